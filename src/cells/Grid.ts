@@ -1,0 +1,43 @@
+import { BLANK, type CellValue } from "../inputs/CellValue";
+import { decode } from "./decode";
+
+/** One argument as a rectangle of cells, row by row; a single value is one row by one column. */
+export interface Grid {
+  readonly rows: number;
+  readonly columns: number;
+  cell(row: number, column: number): CellValue;
+  /** Rows up to the last that holds anything but blanks and zeros, at least 1. */
+  filledRows(): number;
+}
+
+/** A reference such as A:A reaches the add-in with every row of the sheet (Excel specifications and limits). */
+export const ROWS_OF_A_SHEET = 1_048_576;
+
+/**
+ * The argument as a grid, or undefined when it was left out. A plain object that is no rich value means left out too:
+ * when a client holds older metadata than the code, the host's invocation object arrives in a new optional argument's place.
+ */
+export function gridOf(raw: unknown): Grid | undefined {
+  if (raw === null || raw === undefined) return undefined;
+  if (!Array.isArray(raw)) return isForeignObject(raw) ? undefined : gridOfRows([[raw]]);
+  // Hosts hand ranges over as rows; a plain list, which the custom functions runtime would also pass on, counts as a column.
+  return gridOfRows(raw.every(Array.isArray) ? raw : raw.map((row) => (Array.isArray(row) ? row : [row])));
+}
+
+function gridOfRows(cells: readonly (readonly unknown[])[]): Grid {
+  return {
+    rows: cells.length,
+    columns: cells[0]?.length ?? 0,
+    cell: (row, column) => decode(cells[row]?.[column]),
+    filledRows: () => {
+      let rows = cells.length;
+      while (rows > 1 && !(cells[rows - 1] ?? []).some(isFilled)) rows--;
+      return rows;
+    },
+  };
+}
+
+const isFilled = (raw: unknown): boolean => raw !== 0 && decode(raw) !== BLANK;
+
+const isForeignObject = (raw: unknown): boolean =>
+  typeof raw === "object" && raw !== null && !("type" in raw) && !("basicValue" in raw) && !("code" in raw);

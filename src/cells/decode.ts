@@ -1,0 +1,15 @@
+import { BLANK, CellError, type CellValue } from "../inputs/CellValue";
+
+/**
+ * One raw argument or array element, with the host's wrapping taken off: null is blank, rich values give their
+ * basic value, an error object gives its code.
+ */
+export function decode(raw: unknown): CellValue {
+  if (raw === null || raw === undefined || raw === "") return BLANK;
+  if (typeof raw === "number" || typeof raw === "string" || typeof raw === "boolean") return raw;
+  if (typeof raw !== "object") return BLANK;
+  const rich = raw as { type?: unknown; code?: unknown; basicValue?: unknown };
+  const code = rich.code ?? rich.basicValue;
+  if ((rich.type === "Error" || rich.code !== undefined) && typeof code === "string") return new CellError(code);
+  return rich.basicValue === undefined ? BLANK : decode(rich.basicValue);
+}

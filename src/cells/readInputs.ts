@@ -1,0 +1,47 @@
+import { BLANK, CellError, type CellValue } from "../inputs/CellValue";
+import { notOneCell, notOneColumn } from "../problems/inputProblems";
+import { PassedError } from "../problems/PassedError";
+import type { GivenInput } from "./GivenInput";
+import { ROWS_OF_A_SHEET, type Grid } from "./Grid";
+
+/**
+ * Every input read from its argument, under its name.
+ * @param row, column which cell of each range to take, a single row or column serving all; left out where every cell
+ *   input must be one cell
+ * @throws InputProblem | PassedError from the first input that cannot be read
+ */
+export function readInputs(given: readonly GivenInput[], row?: number, column?: number): Record<string, unknown> {
+  for (const one of given) passErrorOn(one, row, column);
+  const read: Record<string, unknown> = {};
+  for (const one of given) read[one.name] = readInput(one, row, column);
+  return read;
+}
+
+/** An error in any single-cell argument is the answer, before anything is said about the others. */
+function passErrorOn({ name, input, grid }: GivenInput, row = 0, column = 0): void {
+  if (input.shape !== "cell" || grid === undefined) return;
+  const value = cellFor(grid, row, column);
+  if (value instanceof CellError) throw new PassedError(value.code, name);
+}
+
+function readInput({ name, input, grid }: GivenInput, row?: number, column?: number): unknown {
+  if (input.shape === "column") return input.read(grid === undefined ? [] : lineOf(grid, name), name);
+  if (grid === undefined) return input.read(BLANK, name);
+  if (row === undefined || column === undefined) return input.read(onlyCellOf(grid, name), name);
+  return input.read(cellFor(grid, row, column), name);
+}
+
+/** The one cell that serves a row and column: a single row or column is used again for each. */
+export const cellFor = (grid: Grid, row: number, column: number): CellValue => grid.cell(grid.rows === 1 ? 0 : row, grid.columns === 1 ? 0 : column);
+
+function lineOf(grid: Grid, name: string): CellValue[] {
+  if (grid.rows > 1 && grid.columns > 1) throw notOneColumn(name, grid.rows, grid.columns);
+  return grid.columns === 1
+    ? Array.from({ length: grid.rows < ROWS_OF_A_SHEET ? grid.rows : grid.filledRows() }, (_, row) => grid.cell(row, 0))
+    : Array.from({ length: grid.columns }, (_, column) => grid.cell(0, column));
+}
+
+function onlyCellOf(grid: Grid, name: string): CellValue {
+  if (grid.rows > 1 || grid.columns > 1) throw notOneCell(name, grid.rows, grid.columns);
+  return grid.cell(0, 0);
+}

@@ -1,0 +1,30 @@
+import { balance } from "./balance";
+import { burning } from "./burning";
+import type { CellFunction } from "./cellFunction";
+import { compound } from "./compound";
+import { confidence } from "./confidence";
+import { drying } from "./drying";
+import { residue } from "./residue";
+import { sense } from "./sense";
+
+/** What is typed before a function's name in a cell. */
+export const NAMESPACE = "RETORT";
+
+/** The functions of one trade subject, under the heading the pane and the reference pages give it. */
+export interface Family {
+  readonly heading: string;
+  readonly functions: readonly CellFunction[];
+}
+
+/** Every cell function there is. Metadata, associations, help, the pane and the tests are made from this list. */
+export const catalogue: readonly Family[] = [
+  { heading: "Compound", functions: compound },
+  { heading: "Burning", functions: burning },
+  { heading: "Drying", functions: drying },
+  { heading: "Residue", functions: residue },
+  { heading: "Balance", functions: balance },
+  { heading: "Confidence", functions: confidence },
+  { heading: "Sense", functions: sense },
+];
+
+export const everyFunction: readonly CellFunction[] = catalogue.flatMap((family) => family.functions);

@@ -1,0 +1,7 @@
+/**
+ * Something the person at the sheet can put right: a wrong, missing or contradictory input.
+ * A cell shows it as #VALUE!, with `message` behind it.
+ */
+export class InputProblem extends Error {
+  override readonly name = "InputProblem";
+}

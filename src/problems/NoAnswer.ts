@@ -1,0 +1,7 @@
+/**
+ * The inputs are in order, but no answer follows from them (a balance too coarse to decide, too few weighings).
+ * A cell shows it as #N/A, with `message` behind it.
+ */
+export class NoAnswer extends Error {
+  override readonly name = "NoAnswer";
+}

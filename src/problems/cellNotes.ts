@@ -1,0 +1,28 @@
+/** What is said of a cell that shows an error which no cell function made, under the code it shows. */
+const HOST_ERRORS: Readonly<Record<string, string>> = {
+  "#NAME?":
+    "The cell shows #NAME?: the add-in had not loaded when the sheet was calculated. With the add-in loaded, open the cell for editing and press Enter.",
+  "#BUSY!": "The cell is still calculating. Wait for it to finish, then select it again.",
+  "#SPILL!": "The cell shows #SPILL!: the answers need cells that already hold something. Clear those cells or move the formula.",
+  "#CALC!":
+    "The cell shows #CALC!: this spreadsheet could not hand the range over. Use a range with an end, such as B2:B20, in place of whole columns.",
+  "#REF!": "The cell shows #REF!: a cell its formula referred to was deleted. Point the formula at the right cells again.",
+};
+
+export const hostErrorNote = (code: string): string | undefined => HOST_ERRORS[code];
+
+export const differsFromCell = (shown: string): string =>
+  `The cell shows ${shown}, which is not what its formula gives for these inputs now. Recalculate the sheet; if it stays, the cell was saved by another version.`;
+
+export const WAITS_FOR_INPUTS = "The cell shows nothing yet: its formula waits until the inputs it tests for are there.";
+
+/** @param nearest names with the namespace, best first */
+export function noSuchFunction(name: string, nearest: readonly string[]): string {
+  const advice = nearest.length === 0 ? "Look it up in the Functions tab" : `Nearest name${nearest.length > 1 ? "s" : ""}: ${nearest.join(", ")}`;
+  return `${name}: there is no such function in this version. ${advice}.`;
+}
+
+export const CALLS_NO_FUNCTION = "calls a function that this version of Retort does not have.";
+
+/** Said of the value a cell shows. */
+export const REFERS_TO_ITSELF = "This formula refers to its own cell, so what the cell shows cannot be right. Point it at other cells.";

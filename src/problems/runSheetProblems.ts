@@ -1,0 +1,21 @@
+import { InputProblem } from "./InputProblem";
+import { listed, withUnit } from "./inputProblems";
+import { plainNumber, quoted } from "./quoted";
+
+export const unknownKindOfRun = (kind: string, kinds: readonly string[]): InputProblem =>
+  new InputProblem(`kind of run: ${quoted(kind)} is not one of ${listed(kinds)}.`);
+
+/** @param unit "" for a plain count */
+export const runOptionOutOfBounds = (option: string, value: number, atLeast: number, atMost: number, unit: string): InputProblem =>
+  new InputProblem(
+    `${option}: ${shownValue(value, unit)} is not between ${plainNumber(atLeast)} and ${withUnit(atMost, unit)}. Give a number in between.`,
+  );
+
+export const runOptionNotWhole = (option: string, value: number, nearest: number): InputProblem =>
+  new InputProblem(`${option}: ${shownValue(value, "")} is not a whole number. Give one such as ${nearest}.`);
+
+export const vesselNameTooLong = (length: number, longest: number): InputProblem =>
+  new InputProblem(`vessel: a name of ${length} characters is longer than the ${longest} that fit on the sheet. Shorten it.`);
+
+/** A number field left empty reads as NaN. */
+const shownValue = (value: number, unit: string): string => (Number.isFinite(value) ? withUnit(value, unit) : "nothing");

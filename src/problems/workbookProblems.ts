@@ -1,0 +1,56 @@
+// Sentences for what a workbook could not do. The adapters put them into a WorkbookProblem.
+import { quoted } from "./quoted";
+
+export const noSuchSheet = (sheet: string): string =>
+  `This workbook has no sheet named ${quoted(sheet)}. It may have been renamed or deleted; look at the sheet tabs and choose again.`;
+
+export const notACellRange = (range: string): string => `${quoted(range)} is not a cell or a range of cells. Give one such as B7 or A1:C3.`;
+
+export const cellNotBlank = (cell: string): string => `Cell ${cell} is not blank, and nothing is ever written over. Select a blank cell.`;
+
+export const notACellFormula = (text: string): string => `${quoted(text)} is not a cell formula. A cell formula begins with "=".`;
+
+export const formulaNotAccepted = (formula: string): string =>
+  `The workbook did not accept the cell formula ${quoted(formula)}. Check its brackets, commas and quotation marks.`;
+
+export const sheetNameBlank = "A sheet needs a name. Give one of 1 to 31 characters.";
+
+export const sheetNameMarks = (name: string): string =>
+  `${quoted(name)} cannot name a sheet. Leave out \\ / ? * [ ] : and an apostrophe at either end.`;
+
+export const sheetNameReserved = (name: string): string => `${quoted(name)} is a name the spreadsheet keeps for itself. Choose another sheet name.`;
+
+export const textTooLong = (what: string, length: number, limit: number): string =>
+  `The ${what} has ${length} characters and the sheet can hold ${limit}. Shorten it.`;
+
+export const wordWithComma = (word: string): string => `${quoted(word)} cannot be offered in a list of words: it holds a comma. Reword it.`;
+
+export const valuesDoNotFit = (range: string): string => `The values for ${range} do not fit its rows and columns, so nothing was changed.`;
+
+export const cellBeingEdited = "A cell is being edited. Press Enter or Esc in the sheet and try again.";
+
+export const workbookProtected = "This sheet or workbook is protected or read-only. Remove the protection, or work in a copy, and try again.";
+
+export const tooMuchAtOnce = "That is more than the workbook takes at once. Choose fewer rows and try again.";
+
+export const hostBusy = "The workbook is busy with something else. Wait a moment and try again.";
+
+export const olderThanNeeded = (host: string): string => `This version of ${host} cannot do that. Update it, or do this step on a newer version.`;
+
+export const nameJustTaken = "Another sheet took that name meanwhile. Try again.";
+
+/** Some hosts act only on the workbook in front, and then say no more than that something went wrong. */
+export const hostRefused = (host: string, because: string): string =>
+  `${host} could not do this (${because}). With several workbooks open, click into a cell of this one first, then try again.`;
+
+export const libraryOutOfReach = (host: string): string =>
+  `Retort could not reach the ${host} library it needs. Check the internet connection or ask who runs your network, then reopen this pane.`;
+
+export const hostDidNotAnswer = (host: string, seconds: number): string =>
+  `${host} did not answer within ${seconds} seconds. Close this pane and open it again from the Home tab.`;
+
+export const openedOutside = (host: string): string =>
+  `This page works inside ${host}. Open a workbook there and choose Retort on the Home tab. To try Retort without ${host}, use its local workbook.`;
+
+export const hostTooOld = (host: string): string =>
+  `This version of ${host} is too old for the Retort pane. The cell functions may still work; for the pane, update ${host}.`;

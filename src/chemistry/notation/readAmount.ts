@@ -1,0 +1,67 @@
+import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../problems/formulaProblems";
+import type { Amount } from "./Amount";
+import { countDigit, isSubscriptDigit } from "./countDigit";
+import { formulaNotes } from "./formulaNotes";
+import { isHydrateDot } from "./isHydrateDot";
+import { joinsSalt } from "./joinsSalt";
+import type { Reading } from "./Reading";
+import { readTypedFraction } from "./readTypedFraction";
+import { vulgarFraction } from "./vulgarFraction";
+
+// Bounds of sense, chosen here: the largest known protein has under 400,000 atoms; a dopant at parts per million is 0.000001.
+export const LARGEST_COUNT = 10_000_000;
+export const SMALLEST_COUNT = 0.000001;
+
+/**
+ * The number at an index: digits of one style, a decimal point or comma, a fraction such as ½ or 1½, and 1/2 as an amount.
+ * A full stop is the decimal point of an amount, and of a count where no hydrate or salt follows it.
+ * @returns undefined where no number begins
+ * @throws InputProblem for zero, a leading zero, a comma that can be a hydrate dot, and numbers out of bounds
+ */
+export function readAmount(reading: Reading, at: number, role: "count" | "amount"): Amount | undefined {
+  const { text } = reading;
+  const typed = role === "amount" ? readTypedFraction(reading, at) : undefined;
+  if (typed !== undefined) return typed;
+  const whole = digitsFrom(text, at);
+  let end = at + whole.length;
+  let decimals = "";
+  if (whole !== "" && isDecimalMark(reading, end, role, whole)) {
+    if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(text, end));
+    decimals = digitsFrom(text, end + 1);
+    end += 1 + decimals.length;
+  }
+  const fraction = decimals === "" ? vulgarFraction(text.charAt(end)) : undefined;
+  if (fraction !== undefined) end++;
+  if (end === at) return undefined;
+  const value = Number(`${whole}.${decimals}` === "." ? 0 : `${whole}.${decimals}`) + (fraction ?? 0);
+  const seen = text.slice(at, end);
+  const spot = reading.spot(at);
+  if (value === 0) throw zeroCount(spot, seen);
+  if (whole.length > 1 && whole.startsWith("0")) throw leadingZero(spot, seen);
+  if (value > LARGEST_COUNT) throw countTooLarge(spot, seen, LARGEST_COUNT);
+  if (value < SMALLEST_COUNT) throw countTooSmall(spot, seen, SMALLEST_COUNT);
+  return { value, end };
+}
+
+/** Digits of one style (a subscript run ends where plain digits begin), written as plain ones. */
+function digitsFrom(text: string, at: number): string {
+  const subscript = isSubscriptDigit(text.charCodeAt(at));
+  let digits = "";
+  for (let index = at; ; index++) {
+    const code = text.charCodeAt(index);
+    const digit = countDigit(code);
+    if (!(digit >= 0) || isSubscriptDigit(code) !== subscript) return digits;
+    digits += digit;
+  }
+}
+
+function isDecimalMark(reading: Reading, mark: number, role: "count" | "amount", whole: string): boolean {
+  const { text } = reading;
+  const character = text.charAt(mark);
+  if (character !== "." && character !== ",") return false;
+  const sameStyle = isSubscriptDigit(text.charCodeAt(mark - 1)) === isSubscriptDigit(text.charCodeAt(mark + 1));
+  if (!(countDigit(text.charCodeAt(mark + 1)) >= 0) || !sameStyle) return false;
+  if (role === "amount" || whole === "0" || !(isHydrateDot(text, mark) || joinsSalt(text, mark))) return true;
+  if (character === ",") throw commaOrDot(reading.spot(mark));
+  return false;
+}

@@ -1,0 +1,23 @@
+import type { Formula } from "../Formula";
+import { readComponents } from "./readComponents";
+import { readEnding } from "./readEnding";
+import { Reading } from "./Reading";
+import { refuseTypingSlip } from "./refuseTypingSlip";
+import { totalAtoms } from "./totalAtoms";
+
+// One formula is read at a time, so one reading serves them all and leaves no garbage.
+const reading = new Reading();
+
+/**
+ * Reads one formula in one pass over the user's own text; every character is accounted for or refused.
+ * @param argument the name that problems open with
+ * @throws InputProblem with the place and the mending of what cannot be read
+ */
+export function readFormula(text: string, argument: string): Formula {
+  reading.begin(text, argument);
+  readComponents(reading);
+  const charge = readEnding(reading);
+  const atoms = totalAtoms(reading);
+  refuseTypingSlip(reading, atoms);
+  return { text, atoms, charge, notes: reading.notes };
+}

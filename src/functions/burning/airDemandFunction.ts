@@ -1,0 +1,33 @@
+import { airDemand, OXYGEN_IN_AIR } from "../../chemistry/burning/airDemand";
+import { optional } from "../../inputs/optional";
+import { oxygenInAir } from "../../inputs/oxygenInAir";
+import { oxygenTaken } from "../../inputs/oxygenTaken";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { operand } from "../operand";
+import { OPEN_BURNING } from "./openBurning";
+
+export const airDemandFunction = cellFunction({
+  name: "AIRDEMAND",
+  summary: "Dry air that brings the oxygen burning takes up, per gram of fuel [g/g].",
+  inputs: {
+    oxygen: oxygenTaken("Oxygen taken up per gram of fuel [g/g], from OXYGENDEMAND. 0 counts as a blank cell."),
+    oxygenInAir: optional(oxygenInAir("Oxygen in the air by mass [fraction]; 0.2314 when left out. Not the share by volume, 0.2095.")),
+  },
+  result: { about: "Air demand", unit: "g/g" },
+  compute: ({ oxygen, oxygenInAir: share }) => airDemand(oxygen, share),
+  working: ({ oxygen, oxygenInAir: share = OXYGEN_IN_AIR }) => [
+    `air demand = ${inFigures(oxygen)} / ${inFigures(share)} = ${inFigures(airDemand(oxygen, share))} g air per g`,
+  ],
+  inCells: ({ oxygen, oxygenInAir: share }) =>
+    `${operand(oxygen)}/${share === "" ? OXYGEN_IN_AIR : `IF(${operand(share)}=0,${OXYGEN_IN_AIR},${operand(share)})`}`,
+  examples: [
+    {
+      cell: "=RETORT.AIRDEMAND(3.4713, 0.23)",
+      gives: 15.092608695652173,
+      about: "An oil that takes up 3.4713 g of oxygen, with the 23 % of older books.",
+    },
+  ],
+  source: "Dry air holds 0.2314 of oxygen by mass (mole fraction 0.2095, 28.965 g/mol); older books 0.232 and 0.23.",
+  caution: OPEN_BURNING,
+});

@@ -1,0 +1,53 @@
+import { burnProducts, type BurnBalance } from "../../chemistry/burning/burnProducts";
+import { parseFormula } from "../../chemistry/parseFormula";
+import { excessAir } from "../../inputs/excessAir";
+import { formulaText } from "../../inputs/formulaText";
+import { optional } from "../../inputs/optional";
+import { tableFunction, type Shown } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { OPEN_BURNING } from "./openBurning";
+
+export const burnProductsFunction = tableFunction({
+  name: "BURN.PRODUCTS",
+  summary: "Products of complete burning as a table [mol per mol and g per g of fuel], with what goes in and what comes out.",
+  inputs: {
+    formula: formulaText('Chemical formula, such as "C6H10O5".'),
+    excessAir: {
+      ...optional(excessAir("Air beyond the air needed, as a share of it: 0.15 is 15 % more. A blank cell counts as 0.")),
+      detail: "Left out, the air's nitrogen is not listed.",
+    },
+  },
+  result: { about: "Products of burning", unit: "" },
+  computeTable: ({ formula, excessAir: excess }) => table(burnProducts(parseFormula(formula), excess)),
+  working: ({ formula, excessAir: excess }) => {
+    const parsed = parseFormula(formula);
+    const { products, massIn, massOut } = burnProducts(parsed, excess);
+    return [
+      ...parsed.notes,
+      `in = 1 + ${inFigures(massIn - 1)} = ${inFigures(massIn)} g per g fuel`,
+      `out = ${products.map(({ grams }) => inFigures(grams)).join(" + ")} = ${inFigures(massOut)} g per g fuel`,
+    ];
+  },
+  examples: [
+    {
+      cell: '=RETORT.BURN.PRODUCTS("CH4")',
+      gives: [
+        ["Product", "mol per mol fuel", "g per g fuel"],
+        ["CO2", 1, 2.7431901764009226],
+        ["H2O", 2, 2.2458393068628064],
+        ["In: fuel + oxygen", "", 4.989029483263729],
+        ["Out: products", "", 4.989029483263729],
+      ],
+      about: "1 g of methane gives 4.99 g of gases: burning takes up oxygen.",
+    },
+  ],
+  source: "Conservation of each element; products as listed at OXYGENDEMAND. Dry air holds 0.2314 of oxygen by mass. Atomic weights CIAAW 2021.",
+  caution: OPEN_BURNING,
+});
+
+const table = ({ products, oxygenTaken, air, massIn, massOut }: BurnBalance): readonly (readonly Shown[])[] => [
+  ["Product", "mol per mol fuel", "g per g fuel"],
+  ...products.map(({ product, moles, grams }) => [product, moles, grams]),
+  [air !== undefined ? "In: fuel + air" : oxygenTaken > 0 ? "In: fuel + oxygen" : "In: fuel", "", massIn],
+  ["Out: products", "", massOut],
+];

@@ -1,0 +1,62 @@
+import { oxygenFactors } from "../../chemistry/burning/analysisOxygen";
+import { oxygenDemandUltimate } from "../../chemistry/burning/oxygenDemandUltimate";
+import { massFraction, presentMassFraction } from "../../inputs/massFraction";
+import { optional } from "../../inputs/optional";
+import { SURPLUS } from "../../problems/burningNotes";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { operand } from "../operand";
+import { OPEN_BURNING } from "./openBurning";
+
+export const oxygenDemandUltimateFunction = cellFunction({
+  name: "OXYGENDEMAND.ULTIMATE",
+  summary:
+    "Oxygen that complete burning takes up, O2 per gram of fuel [g/g], from an ultimate analysis on one basis, hydrogen and oxygen without those of moisture.",
+  inputs: {
+    carbon: presentMassFraction("Carbon [fraction of the mass]."),
+    hydrogen: massFraction("Hydrogen, without that of moisture [fraction]. A blank cell counts as 0."),
+    oxygen: massFraction("Oxygen, without that of moisture [fraction]. A blank cell counts as 0."),
+    nitrogen: optional(massFraction("Nitrogen [fraction]; leaves as N2.")),
+    sulfur: optional(massFraction("Sulfur [fraction]; burns to SO2.")),
+    chlorine: optional(massFraction("Chlorine [fraction]; leaves as HCl.")),
+  },
+  result: { about: "Oxygen demand", unit: "g/g" },
+  compute: (analysis) => oxygenDemandUltimate(withoutGaps(analysis)),
+  working: (analysis) => {
+    const { carbon, hydrogen, oxygen, sulfur = 0, chlorine = 0 } = analysis;
+    const factors = oxygenFactors();
+    const demand = oxygenDemandUltimate(withoutGaps(analysis));
+    const hydrogenTerm = `${inFigures(factors.hydrogen)} × ${inFigures(hydrogen)}`;
+    const hydrogenLeft = chlorine === 0 ? hydrogenTerm : `max(0, ${hydrogenTerm} - ${inFigures(factors.chlorine)} × ${inFigures(chlorine)})`;
+    const sulfurTerm = sulfur === 0 ? "" : ` + ${inFigures(factors.sulfur)} × ${inFigures(sulfur)}`;
+    return [
+      `oxygen demand = ${inFigures(factors.carbon)} × ${inFigures(carbon)} + ${hydrogenLeft}${sulfurTerm} - ${inFigures(oxygen)} = ${inFigures(demand)} g O2 per g`,
+      ...(demand < 0 ? [SURPLUS] : []),
+    ];
+  },
+  inCells: ({ carbon, hydrogen, oxygen, sulfur, chlorine }) => {
+    const factors = oxygenFactors();
+    const hydrogenTerm = `${factors.hydrogen}*${operand(hydrogen)}`;
+    const chlorineTerm = `${factors.chlorine}*${operand(chlorine)}`;
+    const hydrogenLeft = chlorine === "" ? hydrogenTerm : `IF(${hydrogenTerm}>${chlorineTerm},${hydrogenTerm}-${chlorineTerm},0)`;
+    return `${factors.carbon}*${operand(carbon)}+${hydrogenLeft}${sulfur === "" ? "" : `+${factors.sulfur}*${operand(sulfur)}`}-${operand(oxygen)}`;
+  },
+  examples: [
+    {
+      cell: "=RETORT.OXYGENDEMAND.ULTIMATE(0.4877, 0.0613, 0.4069, 0.0005)",
+      gives: 1.3788385904562683,
+      about: "Pine wood with 48.8 % carbon: 1 g takes up 1.38 g of oxygen.",
+    },
+  ],
+  source: "Stoichiometry with the CIAAW 2021 atomic weights: 2.664 C + 7.936 H + 0.998 S - O - 0.226 Cl. Older books round to 8/3 C + 8 H + S - O.",
+  caution: OPEN_BURNING,
+});
+
+type Analysis = Readonly<Record<"carbon" | "hydrogen" | "oxygen", number> & Record<"nitrogen" | "sulfur" | "chlorine", number | undefined>>;
+
+const withoutGaps = ({ nitrogen = 0, sulfur = 0, chlorine = 0, ...rest }: Analysis): Readonly<Record<keyof Analysis, number>> => ({
+  ...rest,
+  nitrogen,
+  sulfur,
+  chlorine,
+});

@@ -1,0 +1,37 @@
+import { atomicWeight } from "../../chemistry/atomicWeights";
+import type { Formula } from "../../chemistry/Formula";
+import { molarMass } from "../../chemistry/molarMass";
+import { parseFormula } from "../../chemistry/parseFormula";
+import { formulaText } from "../../inputs/formulaText";
+import { tableFunction, type Shown } from "../cellFunction";
+import { molarMassWorking } from "./molarMassWorking";
+import { WEIGHTS_SOURCE } from "./weightsSource";
+
+export const atomsFunction = tableFunction({
+  name: "ATOMS",
+  summary: "What a compound is made of, as a table: each symbol, its count, its mass [g/mol] and its share of the molar mass [fraction].",
+  inputs: { formula: formulaText('Chemical formula, such as "CaCO3" or "CuSO4·5H2O".') },
+  result: { about: "Atoms of the compound", unit: "" },
+  computeTable: ({ formula }) => table(parseFormula(formula)),
+  working: ({ formula }) => molarMassWorking(parseFormula(formula)),
+  examples: [
+    {
+      cell: '=RETORT.ATOMS("H2O")',
+      gives: [
+        ["Symbol", "Count", "Mass [g/mol]", "Mass fraction"],
+        ["H", 2, 2.016, 0.111906744379683],
+        ["O", 1, 15.999, 0.888093255620316],
+      ],
+    },
+  ],
+  source: WEIGHTS_SOURCE,
+});
+
+function table(formula: Formula): readonly (readonly Shown[])[] {
+  const whole = molarMass(formula);
+  const rows = [...formula.atoms].map(([symbol, count]) => {
+    const mass = count * atomicWeight(symbol);
+    return [symbol, count, mass, mass / whole];
+  });
+  return [["Symbol", "Count", "Mass [g/mol]", "Mass fraction"], ...rows];
+}

@@ -1,0 +1,18 @@
+import { bracketedRoot } from "../numerics/bracketedRoot";
+import { rangeProbability } from "../numerics/rangeProbability";
+import { remembered } from "../numerics/remembered";
+
+// ISO 5725-6 judges at 95 %.
+const COVERED = 0.95;
+// Far above the range of any number of replicates: that of a million normal deviates is about 10 standard deviations.
+const WIDEST = 20;
+const FACTORS_KEPT = 100;
+
+/**
+ * Critical-range factor f(n): the range of n results under repeatability exceeds f(n) times their standard deviation in
+ * one case of twenty. ISO 5725-6 tabulates it to one decimal; here it is integrated, so f(2) is 2.772, not 2.8.
+ * @param n number of results, from 2
+ */
+export const criticalRangeFactor = remembered(FACTORS_KEPT, (n: number): number =>
+  bracketedRoot((range) => rangeProbability(range, n) - COVERED, 0, WIDEST),
+);

@@ -1,0 +1,39 @@
+import { lossInsideNoise, lostInOneInterval, nothingLost, notSlowingDown, tooFewFalling } from "../problems/dryingProblems";
+import { roundingSlack } from "../weighing/roundingSlack";
+import type { BalanceStep } from "./BalanceStep";
+import type { DryingPoint } from "./DryingPoint";
+import { FEWEST_POINTS } from "./fallingPoints";
+
+// As the bend of the three-point end: four roundings.
+const LEAST_LOSS_STEPS = 4;
+// Share of the loss in one interval from which the others show no rate any more.
+const NEARLY_ALL = 0.95;
+
+/**
+ * Holds weighings to a loss that a balance can see.
+ * @param row of the first of them, from 1
+ * @throws NoAnswer when they lost nothing, or no more than the balance's noise
+ */
+export function checkLoss(points: readonly DryingPoint[], row: number, step: BalanceStep): void {
+  const loss = lossOver(points);
+  if (loss <= roundingSlack) throw nothingLost(row);
+  if (loss < LEAST_LOSS_STEPS * step.grams - roundingSlack)
+    throw lossInsideNoise({ loss, row, readability: step.grams, given: step.given, steps: LEAST_LOSS_STEPS });
+}
+
+/**
+ * Holds the weighings of the falling rate to what a curve needs.
+ * @throws NoAnswer when the rate never falls, when they are too few, or as checkLoss
+ */
+export function checkFalling(points: readonly DryingPoint[], row: number, step: BalanceStep): void {
+  if (points.length === 1) throw notSlowingDown(1);
+  if (points.length < FEWEST_POINTS) throw tooFewFalling(points.length, row, FEWEST_POINTS);
+  checkLoss(points, row, step);
+}
+
+/** Why weighings that pass checkFalling settle on no curve: over too soon, or not slowing down. */
+export const curveMissing = (points: readonly DryingPoint[], row: number): Error =>
+  lossOver(points.slice(0, 2)) >= NEARLY_ALL * lossOver(points) ? lostInOneInterval(row) : notSlowingDown(row);
+
+/** Mass lost from the first point to the last, g. */
+export const lossOver = (points: readonly DryingPoint[]): number => (points[0]?.grams ?? 0) - (points.at(-1)?.grams ?? 0);

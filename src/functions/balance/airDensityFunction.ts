@@ -1,0 +1,48 @@
+import { AIR_FORMULAS, airDensity } from "../../balance/airDensity";
+import { compressibility, vapourFraction } from "../../balance/cipmAirDensity";
+import { airPressure } from "../../inputs/airPressure";
+import { choice } from "../../inputs/choice";
+import { fraction } from "../../inputs/fraction";
+import { optional } from "../../inputs/optional";
+import { roomTemperature } from "../../inputs/roomTemperature";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { operand } from "../operand";
+import { wordInCells } from "../wordInCells";
+import { cipmInCells, oimlInCells } from "./airDensityInCells";
+
+export const airDensityFunction = cellFunction({
+  name: "AIRDENSITY",
+  summary: "Density of the air in the weighing room from its temperature, pressure and humidity [kg/m³].",
+  inputs: {
+    temperature: roomTemperature("Air temperature [°C]. 0 is 0 °C, and so is a blank cell; neither formula reaches it."),
+    pressure: airPressure("Air pressure [Pa] at the balance, not reduced to sea level: 1013.25 hPa is 101325."),
+    humidity: fraction("Relative humidity [fraction]: 50 % is 0.5. 0 is dry air, and so is a blank cell."),
+    formula: {
+      ...optional(choice("Which formula. Left out: CIPM-2007.", AIR_FORMULAS)),
+      detail: "CIPM-2007: 15 to 27 °C, 60000 to 110000 Pa. OIML: 10 to 30 °C, 90000 to 110000 Pa, humidity to 0.8.",
+    },
+  },
+  result: { about: "Air density", unit: "kg/m³" },
+  compute: ({ temperature, pressure, humidity, formula }) => airDensity(temperature, pressure, humidity, formula),
+  working: ({ temperature, pressure, humidity, formula }) => {
+    const answer = `air density = ${inFigures(airDensity(temperature, pressure, humidity, formula))} kg/m³`;
+    if (formula === "OIML") return ["(0.34848 p - 0.009 h exp(0.061 t)) / (273.15 + t), p in hPa, h in percent", answer];
+    const vapour = vapourFraction(temperature, pressure, humidity);
+    return [
+      `mole fraction of water vapour = ${inFigures(vapour)}`,
+      `compressibility Z = ${inFigures(compressibility(temperature, pressure, vapour))}`,
+      `p M / (Z R T) x (1 - 0.378 x vapour): ${answer}`,
+    ];
+  },
+  inCells: ({ formula, ...texts }) => {
+    const [t, p, h] = [operand(texts.temperature), operand(texts.pressure), operand(texts.humidity)];
+    return wordInCells(formula, [["OIML", oimlInCells(t, p, h)]], cipmInCells(t, p, h));
+  },
+  examples: [
+    { cell: "=RETORT.AIRDENSITY(20, 101325, 0.5)", gives: 1.1993138954744933 },
+    { cell: '=RETORT.AIRDENSITY(28, 101325, 0.5, "OIML")', gives: 1.1642513645281405 },
+  ],
+  source:
+    "CIPM-2007: Picard and others, Metrologia 45 (2008) 149, with 400 ppm of carbon dioxide. OIML: R 111-1, equation E.3-1 (from memory, with its range); the two agree within 2 parts in 10 000.",
+});

@@ -1,0 +1,47 @@
+import { grubbsTest } from "../../confidence/grubbsTest";
+import { outlierVerdict } from "../../confidence/outlierVerdict";
+import { tableFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { askedAs } from "./askedAs";
+import { outlierInputs } from "./outlierInputs";
+import { outlierQuestion } from "./outlierQuestion";
+import { outlierTable } from "./outlierTable";
+
+export const grubbsFunction = tableFunction({
+  name: "GRUBBS",
+  summary: "Grubbs' test for one outlier among three or more results: the suspect and its row, G, the critical value, and a verdict in words.",
+  inputs: outlierInputs,
+  result: { about: "One quantity a row, with its value", unit: "" },
+  computeTable: (read) => {
+    const [replicates, question] = outlierQuestion(read);
+    return outlierTable("G = |suspect - mean| / s", grubbsTest(replicates, question), question);
+  },
+  working: (read) => {
+    const [replicates, question] = outlierQuestion(read);
+    const test = grubbsTest(replicates, question);
+    const [n, suspect, mean, s] = [test.count, test.suspect.value, test.mean, test.deviation].map(inFigures);
+    return [
+      `n = ${n}, mean = ${mean}, s (n - 1) = ${s}`,
+      `suspect in row ${test.suspect.row}: G = |${suspect} - ${mean}| / ${s} = ${inFigures(test.statistic)}`,
+      `critical value for n = ${n}, ${askedAs(question)}: ${inFigures(test.critical)}`,
+      outlierVerdict(test),
+    ];
+  },
+  examples: [
+    {
+      cell: "=RETORT.GRUBBS({3.067; 3.049; 3.039; 2.514; 3.048; 3.079; 3.094; 3.109; 3.102})",
+      gives: [
+        ["Quantity", "Value"],
+        ["Results, n", 9],
+        ["Suspect", 2.514],
+        ["Row of the suspect in values", 4],
+        ["G = |suspect - mean| / s", 2.6429883614856418],
+        ["Critical value, two-sided, alpha 0.05", 2.215004223325531],
+        ["Verdict", "outlier: look for a cause; never reject without a cause, and at most one value"],
+      ],
+      about: "Masses of nine coins [g] (Harvey, Modern Analytical Chemistry, example 4.22).",
+    },
+  ],
+  source:
+    "Grubbs, Technometrics 11 (1969) 1; critical value from Student's t with n - 2 degrees of freedom, computed, since copied tables carry misprints. Wants results that are normal but for the suspect; for one outlier only.",
+});

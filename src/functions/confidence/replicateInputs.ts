@@ -1,0 +1,17 @@
+import { ZERO_MEANINGS } from "../../confidence/zeroMeanings";
+import { choice } from "../../inputs/choice";
+import { omittable } from "../../inputs/omittable";
+import { replicateValues } from "../../inputs/replicateValues";
+
+/**
+ * The column that every judgement of replicates takes first, and what a 0 in it means, which stands last: most hosts hand
+ * an empty cell over as 0.
+ */
+export const replicateInputs = {
+  values: replicateValues(
+    "Replicate results, one column or row, in one unit. Blanks at the end are left off; a 0 is refused until zeros says what it is.",
+  ),
+  zeros: omittable(
+    choice('What a 0 in values is: "count", a result; "skip", an empty cell. In whole columns (A:A) a 0 at the end counts as empty.', ZERO_MEANINGS),
+  ),
+};

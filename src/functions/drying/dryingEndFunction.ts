@@ -1,0 +1,78 @@
+import type { DryingRun } from "../../drying/DryingRun";
+import { endOfDrying } from "../../drying/endOfDrying";
+import { changeLimit } from "../../inputs/changeLimit";
+import { choice } from "../../inputs/choice";
+import { column } from "../../inputs/column";
+import type { Read } from "../../inputs/Input";
+import { vesselMass, weighing } from "../../inputs/mass";
+import { minutes } from "../../inputs/minutes";
+import { omittable } from "../../inputs/omittable";
+import { readability } from "../../inputs/readability";
+import { rowCounted } from "../../inputs/rowCounted";
+import { timingBound } from "../../inputs/timingBound";
+import { CONSTANCY_CRITERIA } from "../../weighing/constancyCriteria";
+import { tableFunction } from "../cellFunction";
+import { checkSameRows } from "./checkSameRows";
+import { DRYING_CAUTION } from "./dryingCaution";
+import { dryingEndTable } from "./dryingEndTable";
+import { dryingEndWorking } from "./dryingEndWorking";
+
+const inputs = {
+  times: rowCounted(minutes("Time of each weighing [min], rising; the intervals may differ.")),
+  weights: rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing)),
+  vessel: omittable(vesselMass('Empty vessel [g], or "tared". Left out: the weighings are net.')),
+  readability: omittable(readability("Smallest display step of the balance [g]. Left out: the last digit of the weighings.")),
+  limit: omittable(
+    changeLimit('Largest change that counts as constant: g, fraction, fraction per hour or steps, as the criterion. Left out: 0.001 "of last".'),
+  ),
+  criterion: omittable(choice("What the limit is, as in CONSTANTWEIGHT. Left out: of last.", CONSTANCY_CRITERIA)),
+  timing: omittable(timingBound("How far each time may be off [min]; makes fast-losing weighings count for less. Left out: times are exact.")),
+};
+
+function runOf({ times, weights, ...rest }: Read<typeof inputs>): DryingRun {
+  checkSameRows(times, weights);
+  return { ...rest, times: times.values, weights: weights.values };
+}
+
+export const dryingEndFunction = tableFunction({
+  name: "DRYING.END",
+  summary:
+    "Table of where a drying run is heading: predicted final sample with its uncertainty [g], rate constant, water left, weighings to go. A prediction, never the dry weight.",
+  inputs,
+  result: { about: "Label, value and unit, one row each", unit: "" },
+  computeTable: (read) => dryingEndTable(endOfDrying(runOf(read))),
+  working: (read) => dryingEndWorking(endOfDrying(runOf(read))),
+  examples: [
+    {
+      cell: "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {35; 34.2; 33.8; 33.6; 33.5}, 25, 0.001)",
+      gives: [
+        ["Predicted final sample", 8.4, "g"],
+        ["its standard uncertainty", 0.0006192127324, "g"],
+        ["its 95 % uncertainty, plus or minus", 0.001213634664, "g"],
+        ["Water still in the sample, by the curve", 0.1, "g"],
+        ["its standard uncertainty", 0.0003326731733, "g"],
+        ["Rate constant", 0.02310490602, "1/min"],
+        ["its standard uncertainty", 0.00002547622339, "1/min"],
+        ["Time in which the water halves", 30, "min"],
+        ["More weighings until constant", 4, "every 30 min"],
+        ["Weighings on the falling rate", 5, "of 5"],
+        ["Scatter about the curve", 0, "g"],
+        ["Three-point extrapolation", 8.4, "g"],
+        ["Cross-check", "The three-point extrapolation agrees within the 95 % uncertainties.", ""],
+        [
+          "Verdict",
+          "Not constant yet: about 0.1 g of water still in it. About 4 more weighings, 30 min apart, until 0.001 (of last) is met. " +
+            "Few weighings carry the curve, so go by the 95 % uncertainty. A prediction, not the dry weight: that is what you weigh once it is constant.",
+          "",
+        ],
+      ],
+      about: "Made-up weighings: every half hour half of the water left.",
+    },
+  ],
+  source:
+    "Falling rate: final + water exp(-k t), the model of Lewis (Ind. Eng. Chem. 13 (1921) 427), by weighted least squares over the last weighings that carry it. " +
+    "Cross-check: Aitken's delta squared (Proc. R. Soc. Edinburgh 46 (1926) 289). Reading: 0.41 display steps (USP <41>). " +
+    "The constant-rate beginning is left out to the end of the interval after the last one that loses at least nine tenths as fast as the fastest (common practice, no source); " +
+    "then a first weighing clearly off the curve of the others (t test, 1 %) and its neighbour.",
+  caution: DRYING_CAUTION,
+});

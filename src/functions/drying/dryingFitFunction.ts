@@ -1,0 +1,77 @@
+import { dryingFit, type DryingFit } from "../../drying/dryingFit";
+import type { DryingModel } from "../../drying/DryingModel";
+import { dryingModels } from "../../drying/dryingModels";
+import { choice } from "../../inputs/choice";
+import { column } from "../../inputs/column";
+import type { Read } from "../../inputs/Input";
+import { mass, vesselMass, weighing } from "../../inputs/mass";
+import { minutes } from "../../inputs/minutes";
+import { omittable } from "../../inputs/omittable";
+import { rowCounted } from "../../inputs/rowCounted";
+import { dryNotAboveVessel, dryNotBelowFirst } from "../../problems/dryingProblems";
+import { checkTimes } from "../../weighing/checkTimes";
+import { netSamples } from "../../weighing/netSamples";
+import { roundingSlack } from "../../weighing/roundingSlack";
+import { withoutRounding } from "../../weighing/withoutRounding";
+import { tableFunction } from "../cellFunction";
+import { checkSameRows } from "./checkSameRows";
+import { DRYING_CAUTION } from "./dryingCaution";
+import { dryingFitTable } from "./dryingFitTable";
+
+/** Lewis's law goes by two names. */
+const LEWIS = "Lewis";
+
+const inputs = {
+  times: rowCounted(minutes("Time of each weighing [min], rising; MR is 1 at the first.")),
+  weights: rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing)),
+  model: choice('Drying model: "Newton" (or "Lewis"), "Page", "modified Page", "Henderson-Pabis", "logarithmic", "two-term".', [
+    ...dryingModels.map(({ name }) => name),
+    LEWIS,
+  ]),
+  vessel: omittable(vesselMass('Empty vessel [g], or "tared". Left out: the weighings are net.')),
+  dry: omittable(mass("Weighing at constant weight [g], with the vessel if weights are; MR is 0 there. Left out: it is fitted too.")),
+};
+
+function fitOf({ times, weights, model, vessel = 0, dry }: Read<typeof inputs>): DryingFit {
+  checkSameRows(times, weights);
+  checkTimes(weights.values, times.values);
+  const samples = netSamples(weights.values, vessel);
+  if (dry !== undefined && dry - vessel <= roundingSlack) throw dryNotAboveVessel(dry, vessel);
+  if (dry !== undefined && dry >= (weights.values[0] as number)) throw dryNotBelowFirst(dry, weights.values[0] as number);
+  const points = samples.map((grams, i) => ({ minutes: times.values[i] as number, grams }));
+  const named = model === LEWIS ? "Newton" : model;
+  const law = dryingModels.find(({ name }) => name === named) as DryingModel;
+  return dryingFit(points, law, dry === undefined ? undefined : withoutRounding(dry - vessel));
+}
+
+export const dryingFitFunction = tableFunction({
+  name: "DRYING.FIT",
+  summary:
+    "Table of a published drying model fitted to a run: its parameters with standard errors, final sample [g], residual scatter, and the law meant.",
+  inputs,
+  result: { about: "Quantity, value, standard error and unit, under headings", unit: "" },
+  computeTable: (read) => dryingFitTable(fitOf(read)),
+  working: (read) => dryingFitTable(fitOf(read)).map((row) => row.filter((shown) => shown !== "").join(" | ")),
+  examples: [
+    {
+      cell: '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',
+      gives: [
+        ["Quantity", "Value", "Standard error", "Unit"],
+        ["k", 0.02439995974, 0.002168423731, "min^-n"],
+        ["n", 0.9823597248, 0.02626959602, ""],
+        ["Final sample, fitted", 8.395531111, 0.01386974359, "g"],
+        ["Residual scatter s", 0.006758158912, "", "g"],
+        ["Weighings", 6, "", ""],
+        ["Degrees of freedom", 2, "", ""],
+        ["Model: Page", "MR = exp(-k t^n), t in min since the first weighing", "", ""],
+        ["Moisture ratio", "MR = (sample - final) / (first sample - final)", "", ""],
+      ],
+      about: "Made-up weighings in a 25 g vessel.",
+    },
+  ],
+  source:
+    "Lewis, Ind. Eng. Chem. 13 (1921) 427 (Newton); from memory: Page, thesis, Purdue (1949); Overhults, Trans. ASAE 16 (1973) 195 (modified Page); " +
+    "Henderson and Pabis, J. Agric. Eng. Res. 6 (1961) 169; Henderson, Trans. ASAE 17 (1974) 1167 (two-term). Unweighted least squares; standard errors " +
+    "count the first and the dry weighing as uncertain too (GUM 5.1).",
+  caution: DRYING_CAUTION,
+});

@@ -1,0 +1,44 @@
+import { mass, vesselMass } from "../../inputs/mass";
+import { optional } from "../../inputs/optional";
+import { wetMoisture } from "../../inputs/wetMoisture";
+import { ashFraction } from "../../weighing/ashFraction";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
+import { OPEN_IGNITION } from "./openIgnition";
+
+export const ashFractionFunction = cellFunction({
+  name: "ASHFRACTION",
+  summary: "Ash per gram of sample as weighed; with its moisture given, ash per gram of dry sample [fraction].",
+  inputs: {
+    vessel: vesselMass('Empty dish [g], or "tared".'),
+    before: mass("Dish with the sample [g]."),
+    ash: { ...mass("Dish with the ash, cooled [g]."), detail: "Burnt in air to constant weight; say at what temperature." },
+    moisture: optional(wetMoisture("Moisture of the sample as weighed, wet basis [fraction]. Left out, blank or 0: ash of the sample as weighed.")),
+  },
+  result: { about: "Ash", unit: "fraction" },
+  compute: ({ vessel, before, ash, moisture }) => ashFraction(vessel, before, ash, moisture),
+  working: ({ vessel, before, ash, moisture }) => {
+    const asWeighed = ashFraction(vessel, before, ash);
+    return [
+      `ash = ${inFigures(ash)} - ${inFigures(vessel)} = ${inFigures(ash - vessel)} g`,
+      `ash, as weighed = ${inFigures(ash - vessel)} / (${inFigures(before)} - ${inFigures(vessel)}) = ${inFigures(asWeighed)}`,
+      ...(moisture === undefined || moisture === 0
+        ? []
+        : [`ash, dry = ${inFigures(asWeighed)} / (1 - ${inFigures(moisture)}) = ${inFigures(ashFraction(vessel, before, ash, moisture))}`]),
+    ];
+  },
+  inCells: ({ vessel, before, ash, moisture }) => {
+    const empty = numberInCells(vessel, 0);
+    const asWeighed = `(${operand(ash)}-${empty})/(${operand(before)}-${empty})`;
+    return moisture === "" ? asWeighed : `${asWeighed}/(1-${numberInCells(moisture, 0)})`;
+  },
+  examples: [
+    { cell: "=RETORT.ASHFRACTION(25, 27, 25.024)", gives: 0.012, about: "24 mg of ash from 2 g." },
+    { cell: '=RETORT.ASHFRACTION("tared", 2, 0.024, 0.08)', gives: 0.013043478260869565, about: "The same 2 g held 8 % of water." },
+  ],
+  source:
+    "Ash over sample: ISO 18122 at 550 °C (from memory), ASTM E1755 at 575 °C, ASTM D1102 at 580 to 600 °C. Hotter ashing drives off potassium, chlorine and the carbon dioxide of carbonates and gives less.",
+  caution: OPEN_IGNITION,
+});

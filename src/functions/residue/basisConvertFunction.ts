@@ -1,0 +1,70 @@
+import { ashShare } from "../../inputs/ashShare";
+import { choice } from "../../inputs/choice";
+import { fraction } from "../../inputs/fraction";
+import { optional } from "../../inputs/optional";
+import { presentMoisture } from "../../inputs/wetMoisture";
+import { BASES, dryGrams, moistureOn } from "../../weighing/bases";
+import { BASIS_QUANTITIES, convertBasis } from "../../weighing/convertBasis";
+import { waterShare } from "../../weighing/waterShare";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { basisInCells } from "./basisInCells";
+
+export const basisConvertFunction = cellFunction({
+  name: "BASIS.CONVERT",
+  summary: "A share carried from one basis to another: as received, as analysed, dry or ash-free (dry and ash-free) [fraction].",
+  inputs: {
+    value: fraction("Share on the basis it is on [fraction]. 0 counts, and so does a blank cell."),
+    from: choice("Basis the share is on, one of four.", BASES),
+    to: choice("Basis wanted, one of four.", BASES),
+    moistureReceived: {
+      ...optional(presentMoisture("Moisture as received, wet basis [fraction]; needed for that basis. Blank or 0: not given.")),
+      detail: "A sample without moisture is on the dry basis.",
+    },
+    moistureAnalysis: optional(
+      presentMoisture("Moisture of the sample as analysed, wet basis [fraction]; needed for that basis. Blank or 0: not given."),
+    ),
+    ash: {
+      ...optional(ashShare('Ash on the dry basis [fraction], or "none"; needed for the ash-free basis. Blank or 0: not given.')),
+      detail: "Ash as analysed or as received: carry it to dry first.",
+    },
+    quantity: {
+      ...optional(choice("What the share is of, where that matters. Left out: other.", BASIS_QUANTITIES)),
+      detail:
+        "Hydrogen and oxygen: the share on a moist basis includes that of the moisture, as an analyser reads it; leave the word out if it does not. Moisture is refused, and ash on the ash-free basis.",
+    },
+  },
+  result: { about: "The share on the basis wanted", unit: "fraction" },
+  compute: ({ value, from, to, quantity, ...composition }) => convertBasis(value, from, to, composition, quantity),
+  working: ({ value, from, to, quantity = "other", ...composition }) => {
+    const answer = inFigures(convertBasis(value, from, to, composition, quantity));
+    if (from === to) return [`${to} = ${inFigures(value)}, as given`];
+    const inWater = waterShare(quantity);
+    const [wetFrom, wetTo] = [inWater * moistureOn(from, composition), inWater * moistureOn(to, composition)];
+    const given = wetFrom === 0 ? inFigures(value) : `(${inFigures(value)} - ${inFigures(wetFrom)})`;
+    const added = wetTo === 0 ? "" : ` + ${inFigures(wetTo)}`;
+    return [
+      `dry sample in 1 g ${from} = ${inFigures(dryGrams(from, composition))} g; to 1 g ${to} belong ${inFigures(dryGrams(to, composition))} g`,
+      ...(inWater === 0
+        ? []
+        : [`${quantity} in water = ${inFigures(inWater)} per gram; in the moisture ${inFigures(wetFrom)}, then ${inFigures(wetTo)}`]),
+      `${to} = ${given} / ${inFigures(dryGrams(from, composition))} x ${inFigures(dryGrams(to, composition))}${added} = ${answer}`,
+    ];
+  },
+  inCells: basisInCells,
+  examples: [
+    { cell: '=RETORT.BASIS.CONVERT(0.45, "as received", "dry", 0.1)', gives: 0.5 },
+    {
+      cell: '=RETORT.BASIS.CONVERT(0.12, "as analysed", "as received", 0.1, 0.02)',
+      gives: 0.11020408163265305,
+      about: "12.0 % of ash at 2.0 % of moisture is 11.0 % at 10 %.",
+    },
+    {
+      cell: '=RETORT.BASIS.CONVERT(0.06, "as analysed", "dry",, 0.08,, "hydrogen")',
+      gives: 0.05548637005394901,
+      about: "Of the 6.0 % of hydrogen 0.9 % was in the moisture.",
+    },
+    { cell: '=RETORT.BASIS.CONVERT(0.76, "dry", "ash-free",,, 0.05)', gives: 0.8 },
+  ],
+  source: "ISO 16993 (from memory) and ISO 1170, table 1; hydrogen and oxygen of the moisture as in ASTM D3180. Heating values do not convert here.",
+});

@@ -1,0 +1,40 @@
+import { mass, vesselMass } from "../../inputs/mass";
+import { optional } from "../../inputs/optional";
+import { charYield } from "../../weighing/charYield";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
+import { CLOSED_HEATING } from "./closedHeating";
+
+export const charYieldFunction = cellFunction({
+  name: "CHARYIELD",
+  summary: "Char per gram of dry sample [fraction]; with the ash weighed as well, ash-free char per gram of ash-free dry sample.",
+  inputs: {
+    vessel: vesselMass('Empty vessel [g], or "tared".'),
+    dry: mass("Vessel with the dry sample [g]."),
+    char: mass("Vessel with the char after cooling closed [g]."),
+    ash: optional(mass("Vessel with the ash of that char [g]. Left out or blank: the yield includes ash.")),
+  },
+  result: { about: "Char yield", unit: "fraction" },
+  compute: ({ vessel, dry, char, ash }) => charYield(vessel, dry, char, ash),
+  working: ({ vessel, dry, char, ash }) => {
+    const [base, called] = ash === undefined ? [vessel, ""] : [ash, ", ash-free"];
+    return [
+      `char${called} = ${inFigures(char)} - ${inFigures(base)} = ${inFigures(char - base)} g`,
+      `dry sample${called} = ${inFigures(dry)} - ${inFigures(base)} = ${inFigures(dry - base)} g`,
+      `char yield${called} = ${inFigures(char - base)} / ${inFigures(dry - base)} = ${inFigures(charYield(vessel, dry, char, ash))}`,
+    ];
+  },
+  inCells: ({ vessel, dry, char, ash }) => {
+    const empty = numberInCells(vessel, 0);
+    const base = ash === "" ? empty : `IF(ISNUMBER(${ash}),IF(${ash}>0,${ash},${empty}),${empty})`;
+    return `(${operand(char)}-${base})/(${operand(dry)}-${base})`;
+  },
+  examples: [
+    { cell: "=RETORT.CHARYIELD(25, 35, 27.5)", gives: 0.25 },
+    { cell: '=RETORT.CHARYIELD("tared", 10, 2.5, 0.1)', gives: 0.24242424242424243, about: "Ash-free: 2.4 g of 9.9 g." },
+  ],
+  source: "Definition: char over dry sample. Char takes up 6 to 8 % of water from room air (Lin et al.): weigh it as soon as it is cold.",
+  caution: CLOSED_HEATING,
+});

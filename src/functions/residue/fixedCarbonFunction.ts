@@ -1,0 +1,33 @@
+import { ashShare, NO_ASH } from "../../inputs/ashShare";
+import { presentMassFraction } from "../../inputs/massFraction";
+import { wetMoisture } from "../../inputs/wetMoisture";
+import { fixedCarbon } from "../../weighing/fixedCarbon";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { operand } from "../operand";
+import { neededInCells } from "./neededInCells";
+
+export const fixedCarbonFunction = cellFunction({
+  name: "FIXEDCARBON",
+  summary: "Fixed carbon by difference: 1 less moisture, volatile matter and ash, all on one basis [fraction].",
+  inputs: {
+    moisture: {
+      ...wetMoisture("Moisture [fraction] on the basis of the other two; 0 on the dry basis. A blank cell counts as 0."),
+      detail: "With dry-basis volatile matter and ash the moisture is 0, else it is subtracted twice.",
+    },
+    volatile: presentMassFraction("Volatile matter [fraction], less moisture, as VOLATILEMATTER gives it."),
+    ash: { ...ashShare('Ash [fraction], or "none". Blank or 0: not yet known.'), detail: "Ash left out would be counted as carbon." },
+  },
+  result: { about: "Fixed carbon", unit: "fraction" },
+  compute: ({ moisture, volatile, ash }) => fixedCarbon(moisture, volatile, ash),
+  working: ({ moisture, volatile, ash }) => [
+    `moisture + volatile matter + ash = ${inFigures(moisture)} + ${inFigures(volatile)} + ${inFigures(ash)} = ${inFigures(moisture + volatile + ash)}`,
+    `fixed carbon = 1 - ${inFigures(moisture + volatile + ash)} = ${inFigures(fixedCarbon(moisture, volatile, ash))}`,
+  ],
+  inCells: ({ moisture, volatile, ash }) => `1-(${operand(moisture)}+${operand(volatile)}+${neededInCells(ash, NO_ASH)})`,
+  examples: [
+    { cell: "=RETORT.FIXEDCARBON(0.05, 0.75, 0.01)", gives: 0.19 },
+    { cell: '=RETORT.FIXEDCARBON(0, 0.8, "none")', gives: 0.2, about: "Dry basis, a substance that leaves no ash." },
+  ],
+  source: "ASTM D3172: fixed carbon is what is left after moisture, volatile matter and ash; it is not the element carbon.",
+});

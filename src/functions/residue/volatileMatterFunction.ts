@@ -1,0 +1,55 @@
+import { choice } from "../../inputs/choice";
+import { mass, vesselMass } from "../../inputs/mass";
+import { optional } from "../../inputs/optional";
+import { wetMoisture } from "../../inputs/wetMoisture";
+import { volatileFraction } from "../../weighing/volatileFraction";
+import { VOLATILE_BASES, volatileMatter } from "../../weighing/volatileMatter";
+import { cellFunction } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
+import { wordInCells } from "../wordInCells";
+import { CLOSED_HEATING } from "./closedHeating";
+
+export const volatileMatterFunction = cellFunction({
+  name: "VOLATILEMATTER",
+  summary: "Volatile matter: what a sample loses when heated closed by the standard's time and temperature, less its moisture [fraction].",
+  inputs: {
+    vessel: vesselMass('Empty crucible with lid [g], or "tared".'),
+    before: mass("Crucible with lid and sample [g]."),
+    after: { ...mass("Crucible with lid and char, cooled closed [g]."), detail: "After 7 min at 900 °C (ISO 18123) or 950 °C (ASTM E872)." },
+    moisture: {
+      ...wetMoisture("Moisture of the sample as weighed in, wet basis [fraction]. A dried sample: 0. A blank cell counts as 0."),
+      detail: "Taken on the same day and from the same bottle as the sample.",
+    },
+    basis: optional(choice('Basis of the answer. Left out: "as analysed", the sample as weighed in.', VOLATILE_BASES)),
+  },
+  result: { about: "Volatile matter", unit: "fraction" },
+  compute: ({ vessel, before, after, moisture, basis }) => volatileMatter(vessel, before, after, moisture, basis),
+  working: ({ vessel, before, after, moisture, basis }) => {
+    const loss = volatileFraction(vessel, before, after);
+    const asAnalysed = volatileMatter(vessel, before, after, moisture);
+    return [
+      `loss on heating = (${inFigures(before)} - ${inFigures(after)}) / (${inFigures(before)} - ${inFigures(vessel)}) = ${inFigures(loss)}`,
+      `volatile matter, as analysed = ${inFigures(loss)} - ${inFigures(moisture)} = ${inFigures(asAnalysed)}`,
+      ...(basis === "dry"
+        ? [
+            `volatile matter, dry = ${inFigures(asAnalysed)} / (1 - ${inFigures(moisture)}) = ${inFigures(volatileMatter(vessel, before, after, moisture, basis))}`,
+          ]
+        : []),
+    ];
+  },
+  inCells: ({ vessel, before, after, moisture, basis }) => {
+    const water = operand(moisture);
+    const asAnalysed = `(${operand(before)}-${operand(after)})/(${operand(before)}-${numberInCells(vessel, 0)})-${water}`;
+    const share = wordInCells(basis, [["dry", `(1-${water})`]], "1");
+    return share === "1" ? asAnalysed : `(${asAnalysed})/${share}`;
+  },
+  examples: [
+    { cell: '=RETORT.VOLATILEMATTER("tared", 1, 0.2, 0.05)', gives: 0.75 },
+    { cell: '=RETORT.VOLATILEMATTER("tared", 1, 0.2, 0.05, "dry")', gives: 0.7894736842105263, about: "0.75 g of the 0.95 g that were dry." },
+  ],
+  source:
+    "As analysed: loss minus moisture, ASTM E872 clause 7.1. Dry: that over 1 - moisture, the form of ISO 18123 (from memory). Heated otherwise, as in a kiln, the figure is a VOLATILEFRACTION at your temperature.",
+  caution: CLOSED_HEATING,
+});

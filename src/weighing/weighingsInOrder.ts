@@ -1,0 +1,15 @@
+import { gainedOnHeating, lighterThanVessel } from "../problems/weighingProblems";
+import { roundingSlack } from "./roundingSlack";
+
+/**
+ * Holds the order that heating forces on three weighings of one vessel: the loaded vessel is heaviest, then the
+ * vessel with what is left, then the vessel itself.
+ * @param weighings g, under the names the user knows them by: vessel, then the loaded vessel, then the heated one
+ * @throws InputProblem naming the weighing that is out of order
+ */
+export function weighingsInOrder(weighings: Readonly<Record<string, number>>): void {
+  const [vessel, loaded, heated] = Object.entries(weighings) as [[string, number], [string, number], [string, number]];
+  if (loaded[1] - vessel[1] <= roundingSlack) throw lighterThanVessel(loaded, vessel);
+  if (heated[1] > loaded[1]) throw gainedOnHeating(heated, loaded);
+  if (heated[1] < vessel[1]) throw lighterThanVessel(heated, vessel);
+}

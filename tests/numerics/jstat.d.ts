@@ -1,0 +1,13 @@
+/** The part of the general statistics library jStat that serves as a second opinion. */
+declare module "jstat" {
+  interface Distribution {
+    cdf(x: number, ...parameters: number[]): number;
+    inv(probability: number, ...parameters: number[]): number;
+  }
+  export const jStat: {
+    readonly normal: Distribution;
+    readonly studentt: Distribution;
+    /** Studentized range; parameters: number of means, degrees of freedom. */
+    readonly tukey: Distribution;
+  };
+}

@@ -1,0 +1,79 @@
+import type { SheetPlan } from "./SheetPlan";
+
+export interface CellAddress {
+  readonly sheet: string;
+  /** Column letters and row number, no dollar signs: "B7". */
+  readonly cell: string;
+}
+
+/** What a cell holds as a value; null is a blank cell, told apart from 0. */
+export type CellContent = number | string | boolean | null;
+
+export interface CellReading {
+  /** "B7" */
+  readonly cell: string;
+  /** The cell formula in English notation, beginning with "=", or "" when the cell has none of its own. */
+  readonly formula: string;
+  /** The value; for an error cell the code as text, such as "#N/A". */
+  readonly value: CellContent;
+  /** As formatted on the sheet. */
+  readonly shown: string;
+  /** The error code the cell shows, or "". */
+  readonly error: string;
+  /** The sentence behind the error where the host keeps it, or "". */
+  readonly message: string;
+  /** For the formula cell of a spill, the whole area it fills ("B7:C12"); else "". */
+  readonly spill: string;
+}
+
+/** A rectangle of cells, row by row. */
+export interface RangeReading {
+  readonly sheet: string;
+  /** "A1:C3"; "" when the sheet is empty. */
+  readonly range: string;
+  readonly rows: readonly (readonly CellReading[])[];
+}
+
+/** Values to stand where cell formulas stood. Text stays text even when it begins with = + - or @. */
+export interface FrozenArea {
+  /** "B7" or, for a spill, its whole area "B7:C12". */
+  readonly range: string;
+  readonly values: readonly (readonly CellContent[])[];
+}
+
+/**
+ * What the pane asks of the workbook it stands beside. Two adapters fulfil it and one contract suite holds them to it.
+ * Every call rejects with a WorkbookProblem, whose message says what to do, when the workbook cannot oblige.
+ */
+export interface Workbook {
+  /** As named in a sentence: "Excel", "the local workbook". */
+  readonly name: string;
+  /** False where the pane has to draw a run's chart itself. */
+  readonly drawsCharts: boolean;
+
+  sheetNames(): Promise<readonly string[]>;
+  selectedCell(): Promise<CellAddress>;
+  /** Shows the sheet and selects the cell. */
+  select(address: CellAddress): Promise<void>;
+  /** Calls the listener after each change of selection or of the selected cell's content. @returns stops the calls */
+  onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>>;
+
+  /** @param range "A1:C3" or "B7", English notation, without a sheet */
+  read(sheet: string, range: string): Promise<RangeReading>;
+  /** All cells of a sheet that hold anything. */
+  readUsed(sheet: string): Promise<RangeReading>;
+
+  /** Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything. */
+  writeFormula(address: CellAddress, formula: string): Promise<void>;
+  /** Makes a new sheet at the end, never over an existing one. @returns its name, numbered when the wanted one is taken */
+  addSheet(plan: SheetPlan): Promise<string>;
+  /** Copies a sheet, formats included. @returns the copy's name, numbered when the wanted one is taken */
+  copySheet(sheet: string, wantedName: string): Promise<string>;
+  /** Puts values in place of cell formulas, keeping formats; a spill goes as a whole. */
+  freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void>;
+}
+
+/** The workbook could not do what was asked; the message says why and what to do. */
+export class WorkbookProblem extends Error {
+  override readonly name = "WorkbookProblem";
+}

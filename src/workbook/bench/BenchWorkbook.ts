@@ -1,0 +1,131 @@
+import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
+import { cellNotBlank, noSuchSheet, notACellFormula, notACellRange, valuesDoNotFit } from "../../problems/workbookProblems";
+import { cellArea, cellAt, rangeOf, type CellArea } from "../cellArea";
+import { checkSheetPlan } from "../checkSheetPlan";
+import { freeSheetName } from "../freeSheetName";
+import type { SheetPlan } from "../SheetPlan";
+import { WorkbookProblem, type CellAddress, type FrozenArea, type RangeReading, type Workbook } from "../Workbook";
+import type { Bench } from "./Bench";
+import { cellData } from "./cellData";
+import { fitRowHeights } from "./fitRowHeights";
+import { gridSheet, insertGridSheet } from "./GridSheet";
+import { readCell } from "./readCell";
+import { selectionWatch } from "./selectionWatch";
+import { usedArea } from "./usedArea";
+
+/** The local workbook: an open-source grid, in a page or headless in Node. */
+export class BenchWorkbook implements Workbook {
+  readonly name = "the local workbook";
+  readonly drawsCharts = false;
+
+  constructor(private readonly bench: Bench) {}
+
+  async sheetNames(): Promise<readonly string[]> {
+    return this.bench.book.getSheets().map((sheet) => sheet.getSheetName());
+  }
+
+  async selectedCell(): Promise<CellAddress> {
+    return this.selected();
+  }
+
+  async select({ sheet, cell }: CellAddress): Promise<void> {
+    const found = this.sheetNamed(sheet);
+    const { row, column } = areaNamed(cell);
+    this.bench.book.setActiveSheet(found);
+    found.getRange(row, column).activate();
+  }
+
+  async onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
+    const stop = selectionWatch(this.bench, () => this.look(), listener);
+    return async () => stop();
+  }
+
+  async read(sheet: string, range: string): Promise<RangeReading> {
+    const found = this.sheetNamed(sheet);
+    const area = areaNamed(range);
+    await this.bench.settled();
+    return this.reading(found, area);
+  }
+
+  async readUsed(sheet: string): Promise<RangeReading> {
+    const found = this.sheetNamed(sheet);
+    await this.bench.settled();
+    const area = usedArea(this.bench, found);
+    return area === undefined ? { sheet: found.getSheetName(), range: "", rows: [] } : this.reading(found, area);
+  }
+
+  async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
+    if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
+    const found = this.sheetNamed(sheet);
+    const { row, column } = areaNamed(cell);
+    await this.bench.settled();
+    const there = readCell(this.bench, found, row, column);
+    if (there.value !== null || there.formula !== "") throw new WorkbookProblem(cellNotBlank(there.cell));
+    found.getRange(row, column).setValue({ f: formula });
+    await this.bench.settled();
+  }
+
+  async addSheet(plan: SheetPlan): Promise<string> {
+    checkSheetPlan(plan);
+    const name = freeSheetName(plan.name, await this.sheetNames());
+    const sheet = insertGridSheet(this.bench, gridSheet(plan, name));
+    await this.select({ sheet: name, cell: plan.startAt });
+    await this.bench.settled();
+    fitRowHeights(this.bench, sheet);
+    return name;
+  }
+
+  async copySheet(sheet: string, wantedName: string): Promise<string> {
+    const original = this.sheetNamed(sheet);
+    const name = freeSheetName(wantedName, await this.sheetNames());
+    await this.bench.settled();
+    this.bench.book.duplicateSheet(original).setName(name);
+    await this.bench.settled();
+    return name;
+  }
+
+  async freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
+    const found = this.sheetNamed(sheet);
+    const ranges = areas.map(({ range, values }) => fittingRange(found, range, values));
+    await this.bench.settled();
+    areas.forEach(({ values }, index) => ranges[index]?.setValues(values.map((row) => row.map(cellData))));
+    await this.bench.settled();
+  }
+
+  private selected(): CellAddress {
+    const sheet = this.bench.book.getActiveSheet();
+    const cell = sheet.getSelection()?.getCurrentCell();
+    return { sheet: sheet.getSheetName(), cell: cellAt(cell?.actualRow ?? 0, cell?.actualColumn ?? 0) };
+  }
+
+  private look(): { address: CellAddress; held: string } {
+    const address = this.selected();
+    const { row, column } = areaNamed(address.cell);
+    return { address, held: JSON.stringify(readCell(this.bench, this.sheetNamed(address.sheet), row, column)) };
+  }
+
+  private sheetNamed(name: string): FWorksheet {
+    const sheet = this.bench.book.getSheets().find((candidate) => candidate.getSheetName().toLowerCase() === name.toLowerCase());
+    if (sheet === undefined) throw new WorkbookProblem(noSuchSheet(name));
+    return sheet;
+  }
+
+  private reading(sheet: FWorksheet, area: CellArea): RangeReading {
+    const rows = Array.from({ length: area.rows }, (_, row) =>
+      Array.from({ length: area.columns }, (_, column) => readCell(this.bench, sheet, area.row + row, area.column + column)),
+    );
+    return { sheet: sheet.getSheetName(), range: rangeOf(area), rows };
+  }
+}
+
+function areaNamed(range: string): CellArea {
+  const area = cellArea(range);
+  if (area === undefined) throw new WorkbookProblem(notACellRange(range));
+  return area;
+}
+
+function fittingRange(sheet: FWorksheet, range: string, values: FrozenArea["values"]): FRange {
+  const area = areaNamed(range);
+  if (values.length !== area.rows || values.some((row) => row.length !== area.columns)) throw new WorkbookProblem(valuesDoNotFit(range));
+  return sheet.getRange(area.row, area.column, area.rows, area.columns);
+}

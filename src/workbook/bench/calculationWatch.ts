@@ -1,0 +1,51 @@
+import type { Injector } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import { IActiveDirtyManagerService } from "@univerjs/engine-formula";
+import { ClearSelectionFormatCommand, SetBorderCommand, SetRangeValuesMutation, SetStyleCommand } from "@univerjs/sheets";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+
+export interface CalculationWatch {
+  settled(): Promise<void>;
+  onStart(listener: () => void): void;
+}
+
+const LOOK_AGAIN_MS = 5;
+// The engine gathers changes for 100 ms before it calculates; when nothing has begun after this time, nothing will.
+const STARTS_WITHIN_MS = 2000;
+const LONGEST_WAIT_MS = 60_000;
+const LOOKS_ONLY: readonly unknown[] = [SetStyleCommand.id, SetBorderCommand.id, ClearSelectionFormatCommand.id];
+
+/**
+ * Tells when a calculation is over. The engine's own promise waits half a second when there is nothing to wait for, and
+ * misses changes that are still being gathered.
+ */
+export function calculationWatch(api: FUniver, injector: Injector): CalculationWatch {
+  const session = injector.get(FormulaCalculationSessionService);
+  const dirtying = injector.get(IActiveDirtyManagerService);
+  const began: (() => void)[] = [];
+  const gathering = { since: undefined as number | undefined };
+
+  api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
+    // The same rule as the engine's trigger-calculation controller (0.25.1) for what makes it calculate.
+    const isNoChange =
+      id === SetRangeValuesMutation.id && (options?.onlyLocal === true || LOOKS_ONLY.includes((params as { trigger?: string })?.trigger));
+    if (dirtying.get(id) !== undefined && !isNoChange) gathering.since = performance.now();
+  });
+  api.getFormula().calculationStart(() => {
+    gathering.since = undefined;
+    began.forEach((listener) => listener());
+  });
+
+  const isGathering = (): boolean => gathering.since !== undefined && performance.now() - gathering.since < STARTS_WITHIN_MS;
+  const isCalculating = (): boolean => session.state.started && !session.state.resultApplied;
+  return {
+    onStart: (listener) => void began.push(listener),
+    settled: async () => {
+      const latest = performance.now() + LONGEST_WAIT_MS;
+      while (isGathering() || isCalculating()) {
+        if (performance.now() > latest) throw new Error(`the grid was still calculating after ${LONGEST_WAIT_MS} ms`);
+        await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN_MS));
+      }
+    },
+  };
+}

@@ -1,0 +1,92 @@
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets-data-validation/facade";
+import { generateRandomId, LocaleType, LogLevel, Univer, type ILocales, type IWorkbookData, type Plugin, type PluginCtor } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel, FunctionType, type BaseFunction, type IFunctionInfo } from "@univerjs/engine-formula";
+import type { Theme } from "@univerjs/themes";
+import type { Bench } from "./Bench";
+import { calculationWatch } from "./calculationWatch";
+import { ErrorMessages } from "./ErrorMessages";
+import { executorFor } from "./executorFor";
+import type { HostFunction } from "./HostFunction";
+import { readNumberLiterals } from "./readNumberLiterals";
+import { sortACopy } from "./sortACopy";
+
+/** What a preset of the engine brings: plugins, alone or with their settings. */
+export interface BenchPreset {
+  readonly plugins: readonly (PluginCtor<Plugin> | [PluginCtor<Plugin>, unknown])[];
+}
+
+/** The custom functions in the engine's own terms. */
+export interface BenchFormulas {
+  readonly function: [typeof BaseFunction, string][];
+  readonly description: IFunctionInfo[];
+}
+
+export interface BenchSetup {
+  readonly functions: readonly HostFunction[];
+  readonly presets: (formula: BenchFormulas) => readonly BenchPreset[];
+  /** The page's words; none in Node, where there is no page. */
+  readonly words?: ILocales[LocaleType];
+  /** The page's colours; none in Node. */
+  readonly theme?: Theme;
+  readonly data: Omit<Partial<IWorkbookData>, "id">;
+}
+
+/** Starts the engine with our functions and opens one workbook in it, in a page or in Node. */
+export function openBench(setup: BenchSetup): Bench {
+  readNumberLiterals();
+  const messages = new ErrorMessages();
+  const opened: { bench?: Bench } = {};
+  const sheetName = (sheetId: string): string => opened.bench?.book.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
+  const univer = new Univer({
+    logLevel: LogLevel.ERROR,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: setup.words ?? {} },
+    ...(setup.theme && { theme: setup.theme }),
+  });
+  const formulas: BenchFormulas = {
+    function: setup.functions.map((host) => [executorFor(host, messages, sheetName), host.fullName]),
+    description: setup.functions.map(described),
+  };
+  registerEachOnce(univer, setup.presets(formulas));
+  const injector = univer.__getInjector();
+  const api = FUniver.newAPI(univer);
+  // The engine keeps parsed formulas under the workbook's id for all of a program, so two workbooks with one id would calculate in each other.
+  const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
+  // The engine's own functions and services are in place only once a workbook is open.
+  sortACopy(injector);
+  const calculations = calculationWatch(api, injector);
+  calculations.onStart(() => messages.beginCalculation());
+  const bench: Bench = { univer, injector, api, book, spills: injector.get(FormulaDataModel), messages, settled: calculations.settled };
+  opened.bench = bench;
+  return bench;
+}
+
+/** Presets share plugins; the settings of the last one to name a plugin count. */
+function registerEachOnce(univer: Univer, presets: readonly BenchPreset[]): void {
+  const plugins = new Map<string, [PluginCtor<Plugin>, unknown]>();
+  for (const entry of presets.flatMap((preset) => preset.plugins)) {
+    const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];
+    plugins.delete(plugin.pluginName);
+    plugins.set(plugin.pluginName, [plugin, settings]);
+  }
+  for (const [plugin, settings] of plugins.values()) univer.registerPlugin(plugin, settings as never);
+}
+
+/** For the list of functions that opens while a cell formula is typed. */
+const described = (host: HostFunction): IFunctionInfo => ({
+  functionName: host.fullName,
+  functionType: FunctionType.User,
+  description: host.about,
+  abstract: host.about,
+  functionParameter: host.parameters.map(({ name, about, optional }) => ({
+    name,
+    detail: about,
+    example: name,
+    require: optional ? 0 : 1,
+    repeat: 0,
+  })),
+});

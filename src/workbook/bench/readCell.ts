@@ -1,0 +1,83 @@
+import { CellValueType, numfmt, type ICellData, type IRange } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { cellAt, covers, rangeOf, type CellArea } from "../cellArea";
+import type { CellContent, CellReading } from "../Workbook";
+import type { Bench } from "./Bench";
+
+const GENERAL = "General";
+/** ECMA-376 Part 1, 18.18.11 and 18.17.3, and the codes that came with spilling formulas. */
+const ERROR_CODES: readonly string[] = [
+  "#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#SPILL!", "#CALC!", "#CYCLE!", "#ERROR!",
+]; // prettier-ignore
+
+/** What one cell holds and shows; row and column count from 0. */
+export function readCell(bench: Bench, sheet: FWorksheet, row: number, column: number): CellReading {
+  const sheetId = sheet.getSheetId();
+  const own: ICellData | null = sheet.getSheet().getCellRaw(row, column) ?? null;
+  const formula = bench.spills.getFormulaStringByCell(row, column, sheetId, bench.book.getId()) ?? "";
+  const spilled = isEmpty(own) ? spilledCell(bench, sheetId, row, column) : undefined;
+  const value = contentOf(spilled ?? own);
+  const error = isError(spilled ?? own, value) ? String(value) : "";
+  const spill = spillOver(bench, sheetId, row, column);
+  return {
+    cell: cellAt(row, column),
+    formula,
+    value,
+    shown: shownAs(value, patternOf(sheet, own)),
+    error,
+    message: error === "" ? "" : messageBehind(bench, sheetId, row, column, spill, error),
+    spill: spill?.row === row && spill.column === column && error !== "#SPILL!" ? rangeOf(spill) : "",
+  };
+}
+
+export const isEmpty = (cell: ICellData | null | undefined | void): boolean =>
+  cell == null || ((cell.v === undefined || cell.v === null || cell.v === "") && !cell.f && !cell.si && !cell.p);
+
+function contentOf(cell: ICellData | null | undefined): CellContent {
+  if (cell == null) return null;
+  // Text with line breaks typed into the page is kept as a small document that ends in a line end.
+  if (cell.p?.body) return cell.p.body.dataStream.replace(/\r\n$/, "").replace(/\r/g, "\n");
+  if (cell.v === undefined || cell.v === null) return null;
+  if (cell.t === CellValueType.BOOLEAN) return cell.v === true || cell.v === 1 || String(cell.v).toUpperCase() === "TRUE";
+  if (cell.v === "" && !cell.f && !cell.si) return null;
+  return cell.v;
+}
+
+const isError = (cell: ICellData | null | undefined, value: CellContent): boolean =>
+  typeof value === "string" && cell?.t !== CellValueType.FORCE_STRING && ERROR_CODES.includes(value);
+
+function shownAs(value: CellContent, pattern: string): string {
+  if (value === null) return "";
+  return typeof value === "boolean" ? String(value).toUpperCase() : numfmt.format(pattern, value, { throws: false });
+}
+
+function patternOf(sheet: FWorksheet, cell: ICellData | null): string {
+  const style = typeof cell?.s === "string" ? sheet.getWorkbook().getStyles().get(cell.s) : cell?.s;
+  return style?.n?.pattern ?? GENERAL;
+}
+
+const spilledCell = (bench: Bench, sheetId: string, row: number, column: number): ICellData | undefined =>
+  bench.spills.getArrayFormulaCellData()[bench.book.getId()]?.[sheetId]?.[row]?.[column] ?? undefined;
+
+/** The area of the spill that covers a cell. */
+function spillOver(bench: Bench, sheetId: string, row: number, column: number): CellArea | undefined {
+  const onSheet = bench.spills.getArrayFormulaRange()[bench.book.getId()]?.[sheetId] ?? {};
+  for (const inRow of Object.values(onSheet)) {
+    for (const range of Object.values(inRow ?? {}) as (IRange | null)[]) {
+      if (range === null) continue;
+      const area = {
+        row: range.startRow,
+        column: range.startColumn,
+        rows: range.endRow - range.startRow + 1,
+        columns: range.endColumn - range.startColumn + 1,
+      };
+      if (area.rows * area.columns > 1 && covers(area, row, column)) return area;
+    }
+  }
+  return undefined;
+}
+
+function messageBehind(bench: Bench, sheetId: string, row: number, column: number, spill: CellArea | undefined, error: string): string {
+  const formulaCell = spill ?? { row, column };
+  return bench.messages.behind(sheetId, formulaCell, { row: row - formulaCell.row, column: column - formulaCell.column }, error);
+}

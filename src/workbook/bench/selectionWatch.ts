@@ -1,0 +1,36 @@
+import type { CellAddress } from "../Workbook";
+import type { Bench } from "./Bench";
+
+const SELECTS: readonly string[] = ["sheet.operation.set-selections", "sheet.operation.set-worksheet-active"];
+const CHANGES_CELLS: readonly string[] = ["sheet.mutation.set-range-values", "formula.mutation.set-formula-calculation-result"];
+
+/**
+ * Calls the listener after each change of selection or of what the selected cell holds or shows. Listens to commands: the
+ * engine's own selection event is silent for the first seconds after the page has opened.
+ * @param look the selected cell and a text that changes with what it holds
+ * @returns stops the calls
+ */
+export function selectionWatch(
+  bench: Bench,
+  look: () => { address: CellAddress; held: string },
+  listener: (address: CellAddress) => void,
+): () => void {
+  const seen = { last: JSON.stringify(look()), waiting: false };
+  const tell = (): void => {
+    seen.waiting = false;
+    const now = look();
+    const key = JSON.stringify(now);
+    if (key === seen.last) return;
+    seen.last = key;
+    listener(now.address);
+  };
+  const soon = (): void => {
+    if (seen.waiting) return;
+    seen.waiting = true;
+    setTimeout(tell, 0);
+  };
+  const commands = bench.api.addEvent(bench.api.Event.CommandExecuted, ({ id }) => {
+    if (SELECTS.includes(id) || CHANGES_CELLS.includes(id)) soon();
+  });
+  return () => commands.dispose();
+}

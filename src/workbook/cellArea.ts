@@ -1,0 +1,47 @@
+/** A rectangle of cells; rows and columns count from 0. */
+export interface CellArea {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+const LETTERS = 26;
+const LETTER_BEFORE_A = "A".charCodeAt(0) - 1;
+const CORNER = String.raw`\$?([A-Z]{1,3})\$?([1-9]\d{0,6})`;
+const RANGE = new RegExp(`^${CORNER}(?::${CORNER})?$`, "i");
+
+/** The area of "B7", "A1:C3" or "$A$1:$C$3", in whichever order the corners come; undefined for anything else. */
+export function cellArea(range: string): CellArea | undefined {
+  const [, firstLetters, firstNumber, lastLetters = firstLetters, lastNumber = firstNumber] = RANGE.exec(range) ?? [];
+  if (firstLetters === undefined || lastLetters === undefined) return undefined;
+  const columns = [columnOf(firstLetters), columnOf(lastLetters)].sort(ascending) as [number, number];
+  const rows = [Number(firstNumber) - 1, Number(lastNumber) - 1].sort(ascending) as [number, number];
+  return { row: rows[0], column: columns[0], rows: rows[1] - rows[0] + 1, columns: columns[1] - columns[0] + 1 };
+}
+
+/** "B7" or "A1:C3". */
+export function rangeOf({ row, column, rows, columns }: CellArea): string {
+  const first = cellAt(row, column);
+  return rows * columns === 1 ? first : `${first}:${cellAt(row + rows - 1, column + columns - 1)}`;
+}
+
+/** The cell in a row and column counted from 0: (6, 1) is "B7". */
+export const cellAt = (row: number, column: number): string => `${lettersOf(column)}${row + 1}`;
+
+export const covers = (area: CellArea, row: number, column: number): boolean =>
+  row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+
+/** Column letters counted from 0: 0 is "A", 26 is "AA". */
+function lettersOf(column: number): string {
+  let letters = "";
+  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / LETTERS)) {
+    letters = String.fromCharCode(LETTER_BEFORE_A + 1 + ((rest - 1) % LETTERS)) + letters;
+  }
+  return letters;
+}
+
+const columnOf = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((so, letter) => so * LETTERS + letter.charCodeAt(0) - LETTER_BEFORE_A, 0) - 1;
+
+const ascending = (one: number, other: number): number => one - other;

@@ -1,0 +1,58 @@
+import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../cellArea";
+import type { CellContent, CellReading, RangeReading } from "../Workbook";
+import { isErrorCode } from "./errorCodes";
+import { excelSupports } from "./excelSupports";
+import { CELLS_A_REQUEST, inRequests } from "./inRequests";
+import { rowBands } from "./rowBands";
+import { spills, type Spills } from "./spills";
+
+/** Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas. */
+export async function readCells(context: Excel.RequestContext, sheet: string, area: CellArea): Promise<RangeReading> {
+  const worksheet = context.workbook.worksheets.getItem(sheet);
+  const bands = await inRequests(
+    context,
+    rowBands(area, CELLS_A_REQUEST),
+    { limit: CELLS_A_REQUEST, weigh: ({ rows, columns }) => rows * columns },
+    (band) => ({ band, range: loaded(worksheet, band) }),
+  );
+  const rows = bands.flatMap(({ band, range }) => bandRows(band, range));
+  if (!excelSupports("1.12") || bands.every(({ range }) => range.hasSpill === false)) return { sheet, range: rangeOf(area), rows };
+  const formulaCells = rows.flat().flatMap(({ cell, formula }) => (formula === "" ? [] : [cell]));
+  return { sheet, range: rangeOf(area), rows: withSpills(rows, area, await spills(context, worksheet, formulaCells)) };
+}
+
+function loaded(worksheet: Excel.Worksheet, { row, column, rows, columns }: CellArea): Excel.Range {
+  const range = worksheet.getRangeByIndexes(row, column, rows, columns);
+  return range.load(["values", "valueTypes", "formulas", "text", ...(excelSupports("1.12") ? ["hasSpill"] : [])]);
+}
+
+const bandRows = (band: CellArea, { values, valueTypes, formulas, text }: Excel.Range): CellReading[][] =>
+  values.map((row, down) =>
+    row.map((value, across) =>
+      reading(cellAt(band.row + down, band.column + across), value, valueTypes[down]?.[across], formulas[down]?.[across], text[down]?.[across] ?? ""),
+    ),
+  );
+
+function reading(cell: string, value: unknown, type: string | undefined, formulaOrValue: unknown, shown: string): CellReading {
+  const formula = cellFormula(formulaOrValue, value);
+  // A formula that still calculates may be typed as text, hence the look at the code itself.
+  const error = type === "Error" || (formula !== "" && isErrorCode(value)) ? String(value) : "";
+  return { cell, formula, value: type === "Empty" ? null : (value as CellContent), shown, error, message: "", spill: "" };
+}
+
+/** Excel gives text such as "=1+1" in place of a formula, too; only then is it the same as the value. */
+const cellFormula = (formulaOrValue: unknown, value: unknown): string =>
+  typeof formulaOrValue === "string" && formulaOrValue.startsWith("=") && formulaOrValue !== value ? formulaOrValue : "";
+
+/** A cell that is filled by another cell's formula has none of its own, whatever the host hands over for it. */
+function withSpills(rows: readonly (readonly CellReading[])[], area: CellArea, { begun, filled }: Spills): CellReading[][] {
+  const areas = [...begun.values()].flatMap((range) => cellArea(range) ?? []);
+  return rows.map((row, down) =>
+    row.map((one, across) => {
+      const spill = begun.get(one.cell);
+      if (spill !== undefined) return { ...one, spill };
+      const isFilled = filled.has(one.cell) || areas.some((other) => covers(other, area.row + down, area.column + across));
+      return isFilled ? { ...one, formula: "" } : one;
+    }),
+  );
+}

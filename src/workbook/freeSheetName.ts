@@ -1,0 +1,32 @@
+import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../problems/workbookProblems";
+import { WorkbookProblem } from "./Workbook";
+
+/** Excel specifications and limits, “Worksheet name length”. */
+export const LONGEST_SHEET_NAME = 31;
+const FORBIDDEN = /[\\/?*[\]:]|^'|'$/;
+// The sheet that change tracking makes has this name in the English version.
+const RESERVED = "history";
+
+/**
+ * The wanted name when it is free, else numbered: "Run", "Run (2)", "Run (3)". A long name is cut so that it and its
+ * number fit into 31 characters. Letter case does not tell names apart.
+ * @throws WorkbookProblem when the name is blank, reserved or holds a mark that no sheet name may hold
+ */
+export function freeSheetName(wanted: string, taken: readonly string[]): string {
+  const name = wanted.trim();
+  if (name === "") throw new WorkbookProblem(sheetNameBlank);
+  if (FORBIDDEN.test(name)) throw new WorkbookProblem(sheetNameMarks(name));
+  if (name.toLowerCase() === RESERVED) throw new WorkbookProblem(sheetNameReserved(name));
+  const inUse = new Set(taken.map((other) => other.toLowerCase()));
+  for (let number = 1; ; number++) {
+    const candidate = withEnding(name, number === 1 ? "" : ` (${number})`);
+    if (!inUse.has(candidate.toLowerCase())) return candidate;
+  }
+}
+
+/** Cut by whole characters: half of a surrogate pair is no character. A cut may not leave an apostrophe at the end. */
+function withEnding(name: string, ending: string): string {
+  let kept = name;
+  while (kept.length + ending.length > LONGEST_SHEET_NAME) kept = [...kept].slice(0, -1).join("");
+  return `${kept.replace(/[\s']+$/, "")}${ending}`;
+}

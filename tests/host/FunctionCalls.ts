@@ -1,0 +1,57 @@
+import type { HostObject } from "./HostObject";
+
+/** What the custom-functions runtime sends back for one call. */
+export interface CallResult {
+  readonly worked: boolean;
+  readonly value: unknown;
+  /** The runtime's number for the error: 7 is #VALUE!, 1 is #N/A. */
+  readonly errorCode?: number;
+}
+
+// As recorded: category 1, type 1000 asks for a call; [number, worked, value or message, error code] comes back.
+const CALL_CATEGORY = 1;
+const CALL_TYPE = 1000;
+// Our metadata lets errors (4) and rich values (8) through; objects then travel as JSON text inside the JSON.
+const FLAGS = 4 + 8;
+
+/** A cell that shows an error, as an argument. */
+export const errorCell = (code: string): object => ({ type: "CustomFunctionError", code });
+
+/** Calls registered custom functions through the client library's own runtime. */
+export class FunctionCalls {
+  private readonly waiting = new Map<number, (result: CallResult) => void>();
+  private count = 0;
+
+  constructor(private readonly send: (entry: readonly unknown[]) => void) {}
+
+  /** @param given arguments as Excel hands them over: ranges as rows of cells, blanks as 0, left out ones as null */
+  call(id: string, given: readonly unknown[], address = "Sheet1!A1"): Promise<CallResult> {
+    const call = ++this.count;
+    return new Promise((resolve) => {
+      this.waiting.set(call, resolve);
+      this.send([CALL_CATEGORY, CALL_TYPE, "", JSON.stringify([call, id, given.map(wrapped), address, FLAGS, null]), call]);
+    });
+  }
+
+  /** The service that the runtime reports to. */
+  service(): HostObject {
+    return {
+      kind: "CustomFunctions",
+      methods: {
+        _GetEnabledFeatures: () => [],
+        _SetOsfControlContainerReadyForCustomFunctions: () => null,
+        SetInvocationArrayResults: (results: readonly (readonly [number, boolean, unknown, number?])[]) => {
+          for (const [call, worked, value, errorCode] of results) {
+            this.waiting.get(call)?.(worked ? { worked, value } : { worked, value, errorCode });
+            this.waiting.delete(call);
+          }
+        },
+      },
+    };
+  }
+}
+
+function wrapped(argument: unknown): unknown {
+  if (Array.isArray(argument)) return argument.map(wrapped);
+  return typeof argument === "object" && argument !== null ? { value: JSON.stringify(argument) } : argument;
+}

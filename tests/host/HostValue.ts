@@ -1,0 +1,31 @@
+import { unmodelled } from "./HostError";
+
+export class ErrorValue {
+  constructor(readonly code: string) {}
+}
+
+/** What a cell can hold; null is blank. */
+export type HostValue = number | string | boolean | ErrorValue | null;
+
+export const valueType = (value: HostValue): string => {
+  if (value === null) return "Empty";
+  if (value instanceof ErrorValue) return "Error";
+  return typeof value === "number" ? "Double" : typeof value === "boolean" ? "Boolean" : "String";
+};
+
+/** As the wire carries it: "" for a blank cell, the code for an error. */
+export const wireValue = (value: HostValue): number | string | boolean => (value === null ? "" : value instanceof ErrorValue ? value.code : value);
+
+const DECIMALS = /^0(?:\.(0+))?(%)?$/;
+const GENERAL = ["General", "@"];
+const HUNDRED = 100;
+
+/** As the sheet shows it. Only General, text, fixed decimals and percentages are modelled for numbers. */
+export function shownText(value: HostValue, format: string): string {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value !== "number") return String(wireValue(value));
+  if (GENERAL.includes(format)) return String(value);
+  const [whole, decimals = "", percent] = DECIMALS.exec(format) ?? [];
+  if (whole === undefined) throw unmodelled(`the number format ${format}`);
+  return percent ? `${(value * HUNDRED).toFixed(decimals.length)}%` : value.toFixed(decimals.length);
+}

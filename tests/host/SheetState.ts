@@ -1,0 +1,113 @@
+import { cellArea, cellAt, covers, type CellArea } from "../../src/workbook/cellArea";
+import { entered } from "./entered";
+import { shownText, type HostValue } from "./HostValue";
+
+interface CellState {
+  formula?: string;
+  value: HostValue;
+}
+
+export interface ChartState {
+  readonly id: string;
+  readonly type: string;
+  title?: string;
+  xTitle?: string;
+  yTitle?: string;
+  legend?: boolean;
+  blanks?: string;
+  over?: string;
+  series: SeriesState[];
+}
+
+export interface SeriesState {
+  name: string;
+  x?: string;
+  y?: string;
+  marker?: string;
+}
+
+export interface EntryRuleState {
+  readonly range: string;
+  rule?: unknown;
+  prompt?: { title: string; message: string };
+  errorAlert?: { style: string; title: string; message: string };
+}
+
+/** One sheet: contents, looks and what hangs on it. Rows and columns count from 0. */
+export class SheetState {
+  readonly cells = new Map<string, CellState>();
+  /** Values that another cell's formula puts here, under the cell's name. */
+  readonly spilled = new Map<string, { value: HostValue; anchor: string }>();
+  /** The area filled by each formula that fills more than its own cell. */
+  readonly spills = new Map<string, string>();
+  /** "B7" -> { "font.color": "#1F2328", numberFormat: "0.00" } */
+  readonly looks = new Map<string, Record<string, unknown>>();
+  readonly columnWidths = new Map<number, number>();
+  readonly entryRules: EntryRuleState[] = [];
+  readonly charts: ChartState[] = [];
+  frozenRows = 0;
+
+  constructor(
+    readonly id: string,
+    public name: string,
+  ) {}
+
+  write(row: number, column: number, written: number | string | boolean): void {
+    const cell = cellAt(row, column);
+    const { formula, value, format } = entered(written);
+    if (formula === undefined && value === null) this.cells.delete(cell);
+    else this.cells.set(cell, formula === undefined ? { value } : { formula, value });
+    if (format !== undefined && this.format(row, column) === "General") this.setLook(row, column, "numberFormat", format);
+  }
+
+  value(row: number, column: number): HostValue {
+    const cell = cellAt(row, column);
+    return this.cells.get(cell)?.value ?? this.spilled.get(cell)?.value ?? null;
+  }
+
+  formula(row: number, column: number): string | undefined {
+    return this.cells.get(cellAt(row, column))?.formula;
+  }
+
+  format(row: number, column: number): string {
+    return String(this.looks.get(cellAt(row, column))?.numberFormat ?? "General");
+  }
+
+  text(row: number, column: number): string {
+    return shownText(this.value(row, column), this.format(row, column));
+  }
+
+  setLook(row: number, column: number, property: string, value: unknown): void {
+    const cell = cellAt(row, column);
+    this.looks.set(cell, { ...this.looks.get(cell), [property]: value });
+  }
+
+  /** The smallest area around everything that holds anything. */
+  used(): CellArea | undefined {
+    let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
+    for (const cell of [...this.cells.keys(), ...this.spilled.keys()]) {
+      const { row, column } = cellArea(cell) ?? { row: 0, column: 0 };
+      [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
+    }
+    return bottom < 0 ? undefined : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+  }
+
+  /** The formula cell whose spill covers this one. */
+  spillParent(row: number, column: number): string | undefined {
+    return [...this.spills].find(([, range]) => {
+      const area = cellArea(range);
+      return area !== undefined && covers(area, row, column);
+    })?.[0];
+  }
+
+  copy(id: string, name: string): SheetState {
+    const copy = new SheetState(id, name);
+    for (const [cell, state] of this.cells) copy.cells.set(cell, { ...state });
+    for (const [cell, look] of this.looks) copy.looks.set(cell, { ...look });
+    for (const [column, width] of this.columnWidths) copy.columnWidths.set(column, width);
+    copy.entryRules.push(...structuredClone(this.entryRules));
+    copy.charts.push(...structuredClone(this.charts));
+    copy.frozenRows = this.frozenRows;
+    return copy;
+  }
+}

@@ -1,0 +1,81 @@
+import type { BookState } from "./BookState";
+import { notFound } from "./HostError";
+import type { HostObject } from "./HostObject";
+import type { ChartState, SeriesState, SheetState } from "./SheetState";
+
+/** The charts of a sheet. */
+export function chartsObject(book: BookState, sheet: SheetState): HostObject {
+  const item = (id: string): HostObject => {
+    const chart = sheet.charts.find((one) => one.id === id);
+    if (!chart) throw notFound(id);
+    return chartObject(chart);
+  };
+  return {
+    kind: "ChartCollection",
+    items: () => sheet.charts.map(chartObject),
+    item,
+    methods: {
+      Add: (type: string) => {
+        // Excel makes a series of its own from the range it is given.
+        const chart: ChartState = { id: book.nextId(), type, series: [{ name: "Series1" }] };
+        sheet.charts.push(chart);
+        return chartObject(chart);
+      },
+    },
+  };
+}
+
+function chartObject(chart: ChartState): HostObject {
+  return {
+    kind: "Chart",
+    identity: () => ({ Id: chart.id }),
+    writes: { DisplayBlanksAs: (how: string) => (chart.blanks = how) },
+    parts: {
+      Series: () => seriesCollectionObject(chart),
+      Title: () => ({ kind: "ChartTitle", writes: { Text: (text: string) => (chart.title = text) } }),
+      Legend: () => ({ kind: "ChartLegend", writes: { Visible: (visible: boolean) => (chart.legend = visible) } }),
+      Axes: () => ({
+        kind: "ChartAxes",
+        parts: { CategoryAxis: () => axisObject((text) => (chart.xTitle = text)), ValueAxis: () => axisObject((text) => (chart.yTitle = text)) },
+      }),
+    },
+    methods: { SetPosition: (from: string, to: string) => void (chart.over = `${from}:${to}`) },
+  };
+}
+
+const axisObject = (setTitle: (text: string) => void): HostObject => ({
+  kind: "ChartAxis",
+  parts: { Title: () => ({ kind: "ChartAxisTitle", writes: { Text: setTitle } }) },
+});
+
+function seriesCollectionObject(chart: ChartState): HostObject {
+  const item = (index: number): HostObject => {
+    const series = chart.series[index];
+    if (!series) throw notFound(`series ${index}`);
+    return seriesObject(chart, series);
+  };
+  return {
+    kind: "ChartSeriesCollection",
+    items: () => chart.series.map((series) => seriesObject(chart, series)),
+    item,
+    methods: {
+      GetItemAt: item,
+      Add: (name: string) => {
+        const series: SeriesState = { name };
+        chart.series.push(series);
+        return seriesObject(chart, series);
+      },
+    },
+  };
+}
+
+const seriesObject = (chart: ChartState, series: SeriesState): HostObject => ({
+  kind: "ChartSeries",
+  reads: { Name: () => series.name },
+  writes: { MarkerStyle: (style: string) => (series.marker = style) },
+  methods: {
+    Delete: () => void chart.series.splice(chart.series.indexOf(series), 1),
+    SetXAxisValues: (range: HostObject) => void (series.x = String(range.reads?.Address?.())),
+    SetValues: (range: HostObject) => void (series.y = String(range.reads?.Address?.())),
+  },
+});

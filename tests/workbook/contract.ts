@@ -1,0 +1,604 @@
+import {
+  cellNotBlank,
+  noSuchSheet,
+  notACellFormula,
+  notACellRange,
+  sheetNameMarks,
+  textTooLong,
+  valuesDoNotFit,
+} from "../../src/problems/workbookProblems";
+import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
+import type { CellAddress, CellReading, Workbook } from "../../src/workbook/Workbook";
+
+/** A workbook under test. The checks make sheets of their own, so one workbook may serve them all. */
+export interface ContractSubject {
+  readonly workbook: Workbook;
+  /** As a person would: "=..." is a cell formula, null clears the cell. */
+  type(sheet: string, cell: string, content: number | string | boolean | null): Promise<void>;
+  /** Resolves when calculation and events have come to rest. */
+  settled(): Promise<void>;
+}
+
+export interface ContractPromise {
+  readonly title: string;
+  check(subject: ContractSubject): Promise<void>;
+}
+
+const LONG_COLUMN = 1000;
+const WHOLE_NAME = "A name of thirty-one characters";
+
+/** What every workbook adapter keeps. The formulas used are =1+1, =A1*2, =SEQUENCE(3,2), =NA(), =1/0 and ="". */
+export const workbookContract: readonly ContractPromise[] = [
+  {
+    title: "sheetNames() lists a new sheet last",
+    async check({ workbook }) {
+      const before = await workbook.sheetNames();
+      const name = await workbook.addSheet(plan("Listed last"));
+      expect(await workbook.sheetNames()).toEqual([...before, name]);
+    },
+  },
+  {
+    title: "addSheet(plan) gives the wanted name when it is free",
+    check: async ({ workbook }) => expect(await workbook.addSheet(plan("Wanted name"))).toBe("Wanted name"),
+  },
+  {
+    title: "addSheet(plan) numbers the name when it is taken, whatever the letter case",
+    async check({ workbook }) {
+      const names = [await workbook.addSheet(plan("Kiln run")), await workbook.addSheet(plan("Kiln run")), await workbook.addSheet(plan("KILN RUN"))];
+      expect(names).toEqual(["Kiln run", "Kiln run (2)", "KILN RUN (3)"]);
+    },
+  },
+  {
+    title: "addSheet(plan) cuts a long name so that its number fits into 31 characters",
+    async check({ workbook }) {
+      expect(await workbook.addSheet(plan(WHOLE_NAME))).toBe(WHOLE_NAME);
+      expect(await workbook.addSheet(plan(WHOLE_NAME))).toBe("A name of thirty-one charac (2)");
+    },
+  },
+  {
+    title: "addSheet(plan) takes a name with spaces, quotation marks and apostrophes, and the sheet answers to it",
+    async check({ workbook }) {
+      const name = await workbook.addSheet(plan(`Ana's "pear" run & more`, [{ cell: "A1", content: 7 }]));
+      expect(name).toBe(`Ana's "pear" run & more`);
+      expect((await cellOf(workbook, name, "A1")).value).toBe(7);
+    },
+  },
+  {
+    title: "addSheet(plan) refuses a name that no sheet may have",
+    check: async ({ workbook }) => expect(workbook.addSheet(plan("run 3/4"))).rejects.toThrow(sheetNameMarks("run 3/4")),
+  },
+  {
+    title: "addSheet(plan) leaves every other sheet as it was",
+    async check({ workbook, type, settled }) {
+      const other = await workbook.addSheet(plan("Bystander", [{ cell: "A1", content: "kept" }]));
+      await type(other, "B2", 4);
+      await workbook.addSheet(plan("Bystander", [{ cell: "A1", content: "new" }]));
+      await settled();
+      expect(await contents(workbook, other)).toEqual([
+        ["kept", null],
+        [null, 4],
+      ]);
+    },
+  },
+  {
+    title: "addSheet(plan) writes numbers, text and truth values as what they are",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Kinds", [at("A1", 12.5), at("B1", "shells"), at("C1", true), at("D1", false)]));
+      expect(await contents(workbook, sheet)).toEqual([[12.5, "shells", true, false]]);
+    },
+  },
+  {
+    title: "addSheet(plan) keeps the text =1+1 as text",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Text with equals", [at("A1", "=1+1")]));
+      await settled();
+      expect(await cellOf(workbook, sheet, "A1")).toMatchObject({ value: "=1+1", formula: "", error: "" });
+    },
+  },
+  {
+    title: "addSheet(plan) keeps text that looks like a number, a date, a truth value, an error or a formula as text",
+    async check({ workbook, settled }) {
+      const texts = ["+5", "-", "-12", "@home", "007", "1/2", "12%", "TRUE", "#N/A", "'quoted", "3 Mar"];
+      const sheet = await workbook.addSheet(
+        plan(
+          "Text in disguise",
+          texts.map((text, row) => at(`A${row + 1}`, text)),
+        ),
+      );
+      await settled();
+      const { rows } = await workbook.read(sheet, `A1:A${texts.length}`);
+      expect(rows.map(([cell]) => [cell?.value, cell?.formula, cell?.error])).toEqual(texts.map((text) => [text, "", ""]));
+    },
+  },
+  {
+    title: "addSheet(plan) leaves planned cells without content blank, and tells a planned 0 from them",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Blank or zero", [at("A1", 0), { cell: "B1", style: "input" }, at("C1", "end")]));
+      expect((await workbook.read(sheet, "A1:C1")).rows[0]?.map(({ value }) => value)).toEqual([0, null, "end"]);
+    },
+  },
+  {
+    title: "addSheet(plan) writes formulas that read back as written and calculate",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Formulas", [at("A1", 21), { cell: "B1", formula: "=A1*2" }]));
+      await settled();
+      expect(await cellOf(workbook, sheet, "B1")).toEqual({
+        cell: "B1",
+        formula: "=A1*2",
+        value: 42,
+        shown: "42",
+        error: "",
+        message: "",
+        spill: "",
+      });
+    },
+  },
+  {
+    title: "addSheet(plan) shows numbers in the planned number formats",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(
+        plan("Number formats", [
+          { cell: "A1", content: 0.35, format: "0.0%" },
+          { cell: "A2", content: 3.14159, format: "0.00" },
+        ]),
+      );
+      const { rows } = await workbook.read(sheet, "A1:A2");
+      expect(rows.map(([cell]) => [cell?.value, cell?.shown])).toEqual([
+        [0.35, "35.0%"],
+        [3.14159, "3.14"],
+      ]);
+    },
+  },
+  {
+    title: "addSheet(plan) selects the planned start cell on the new sheet",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet({ ...plan("Start cell"), startAt: "C4" });
+      await settled();
+      expect(await workbook.selectedCell()).toEqual({ sheet, cell: "C4" });
+    },
+  },
+  {
+    title: "addSheet(plan) takes every style, kind of entry rule, column widths, frozen rows and a chart",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(everything);
+      expect((await cellOf(workbook, sheet, "A1")).value).toBe("Everything");
+    },
+  },
+  {
+    title: "addSheet(plan) refuses an entry prompt of 256 characters and makes no sheet",
+    async check({ workbook }) {
+      const before = await workbook.sheetNames();
+      const longPrompt = { ...everything, entryRules: everything.entryRules.map((rule) => ({ ...rule, prompt: "x".repeat(256) })) };
+      await expect(workbook.addSheet(longPrompt)).rejects.toThrow(textTooLong("entry prompt", 256, 255));
+      expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "addSheet(plan) writes a column of 1,000 rows",
+    async check({ workbook }) {
+      const column = Array.from({ length: LONG_COLUMN }, (_, row) => row * 0.5);
+      const sheet = await workbook.addSheet(
+        plan(
+          "Long column",
+          column.map((value, row) => at(`B${row + 1}`, value)),
+        ),
+      );
+      const { range, rows } = await workbook.readUsed(sheet);
+      expect(range).toBe(`B1:B${LONG_COLUMN}`);
+      expect(rows.map(([cell]) => cell?.value)).toEqual(column);
+    },
+  },
+  {
+    title: "read(sheet, range) tells a blank cell from a typed 0, and sees a cell cleared again",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Typed"));
+      await type(sheet, "A1", 0);
+      await type(sheet, "C1", 5);
+      await type(sheet, "C1", null);
+      await settled();
+      const [row] = (await workbook.read(sheet, "A1:C1")).rows;
+      expect(row?.map(({ value, shown }) => [value, shown])).toEqual([
+        [0, "0"],
+        [null, ""],
+        [null, ""],
+      ]);
+    },
+  },
+  {
+    title: "read(sheet, range) gives the cells of a range row by row with their names",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Order", [at("B2", 1), at("C2", 2), at("B3", 3)]));
+      const { sheet: read, range, rows } = await workbook.read(sheet, "B2:C3");
+      expect([read, range]).toEqual([sheet, "B2:C3"]);
+      expect(rows.map((row) => row.map(({ cell, value }) => [cell, value]))).toEqual([
+        [
+          ["B2", 1],
+          ["C2", 2],
+        ],
+        [
+          ["B3", 3],
+          ["C3", null],
+        ],
+      ]);
+    },
+  },
+  {
+    title: "read(sheet, range) gives the error code a formula shows",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Errors"));
+      await type(sheet, "A1", "=1/0");
+      await type(sheet, "A2", "=NA()");
+      await settled();
+      const { rows } = await workbook.read(sheet, "A1:A2");
+      expect(rows.map(([cell]) => [cell?.formula, cell?.value, cell?.error])).toEqual([
+        ["=1/0", "#DIV/0!", "#DIV/0!"],
+        ["=NA()", "#N/A", "#N/A"],
+      ]);
+    },
+  },
+  {
+    title: "read(sheet, range) gives the area of a spill at its formula's cell, and no formula in the cells it fills",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Spill"));
+      await type(sheet, "B2", "=SEQUENCE(3,2)");
+      await settled();
+      const { rows } = await workbook.read(sheet, "B2:C4");
+      expect(rows.map((row) => row.map(({ value, formula, spill }) => [value, formula, spill]))).toEqual([
+        [
+          [1, "=SEQUENCE(3,2)", "B2:C4"],
+          [2, "", ""],
+        ],
+        [
+          [3, "", ""],
+          [4, "", ""],
+        ],
+        [
+          [5, "", ""],
+          [6, "", ""],
+        ],
+      ]);
+    },
+  },
+  {
+    title: "read(sheet, cell) inside a spill gives the value there and no formula",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Inside a spill"));
+      await type(sheet, "A1", "=SEQUENCE(3,2)");
+      await settled();
+      expect(await cellOf(workbook, sheet, "B3")).toMatchObject({ value: 6, formula: "", spill: "" });
+    },
+  },
+  {
+    title: "read(sheet, range) refuses what is no range",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("No range"));
+      await expect(workbook.read(sheet, "here")).rejects.toThrow(notACellRange("here"));
+    },
+  },
+  {
+    title: "read(sheet, range) names a sheet that does not exist",
+    check: async ({ workbook }) => expect(workbook.read("Nowhere", "A1")).rejects.toThrow(noSuchSheet("Nowhere")),
+  },
+  {
+    title: "readUsed(sheet) of an empty sheet has no range and no rows",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Empty"));
+      expect(await workbook.readUsed(sheet)).toEqual({ sheet, range: "", rows: [] });
+    },
+  },
+  {
+    title: "readUsed(sheet) reaches from the first to the last cell that holds anything, spilled cells included",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Used", [at("B2", "first")]));
+      await type(sheet, "C4", "=SEQUENCE(3,2)");
+      await settled();
+      expect((await workbook.readUsed(sheet)).range).toBe("B2:D6");
+    },
+  },
+  {
+    title: "select(address) shows the sheet and selects the cell",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Shown"));
+      await workbook.addSheet(plan("In front"));
+      await workbook.select({ sheet, cell: "D9" });
+      await settled();
+      expect(await workbook.selectedCell()).toEqual({ sheet, cell: "D9" });
+    },
+  },
+  {
+    title: "select(address) names a sheet that does not exist",
+    check: async ({ workbook }) => expect(workbook.select({ sheet: "Nowhere", cell: "A1" })).rejects.toThrow(noSuchSheet("Nowhere")),
+  },
+  {
+    title: "onSelection(listener) tells the newly selected cell",
+    check: (subject) =>
+      watching(subject, "Watched cell", async (sheet, told) => {
+        await subject.workbook.select({ sheet, cell: "B5" });
+        await subject.settled();
+        expect(told.at(-1)).toEqual({ sheet, cell: "B5" });
+      }),
+  },
+  {
+    title: "onSelection(listener) tells when the selected cell's content changes, and not when another cell's does",
+    check: (subject) =>
+      watching(subject, "Watched content", async (sheet, told) => {
+        await subject.workbook.select({ sheet, cell: "B2" });
+        await subject.settled();
+        const before = told.length;
+        await subject.type(sheet, "D4", 1);
+        await subject.settled();
+        expect(told).toHaveLength(before);
+        await subject.type(sheet, "B2", 1);
+        await subject.settled();
+        expect(told.slice(before)).toContainEqual({ sheet, cell: "B2" });
+      }),
+  },
+  {
+    title: "onSelection(listener) tells when the selected formula comes to something else",
+    check: (subject) =>
+      watching(subject, "Watched result", async (sheet, told) => {
+        await subject.type(sheet, "A1", 3);
+        await subject.type(sheet, "B1", "=A1*2");
+        await subject.workbook.select({ sheet, cell: "B1" });
+        await subject.settled();
+        const before = told.length;
+        await subject.type(sheet, "A1", 4);
+        await subject.settled();
+        expect(told.slice(before)).toContainEqual({ sheet, cell: "B1" });
+      }),
+  },
+  {
+    title: "onSelection(listener) hands back what ends the calls",
+    check: (subject) =>
+      watching(subject, "No longer watched", async (sheet, told, stop) => {
+        await subject.workbook.select({ sheet, cell: "B5" });
+        await subject.settled();
+        const before = told.length;
+        expect(before).toBeGreaterThan(0);
+        await stop();
+        await subject.workbook.select({ sheet, cell: "E5" });
+        await subject.settled();
+        expect(told).toHaveLength(before);
+      }),
+  },
+  {
+    title: "writeFormula(address, formula) fills a blank cell and calculates",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Put in"));
+      await workbook.writeFormula({ sheet, cell: "B2" }, "=1+1");
+      await settled();
+      expect(await cellOf(workbook, sheet, "B2")).toMatchObject({ formula: "=1+1", value: 2 });
+    },
+  },
+  {
+    title: "writeFormula(address, formula) refuses a cell that holds text, 0, or a formula, and leaves it alone",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Not over", [at("A1", "mine"), at("A2", 0)]));
+      await type(sheet, "A3", '=""');
+      await settled();
+      for (const cell of ["A1", "A2", "A3"]) await expect(workbook.writeFormula({ sheet, cell }, "=1+1")).rejects.toThrow(cellNotBlank(cell));
+      const { rows } = await workbook.read(sheet, "A1:A3");
+      expect(rows.map(([cell]) => [cell?.value, cell?.formula])).toEqual([
+        ["mine", ""],
+        [0, ""],
+        ["", '=""'],
+      ]);
+    },
+  },
+  {
+    title: "writeFormula(address, formula) refuses a cell that a spill fills",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Not into a spill"));
+      await type(sheet, "A1", "=SEQUENCE(3,2)");
+      await settled();
+      await expect(workbook.writeFormula({ sheet, cell: "B2" }, "=1+1")).rejects.toThrow(cellNotBlank("B2"));
+      expect((await cellOf(workbook, sheet, "B2")).value).toBe(4);
+    },
+  },
+  {
+    title: "writeFormula(address, formula) refuses text that is no cell formula",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("No formula"));
+      await expect(workbook.writeFormula({ sheet, cell: "A1" }, "1+1")).rejects.toThrow(notACellFormula("1+1"));
+    },
+  },
+  {
+    title: "copySheet(sheet, name) copies contents, formulas and number formats",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Source", [at("A1", 3), { cell: "B1", formula: "=A1*2", format: "0.00" }, at("C1", "=1+1")]));
+      const copy = await workbook.copySheet(sheet, "Copy");
+      await settled();
+      const [row] = (await workbook.readUsed(copy)).rows;
+      expect(row?.map(({ value, formula, shown }) => [value, formula, shown])).toEqual([
+        [3, "", "3"],
+        [6, "=A1*2", "6.00"],
+        ["=1+1", "", "=1+1"],
+      ]);
+    },
+  },
+  {
+    title: "copySheet(sheet, name) leaves the original alone when the copy is changed",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Original", [at("A1", 3), { cell: "B1", formula: "=A1*2" }]));
+      const copy = await workbook.copySheet(sheet, "Changed copy");
+      await type(copy, "A1", 100);
+      await workbook.freeze(copy, [{ range: "B1", values: [[200]] }]);
+      await settled();
+      const [row] = (await workbook.readUsed(sheet)).rows;
+      expect(row?.map(({ value, formula }) => [value, formula])).toEqual([
+        [3, ""],
+        [6, "=A1*2"],
+      ]);
+    },
+  },
+  {
+    title: "copySheet(sheet, name) numbers the name when it is taken",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Taken copy"));
+      expect([await workbook.copySheet(sheet, "Taken copy"), await workbook.copySheet(sheet, "Taken copy")]).toEqual([
+        "Taken copy (2)",
+        "Taken copy (3)",
+      ]);
+    },
+  },
+  {
+    title: "copySheet(sheet, name) names a sheet that does not exist",
+    check: async ({ workbook }) => expect(workbook.copySheet("Nowhere", "Copy of nothing")).rejects.toThrow(noSuchSheet("Nowhere")),
+  },
+  {
+    title: "freeze(sheet, areas) puts the value in place of the formula and keeps the number format",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Frozen", [at("A1", 0.2), { cell: "B1", formula: "=A1*2", format: "0.0%" }]));
+      await settled();
+      await workbook.freeze(sheet, [{ range: "B1", values: [[0.4]] }]);
+      await settled();
+      expect(await cellOf(workbook, sheet, "B1")).toEqual({ cell: "B1", formula: "", value: 0.4, shown: "40.0%", error: "", message: "", spill: "" });
+    },
+  },
+  {
+    title: "freeze(sheet, areas) keeps the text =1+1 as text",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Frozen text"));
+      await type(sheet, "A1", "=1+1");
+      await settled();
+      await workbook.freeze(sheet, [{ range: "A1", values: [["=1+1"]] }]);
+      await settled();
+      expect(await cellOf(workbook, sheet, "A1")).toMatchObject({ value: "=1+1", formula: "", error: "" });
+    },
+  },
+  {
+    title: "freeze(sheet, areas) takes a spill as a whole",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Frozen spill"));
+      await type(sheet, "A1", "=SEQUENCE(3,2)");
+      await settled();
+      const values = [
+        [1, 2],
+        [3, 4],
+        [5, "six"],
+      ];
+      await workbook.freeze(sheet, [{ range: "A1:B3", values }]);
+      await settled();
+      const { rows } = await workbook.read(sheet, "A1:B3");
+      expect(rows.map((row) => row.map(({ value }) => value))).toEqual(values);
+      expect(rows.flat().every(({ formula, spill }) => formula === "" && spill === "")).toBe(true);
+    },
+  },
+  {
+    title: "freeze(sheet, areas) takes several areas and leaves every other cell alone",
+    async check({ workbook, settled }) {
+      const cells: PlannedCell[] = [at("A1", 5), { cell: "A2", formula: "=A1*2" }, { cell: "A3", formula: "=1+1" }, { cell: "A4", formula: "=1+1" }];
+      const sheet = await workbook.addSheet(plan("Frozen in part", cells));
+      await settled();
+      await workbook.freeze(sheet, [
+        { range: "A2", values: [[10]] },
+        { range: "A4", values: [[2]] },
+      ]);
+      await settled();
+      const { rows } = await workbook.read(sheet, "A1:A4");
+      expect(rows.map(([cell]) => [cell?.value, cell?.formula])).toEqual([
+        [5, ""],
+        [10, ""],
+        [2, "=1+1"],
+        [2, ""],
+      ]);
+    },
+  },
+  {
+    title: "freeze(sheet, areas) refuses values that do not fit their range and changes nothing",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Misfit", [{ cell: "A1", formula: "=1+1" }]));
+      await settled();
+      await expect(workbook.freeze(sheet, [{ range: "A1:A2", values: [[2]] }])).rejects.toThrow(valuesDoNotFit("A1:A2"));
+      expect((await cellOf(workbook, sheet, "A1")).formula).toBe("=1+1");
+    },
+  },
+];
+
+const at = (cell: string, content: string | number | boolean): PlannedCell => ({ cell, content });
+
+const plan = (name: string, cells: readonly PlannedCell[] = []): SheetPlan => ({
+  name,
+  cells,
+  columnWidths: [],
+  entryRules: [],
+  frozenRows: 0,
+  startAt: "A1",
+});
+
+const everything: SheetPlan = {
+  name: "Everything",
+  cells: [
+    { cell: "A1", content: "Everything", style: "title" },
+    { cell: "A2", content: "Heading", style: "heading" },
+    { cell: "A3", content: "Elapsed (min)", style: "columnHeading" },
+    { cell: "B3", content: "Sample (g)", style: "columnHeading" },
+    { cell: "A4", style: "input", format: "0" },
+    { cell: "B4", style: "input", format: "0.000" },
+    { cell: "A5", style: "input", format: "0" },
+    { cell: "B5", style: "input", format: "0.000" },
+    { cell: "C4", formula: "=1+1", style: "computed", format: "0.0" },
+    { cell: "A6", content: "Result", style: "label" },
+    { cell: "B6", formula: "=1+1", style: "result" },
+    { cell: "B7", content: "2.0 ± 0.1", style: "result" },
+    { cell: "A7", content: "A note.", style: "note" },
+    { cell: "C7", content: "Worked out from:", style: "noteHeading" },
+    { cell: "A8", content: "Hot.", style: "caution" },
+  ],
+  columnWidths: [16, 12],
+  entryRules: [
+    {
+      range: "A4:A5",
+      allow: { kind: "number", atLeast: 0, atMost: 6000 },
+      promptTitle: "Elapsed time",
+      prompt: "Minutes since the start.",
+      refusal: "Give minutes, 0 or more.",
+    },
+    {
+      range: "B4",
+      allow: { kind: "words", words: ["tared", "gross"] },
+      promptTitle: "Weighing",
+      prompt: "tared or gross.",
+      refusal: "One of the two.",
+    },
+    { range: "B5", allow: { kind: "anything" }, promptTitle: "Remark", prompt: "Anything.", refusal: "" },
+  ],
+  chart: {
+    title: "Drying",
+    xTitle: "Elapsed (min)",
+    yTitle: "Sample (g)",
+    series: [{ name: "Sample 1", x: "A4:A5", y: "B4:B5" }],
+    over: "E2:K16",
+  },
+  frozenRows: 3,
+  startAt: "A4",
+};
+
+async function cellOf(workbook: Workbook, sheet: string, cell: string): Promise<CellReading> {
+  const reading = (await workbook.read(sheet, cell)).rows[0]?.[0];
+  if (reading === undefined) throw new Error(`nothing read at ${cell}`);
+  return reading;
+}
+
+async function contents(workbook: Workbook, sheet: string): Promise<CellReading["value"][][]> {
+  return (await workbook.readUsed(sheet)).rows.map((row) => row.map(({ value }) => value));
+}
+
+/** Runs a check on a fresh sheet with a listener on the selection, which is taken away again. */
+async function watching(
+  { workbook, settled }: ContractSubject,
+  name: string,
+  check: (sheet: string, told: readonly CellAddress[], stop: () => Promise<void>) => Promise<void>,
+): Promise<void> {
+  const sheet = await workbook.addSheet(plan(name));
+  await settled();
+  const told: CellAddress[] = [];
+  const end = await workbook.onSelection((address) => void told.push(address));
+  let ended: Promise<void> | undefined;
+  const stop = (): Promise<void> => (ended ??= end());
+  try {
+    await check(sheet, told, stop);
+  } finally {
+    await stop();
+  }
+}

@@ -1,0 +1,32 @@
+import { shareAsValues } from "../../../src/sharing/shareAsValues";
+import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
+import { ExcelHost } from "../../host/ExcelHost";
+import { loadClientLibrary } from "../../host/loadClientLibrary";
+
+const host = new ExcelHost();
+host.calculate = (formula) => (formula.includes("VOLATILEFRACTION") ? [[0.7], [0.65], [""]] : formula === '=IF(A9="","","later")' ? "" : 1.4);
+loadClientLibrary(host);
+const workbook = new ExcelWorkbook();
+
+describe("sharing a sheet as values in Excel", () => {
+  test("leaves the original as it was and a copy without a single formula, its values the same and empty text blank", async () => {
+    host.newBook();
+    host.type("Sheet1", "A1", 25);
+    host.type("Sheet1", "D1", "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)");
+    host.type("Sheet1", "E1", "=D1*2");
+    host.type("Sheet1", "E2", '=IF(A9="","","later")');
+    host.type("Sheet1", "F1", "'=not a formula");
+    const before = await workbook.readUsed("Sheet1");
+
+    const { copy, record } = await shareAsValues(workbook, "Sheet1", "2026-01-31");
+
+    expect(await workbook.readUsed("Sheet1")).toEqual(before);
+    const shared = await workbook.read(copy, before.range);
+    expect(shared.rows.flat().filter(({ formula, spill }) => formula !== "" || spill !== "")).toEqual([]);
+    expect(shared.rows.map((row) => row.map(({ value }) => value))).toEqual(
+      before.rows.map((row) => row.map(({ value }) => (value === "" ? null : value))),
+    );
+    expect(await workbook.sheetNames()).toEqual(["Sheet1", copy, record]);
+    expect((await workbook.readUsed(record)).rows.flat().some(({ value }) => value === "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)")).toBe(true);
+  });
+});

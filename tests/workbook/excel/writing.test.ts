@@ -1,0 +1,203 @@
+import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
+import { formulaNotAccepted } from "../../../src/problems/workbookProblems";
+import type { CellStyle, SheetPlan } from "../../../src/workbook/SheetPlan";
+import { sheetStyles } from "../../../src/workbook/sheetStyles";
+import { ExcelHost } from "../../host/ExcelHost";
+import { loadClientLibrary } from "../../host/loadClientLibrary";
+import { contractFormulas } from "../contractFormulas";
+
+const host = new ExcelHost();
+host.calculate = contractFormulas;
+loadClientLibrary(host);
+beforeEach(() => host.newBook());
+const workbook = new ExcelWorkbook();
+
+const blank: SheetPlan = { name: "Run", cells: [], columnWidths: [], entryRules: [], frozenRows: 0, startAt: "A1" };
+
+describe("addSheet(plan) in Excel", () => {
+  test("sends one request for the names, one for the sheet and one for what hangs on the chart", async () => {
+    const series = [{ name: "Sample 1", x: "A2:A5", y: "B2:B5" }];
+    await workbook.addSheet({ ...blank, cells: [{ cell: "A1", content: 1 }] });
+    const withoutChart = requestsThatAct();
+    host.requests.length = 0;
+    await workbook.addSheet({
+      ...blank,
+      cells: [{ cell: "A1", content: 1 }],
+      chart: { title: "t", xTitle: "x", yTitle: "y", series, over: "D2:J12" },
+    });
+    expect([withoutChart, requestsThatAct()]).toEqual([3, 4]);
+  });
+
+  test("writes a column in one write, and rows apart from each other in a write each", async () => {
+    await workbook.addSheet({ ...blank, cells: [...cells("B", 1, 200), ...cells("D", 900, 5)] });
+    const writes = host.requests.flatMap(({ Actions }) => Actions).filter(({ Name }) => Name === "Formulas");
+    expect(writes).toHaveLength(2);
+  });
+
+  test("puts each entry rule on its range, with its prompt and its refusal", async () => {
+    const rule = { promptTitle: "Dry mass", prompt: "Grams, cooled.", refusal: "Grams, please." };
+    await workbook.addSheet({
+      ...blank,
+      entryRules: [
+        { ...rule, range: "B2:B9", allow: { kind: "number", atLeast: 0, atMost: 500 } },
+        { ...rule, range: "C2", allow: { kind: "number", atLeast: 0, atMost: Infinity } },
+        { ...rule, range: "D2", allow: { kind: "words", words: ["open", "closed"] } },
+        { ...rule, range: "E2", allow: { kind: "anything" } },
+      ],
+    });
+    const prompt = { title: "Dry mass", message: "Grams, cooled." };
+    const errorAlert = { style: "Stop", title: "Dry mass", message: "Grams, please." };
+    expect(host.book.sheet("Run").entryRules).toEqual([
+      { range: "B2:B9", rule: { decimal: { formula1: 0, formula2: 500, operator: "Between" } }, prompt, errorAlert },
+      { range: "C2", rule: { decimal: { formula1: 0, operator: "GreaterThanOrEqualTo" } }, prompt, errorAlert },
+      { range: "D2", rule: { list: { inCellDropDown: true, source: "open,closed" } }, prompt, errorAlert },
+      { range: "E2", prompt },
+    ]);
+  });
+
+  test("gives cells to fill in a line all round, and computed cells none", async () => {
+    await workbook.addSheet({
+      ...blank,
+      cells: [
+        { cell: "A1", style: "input", format: "0.000" },
+        { cell: "B1", style: "computed" },
+      ],
+    });
+    const { looks } = host.book.sheet("Run");
+    const lines = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"].map((line) => looks.get("A1")?.[`border.${line}.style`]);
+    expect(lines).toEqual(new Array(4).fill("Continuous"));
+    expect(looks.get("A1")).toMatchObject({
+      numberFormat: "0.000",
+      "fill.color": sheetStyles.input.fill,
+      "font.color": sheetStyles.input.fontColour,
+    });
+    expect(Object.keys(looks.get("B1") ?? {}).filter((look) => look.startsWith("border"))).toEqual([]);
+  });
+
+  test("puts results to the right, texts among them, and leaves every other style where its contents stand", async () => {
+    const styles = Object.keys(sheetStyles) as CellStyle[];
+    await workbook.addSheet({ ...blank, cells: styles.map((style, row) => ({ cell: `A${2 * row + 1}`, content: "34.8 % ± 0.1 %", style })) });
+    const { looks } = host.book.sheet("Run");
+    const placed = styles.map((style, row) => [style, looks.get(`A${2 * row + 1}`)?.horizontalAlignment]);
+    expect(placed.filter(([, alignment]) => alignment !== undefined)).toEqual([["result", "Right"]]);
+  });
+
+  test("sets column widths in points and freezes rows", async () => {
+    await workbook.addSheet({ ...blank, columnWidths: [8.43, 20], frozenRows: 6 });
+    const { columnWidths, frozenRows } = host.book.sheet("Run");
+    expect([...columnWidths]).toEqual([
+      [0, 48],
+      [1, 108.75],
+    ]);
+    expect(frozenRows).toBe(6);
+  });
+
+  test("draws a scatter chart of the planned series only, each with a marker of its own, and leaves gaps for blanks", async () => {
+    const series = [
+      { name: "Sample 1", x: "A2:A5", y: "B2:B5" },
+      { name: "Sample 2", x: "A2:A5", y: "C2:C5" },
+    ];
+    await workbook.addSheet({ ...blank, chart: { title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, over: "E2:K16" } });
+    expect(host.book.sheet("Run").charts).toEqual([
+      {
+        id: expect.any(String) as unknown,
+        type: "XYScatterLines",
+        title: "Drying",
+        xTitle: "Elapsed (min)",
+        yTitle: "Sample (g)",
+        legend: true,
+        blanks: "NotPlotted",
+        over: "E2:K16",
+        series: [
+          { name: "Sample 1", x: "Run!A2:A5", y: "Run!B2:B5", marker: "Circle" },
+          { name: "Sample 2", x: "Run!A2:A5", y: "Run!C2:C5", marker: "Square" },
+        ],
+      },
+    ]);
+  });
+
+  test("takes the sheet away again when Excel does not accept part of it", async () => {
+    await expect(workbook.addSheet({ ...blank, cells: [{ cell: "A1", formula: "=SUM((" }] })).rejects.toThrow(
+      "Excel could not do this (InvalidArgument).",
+    );
+    expect(await workbook.sheetNames()).toEqual(["Sheet1"]);
+  });
+
+  test("writes the sheet without one undo step where Excel refuses that, and leaves nothing of the first attempt", async () => {
+    for (const refusedRequest of [1, 2, 3]) {
+      host.newBook();
+      host.failNext("UndoNotSupported", refusedRequest);
+      const series = [{ name: "Sample 1", x: "A2:A5", y: "B2:B5" }];
+      const chart = { title: "t", xTitle: "x", yTitle: "y", series, over: "D2:J12" };
+      expect(await workbook.addSheet({ ...blank, cells: cells("A", 1, 3), chart })).toBe("Run");
+      expect(await workbook.sheetNames()).toEqual(["Sheet1", "Run"]);
+      expect(host.book.sheet("Run").charts).toHaveLength(1);
+    }
+  });
+
+  test("keeps every request below the 5 MB that the web takes, with 60,000 cells", async () => {
+    await workbook.addSheet({ ...blank, cells: Array.from("ABCDEF").flatMap((letter) => cells(letter, 1, 10_000)) });
+    expect(host.longest.request).toBeLessThan(FIVE_MEGABYTES);
+    expect(host.book.sheet("Run").cells.size).toBe(60_000);
+  });
+});
+
+describe("writeFormula(address, formula) in Excel", () => {
+  test("says so when Excel does not accept the formula", async () => {
+    await expect(workbook.writeFormula({ sheet: "Sheet1", cell: "A1" }, "=SUM((1)")).rejects.toThrow(formulaNotAccepted("=SUM((1)"));
+  });
+});
+
+describe("freeze(sheet, areas) in Excel", () => {
+  test("keeps empty text as text, clears what was blank and leaves an error an error", async () => {
+    host.type("Sheet1", "A1", "=SEQUENCE(3,2)");
+    const values = [
+      ["", null],
+      ["#N/A", "a"],
+      [true, 0],
+    ];
+    await workbook.freeze("Sheet1", [{ range: "A1:B3", values }]);
+    const { rows } = await workbook.read("Sheet1", "A1:B3");
+    expect(rows.map((row) => row.map(({ value, error }) => [value, error]))).toEqual([
+      [
+        ["", ""],
+        [null, ""],
+      ],
+      [
+        ["#N/A", "#N/A"],
+        ["a", ""],
+      ],
+      [
+        [true, ""],
+        [0, ""],
+      ],
+    ]);
+  });
+
+  test("freezes without one undo step where Excel refuses that", async () => {
+    host.type("Sheet1", "A1", "=1+1");
+    host.failNext("UndoNotSupported");
+    await workbook.freeze("Sheet1", [{ range: "A1", values: [[2]] }]);
+    expect((await workbook.read("Sheet1", "A1")).rows[0]?.[0]).toMatchObject({ formula: "", value: 2 });
+  });
+
+  test("writes the formula's own cell of a spill before the cells it fills, all in one request", async () => {
+    host.type("Sheet1", "A1", "=SEQUENCE(3,2)");
+    const areas = [{ range: "A1:B3", values: [[1, 2], [3, 4], [5, 6]] }]; // prettier-ignore
+    await workbook.freeze("Sheet1", areas);
+    const writes = host.requests.map(({ Actions }) =>
+      Actions.filter(({ Name }) => Name === "Values").map(({ ArgumentInfo }) => ArgumentInfo?.Arguments?.[0]),
+    );
+    expect(writes.filter((values) => values.length > 0)).toEqual([[[[1]], [[1, 2], [3, 4], [5, 6]]]]); // prettier-ignore
+  });
+});
+
+// Office Add-ins documentation, "Resource limits and performance optimization for Office Add-ins".
+const FIVE_MEGABYTES = 5_000_000;
+
+const cells = (column: string, from: number, count: number) =>
+  Array.from({ length: count }, (_, row) => ({ cell: `${column}${from + row}`, content: row + 0.123456 }));
+
+/** Requests that do more than let go of ranges. */
+const requestsThatAct = (): number =>
+  host.requests.filter(({ Actions }) => Actions.some(({ ActionType, Name }) => ActionType !== 1 && Name !== "_RemoveReference")).length;

@@ -1,0 +1,40 @@
+import fc from "fast-check";
+import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../../src/problems/workbookProblems";
+import { freeSheetName, LONGEST_SHEET_NAME } from "../../src/workbook/freeSheetName";
+import { WorkbookProblem } from "../../src/workbook/Workbook";
+
+describe("freeSheetName(wanted, taken)", () => {
+  test.each([
+    ["Run", [], "Run"],
+    ["Run", ["run"], "Run (2)"],
+    ["Run", ["Run", "RUN (2)"], "Run (3)"],
+    ["  Run ", [], "Run"],
+    ["A name that is rather longer than a sheet can bear", [], "A name that is rather longer th"],
+    ["A name that is rather longer than a sheet can bear", ["a name that is rather longer th"], "A name that is rather longe (2)"],
+    ["Thirty-one characters and it's 🌳", [], "Thirty-one characters and it's"],
+  ])("makes of %s, with %j taken, %s", (wanted, taken, name) => expect(freeSheetName(wanted, taken)).toBe(name));
+
+  test.each([
+    ["", sheetNameBlank],
+    ["   ", sheetNameBlank],
+    ["a:b", sheetNameMarks("a:b")],
+    ["'quoted'", sheetNameMarks("'quoted'")],
+    ["[1]", sheetNameMarks("[1]")],
+    ["History", sheetNameReserved("History")],
+  ])("refuses %j", (wanted, sentence) => {
+    expect(() => freeSheetName(wanted, [])).toThrow(new WorkbookProblem(sentence));
+  });
+
+  test("never gives a taken name, nor one of more than 31 characters, nor one that ends in a space or an apostrophe", () => {
+    const wanted = fc.stringMatching(/^[A-Za-z][A-Za-z0-9 '.-]{0,45}[a-z]$/);
+    fc.assert(
+      fc.property(wanted, fc.integer({ min: 0, max: 12 }), (name, already) => {
+        fc.pre(name.toLowerCase() !== "history");
+        const taken: string[] = [];
+        for (let count = 0; count <= already; count++) taken.push(freeSheetName(name, taken));
+        expect(new Set(taken.map((one) => one.toLowerCase())).size).toBe(already + 1);
+        expect(taken.filter((one) => one.length > LONGEST_SHEET_NAME || /[\s']$/.test(one))).toEqual([]);
+      }),
+    );
+  });
+});

@@ -1,0 +1,19 @@
+/** Bounds of what a run sheet can be made for. Those without a source are our own: more would not fit a bench or a page. */
+export const optionBounds = {
+  weighIns: { name: "weigh-ins", atLeast: 3, atMost: 60, unit: "" },
+  replicates: { name: "replicates", atLeast: 1, atMost: 6, unit: "" },
+  /** Up to a day. */
+  interval: { name: "interval", atLeast: 1, atMost: 1440, unit: "min" },
+  /** From a microbalance to a platform scale. */
+  readability: { name: "readability", atLeast: 0.000001, atMost: 100, unit: "g" },
+  /** What ovens, not kilns, are set to. */
+  oven: { name: "oven temperature", atLeast: 20, atMost: 300, unit: "°C" },
+} as const;
+
+export interface OptionBounds {
+  readonly name: string;
+  readonly atLeast: number;
+  readonly atMost: number;
+  /** "" for a plain count or fraction. */
+  readonly unit: string;
+}

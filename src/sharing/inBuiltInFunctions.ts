@@ -1,0 +1,32 @@
+import { everyFunction } from "../functions/catalogue";
+import { findCalls, type RetortCall } from "./findCalls";
+
+/**
+ * The cell formula with every Retort call written out in built-in functions, or undefined where one of its calls
+ * cannot be.
+ */
+export function inBuiltInFunctions(cellFormula: string): string | undefined {
+  let text = cellFormula;
+  for (const call of outermost(findCalls(cellFormula)).reverse()) {
+    const written = writtenOut(call);
+    if (written === undefined) return undefined;
+    text = `${text.slice(0, call.start)}(${written})${text.slice(call.end)}`;
+  }
+  return text;
+}
+
+const outermost = (calls: readonly RetortCall[]): RetortCall[] =>
+  calls.filter((call) => !calls.some((other) => other.start < call.start && call.end < other.end));
+
+function writtenOut({ name, argumentTexts }: RetortCall): string | undefined {
+  const definition = everyFunction.find((one) => one.name === name);
+  const inputs = Object.keys(definition?.inputs ?? {});
+  if (definition?.inCells === undefined || argumentTexts.length > inputs.length) return undefined;
+  const texts: Record<string, string> = {};
+  for (const [index, input] of inputs.entries()) {
+    const text = inBuiltInFunctions(argumentTexts[index] ?? "");
+    if (text === undefined) return undefined;
+    texts[input] = text;
+  }
+  return definition.inCells(texts);
+}

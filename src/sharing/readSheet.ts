@@ -1,0 +1,60 @@
+import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
+import { cellArea, cellAt } from "../workbook/cellArea";
+import type { CellContent, CellReading, Workbook } from "../workbook/Workbook";
+import { findCalls } from "./findCalls";
+import type { FormulaCell } from "./FormulaCell";
+import { labelOf } from "./labelOf";
+
+// What hosts show while a value is on its way.
+const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
+
+/**
+ * Every cell formula of a sheet with the values it fills, ready to be shared.
+ * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
+ */
+export async function readSheet(workbook: Workbook, sheet: string): Promise<readonly FormulaCell[]> {
+  const used = await workbook.readUsed(sheet);
+  const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
+  const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
+  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
+  refuseUnfinished(sheet, formulaCells);
+  return formulaCells;
+}
+
+function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {
+  const range = reading.spill === "" ? reading.cell : reading.spill;
+  const filled = cellsOf(range).map((row) => row.map((cell) => readings.get(cell)));
+  return {
+    cell: reading.cell,
+    label,
+    formula: reading.formula,
+    calls: findCalls(reading.formula),
+    area: { range, values: filled.map((row) => row.map(valueOf)) },
+    errors: filled.flat().flatMap((cell) => (cell === undefined || cell.error === "" ? [] : [{ cell: cell.cell, code: cell.error }])),
+  };
+}
+
+/** The addresses of a range, row by row. */
+function cellsOf(range: string): string[][] {
+  const { row, column, rows, columns } = cellArea(range) ?? { row: 0, column: 0, rows: 0, columns: 0 };
+  return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => cellAt(row + down, column + across)));
+}
+
+const valueOf = (reading: CellReading | undefined): CellContent => (reading === undefined || reading.value === "" ? null : reading.value);
+
+function refuseUnfinished(sheet: string, formulaCells: readonly FormulaCell[]): void {
+  const errors = formulaCells.flatMap((cell) => cell.errors);
+  const ours = formulaCells.filter(({ calls }) => calls.length > 0).flatMap((cell) => cell.errors);
+  const refuse = (inTheWay: readonly CellInTheWay[], problem: (sheet: string, cells: readonly CellInTheWay[]) => Error): void => {
+    if (inTheWay.length > 0) throw problem(sheet, inTheWay);
+  };
+  refuse(
+    errors.filter(({ code }) => ON_ITS_WAY.includes(code)),
+    stillCalculating,
+  );
+  refuse(
+    ours.filter(({ code }) => code === "#NAME?"),
+    nameNotKnown,
+  );
+  refuse(ours, errorInCall);
+}

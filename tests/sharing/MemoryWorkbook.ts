@@ -1,0 +1,72 @@
+import { cellArea, cellAt } from "../../src/workbook/cellArea";
+import { freeSheetName } from "../../src/workbook/freeSheetName";
+import type { SheetPlan } from "../../src/workbook/SheetPlan";
+import type { CellAddress, CellContent, CellReading, FrozenArea, RangeReading, Workbook } from "../../src/workbook/Workbook";
+
+type Sheet = Map<string, CellReading>;
+
+export const reading = (cell: string, about: Partial<CellReading>): CellReading => ({
+  cell,
+  formula: "",
+  value: null,
+  shown: "",
+  error: "",
+  message: "",
+  spill: "",
+  ...about,
+});
+
+/** A workbook of given readings, which records what is asked of it. */
+export class MemoryWorkbook implements Workbook {
+  readonly name = "memory";
+  readonly drawsCharts = false;
+  readonly sheets = new Map<string, Sheet>();
+  readonly plans: SheetPlan[] = [];
+  readonly calls: string[] = [];
+
+  constructor(sheet: string, readings: readonly CellReading[]) {
+    this.sheets.set(sheet, new Map(readings.map((one) => [one.cell, one])));
+  }
+
+  async sheetNames(): Promise<readonly string[]> {
+    return [...this.sheets.keys()];
+  }
+
+  async readUsed(sheet: string): Promise<RangeReading> {
+    this.calls.push(`read ${sheet}`);
+    return { sheet, range: "A1", rows: [[...(this.sheets.get(sheet)?.values() ?? [])]] };
+  }
+
+  async copySheet(sheet: string, wantedName: string): Promise<string> {
+    const name = freeSheetName(wantedName, await this.sheetNames());
+    this.calls.push(`copy ${sheet} to ${name}`);
+    this.sheets.set(name, new Map(this.sheets.get(sheet)));
+    return name;
+  }
+
+  async freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
+    this.calls.push(`freeze ${areas.length} areas of ${sheet}`);
+    for (const { range, values } of areas) {
+      const { row, column } = cellArea(range) ?? { row: 0, column: 0 };
+      values.forEach((line, down) => line.forEach((value, across) => this.put(sheet, cellAt(row + down, column + across), value)));
+    }
+  }
+
+  async addSheet(plan: SheetPlan): Promise<string> {
+    const name = freeSheetName(plan.name, await this.sheetNames());
+    this.calls.push(`add ${name}`);
+    this.plans.push(plan);
+    this.sheets.set(name, new Map(plan.cells.map(({ cell, content }) => [cell, reading(cell, { value: content ?? null })])));
+    return name;
+  }
+
+  private put(sheet: string, cell: string, value: CellContent): void {
+    this.sheets.get(sheet)?.set(cell, reading(cell, { value }));
+  }
+
+  selectedCell = async (): Promise<CellAddress> => ({ sheet: "", cell: "A1" });
+  select = async (): Promise<void> => undefined;
+  onSelection = async (): Promise<() => Promise<void>> => async () => undefined;
+  read = async (sheet: string): Promise<RangeReading> => this.readUsed(sheet);
+  writeFormula = async (): Promise<void> => undefined;
+}

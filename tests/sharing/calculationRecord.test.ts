@@ -1,0 +1,115 @@
+import { EDITION } from "../../src/chemistry/atomicWeights";
+import { everyFunction } from "../../src/functions/catalogue";
+import { calculationRecord } from "../../src/sharing/calculationRecord";
+import { findCalls } from "../../src/sharing/findCalls";
+import type { FormulaCell } from "../../src/sharing/FormulaCell";
+import { VERSION } from "../../src/sharing/version";
+import { sheetStyles } from "../../src/workbook/sheetStyles";
+import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
+import type { CellContent } from "../../src/workbook/Workbook";
+
+const formulaCell = (cell: string, formula: string, values: CellContent[][], range = cell): FormulaCell => ({
+  cell,
+  label: "",
+  formula,
+  calls: findCalls(formula),
+  area: { range, values },
+  errors: [],
+});
+const record = (...formulaCells: FormulaCell[]) =>
+  calculationRecord({ sheet: "Tin 3", copy: "Tin 3 values", date: "2026-03-14", formulaCells }, "Tin 3 record");
+const table = (...formulaCells: FormulaCell[]): unknown[][] => {
+  const plan = record(...formulaCells);
+  const headings = Number(plan.cells.find(({ content }) => content === "Cell formula as typed")?.cell.slice(1));
+  const rows = [...new Set(plan.cells.map(({ cell }) => Number(cell.slice(1))))].filter((row) => row > headings);
+  return rows.map((row) =>
+    ["A", "C", "D", "E", "F", "G", "H"].map((column) => plan.cells.find(({ cell }) => cell === `${column}${row}`)?.content ?? null),
+  );
+};
+const named = (name: string) => everyFunction.find((definition) => definition.name === name);
+
+describe("calculationRecord(shared, name)", () => {
+  const call = formulaCell("B4", "=RETORT.MOISTURE.WET(B1,B2,B3)", [[0.35]]);
+
+  it("is a plan that a workbook can take, with nothing to calculate on it", () => {
+    const plan = record(call);
+    expect(() => checkSheetPlan(plan)).not.toThrow();
+    expect(plan.cells.filter(({ formula }) => formula !== undefined)).toEqual([]);
+    expect(plan.name).toBe("Tin 3 record");
+  });
+
+  it("says when, by which version and with which atomic weights", () => {
+    const contents = record(call).cells.map(({ content }) => content);
+    for (const said of ["2026-03-14", `Retort ${VERSION}`, EDITION]) expect(contents).toContain(said);
+  });
+
+  it("gives each call its cell, cell formula, value, unit, meaning, source and built-in form", () => {
+    expect(table(call)).toEqual([
+      [
+        "B4",
+        "=RETORT.MOISTURE.WET(B1,B2,B3)",
+        0.35,
+        "fraction",
+        `RETORT.MOISTURE.WET: ${named("MOISTURE.WET")?.summary}`,
+        named("MOISTURE.WET")?.source,
+        "=((B2-B3)/(B2-IF(ISNUMBER(B1),B1,0)))",
+      ],
+    ]);
+  });
+
+  it("gives one line to a function that a cell formula calls several times", () => {
+    const twice = formulaCell("B5", "=IF(RETORT.MOISTURE.WET(B1,B2,B3)>0.5,1,RETORT.MOISTURE.WET(B1,B2,B3)/RETORT.MOISTURE.DRY(B1,B2,B3))", [[0.35]]);
+    expect(table(twice).map((row) => String(row[4]).split(":")[0])).toEqual(["RETORT.MOISTURE.WET", "RETORT.MOISTURE.DRY"]);
+  });
+
+  it("calls each cell what the sheet calls it", () => {
+    const plan = record({ ...call, label: "Moisture" });
+    const { cell: under = "" } = plan.cells.find(({ content }) => content === "On the sheet") ?? {};
+    expect(plan.cells.find(({ cell }) => cell === `B${Number(under.slice(1)) + 1}`)?.content).toBe("Moisture");
+  });
+
+  it("wraps its lines, so that no formula runs off the page", () => {
+    const lines = record(call).cells.filter(({ style }) => style === "recorded");
+    expect(lines).toHaveLength(7);
+    expect(sheetStyles.recorded.wrap).toBe(true);
+  });
+
+  it("prints a stored formula as it was typed", () => {
+    expect(table(formulaCell("B4", "='C:/x.xla'!_xldudf_RETORT_MOISTURE_WET(B1,B2,B3)*100", [[35]]))[0]?.[1]).toBe(
+      "=RETORT.MOISTURE.WET(B1,B2,B3)*100",
+    );
+  });
+
+  it("lists a cell with two calls twice", () => {
+    const rows = table(formulaCell("B4", '=RETORT.MOISTURE.CONVERT(RETORT.MOISTURE.WET(B1,B2,B3),"wet","dry")', [[0.54]]));
+    expect(rows.map(([cell, , , , about]) => [cell, String(about).split(":")[0]])).toEqual([
+      ["B4", "RETORT.MOISTURE.CONVERT"],
+      ["B4", "RETORT.MOISTURE.WET"],
+    ]);
+  });
+
+  it("gives a spill its area and first value, and no built-in form", () => {
+    expect(table(formulaCell("B4", "=RETORT.MOISTURE.WET(B1,B2:B3,C2:C3)", [[0.35], [0.36]], "B4:B5"))[0]).toEqual(
+      expect.arrayContaining(["B4:B5", 0.35, null]),
+    );
+  });
+
+  it("leaves the built-in form out where a function has none", () => {
+    expect(named("MOLARMASS")?.inCells).toBeUndefined();
+    expect(table(formulaCell("B4", '=RETORT.MOLARMASS("H2O")', [[18.015]]))[0]?.[6]).toBeNull();
+  });
+
+  it("lists built-in cell formulas after the calls, but not those that show nothing", () => {
+    const rows = table(formulaCell("A1", "=B2-B1", [[10]]), formulaCell("A2", '=IF(B9="","",B9)', [[null]]), call);
+    expect(rows.map(([cell, typed]) => [cell, typed])).toEqual([
+      ["B4", "=RETORT.MOISTURE.WET(B1,B2,B3)"],
+      ["A1", "=B2-B1"],
+    ]);
+  });
+
+  it("names a function that this version does not have", () => {
+    expect(table(formulaCell("B4", "=RETORT.GONE(1)", [[1]]))[0]).toEqual(
+      expect.arrayContaining(["RETORT.GONE: Not a function of this version of Retort.", null]),
+    );
+  });
+});

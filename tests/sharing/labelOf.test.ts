@@ -1,0 +1,32 @@
+import { labelOf } from "../../src/sharing/labelOf";
+import { cellAt } from "../../src/workbook/cellArea";
+import type { CellContent, CellReading } from "../../src/workbook/Workbook";
+
+const reading = (content: CellContent, row: number, column: number): CellReading => {
+  const formula = typeof content === "string" && content.startsWith("=") ? content : "";
+  const value = formula === "" ? content : 1;
+  return { cell: cellAt(row, column), formula, value, shown: String(value ?? ""), error: "", message: "", spill: "" };
+};
+const sheet: readonly (readonly CellReading[])[] = [
+  ["Moisture", "=B4", "by oven", "=C4"],
+  [null, "=B4", null, null],
+  ["Weigh-in", "Grams", "Steady", null],
+  [1, 35, "=B4>1", "=B4"],
+  [2, "pasted", "=B5>1", null],
+].map((row, down) => row.map((content, across) => reading(content, down, across)));
+const cell = (row: number, column: number): CellReading => sheet[row]?.[column] as CellReading;
+
+describe("labelOf(cell, reading)", () => {
+  it.each([
+    ["gives the words in column A of the row, however far left", 0, 3, "Moisture"],
+    ["gives the heading above and the row's number where the rows are numbered", 4, 2, "Steady, 2"],
+    ["gives nothing where the row has no words and no number", 1, 1, ""],
+    ["gives nothing for a numbered row in a column without a heading", 3, 3, ""],
+  ])("%s", (_, row, column, label) => {
+    expect(labelOf(cell(row, column), { rows: sheet })).toBe(label);
+  });
+
+  it("gives nothing for a spill, whose first row may be headings", () => {
+    expect(labelOf({ ...cell(0, 1), spill: "B1:C4" }, { rows: sheet })).toBe("");
+  });
+});

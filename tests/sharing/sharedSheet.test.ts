@@ -1,0 +1,62 @@
+// On the local workbook's engine; the run is invented: hazel shells from a community orchard.
+import { shareAsValues } from "../../src/sharing/shareAsValues";
+import { openRunSheet } from "../runsheet/openRunSheet";
+import { FIRST_SHEET, openHeadlessWorkbook } from "../workbench/headlessWorkbook";
+
+const DAY = "2026-03-14";
+
+test("a shared run sheet shows the same everywhere, holds no cell formula, and is recorded call by call", async () => {
+  const sheet = await openRunSheet({ kind: "charring", weighIns: 4, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 2 });
+  await sheet.fillIn("Empty vessel (g)", 25);
+  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.weighIn(index + 1, index / 48, grams);
+  await sheet.fillIn("Vessel + char (g)", 32.53);
+  const before = (await sheet.workbook.readUsed(sheet.name)).rows.flat();
+  const { copy, record, frozenCells } = await shareAsValues(sheet.workbook, sheet.name, DAY);
+
+  const after = (await sheet.workbook.readUsed(copy)).rows.flat();
+  const shown = (cells: typeof before) => cells.filter((cell) => cell.shown !== "").map((cell) => [cell.cell, cell.shown]);
+  expect(shown(after)).toEqual(shown(before));
+  expect(after.filter(({ formula }) => formula !== "")).toEqual([]);
+  expect(frozenCells).toBe(before.filter(({ formula }) => formula !== "").length);
+  expect((await sheet.workbook.readUsed(sheet.name)).rows.flat()).toEqual(before);
+
+  const recorded = (await sheet.workbook.readUsed(record)).rows.flat();
+  expect(recorded.filter(({ formula }) => formula !== "")).toEqual([]);
+  const moisture = before.find(({ formula, value }) => formula.includes("RETORT.MOISTURE.WET") && typeof value === "number");
+  expect(recorded.map(({ value }) => value)).toEqual(expect.arrayContaining([moisture?.cell, moisture?.formula, moisture?.value, DAY]));
+  sheet.close();
+}, 60_000);
+
+test("a spill is shared whole, and text that begins with = or @ stays text", async () => {
+  const open = await openHeadlessWorkbook();
+  const typed: Record<string, string> = { A1: '=RETORT.ATOMS("C8H18")', H1: '=CONCATENATE("=","1+1")', H2: '="@home"', H3: '=""' };
+  for (const [cell, content] of Object.entries(typed)) await open.type(FIRST_SHEET, cell, content);
+  await open.settled();
+  const before = (await open.workbook.readUsed(FIRST_SHEET)).rows.flat();
+  expect(before.find(({ cell }) => cell === "A1")?.spill).not.toBe("");
+
+  const { copy } = await shareAsValues(open.workbook, FIRST_SHEET, DAY);
+  const after = (await open.workbook.readUsed(copy)).rows.flat();
+  const values = (cells: typeof before) => cells.filter(({ value }) => value !== null && value !== "").map(({ cell, value }) => [cell, value]);
+  expect(values(after)).toEqual(values(before));
+  expect(values(after)).toEqual(expect.arrayContaining([["H1", "=1+1"], ["H2", "@home"]])); // prettier-ignore
+  expect(after.filter(({ formula, spill }) => formula !== "" || spill !== "")).toEqual([]);
+  expect(after.find(({ cell }) => cell === "H3")?.value ?? null).toBeNull();
+  open.close();
+}, 60_000);
+
+test("a run sheet with a call in error is refused, and no sheet is added", async () => {
+  const sheet = await openRunSheet({ kind: "charring", weighIns: 4, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
+  await sheet.fillIn("Empty vessel (g)", 25);
+  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.weighIn(index + 1, index / 48, grams);
+  await sheet.fillIn("Vessel + char (g)", 53);
+  const sheets = await sheet.workbook.sheetNames();
+  const volatile = (await sheet.result("Volatile fraction of dry sample")).cell;
+  const yieldCell = (await sheet.result("Char yield of dry sample")).cell;
+  await expect(shareAsValues(sheet.workbook, sheet.name, DAY)).rejects.toMatchObject({
+    name: "InputProblem",
+    message: `sheet: ${volatile} and ${yieldCell} on "Charring run" are in error (#VALUE!). Select the cell to read why under This cell, mend it, then share again.`,
+  });
+  expect(await sheet.workbook.sheetNames()).toEqual(sheets);
+  sheet.close();
+}, 60_000);

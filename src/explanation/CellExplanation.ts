@@ -1,0 +1,73 @@
+import type { CellAddress } from "../workbook/Workbook";
+
+/** One argument of an explained call. */
+export interface InputRow {
+  readonly name: string;
+  /** What the argument is, with its unit, as the catalogue says it. */
+  readonly about: string;
+  /** What more the catalogue says of it. */
+  readonly detail?: string;
+  /** The value with its unit ("35 g"), "blank", "left out", or WORKED_OUT_IN_CELL. */
+  readonly value: string;
+  /** "B7", "Weighings!B7:B12", "typed in the formula", or the expression as typed. */
+  readonly from: string;
+  /** True for the argument that the problem's message names. */
+  readonly atFault: boolean;
+}
+
+/** What is wrong, in full: the code the cell shows and the sentence behind it. */
+export interface ExplainedProblem {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** Some rows of the answer of a function that gives a table. */
+export interface ExplainedTable {
+  readonly rows: readonly (readonly string[])[];
+  /** Which row of the whole table the first one is, from 1. */
+  readonly firstRow: number;
+  readonly rowCount: number;
+}
+
+/** One call of ours, explained with the numbers put in. */
+export interface CallExplanation {
+  /** "RETORT.MOISTURE.WET" */
+  readonly name: string;
+  readonly summary: string;
+  readonly inputs: readonly InputRow[];
+  /** Lines of arithmetic; empty where there is a problem or nothing to show. */
+  readonly working: readonly string[];
+  /** What the answer is: "Moisture content, wet basis". */
+  readonly resultAbout: string;
+  /** The answer with its unit; "" where there is a problem or the answer is a table. */
+  readonly result: string;
+  readonly table?: ExplainedTable;
+  readonly problem?: ExplainedProblem;
+  /** True where the cell shows nothing yet, so that a problem only says what is still missing. */
+  readonly waiting: boolean;
+  /** Which row of a whole column is explained: "row 3 of 12"; "" for one value. */
+  readonly extent: string;
+  readonly source: string;
+  readonly caution: string;
+}
+
+/** What stands in a cell, in words. */
+export interface CellExplanation {
+  readonly address: CellAddress;
+  /** One sentence: what kind of cell this is. */
+  readonly opening: string;
+  /** As typed; "" for a value or a blank cell. */
+  readonly cellFormula: string;
+  /** As the sheet shows it. */
+  readonly shown: string;
+  /** Outermost call first. */
+  readonly calls: readonly CallExplanation[];
+  /** What else the reader must know: a cell not calculated, a value that no longer agrees. */
+  readonly notes: readonly string[];
+}
+
+/** Said of an optional argument that was not given. */
+export const LEFT_OUT = "left out";
+
+/** Said of an argument whose value only the spreadsheet can work out. */
+export const WORKED_OUT_IN_CELL = "worked out in the cell";

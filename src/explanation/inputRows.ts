@@ -1,0 +1,65 @@
+import { parseA1Range, toCol } from "@borgar/fx";
+import type { CellFunction } from "../functions/cellFunction";
+import type { Input } from "../inputs/Input";
+import { isUnknown, type Argument } from "./Argument";
+import { LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
+import { parseReference } from "./parseReference";
+import { columnText, valueAt, valueText } from "./valueText";
+
+/** Which row and column of a spilled answer is explained, from 0. */
+export interface Position {
+  readonly row: number;
+  readonly column: number;
+}
+
+/**
+ * Every input of a call with its value and where it came from.
+ * @param position the row of each range to show; left out where ranges stay whole
+ * @param named the argument that a problem names
+ */
+export function inputRows(
+  definition: CellFunction,
+  given: readonly Argument[],
+  homeSheet: string,
+  position: Position | undefined,
+  named: string | undefined,
+): InputRow[] {
+  return Object.entries(definition.inputs).map(([name, input], index) => ({
+    name,
+    about: input.about,
+    ...(input.detail === undefined ? {} : { detail: input.detail }),
+    value: shownValue(input, given[index], position),
+    from: origin(given[index], homeSheet, input.shape === "cell" ? position : undefined),
+    atFault: name === named,
+  }));
+}
+
+function shownValue(input: Input<unknown>, argument: Argument | undefined, position: Position | undefined): string {
+  if (argument === undefined || argument.text === "") return LEFT_OUT;
+  if (isUnknown(argument) || argument.cells === undefined) return WORKED_OUT_IN_CELL;
+  const { cells } = argument;
+  const single = cells.length === 1 && cells[0]?.length === 1;
+  if (!single && (input.shape === "column" || position === undefined)) return columnText(cells, input.unit);
+  const value = valueAt(cells, position);
+  return value === undefined ? "no such cell" : valueText(value, input.unit);
+}
+
+function origin(argument: Argument | undefined, homeSheet: string, position: Position | undefined): string {
+  if (argument === undefined || argument.text === "") return "";
+  if (argument.expression?.type === "Literal") return "typed in the formula";
+  if (argument.expression?.type !== "ReferenceIdentifier") return argument.text;
+  const reference = parseReference(argument.expression.value, homeSheet);
+  if (reference === undefined) return argument.text;
+  const range = position === undefined ? reference.range : cellIn(reference.range, position);
+  return reference.sheet === homeSheet ? range : `${reference.sheet}!${range}`;
+}
+
+/** The one cell of a range that serves a row and column of the answer. */
+function cellIn(range: string, { row, column }: Position): string {
+  const parsed = parseA1Range(range);
+  if (parsed === undefined) return range;
+  const top = parsed.top ?? 0;
+  const left = parsed.left ?? 0;
+  const line = parsed.bottom === top ? top : top + row;
+  return `${toCol(parsed.right === left ? left : left + column)}${line + 1}`;
+}

@@ -1,0 +1,77 @@
+import { takesRanges, type CellFunction, type Example, type Shown } from "../functions/cellFunction";
+import type { Input } from "../inputs/Input";
+import { code, escaped, page, table } from "./markup";
+import { signature } from "./signature";
+
+/** The file of a function's reference page: "moisture.wet.html". */
+export const functionPageFile = (name: string): string => `${name.toLowerCase()}.html`;
+
+/** The reference page of one cell function, made from its definition alone. */
+export const functionPage = (definition: CellFunction): string =>
+  page(
+    definition.name,
+    [
+      `<p><a href="index.html">All functions</a></p>`,
+      `<h1>${escaped(definition.name)}</h1>`,
+      `<p>${escaped(definition.summary)}</p>`,
+      `<p>${code(`=${signature(definition)}`)}</p>`,
+      ...(definition.caution === undefined ? [] : [`<p class="caution"><strong>Caution.</strong> ${escaped(definition.caution)}</p>`]),
+      `<h2>Inputs</h2>`,
+      table(["Name", "What it is", "Needed", "A blank or 0 here"], Object.entries(definition.inputs).map(inputRow)),
+      `<h2>Result</h2>`,
+      `<p>${escaped(resultLine(definition))}</p>`,
+      `<h2>Examples</h2>`,
+      table(["Typed in a cell", "Shows"], definition.examples.map(exampleRow)),
+      ...byHand(definition),
+      `<h2>Source</h2>`,
+      `<p>${escaped(definition.source)}</p>`,
+    ].join("\n"),
+  );
+
+function inputRow([name, input]: [string, Input<unknown>]): string[] {
+  const words = input.choices === undefined ? "" : ` One of ${input.choices.map((word) => `“${word}”`).join(", ")}.`;
+  return [
+    code(name),
+    escaped(`${input.about}${words}${input.detail === undefined ? "" : ` ${input.detail}`}`),
+    input.optional ? "optional" : "yes",
+    escaped(blankRule(input)),
+  ];
+}
+
+function blankRule(input: Input<unknown>): string {
+  if (input.shape === "column") return "at the end: not yet made; in between: refused with its row";
+  const zeroIsBlank = input.isBlank(0);
+  if (input.optional) return zeroIsBlank ? "counts as left out" : "blank counts as left out where the host tells it from 0; 0 is 0";
+  return zeroIsBlank ? "counts as not given" : "0 is 0, and so is a blank cell";
+}
+
+function resultLine(definition: CellFunction): string {
+  const unit = definition.result.unit === "" ? "" : ` [${definition.result.unit}]`;
+  const spread = definition.computeTable
+    ? " It fills the cells below and beside the formula; they must be empty."
+    : takesRanges(definition)
+      ? " Give whole columns to get a column of answers."
+      : "";
+  return `${definition.result.about}${unit}.${spread}`;
+}
+
+function exampleRow({ cell, gives, about }: Example): string[] {
+  return [
+    `${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`,
+    Array.isArray(gives) ? spilled(gives) : escaped(shown(gives as Shown)),
+  ];
+}
+
+const spilled = (rows: readonly (readonly Shown[])[]): string =>
+  `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shown(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;
+
+const SHOWN_DIGITS = 8; // enough to check a hand calculation, few enough to read
+
+const shown = (value: Shown): string =>
+  typeof value === "number" ? String(Number(value.toPrecision(SHOWN_DIGITS))) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;
+
+function byHand(definition: CellFunction): string[] {
+  if (definition.inCells === undefined) return [];
+  const names = Object.fromEntries(Object.entries(definition.inputs).map(([name, input]) => [name, input.optional ? "" : name]));
+  return [`<h2>With built-in functions</h2>`, `<p>${code(`=${definition.inCells(names)}`)}</p>`, `<p>The optional inputs are left out here.</p>`];
+}

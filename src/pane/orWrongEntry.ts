@@ -1,0 +1,16 @@
+import { InputProblem } from "../problems/InputProblem";
+import { namedIn } from "./namedIn";
+import type { WrongEntry } from "./WrongEntry";
+
+/**
+ * What is made of a form's entries, or the problem with them beside the box that its message names.
+ * @param boxes the box that each name at the head of a message belongs to
+ */
+export function orWrongEntry<T, F extends string>(make: () => T, boxes: Readonly<Record<string, F>>): T | WrongEntry<F> {
+  try {
+    return make();
+  } catch (problem) {
+    if (!(problem instanceof InputProblem)) throw problem;
+    return { problem: problem.message, field: boxes[namedIn(problem.message)] };
+  }
+}

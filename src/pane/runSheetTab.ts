@@ -1,0 +1,88 @@
+import { cautions } from "../runsheet/cautions";
+import type { Workbook } from "../workbook/Workbook";
+import { dryingChartSection } from "./dryingChartSection";
+import { button, element } from "./element";
+import { extraColumns } from "./extraColumns";
+import { kindChoice } from "./kindChoice";
+import { Messages } from "./Messages";
+import { planText } from "./planText";
+import { runPlanSection } from "./runPlanSection";
+import { runSheetFields, typedIn } from "./runSheetFields";
+import { FIELD_LABELS, readRunSheetForm, type FormOutcome } from "./runSheetForm";
+import type { Tab } from "./tabs";
+
+const START_KIND = "charring";
+
+/** Plans a run and inserts a blank sheet for it; while a run is weighed, its drying chart comes first. */
+export function runSheetTab(workbook: Workbook): Tab {
+  const form = runSheetFormBlock(workbook);
+  const panel = element(
+    "div",
+    {},
+    element("h2", {}, "New run sheet"),
+    element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
+    form,
+  );
+  if (workbook.drawsCharts) return { id: "run", label: "Run sheet", panel };
+  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? panel.prepend(chart.section) : panel.append(chart.section)));
+  panel.append(chart.section);
+  return { id: "run", label: "Run sheet", panel, onShow: chart.refresh };
+}
+
+function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
+  const messages = new Messages();
+  const kinds = kindChoice(FIELD_LABELS.kind, START_KIND);
+  const { controls, fields } = runSheetFields();
+  const extras = extraColumns();
+  const plan = element("p", { class: "plan", role: "status" });
+  const cautionList = element("ul");
+  const insert = button("Insert blank run sheet", "primary", () => void messages.report(insert, inserted));
+  const planner = runPlanSection(
+    () => ({ kind: kinds.chosen(), readability: controls.readability.value, intervalMinutes: controls.intervalMinutes.value }),
+    (weighIns) => {
+      controls.weighIns.value = String(weighIns);
+      check();
+    },
+  );
+  const grid = (...names: readonly (keyof typeof fields)[]): HTMLElement =>
+    element("div", { class: "field-grid" }, ...names.map((name) => fields[name].block));
+  const form = element(
+    "form",
+    { novalidate: true },
+    kinds.block,
+    grid("readability", "intervalMinutes"),
+    planner.block,
+    grid("weighIns", "replicates", "ovenCelsius", "vessel"),
+    extras.block,
+    element("section", { class: "caution-box", "aria-label": "Cautions for this kind of run" }, element("h3", {}, "Before you start"), cautionList),
+    plan,
+    insert,
+    messages.region,
+  );
+
+  const check = (): FormOutcome => {
+    const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind: kinds.chosen() });
+    for (const [name, { mark }] of Object.entries(fields)) mark("problem" in outcome && outcome.field === name ? outcome.problem : "");
+    // A live region is written only when its words change, so that nothing is announced twice.
+    if (plan.textContent !== planText(outcome)) plan.textContent = planText(outcome);
+    cautionList.replaceChildren(...cautions[kinds.chosen()].map((caution) => element("li", {}, caution)));
+    planner.check();
+    return outcome;
+  };
+
+  const inserted = async (): Promise<string> => {
+    const outcome = check();
+    if ("problem" in outcome) throw new Error(outcome.problem);
+    const sheet = await workbook.addSheet(outcome.plan);
+    return `Inserted as a new sheet, "${sheet}". Start at cell ${outcome.plan.startAt}.`;
+  };
+
+  form.addEventListener("input", () => {
+    messages.tell("");
+    planner.hush();
+    check();
+  });
+  form.addEventListener("submit", (event) => event.preventDefault());
+  check();
+  return form;
+}

@@ -1,0 +1,84 @@
+import { shareAsValues } from "../sharing/shareAsValues";
+import type { Workbook } from "../workbook/Workbook";
+import { button, element } from "./element";
+import { Messages } from "./Messages";
+import type { Tab } from "./tabs";
+
+/** Prepares a sheet for a colleague who does not have the add-in. */
+export function shareTab(workbook: Workbook): Tab {
+  const messages = new Messages();
+  const sheets = element("select", { id: "share-sheet" });
+  const copy = button("Make a copy with values", "primary", () => void messages.report(copy, made));
+  const show = button("Show the copy", "secondary", () => void messages.report(show, shown));
+  show.hidden = true;
+  let last: { readonly copy: string; readonly record: string } | undefined;
+
+  const listSheets = async (): Promise<void> => {
+    const [names, { sheet }] = await Promise.all([workbook.sheetNames(), workbook.selectedCell()]);
+    const chosen = names.includes(sheets.value) ? sheets.value : sheet;
+    sheets.replaceChildren(...names.map((name) => element("option", { value: name, selected: name === chosen }, name)));
+  };
+
+  const made = async (): Promise<string> => {
+    show.hidden = true;
+    const shared = await shareAsValues(workbook, sheets.value, today());
+    last = shared;
+    show.hidden = false;
+    await listSheets();
+    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}`;
+  };
+
+  const shown = async (): Promise<string> => {
+    if (last === undefined) return "";
+    await workbook.select({ sheet: last.copy, cell: "A1" });
+    return `"${last.copy}" is in view. Its record is "${last.record}".`;
+  };
+
+  const panel = element(
+    "div",
+    {},
+    element("h2", {}, "Share a sheet"),
+    element("p", { class: "intro" }, "For a colleague without the add-in. Your own sheet stays as it is: everything happens in a copy."),
+    element("label", { for: sheets.id }, "Sheet to share"),
+    sheets,
+    element(
+      "section",
+      { class: "way", "aria-labelledby": "way-values" },
+      element("h3", { id: "way-values" }, "As values"),
+      element("ul", { class: "points" }, ...AS_VALUES.map((point) => element("li", {}, point))),
+      copy,
+      messages.region,
+      show,
+    ),
+    element(
+      "section",
+      { class: "way", "aria-labelledby": "way-as-is" },
+      element("h3", { id: "way-as-is" }, "If you send it as it is"),
+      element("p", {}, AS_IT_IS),
+    ),
+  );
+  const onShow = (): void => void listSheets().catch((problem: unknown) => messages.complain(problem));
+  return { id: "share", label: "Share", panel, onShow };
+}
+
+const AS_VALUES = [
+  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates.",
+  "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
+  "While the sheet still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
+];
+
+const AS_IT_IS =
+  "Your colleague first sees your values. When a cell recalculates on their machine, because an input changed or just because a row was inserted, " +
+  "it can turn to #NAME?. Saved like that, it often stays so even after the add-in is installed, until each formula is entered again.";
+
+function frozenText(cells: number): string {
+  if (cells === 0) return "No cell held a formula.";
+  return cells === 1 ? "One formula cell became a value." : `${cells} formula cells became values.`;
+}
+
+/** The day in the order that sorts: "2025-03-09". */
+function today(): string {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,15 @@
+import type { Workbook } from "../workbook/Workbook";
+import { element } from "./element";
+import { functionsTab } from "./functionsTab";
+import { runSheetTab } from "./runSheetTab";
+import { shareTab } from "./shareTab";
+import { tabs } from "./tabs";
+import { thisCellTab } from "./thisCellTab";
+
+/** Builds the task pane inside `root`, beside the workbook it works on. */
+export function startPane(workbook: Workbook, root: HTMLElement): void {
+  const pages = [runSheetTab(workbook), functionsTab(workbook), thisCellTab(workbook), shareTab(workbook)];
+  const heading = element("header", { class: "masthead" }, element("h1", {}, "Retort"), element("p", {}, "from weights to answers"));
+  root.classList.add("retort-pane");
+  root.replaceChildren(heading, element("main", {}, tabs("Parts of the pane", pages)));
+}

@@ -1,0 +1,12 @@
+import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
+import type { Bench } from "../workbook/bench/Bench";
+
+/** Enters what is being typed into a cell, as a click elsewhere would, and leaves the selection where it is. */
+export function enterEdit({ api, book, injector }: Bench): void {
+  if (!injector.get(IEditorBridgeService).isVisible().visible) return;
+  api.syncExecuteCommand(SetCellEditVisibleOperation.id, {
+    eventType: DeviceInputEventType.PointerDown,
+    visible: false,
+    unitId: book.getId(),
+  });
+}

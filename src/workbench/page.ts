@@ -1,0 +1,60 @@
+import { greenTheme } from "@univerjs/themes";
+import { NAMESPACE } from "../functions/catalogue";
+import type { Bench } from "../workbook/bench/Bench";
+import { BenchWorkbook } from "../workbook/bench/BenchWorkbook";
+import { gridSheet, replaceSheets } from "../workbook/bench/GridSheet";
+import { openBench } from "../workbook/bench/openBench";
+import { typeInto } from "../workbook/bench/typeInto";
+import { bar } from "./bar";
+import { cellMirror } from "./cellMirror";
+import { CustomFunctionsHost } from "./customFunctionsHost";
+import { demo, opensAt } from "./demo";
+import type { FunctionsMetadata } from "./FunctionsMetadata";
+import { gridPresets, gridWords } from "./gridPresets";
+import { loadScript } from "./loadScript";
+import { paneButton } from "./paneButton";
+import { saveKeys } from "./saveKeys";
+import type { WorkbenchWindow } from "./WorkbenchWindow";
+
+const byId = <E extends HTMLElement>(id: string): E => document.getElementById(id) as E;
+
+/** The page: the built functions registered as a spreadsheet would, the grid with the demo in it, and the pane beside it. */
+async function start(): Promise<void> {
+  const host = new CustomFunctionsHost();
+  host.install(window);
+  const [metadata] = await Promise.all([metadataOf("functions.json"), loadScript("functions.js")]);
+  const bench: Bench = openBench({
+    functions: host.functions(metadata, NAMESPACE),
+    presets: gridPresets(byId("grid")),
+    words: gridWords,
+    theme: greenTheme,
+    data: { name: "Workbook" },
+  });
+  const workbook = new BenchWorkbook(bench);
+  await replaceSheets(
+    bench,
+    demo.map((plan) => gridSheet(plan, plan.name)),
+  );
+  await workbook.select(opensAt);
+  (window as WorkbenchWindow).retortWorkbench = { workbook, bench, type: (address, content) => typeInto(bench, address, content) };
+  const pane = byId<HTMLIFrameElement>("pane");
+  const save = bar(bench, {
+    ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
+    ...{ dialog: byId("unsaved"), notice: byId("notice") },
+  });
+  saveKeys(window, save);
+  // Keys pressed in a frame never reach the page around it.
+  pane.onload = () => pane.contentWindow && saveKeys(pane.contentWindow, save);
+  paneButton(byId("show-pane"), pane);
+  await cellMirror(workbook, bench, byId("selected"));
+  pane.src = "pane.html";
+  document.body.dataset.ready = "yes";
+}
+
+const metadataOf = async (address: string): Promise<FunctionsMetadata> => (await fetch(address)).json() as Promise<FunctionsMetadata>;
+
+start().catch((problem: unknown) => {
+  console.error(problem);
+  byId("notice").textContent = "The local workbook could not start. Reload the page; if that does not help, build it again with npm start.";
+  byId("notice").className = "problem";
+});

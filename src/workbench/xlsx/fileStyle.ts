@@ -1,0 +1,78 @@
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy, type IBorderData, type IStyleData } from "@univerjs/core";
+import type { Border, Borders, Style } from "exceljs";
+
+const SIDES = [
+  ["t", "top"],
+  ["r", "right"],
+  ["b", "bottom"],
+  ["l", "left"],
+] as const;
+const OPAQUE = "FF";
+// A font without a name is drawn in any the reader chooses, often one with serifs; 2 is the family of those without (ECMA-376 Part 1, 18.8.18).
+const USUAL_FONT = { name: "Calibri", family: 2, size: 11 };
+
+/** A cell's look as the file library has it. Only what our own sheets use is carried over, in both directions. */
+export function fileStyle(look: IStyleData): Partial<Style> {
+  const colour = look.cl?.rgb;
+  const fill = look.bg?.rgb;
+  return {
+    font: {
+      ...USUAL_FONT,
+      ...(look.bl === BooleanNumber.TRUE && { bold: true }),
+      ...(look.it === BooleanNumber.TRUE && { italic: true }),
+      ...(look.fs !== undefined && { size: look.fs }),
+      ...(colour && { color: { argb: argbOf(colour) } }),
+    },
+    ...(fill && { fill: { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(fill) } } }),
+    ...(look.bd && { border: fileBorders(look.bd) }),
+    alignment: {
+      vertical: "middle",
+      ...(look.ht === HorizontalAlign.RIGHT && { horizontal: "right" }),
+      ...(look.tb === WrapStrategy.WRAP && { wrapText: true }),
+    },
+    ...(look.n && { numFmt: look.n.pattern }),
+  };
+}
+
+/** The reverse of fileStyle. */
+export function lookOf({ font, fill, border, alignment, numFmt }: Partial<Style>): IStyleData {
+  const colour = font?.color?.argb;
+  const ground = fill?.type === "pattern" && fill.pattern === "solid" ? fill.fgColor?.argb : undefined;
+  return {
+    vt: VerticalAlign.MIDDLE,
+    ...(font?.bold === true && { bl: BooleanNumber.TRUE }),
+    ...(font?.italic === true && { it: BooleanNumber.TRUE }),
+    ...(font?.size !== undefined && font.size !== USUAL_FONT.size && { fs: font.size }),
+    ...(colour !== undefined && { cl: { rgb: rgbOf(colour) } }),
+    ...(ground !== undefined && { bg: { rgb: rgbOf(ground) } }),
+    ...(border && Object.keys(gridBorders(border)).length > 0 && { bd: gridBorders(border) }),
+    ...(alignment?.horizontal === "right" && { ht: HorizontalAlign.RIGHT }),
+    ...(alignment?.wrapText === true && { tb: WrapStrategy.WRAP }),
+    ...(numFmt !== undefined && numFmt !== "General" && { n: { pattern: numFmt } }),
+  };
+}
+
+const fileBorders = (lines: IBorderData): Partial<Borders> =>
+  Object.fromEntries(
+    SIDES.flatMap(([side, inFile]) => {
+      const colour = lines[side]?.cl.rgb;
+      return colour ? [[inFile, { style: "thin", color: { argb: argbOf(colour) } }]] : [];
+    }),
+  );
+
+const gridBorders = (lines: Partial<Borders>): IBorderData =>
+  Object.fromEntries(
+    SIDES.flatMap(([side, inFile]) => {
+      const line: Partial<Border> | undefined = lines[inFile];
+      return line?.style === undefined ? [] : [[side, { s: BorderStyleTypes.THIN, cl: { rgb: rgbOf(line.color?.argb ?? `${OPAQUE}000000`) } }]];
+    }),
+  );
+
+/** "FF1F2328" of "#1f2328" or "rgb(31,35,40)". */
+function argbOf(colour: string): string {
+  const parts = /^rgb\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*\)$/.exec(colour)?.slice(1);
+  const hex = parts === undefined ? colour.replace("#", "") : parts.map((part) => Number(part).toString(16).padStart(2, "0")).join("");
+  return `${OPAQUE}${hex.toUpperCase()}`;
+}
+
+const rgbOf = (argb: string): string => `#${argb.slice(OPAQUE.length)}`;

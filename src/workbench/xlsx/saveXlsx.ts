@@ -1,0 +1,95 @@
+import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
+import type { Bench } from "../../workbook/bench/Bench";
+import { readCell } from "../../workbook/bench/readCell";
+import { usedArea } from "../../workbook/bench/usedArea";
+import { charactersOf, pointsOf, ROW_HEIGHT } from "../../workbook/bench/worksheetData";
+import { rangeOf, type CellArea } from "../../workbook/cellArea";
+import type { CellReading } from "../../workbook/Workbook";
+import { fileLibrary } from "./fileLibrary";
+import { fileRule } from "./fileRule";
+import { fileStyle } from "./fileStyle";
+import { storedFormula } from "./storedFormula";
+
+/** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
+const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
+
+type Looks = IWorkbookData["styles"];
+
+/**
+ * The workbook as an .xlsx file: cell formulas under their stored names with the values they show, looks, widths, entry
+ * rules and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
+ */
+export async function saveXlsx(bench: Bench): Promise<Uint8Array<ArrayBuffer>> {
+  const { Workbook } = await fileLibrary();
+  await bench.settled();
+  const file = new Workbook();
+  const snapshot = bench.book.save();
+  for (const sheet of bench.book.getSheets()) {
+    const data = snapshot.sheets[sheet.getSheetId()];
+    if (data !== undefined) writeSheet(bench, file, sheet, data, snapshot.styles);
+  }
+  return new Uint8Array((await file.xlsx.writeBuffer()) as ArrayBuffer);
+}
+
+function writeSheet(bench: Bench, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
+  const frozenRows = data.freeze?.ySplit ?? 0;
+  const written = file.addWorksheet(sheet.getSheetName(), {
+    views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows }] : [],
+    pageSetup: ON_PAPER,
+  });
+  for (const [column, { w }] of Object.entries(data.columnData ?? {}))
+    if (w !== undefined) written.getColumn(Number(column) + 1).width = charactersOf(w);
+  for (const [row, { h }] of Object.entries(data.rowData ?? {}))
+    if (h !== undefined && h !== ROW_HEIGHT) written.getRow(Number(row) + 1).height = pointsOf(h);
+  for (const [row, cells] of Object.entries(data.cellData ?? {})) {
+    for (const [column, cell] of Object.entries(cells ?? {})) {
+      const look = lookFor(cell as ICellData, looks);
+      if (look !== undefined) written.getCell(Number(row) + 1, Number(column) + 1).style = fileStyle(look);
+    }
+  }
+  const used = usedArea(bench, sheet);
+  if (used !== undefined) writeValues(bench, sheet, used, written);
+  writeRules(sheet, written);
+}
+
+const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
+
+function writeValues(bench: Bench, sheet: FWorksheet, used: CellArea, written: FileSheet): void {
+  for (let row = used.row; row < used.row + used.rows; row++) {
+    for (let column = used.column; column < used.column + used.columns; column++) {
+      const cell = readCell(bench, sheet, row, column);
+      if (cell.value === null && cell.formula === "") continue;
+      written.getCell(row + 1, column + 1).value = valueOf(cell);
+    }
+  }
+}
+
+function valueOf(cell: CellReading): CellValue {
+  const result = resultOf(cell);
+  if (cell.formula === "") return result;
+  const formula = storedFormula(cell.formula);
+  // The library's types leave out the array form it writes and reads.
+  if (cell.spill !== "") return { formula, result, shareType: "array", ref: cell.spill } as unknown as CellValue;
+  return { formula, result: result ?? undefined };
+}
+
+const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
+  error === "" ? value : ({ error } as CellErrorValue);
+
+function writeRules(sheet: FWorksheet, written: FileSheet): void {
+  // The library has this collection; its types do not.
+  const rules = (written as unknown as { dataValidations: { add(range: string, rule: object): void } }).dataValidations;
+  for (const { rule } of sheet.getDataValidations()) {
+    for (const range of rule.ranges as { startRow: number; startColumn: number; endRow: number; endColumn: number }[]) {
+      const area = {
+        row: range.startRow,
+        column: range.startColumn,
+        rows: range.endRow - range.startRow + 1,
+        columns: range.endColumn - range.startColumn + 1,
+      };
+      rules.add(rangeOf(area), fileRule(rule));
+    }
+  }
+}

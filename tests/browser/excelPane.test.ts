@@ -1,0 +1,78 @@
+import type { Browser, Page } from "playwright-core";
+import { libraryOutOfReach } from "../../src/problems/workbookProblems";
+import type { ExcelHost } from "../host/ExcelHost";
+import { serveExcelPane, type ServedPane } from "../host/serveExcelPane";
+import { openBrowser } from "./openBrowser";
+
+declare global {
+  interface Window {
+    readonly excelHost: ExcelHost;
+  }
+}
+
+// The width at which Excel opens a task pane on a small screen (Office Add-ins documentation, "Task panes").
+const PANE = { width: 350, height: 720 };
+const BROWSER_MILLISECONDS = 60_000;
+jest.setTimeout(BROWSER_MILLISECONDS);
+
+let browser: Browser;
+let served: ServedPane[] = [];
+beforeAll(async () => {
+  browser = await openBrowser();
+}, BROWSER_MILLISECONDS);
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all(served.map((one) => one.close()));
+});
+
+/** The pane's page, and what went wrong in it or left for another origin. */
+async function openPane(library: boolean): Promise<{ page: Page; complaints: string[] }> {
+  const pane = await serveExcelPane(library);
+  served = [...served, pane];
+  const page = await browser.newPage({ viewport: PANE });
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  page.on("request", (request) => !request.url().startsWith(pane.address) && complaints.push(`asked for ${request.url()}`));
+  await page.goto(`${pane.address}taskpane.html`);
+  return { page, complaints };
+}
+
+describe("the pane in Excel, with the real client library", () => {
+  test("inserts a run sheet on a new sheet and selects the first cell to fill in", async () => {
+    const { page, complaints } = await openPane(true);
+    await page.getByRole("button", { name: "Insert blank run sheet" }).click();
+    await page.getByText("Inserted as a new sheet").waitFor();
+    const seen = await page.evaluate(() => {
+      const { book } = window.excelHost;
+      return {
+        sheets: book.sheets.map(({ name }) => name),
+        active: book.active.name,
+        selected: book.selected(book.active),
+        filled: book.active.cells.size,
+      };
+    });
+    expect(seen.sheets).toHaveLength(2);
+    expect([seen.sheets[0], seen.sheets[1]]).toEqual(["Sheet1", seen.active]);
+    expect(seen.selected).toMatch(/^B\d+$/);
+    expect(seen.filled).toBeGreaterThan(20);
+    expect(complaints).toEqual([]);
+  });
+
+  test("follows the selected cell", async () => {
+    const { page, complaints } = await openPane(true);
+    await page.locator("#tab-cell").click();
+    await page.evaluate(() => {
+      window.excelHost.book.select(window.excelHost.book.active, "C7");
+      window.excelHost.calculateAgain();
+    });
+    await page.locator("#panel-cell").getByText("C7").first().waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  test("says in words that the library is out of reach", async () => {
+    const { page } = await openPane(false);
+    await page.getByRole("alert").waitFor();
+    expect(await page.getByRole("alert").textContent()).toBe(libraryOutOfReach("Excel"));
+  });
+});

@@ -1,0 +1,56 @@
+import type { Page } from "playwright-core";
+import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
+import { WorkbookProblem, type CellAddress, type Workbook } from "../../src/workbook/Workbook";
+
+type Method = Exclude<keyof Workbook, "name" | "drawsCharts" | "onSelection">;
+
+interface Watching extends WorkbenchWindow {
+  stopWatching?: Record<string, () => Promise<void>>;
+}
+
+/** The workbook of an open page, each call carried out there. */
+export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "name" | "drawsCharts">): Workbook {
+  let watches = 0;
+  return {
+    name,
+    drawsCharts,
+    sheetNames: () => call(page, "sheetNames"),
+    selectedCell: () => call(page, "selectedCell"),
+    select: (address) => call(page, "select", address),
+    read: (sheet, range) => call(page, "read", sheet, range),
+    readUsed: (sheet) => call(page, "readUsed", sheet),
+    writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
+    addSheet: (plan) => call(page, "addSheet", plan),
+    copySheet: (sheet, wantedName) => call(page, "copySheet", sheet, wantedName),
+    freeze: (sheet, areas) => call(page, "freeze", sheet, areas),
+    onSelection: (listener) => watch(page, `told${++watches}`, listener),
+  };
+}
+
+async function call<R>(page: Page, method: Method, ...given: unknown[]): Promise<R> {
+  const { answer, problem } = await page.evaluate(
+    async ([wanted, values]) => {
+      const workbook = (window as WorkbenchWindow).retortWorkbench?.workbook as unknown as Record<string, (...all: unknown[]) => Promise<unknown>>;
+      try {
+        return { answer: await workbook[wanted]?.(...values), problem: "" };
+      } catch (thrown) {
+        if ((thrown as Error).name !== "WorkbookProblem") throw thrown;
+        return { answer: undefined, problem: (thrown as Error).message };
+      }
+    },
+    [method, given] as const,
+  );
+  if (problem !== "") throw new WorkbookProblem(problem);
+  return answer as R;
+}
+
+async function watch(page: Page, key: string, listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
+  await page.exposeFunction(key, listener);
+  await page.evaluate(async (told) => {
+    const here = window as unknown as Watching & Record<string, unknown>;
+    const tell = here[told] as (address: CellAddress) => void;
+    const stop = await here.retortWorkbench?.workbook.onSelection((address) => tell(address));
+    if (stop !== undefined) here.stopWatching = { ...here.stopWatching, [told]: stop };
+  }, key);
+  return () => page.evaluate((told) => (window as Watching).stopWatching?.[told]?.(), key);
+}

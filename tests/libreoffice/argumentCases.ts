@@ -1,0 +1,78 @@
+import { seededUniform } from "../numerics/seededUniform";
+
+/** What stands in an argument's cell; null leaves the argument out. */
+export type Given = number | string | boolean | null;
+type Draw = (least: number, most: number) => number;
+type Case = (draw: Draw, index: number) => readonly Given[];
+
+export const CASES = 24;
+const SEED = 20_270_115;
+
+const nth = <T>(choices: readonly T[], index: number): T => choices[index % choices.length] as T;
+/** Every other case gives the argument. */
+const everyOther = (index: number, value: Given): Given => (index % 2 === 0 ? value : null);
+/** An empty vessel, or one zeroed away, and weighings above it that fall by the shares given. */
+const weighings = (draw: Draw, index: number, ...shares: readonly number[]): [vessel: Given, ...grams: number[]] => {
+  const tare = index % 4 === 3 ? 0 : draw(5, 60);
+  const sample = draw(1, 25);
+  return [tare === 0 ? "tared" : tare, tare + sample, ...shares.map((share) => tare + sample * share)];
+};
+
+/** Arguments within the bounds of each function that has a form in built-in functions. */
+const ARGUMENTS: Readonly<Record<string, Case>> = {
+  "OXYGENDEMAND.ULTIMATE": (draw, index) => [
+    ...[draw(0.3, 0.6), draw(0.02, 0.08), draw(0.1, 0.28), everyOther(index, draw(0, 0.01))],
+    ...[index % 3 === 0 ? null : draw(0, 0.01), index % 4 === 0 ? null : draw(0, 0.015)],
+  ],
+  AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
+  "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),
+  "MOISTURE.DRY": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),
+  "MOISTURE.CONVERT": (draw, index) => [draw(0, 0.9), nth(["wet", "Dry", " WET "], index), nth(["dry", "wet"], Math.floor(index / 3))],
+  VOLATILEFRACTION: (draw, index) => weighings(draw, index, draw(0.2, 0.9)),
+  CHARYIELD: (draw, index) => {
+    const [vessel, dry, char, ash] = weighings(draw, index, draw(0.2, 0.4), draw(0.005, 0.05));
+    return [vessel, dry ?? null, char ?? null, everyOther(Math.floor(index / 2), ash ?? null)];
+  },
+  VOLATILEMATTER: (draw, index) => [...weighings(draw, index, draw(0.2, 0.5)), draw(0, 0.2), nth([null, "dry", "as analysed", "DRY "], index)],
+  ASHFRACTION: (draw, index) => [...weighings(draw, index, draw(0.005, 0.2)), everyOther(index, draw(0, 0.2))],
+  FIXEDCARBON: (draw, index) => [draw(0, 0.1), draw(0.3, 0.8), index % 3 === 0 ? "none" : draw(0.001, 0.1)],
+  LOSSONIGNITION: (draw, index) => weighings(draw, index, draw(0.6, 0.99)),
+  "BASIS.CONVERT": (draw, index) => [
+    ...[
+      draw(0.1, 0.5),
+      nth(["as received", "as analysed", "dry", "ash-free"], index),
+      nth(["dry", "ash-free", "as received"], Math.floor(index / 4)),
+    ],
+    ...[draw(0.05, 0.3), draw(0.01, 0.05), draw(0.001, 0.1), nth([null, "other", "hydrogen", "oxygen", null], index)],
+  ],
+  ZERODRIFT: (draw, index) => [
+    ...[draw(10, 60), draw(-0.01, 0.01), draw(-0.01, 0.01)],
+    ...(index % 2 === 0 ? [] : [draw(0, 2), draw(3, 5), draw(6, 9)]),
+  ],
+  BLANKCORRECTED: (draw) => [draw(0.1, 2), draw(-0.01, 0.01)],
+  AIRDENSITY: (draw, index) => [...[draw(15.5, 26.5), draw(90_500, 105_000), draw(0.1, 0.79)], ...[nth([null, "OIML", "CIPM-2007", "oiml"], index)]],
+  BUOYANCY: (draw, index) => [
+    ...[draw(0.1, 100), draw(500, 9000), everyOther(index, draw(0.9, 1.29))],
+    ...[index % 3 === 0 ? draw(7900, 8500) : null],
+  ],
+  HOTWEIGHING: (draw, index) => [draw(1, 99), everyOther(index, draw(1e-6, 1e-3))],
+  "READING.U": (draw, index) => [
+    ...[nth([0.1, 0.01, 0.001, 0.0001], index), everyOther(index, draw(1e-5, 0.02)), index % 3 === 0 ? draw(1e-5, 0.02) : null],
+    ...[nth([null, true, false], index)],
+  ],
+  "LOSSFRACTION.U": (draw, index) => [...weighings(draw, index, draw(0.1, 0.9)), draw(1e-4, 0.02)],
+  "SAMPLE.MINIMUM": (draw, index) => [
+    ...[draw(1e-4, 0.02), draw(0.001, 0.02), everyOther(index, draw(0.05, 0.9))],
+    ...[index % 3 === 0 ? draw(1, 3) : null],
+  ],
+  "CHANGE.SIGNIFICANT": (draw, index) => [draw(34.97, 35.02), draw(34.98, 35.01), draw(1e-4, 0.02), everyOther(index, draw(1, 3))],
+};
+
+/** The argument lists that a function is tried on, the same in every run. */
+export function argumentCases(name: string): readonly (readonly Given[])[] {
+  const drawCase = ARGUMENTS[name];
+  if (drawCase === undefined) throw new Error(`${name} has a form in built-in functions and no arguments here to try it on. Add them.`);
+  const uniform = seededUniform(SEED);
+  const draw: Draw = (least, most) => least + (most - least) * uniform();
+  return Array.from({ length: CASES }, (_, index) => drawCase(draw, index));
+}

@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+
+const ROOT = path.join(__dirname, "..");
+const TEXT = /\.(ts|js|mjs|md|xml|html|css|json|svg)$/;
+
+const files = ["src", "tests"]
+  .flatMap((folder) => readdirSync(path.join(ROOT, folder), { recursive: true, encoding: "utf8" }).map((file) => path.join(folder, file)))
+  .concat(["README.md", "DEVELOPERS.md", "manifest.xml", "package.json", "webpack.config.js"])
+  .filter((file) => TEXT.test(file) && !file.includes("screenshots"));
+
+const textOf = (file: string): string => readFileSync(path.join(ROOT, file), "utf8");
+
+// The product gives cautions and defers to local codes; it never declares anything free of danger.
+test.each(files.filter((file) => !file.startsWith("tests")))("%s never calls anything safe", (file) => {
+  expect(textOf(file)).not.toMatch(/\bsafe(ly)?\b/i);
+});
+
+test.each(files.filter((file) => !file.endsWith("words.test.ts")))("%s names no machine path", (file) => {
+  expect(textOf(file)).not.toMatch(/\/(work|tmp|root|home)\/|[A-Z]:\\Users/);
+});

@@ -18,7 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: ["functions", "inputs", "problems"],
   help: ["functions", "inputs", "weighing"],
   workbook: ["problems"],
-  runsheet: ["functions", "weighing", "confidence", "workbook", "problems"],
+  runsheet: ["functions", "weighing", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "chemistry", "workbook", "problems"],
   explanation: ["sharing", "cells", "functions", "inputs", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "weighing", "problems"],

@@ -8,8 +8,6 @@ export interface PutIn {
   readonly text: string;
 }
 
-const NUMBER_IN_N = /\bN\((-?\d+(?:\.\d+)?)\)/g;
-
 /**
  * The arithmetic with the numbers put in: the function's own lines, else the built-in formula it can be replaced by.
  * @param read the inputs as `compute` receives them
@@ -24,7 +22,7 @@ export function workingLines(
   if (definition.working) return definition.working(read);
   if (!definition.inCells) return [];
   const texts = Object.fromEntries(Object.keys(definition.inputs).map((name) => [name, textOf(definition, name, given[name])]));
-  return [`${definition.inCells(texts).replaceAll(NUMBER_IN_N, "$1")} = ${result}`];
+  return [`${definition.inCells(texts)} = ${result}`];
 }
 
 function textOf(definition: CellFunction, name: string, given: PutIn | undefined): string {

@@ -1,5 +1,6 @@
 import { numberInput } from "./numberInput";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** A figure from a balance's data sheet or test, such as repeatability or linearity, in grams. */
 export const balanceDeviation = (about: string): CellInput<number> =>
@@ -8,5 +9,5 @@ export const balanceDeviation = (about: string): CellInput<number> =>
     called: "a mass",
     advice: "Give grams, or leave the argument out.",
     zeroIsBlank: true,
-    broken: (value) => (value < 0 ? "below zero" : undefined),
+    broken: belowZero,
   });

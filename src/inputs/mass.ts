@@ -2,6 +2,7 @@ import { numberInput } from "./numberInput";
 import { numberOrWord } from "./numberOrWord";
 import type { NumberRule } from "./scalar";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** A weighing in grams. 0 g is what a blank cell looks like, so it is taken as not weighed. */
 export const weighing: NumberRule = {
@@ -9,7 +10,7 @@ export const weighing: NumberRule = {
   called: "a weighing",
   advice: "Give grams.",
   zeroIsBlank: true,
-  broken: (value) => (value < 0 ? "below zero" : undefined),
+  broken: belowZero,
 };
 
 /** A weighing in grams, above 0. */

@@ -2,13 +2,14 @@ import { BLANK } from "./CellValue";
 import { column } from "./column";
 import type { ColumnInput } from "./Input";
 import type { NumberRule } from "./scalar";
+import { belowZero } from "./scalar";
 
 const elapsed: NumberRule = {
   unit: "min",
   called: "a time in minutes",
   advice: "Give minutes.",
   zeroIsBlank: false,
-  broken: (value) => (value < 0 ? "below zero" : undefined),
+  broken: belowZero,
 };
 
 /**

@@ -1,5 +1,6 @@
 import { numberInput } from "./numberInput";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** A moisture content as a fraction. 0 is a real moisture; the upper bound depends on the basis. */
 export const moistureContent = (about: string): CellInput<number> =>
@@ -8,5 +9,5 @@ export const moistureContent = (about: string): CellInput<number> =>
     called: "a moisture content",
     advice: "Type a fraction such as 0.35 or 35%.",
     zeroIsBlank: false,
-    broken: (value) => (value < 0 ? "below zero" : undefined),
+    broken: belowZero,
   });

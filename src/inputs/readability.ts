@@ -1,5 +1,6 @@
 import { numberInput } from "./numberInput";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** The smallest step a balance displays, in grams. */
 export const readability = (about: string): CellInput<number> =>
@@ -8,5 +9,5 @@ export const readability = (about: string): CellInput<number> =>
     called: "a display step",
     advice: "Give the balance's smallest step in grams, such as 0.001.",
     zeroIsBlank: true,
-    broken: (value) => (value < 0 ? "below zero" : undefined),
+    broken: belowZero,
   });

@@ -21,6 +21,9 @@ export const isNothing = (value: CellValue): boolean => value === BLANK || (type
 /** Blank as this rule sees it: the host hands a blank cell over as 0, null or "". */
 export const isBlankNumber = (value: CellValue, rule: NumberRule): boolean => isNothing(value) || (rule.zeroIsBlank && value === 0);
 
+/** The bound of what cannot be negative. */
+export const belowZero = (value: number): string | undefined => (value < 0 ? "below zero" : undefined);
+
 // Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite.
 const LARGEST = 1e15;
 

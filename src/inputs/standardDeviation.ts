@@ -1,5 +1,6 @@
 import { numberInput } from "./numberInput";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** A standard deviation in the unit of the values it is for. */
 export const standardDeviation = (about: string): CellInput<number> =>
@@ -8,5 +9,5 @@ export const standardDeviation = (about: string): CellInput<number> =>
     called: "a standard deviation",
     advice: "Give a number above 0 in the unit of the values, or leave the argument out.",
     zeroIsBlank: true,
-    broken: (value) => (value < 0 ? "below zero" : undefined),
+    broken: belowZero,
   });

@@ -1,5 +1,6 @@
 import { numberInput } from "./numberInput";
 import type { CellInput } from "./Input";
+import { belowZero } from "./scalar";
 
 /** The standard uncertainty of one reading, in grams. */
 export const standardUncertainty = (about: string): CellInput<number> =>
@@ -8,5 +9,5 @@ export const standardUncertainty = (about: string): CellInput<number> =>
     called: "an uncertainty",
     advice: "Give the standard uncertainty in grams, such as 0.0005.",
     zeroIsBlank: true,
-    broken: (value) => (value < 0 ? "below zero" : undefined),
+    broken: belowZero,
   });

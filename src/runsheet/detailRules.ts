@@ -2,6 +2,7 @@ import { CONSTANCY_CRITERIA } from "../weighing/constancyCriteria";
 import { anythingRule, numberRule, type Rule } from "./entryRules";
 import type { Detail } from "./quantities";
 import { VESSEL_MATERIALS } from "./vesselMaterials";
+import { optionBounds } from "./optionBounds";
 
 const MATERIALS = VESSEL_MATERIALS.map(({ name }) => name);
 
@@ -21,8 +22,8 @@ export const DETAIL_RULES: Readonly<Record<Detail, Rule>> = {
   readability: numberRule(
     "Readability",
     "The smallest step the balance shows, in grams, such as 0.01.",
-    0.000001,
-    100,
+    optionBounds.readability.atLeast,
+    optionBounds.readability.atMost,
     "Type the display step in grams as a number, such as 0.01.",
   ),
   repeatability: numberRule(
@@ -35,22 +36,22 @@ export const DETAIL_RULES: Readonly<Record<Detail, Rule>> = {
   wanted: numberRule(
     "Wanted uncertainty",
     "How closely each share must be known, plus or minus, at about 95 %: 0.5% is half a percentage point (common practice, no source). Blank: not judged.",
-    0.00001,
-    0.1,
+    optionBounds.wanted.atLeast,
+    optionBounds.wanted.atMost,
     "Type a fraction up to 0.1, such as 0.005 or 0.5%.",
   ),
   interval: numberRule(
     "Planned interval",
     "Minutes between weighings. A weighing is compared with the latest one at least this long before it. 30 min is common practice, no source; standards ask 1 to 6 h.",
-    1,
-    1440,
+    optionBounds.interval.atLeast,
+    optionBounds.interval.atMost,
     "Type minutes as a number from 1 to 1440.",
   ),
   oven: numberRule(
     "Oven temperature",
     "Most standards dry at 103 to 105 °C; about 120 °C is common practice, no source. Gypsum, hydrates and sugary samples need less.",
-    20,
-    300,
+    optionBounds.oven.atLeast,
+    optionBounds.oven.atMost,
     "Type degrees Celsius as a number from 20 to 300.",
   ),
   criterion: {

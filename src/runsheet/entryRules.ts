@@ -1,5 +1,6 @@
 import type { EntryRule } from "../workbook/SheetPlan";
 import type { RunSheetOptions } from "./RunSheetOptions";
+import { optionBounds } from "./optionBounds";
 
 /** A rule for the entries of a box or column, before it is known where that stands. */
 export type Rule = Omit<EntryRule, "range">;
@@ -8,8 +9,6 @@ export type Rule = Omit<EntryRule, "range">;
 const HEAVIEST = 1_000_000;
 // The last day a spreadsheet counts, 9999-12-31 (Excel specifications and limits).
 const LAST_DAY = 2_958_465;
-// Between a warm room and the hottest laboratory kilns, °C.
-const KILN = { atLeast: 20, atMost: 1800 };
 
 // A balance that wandered further should be zeroed, display steps; own bound, no source.
 const LARGEST_DRIFT = 1000;
@@ -43,11 +42,13 @@ export const clockRule = (promptTitle: string, prompt: string): Rule => ({
   refusal: "Type a clock time such as 14:30, or a date and a clock time.",
 });
 
+const { kiln } = optionBounds;
+
 export const temperatureRule = (promptTitle: string, about: string): Rule => ({
-  allow: { kind: "number", ...KILN },
+  allow: { kind: "number", atLeast: kiln.atLeast, atMost: kiln.atMost },
   promptTitle,
   prompt: `${about} In degrees Celsius.`,
-  refusal: `Type degrees Celsius as a number from ${KILN.atLeast} to ${KILN.atMost}.`,
+  refusal: `Type degrees Celsius as a number from ${kiln.atLeast} to ${kiln.atMost}.`,
 });
 
 /** A temperature of the room, or of the sample, at a weighing. */

@@ -1,5 +1,7 @@
-/**
- * How much lighter a warm vessel reads: up to 0.19 mg for each °C above the balance, measured on a 17 g porcelain crucible
- * (Blade, Differential Temperature Error in Weighing, Analytical Chemistry). In whole numbers, for cell formulas: 19 g per 100 000 °C.
- */
-export const LIGHTER_PER_CELSIUS = { grams: 19, per: 100_000 } as const;
+import { CRUCIBLE_RATE } from "../balance/hotWeighing";
+
+// In cell formulas a whole number over a power of ten; 0.19 mg needs five places.
+const PER = 100_000;
+
+/** How much lighter a warm vessel reads, the published case of HOTWEIGHING: so many g for so many degC above the balance. */
+export const LIGHTER_PER_CELSIUS = { grams: Math.round(CRUCIBLE_RATE * PER), per: PER } as const;

@@ -8,6 +8,10 @@ export const optionBounds = {
   readability: { name: "readability", atLeast: 0.000001, atMost: 100, unit: "g" },
   /** What ovens, not kilns, are set to. */
   oven: { name: "oven temperature", atLeast: 20, atMost: 300, unit: "°C" },
+  /** Between a warm room and the hottest laboratory kilns. */
+  kiln: { name: "kiln temperature", atLeast: 20, atMost: 1800, unit: "°C" },
+  /** Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above. */
+  wanted: { name: "wanted uncertainty", atLeast: 0.00001, atMost: 0.1, unit: "" },
 } as const;
 
 export interface OptionBounds {

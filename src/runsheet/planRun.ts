@@ -38,13 +38,10 @@ const MINUTES_PER_HOUR = 60;
 const ROOM_CELSIUS = 20;
 // Hours typed as decimals may miss a whole number of intervals by binary rounding alone.
 const ROUNDING = 1e-9;
-// Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above.
-const WANTED = { name: "wanted uncertainty", atLeast: 0.00001, atMost: 0.1, unit: "" };
 const LOSS = { name: "expected loss", atLeast: 0, atMost: 1, unit: "" };
 // Up to thirty days.
 const DRYING = { name: "drying time", atLeast: 0, atMost: 720, unit: "h" };
-// As the kiln boxes of a run sheet; the start may be a cold shed.
-const KILN = { name: "kiln temperature", atLeast: 20, atMost: 1800, unit: "°C" };
+// The start may be a cold shed.
 const START = { name: "start temperature", atLeast: -40, atMost: 1800, unit: "°C" };
 const RATE = { name: "heating rate", atLeast: 0.01, atMost: 1000, unit: "°C/min" };
 const HOLD = { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" };
@@ -55,7 +52,7 @@ const HOLD = { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" };
  */
 export function planRun(wanted: RunWanted): RunPlan {
   bounded(optionBounds.readability, wanted.readability);
-  bounded(WANTED, wanted.wantedUncertainty);
+  bounded(optionBounds.wanted, wanted.wantedUncertainty);
   bounded(LOSS, wanted.expectedLoss);
   const u = readingUncertainty({ readability: wanted.readability, tared: true });
   return {
@@ -77,7 +74,7 @@ function drying({ intervalMinutes, dryingHours }: RunWanted): Pick<RunPlan, "wei
 
 function programmeMinutes({ kilnCelsius, celsiusPerMinute, holdMinutes = 0, startCelsius = ROOM_CELSIUS }: RunWanted): number | undefined {
   if (kilnCelsius === undefined) return undefined;
-  bounded(KILN, kilnCelsius);
+  bounded(optionBounds.kiln, kilnCelsius);
   if (celsiusPerMinute === undefined) throw heatingRateMissing();
   bounded(RATE, celsiusPerMinute);
   bounded(HOLD, holdMinutes);

@@ -1,5 +1,5 @@
-import { notACellFormula, notACellRange, textTooLong, wordWithComma } from "../problems/workbookProblems";
-import { cellArea } from "./cellArea";
+import { notACellFormula, textTooLong, wordWithComma } from "../problems/workbookProblems";
+import { areaNamed } from "./areaNamed";
 import type { EntryRule, PlannedCell, SheetPlan } from "./SheetPlan";
 import { WorkbookProblem } from "./Workbook";
 
@@ -19,19 +19,19 @@ const LONGEST = {
 export function checkSheetPlan(plan: SheetPlan): void {
   plan.cells.forEach(checkCell);
   plan.entryRules.forEach(checkRule);
-  for (const series of plan.chart?.series ?? []) [series.x, series.y].forEach(isRange);
-  if (plan.chart) isRange(plan.chart.over);
-  isRange(plan.startAt);
+  for (const series of plan.chart?.series ?? []) [series.x, series.y].forEach(areaNamed);
+  if (plan.chart) areaNamed(plan.chart.over);
+  areaNamed(plan.startAt);
 }
 
 function checkCell({ cell, content, formula }: PlannedCell): void {
-  isRange(cell);
+  areaNamed(cell);
   if (typeof content === "string") fits("text of a cell", content);
   if (formula !== undefined && !formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
 }
 
 function checkRule({ range, allow, promptTitle, prompt, refusal }: EntryRule): void {
-  isRange(range);
+  areaNamed(range);
   fits("title of an entry prompt", promptTitle);
   fits("entry prompt", prompt);
   fits("refusal of an entry", refusal);
@@ -43,8 +43,4 @@ function checkRule({ range, allow, promptTitle, prompt, refusal }: EntryRule): v
 
 function fits(what: keyof typeof LONGEST, text: string): void {
   if (text.length > LONGEST[what]) throw new WorkbookProblem(textTooLong(what, text.length, LONGEST[what]));
-}
-
-function isRange(range: string): void {
-  if (cellArea(range) === undefined) throw new WorkbookProblem(notACellRange(range));
 }

@@ -4,7 +4,8 @@ import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Wo
 import type { Bench } from "../../workbook/bench/Bench";
 import { readCell } from "../../workbook/bench/readCell";
 import { usedArea } from "../../workbook/bench/usedArea";
-import { charactersOf, pointsOf, ROW_HEIGHT } from "../../workbook/bench/worksheetData";
+import { pointsOf, ROW_HEIGHT } from "../../workbook/bench/worksheetData";
+import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { fileLibrary } from "./fileLibrary";

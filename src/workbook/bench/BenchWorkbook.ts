@@ -1,6 +1,7 @@
 import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, noSuchSheet, notACellFormula, notACellRange, valuesDoNotFit } from "../../problems/workbookProblems";
-import { cellArea, cellAt, rangeOf, type CellArea } from "../cellArea";
+import { cellNotBlank, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
+import { areaNamed, areaToFill } from "../areaNamed";
+import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
@@ -86,7 +87,7 @@ export class BenchWorkbook implements Workbook {
 
   async freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
     const found = this.sheetNamed(sheet);
-    const ranges = areas.map(({ range, values }) => fittingRange(found, range, values));
+    const ranges = areas.map((filled) => rangeOn(found, areaToFill(filled)));
     await this.bench.settled();
     areas.forEach(({ values }, index) => ranges[index]?.setValues(values.map((row) => row.map(cellData))));
     await this.bench.settled();
@@ -118,14 +119,4 @@ export class BenchWorkbook implements Workbook {
   }
 }
 
-function areaNamed(range: string): CellArea {
-  const area = cellArea(range);
-  if (area === undefined) throw new WorkbookProblem(notACellRange(range));
-  return area;
-}
-
-function fittingRange(sheet: FWorksheet, range: string, values: FrozenArea["values"]): FRange {
-  const area = areaNamed(range);
-  if (values.length !== area.rows || values.some((row) => row.length !== area.columns)) throw new WorkbookProblem(valuesDoNotFit(range));
-  return sheet.getRange(area.row, area.column, area.rows, area.columns);
-}
+const rangeOn = (sheet: FWorksheet, { row, column, rows, columns }: CellArea): FRange => sheet.getRange(row, column, rows, columns);

@@ -1,5 +1,5 @@
-import { cellNotBlank, formulaNotAccepted, notACellFormula, notACellRange } from "../../problems/workbookProblems";
-import { cellArea, type CellArea } from "../cellArea";
+import { cellNotBlank, formulaNotAccepted, notACellFormula } from "../../problems/workbookProblems";
+import { areaNamed } from "../areaNamed";
 import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
 import { WorkbookProblem, type CellAddress, type FrozenArea, type RangeReading, type Workbook } from "../Workbook";
@@ -29,7 +29,7 @@ export class ExcelWorkbook implements Workbook {
   }
 
   async select({ sheet, cell }: CellAddress): Promise<void> {
-    areaOf(cell);
+    areaNamed(cell);
     await inExcel(
       async (context) => {
         const worksheet = context.workbook.worksheets.getItem(sheet);
@@ -46,7 +46,7 @@ export class ExcelWorkbook implements Workbook {
   }
 
   async read(sheet: string, range: string): Promise<RangeReading> {
-    const area = areaOf(range);
+    const area = areaNamed(range);
     return inExcel((context) => readCells(context, sheet, area), { sheet });
   }
 
@@ -55,14 +55,14 @@ export class ExcelWorkbook implements Workbook {
       async (context) => {
         const used = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true).load("address");
         await context.sync();
-        return used.isNullObject ? { sheet, range: "", rows: [] } : readCells(context, sheet, areaOf(withoutSheet(used.address)));
+        return used.isNullObject ? { sheet, range: "", rows: [] } : readCells(context, sheet, areaNamed(withoutSheet(used.address)));
       },
       { sheet },
     );
   }
 
   async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
-    areaOf(cell);
+    areaNamed(cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
     await inExcel(
       async (context) => {
@@ -102,12 +102,5 @@ export class ExcelWorkbook implements Workbook {
 
 /** Frozen twice is frozen: nothing has to be cleared away before a second attempt. */
 const FREEZING = { startOver: () => Promise.resolve() };
-
-/** @throws WorkbookProblem when the text names no cell or range */
-function areaOf(range: string): CellArea {
-  const area = cellArea(range);
-  if (area === undefined) throw new WorkbookProblem(notACellRange(range));
-  return area;
-}
 
 const isRefusal = (thrown: unknown): boolean => thrown instanceof OfficeExtension.Error && thrown.code === "InvalidArgument";

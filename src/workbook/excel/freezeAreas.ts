@@ -1,6 +1,6 @@
-import { valuesDoNotFit } from "../../problems/workbookProblems";
-import { cellArea, cellAt, rangeOf, type CellArea } from "../cellArea";
-import { WorkbookProblem, type CellContent, type FrozenArea } from "../Workbook";
+import { areaToFill } from "../areaNamed";
+import { cellAt, rangeOf } from "../cellArea";
+import type { CellContent, FrozenArea } from "../Workbook";
 import { cellEntry } from "./cellEntry";
 import { isErrorCode } from "./errorCodes";
 import { CELLS_A_REQUEST, inRequests } from "./inRequests";
@@ -10,20 +10,13 @@ import { CELLS_A_REQUEST, inRequests } from "./inRequests";
  * it filled are free to take their values.
  */
 export async function freezeAreas(context: Excel.RequestContext, sheet: string, areas: readonly FrozenArea[]): Promise<void> {
-  const checked = areas.map(inCells);
+  const checked = areas.map((filled) => ({ area: areaToFill(filled), values: filled.values }));
   const worksheet = context.workbook.worksheets.getItem(sheet);
   await inRequests(context, checked, { limit: CELLS_A_REQUEST, weigh: ({ area }) => area.rows * area.columns }, ({ area, values }) => {
     const entries = values.map((row) => row.map(frozenEntry));
     if (area.rows * area.columns > 1) worksheet.getRange(cellAt(area.row, area.column)).values = [entries[0]?.slice(0, 1) ?? []];
     worksheet.getRange(rangeOf(area)).values = entries;
   });
-}
-
-function inCells({ range, values }: FrozenArea): { area: CellArea; values: FrozenArea["values"] } {
-  const area = cellArea(range);
-  const fits = area !== undefined && values.length === area.rows && values.every((row) => row.length === area.columns);
-  if (!fits) throw new WorkbookProblem(valuesDoNotFit(range));
-  return { area, values };
 }
 
 /**

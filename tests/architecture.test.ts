@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drying: ["numerics", "weighing", "problems"],
   functions: ["inputs", "chemistry", "weighing", "balance", "sense", "confidence", "drying", "problems"],
   cells: ["functions", "inputs", "problems"],
-  help: ["functions", "inputs", "weighing"],
+  help: ["functions", "inputs", "weighing", "problems"],
   workbook: ["problems"],
   runsheet: ["functions", "weighing", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "chemistry", "workbook", "problems"],

@@ -1,6 +1,7 @@
 import { takesRanges, type CellFunction, type Example, type Shown } from "../functions/cellFunction";
 import type { Input } from "../inputs/Input";
 import { code, escaped, page, table } from "./markup";
+import { shownText } from "./shownText";
 import { signature } from "./signature";
 
 /** The file of a function's reference page: "moisture.wet.html". */
@@ -58,17 +59,12 @@ function resultLine(definition: CellFunction): string {
 function exampleRow({ cell, gives, about }: Example): string[] {
   return [
     `${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`,
-    Array.isArray(gives) ? spilled(gives) : escaped(shown(gives as Shown)),
+    Array.isArray(gives) ? spilled(gives) : escaped(shownText(gives as Shown)),
   ];
 }
 
 const spilled = (rows: readonly (readonly Shown[])[]): string =>
-  `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shown(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;
-
-const SHOWN_DIGITS = 8; // enough to check a hand calculation, few enough to read
-
-const shown = (value: Shown): string =>
-  typeof value === "number" ? String(Number(value.toPrecision(SHOWN_DIGITS))) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;
+  `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shownText(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;
 
 function byHand(definition: CellFunction): string[] {
   if (definition.inCells === undefined) return [];

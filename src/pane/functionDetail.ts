@@ -1,8 +1,8 @@
 import type { CellFunction, Example, Shown } from "../functions/cellFunction";
 import { functionPageFile } from "../help/functionPage";
+import { shownText } from "../help/shownText";
 import { signature } from "../help/signature";
 import type { Input } from "../inputs/Input";
-import { plainNumber } from "../problems/quoted";
 import type { Workbook } from "../workbook/Workbook";
 import { callTemplate } from "./callTemplate";
 import { button, element, typedFormula } from "./element";
@@ -66,8 +66,3 @@ const spilled = (rows: readonly (readonly Shown[])[]): HTMLElement =>
       element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, shownText(cell)))))),
     ),
   );
-
-const SHOWN_DIGITS = 8; // enough to check by hand, few enough to read
-
-const shownText = (value: Shown): string =>
-  typeof value === "number" ? plainNumber(Number(value.toPrecision(SHOWN_DIGITS))) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;

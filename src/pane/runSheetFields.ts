@@ -1,12 +1,12 @@
 import { element } from "./element";
 import { choiceList, field, type Field } from "./field";
 import { FIELD_LABELS, type FieldName } from "./runSheetForm";
+import { optionBounds } from "../runsheet/optionBounds";
 
 export type EntryName = Exclude<FieldName, "kind">;
 
 // Steps of balances in common use, from a kitchen scale to an analytical balance; common practice, no source.
 const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
-const MOST_REPLICATES = 6;
 
 // A half hour between weighings is common practice, no source.
 const START = { weighIns: "8", intervalMinutes: "30", readability: "0.01", vessel: "lidded steel tin", replicates: "1", ovenCelsius: "" } as const;
@@ -30,7 +30,7 @@ export function runSheetFields(): RunSheetFields {
   const box = (name: EntryName, inputmode = "decimal"): HTMLInputElement =>
     element("input", { id: `run-${name}`, type: "text", inputmode, value: START[name], autocomplete: "off" });
   const steps = READABILITIES.map((step): [string, string] => [step, `${step} g`]);
-  const counts = Array.from({ length: MOST_REPLICATES }, (_, index): [string, string] => [String(index + 1), String(index + 1)]);
+  const counts = Array.from({ length: optionBounds.replicates.atMost }, (_, index): [string, string] => [String(index + 1), String(index + 1)]);
   const controls = {
     readability: choiceList("run-readability", steps, START.readability),
     intervalMinutes: box("intervalMinutes"),

@@ -66,7 +66,7 @@ function addin(mode) {
     mode,
     target: ["web", "es2020"],
     devtool: mode === "development" ? "source-map" : false,
-    entry: { taskpane: ["./src/pane/pane.css", "./src/workbook/excel/pane.ts"] },
+    entry: { taskpane: ["./src/pane/pane.css", "./src/addin/pane.ts"] },
     output: { path: ADDIN, filename: "[name].js", chunkFilename: "chunks/[name].js", clean: { keep: FUNCTIONS_JS } },
     resolve: { extensions: [".ts", ".js"] },
     module: {
@@ -85,7 +85,7 @@ function addin(mode) {
       new CatalogueAssets({ address, help: true }),
       new CopyWebpackPlugin({
         patterns: [
-          { from: "src/workbook/excel/*.html", to: "[name][ext]", transform: filledIn, info: { minimized: true } },
+          { from: "src/addin/*.html", to: "[name][ext]", transform: filledIn, info: { minimized: true } },
           { from: "src/assets/*.png", to: "assets/[name][ext]" },
           { from: "src/help/help.css", to: "help/help.css" },
           { from: "manifest.xml", to: "manifest.xml", transform: (xml) => xml.toString().replaceAll(PLACEHOLDER_ADDRESS, address) },

@@ -18,13 +18,14 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: ["functions", "inputs", "problems"],
   help: ["functions", "inputs", "weighing", "problems"],
   workbook: ["problems"],
-  runsheet: ["functions", "weighing", "balance", "confidence", "workbook", "problems"],
+  runsheet: ["weighing", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "chemistry", "workbook", "problems"],
   explanation: ["sharing", "cells", "functions", "inputs", "workbook", "problems"],
-  pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "weighing", "problems"],
-  "workbook/excel": ["pane", "workbook", "problems"],
-  "workbook/bench": ["workbench", "workbook", "problems"],
-  workbench: ["workbook/bench", "pane", "explanation", "runsheet", "sharing", "cells", "functions", "inputs", "workbook", "problems"],
+  pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
+  "workbook/excel": ["workbook", "problems"],
+  "workbook/grid": ["workbook", "problems"],
+  addin: ["workbook/excel", "pane"],
+  workbench: ["workbook/grid", "pane", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 
 /** Host globals may be named only where the host is spoken to. */
@@ -55,6 +56,12 @@ test.each(sources.map(({ file, text }) => [file, text]))("%s imports only from r
   expect({ room, known: allowed !== undefined }).toEqual({ room, known: true });
   const strays = importsOf(file, text).filter((target) => roomOf(target) !== room && !allowed?.includes(roomOf(target)));
   expect(strays).toEqual([]);
+});
+
+test.each(Object.entries(MAY_IMPORT))("%s uses every permission it has", (room, allowed) => {
+  const own = sources.filter(({ file }) => roomOf(file) === room);
+  const used = new Set(own.flatMap(({ file, text }) => importsOf(file, text).map(roomOf)));
+  expect({ files: own.length > 0, unused: allowed.filter((other) => !used.has(other)) }).toEqual({ files: true, unused: [] });
 });
 
 test.each(sources.map(({ file, text }) => [file, text]))("%s names the host only where the host is spoken to", (file, text) => {

@@ -1,11 +1,11 @@
-import type { Bench } from "../workbook/bench/Bench";
-import type { BenchWorkbook } from "../workbook/bench/BenchWorkbook";
+import type { GridEngine } from "../workbook/grid/GridEngine";
+import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import type { CellAddress, CellContent } from "../workbook/Workbook";
 
 /** What the page lends to the pane in its frame, and to browser tests. */
 export interface RetortWorkbench {
-  readonly workbook: BenchWorkbook;
-  readonly bench: Bench;
+  readonly workbook: GridWorkbook;
+  readonly engine: GridEngine;
   /** As if typed and entered. */
   type(address: CellAddress, content: CellContent): void;
 }

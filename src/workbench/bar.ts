@@ -1,5 +1,5 @@
 import { keptUnsaved } from "../problems/fileProblems";
-import type { Bench } from "../workbook/bench/Bench";
+import type { GridEngine } from "../workbook/grid/GridEngine";
 import { askToReplace } from "./askToReplace";
 import { download } from "./download";
 import { enterEdit } from "./enterEdit";
@@ -19,8 +19,8 @@ const FILE_NAME = "retort-workbook.xlsx";
  * The bar above the grid: opens and saves files. The .xlsx library is fetched when it is first needed.
  * @returns saves as the bar's button does
  */
-export function bar(bench: Bench, { openFile, file, saveFile, dialog, notice }: BarElements): () => void {
-  let saved = typedContent(bench);
+export function bar(engine: GridEngine, { openFile, file, saveFile, dialog, notice }: BarElements): () => void {
+  let saved = typedContent(engine);
   const say = (text: string, kind = ""): void => {
     notice.textContent = text;
     notice.className = kind;
@@ -32,21 +32,21 @@ export function bar(bench: Bench, { openFile, file, saveFile, dialog, notice }: 
     );
   };
   const save = async (): Promise<string> => {
-    enterEdit(bench);
+    enterEdit(engine);
     const { saveXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx");
-    const content = typedContent(bench);
-    download(FILE_NAME, await saveXlsx(bench));
+    const content = typedContent(engine);
+    download(FILE_NAME, await saveXlsx(engine));
     saved = content;
     return `Saved ${FILE_NAME}.`;
   };
   const open = async (chosen: File): Promise<string> => {
-    enterEdit(bench);
-    const answer = typedContent(bench) === saved ? "replace" : await askToReplace(dialog, chosen.name);
+    enterEdit(engine);
+    const answer = typedContent(engine) === saved ? "replace" : await askToReplace(dialog, chosen.name);
     if (answer === "keep") return keptUnsaved(chosen.name);
     if (answer === "save") await save();
     const { openXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx");
-    await openXlsx(bench, new Uint8Array(await chosen.arrayBuffer()));
-    saved = typedContent(bench);
+    await openXlsx(engine, new Uint8Array(await chosen.arrayBuffer()));
+    saved = typedContent(engine);
     return `Opened ${chosen.name}.`;
   };
   openFile.onclick = () => file.click();

@@ -1,8 +1,8 @@
 import { argumentLeftOut, tooManyArguments } from "../problems/callProblems";
 import type { InputProblem } from "../problems/InputProblem";
 import { notOneCell } from "../problems/inputProblems";
-import { GridError, type GridValue } from "../workbook/bench/GridError";
-import type { HostFunction } from "../workbook/bench/HostFunction";
+import { GridError, type GridValue } from "../workbook/grid/GridError";
+import type { HostFunction } from "../workbook/grid/HostFunction";
 import type { FunctionMetadata, ParameterMetadata } from "./FunctionsMetadata";
 import { HostErrorCode, HostFunctionError } from "./HostFunctionError";
 

@@ -1,6 +1,6 @@
-import type { Bench } from "../workbook/bench/Bench";
-import type { BenchWorkbook } from "../workbook/bench/BenchWorkbook";
-import { entryPrompt } from "../workbook/bench/entryPrompt";
+import type { GridEngine } from "../workbook/grid/GridEngine";
+import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
+import { entryPrompt } from "../workbook/grid/entryPrompt";
 import type { CellAddress } from "../workbook/Workbook";
 import { whatIsWrong } from "./whatIsWrong";
 
@@ -8,13 +8,13 @@ import { whatIsWrong } from "./whatIsWrong";
  * Keeps the element telling of the selected cell: address, cell formula, shown value, the sentence behind an error and the
  * prompt for an entry. The grid is a picture that a screen reader cannot read, and shows neither sentences nor prompts.
  */
-export async function cellMirror(workbook: BenchWorkbook, bench: Bench, root: HTMLElement): Promise<void> {
+export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, root: HTMLElement): Promise<void> {
   const turn = { latest: 0 };
   const tell = async (address: CellAddress): Promise<void> => {
     const mine = ++turn.latest;
     const cell = (await workbook.read(address.sheet, address.cell)).rows[0]?.[0];
     if (cell === undefined || mine !== turn.latest) return;
-    const prompt = entryPrompt(bench, address);
+    const prompt = entryPrompt(engine, address);
     root.replaceChildren(
       ...line("address", `${address.sheet}, ${cell.cell}`),
       ...line("formula", cell.formula),

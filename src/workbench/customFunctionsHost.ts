@@ -1,5 +1,5 @@
-import type { GridValue } from "../workbook/bench/GridError";
-import type { HostFunction } from "../workbook/bench/HostFunction";
+import type { GridValue } from "../workbook/grid/GridError";
+import type { HostFunction } from "../workbook/grid/HostFunction";
 import { boundFunction, type Implementation } from "./boundFunction";
 import type { FunctionsMetadata } from "./FunctionsMetadata";
 import { HostErrorCode, HostFunctionError } from "./HostFunctionError";

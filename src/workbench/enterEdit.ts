@@ -1,8 +1,8 @@
 import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
-import type { Bench } from "../workbook/bench/Bench";
+import type { GridEngine } from "../workbook/grid/GridEngine";
 
 /** Enters what is being typed into a cell, as a click elsewhere would, and leaves the selection where it is. */
-export function enterEdit({ api, book, injector }: Bench): void {
+export function enterEdit({ api, book, injector }: GridEngine): void {
   if (!injector.get(IEditorBridgeService).isVisible().visible) return;
   api.syncExecuteCommand(SetCellEditVisibleOperation.id, {
     eventType: DeviceInputEventType.PointerDown,

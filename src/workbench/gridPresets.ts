@@ -3,12 +3,12 @@ import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import dataValidationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
-import type { BenchFormulas, BenchPreset } from "../workbook/bench/openBench";
+import type { GridFormulas, GridPreset } from "../workbook/grid/openGrid";
 
 /** The grid as the page shows it: cells, a formula line and sheet tabs, no toolbar. */
 export const gridPresets =
   (container: HTMLElement) =>
-  (formula: BenchFormulas): readonly BenchPreset[] => [
+  (formula: GridFormulas): readonly GridPreset[] => [
     UniverSheetsCorePreset({
       container,
       formula,

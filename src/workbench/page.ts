@@ -1,10 +1,10 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
-import type { Bench } from "../workbook/bench/Bench";
-import { BenchWorkbook } from "../workbook/bench/BenchWorkbook";
-import { gridSheet, replaceSheets } from "../workbook/bench/GridSheet";
-import { openBench } from "../workbook/bench/openBench";
-import { typeInto } from "../workbook/bench/typeInto";
+import type { GridEngine } from "../workbook/grid/GridEngine";
+import { GridWorkbook } from "../workbook/grid/GridWorkbook";
+import { gridSheet, replaceSheets } from "../workbook/grid/GridSheet";
+import { openGrid } from "../workbook/grid/openGrid";
+import { typeInto } from "../workbook/grid/typeInto";
 import { bar } from "./bar";
 import { cellMirror } from "./cellMirror";
 import { CustomFunctionsHost } from "./customFunctionsHost";
@@ -23,22 +23,22 @@ async function start(): Promise<void> {
   const host = new CustomFunctionsHost();
   host.install(window);
   const [metadata] = await Promise.all([metadataOf("functions.json"), loadScript("functions.js")]);
-  const bench: Bench = openBench({
+  const engine: GridEngine = openGrid({
     functions: host.functions(metadata, NAMESPACE),
     presets: gridPresets(byId("grid")),
     words: gridWords,
     theme: greenTheme,
     data: { name: "Workbook" },
   });
-  const workbook = new BenchWorkbook(bench);
+  const workbook = new GridWorkbook(engine);
   await replaceSheets(
-    bench,
+    engine,
     demo.map((plan) => gridSheet(plan, plan.name)),
   );
   await workbook.select(opensAt);
-  (window as WorkbenchWindow).retortWorkbench = { workbook, bench, type: (address, content) => typeInto(bench, address, content) };
+  (window as WorkbenchWindow).retortWorkbench = { workbook, engine, type: (address, content) => typeInto(engine, address, content) };
   const pane = byId<HTMLIFrameElement>("pane");
-  const save = bar(bench, {
+  const save = bar(engine, {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
     ...{ dialog: byId("unsaved"), notice: byId("notice") },
   });
@@ -46,7 +46,7 @@ async function start(): Promise<void> {
   // Keys pressed in a frame never reach the page around it.
   pane.onload = () => pane.contentWindow && saveKeys(pane.contentWindow, save);
   paneButton(byId("show-pane"), pane);
-  await cellMirror(workbook, bench, byId("selected"));
+  await cellMirror(workbook, engine, byId("selected"));
   pane.src = "pane.html";
   document.body.dataset.ready = "yes";
 }

@@ -1,9 +1,9 @@
 import type { ICellData } from "@univerjs/core";
-import type { Bench } from "../workbook/bench/Bench";
+import type { GridEngine } from "../workbook/grid/GridEngine";
 
 /** What people and the pane put on the sheets, as one text: names, values and cell formulas, without what is calculated from them. */
-export function typedContent(bench: Bench): string {
-  const { sheets, sheetOrder } = bench.book.save();
+export function typedContent(engine: GridEngine): string {
+  const { sheets, sheetOrder } = engine.book.save();
   const cellsOf = (id: string): [string, string, unknown][] =>
     Object.entries(sheets[id]?.cellData ?? {}).flatMap(([row, cells]) =>
       Object.entries((cells ?? {}) as Record<string, ICellData>).map(([column, cell]): [string, string, unknown] => [row, column, held(cell)]),

@@ -58,7 +58,7 @@ export class LocalWorkbook {
   /** Resolves when every cell shows the result of what was last entered and every listener has been called. */
   async settled(): Promise<void> {
     await this.page.evaluate(async () => {
-      await (window as WorkbenchWindow).retortWorkbench?.bench.settled();
+      await (window as WorkbenchWindow).retortWorkbench?.engine.settled();
       await new Promise((resolve) => setTimeout(resolve, 0));
     });
   }

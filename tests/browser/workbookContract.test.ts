@@ -21,7 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => local?.close());
 
-describe("BenchWorkbook keeps the workbook contract in a browser:", () => {
+describe("GridWorkbook keeps the workbook contract in a browser:", () => {
   test.each(workbookContract.map((promise) => [promise.title, promise] as const))("%s", (_title, promise) => promise.check(subject));
 });
 

@@ -42,7 +42,7 @@ export class FunctionCalls {
         _SetOsfControlContainerReadyForCustomFunctions: () => null,
         SetInvocationArrayResults: (results: readonly (readonly [number, boolean, unknown, number?])[]) => {
           for (const [call, worked, value, errorCode] of results) {
-            this.waiting.get(call)?.(worked ? { worked, value } : { worked, value, errorCode });
+            this.waiting.get(call)?.(worked ? { worked, value } : { worked, value, ...(errorCode === undefined ? {} : { errorCode }) });
             this.waiting.delete(call);
           }
         },

@@ -41,7 +41,7 @@ describe.each(Object.keys(filledRuns))("a %s", (run) => {
     if (sheet === undefined) throw new Error(`no run ${run}`);
     shown = (await sheet.workbook.readUsed(sheet.name)).rows.flat();
     const file = new Workbook();
-    await file.xlsx.load((await saveXlsx(sheet.bench)).buffer);
+    await file.xlsx.load((await saveXlsx(sheet.engine)).buffer);
     sheet.close();
     given = file.getWorksheet(sheet.name) as Worksheet;
     given.eachRow((row) => row.eachCell(leaveToCalculate));

@@ -16,7 +16,7 @@ beforeAll(async () => {
   if (sheet === undefined) throw new Error("no such run");
   await shareAsValues(sheet.workbook, sheet.name, DAY);
   given = new Workbook();
-  await given.xlsx.load((await saveXlsx(sheet.bench)).buffer);
+  await given.xlsx.load((await saveXlsx(sheet.engine)).buffer);
   sheet.close();
   back = await throughLibreOffice(given);
 });

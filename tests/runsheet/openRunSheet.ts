@@ -1,13 +1,13 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import type { RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
-import type { Bench } from "../../src/workbook/bench/Bench";
+import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import type { CellContent, CellReading, Workbook } from "../../src/workbook/Workbook";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
-/** A run sheet in the headless workbook, handled as the person at the bench would: by what is printed on it. */
+/** A run sheet in the headless workbook, handled as the person at the engine would: by what is printed on it. */
 export interface OpenRunSheet {
   readonly workbook: Workbook;
-  readonly bench: Bench;
+  readonly engine: GridEngine;
   readonly name: string;
   /** Cells with a cell formula that show anything, or an error; empty on a blank sheet. */
   calculated(): Promise<CellReading[]>;
@@ -63,7 +63,7 @@ export async function openRunSheet(options: RunSheetOptions): Promise<OpenRunShe
   };
   return {
     workbook: open.workbook,
-    bench: open.bench,
+    engine: open.engine,
     name,
     calculated: async () =>
       (await open.workbook.readUsed(name)).rows

@@ -9,6 +9,6 @@ beforeAll(async () => {
 });
 afterAll(() => open.close());
 
-describe("BenchWorkbook keeps the workbook contract without a page:", () => {
+describe("GridWorkbook keeps the workbook contract without a page:", () => {
   test.each(workbookContract.map((promise) => [promise.title, promise] as const))("%s", (_title, promise) => promise.check(open));
 });

@@ -1,7 +1,7 @@
 import { CustomFunctionsHost, type BlankAs } from "../../src/workbench/customFunctionsHost";
 import type { FunctionsMetadata, ParameterMetadata } from "../../src/workbench/FunctionsMetadata";
 import { HostFunctionError } from "../../src/workbench/HostFunctionError";
-import { GridError, type GridValue } from "../../src/workbook/bench/GridError";
+import { GridError, type GridValue } from "../../src/workbook/grid/GridError";
 import { openHeadlessWorkbook, FIRST_SHEET } from "./headlessWorkbook";
 
 jest.setTimeout(30_000);

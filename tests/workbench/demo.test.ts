@@ -1,5 +1,5 @@
 import { demo } from "../../src/workbench/demo";
-import { gridSheet, replaceSheets } from "../../src/workbook/bench/GridSheet";
+import { gridSheet, replaceSheets } from "../../src/workbook/grid/GridSheet";
 import type { CellReading } from "../../src/workbook/Workbook";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "./headlessWorkbook";
 
@@ -10,7 +10,7 @@ const cells = new Map<string, CellReading>();
 beforeAll(async () => {
   open = await openHeadlessWorkbook();
   await replaceSheets(
-    open.bench,
+    open.engine,
     demo.map((plan) => gridSheet(plan, plan.name)),
   );
   for (const { name } of demo) {
@@ -64,7 +64,7 @@ test("every sheet says that it is invented", () => {
 });
 
 test("large titles and headings that wrap, spilled ones too, get rows high enough for their lines", () => {
-  const heights = (sheet: string, row: number) => open.bench.book.getSheetByName(sheet)?.getRowHeight(row - 1);
+  const heights = (sheet: string, row: number) => open.engine.book.getSheetByName(sheet)?.getRowHeight(row - 1);
   expect(heights("Orchard kiln", 4)).toBe(22);
   expect(heights("Orchard kiln", 1)).toBe(27);
   expect(heights("Orchard kiln", 33)).toBeGreaterThan(50);

@@ -3,16 +3,16 @@ import { functionsMetadata } from "../../src/cells/metadata";
 import { everyFunction, NAMESPACE } from "../../src/functions/catalogue";
 import { CustomFunctionsHost } from "../../src/workbench/customFunctionsHost";
 import type { FunctionsMetadata } from "../../src/workbench/FunctionsMetadata";
-import type { Bench } from "../../src/workbook/bench/Bench";
-import { BenchWorkbook } from "../../src/workbook/bench/BenchWorkbook";
-import type { HostFunction } from "../../src/workbook/bench/HostFunction";
-import { openBench } from "../../src/workbook/bench/openBench";
-import { typeInto } from "../../src/workbook/bench/typeInto";
+import type { GridEngine } from "../../src/workbook/grid/GridEngine";
+import { GridWorkbook } from "../../src/workbook/grid/GridWorkbook";
+import type { HostFunction } from "../../src/workbook/grid/HostFunction";
+import { openGrid } from "../../src/workbook/grid/openGrid";
+import { typeInto } from "../../src/workbook/grid/typeInto";
 import type { CellContent } from "../../src/workbook/Workbook";
 
 export interface HeadlessWorkbook {
-  readonly workbook: BenchWorkbook;
-  readonly bench: Bench;
+  readonly workbook: GridWorkbook;
+  readonly engine: GridEngine;
   /** Changes what a blank cell is handed over as. */
   readonly host: CustomFunctionsHost;
   /** As if typed and entered: "=..." is a formula, "12" a number, "'12" the text 12, "" clears the cell. Calculation follows. */
@@ -35,7 +35,7 @@ export async function openHeadlessWorkbook(further: readonly HostFunction[] = []
   host.blankAs = 0;
   await import("../../src/cells/register");
   const metadata = functionsMetadata(everyFunction, (name) => `https://localhost/help/${name}.html`) as FunctionsMetadata;
-  const bench = openBench({
+  const engine = openGrid({
     functions: [...host.functions(metadata, NAMESPACE), ...further],
     presets: (formula) => [UniverSheetsNodeCorePreset({ formula })],
     data: {
@@ -45,15 +45,15 @@ export async function openHeadlessWorkbook(further: readonly HostFunction[] = []
     },
   });
   return {
-    workbook: new BenchWorkbook(bench),
-    bench,
+    workbook: new GridWorkbook(engine),
+    engine,
     host,
-    type: async (sheet, cell, content) => typeInto(bench, { sheet, cell }, content),
+    type: async (sheet, cell, content) => typeInto(engine, { sheet, cell }, content),
     settled: async () => {
-      await bench.settled();
+      await engine.settled();
       // Changes of selection are told in a task of their own.
       await new Promise((resolve) => setTimeout(resolve, 0));
     },
-    close: () => bench.univer.dispose(),
+    close: () => engine.univer.dispose(),
   };
 }

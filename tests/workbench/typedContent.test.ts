@@ -12,7 +12,7 @@ const type = async (cell: string, content: string | number): Promise<void> => {
   await open.settled();
 };
 
-describe("typedContent(bench)", () => {
+describe("typedContent(engine)", () => {
   test.each<[string, () => Promise<unknown>]>([
     ["a number", () => type("A1", 26)],
     ["a text", () => type("C1", "shells")],
@@ -22,20 +22,20 @@ describe("typedContent(bench)", () => {
   ])("changes with %s", async (_what, change) => {
     await type("A1", 25);
     await type("B1", "=A1*2");
-    const before = typedContent(open.bench);
+    const before = typedContent(open.engine);
     await change();
-    expect(typedContent(open.bench)).not.toBe(before);
+    expect(typedContent(open.engine)).not.toBe(before);
   });
 
   test("stays through a calculation, and comes back with what was typed back", async () => {
     await type("A1", 25);
     await type("B1", "=RAND()");
-    const before = typedContent(open.bench);
-    open.bench.api.getFormula().executeCalculation();
+    const before = typedContent(open.engine);
+    open.engine.api.getFormula().executeCalculation();
     await open.settled();
-    expect(typedContent(open.bench)).toBe(before);
+    expect(typedContent(open.engine)).toBe(before);
     await type("A1", 26);
     await type("A1", 25);
-    expect(typedContent(open.bench)).toBe(before);
+    expect(typedContent(open.engine)).toBe(before);
   });
 });

@@ -3,8 +3,8 @@ import { Workbook as FileWorkbook, type Worksheet } from "exceljs";
 import { demo } from "../../src/workbench/demo";
 import { openXlsx } from "../../src/workbench/xlsx/openXlsx";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
-import { entryPrompt } from "../../src/workbook/bench/entryPrompt";
-import { gridSheet, replaceSheets } from "../../src/workbook/bench/GridSheet";
+import { entryPrompt } from "../../src/workbook/grid/entryPrompt";
+import { gridSheet, replaceSheets } from "../../src/workbook/grid/GridSheet";
 import { sheetStyles } from "../../src/workbook/sheetStyles";
 import type { CellStyle, PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import type { RangeReading } from "../../src/workbook/Workbook";
@@ -25,7 +25,7 @@ afterEach(() => {
 
 async function fileSheet(name: string): Promise<Worksheet> {
   const file = new FileWorkbook();
-  await file.xlsx.load((await saveXlsx(open.bench)).buffer);
+  await file.xlsx.load((await saveXlsx(open.engine)).buffer);
   const sheet = file.getWorksheet(name);
   if (sheet === undefined) throw new Error(`no sheet ${name}`);
   return sheet;
@@ -91,11 +91,11 @@ describe("a saved file on another machine", () => {
       frozenRows: 0,
       startAt: "A1",
     };
-    await replaceSheets(open.bench, [gridSheet(plan, plan.name)]);
+    await replaceSheets(open.engine, [gridSheet(plan, plan.name)]);
     const sheet = await fileSheet("Tall");
     expect(sheet.getCell("A1").font).toMatchObject({ name: "Calibri", size: 11 });
     expect(sheet.pageSetup).toMatchObject({ orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 });
-    const inGrid = open.bench.book.getSheetByName("Tall")?.getRowHeight(1) ?? 0;
+    const inGrid = open.engine.book.getSheetByName("Tall")?.getRowHeight(1) ?? 0;
     expect(inGrid).toBeGreaterThan(40);
     expect([1, 2, 3].map((row) => sheet.getRow(row).height)).toEqual([undefined, inGrid * 0.75, 409]);
   });
@@ -106,8 +106,8 @@ test("a row has room for every line of text that breaks after hyphens and inside
   const texts = ["drift-corrected grams of it", `=((B6-${"B".repeat(40)}`, "2025-11-25", "=".repeat(24), "a - b"];
   const cells = texts.map((content, row): PlannedCell => ({ cell: `A${row + 1}`, content, style: "recorded" }));
   const plan: SheetPlan = { name: "Lines", cells, columnWidths: [28], entryRules: [], frozenRows: 0, startAt: "A1" };
-  await replaceSheets(open.bench, [gridSheet(plan, plan.name)]);
-  const sheet = open.bench.book.getSheetByName("Lines");
+  await replaceSheets(open.engine, [gridSheet(plan, plan.name)]);
+  const sheet = open.engine.book.getSheetByName("Lines");
   const high = (lines: number): number => (lines === 1 ? 22 : 18 * lines + 4);
   expect(texts.map((_, row) => sheet?.getRowHeight(row))).toEqual([2, 3, 1, 1, 1].map(high));
 });
@@ -115,17 +115,17 @@ test("a row has room for every line of text that breaks after hyphens and inside
 describe("a file opened again", () => {
   test("keeps a row height that was set by hand", async () => {
     await typed({ A2: 5 });
-    open.bench.book.getSheetByName(FIRST_SHEET)?.setRowHeightsForced(1, 1, 60);
-    await openXlsx(again.bench, await saveXlsx(open.bench));
-    expect(again.bench.book.getSheetByName(FIRST_SHEET)?.getRowHeight(1)).toBe(60);
+    open.engine.book.getSheetByName(FIRST_SHEET)?.setRowHeightsForced(1, 1, 60);
+    await openXlsx(again.engine, await saveXlsx(open.engine));
+    expect(again.engine.book.getSheetByName(FIRST_SHEET)?.getRowHeight(1)).toBe(60);
   });
 
   test("gives the demo back: every cell formula, value, number format as shown, error and its sentence", async () => {
     await replaceSheets(
-      open.bench,
+      open.engine,
       demo.map((plan) => gridSheet(plan, plan.name)),
     );
-    await openXlsx(again.bench, await saveXlsx(open.bench));
+    await openXlsx(again.engine, await saveXlsx(open.engine));
     expect(await again.workbook.sheetNames()).toEqual(demo.map(({ name }) => name));
     for (const { name } of demo) {
       const before: RangeReading = await open.workbook.readUsed(name);
@@ -137,16 +137,16 @@ describe("a file opened again", () => {
   test("keeps looks, column widths, frozen rows, entry rules and their prompts", async () => {
     const [kiln] = demo;
     if (kiln === undefined) throw new Error("no demo");
-    await replaceSheets(open.bench, [gridSheet(kiln, kiln.name)]);
-    await openXlsx(again.bench, await saveXlsx(open.bench));
-    const [before, after] = [open, again].map(({ bench }) => {
-      const sheet = bench.book.getSheetByName(kiln.name);
+    await replaceSheets(open.engine, [gridSheet(kiln, kiln.name)]);
+    await openXlsx(again.engine, await saveXlsx(open.engine));
+    const [before, after] = [open, again].map(({ engine }) => {
+      const sheet = engine.book.getSheetByName(kiln.name);
       return {
         widths: kiln.columnWidths.map((_, column) => sheet?.getColumnWidth(column)),
         frozen: sheet?.getFrozenRows(),
         looks: ["A1", "A2", "A3", "A13", "A14", "B14", "B24", "C30"].map((cell) => sheet?.getRange(cell).getCellStyleData()),
         rules: sheet?.getDataValidations().map(({ rule }) => ({ ...rule, uid: "" })),
-        prompt: entryPrompt(bench, { sheet: kiln.name, cell: "B16" }),
+        prompt: entryPrompt(engine, { sheet: kiln.name, cell: "B16" }),
       };
     });
     expect(before?.prompt.title).toBe("Tin + sample (g)");
@@ -158,18 +158,18 @@ describe("a file opened again", () => {
     const styles = Object.keys(sheetStyles) as CellStyle[];
     const cells = styles.map((style, row): PlannedCell => ({ cell: `A${row + 1}`, content: "34.8 % ± 0.1 %", style }));
     const plan: SheetPlan = { name: "Styles", cells, columnWidths: [], entryRules: [], frozenRows: 0, startAt: "A1" };
-    await replaceSheets(open.bench, [gridSheet(plan, plan.name)]);
-    await openXlsx(again.bench, await saveXlsx(open.bench));
+    await replaceSheets(open.engine, [gridSheet(plan, plan.name)]);
+    await openXlsx(again.engine, await saveXlsx(open.engine));
     const sheet = await fileSheet("Styles");
-    const [inGrid, openedAgain] = [open, again].map(({ bench }) =>
-      styles.filter((_, row) => bench.book.getSheetByName("Styles")?.getRange(row, 0).getCellStyleData()?.ht === HorizontalAlign.RIGHT),
+    const [inGrid, openedAgain] = [open, again].map(({ engine }) =>
+      styles.filter((_, row) => engine.book.getSheetByName("Styles")?.getRange(row, 0).getCellStyleData()?.ht === HorizontalAlign.RIGHT),
     );
     const inFile = styles.filter((_, row) => sheet.getCell(`A${row + 1}`).alignment.horizontal === "right");
     expect([inGrid, inFile, openedAgain]).toEqual([["result"], ["result"], ["result"]]);
   });
 
   test("keeps times of day as the numbers they are", async () => {
-    await replaceSheets(open.bench, [
+    await replaceSheets(open.engine, [
       gridSheet(
         {
           name: "Times",
@@ -182,21 +182,21 @@ describe("a file opened again", () => {
         "Times",
       ),
     ]);
-    await openXlsx(again.bench, await saveXlsx(open.bench));
+    await openXlsx(again.engine, await saveXlsx(open.engine));
     expect((await again.workbook.read("Times", "A1")).rows[0]?.[0]).toMatchObject({ value: 0.40625, shown: "09:45" });
   });
 
   test("replaces whatever was open, also sheets of the same name", async () => {
     await typed({ A1: "from the file" });
     await again.type(FIRST_SHEET, "A1", "open before");
-    await openXlsx(again.bench, await saveXlsx(open.bench));
+    await openXlsx(again.engine, await saveXlsx(open.engine));
     expect(await again.workbook.sheetNames()).toEqual([FIRST_SHEET]);
     expect((await again.workbook.read(FIRST_SHEET, "A1")).rows[0]?.[0]?.value).toBe("from the file");
   });
 
   test("that is no workbook is refused and what is open stays", async () => {
     await typed({ A1: 5 });
-    await expect(openXlsx(open.bench, new TextEncoder().encode("not a workbook"))).rejects.toThrow(
+    await expect(openXlsx(open.engine, new TextEncoder().encode("not a workbook"))).rejects.toThrow(
       "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.",
     );
     expect((await open.workbook.read(FIRST_SHEET, "A1")).rows[0]?.[0]?.value).toBe(5);

@@ -1,10 +1,10 @@
 import { generateRandomId, type ICellData, type IDataValidationRule, type IRange, type IWorksheetData } from "@univerjs/core";
 import type { Cell, DataValidation, Worksheet as FileSheet } from "exceljs";
 import { notAWorkbookFile } from "../../problems/fileProblems";
-import type { Bench } from "../../workbook/bench/Bench";
-import { cellData } from "../../workbook/bench/cellData";
-import { replaceSheets, type GridSheet } from "../../workbook/bench/GridSheet";
-import { ROW_HEIGHT, rowPixelsOf } from "../../workbook/bench/worksheetData";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { cellData } from "../../workbook/grid/cellData";
+import { replaceSheets, type GridSheet } from "../../workbook/grid/GridSheet";
+import { ROW_HEIGHT, rowPixelsOf } from "../../workbook/grid/worksheetData";
 import { pixelsOf } from "../../workbook/columnPixels";
 import { cellArea, covers, type CellArea } from "../../workbook/cellArea";
 import { WorkbookProblem, type CellContent } from "../../workbook/Workbook";
@@ -21,7 +21,7 @@ const COLUMNS = 26;
  * Puts the sheets of an .xlsx file in place of the open ones and calculates them.
  * @throws WorkbookProblem when the content is no .xlsx file; the open sheets then stay
  */
-export async function openXlsx(bench: Bench, content: Uint8Array<ArrayBuffer>): Promise<void> {
+export async function openXlsx(engine: GridEngine, content: Uint8Array<ArrayBuffer>): Promise<void> {
   const { Workbook } = await fileLibrary();
   const file = new Workbook();
   try {
@@ -30,7 +30,7 @@ export async function openXlsx(bench: Bench, content: Uint8Array<ArrayBuffer>): 
     throw new WorkbookProblem(notAWorkbookFile);
   }
   if (file.worksheets.length === 0) throw new WorkbookProblem(notAWorkbookFile);
-  await replaceSheets(bench, file.worksheets.map(sheetOf));
+  await replaceSheets(engine, file.worksheets.map(sheetOf));
 }
 
 function sheetOf(sheet: FileSheet): GridSheet {

@@ -1,10 +1,10 @@
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
-import type { Bench } from "../../workbook/bench/Bench";
-import { readCell } from "../../workbook/bench/readCell";
-import { usedArea } from "../../workbook/bench/usedArea";
-import { pointsOf, ROW_HEIGHT } from "../../workbook/bench/worksheetData";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { readCell } from "../../workbook/grid/readCell";
+import { usedArea } from "../../workbook/grid/usedArea";
+import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
@@ -22,19 +22,19 @@ type Looks = IWorkbookData["styles"];
  * The workbook as an .xlsx file: cell formulas under their stored names with the values they show, looks, widths, entry
  * rules and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
  */
-export async function saveXlsx(bench: Bench): Promise<Uint8Array<ArrayBuffer>> {
+export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuffer>> {
   const { Workbook } = await fileLibrary();
-  await bench.settled();
+  await engine.settled();
   const file = new Workbook();
-  const snapshot = bench.book.save();
-  for (const sheet of bench.book.getSheets()) {
+  const snapshot = engine.book.save();
+  for (const sheet of engine.book.getSheets()) {
     const data = snapshot.sheets[sheet.getSheetId()];
-    if (data !== undefined) writeSheet(bench, file, sheet, data, snapshot.styles);
+    if (data !== undefined) writeSheet(engine, file, sheet, data, snapshot.styles);
   }
   return new Uint8Array((await file.xlsx.writeBuffer()) as ArrayBuffer);
 }
 
-function writeSheet(bench: Bench, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
+function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
   const frozenRows = data.freeze?.ySplit ?? 0;
   const written = file.addWorksheet(sheet.getSheetName(), {
     views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows }] : [],
@@ -50,17 +50,17 @@ function writeSheet(bench: Bench, file: FileWorkbook, sheet: FWorksheet, data: P
       if (look !== undefined) written.getCell(Number(row) + 1, Number(column) + 1).style = fileStyle(look);
     }
   }
-  const used = usedArea(bench, sheet);
-  if (used !== undefined) writeValues(bench, sheet, used, written);
+  const used = usedArea(engine, sheet);
+  if (used !== undefined) writeValues(engine, sheet, used, written);
   writeRules(sheet, written);
 }
 
 const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
 
-function writeValues(bench: Bench, sheet: FWorksheet, used: CellArea, written: FileSheet): void {
+function writeValues(engine: GridEngine, sheet: FWorksheet, used: CellArea, written: FileSheet): void {
   for (let row = used.row; row < used.row + used.rows; row++) {
     for (let column = used.column; column < used.column + used.columns; column++) {
-      const cell = readCell(bench, sheet, row, column);
+      const cell = readCell(engine, sheet, row, column);
       if (cell.value === null && cell.formula === "") continue;
       written.getCell(row + 1, column + 1).value = valueOf(cell);
     }
@@ -73,7 +73,7 @@ function valueOf(cell: CellReading): CellValue {
   const formula = storedFormula(cell.formula);
   // The library's types leave out the array form it writes and reads.
   if (cell.spill !== "") return { formula, result, shareType: "array", ref: cell.spill } as unknown as CellValue;
-  return { formula, result: result ?? undefined };
+  return result === null ? { formula } : { formula, result };
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>

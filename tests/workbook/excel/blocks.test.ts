@@ -19,7 +19,9 @@ const someCells = fc.uniqueArray(
   }),
   { selector: ({ row, column }) => `${row} ${column}` },
 );
-const planned = (cells: readonly { row: number; column: number; content: string | number | boolean; style?: "input" | "label" }[]): PlannedCell[] =>
+const planned = (
+  cells: readonly { row: number; column: number; content: string | number | boolean; style?: "input" | "label" | undefined }[],
+): PlannedCell[] =>
   cells.map(({ row, column, content, style }) => ({ cell: cellAt(row, column), content, ...(style === undefined ? {} : { style }) }));
 
 describe("cellBlocks(cells)", () => {

@@ -1,6 +1,6 @@
 import { BooleanNumber, WrapStrategy, type IStyleData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { readCell } from "./readCell";
 import { ROW_HEIGHT } from "./worksheetData";
 
@@ -13,13 +13,14 @@ const PADDING = 4;
 const PIXELS_A_POINT = 1.8;
 
 /** Makes rows as high as wrapped or large text needs. The engine only does so for text typed by hand. */
-export function fitRowHeights(bench: Bench, sheet: FWorksheet): void {
+export function fitRowHeights(engine: GridEngine, sheet: FWorksheet): void {
   const heights = new Map<number, number>();
   const cells = sheet.getSheet().getCellMatrix();
   cells.forValue((row, column, cell) => {
     const look = typeof cell?.s === "string" ? sheet.getWorkbook().getStyles().get(cell.s) : cell?.s;
     const large = (look?.fs ?? 0) * PIXELS_A_POINT;
-    const wrapped = look?.tb === WrapStrategy.WRAP ? wrappedHeight(readCell(bench, sheet, row, column).shown, look, sheet.getColumnWidth(column)) : 0;
+    const wrapped =
+      look?.tb === WrapStrategy.WRAP ? wrappedHeight(readCell(engine, sheet, row, column).shown, look, sheet.getColumnWidth(column)) : 0;
     heights.set(row, Math.max(heights.get(row) ?? 0, large, wrapped));
   });
   for (const [row, height] of heights) if (height > ROW_HEIGHT) sheet.setRowHeightsForced(row, 1, Math.ceil(height));

@@ -6,7 +6,7 @@ import { generateRandomId, LocaleType, LogLevel, Univer, type ILocales, type IWo
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, FunctionType, type BaseFunction, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { Theme } from "@univerjs/themes";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
@@ -15,19 +15,19 @@ import { readNumberLiterals } from "./readNumberLiterals";
 import { sortACopy } from "./sortACopy";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
-export interface BenchPreset {
+export interface GridPreset {
   readonly plugins: readonly (PluginCtor<Plugin> | [PluginCtor<Plugin>, unknown])[];
 }
 
 /** The custom functions in the engine's own terms. */
-export interface BenchFormulas {
+export interface GridFormulas {
   readonly function: [typeof BaseFunction, string][];
   readonly description: IFunctionInfo[];
 }
 
-export interface BenchSetup {
+export interface GridSetup {
   readonly functions: readonly HostFunction[];
-  readonly presets: (formula: BenchFormulas) => readonly BenchPreset[];
+  readonly presets: (formula: GridFormulas) => readonly GridPreset[];
   /** The page's words; none in Node, where there is no page. */
   readonly words?: ILocales[LocaleType];
   /** The page's colours; none in Node. */
@@ -36,18 +36,18 @@ export interface BenchSetup {
 }
 
 /** Starts the engine with our functions and opens one workbook in it, in a page or in Node. */
-export function openBench(setup: BenchSetup): Bench {
+export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   const messages = new ErrorMessages();
-  const opened: { bench?: Bench } = {};
-  const sheetName = (sheetId: string): string => opened.bench?.book.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
+  const opened: { engine?: GridEngine } = {};
+  const sheetName = (sheetId: string): string => opened.engine?.book.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
   const univer = new Univer({
     logLevel: LogLevel.ERROR,
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: setup.words ?? {} },
     ...(setup.theme && { theme: setup.theme }),
   });
-  const formulas: BenchFormulas = {
+  const formulas: GridFormulas = {
     function: setup.functions.map((host) => [executorFor(host, messages, sheetName), host.fullName]),
     description: setup.functions.map(described),
   };
@@ -60,13 +60,13 @@ export function openBench(setup: BenchSetup): Bench {
   sortACopy(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
-  const bench: Bench = { univer, injector, api, book, spills: injector.get(FormulaDataModel), messages, settled: calculations.settled };
-  opened.bench = bench;
-  return bench;
+  const engine: GridEngine = { univer, injector, api, book, spills: injector.get(FormulaDataModel), messages, settled: calculations.settled };
+  opened.engine = engine;
+  return engine;
 }
 
 /** Presets share plugins; the settings of the last one to name a plugin count. */
-function registerEachOnce(univer: Univer, presets: readonly BenchPreset[]): void {
+function registerEachOnce(univer: Univer, presets: readonly GridPreset[]): void {
   const plugins = new Map<string, [PluginCtor<Plugin>, unknown]>();
   for (const entry of presets.flatMap((preset) => preset.plugins)) {
     const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];

@@ -1,10 +1,10 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellArea } from "../cellArea";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { isEmpty } from "./readCell";
 
 /** The smallest rectangle around every cell that holds anything, spilled cells included; undefined on an empty sheet. */
-export function usedArea(bench: Bench, sheet: FWorksheet): CellArea | undefined {
+export function usedArea(engine: GridEngine, sheet: FWorksheet): CellArea | undefined {
   const held: { row: number; column: number }[] = [];
   sheet
     .getSheet()
@@ -12,7 +12,7 @@ export function usedArea(bench: Bench, sheet: FWorksheet): CellArea | undefined 
     .forValue((row, column, cell) => {
       if (!isEmpty(cell)) held.push({ row, column });
     });
-  const spilled = bench.spills.getArrayFormulaCellData()[bench.book.getId()]?.[sheet.getSheetId()] ?? {};
+  const spilled = engine.spills.getArrayFormulaCellData()[engine.book.getId()]?.[sheet.getSheetId()] ?? {};
   for (const [row, cells] of Object.entries(spilled))
     for (const column of Object.keys(cells ?? {})) held.push({ row: Number(row), column: Number(column) });
   if (held.length === 0) return undefined;

@@ -1,5 +1,5 @@
 import type { CellAddress } from "../Workbook";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 
 const SELECTS: readonly string[] = ["sheet.operation.set-selections", "sheet.operation.set-worksheet-active"];
 const CHANGES_CELLS: readonly string[] = ["sheet.mutation.set-range-values", "formula.mutation.set-formula-calculation-result"];
@@ -11,7 +11,7 @@ const CHANGES_CELLS: readonly string[] = ["sheet.mutation.set-range-values", "fo
  * @returns stops the calls
  */
 export function selectionWatch(
-  bench: Bench,
+  engine: GridEngine,
   look: () => { address: CellAddress; held: string },
   listener: (address: CellAddress) => void,
 ): () => void {
@@ -29,7 +29,7 @@ export function selectionWatch(
     seen.waiting = true;
     setTimeout(tell, 0);
   };
-  const commands = bench.api.addEvent(bench.api.Event.CommandExecuted, ({ id }) => {
+  const commands = engine.api.addEvent(engine.api.Event.CommandExecuted, ({ id }) => {
     if (SELECTS.includes(id) || CHANGES_CELLS.includes(id)) soon();
   });
   return () => commands.dispose();

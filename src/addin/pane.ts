@@ -1,6 +1,6 @@
-import { startPane } from "../../pane/startPane";
-import { excelReady } from "./excelReady";
-import { ExcelWorkbook } from "./ExcelWorkbook";
+import { startPane } from "../pane/startPane";
+import { excelReady } from "../workbook/excel/excelReady";
+import { ExcelWorkbook } from "../workbook/excel/ExcelWorkbook";
 
 /** The pane as Excel opens it: starts once the workbook can be used, or says why it cannot. */
 async function start(root: HTMLElement): Promise<void> {

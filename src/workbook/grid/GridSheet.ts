@@ -1,7 +1,7 @@
 import { generateRandomId, type IDataValidationRule, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../SheetPlan";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { dataValidation } from "./dataValidation";
 import { fitRowHeights } from "./fitRowHeights";
 import { worksheetData } from "./worksheetData";
@@ -22,22 +22,22 @@ export const gridSheet = (plan: SheetPlan, name: string): GridSheet => ({
 });
 
 /** Adds the sheet after the last one. */
-export function insertGridSheet(bench: Bench, { name, data, rules }: GridSheet): FWorksheet {
-  const sheet = bench.book.insertSheet(name, { index: bench.book.getNumSheets(), sheet: data });
-  for (const rule of rules) bench.api.syncExecuteCommand(ADD_RULE, { unitId: bench.book.getId(), subUnitId: sheet.getSheetId(), rule });
+export function insertGridSheet(engine: GridEngine, { name, data, rules }: GridSheet): FWorksheet {
+  const sheet = engine.book.insertSheet(name, { index: engine.book.getNumSheets(), sheet: data });
+  for (const rule of rules) engine.api.syncExecuteCommand(ADD_RULE, { unitId: engine.book.getId(), subUnitId: sheet.getSheetId(), rule });
   return sheet;
 }
 
 /** Puts the sheets in place of all that are open and calculates them. */
-export async function replaceSheets(bench: Bench, sheets: readonly GridSheet[]): Promise<void> {
-  const before = bench.book.getSheets();
+export async function replaceSheets(engine: GridEngine, sheets: readonly GridSheet[]): Promise<void> {
+  const before = engine.book.getSheets();
   // A workbook is never without a sheet, so the old ones stay, under names that nobody gives, until the new ones are in.
   before.forEach((sheet) => sheet.setName(generateRandomId()));
-  const added = sheets.map((sheet) => insertGridSheet(bench, sheet));
-  if (added[0] !== undefined) bench.book.setActiveSheet(added[0]);
-  before.forEach((sheet) => bench.book.deleteSheet(sheet));
+  const added = sheets.map((sheet) => insertGridSheet(engine, sheet));
+  if (added[0] !== undefined) engine.book.setActiveSheet(added[0]);
+  before.forEach((sheet) => engine.book.deleteSheet(sheet));
   // A formula may name a sheet that came after its own.
-  bench.api.getFormula().executeCalculation();
-  await bench.settled();
-  added.forEach((sheet) => fitRowHeights(bench, sheet));
+  engine.api.getFormula().executeCalculation();
+  await engine.settled();
+  added.forEach((sheet) => fitRowHeights(engine, sheet));
 }

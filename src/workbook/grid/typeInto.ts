@@ -1,15 +1,15 @@
 import { CellValueType } from "@univerjs/core";
 import { cellArea } from "../cellArea";
 import type { CellAddress, CellContent } from "../Workbook";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { cellData } from "./cellData";
 
 const KEEPS_TEXT = "'";
 
 /** Enters content into a cell the way typing it would: "=..." is a formula, "12" a number, "'12" the text 12, "" clears. */
-export function typeInto(bench: Bench, { sheet, cell }: CellAddress, content: CellContent): void {
+export function typeInto(engine: GridEngine, { sheet, cell }: CellAddress, content: CellContent): void {
   const area = cellArea(cell);
-  const range = area && bench.book.getSheetByName(sheet)?.getRange(area.row, area.column);
+  const range = area && engine.book.getSheetByName(sheet)?.getRange(area.row, area.column);
   if (range === undefined) throw new Error(`no cell ${cell} on a sheet ${sheet}`);
   if (content === null || content === "") range.clearContent();
   else if (typeof content !== "string") range.setValue(cellData(content));

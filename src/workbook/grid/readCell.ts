@@ -2,7 +2,7 @@ import { CellValueType, numfmt, type ICellData, type IRange } from "@univerjs/co
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { cellAt, covers, rangeOf, type CellArea } from "../cellArea";
 import type { CellContent, CellReading } from "../Workbook";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 
 const GENERAL = "General";
 /** ECMA-376 Part 1, 18.18.11 and 18.17.3, and the codes that came with spilling formulas. */
@@ -11,21 +11,21 @@ const ERROR_CODES: readonly string[] = [
 ]; // prettier-ignore
 
 /** What one cell holds and shows; row and column count from 0. */
-export function readCell(bench: Bench, sheet: FWorksheet, row: number, column: number): CellReading {
+export function readCell(engine: GridEngine, sheet: FWorksheet, row: number, column: number): CellReading {
   const sheetId = sheet.getSheetId();
   const own: ICellData | null = sheet.getSheet().getCellRaw(row, column) ?? null;
-  const formula = bench.spills.getFormulaStringByCell(row, column, sheetId, bench.book.getId()) ?? "";
-  const spilled = isEmpty(own) ? spilledCell(bench, sheetId, row, column) : undefined;
+  const formula = engine.spills.getFormulaStringByCell(row, column, sheetId, engine.book.getId()) ?? "";
+  const spilled = isEmpty(own) ? spilledCell(engine, sheetId, row, column) : undefined;
   const value = contentOf(spilled ?? own);
   const error = isError(spilled ?? own, value) ? String(value) : "";
-  const spill = spillOver(bench, sheetId, row, column);
+  const spill = spillOver(engine, sheetId, row, column);
   return {
     cell: cellAt(row, column),
     formula,
     value,
     shown: shownAs(value, patternOf(sheet, own)),
     error,
-    message: error === "" ? "" : messageBehind(bench, sheetId, row, column, spill, error),
+    message: error === "" ? "" : messageBehind(engine, sheetId, row, column, spill, error),
     spill: spill?.row === row && spill.column === column && error !== "#SPILL!" ? rangeOf(spill) : "",
   };
 }
@@ -56,12 +56,12 @@ function patternOf(sheet: FWorksheet, cell: ICellData | null): string {
   return style?.n?.pattern ?? GENERAL;
 }
 
-const spilledCell = (bench: Bench, sheetId: string, row: number, column: number): ICellData | undefined =>
-  bench.spills.getArrayFormulaCellData()[bench.book.getId()]?.[sheetId]?.[row]?.[column] ?? undefined;
+const spilledCell = (engine: GridEngine, sheetId: string, row: number, column: number): ICellData | undefined =>
+  engine.spills.getArrayFormulaCellData()[engine.book.getId()]?.[sheetId]?.[row]?.[column] ?? undefined;
 
 /** The area of the spill that covers a cell. */
-function spillOver(bench: Bench, sheetId: string, row: number, column: number): CellArea | undefined {
-  const onSheet = bench.spills.getArrayFormulaRange()[bench.book.getId()]?.[sheetId] ?? {};
+function spillOver(engine: GridEngine, sheetId: string, row: number, column: number): CellArea | undefined {
+  const onSheet = engine.spills.getArrayFormulaRange()[engine.book.getId()]?.[sheetId] ?? {};
   for (const inRow of Object.values(onSheet)) {
     for (const range of Object.values(inRow ?? {}) as (IRange | null)[]) {
       if (range === null) continue;
@@ -77,7 +77,7 @@ function spillOver(bench: Bench, sheetId: string, row: number, column: number): 
   return undefined;
 }
 
-function messageBehind(bench: Bench, sheetId: string, row: number, column: number, spill: CellArea | undefined, error: string): string {
+function messageBehind(engine: GridEngine, sheetId: string, row: number, column: number, spill: CellArea | undefined, error: string): string {
   const formulaCell = spill ?? { row, column };
-  return bench.messages.behind(sheetId, formulaCell, { row: row - formulaCell.row, column: column - formulaCell.column }, error);
+  return engine.messages.behind(sheetId, formulaCell, { row: row - formulaCell.row, column: column - formulaCell.column }, error);
 }

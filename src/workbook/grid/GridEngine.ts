@@ -5,7 +5,7 @@ import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { ErrorMessages } from "./ErrorMessages";
 
 /** The grid's engine with one workbook open in it. */
-export interface Bench {
+export interface GridEngine {
   readonly univer: Univer;
   readonly injector: Injector;
   readonly api: FUniver;

@@ -6,7 +6,7 @@ import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
 import { WorkbookProblem, type CellAddress, type FrozenArea, type RangeReading, type Workbook } from "../Workbook";
-import type { Bench } from "./Bench";
+import type { GridEngine } from "./GridEngine";
 import { cellData } from "./cellData";
 import { fitRowHeights } from "./fitRowHeights";
 import { gridSheet, insertGridSheet } from "./GridSheet";
@@ -15,14 +15,14 @@ import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
 
 /** The local workbook: an open-source grid, in a page or headless in Node. */
-export class BenchWorkbook implements Workbook {
+export class GridWorkbook implements Workbook {
   readonly name = "the local workbook";
   readonly drawsCharts = false;
 
-  constructor(private readonly bench: Bench) {}
+  constructor(private readonly engine: GridEngine) {}
 
   async sheetNames(): Promise<readonly string[]> {
-    return this.bench.book.getSheets().map((sheet) => sheet.getSheetName());
+    return this.engine.book.getSheets().map((sheet) => sheet.getSheetName());
   }
 
   async selectedCell(): Promise<CellAddress> {
@@ -32,26 +32,26 @@ export class BenchWorkbook implements Workbook {
   async select({ sheet, cell }: CellAddress): Promise<void> {
     const found = this.sheetNamed(sheet);
     const { row, column } = areaNamed(cell);
-    this.bench.book.setActiveSheet(found);
+    this.engine.book.setActiveSheet(found);
     found.getRange(row, column).activate();
   }
 
   async onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
-    const stop = selectionWatch(this.bench, () => this.look(), listener);
+    const stop = selectionWatch(this.engine, () => this.look(), listener);
     return async () => stop();
   }
 
   async read(sheet: string, range: string): Promise<RangeReading> {
     const found = this.sheetNamed(sheet);
     const area = areaNamed(range);
-    await this.bench.settled();
+    await this.engine.settled();
     return this.reading(found, area);
   }
 
   async readUsed(sheet: string): Promise<RangeReading> {
     const found = this.sheetNamed(sheet);
-    await this.bench.settled();
-    const area = usedArea(this.bench, found);
+    await this.engine.settled();
+    const area = usedArea(this.engine, found);
     return area === undefined ? { sheet: found.getSheetName(), range: "", rows: [] } : this.reading(found, area);
   }
 
@@ -59,42 +59,42 @@ export class BenchWorkbook implements Workbook {
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
     const found = this.sheetNamed(sheet);
     const { row, column } = areaNamed(cell);
-    await this.bench.settled();
-    const there = readCell(this.bench, found, row, column);
+    await this.engine.settled();
+    const there = readCell(this.engine, found, row, column);
     if (there.value !== null || there.formula !== "") throw new WorkbookProblem(cellNotBlank(there.cell));
     found.getRange(row, column).setValue({ f: formula });
-    await this.bench.settled();
+    await this.engine.settled();
   }
 
   async addSheet(plan: SheetPlan): Promise<string> {
     checkSheetPlan(plan);
     const name = freeSheetName(plan.name, await this.sheetNames());
-    const sheet = insertGridSheet(this.bench, gridSheet(plan, name));
+    const sheet = insertGridSheet(this.engine, gridSheet(plan, name));
     await this.select({ sheet: name, cell: plan.startAt });
-    await this.bench.settled();
-    fitRowHeights(this.bench, sheet);
+    await this.engine.settled();
+    fitRowHeights(this.engine, sheet);
     return name;
   }
 
   async copySheet(sheet: string, wantedName: string): Promise<string> {
     const original = this.sheetNamed(sheet);
     const name = freeSheetName(wantedName, await this.sheetNames());
-    await this.bench.settled();
-    this.bench.book.duplicateSheet(original).setName(name);
-    await this.bench.settled();
+    await this.engine.settled();
+    this.engine.book.duplicateSheet(original).setName(name);
+    await this.engine.settled();
     return name;
   }
 
   async freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
     const found = this.sheetNamed(sheet);
     const ranges = areas.map((filled) => rangeOn(found, areaToFill(filled)));
-    await this.bench.settled();
+    await this.engine.settled();
     areas.forEach(({ values }, index) => ranges[index]?.setValues(values.map((row) => row.map(cellData))));
-    await this.bench.settled();
+    await this.engine.settled();
   }
 
   private selected(): CellAddress {
-    const sheet = this.bench.book.getActiveSheet();
+    const sheet = this.engine.book.getActiveSheet();
     const cell = sheet.getSelection()?.getCurrentCell();
     return { sheet: sheet.getSheetName(), cell: cellAt(cell?.actualRow ?? 0, cell?.actualColumn ?? 0) };
   }
@@ -102,18 +102,18 @@ export class BenchWorkbook implements Workbook {
   private look(): { address: CellAddress; held: string } {
     const address = this.selected();
     const { row, column } = areaNamed(address.cell);
-    return { address, held: JSON.stringify(readCell(this.bench, this.sheetNamed(address.sheet), row, column)) };
+    return { address, held: JSON.stringify(readCell(this.engine, this.sheetNamed(address.sheet), row, column)) };
   }
 
   private sheetNamed(name: string): FWorksheet {
-    const sheet = this.bench.book.getSheets().find((candidate) => candidate.getSheetName().toLowerCase() === name.toLowerCase());
+    const sheet = this.engine.book.getSheets().find((candidate) => candidate.getSheetName().toLowerCase() === name.toLowerCase());
     if (sheet === undefined) throw new WorkbookProblem(noSuchSheet(name));
     return sheet;
   }
 
   private reading(sheet: FWorksheet, area: CellArea): RangeReading {
     const rows = Array.from({ length: area.rows }, (_, row) =>
-      Array.from({ length: area.columns }, (_, column) => readCell(this.bench, sheet, area.row + row, area.column + column)),
+      Array.from({ length: area.columns }, (_, column) => readCell(this.engine, sheet, area.row + row, area.column + column)),
     );
     return { sheet: sheet.getSheetName(), range: rangeOf(area), rows };
   }

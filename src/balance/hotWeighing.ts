@@ -6,8 +6,8 @@
 export const CRUCIBLE_RATE = 0.00019;
 
 /**
- * The error to fear from a vessel weighed warm, g: a reason to wait, not a correction, since it depends on shape, draught
- * and time.
+ * The error to fear from a vessel weighed warm, g: difference times rate, in proportion as Blade found it. A reason to wait,
+ * not a correction, since it depends on shape, draught and time.
  * @param difference vessel minus room, degC
  * @param rate g/degC
  */

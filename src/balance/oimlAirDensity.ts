@@ -1,4 +1,4 @@
-import { zeroCelsius } from "./zeroCelsius";
+import { zeroCelsius } from "./cipmAirDensity";
 
 /** OIML R 111-1, equation E.3-1 (from memory): (0.34848 p - 0.009 h exp(0.061 t)) / (273.15 + t), p in hPa, h in percent. */
 export const OIML = { pressure: 0.34848, humidity: 0.009, exponent: 0.061 } as const;

@@ -15,7 +15,7 @@ const WEEK = 10_080;
 /**
  * A reading less the zero of the balance at that moment, on a straight line between the zeros read before and after:
  * reading - (zeroBefore + (zeroAfter - zeroBefore) share). Without times the weighing is taken as midway, which is also
- * the difference of an A-B-A weighing.
+ * the difference of an A-B-A weighing. A straight line, since two zeros tell no more; a steady drift cancels in it.
  * @param reading, zeroBefore, zeroAfter g
  * @throws InputProblem when the zeros are a tenth of the reading apart, or the times are incomplete or out of order
  */

@@ -1,6 +1,6 @@
 import { uncertaintyAboveWeighing } from "../problems/confidenceProblems";
 import { withoutRounding } from "../weighing/withoutRounding";
-import { usualCoverage } from "./usualCoverage";
+import { usualCoverage } from "./readingUncertainty";
 
 /** Two weighings compared. */
 export interface ChangeVerdict {
@@ -12,8 +12,9 @@ export interface ChangeVerdict {
 }
 
 /**
- * Whether a change between two weighings of one load is more than their readings explain: |change| > k sqrt(2) u.
- * Each weighing is taken as zeroed and read for itself.
+ * Whether a change between two weighings of one load is more than their readings explain: |change| > k sqrt(2) u, the
+ * uncertainty of a difference of two independent values (GUM, JCGM 100:2008, equation 10). Each weighing is taken as zeroed
+ * and read for itself. The change is freed of binary rounding first, so that one of exactly the limit is not significant.
  * @param before, after g
  * @param u standard uncertainty of one weighing, g
  * @param k coverage factor

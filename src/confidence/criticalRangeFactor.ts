@@ -10,7 +10,8 @@ const FACTORS_KEPT = 100;
 
 /**
  * Critical-range factor f(n): the range of n results under repeatability exceeds f(n) times their standard deviation in
- * one case of twenty. ISO 5725-6 tabulates it to one decimal; here it is integrated, so f(2) is 2.772, not 2.8.
+ * one case of twenty, P(range of n standard normal deviates <= f) = 0.95. ISO 5725-6 tabulates it to one decimal (from
+ * memory); here it is integrated, so f(2) is 2.772, not 2.8, and no n is missing.
  * @param n number of results, from 2
  */
 export const criticalRangeFactor = remembered(FACTORS_KEPT, (n: number): number =>

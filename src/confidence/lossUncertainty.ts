@@ -1,7 +1,5 @@
 import { readingTooCoarse } from "../problems/confidenceProblems";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
-import { commonTareFactor } from "./commonTareFactor";
-import { separateTaringFactor } from "./separateTaringFactor";
 
 // The propagation is linear: simulated spreads are up to 1.2 % wider at a twentieth of the sample mass, 5 % at a tenth.
 const LARGEST_SHARE = 0.1;
@@ -19,7 +17,8 @@ export interface UncertainLoss {
 }
 
 /**
- * A loss fraction, (before - after) / (before - vessel), with its standard uncertainty: GUM (JCGM 100:2008) equation 10.
+ * A loss fraction, w = (before - after) / (before - vessel), with its standard uncertainty u / sample times one of the two
+ * factors below: GUM (JCGM 100:2008) equation 10. An offset or a scale error of the balance cancels in w and is not counted.
  * @param vessel empty vessel, g (0 when the weighings are net)
  * @param before, after vessel with the sample, g
  * @param u standard uncertainty of one reading, g
@@ -33,3 +32,16 @@ export function lossUncertainty(vessel: number, before: number, after: number, u
   const loss = (before - after) / sample;
   return { sample, loss, commonTare: (u / sample) * commonTareFactor(loss), separateTaring: (u / sample) * separateTaringFactor(loss) };
 }
+
+/**
+ * Standard uncertainty of a loss fraction w, times sample mass over the uncertainty of a reading, when one empty-vessel
+ * weighing serves both loads: sqrt((1-w)^2 + 1 + w^2). The partial derivatives of (m1 - m2) / (m1 - m0), GUM
+ * (JCGM 100:2008) equation 10: (1-w)/m for m1, -1/m for m2, w/m for m0. Between sqrt(1.5) and sqrt(2).
+ */
+export const commonTareFactor = (loss: number): number => Math.sqrt((1 - loss) ** 2 + 1 + loss ** 2);
+
+/**
+ * Standard uncertainty of a loss fraction w, times sample mass over the uncertainty of a reading, when each net mass was
+ * zeroed for itself: both carry two readings and share none, sqrt(2) sqrt(1 + (1-w)^2). Never below commonTareFactor.
+ */
+export const separateTaringFactor = (loss: number): number => Math.sqrt(2 * (1 + (1 - loss) ** 2));

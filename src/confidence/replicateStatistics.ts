@@ -1,6 +1,5 @@
 import { sampleMoments } from "../numerics/sampleMoments";
 import { tooFewReplicates } from "../problems/confidenceProblems";
-import { repeatabilityLimit } from "./repeatabilityLimit";
 import { criticalRangeFactor } from "./criticalRangeFactor";
 
 /** Replicate results summed up, in the unit of the results. */
@@ -22,7 +21,8 @@ export interface ReplicateStatistics {
 const ROUNDING = 1e-12;
 
 /**
- * Replicate results summed up, with the repeatability limit and critical range of ISO 5725-6 (from memory).
+ * Replicate results summed up: mean, median, s = sqrt(sum (x - mean)^2 / (n - 1)), s / |mean|, range, and from ISO 5725-6
+ * (from memory) the repeatability limit 2.8 s and the critical range f(n) times the method's standard deviation.
  * @param values at least two results
  * @param repeatabilitySd repeatability standard deviation of the method, from earlier work; the replicates' own cannot
  *   judge them, so without it no critical range is given
@@ -49,4 +49,17 @@ export function replicateStatistics(values: readonly number[], repeatabilitySd?:
 function median(sorted: readonly number[]): number {
   const upper = sorted[sorted.length >> 1] as number;
   return sorted.length % 2 === 1 ? upper : ((sorted[sorted.length / 2 - 1] as number) + upper) / 2;
+}
+
+// ISO 5725-6, 4.1.4 (from memory): 1.96 times the square root of 2, rounded to one decimal as the standard has it.
+const FACTOR = 2.8;
+
+/** Repeatability limit r = 2.8 s: two results under repeatability differ by more in one case of twenty; in the unit of the results. */
+export const repeatabilityLimit = (deviation: number): number => FACTOR * deviation;
+
+/** What the range of the replicates says, in words, after ISO 5725-6 clause 5 (from memory, check your edition). */
+export function replicateVerdict({ range, criticalRange }: Pick<ReplicateStatistics, "range" | "criticalRange">): string {
+  if (criticalRange === undefined) return "not judged: give the method's repeatability standard deviation; the replicates' own cannot judge them";
+  if (range <= criticalRange) return "acceptable: the range is within the critical range; report the mean";
+  return "not acceptable: the range is above the critical range; look for a cause, take more results, or report the median and say so";
 }

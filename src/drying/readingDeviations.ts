@@ -1,7 +1,6 @@
+import { roundingVariance } from "../weighing/roundingVariance";
 import type { DryingPoint } from "./DryingPoint";
 
-// Two roundings, at zeroing and at reading, each even over one step d: d sqrt(2/12) = d / sqrt(6). USP <41>: 0.41 d.
-const ROUNDINGS_PER_STEP = 1 / Math.sqrt(6);
 // Bounds of an evenly spread error to its standard deviation: GUM (JCGM 100:2008) 4.3.7.
 const DEVIATION_PER_BOUND = 1 / Math.sqrt(3);
 
@@ -12,7 +11,7 @@ const DEVIATION_PER_BOUND = 1 / Math.sqrt(3);
  * @param timing bounds of the error of each time, min; 0 for exact times
  */
 export const readingDeviations = (points: readonly DryingPoint[], readability: number, timing = 0): number[] =>
-  points.map((_, i) => Math.hypot(readability * ROUNDINGS_PER_STEP, timing * DEVIATION_PER_BOUND * rateAbout(points, i)));
+  points.map((_, i) => Math.hypot(Math.sqrt(roundingVariance(readability, 2)), timing * DEVIATION_PER_BOUND * rateAbout(points, i)));
 
 /** Loss per minute between a point's neighbours, g/min; at an end, to its one neighbour. */
 function rateAbout(points: readonly DryingPoint[], i: number): number {

@@ -1,5 +1,3 @@
-import { normalDensity } from "./normalDensity";
-
 // Beyond this the tail is below 1e-18, less than the rounding of 1.
 const FARTHEST = 9;
 
@@ -23,3 +21,6 @@ export function normalProbability(x: number): number {
   }
   return 1 / 2 + normalDensity(x) * sum;
 }
+
+/** Density of the standard normal distribution at x. */
+export const normalDensity = (x: number): number => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);

@@ -1,5 +1,4 @@
-import { normalDensity } from "./normalDensity";
-import { normalProbability } from "./normalProbability";
+import { normalDensity, normalProbability } from "./normalProbability";
 
 // The trapezoidal sum over a whole bell-shaped curve converges faster than any power of its step; at an eighth of a
 // standard deviation the rest is below rounding for every n up to thousands.

@@ -1,3 +1,4 @@
+import { plainNumber } from "../problems/quoted";
 import {
   insideRange,
   noPrintedValue,
@@ -10,8 +11,7 @@ import {
   valueLooksLikePercent,
   valueNotANumber,
 } from "../problems/rangeProblems";
-import { RANGE_QUANTITIES, rangeUnit, type RangeQuantity } from "./rangeQuantities";
-import { NO_SOURCE, plantMatter, typicalBands } from "./typicalBands";
+import { NO_SOURCE, plantMatter, RANGE_QUANTITIES, rangeUnit, typicalBands, type RangeQuantity } from "./typicalBands";
 import { typicalRows } from "./typicalRows";
 
 type Given = number | string | boolean | undefined;
@@ -77,4 +77,17 @@ function printed(quantity: RangeQuantity, feedstock: string): string {
   const row = typicalRows.find((candidate) => candidate.feedstock === feedstock);
   const value = row?.values[quantity];
   return row === undefined || value === undefined ? noPrintedValue(feedstock) : printedValue(feedstock, value, rangeUnit(quantity), row.source);
+}
+
+/** What is printed of a quantity, a line for the bands and one for the single materials; none for an unknown word. */
+export function rangeEvidence(quantity: unknown): readonly string[] {
+  const asked = RANGE_QUANTITIES.find((word) => word === String(quantity).trim().toLowerCase());
+  if (asked === undefined) return [];
+  const bands = typicalBands.flatMap(({ feedstock, bands: { [asked]: band } }) =>
+    band === undefined ? [] : [`${feedstock} ${plainNumber(band[0])} to ${plainNumber(band[1])}`],
+  );
+  const rows = typicalRows.flatMap(({ feedstock, values: { [asked]: value } }) =>
+    value === undefined ? [] : [`${feedstock} ${plainNumber(value)}`],
+  );
+  return [`bands of ${asked}: ${bands.join("; ")}`, ...(rows.length === 0 ? [] : [`printed: ${rows.join("; ")}`])];
 }

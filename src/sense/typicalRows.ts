@@ -1,4 +1,4 @@
-import type { RangeQuantity } from "./rangeQuantities";
+import type { RangeQuantity } from "./typicalBands";
 
 /** One material as a paper or table prints it, dry: fractions, and the higher heating value in MJ/kg. */
 export interface TypicalRow {

@@ -1,10 +1,8 @@
 import fc from "fast-check";
 import type { Replicate } from "../../src/confidence/countedReplicates";
-import { dixonCritical } from "../../src/confidence/dixonCritical";
-import { dixonTest } from "../../src/confidence/dixonTest";
-import { grubbsCritical } from "../../src/confidence/grubbsCritical";
-import { grubbsTest } from "../../src/confidence/grubbsTest";
-import type { OutlierQuestion } from "../../src/confidence/OutlierQuestion";
+import { dixonAssessment, dixonCritical } from "../../src/confidence/dixonAssessment";
+import { grubbsAssessment, grubbsCritical } from "../../src/confidence/grubbsAssessment";
+import type { OutlierQuestion } from "../../src/confidence/outlierAssessment";
 import { seededNormal } from "../numerics/seededNormal";
 
 const TWO_SIDED: OutlierQuestion = { alpha: 0.05, sides: "two" };
@@ -12,14 +10,14 @@ const rows = (values: readonly number[]): Replicate[] => values.map((value, inde
 const values = fc.uniqueArray(fc.integer({ min: -1000, max: 1000 }), { minLength: 3, maxLength: 20 });
 
 describe.each([
-  ["GRUBBS", grubbsTest],
-  ["DIXON", dixonTest],
-])("%s", (_, test_) => {
+  ["GRUBBS", grubbsAssessment],
+  ["DIXON", dixonAssessment],
+])("%s", (_, assess) => {
   test("does not change its statistic or verdict when the values are shifted and scaled", () => {
     fc.assert(
       fc.property(values, fc.integer({ min: -500, max: 500 }), fc.integer({ min: 1, max: 50 }), (given, shift, scale) => {
-        const plain = test_(rows(given), TWO_SIDED);
-        const moved = test_(rows(given.map((value) => scale * value + shift)), TWO_SIDED);
+        const plain = assess(rows(given), TWO_SIDED);
+        const moved = assess(rows(given.map((value) => scale * value + shift)), TWO_SIDED);
         expect(moved.statistic).toBeCloseTo(plain.statistic, 10);
         expect(moved.critical).toBe(plain.critical);
         if (Math.abs(plain.statistic - plain.critical) > 1e-9) expect(moved.isOutlier).toBe(plain.isOutlier);
@@ -31,8 +29,8 @@ describe.each([
     fc.assert(
       fc.property(values, (given) => {
         const turned = [...given].reverse();
-        const answer = test_(rows(turned), TWO_SIDED);
-        expect(answer.statistic).toBeCloseTo(test_(rows(given), TWO_SIDED).statistic, 10);
+        const answer = assess(rows(turned), TWO_SIDED);
+        expect(answer.statistic).toBeCloseTo(assess(rows(given), TWO_SIDED).statistic, 10);
         expect(turned[answer.suspect.row - 1]).toBe(answer.suspect.value);
         expect([Math.min(...given), Math.max(...given)]).toContain(answer.suspect.value);
       }),
@@ -42,8 +40,8 @@ describe.each([
   test("turned upside down, the smallest stands out as the largest did", () => {
     fc.assert(
       fc.property(values, (given) => {
-        const largest = test_(rows(given), { alpha: 0.05, sides: "largest" });
-        const smallest = test_(rows(given.map((value) => -value)), { alpha: 0.05, sides: "smallest" });
+        const largest = assess(rows(given), { alpha: 0.05, sides: "largest" });
+        const smallest = assess(rows(given.map((value) => -value)), { alpha: 0.05, sides: "smallest" });
         expect(smallest.statistic).toBeCloseTo(largest.statistic, 10);
         expect(smallest.suspect.row).toBe(largest.suspect.row);
       }),
@@ -53,7 +51,7 @@ describe.each([
   test("two-sided takes the end that stands out more, against a stricter critical value", () => {
     fc.assert(
       fc.property(values, (given) => {
-        const [two, largest, smallest] = (["two", "largest", "smallest"] as const).map((sides) => test_(rows(given), { alpha: 0.05, sides }));
+        const [two, largest, smallest] = (["two", "largest", "smallest"] as const).map((sides) => assess(rows(given), { alpha: 0.05, sides }));
         expect(two?.statistic).toBeCloseTo(Math.max(largest?.statistic ?? 0, smallest?.statistic ?? 0), 12);
         expect(two?.critical).toBeGreaterThan(largest?.critical ?? Infinity);
       }),
@@ -66,18 +64,18 @@ describe.each([
     for (const sides of ["two", "largest"] as const) {
       let alarms = 0;
       for (let run = 0; run < samples; run++)
-        if (test_(rows([normal(), normal(), normal(), normal(), normal()]), { alpha, sides }).isOutlier) alarms++;
+        if (assess(rows([normal(), normal(), normal(), normal(), normal()]), { alpha, sides }).isOutlier) alarms++;
       expect(Math.abs(alarms / samples - alpha)).toBeLessThan(5 * Math.sqrt(alpha / samples));
     }
   });
 
   test("of two equal suspects names the first given", () => {
-    expect(test_(rows([9, 5, 5.1, 5.2, 9]), { alpha: 0.05, sides: "largest" }).suspect.row).toBe(1);
+    expect(assess(rows([9, 5, 5.1, 5.2, 9]), { alpha: 0.05, sides: "largest" }).suspect.row).toBe(1);
   });
 
   test("leaves the values as they were", () => {
     const given = Object.freeze(rows([3, 1, 2]));
-    test_(given, TWO_SIDED);
+    assess(given, TWO_SIDED);
     expect(given.map(({ value }) => value)).toEqual([3, 1, 2]);
   });
 });
@@ -85,7 +83,7 @@ describe.each([
 test("G never exceeds (n - 1) / sqrt(n), nor does its critical value", () => {
   fc.assert(
     fc.property(values, (given) => {
-      const { statistic, critical } = grubbsTest(rows(given), TWO_SIDED);
+      const { statistic, critical } = grubbsAssessment(rows(given), TWO_SIDED);
       const most = (given.length - 1) / Math.sqrt(given.length);
       expect(statistic).toBeLessThanOrEqual(most * (1 + 1e-12));
       expect(critical).toBeLessThan(most);
@@ -96,7 +94,7 @@ test("G never exceeds (n - 1) / sqrt(n), nor does its critical value", () => {
 test("Q lies between 0 and 1", () => {
   fc.assert(
     fc.property(values, (given) => {
-      const { statistic } = dixonTest(rows(given), TWO_SIDED);
+      const { statistic } = dixonAssessment(rows(given), TWO_SIDED);
       expect(statistic).toBeGreaterThan(0);
       expect(statistic).toBeLessThanOrEqual(1);
     }),

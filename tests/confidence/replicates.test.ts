@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { countedReplicates } from "../../src/confidence/countedReplicates";
 import { criticalRangeFactor } from "../../src/confidence/criticalRangeFactor";
-import { replicateStatistics } from "../../src/confidence/replicateStatistics";
-import { replicateVerdict } from "../../src/confidence/replicateVerdict";
+import { replicateStatistics, replicateVerdict } from "../../src/confidence/replicateStatistics";
 import { seededNormal } from "../numerics/seededNormal";
 
 const results = fc.array(fc.integer({ min: -1_000_000, max: 1_000_000 }), { minLength: 2, maxLength: 12 });

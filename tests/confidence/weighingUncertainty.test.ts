@@ -1,9 +1,7 @@
 import fc from "fast-check";
 import { changeVerdict } from "../../src/confidence/changeVerdict";
-import { commonTareFactor } from "../../src/confidence/commonTareFactor";
-import { lossUncertainty } from "../../src/confidence/lossUncertainty";
+import { commonTareFactor, lossUncertainty, separateTaringFactor } from "../../src/confidence/lossUncertainty";
 import { readingUncertainty } from "../../src/confidence/readingUncertainty";
-import { separateTaringFactor } from "../../src/confidence/separateTaringFactor";
 import { smallestSample } from "../../src/confidence/smallestSample";
 import { sampleMoments } from "../../src/numerics/sampleMoments";
 import { seededNormal } from "../numerics/seededNormal";

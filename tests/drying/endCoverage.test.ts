@@ -2,7 +2,7 @@ import { endOfDrying } from "../../src/drying/endOfDrying";
 import { fallingRateFit } from "../../src/drying/fallingRateFit";
 import { readingDeviations } from "../../src/drying/readingDeviations";
 import type { DryingRun } from "../../src/drying/DryingRun";
-import { studentTCentral } from "../../src/numerics/studentTCentral";
+import { studentTCentral } from "../../src/numerics/studentTQuantile";
 import { NoAnswer } from "../../src/problems/NoAnswer";
 import { seededNormal } from "../numerics/seededNormal";
 import { every, simulatedRun, type Simulation } from "./simulatedRun";

@@ -1,7 +1,7 @@
 import { dryingFit } from "../../src/drying/dryingFit";
 import { dryingModels } from "../../src/drying/dryingModels";
 import type { DryingModel } from "../../src/drying/DryingModel";
-import { studentTCentral } from "../../src/numerics/studentTCentral";
+import { studentTCentral } from "../../src/numerics/studentTQuantile";
 import { seededNormal } from "../numerics/seededNormal";
 import { every } from "./simulatedRun";
 

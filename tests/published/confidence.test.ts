@@ -1,14 +1,11 @@
 import { changeVerdict } from "../../src/confidence/changeVerdict";
 import { criticalRangeFactor } from "../../src/confidence/criticalRangeFactor";
-import { dixonCritical } from "../../src/confidence/dixonCritical";
-import { dixonTest } from "../../src/confidence/dixonTest";
-import { grubbsCritical } from "../../src/confidence/grubbsCritical";
-import { grubbsTest } from "../../src/confidence/grubbsTest";
+import { dixonAssessment, dixonCritical } from "../../src/confidence/dixonAssessment";
+import { grubbsAssessment, grubbsCritical } from "../../src/confidence/grubbsAssessment";
 import { lossUncertainty } from "../../src/confidence/lossUncertainty";
-import { pharmacopoeiaMinimum } from "../../src/confidence/pharmacopoeiaMinimum";
 import { readingUncertainty } from "../../src/confidence/readingUncertainty";
-import { repeatabilityLimit } from "../../src/confidence/repeatabilityLimit";
-import { replicateStatistics } from "../../src/confidence/replicateStatistics";
+import { repeatabilityLimit, replicateStatistics } from "../../src/confidence/replicateStatistics";
+import { pharmacopoeiaMinimum } from "../../src/confidence/smallestSample";
 import { sampleMoments } from "../../src/numerics/sampleMoments";
 import { propagated } from "../confidence/propagated";
 import { halfLastDigit } from "./halfLastDigit";
@@ -134,7 +131,7 @@ describe("REPLICATES", () => {
   });
 
   test("with the first run, at another temperature, GRUBBS shows it as the outlier: G 2.58 above 2.215", () => {
-    const test_ = grubbsTest(rows([(100 * 1.747) / 12.037, ...yields]), TWO_SIDED);
+    const test_ = grubbsAssessment(rows([(100 * 1.747) / 12.037, ...yields]), TWO_SIDED);
     expectPrinted(test_.statistic, "2.58");
     expectPrinted(test_.critical, "2.215");
     expect([test_.suspect.row, test_.isOutlier]).toEqual([1, true]);
@@ -210,7 +207,7 @@ describe("GRUBBS", () => {
     const { mean, deviation } = sampleMoments(assay);
     expectPrinted(mean, "99.54");
     expectPrinted(deviation, "1.369");
-    const { statistic, suspect } = grubbsTest(rows(assay), TWO_SIDED);
+    const { statistic, suspect } = grubbsAssessment(rows(assay), TWO_SIDED);
     expectPrinted(statistic, "2.805");
     expect(suspect).toEqual({ row: 10, value: 95.7 });
   });
@@ -265,14 +262,14 @@ describe("DIXON", () => {
   });
 
   test("nine coins: Q = 0.882, above 0.493, so the light one is an outlier (Harvey, example 4.22)", () => {
-    const { statistic, suspect, isOutlier, critical } = dixonTest(rows(PENNIES), TWO_SIDED);
+    const { statistic, suspect, isOutlier, critical } = dixonAssessment(rows(PENNIES), TWO_SIDED);
     expectPrinted(statistic, "0.882");
     expect(Math.abs(critical - 0.493)).toBeLessThan(0.001);
     expect([suspect.row, isOutlier]).toEqual([4, true]);
   });
 
   test("GRUBBS agrees on the same coins: G = 2.643 (worked out by hand)", () => {
-    const { statistic, suspect, isOutlier } = grubbsTest(rows(PENNIES), TWO_SIDED);
+    const { statistic, suspect, isOutlier } = grubbsAssessment(rows(PENNIES), TWO_SIDED);
     expectPrinted(statistic, "2.643");
     expect([suspect.row, isOutlier]).toEqual([4, true]);
   });

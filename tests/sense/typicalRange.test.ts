@@ -1,8 +1,6 @@
 import fc from "fast-check";
-import { RANGE_QUANTITIES } from "../../src/sense/rangeQuantities";
-import { rangeEvidence } from "../../src/sense/rangeEvidence";
-import { plantMatter, typicalBands } from "../../src/sense/typicalBands";
-import { FEEDSTOCKS, typicalRange } from "../../src/sense/typicalRange";
+import { plantMatter, RANGE_QUANTITIES, typicalBands } from "../../src/sense/typicalBands";
+import { FEEDSTOCKS, rangeEvidence, typicalRange } from "../../src/sense/typicalRange";
 
 const given = fc.oneof(
   fc.constantFrom<number | string | boolean | undefined>(...RANGE_QUANTITIES, ...FEEDSTOCKS, "", "bamboo", undefined, true, 0, 1, -1, Infinity),

@@ -1,5 +1,16 @@
 import { AIR_FORMULAS, airDensity } from "../../balance/airDensity";
-import { compressibility, vapourFraction } from "../../balance/cipmAirDensity";
+import {
+  COMPRESSIBILITY,
+  compressibility,
+  DRY_AIR,
+  ENHANCEMENT,
+  GAS_CONSTANT,
+  SATURATION,
+  vapourFraction,
+  WATER,
+  zeroCelsius,
+} from "../../balance/cipmAirDensity";
+import { OIML } from "../../balance/oimlAirDensity";
 import { airPressure } from "../../inputs/airPressure";
 import { choice } from "../../inputs/choice";
 import { fraction } from "../../inputs/fraction";
@@ -9,7 +20,6 @@ import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { wordInCells } from "../wordInCells";
-import { cipmInCells, oimlInCells } from "./airDensityInCells";
 
 export const airDensityFunction = cellFunction({
   name: "AIRDENSITY",
@@ -46,3 +56,23 @@ export const airDensityFunction = cellFunction({
   source:
     "CIPM-2007: Picard and others, Metrologia 45 (2008) 149, with 400 ppm of carbon dioxide. OIML: R 111-1, equation E.3-1 (from memory, with its range); the two agree within 2 parts in 10 000.",
 });
+
+// Each constant in brackets: a spreadsheet binds a leading minus tighter than a power.
+const put = (constant: number): string => `(${String(constant).toUpperCase()})`;
+
+/** CIPM-2007 with built-in functions; t in degC, p in Pa, h a fraction, each the text of one operand. */
+function cipmInCells(t: string, p: string, h: string): string {
+  const kelvin = `(${t}+${zeroCelsius})`;
+  const { A, B, C, D } = SATURATION;
+  const { alpha, beta, gamma } = ENHANCEMENT;
+  const saturation = `EXP(${put(A)}*${kelvin}^2+${put(B)}*${kelvin}+${put(C)}+${put(D)}/${kelvin})`;
+  const vapour = `(${h}*(${alpha}+${put(beta)}*${p}+${put(gamma)}*${t}^2)*${saturation}/${p})`;
+  const { a0, a1, a2, b0, b1, c0, c1, d, e } = COMPRESSIBILITY;
+  const first = `(${put(a0)}+${put(a1)}*${t}+${put(a2)}*${t}^2+(${put(b0)}+${put(b1)}*${t})*${vapour}+(${put(c0)}+${put(c1)}*${t})*${vapour}^2)`;
+  const z = `(1-${p}/${kelvin}*${first}+(${p}/${kelvin})^2*(${put(d)}+${put(e)}*${vapour}^2))`;
+  return `${p}*${put(DRY_AIR)}/(${z}*${GAS_CONSTANT}*${kelvin})*(1-${vapour}*${put(1 - WATER / DRY_AIR)})`;
+}
+
+/** The simplified formula of OIML R 111-1 with built-in functions; arguments as above. */
+const oimlInCells = (t: string, p: string, h: string): string =>
+  `(${OIML.pressure}*${p}/100-${OIML.humidity}*100*${h}*EXP(${OIML.exponent}*${t}))/(${zeroCelsius}+${t})`;

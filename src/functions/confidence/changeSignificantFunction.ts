@@ -1,5 +1,5 @@
 import { changeVerdict } from "../../confidence/changeVerdict";
-import { usualCoverage } from "../../confidence/usualCoverage";
+import { usualCoverage } from "../../confidence/readingUncertainty";
 import { coverageFactor } from "../../inputs/coverageFactor";
 import { mass } from "../../inputs/mass";
 import { omittable } from "../../inputs/omittable";

@@ -1,11 +1,8 @@
-import { dixonTest } from "../../confidence/dixonTest";
-import { outlierVerdict } from "../../confidence/outlierVerdict";
+import { dixonAssessment } from "../../confidence/dixonAssessment";
+import { outlierVerdict } from "../../confidence/outlierAssessment";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { askedAs } from "./askedAs";
-import { outlierInputs } from "./outlierInputs";
-import { outlierQuestion } from "./outlierQuestion";
-import { outlierTable } from "./outlierTable";
+import { askedAs, outlierInputs, outlierQuestion, outlierTable } from "./outlierForm";
 
 export const dixonFunction = tableFunction({
   name: "DIXON",
@@ -15,16 +12,16 @@ export const dixonFunction = tableFunction({
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    return outlierTable("Q = gap / range (r10)", dixonTest(replicates, question), question);
+    return outlierTable("Q = gap / range (r10)", dixonAssessment(replicates, question), question);
   },
   working: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    const test = dixonTest(replicates, question);
-    const [n, suspect, neighbour, range] = [test.count, test.suspect.value, test.neighbour, test.range].map(inFigures);
+    const assessed = dixonAssessment(replicates, question);
+    const [n, suspect, neighbour, range] = [assessed.count, assessed.suspect.value, assessed.neighbour, assessed.range].map(inFigures);
     return [
-      `suspect in row ${test.suspect.row}: gap = |${suspect} - ${neighbour}|, range = ${range}, Q = gap / range = ${inFigures(test.statistic)}`,
-      `critical value of r10 for n = ${n}, ${askedAs(question)}: ${inFigures(test.critical)}`,
-      outlierVerdict(test),
+      `suspect in row ${assessed.suspect.row}: gap = |${suspect} - ${neighbour}|, range = ${range}, Q = gap / range = ${inFigures(assessed.statistic)}`,
+      `critical value of r10 for n = ${n}, ${askedAs(question)}: ${inFigures(assessed.critical)}`,
+      outlierVerdict(assessed),
     ];
   },
   examples: [

@@ -1,11 +1,8 @@
-import { grubbsTest } from "../../confidence/grubbsTest";
-import { outlierVerdict } from "../../confidence/outlierVerdict";
+import { grubbsAssessment } from "../../confidence/grubbsAssessment";
+import { outlierVerdict } from "../../confidence/outlierAssessment";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { askedAs } from "./askedAs";
-import { outlierInputs } from "./outlierInputs";
-import { outlierQuestion } from "./outlierQuestion";
-import { outlierTable } from "./outlierTable";
+import { askedAs, outlierInputs, outlierQuestion, outlierTable } from "./outlierForm";
 
 export const grubbsFunction = tableFunction({
   name: "GRUBBS",
@@ -14,17 +11,17 @@ export const grubbsFunction = tableFunction({
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    return outlierTable("G = |suspect - mean| / s", grubbsTest(replicates, question), question);
+    return outlierTable("G = |suspect - mean| / s", grubbsAssessment(replicates, question), question);
   },
   working: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    const test = grubbsTest(replicates, question);
-    const [n, suspect, mean, s] = [test.count, test.suspect.value, test.mean, test.deviation].map(inFigures);
+    const assessed = grubbsAssessment(replicates, question);
+    const [n, suspect, mean, s] = [assessed.count, assessed.suspect.value, assessed.mean, assessed.deviation].map(inFigures);
     return [
       `n = ${n}, mean = ${mean}, s (n - 1) = ${s}`,
-      `suspect in row ${test.suspect.row}: G = |${suspect} - ${mean}| / ${s} = ${inFigures(test.statistic)}`,
-      `critical value for n = ${n}, ${askedAs(question)}: ${inFigures(test.critical)}`,
-      outlierVerdict(test),
+      `suspect in row ${assessed.suspect.row}: G = |${suspect} - ${mean}| / ${s} = ${inFigures(assessed.statistic)}`,
+      `critical value for n = ${n}, ${askedAs(question)}: ${inFigures(assessed.critical)}`,
+      outlierVerdict(assessed),
     ];
   },
   examples: [

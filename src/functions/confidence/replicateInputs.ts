@@ -1,4 +1,4 @@
-import { ZERO_MEANINGS } from "../../confidence/zeroMeanings";
+import { ZERO_MEANINGS } from "../../confidence/countedReplicates";
 import { choice } from "../../inputs/choice";
 import { omittable } from "../../inputs/omittable";
 import { replicateValues } from "../../inputs/replicateValues";

@@ -1,8 +1,6 @@
-import { countedReplicates } from "../../confidence/countedReplicates";
+import { countedReplicates, type ZeroMeaning } from "../../confidence/countedReplicates";
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
-import { replicateStatistics, type ReplicateStatistics } from "../../confidence/replicateStatistics";
-import { replicateVerdict } from "../../confidence/replicateVerdict";
-import type { ZeroMeaning } from "../../confidence/zeroMeanings";
+import { replicateStatistics, replicateVerdict, type ReplicateStatistics } from "../../confidence/replicateStatistics";
 import { omittable } from "../../inputs/omittable";
 import { standardDeviation } from "../../inputs/standardDeviation";
 import { tableFunction } from "../cellFunction";

@@ -1,7 +1,6 @@
-import { pharmacopoeiaMinimum } from "../../confidence/pharmacopoeiaMinimum";
-import { separateTaringFactor } from "../../confidence/separateTaringFactor";
-import { smallestSample } from "../../confidence/smallestSample";
-import { usualCoverage } from "../../confidence/usualCoverage";
+import { separateTaringFactor } from "../../confidence/lossUncertainty";
+import { usualCoverage } from "../../confidence/readingUncertainty";
+import { pharmacopoeiaMinimum, smallestSample } from "../../confidence/smallestSample";
 import { coverageFactor } from "../../inputs/coverageFactor";
 import { fraction } from "../../inputs/fraction";
 import { omittable } from "../../inputs/omittable";

@@ -1,0 +1,42 @@
+import { countedReplicates, type Replicate } from "../../confidence/countedReplicates";
+import { outlierVerdict, SIDES, type OutlierAssessment, type OutlierQuestion } from "../../confidence/outlierAssessment";
+import { choice } from "../../inputs/choice";
+import type { Read } from "../../inputs/Input";
+import { omittable } from "../../inputs/omittable";
+import { significanceLevel } from "../../inputs/significanceLevel";
+import type { Shown } from "../cellFunction";
+import { inFigures } from "../inFigures";
+import { replicateInputs } from "./replicateInputs";
+
+/** What GRUBBS and DIXON both ask for. */
+export const outlierInputs = {
+  values: replicateInputs.values,
+  alpha: omittable(significanceLevel("Significance level, above 0 and below 0.5. Left out: 0.05.")),
+  sides: omittable(
+    choice('"two": either end may be the outlier. "largest" or "smallest": one-sided, the end chosen before looking. Left out: two.', SIDES),
+  ),
+  zeros: replicateInputs.zeros,
+};
+
+// The level that published tables give first.
+const USUAL_ALPHA = 0.05;
+
+/** The inputs as the assessments take them. */
+export function outlierQuestion(read: Read<typeof outlierInputs>): readonly [readonly Replicate[], OutlierQuestion] {
+  return [countedReplicates(read.values, read.zeros), { alpha: read.alpha ?? USUAL_ALPHA, sides: read.sides ?? "two" }];
+}
+
+/** How the critical value was asked for: "two-sided, alpha 0.05". */
+export const askedAs = ({ alpha, sides }: OutlierQuestion): string =>
+  `${sides === "two" ? "two-sided" : `one-sided (${sides})`}, alpha ${inFigures(alpha)}`;
+
+/** The table that both spill. */
+export const outlierTable = (statistic: string, of: OutlierAssessment, question: OutlierQuestion): readonly (readonly Shown[])[] => [
+  ["Quantity", "Value"],
+  ["Results, n", of.count],
+  ["Suspect", of.suspect.value],
+  ["Row of the suspect in values", of.suspect.row],
+  [statistic, of.statistic],
+  [`Critical value, ${askedAs(question)}`, of.critical],
+  ["Verdict", outlierVerdict(of)],
+];

@@ -1,6 +1,7 @@
 /** The part of the general statistics library jStat that serves as a second opinion. */
 declare module "jstat" {
   interface Distribution {
+    pdf(x: number, ...parameters: number[]): number;
     cdf(x: number, ...parameters: number[]): number;
     inv(probability: number, ...parameters: number[]): number;
   }

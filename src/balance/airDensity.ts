@@ -16,7 +16,8 @@ const UNITS = { temperature: "°C", pressure: "Pa", humidity: "" } as const;
 const STATE = ["temperature", "pressure", "humidity"] as const;
 
 /**
- * Density of the air at the balance, kg/m3.
+ * Density of the air at the balance, kg/m3. CIPM-2007 unless the simplified formula of OIML R 111-1 is asked for, which
+ * reaches further in temperature.
  * @param temperature degC
  * @param pressure Pa
  * @param humidity relative, fraction

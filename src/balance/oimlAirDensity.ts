@@ -7,7 +7,7 @@ const PASCALS_IN_HECTOPASCAL = 100;
 const PERCENT = 100;
 
 /**
- * Density of moist air, kg/m3, by the simplified formula of OIML R 111-1 (from memory, with its range: 900 to 1100 hPa,
+ * Density of moist air, kg/m3, by the simplified formula above of OIML R 111-1 (from memory, with its range: 900 to 1100 hPa,
  * 10 to 30 degC, humidity to 80 %, there good to 2e-4).
  * @param temperature degC
  * @param pressure Pa

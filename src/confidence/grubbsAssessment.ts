@@ -13,7 +13,8 @@ export interface GrubbsAssessment extends OutlierAssessment {
 /**
  * Grubbs' statistic for one outlier, G = |suspect - mean| / s with the suspect inside the mean and s, held against its
  * critical value: Grubbs, Technometrics 11 (1969) 1, doi:10.1080/00401706.1969.10490657.
- * G has no unit. It uses every value, so it suits more than a handful better than Dixon's ratio.
+ * G has no unit. It weighs the suspect against the scatter of all values, which ISO 5725-2 prefers to Dixon's ratio (from
+ * memory).
  * @throws NoAnswer for fewer than three values, or when all are equal
  */
 export function grubbsAssessment(replicates: readonly Replicate[], question: OutlierQuestion): GrubbsAssessment {

@@ -2,6 +2,7 @@ import { bracketedRoot } from "./bracketedRoot";
 
 /**
  * The t that a Student t deviate exceeds with probability `tail` (one tail), to at least eight digits for tails from 1e-8.
+ * Solved for the angle whose tangent is t / sqrt(degrees), which has a bracket where t has none.
  * @param tail above 0, at most 0.5
  * @param degrees degrees of freedom, a whole number from 1
  */

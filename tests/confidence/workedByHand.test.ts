@@ -83,6 +83,9 @@ describe("worked by hand", () => {
 test("a mean within rounding of 0 has no relative deviation; ten times that has", () => {
   expect(replicateStatistics([-1, 1 + 1e-12]).relativeDeviation).toBeUndefined();
   expect(replicateStatistics([-1, 1 + 1e-11]).relativeDeviation).toBeGreaterThan(1e10);
+  // The rounding is that of the largest figure, on whichever side of 0: a mean of 2e-12 beside -3.
+  expect(replicateStatistics([-3, 1, 1, 1 + 8e-12]).relativeDeviation).toBeUndefined();
+  expect(replicateStatistics([3, -1, -1, -1 - 8e-12]).relativeDeviation).toBeUndefined();
 });
 
 test("a 0 counts or is skipped as told, and a blank or a 0 of open meaning is refused by its row", () => {

@@ -50,6 +50,17 @@ test("inverseOfPositive inverts a Hilbert matrix of four rows, whose inverse is 
   expect(inverseOfPositive(hilbert)).toHaveLength(4);
 });
 
+test("inverseOfPositive takes unknowns in units forty powers of ten apart", () => {
+  // [[p, c], [c, q]] with p q = 1 and c = 0.6: the determinant is 0.64.
+  const [[first, across] = [], [, last] = []] = inverseOfPositive([
+    [1e-20, 0.6],
+    [0.6, 1e20],
+  ]) ?? [[]];
+  expect((first as number) / (1e20 / 0.64)).toBeCloseTo(1, 12);
+  expect((across as number) / (-0.6 / 0.64)).toBeCloseTo(1, 12);
+  expect((last as number) / (1e-20 / 0.64)).toBeCloseTo(1, 12);
+});
+
 test.each([
   [
     "singular",

@@ -59,6 +59,7 @@ describe("where the tables end", () => {
     expect(() => suspects(apart(9e-13), "two")).toThrow();
     expect(() => suspects(rows([-1000, -1000, -1000 * (1 + 9e-13)]), "two")).toThrow();
     expect(suspects(apart(2e-12), "two")).toHaveLength(2);
+    for (const small of [1e-6, -1e-6]) expect(suspects(rows([small, small, small * (1 + 2e-12)]), "two")).toHaveLength(2);
   });
 
   test("up to four values the verdict says how little they can show", () => {

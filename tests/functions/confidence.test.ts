@@ -187,6 +187,16 @@ describe("working", () => {
     ]);
   });
 
+  // Worked by hand: 0.01^2 / 12 = 8.333e-6 alone, and 0.01^2 / 12 + 0.03^2 / 3 = 3.083e-4 with linearity.
+  test("READING.U counts what is left out as nothing", () => {
+    expect(working("READING.U", { readability: 0.01 })).toEqual([
+      "u^2 = repeatability^2 + readability^2 / 12 + linearity^2 / 3 for one reading",
+      "u^2 = 0^2 + 0.01^2 / 12 + 0^2 / 3 = 0.000008333333 g^2",
+      "u = 0.002886751 g (k = 1); k = 2, about 95 %: 0.005773503 g",
+    ]);
+    expect(working("READING.U", { readability: 0.01, linearity: 0.03 })?.[1]).toBe("u^2 = 0^2 + 0.01^2 / 12 + 0.03^2 / 3 = 0.0003083333 g^2");
+  });
+
   test("LOSSFRACTION.U says how separate taring differs", () => {
     expect(working("LOSSFRACTION.U", { vessel: 25, before: 35, after: 32, u: 0.01 })).toEqual([
       "loss fraction w = (35 - 32) / 10 = 0.3",
@@ -201,6 +211,15 @@ describe("working", () => {
     expect(working("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, expectedLoss: 0.3 })).toEqual([
       "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 2 x 0.01 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) / 0.005 = 5.027922 g",
       "with net masses each zeroed for themselves: 6.905071 g",
+      "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
+    ]);
+  });
+
+  // Worked by hand: 3 x 0.01 x sqrt(2) / 0.005 and 3 x 0.01 x 2 / 0.005; the pharmacopoeia's rule has a k of its own.
+  test("SAMPLE.MINIMUM with the loss left out works out the least favourable one, with the k given", () => {
+    expect(working("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, k: 3 })).toEqual([
+      "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 3 x 0.01 x sqrt((1 - 0)^2 + 1 + 0^2) / 0.005 = 8.485281 g",
+      "with net masses each zeroed for themselves: 12 g",
       "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
     ]);
   });

@@ -204,7 +204,12 @@ describe("working", () => {
       "had each net mass been zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
       "report k = 2, about 95 %: 0.3 +/- 0.002513961",
     ]);
-    expect(working("LOSSFRACTION.U", { vessel: 0, before: 10, after: 7, u: 0.01 })?.[3]).toBe("report k = 2, about 95 %: 0.3 +/- 0.003452535");
+    expect(working("LOSSFRACTION.U", { vessel: 0, before: 10, after: 7, u: 0.01 })).toEqual([
+      "loss fraction w = (10 - 7) / 10 = 0.3",
+      "each net mass zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
+      "had one empty-vessel weighing served both: u / sample x sqrt((1 - w)^2 + 1 + w^2) = 0.01 / 10 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) = 0.001256981",
+      "report k = 2, about 95 %: 0.3 +/- 0.003452535",
+    ]);
   });
 
   test("SAMPLE.MINIMUM names the pharmacopoeia's rule for comparison", () => {

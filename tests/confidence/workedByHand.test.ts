@@ -82,6 +82,7 @@ describe("worked by hand", () => {
 
 test("a mean within rounding of 0 has no relative deviation; ten times that has", () => {
   expect(replicateStatistics([-1, 1 + 1e-12]).relativeDeviation).toBeUndefined();
+  expect(replicateStatistics([0, 0]).relativeDeviation).toBeUndefined();
   expect(replicateStatistics([-1, 1 + 1e-11]).relativeDeviation).toBeGreaterThan(1e10);
   // The rounding is that of the largest figure, on whichever side of 0: a mean of 2e-12 beside -3.
   expect(replicateStatistics([-3, 1, 1, 1 + 8e-12]).relativeDeviation).toBeUndefined();

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { dryingFit } from "../../src/drying/dryingFit";
-import { dryingModels } from "../../src/drying/dryingModels";
+import { dryingFit } from "../../src/drying/model/dryingFit";
+import { dryingModels } from "../../src/drying/model/dryingModels";
 import { every } from "./simulatedRun";
 
 const TRUTHS: Readonly<Record<string, readonly number[]>> = {

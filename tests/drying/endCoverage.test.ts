@@ -1,7 +1,6 @@
-import { endOfDrying } from "../../src/drying/endOfDrying";
-import { fallingRateFit } from "../../src/drying/fallingRateFit";
-import { readingDeviations } from "../../src/drying/readingDeviations";
-import type { DryingRun } from "../../src/drying/DryingRun";
+import { type DryingRun, endOfDrying } from "../../src/drying/end/endOfDrying";
+import { fallingRateFit } from "../../src/drying/end/fallingRateFit";
+import { readingDeviations } from "../../src/drying/end/endUncertainty";
 import { studentTCentral } from "../../src/numerics/studentTCentral";
 import { NoAnswer } from "../../src/problems/NoAnswer";
 import { seededNormal } from "../numerics/seededNormal";

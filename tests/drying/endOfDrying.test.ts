@@ -1,8 +1,6 @@
-import { endOfDrying } from "../../src/drying/endOfDrying";
-import type { DryingRun } from "../../src/drying/DryingRun";
-import { lastDigitStep } from "../../src/drying/lastDigitStep";
-import { readingDeviations } from "../../src/drying/readingDeviations";
-import { constantWeight } from "../../src/weighing/constantWeight";
+import { type DryingRun, endOfDrying } from "../../src/drying/end/endOfDrying";
+import { lastDigitStep, readingDeviations } from "../../src/drying/end/endUncertainty";
+import { constantWeight } from "../../src/drying/constantWeight/constancySteps";
 import { every, trueSample } from "./simulatedRun";
 
 const HALVING = Math.log(2) / 30;

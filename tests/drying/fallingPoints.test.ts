@@ -1,6 +1,5 @@
-import { fallingPoints } from "../../src/drying/fallingPoints";
-import type { DryingPoint } from "../../src/drying/DryingPoint";
-import { firstFallingPoint } from "../../src/drying/firstFallingPoint";
+import { fallingPoints, firstFallingPoint } from "../../src/drying/end/fallingPoints";
+import type { DryingPoint } from "../../src/drying/weighingSeries";
 import { every, trueSample } from "./simulatedRun";
 
 const run = (times: readonly number[], constantFor: number, rate = 0.02): DryingPoint[] =>

@@ -1,6 +1,5 @@
-import { dryingFit } from "../../src/drying/dryingFit";
-import { dryingModels } from "../../src/drying/dryingModels";
-import type { DryingModel } from "../../src/drying/DryingModel";
+import { dryingFit } from "../../src/drying/model/dryingFit";
+import { type DryingModel, dryingModels } from "../../src/drying/model/dryingModels";
 import { studentTCentral } from "../../src/numerics/studentTCentral";
 import { seededNormal } from "../numerics/seededNormal";
 import { every } from "./simulatedRun";

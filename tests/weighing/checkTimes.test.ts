@@ -1,4 +1,4 @@
-import { checkTimes } from "../../src/weighing/checkTimes";
+import { checkTimes } from "../../src/drying/weighingSeries";
 
 test("checkTimes takes a run that began two weeks before its first weighing, but not a spreadsheet date", () => {
   expect(() => checkTimes([10, 9], [20160, 20190])).not.toThrow();

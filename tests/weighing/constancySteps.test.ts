@@ -1,5 +1,4 @@
-import type { ConstancyRun } from "../../src/weighing/ConstancyRun";
-import { constancySteps } from "../../src/weighing/constancySteps";
+import { type ConstancyRun, constancySteps } from "../../src/drying/constantWeight/constancySteps";
 
 const verdicts = (run: ConstancyRun): string[] => constancySteps(run).map(({ verdict }) => verdict);
 const halfHourly = [0, 30, 60, 90, 120];

@@ -1,4 +1,4 @@
-import { convertMoisture } from "../../src/weighing/convertMoisture";
+import { convertMoisture } from "../../src/drying/moisture";
 
 test("convertMoisture takes a dry-basis moisture up to 4 and refuses more as a percentage", () => {
   expect(convertMoisture(4, "dry", "wet")).toBe(0.8);

@@ -1,4 +1,4 @@
-import { netSamples } from "../../src/weighing/netSamples";
+import { netSamples } from "../../src/drying/weighingSeries";
 
 test("netSamples clears the rounding of binary subtraction", () => {
   expect(netSamples([35, 33.893], 25)).toEqual([10, 8.893]);

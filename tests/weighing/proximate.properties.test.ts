@@ -1,12 +1,11 @@
 import fc from "fast-check";
-import { ashFraction } from "../../src/weighing/ashFraction";
-import { BASES, type Basis, type Composition } from "../../src/weighing/bases";
-import { BASIS_QUANTITIES, convertBasis } from "../../src/weighing/convertBasis";
-import { fixedCarbon } from "../../src/weighing/fixedCarbon";
-import { lossOnIgnition } from "../../src/weighing/lossOnIgnition";
-import { moistureWetBasis } from "../../src/weighing/moistureWetBasis";
-import { proximate } from "../../src/weighing/proximate";
-import { volatileMatter } from "../../src/weighing/volatileMatter";
+import { ashFraction } from "../../src/residue/ashFraction";
+import { BASES, type Basis, BASIS_QUANTITIES, type Composition, convertBasis } from "../../src/residue/convertBasis";
+import { fixedCarbon } from "../../src/residue/fixedCarbon";
+import { lossOnIgnition } from "../../src/residue/lossOnIgnition";
+import { moistureWetBasis } from "../../src/drying/moisture";
+import { proximate } from "../../src/residue/proximate";
+import { volatileMatter } from "../../src/residue/volatileMatter";
 
 /** Whole milligrams as a balance shows them, in g. */
 const grams = (fewest: number, most: number): fc.Arbitrary<number> => fc.integer({ min: fewest, max: most }).map((milligrams) => milligrams / 1000);

@@ -1,12 +1,9 @@
 import fc from "fast-check";
-import { charYield } from "../../src/weighing/charYield";
-import { CONSTANCY_CRITERIA } from "../../src/weighing/constancyCriteria";
-import { constancySteps } from "../../src/weighing/constancySteps";
-import { constantWeight } from "../../src/weighing/constantWeight";
-import { convertMoisture } from "../../src/weighing/convertMoisture";
-import { moistureDryBasis } from "../../src/weighing/moistureDryBasis";
-import { moistureWetBasis } from "../../src/weighing/moistureWetBasis";
-import { volatileFraction } from "../../src/weighing/volatileFraction";
+import { charYield } from "../../src/residue/charYield";
+import { CONSTANCY_CRITERIA } from "../../src/drying/constantWeight/constancyCriteria";
+import { constancySteps, constantWeight } from "../../src/drying/constantWeight/constancySteps";
+import { convertMoisture, moistureDryBasis, moistureWetBasis } from "../../src/drying/moisture";
+import { volatileFraction } from "../../src/residue/volatileMatter";
 
 /** Whole milligrams as a balance shows them, in g. */
 const grams = (fewest: number, most: number): fc.Arbitrary<number> => fc.integer({ min: fewest, max: most }).map((milligrams) => milligrams / 1000);

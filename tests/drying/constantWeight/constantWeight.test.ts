@@ -1,4 +1,4 @@
-import { constantWeight } from "../../src/drying/constantWeight/constancySteps";
+import { constantWeight } from "../../../src/drying/constantWeight/constancySteps";
 
 test("constantWeight is 0 with a single weighing, which a run in progress begins with", () => {
   expect(constantWeight({ weights: [10] })).toBe(0);

@@ -1,10 +1,10 @@
-import { type DryingRun, endOfDrying } from "../../src/drying/end/endOfDrying";
-import { fallingRateFit } from "../../src/drying/end/fallingRateFit";
-import { readingDeviations } from "../../src/drying/end/endUncertainty";
-import { studentTCentral } from "../../src/numerics/studentTCentral";
-import { NoAnswer } from "../../src/problems/NoAnswer";
-import { seededNormal } from "../numerics/seededNormal";
-import { every, simulatedRun, type Simulation } from "./simulatedRun";
+import { type DryingRun, endOfDrying } from "../../../src/drying/end/endOfDrying";
+import { fallingRateFit } from "../../../src/drying/end/fallingRateFit";
+import { readingDeviations } from "../../../src/drying/end/endUncertainty";
+import { studentTCentral } from "../../../src/numerics/studentTCentral";
+import { NoAnswer } from "../../../src/problems/NoAnswer";
+import { seededNormal } from "../../numerics/seededNormal";
+import { every, simulatedRun, type Simulation } from "../simulatedRun";
 
 const RUNS = 1000;
 // Three standard deviations of a share counted in 1,000 runs.

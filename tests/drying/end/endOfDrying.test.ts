@@ -1,7 +1,7 @@
-import { type DryingRun, endOfDrying } from "../../src/drying/end/endOfDrying";
-import { lastDigitStep, readingDeviations } from "../../src/drying/end/endUncertainty";
-import { constantWeight } from "../../src/drying/constantWeight/constancySteps";
-import { every, trueSample } from "./simulatedRun";
+import { type DryingRun, endOfDrying } from "../../../src/drying/end/endOfDrying";
+import { lastDigitStep, readingDeviations } from "../../../src/drying/end/endUncertainty";
+import { constantWeight } from "../../../src/drying/constantWeight/constancySteps";
+import { every, trueSample } from "../simulatedRun";
 
 const HALVING = Math.log(2) / 30;
 const exact = (count: number, rest: Partial<DryingRun> = {}): DryingRun => {

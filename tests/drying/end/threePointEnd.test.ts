@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { DryingPoint } from "../../src/drying/weighingSeries";
-import { equalTriple, threePointEnd } from "../../src/drying/end/threePointEnd";
+import type { DryingPoint } from "../../../src/drying/weighingSeries";
+import { equalTriple, threePointEnd } from "../../../src/drying/end/threePointEnd";
 
 test("threePointEnd is exact for any first-order curve", () => {
   const share = fc.double({ min: 0.05, max: 0.9, noNaN: true });

@@ -1,8 +1,8 @@
-import { dryingFit } from "../../src/drying/model/dryingFit";
-import { type DryingModel, dryingModels } from "../../src/drying/model/dryingModels";
-import { studentTCentral } from "../../src/numerics/studentTCentral";
-import { seededNormal } from "../numerics/seededNormal";
-import { every } from "./simulatedRun";
+import { dryingFit } from "../../../src/drying/model/dryingFit";
+import { type DryingModel, dryingModels } from "../../../src/drying/model/dryingModels";
+import { studentTCentral } from "../../../src/numerics/studentTCentral";
+import { seededNormal } from "../../numerics/seededNormal";
+import { every } from "../simulatedRun";
 
 const RUNS = 1000;
 const doubt = (share: number): number => 3 * Math.sqrt((share * (1 - share)) / RUNS);

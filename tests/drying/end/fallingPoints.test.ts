@@ -1,6 +1,6 @@
-import { fallingPoints, firstFallingPoint } from "../../src/drying/end/fallingPoints";
-import type { DryingPoint } from "../../src/drying/weighingSeries";
-import { every, trueSample } from "./simulatedRun";
+import { fallingPoints, firstFallingPoint } from "../../../src/drying/end/fallingPoints";
+import type { DryingPoint } from "../../../src/drying/weighingSeries";
+import { every, trueSample } from "../simulatedRun";
 
 const run = (times: readonly number[], constantFor: number, rate = 0.02): DryingPoint[] =>
   times.map((minutes) => ({ minutes, grams: trueSample({ times, final: 6, water: 3, rate, constantFor, readability: 0.001 }, minutes) }));

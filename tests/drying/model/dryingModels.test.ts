@@ -1,7 +1,7 @@
 import fc from "fast-check";
-import { dryingFit } from "../../src/drying/model/dryingFit";
-import { dryingModels } from "../../src/drying/model/dryingModels";
-import { every } from "./simulatedRun";
+import { dryingFit } from "../../../src/drying/model/dryingFit";
+import { dryingModels } from "../../../src/drying/model/dryingModels";
+import { every } from "../simulatedRun";
 
 const TRUTHS: Readonly<Record<string, readonly number[]>> = {
   Newton: [0.012],

@@ -1,14 +1,10 @@
 import fc from "fast-check";
-import { charYield } from "../../src/residue/charYield";
-import { CONSTANCY_CRITERIA } from "../../src/drying/constantWeight/constancyCriteria";
-import { constancySteps, constantWeight } from "../../src/drying/constantWeight/constancySteps";
-import { convertMoisture, moistureDryBasis, moistureWetBasis } from "../../src/drying/moisture";
-import { volatileFraction } from "../../src/residue/volatileMatter";
+import { CONSTANCY_CRITERIA } from "../../../src/drying/constantWeight/constancyCriteria";
+import { constancySteps, constantWeight } from "../../../src/drying/constantWeight/constancySteps";
 
 /** Whole milligrams as a balance shows them, in g. */
 const grams = (fewest: number, most: number): fc.Arbitrary<number> => fc.integer({ min: fewest, max: most }).map((milligrams) => milligrams / 1000);
 const vessel = grams(0, 60_000);
-const loaded = fc.record({ vessel, residue: grams(1, 40_000), lost: grams(0, 40_000) });
 
 /** A run that dries at first and then wanders by a few milligrams, weighed at least a minute apart. */
 const run = fc
@@ -44,64 +40,6 @@ const outcome = (compute: () => number): number | string => {
     return (thrown as Error).message;
   }
 };
-
-test("moisture carried to the other basis and back is the same moisture", () => {
-  fc.assert(
-    fc.property(fc.double({ min: 0, max: 0.8, noNaN: true }), (moisture) => {
-      expect(convertMoisture(convertMoisture(moisture, "wet", "dry"), "dry", "wet")).toBeCloseTo(moisture, 12);
-    }),
-  );
-});
-
-test("the two moistures of one pair of weighings convert into each other", () => {
-  fc.assert(
-    fc.property(loaded, ({ vessel, residue, lost }) => {
-      const weighings = [vessel, vessel + residue + lost, vessel + residue] as const;
-      const wet = moistureWetBasis(...weighings);
-      expect(wet).toBeGreaterThanOrEqual(0);
-      expect(wet).toBeLessThan(1);
-      expect(convertMoisture(wet, "wet", "dry") / (moistureDryBasis(...weighings) || 1)).toBeCloseTo(wet === 0 ? 0 : 1, 6);
-    }),
-  );
-});
-
-test("char yield and volatile fraction of one run add up to 1", () => {
-  fc.assert(
-    fc.property(loaded, ({ vessel, residue, lost }) => {
-      const weighings = [vessel, vessel + residue + lost, vessel + residue] as const;
-      expect(charYield(...weighings) + volatileFraction(...weighings)).toBeCloseTo(1, 9);
-    }),
-  );
-});
-
-test("taking ash off the char never raises the char yield", () => {
-  fc.assert(
-    fc.property(loaded, fc.double({ min: 0, max: 0.99, noNaN: true }), ({ vessel, residue, lost }, ashShare) => {
-      const [dry, char] = [vessel + residue + lost, vessel + residue];
-      expect(charYield(vessel, dry, char, vessel + ashShare * residue)).toBeLessThanOrEqual(charYield(vessel, dry, char) + 1e-9);
-    }),
-  );
-});
-
-test("scaling every weighing changes no fraction", () => {
-  fc.assert(
-    fc.property(loaded, fc.double({ min: 0.01, max: 1000, noNaN: true }), ({ vessel, residue, lost }, scale) => {
-      const [moist, dry] = [vessel + residue + lost, vessel + residue];
-      expect(moistureWetBasis(vessel * scale, moist * scale, dry * scale)).toBeCloseTo(moistureWetBasis(vessel, moist, dry), 6);
-      expect(charYield(vessel * scale, moist * scale, dry * scale)).toBeCloseTo(charYield(vessel, moist, dry), 6);
-    }),
-  );
-});
-
-test("a heavier vessel changes neither moisture nor char yield", () => {
-  fc.assert(
-    fc.property(loaded, grams(1, 90_000), ({ vessel, residue, lost }, heavier) => {
-      const [moist, dry] = [vessel + residue + lost, vessel + residue];
-      expect(moistureWetBasis(vessel + heavier, moist + heavier, dry + heavier)).toBeCloseTo(moistureWetBasis(vessel, moist, dry), 6);
-      expect(charYield(vessel + heavier, moist + heavier, dry + heavier)).toBeCloseTo(charYield(vessel, moist, dry), 6);
-    }),
-  );
-});
 
 test("a heavier vessel changes no verdict and no constant weight", () => {
   fc.assert(

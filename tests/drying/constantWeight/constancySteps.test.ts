@@ -1,4 +1,4 @@
-import { type ConstancyRun, constancySteps } from "../../src/drying/constantWeight/constancySteps";
+import { type ConstancyRun, constancySteps } from "../../../src/drying/constantWeight/constancySteps";
 
 const verdicts = (run: ConstancyRun): string[] => constancySteps(run).map(({ verdict }) => verdict);
 const halfHourly = [0, 30, 60, 90, 120];

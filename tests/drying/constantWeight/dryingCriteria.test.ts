@@ -1,4 +1,4 @@
-import { criteriaLike, dryingCriteria } from "../../src/drying/constantWeight/dryingCriteria";
+import { criteriaLike, dryingCriteria } from "../../../src/drying/constantWeight/dryingCriteria";
 
 test("every drying criterion says how far it can be relied on", () => {
   const marks = new Set(dryingCriteria.map(({ mark }) => mark));

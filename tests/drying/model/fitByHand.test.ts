@@ -1,0 +1,24 @@
+import { dryingFit } from "../../../src/drying/model/dryingFit";
+import { dryingModels, type DryingModel } from "../../../src/drying/model/dryingModels";
+
+const newton = dryingModels.find(({ name }) => name === "Newton") as DryingModel;
+const GRAMS = [10, 9.2012, 8.6609, 8.3014, 8.0583, 7.8302, 7.6721];
+const points = [0, 20, 40, 60, 80, 110, 150].map((minutes, i) => ({ minutes, grams: GRAMS[i] as number }));
+
+// Worked by fitByHand.py, which stands beside this file and shares nothing with the program.
+test.each([
+  ["the end fitted", undefined, { k: 0.01966289, final: 7.5463602, scatter: 0.00273684, degrees: 4, errorOfK: 7.936e-5, errorOfFinal: 0.003566 }],
+  [
+    "the dry sample weighed",
+    7.5605,
+    { k: 0.019916641, final: 7.5605, scatter: 0.00560147, degrees: 5, errorOfK: 0.0001192, errorOfFinal: undefined },
+  ],
+])("DRYING.FIT by Newton with %s is as worked by hand", (_name, dry, byHand) => {
+  const { parameters, errors, final, finalError, scatter, degrees, count } = dryingFit(points, newton, dry);
+  expect([parameters, final, scatter]).toEqual([[expect.closeTo(byHand.k, 8)], expect.closeTo(byHand.final, 6), expect.closeTo(byHand.scatter, 8)]);
+  expect([count, degrees]).toEqual([7, byHand.degrees]);
+  // By hand the whole fit is repeated for each moved reading, here its slopes serve: the curve's bend is 0.4 % of an error.
+  expect((errors[0] as number) / byHand.errorOfK).toBeCloseTo(1, 2);
+  if (byHand.errorOfFinal === undefined) expect(finalError).toBeUndefined();
+  else expect((finalError as number) / byHand.errorOfFinal).toBeCloseTo(1, 2);
+});

@@ -19,16 +19,18 @@ export type ConstancyCriterion = (typeof CONSTANCY_CRITERIA)[number];
 export interface ComparedSamples {
   readonly first: number;
   readonly newer: number;
-  /** Hours between the two; 0 where no times are known. */
-  readonly hours: number;
+  /** Between the two; 0 where no times are known. */
+  readonly minutes: number;
 }
+
+const MINUTES_PER_HOUR = 60;
 
 /**
  * The change in g that a criterion allows between two weighings, limit x what it is measured in. Never below 0.
  * @param limit in the unit of the criterion
  * @param readability display step, g
  */
-export function allowedChange(criterion: ConstancyCriterion, limit: number, { first, newer, hours }: ComparedSamples, readability = 0): number {
+export function allowedChange(criterion: ConstancyCriterion, limit: number, { first, newer, minutes }: ComparedSamples, readability = 0): number {
   switch (criterion) {
     case "absolute":
       return limit;
@@ -40,7 +42,7 @@ export function allowedChange(criterion: ConstancyCriterion, limit: number, { fi
     case "of total loss":
       return limit * Math.max(0, first - newer);
     case "per hour":
-      return limit * newer * hours;
+      return limit * newer * (minutes / MINUTES_PER_HOUR);
     case "readability":
       return limit * readability;
   }

@@ -55,8 +55,6 @@ export function constantWeight(run: ConstancyRun): number {
   return steps[unbroken]?.weighing ?? 0;
 }
 
-const MINUTES_PER_HOUR = 60;
-
 /**
  * Every weighing of a series with the weighing it is compared with, the change, the limit and the verdict: steady where
  * |change| <= limit, all in g of sample without vessel, as a share of vessel and sample would pass anything.
@@ -77,8 +75,8 @@ export function constancySteps(run: ConstancyRun): ConstancyStep[] {
     if (index === 0) return { weighing, sample, verdict: "first" };
     const compared = comparedWeighing(index, times, interval);
     if (compared === undefined) return { weighing, sample, verdict: "too soon to tell" };
-    const hours = times === undefined ? 0 : ((times[index] as number) - (times[compared] as number)) / MINUTES_PER_HOUR;
-    const limit = allowedChange(criterion, limitValue, { first, newer: sample, hours }, readability);
+    const minutes = times === undefined ? 0 : (times[index] as number) - (times[compared] as number);
+    const limit = allowedChange(criterion, limitValue, { first, newer: sample, minutes }, readability);
     const window = samples.slice(compared, weighing);
     const change = withoutRounding(sample - (samples[compared] as number));
     return { weighing, sample, comparedWith: compared + 1, change, limit, verdict: verdictOn({ criterion, window, change, limit, readability }) };

@@ -17,7 +17,6 @@ export interface RunAhead {
   readonly readability?: number | undefined;
 }
 
-const MINUTES_PER_HOUR = 60;
 // Beyond this many the interval is far too short for the drying; the count would mean nothing.
 const MOST_AHEAD = 200;
 
@@ -30,7 +29,7 @@ export function weighingsToConstant(fit: FallingRateFit, ahead: RunAhead): numbe
   let before = curveAt(fit, last);
   for (let more = 1; more <= MOST_AHEAD; more++) {
     const newer = curveAt(fit, last + more * interval);
-    const allowed = allowedChange(criterion, limit, { first, newer, hours: interval / MINUTES_PER_HOUR }, readability);
+    const allowed = allowedChange(criterion, limit, { first, newer, minutes: interval }, readability);
     if (before - newer <= allowed + roundingSlack) return allowed < fewestSteps * (readability ?? 0) - roundingSlack ? "balance too coarse" : more;
     before = newer;
   }

@@ -150,3 +150,11 @@ test("the balance is too coarse for weighings to come just where the limit is be
     weighingsToConstant(fit, { criterion: "absolute", limit: 0.02, first: 9, last: 0, interval: 30, readability });
   expect([more(0.01), more(0.0101)]).toEqual([6, "balance too coarse"]);
 });
+
+// Water of 1 g that halves every half hour: the fifth loss to come is 1/32 g, of 8 + 1/32 g, in half an hour.
+test("weighings to come are held to a limit per hour over the interval between them", () => {
+  const fit: FallingRateFit = { final: 8, water: 1, rate: Math.LN2 / 30, from: 0, sumOfSquares: 0, degrees: 1, covariance: [] };
+  const more = (limit: number): number | string => weighingsToConstant(fit, { criterion: "per hour", limit, first: 9, last: 0, interval: 30 });
+  const fifth = 1 / 32 / (8 + 1 / 32) / 0.5;
+  expect([more(1.001 * fifth), more(0.999 * fifth)]).toEqual([5, 6]);
+});

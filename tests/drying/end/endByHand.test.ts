@@ -28,3 +28,19 @@ test("DRYING.END of readings that stray carries their scatter with Student's fac
   expect(weighingDeviation).toBe(scatter);
   expect(excess).toBeCloseTo(0.003152793414 / 0.00040824829, 4);
 });
+
+test("DRYING.END of a run timed from another hour is the same end, uncertainties and water left included", () => {
+  const times = [0, 30, 60, 90, 120, 150, 200];
+  const weights = [10, 9.203, 8.798, 8.603, 8.497, 8.453, 8.414];
+  const [near, far] = [0, 480].map((later) =>
+    endOfDrying({ times: times.map((minutes) => minutes + later), weights, readability: 0.001, timing: 0.5 }),
+  );
+  const figures = [near, far].map((end) => [
+    end?.fit.final,
+    end?.uncertainty.expanded,
+    end?.rateUncertainty,
+    end?.waterLeft,
+    end?.waterUncertainty.standard,
+  ]);
+  expect(figures[1]).toEqual(figures[0]?.map((value) => expect.closeTo(value ?? NaN, 8) as number));
+});

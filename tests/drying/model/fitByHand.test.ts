@@ -22,3 +22,19 @@ test.each([
   if (byHand.errorOfFinal === undefined) expect(finalError).toBeUndefined();
   else expect((finalError as number) / byHand.errorOfFinal).toBeCloseTo(1, 2);
 });
+
+test("DRYING.FIT of a run timed from another hour is the same fit, errors included", () => {
+  for (const [model, dry] of dryingModels.flatMap((law) => [[law, 7.5] as const, ...(law.endsElsewhere ? [] : [[law, undefined] as const])])) {
+    if (points.length < model.parameters.length + 4) continue;
+    const [near, far] = [0, 480].map((later) =>
+      dryingFit(
+        points.map(({ minutes, grams }) => ({ minutes: minutes + later, grams })),
+        model,
+        dry,
+      ),
+    );
+    for (const what of ["parameters", "errors"] as const)
+      for (const [j, value] of (near?.[what] ?? []).entries()) expect((far?.[what][j] ?? NaN) / value).toBeCloseTo(1, 6);
+    expect(far?.final).toBeCloseTo(near?.final ?? NaN, 7);
+  }
+});

@@ -1,5 +1,6 @@
 import { dryingFit } from "../../../src/drying/model/dryingFit";
 import { dryingModels, type DryingModel } from "../../../src/drying/model/dryingModels";
+import { callLiteral } from "../../functions/callLiteral";
 
 const newton = dryingModels.find(({ name }) => name === "Newton") as DryingModel;
 const GRAMS = [10, 9.2012, 8.6609, 8.3014, 8.0583, 7.8302, 7.6721];
@@ -37,4 +38,13 @@ test("DRYING.FIT of a run timed from another hour is the same fit, errors includ
       for (const [j, value] of (near?.[what] ?? []).entries()) expect((far?.[what][j] ?? NaN) / value).toBeCloseTo(1, 6);
     expect(far?.final).toBeCloseTo(near?.final ?? NaN, 7);
   }
+});
+
+test("DRYING.FIT takes weighings as net where no vessel is given, and takes off the one that is", () => {
+  const finalOf = (weights: readonly number[], rest: string): unknown =>
+    (callLiteral(`=RETORT.DRYING.FIT({0;20;40;60;80;110;150}, {${weights.join(";")}}, "Newton"${rest})`) as unknown[][])[2]?.slice(0, 2);
+  expect(finalOf(GRAMS, "")).toEqual(["Final sample, fitted", expect.closeTo(7.5463602, 6)]);
+  const inVessel = GRAMS.map((grams) => Number((grams + 25).toFixed(4)));
+  expect(finalOf(inVessel, ", 25")).toEqual(["Final sample, fitted", expect.closeTo(7.5463602, 6)]);
+  expect(finalOf(inVessel, ", 25, 32.5605")).toEqual(["Final sample, given", 7.5605]);
 });

@@ -1,5 +1,5 @@
 import { uncertaintyAboveWeighing } from "../problems/confidenceProblems";
-import { withoutRounding } from "../weighing/withoutRounding";
+import { withoutRounding } from "../weighing/roundingSlack";
 import { usualCoverage } from "./readingUncertainty";
 
 /** Two weighings compared. */

@@ -1,11 +1,8 @@
 import type { CellFunction } from "./cellFunction";
-import { constantWeightFunction } from "./drying/constantWeightFunction";
-import { constantWeightStepsFunction } from "./drying/constantWeightStepsFunction";
+import { constantWeightFunction, constantWeightStepsFunction } from "./drying/constantWeightFunctions";
 import { dryingEndFunction } from "./drying/dryingEndFunction";
 import { dryingFitFunction } from "./drying/dryingFitFunction";
-import { moistureConvertFunction } from "./drying/moistureConvertFunction";
-import { moistureDryFunction } from "./drying/moistureDryFunction";
-import { moistureWetFunction } from "./drying/moistureWetFunction";
+import { moistureConvertFunction, moistureDryFunction, moistureWetFunction } from "./drying/moistureFunctions";
 
 /** Drying a sample: how much water it held, whether it is dry, and when it will be. */
 export const drying: readonly CellFunction[] = [

@@ -1,4 +1,4 @@
-import { dryingCriteria, type DryingCriterion } from "../weighing/dryingCriteria";
+import { dryingCriteria, type DryingCriterion } from "../drying/constantWeight/dryingCriteria";
 import { escaped, table } from "./markup";
 
 /** What standards and pharmacopoeias call constant weight, as the arguments of CONSTANTWEIGHT would be typed. */

@@ -1,4 +1,4 @@
-import { CONSTANCY_CRITERIA } from "../weighing/constancyCriteria";
+import { CONSTANCY_CRITERIA } from "../drying/constantWeight/constancyCriteria";
 import { anythingRule, numberRule, type Rule } from "./entryRules";
 import type { Detail } from "./quantities";
 import { VESSEL_MATERIALS } from "./vesselMaterials";

@@ -1,4 +1,4 @@
-import { CONSTANCY_CRITERIA } from "../weighing/constancyCriteria";
+import { CONSTANCY_CRITERIA } from "../drying/constantWeight/constancyCriteria";
 import type { PlannedCell } from "../workbook/SheetPlan";
 import type { Block } from "./Block";
 import { band } from "./band";

@@ -1,5 +1,5 @@
 import { callCellFunction } from "../../src/cells/callCellFunction";
-import { fallingRateFit } from "../../src/drying/fallingRateFit";
+import { fallingRateFit } from "../../src/drying/end/fallingRateFit";
 import { dryingEndFunction } from "../../src/functions/drying/dryingEndFunction";
 import { every, simulatedRun } from "../drying/simulatedRun";
 import { seededNormal } from "../numerics/seededNormal";

@@ -1,4 +1,4 @@
-import type { DryingRun } from "../../src/drying/DryingRun";
+import type { DryingRun } from "../../src/drying/end/endOfDrying";
 
 /** A drying run of known truth, with a balance that repeats to one display step. */
 export interface Simulation {

@@ -1,9 +1,8 @@
 import { callLiteral } from "../functions/callLiteral";
-import type { ConstancyCriterion } from "../../src/weighing/constancyCriteria";
-import { constancySteps } from "../../src/weighing/constancySteps";
-import { constantWeight } from "../../src/weighing/constantWeight";
-import { convertMoisture } from "../../src/weighing/convertMoisture";
-import { dryingCriteria } from "../../src/weighing/dryingCriteria";
+import type { ConstancyCriterion } from "../../src/drying/constantWeight/constancyCriteria";
+import { constancySteps, constantWeight } from "../../src/drying/constantWeight/constancySteps";
+import { convertMoisture } from "../../src/drying/moisture";
+import { dryingCriteria } from "../../src/drying/constantWeight/dryingCriteria";
 import { halfLastDigit } from "./halfLastDigit";
 
 // Printed dry-basis figures for wet-basis moistures, in per cent. 20 and 50: the definition, ASTM D4442 (the dry basis

@@ -1,9 +1,8 @@
 import type { Answer } from "../../src/cells/CellProblem";
-import { dryingFit } from "../../src/drying/dryingFit";
-import { endOfDrying } from "../../src/drying/endOfDrying";
-import { dryingModels } from "../../src/drying/dryingModels";
-import type { DryingModel } from "../../src/drying/DryingModel";
-import { threePointEnd, type ThreePointEnd } from "../../src/drying/threePointEnd";
+import { dryingFit } from "../../src/drying/model/dryingFit";
+import { endOfDrying } from "../../src/drying/end/endOfDrying";
+import { type DryingModel, dryingModels } from "../../src/drying/model/dryingModels";
+import { threePointEnd, type ThreePointEnd } from "../../src/drying/end/threePointEnd";
 import { callLiteral } from "../functions/callLiteral";
 import { halfLastDigit } from "./halfLastDigit";
 

@@ -1,10 +1,9 @@
-import { ashFraction } from "../../src/weighing/ashFraction";
-import { charYield } from "../../src/weighing/charYield";
-import { convertBasis } from "../../src/weighing/convertBasis";
-import { fixedCarbon } from "../../src/weighing/fixedCarbon";
-import { proximate } from "../../src/weighing/proximate";
-import { volatileMatter } from "../../src/weighing/volatileMatter";
-import { waterShare } from "../../src/weighing/waterShare";
+import { ashFraction } from "../../src/residue/ashFraction";
+import { charYield } from "../../src/residue/charYield";
+import { convertBasis, waterShare } from "../../src/residue/convertBasis";
+import { fixedCarbon } from "../../src/residue/fixedCarbon";
+import { proximate } from "../../src/residue/proximate";
+import { volatileMatter } from "../../src/residue/volatileMatter";
 import { callLiteral } from "../functions/callLiteral";
 import { halfLastDigit } from "./halfLastDigit";
 

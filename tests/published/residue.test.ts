@@ -1,6 +1,6 @@
-import { charYield } from "../../src/weighing/charYield";
-import { moistureWetBasis } from "../../src/weighing/moistureWetBasis";
-import { volatileFraction } from "../../src/weighing/volatileFraction";
+import { charYield } from "../../src/residue/charYield";
+import { moistureWetBasis } from "../../src/drying/moisture";
+import { volatileFraction } from "../../src/residue/volatileMatter";
 import { callLiteral, problemIn } from "../functions/callLiteral";
 
 // Pine charred in nitrogen at 60 K/min, mass in and char out in mg: MaCFP materials database, NIST wood data, micro

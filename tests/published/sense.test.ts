@@ -1,7 +1,7 @@
 import { plantMatter, typicalBands } from "../../src/sense/typicalBands";
 import { typicalRange } from "../../src/sense/typicalRange";
 import { typicalRows, type TypicalRow } from "../../src/sense/typicalRows";
-import { convertBasis } from "../../src/weighing/convertBasis";
+import { convertBasis } from "../../src/residue/convertBasis";
 import { halfLastDigit } from "./halfLastDigit";
 
 const rowOf = (feedstock: string): TypicalRow => typicalRows.find((row) => row.feedstock === feedstock) as TypicalRow;

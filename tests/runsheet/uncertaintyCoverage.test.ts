@@ -1,10 +1,9 @@
 // What a run sheet states as standard uncertainty, against runs whose truth is known. The runs are made up, the noise is seeded.
 import { lossUncertainty } from "../../src/confidence/lossUncertainty";
 import { readingUncertainty } from "../../src/confidence/readingUncertainty";
-import { charYield } from "../../src/weighing/charYield";
-import { moistureDryBasis } from "../../src/weighing/moistureDryBasis";
-import { moistureWetBasis } from "../../src/weighing/moistureWetBasis";
-import { volatileFraction } from "../../src/weighing/volatileFraction";
+import { charYield } from "../../src/residue/charYield";
+import { moistureDryBasis, moistureWetBasis } from "../../src/drying/moisture";
+import { volatileFraction } from "../../src/residue/volatileMatter";
 import { seededNormal } from "../numerics/seededNormal";
 import { seededUniform } from "../numerics/seededUniform";
 

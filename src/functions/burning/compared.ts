@@ -2,7 +2,7 @@ import { burnCompare, type CharAndBurn } from "../../chemistry/burning/burnCompa
 import { burnedAnalysis } from "../../chemistry/burning/burnedAnalysis";
 import { burnedFormula } from "../../chemistry/burning/burnedFormula";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { weighedRun } from "../../weighing/weighedRun";
+import { weighedRun } from "../../residue/weighedRun";
 import { analysisGiven } from "./analysisGiven";
 import { comparisonNotes } from "./comparisonNotes";
 import type { ReadComparison } from "./ReadComparison";

@@ -1,26 +1,22 @@
-import type { DryingRun } from "../../drying/DryingRun";
-import { endOfDrying } from "../../drying/endOfDrying";
+import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
+import { endOfDrying, type DryingRun } from "../../drying/end/endOfDrying";
 import { changeLimit } from "../../inputs/changeLimit";
 import { choice } from "../../inputs/choice";
-import { column } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
-import { vesselMass, weighing } from "../../inputs/mass";
 import { minutes } from "../../inputs/minutes";
 import { omittable } from "../../inputs/omittable";
 import { readability } from "../../inputs/readability";
 import { rowCounted } from "../../inputs/rowCounted";
 import { timingBound } from "../../inputs/timingBound";
-import { CONSTANCY_CRITERIA } from "../../weighing/constancyCriteria";
 import { tableFunction } from "../cellFunction";
-import { checkSameRows } from "./checkSameRows";
 import { DRYING_CAUTION } from "./dryingCaution";
-import { dryingEndTable } from "./dryingEndTable";
-import { dryingEndWorking } from "./dryingEndWorking";
+import { dryingEndTable, dryingEndWorking } from "./dryingEndWords";
+import { checkSameRows, seriesVessel, seriesWeights } from "./seriesInputs";
 
 const inputs = {
   times: rowCounted(minutes("Time of each weighing [min], rising; the intervals may differ.")),
-  weights: rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing)),
-  vessel: omittable(vesselMass('Empty vessel [g], or "tared". Left out: the weighings are net.')),
+  weights: seriesWeights,
+  vessel: seriesVessel,
   readability: omittable(readability("Smallest display step of the balance [g]. Left out: the last digit of the weighings.")),
   limit: omittable(
     changeLimit('Largest change that counts as constant: g, fraction, fraction per hour or steps, as the criterion. Left out: 0.001 "of last".'),

@@ -1,34 +1,30 @@
-import { dryingFit, type DryingFit } from "../../drying/dryingFit";
-import type { DryingModel } from "../../drying/DryingModel";
-import { dryingModels } from "../../drying/dryingModels";
+import { dryingFit, type DryingFit } from "../../drying/model/dryingFit";
+import { dryingModels, type DryingModel } from "../../drying/model/dryingModels";
+import { checkTimes, netSamples } from "../../drying/weighingSeries";
 import { choice } from "../../inputs/choice";
-import { column } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
-import { mass, vesselMass, weighing } from "../../inputs/mass";
+import { mass } from "../../inputs/mass";
 import { minutes } from "../../inputs/minutes";
 import { omittable } from "../../inputs/omittable";
 import { rowCounted } from "../../inputs/rowCounted";
 import { dryNotAboveVessel, dryNotBelowFirst } from "../../problems/dryingProblems";
-import { checkTimes } from "../../weighing/checkTimes";
-import { netSamples } from "../../weighing/netSamples";
-import { roundingSlack } from "../../weighing/roundingSlack";
-import { withoutRounding } from "../../weighing/withoutRounding";
-import { tableFunction } from "../cellFunction";
-import { checkSameRows } from "./checkSameRows";
+import { roundingSlack, withoutRounding } from "../../weighing/roundingSlack";
+import { tableFunction, type Shown } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
-import { dryingFitTable } from "./dryingFitTable";
+import { checkSameRows, seriesVessel, seriesWeights } from "./seriesInputs";
+import { settledFigures } from "./settledFigures";
 
 /** Lewis's law goes by two names. */
 const LEWIS = "Lewis";
 
 const inputs = {
   times: rowCounted(minutes("Time of each weighing [min], rising; MR is 1 at the first.")),
-  weights: rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing)),
+  weights: seriesWeights,
   model: choice('Drying model: "Newton" (or "Lewis"), "Page", "modified Page", "Henderson-Pabis", "logarithmic", "two-term".', [
     ...dryingModels.map(({ name }) => name),
     LEWIS,
   ]),
-  vessel: omittable(vesselMass('Empty vessel [g], or "tared". Left out: the weighings are net.')),
+  vessel: seriesVessel,
   dry: omittable(mass("Weighing at constant weight [g], with the vessel if weights are; MR is 0 there. Left out: it is fitted too.")),
 };
 
@@ -44,14 +40,31 @@ function fitOf({ times, weights, model, vessel = 0, dry }: Read<typeof inputs>):
   return dryingFit(points, law, dry === undefined ? undefined : withoutRounding(dry - vessel));
 }
 
+const HEADINGS = ["Quantity", "Value", "Standard error", "Unit"] as const;
+
+/** A fitted model as rows of quantity, value, standard error and unit. */
+function tableOf({ model, parameters, errors, final, finalError, scatter, count, degrees }: DryingFit): readonly (readonly Shown[])[] {
+  const given = finalError === undefined;
+  return [
+    HEADINGS,
+    ...model.parameters.map(({ name, unit }, j) => [name, settledFigures(parameters[j] as number), settledFigures(errors[j] as number), unit]),
+    [`Final sample, ${given ? "given" : "fitted"}`, settledFigures(final), given ? "" : settledFigures(finalError), "g"],
+    ["Residual scatter s", settledFigures(scatter), "", "g"],
+    ["Weighings", count, "", ""],
+    ["Degrees of freedom", degrees, "", ""],
+    [`Model: ${model.name}`, `${model.law}, t in min since the first weighing`, "", ""],
+    ["Moisture ratio", "MR = (sample - final) / (first sample - final)", "", ""],
+  ];
+}
+
 export const dryingFitFunction = tableFunction({
   name: "DRYING.FIT",
   summary:
     "Table of a published drying model fitted to a run: its parameters with standard errors, final sample [g], residual scatter, and the law meant.",
   inputs,
   result: { about: "Quantity, value, standard error and unit, under headings", unit: "" },
-  computeTable: (read) => dryingFitTable(fitOf(read)),
-  working: (read) => dryingFitTable(fitOf(read)).map((row) => row.filter((shown) => shown !== "").join(" | ")),
+  computeTable: (read) => tableOf(fitOf(read)),
+  working: (read) => tableOf(fitOf(read)).map((row) => row.filter((shown) => shown !== "").join(" | ")),
   examples: [
     {
       cell: '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',

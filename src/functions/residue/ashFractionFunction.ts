@@ -1,12 +1,12 @@
 import { mass, vesselMass } from "../../inputs/mass";
 import { optional } from "../../inputs/optional";
 import { wetMoisture } from "../../inputs/wetMoisture";
-import { ashFraction } from "../../weighing/ashFraction";
+import { ashFraction } from "../../residue/ashFraction";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { OPEN_IGNITION } from "./openIgnition";
+import { OPEN_IGNITION } from "./cautions";
 
 export const ashFractionFunction = cellFunction({
   name: "ASHFRACTION",

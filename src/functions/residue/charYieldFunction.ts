@@ -1,11 +1,11 @@
 import { mass, vesselMass } from "../../inputs/mass";
 import { optional } from "../../inputs/optional";
-import { charYield } from "../../weighing/charYield";
+import { charYield } from "../../residue/charYield";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { CLOSED_HEATING } from "./closedHeating";
+import { CLOSED_HEATING } from "./cautions";
 
 export const charYieldFunction = cellFunction({
   name: "CHARYIELD",

@@ -1,7 +1,7 @@
 import { ashShare, NO_ASH } from "../../inputs/ashShare";
 import { presentMassFraction } from "../../inputs/massFraction";
 import { wetMoisture } from "../../inputs/wetMoisture";
-import { fixedCarbon } from "../../weighing/fixedCarbon";
+import { fixedCarbon } from "../../residue/fixedCarbon";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -1,10 +1,10 @@
 import { mass, vesselMass } from "../../inputs/mass";
-import { lossOnIgnition } from "../../weighing/lossOnIgnition";
+import { lossOnIgnition } from "../../residue/lossOnIgnition";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { OPEN_IGNITION } from "./openIgnition";
+import { OPEN_IGNITION } from "./cautions";
 
 export const lossOnIgnitionFunction = cellFunction({
   name: "LOSSONIGNITION",

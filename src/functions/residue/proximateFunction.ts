@@ -1,8 +1,8 @@
 import { mass, vesselMass } from "../../inputs/mass";
-import { proximate, type ProximateShares } from "../../weighing/proximate";
+import { proximate, type ProximateShares } from "../../residue/proximate";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { CLOSED_HEATING } from "./closedHeating";
+import { CLOSED_HEATING } from "./cautions";
 
 const ROWS: readonly (readonly [label: string, share: keyof ProximateShares])[] = [
   ["Moisture", "moisture"],

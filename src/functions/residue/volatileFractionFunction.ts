@@ -1,10 +1,10 @@
 import { mass, vesselMass } from "../../inputs/mass";
-import { volatileFraction } from "../../weighing/volatileFraction";
+import { volatileFraction } from "../../residue/volatileMatter";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { CLOSED_HEATING } from "./closedHeating";
+import { CLOSED_HEATING } from "./cautions";
 
 export const volatileFractionFunction = cellFunction({
   name: "VOLATILEFRACTION",

@@ -2,14 +2,13 @@ import { choice } from "../../inputs/choice";
 import { mass, vesselMass } from "../../inputs/mass";
 import { optional } from "../../inputs/optional";
 import { wetMoisture } from "../../inputs/wetMoisture";
-import { volatileFraction } from "../../weighing/volatileFraction";
-import { VOLATILE_BASES, volatileMatter } from "../../weighing/volatileMatter";
+import { VOLATILE_BASES, volatileFraction, volatileMatter } from "../../residue/volatileMatter";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { wordInCells } from "../wordInCells";
-import { CLOSED_HEATING } from "./closedHeating";
+import { CLOSED_HEATING } from "./cautions";
 
 export const volatileMatterFunction = cellFunction({
   name: "VOLATILEMATTER",

@@ -1,7 +1,0 @@
-/** One weighing of a drying sample. */
-export interface DryingPoint {
-  /** min */
-  readonly minutes: number;
-  /** Sample without vessel, g. */
-  readonly grams: number;
-}

@@ -1,0 +1,116 @@
+import { endBelowNothing, notSlowingDown, tooFewForEnd } from "../../problems/dryingProblems";
+import { roundingSlack } from "../../weighing/roundingSlack";
+import { limitInForce, type ConstancyCriterion } from "../constantWeight/constancyCriteria";
+import { constancySteps } from "../constantWeight/constancySteps";
+import type { DryingPoint } from "../weighingSeries";
+import { checkFalling, checkLoss, checkNoGain, curveMissing, lossOver } from "./checkFalling";
+import { endUncertainty, lastDigitStep, readingDeviations, type EndUncertainty } from "./endUncertainty";
+import { fallingPoints, FEWEST_POINTS } from "./fallingPoints";
+import { curveAt, type FallingRateFit } from "./fallingRateFit";
+import { equalTriple, threePointEnd, type ThreePointEnd, type ThreePointSilence } from "./threePointEnd";
+import { weighingsToConstant } from "./weighingsToConstant";
+
+/** A drying run so far. */
+export interface DryingRun {
+  /** min, rising, one a weighing */
+  readonly times: readonly number[];
+  /** g, with the vessel when it is given */
+  readonly weights: readonly number[];
+  /** g; left out or 0 when the weighings are net */
+  readonly vessel?: number | undefined;
+  /** Display step, g; left out, the last digit of the weighings counts as it. */
+  readonly readability?: number | undefined;
+  /** In the unit of the criterion; left out, 0.001 of the last weighing. */
+  readonly limit?: number | undefined;
+  readonly criterion?: ConstancyCriterion | undefined;
+  /** Bounds of the error of each time, min; left out, times are exact. */
+  readonly timing?: number | undefined;
+}
+
+/** Where a drying run is heading. Every mass is that of the sample alone, g. */
+export interface DryingEnd {
+  readonly fit: FallingRateFit;
+  readonly uncertainty: EndUncertainty;
+  /** Of the rate, 1/min. */
+  readonly rateUncertainty: number;
+  /** Water still in the sample at the last weighing, by the curve. */
+  readonly waterLeft: number;
+  readonly waterUncertainty: EndUncertainty;
+  /** Standard deviation of the weighings about the curve; where timing is given, in the terms of the least doubtful. */
+  readonly scatter: number;
+  /** Standard deviation of one weighing, g: the scatter, or what balance and clock explain if that is more. */
+  readonly weighingDeviation: number;
+  /** Scatter over what balance and clock explain; undefined without readability. */
+  readonly excess: number | undefined;
+  readonly points: readonly DryingPoint[];
+  /** Weighings made. */
+  readonly made: number;
+  readonly criterion: ConstancyCriterion;
+  readonly limit: number;
+  /** The last interval, min. */
+  readonly interval: number;
+  /** 0 when the last weighing is steady already. */
+  readonly weighingsLeft: number | "too many" | "balance too coarse";
+  readonly threePoint: ThreePointEnd | ThreePointSilence | "intervals unequal";
+}
+
+// Beyond this the linear reckoning of the uncertainty no longer holds: the 95 % interval of the rate reaches e-fold.
+const WIDEST_LOG_RATE = 1;
+
+/**
+ * Predicts where a falling-rate drying run ends: the end of the curve final + water exp(-rate t) through the weighings that
+ * carry the falling rate (fallingPoints, fallingRateFit), with the uncertainty of that end (endUncertainty). A prediction,
+ * never the dry weight, and refused where the run has not yet bent enough to show an end.
+ * @throws InputProblem when times, weights, limit or readability cannot be those of a drying run
+ * @throws NoAnswer when the weighings are too few, gain, stay inside the balance's noise or do not slow down
+ */
+export function endOfDrying(run: DryingRun): DryingEnd {
+  const { times, weights, readability, criterion = "of last" } = run;
+  const steps = constancySteps({ ...run, criterion });
+  const first = steps[0]?.sample ?? 0;
+  const limit = limitInForce(criterion, run.limit, first, readability);
+  const all = steps.map(({ sample }, i) => ({ minutes: times[i] as number, grams: sample }));
+  if (all.length < FEWEST_POINTS) throw tooFewForEnd(all.length, FEWEST_POINTS);
+  const step = { grams: readability ?? lastDigitStep(weights), given: readability !== undefined };
+  checkNoGain(weights, step);
+  checkLoss(all, 1, step);
+
+  const deviations = readingDeviations(all, step.grams, run.timing);
+  const { points, fit } = fallingPoints(all, deviations);
+  const row = all.length - points.length + 1;
+  checkFalling(points, row, step);
+  const rate = fit && endUncertainty(fit, [0, 0, 1]);
+  if (fit === undefined || rate === undefined || !(fit.water > 0) || !(rate.expanded < WIDEST_LOG_RATE)) throw curveMissing(points, row);
+  const uncertainty = endUncertainty(fit, [1, 0, 0]);
+  // An end known no better than by all that was lost so far is no prediction.
+  if (!(uncertainty.expanded < lossOver(points))) throw notSlowingDown(row);
+  if (fit.final <= roundingSlack) throw endBelowNothing(fit.final);
+
+  const last = points.at(-1) as DryingPoint;
+  const waterLeft = curveAt(fit, last.minutes) - fit.final;
+  const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
+  const interval = last.minutes - (points.at(-2) as DryingPoint).minutes;
+  const ahead = { criterion, limit, first, last: last.minutes, interval, readability };
+  return {
+    fit,
+    uncertainty,
+    rateUncertainty: rate.standard * fit.rate,
+    waterLeft,
+    waterUncertainty: endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]),
+    scatter: excess * Math.min(...deviations),
+    weighingDeviation: Math.max(1, excess) * Math.min(...deviations),
+    excess: step.given ? excess : undefined,
+    points,
+    made: all.length,
+    criterion,
+    limit,
+    interval,
+    weighingsLeft: steps.at(-1)?.verdict === "steady" ? 0 : weighingsToConstant(fit, ahead),
+    threePoint: crossCheck(points, step.grams),
+  };
+}
+
+function crossCheck(points: readonly DryingPoint[], step: number): DryingEnd["threePoint"] {
+  const triple = equalTriple(points);
+  return triple === undefined ? "intervals unequal" : threePointEnd([triple[0].grams, triple[1].grams, triple[2].grams], step);
+}

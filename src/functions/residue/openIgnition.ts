@@ -1,3 +1,0 @@
-/** Said with everything that is burnt to ash or ignited in air. */
-export const OPEN_IGNITION =
-  "Ignition gives off carbon monoxide and smoke, and crucibles stay hot for long. Heat slowly so that nothing flares up or spits, under a ducted hood, and handle with tongs. Follow your local fire and gas rules; ask a qualified person.";

@@ -1,4 +1,5 @@
-const FRACTIONS: ReadonlyMap<string, number> = new Map([
+/** The fractions that are one character, such as ½, and their values. */
+export const vulgarFractions: ReadonlyMap<string, number> = new Map([
   ["½", 1 / 2],
   ["⅓", 1 / 3],
   ["⅔", 2 / 3],
@@ -15,6 +16,3 @@ const FRACTIONS: ReadonlyMap<string, number> = new Map([
   ["⅝", 5 / 8],
   ["⅞", 7 / 8],
 ]);
-
-/** The value of a fraction written as one character, such as ½; undefined for any other character. */
-export const vulgarFraction = (character: string): number | undefined => FRACTIONS.get(character);

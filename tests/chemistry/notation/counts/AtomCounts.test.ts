@@ -1,4 +1,4 @@
-import { AtomCounts } from "../../../src/chemistry/notation/AtomCounts";
+import { AtomCounts } from "../../../../src/chemistry/notation/counts/AtomCounts";
 
 const water = [
   ["H", 2],

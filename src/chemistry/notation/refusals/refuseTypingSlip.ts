@@ -1,8 +1,8 @@
-import { capitalsMixedUp, oneForL, zeroForO, type Spot } from "../../problems/formulaProblems";
-import type { AtomsInText } from "./AtomsInText";
-import { hydrateDots } from "./hydrateDots";
-import { isCapital } from "./isCapital";
-import type { Reading } from "./Reading";
+import { capitalsMixedUp, oneForL, zeroForO, type Spot } from "../../../problems/formulaProblems";
+import type { AtomsInText } from "../Reading";
+import { hydrateDots } from "../hydrates/hydrateDot";
+import { isCapital } from "../characters";
+import type { Reading } from "../Reading";
 
 /** Two capitals that make no bond anyone writes but are easily typed for one element. A bracket, (C)I, keeps them apart. */
 const MIXED_UP: ReadonlyMap<string, readonly [reading: string, meant: string]> = new Map([

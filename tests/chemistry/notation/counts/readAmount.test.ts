@@ -1,4 +1,4 @@
-import { parseFormula } from "../../../src/chemistry/parseFormula";
+import { parseFormula } from "../../../../src/chemistry/parseFormula";
 
 const NOTE = "was read as a fraction, the amount of what follows it";
 const HEMIHYDRATE = { Ca: 1, S: 1, O: 4.5, H: 1 };

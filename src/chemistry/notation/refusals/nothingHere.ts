@@ -1,9 +1,9 @@
-import { amountOfNothing, nothingAfterDot, nothingBeforeDot, nothingToRead, numberNotFormula, stateNotLast } from "../../problems/formulaProblems";
-import type { InputProblem } from "../../problems/InputProblem";
-import { closingKind } from "./bracketKinds";
-import { hydrateDots } from "./hydrateDots";
-import type { Reading } from "./Reading";
-import { stateSymbol } from "./stateSymbol";
+import { amountOfNothing, nothingAfterDot, nothingBeforeDot, nothingToRead, numberNotFormula, stateNotLast } from "../../../problems/formulaProblems";
+import type { InputProblem } from "../../../problems/InputProblem";
+import { closingKind } from "../brackets";
+import { hydrateDots } from "../hydrates/hydrateDot";
+import type { Reading } from "../Reading";
+import { stateSymbol } from "../stateSymbol";
 import { unreadableCharacter } from "./unreadableCharacter";
 
 const NUMBER = /^\s*[-+]?[\d.,\s]*\d[.,]?\s*(?:[eE][-+]?\d+)?\s*$/;

@@ -1,16 +1,24 @@
-import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../problems/formulaProblems";
-import type { Amount } from "./Amount";
-import { countDigit, isSubscriptDigit } from "./countDigit";
-import { formulaNotes } from "./formulaNotes";
-import { isHydrateDot } from "./isHydrateDot";
-import { joinsSalt } from "./joinsSalt";
-import type { Reading } from "./Reading";
-import { readTypedFraction } from "./readTypedFraction";
-import { vulgarFraction } from "./vulgarFraction";
+import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../../problems/formulaProblems";
+import { countDigit, isSubscriptDigit } from "../characters";
+import { formulaNotes } from "../formulaNotes";
+import { isHydrateDot } from "../hydrates/hydrateDot";
+import { joinsSalt } from "../hydrates/joinsSalt";
+import type { Reading } from "../Reading";
+import { vulgarFractions } from "./vulgarFractions";
+
+/** A number in a formula: a count after a symbol, or an amount before a formula. */
+interface Amount {
+  readonly value: number;
+  /** The index after it. */
+  readonly end: number;
+}
 
 // Bounds of sense, chosen here: the largest known protein has under 400,000 atoms; a dopant at parts per million is 0.000001.
 export const LARGEST_COUNT = 10_000_000;
 export const SMALLEST_COUNT = 0.000001;
+
+// One digit over one digit, a formula behind it; 11/2 is left alone, since 1 1/2 is often so typed.
+const FRACTION = /([1-9])\/([2-9])(?=\s*[A-Z([{])/y;
 
 /**
  * The number at an index: digits of one style, a decimal point or comma, a fraction such as ½ or 1½, and 1/2 as an amount.
@@ -30,7 +38,7 @@ export function readAmount(reading: Reading, at: number, role: "count" | "amount
     decimals = digitsFrom(text, end + 1);
     end += 1 + decimals.length;
   }
-  const fraction = decimals === "" ? vulgarFraction(text.charAt(end)) : undefined;
+  const fraction = decimals === "" ? vulgarFractions.get(text.charAt(end)) : undefined;
   if (fraction !== undefined) end++;
   if (end === at) return undefined;
   const value = Number(`${whole}.${decimals}` === "." ? 0 : `${whole}.${decimals}`) + (fraction ?? 0);
@@ -41,6 +49,17 @@ export function readAmount(reading: Reading, at: number, role: "count" | "amount
   if (value > LARGEST_COUNT) throw countTooLarge(spot, seen, LARGEST_COUNT);
   if (value < SMALLEST_COUNT) throw countTooSmall(spot, seen, SMALLEST_COUNT);
   return { value, end };
+}
+
+/** An amount typed with a slash at an index, as in `CaSO4·1/2H2O`, read with a note; undefined where none stands there. */
+function readTypedFraction(reading: Reading, at: number): Amount | undefined {
+  const { text } = reading;
+  if (text.charAt(at + 1) !== "/") return undefined;
+  FRACTION.lastIndex = at;
+  const [seen, above, below] = FRACTION.exec(text) ?? [];
+  if (seen === undefined) return undefined;
+  reading.note(formulaNotes.fraction(text, at, seen));
+  return { value: Number(above) / Number(below), end: at + seen.length };
 }
 
 /** Digits of one style (a subscript run ends where plain digits begin), written as plain ones. */

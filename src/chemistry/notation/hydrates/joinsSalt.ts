@@ -1,6 +1,6 @@
-import { isMetal } from "../isMetal";
-import { elementAt } from "./elementAt";
-import { isHydrateDot } from "./isHydrateDot";
+import { isMetal } from "../../isMetal";
+import { elementAt } from "../elementAt";
+import { isHydrateDot } from "./hydrateDot";
 
 // What salts and oxides end in; a decimal count of these stands last or before another of them, never before a metal.
 const ENDINGS = ["N", "O", "S", "F", "Cl", "Br", "I"];

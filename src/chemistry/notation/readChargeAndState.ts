@@ -1,11 +1,43 @@
-import { caretAlone, chargeTooLarge, moreAfterCharge, reactionOrArithmetic, superscriptAlone } from "../../problems/formulaProblems";
-import { chargeSign } from "./chargeSign";
-import { countDigit } from "./countDigit";
-import { skipSpaces } from "./skipSpaces";
+import {
+  caretAlone,
+  chargeTooLarge,
+  moreAfterCharge,
+  multipliedIon,
+  reactionOrArithmetic,
+  stateNotLast,
+  superscriptAlone,
+} from "../../problems/formulaProblems";
+import { chargeSign, countDigit, skipSpaces, superscriptDigit } from "./characters";
+import type { Reading } from "./Reading";
+import { unreadableCharacter } from "./refusals/unreadableCharacter";
 import { stateSymbol } from "./stateSymbol";
-import { superscriptDigit } from "./superscriptDigit";
 
-export interface Charge {
+/**
+ * Reads a charge and a state, if any, to the end of the text.
+ * @returns the charge in units of the elementary charge
+ * @throws InputProblem where anything else follows, or an amount multiplies an ion
+ */
+export function readChargeAndState(reading: Reading): number {
+  const { text, argument } = reading;
+  if (reading.at === text.length) return 0;
+  const charge = readCharge(argument, text, reading.at);
+  if (charge !== undefined) {
+    if (reading.firstAmountEnd > 0) throw multipliedFormula(reading);
+    reading.at = charge.end;
+  }
+  reading.skipSpaces();
+  const state = stateSymbol(text, reading.at);
+  if (text.slice(reading.at + (state?.length ?? 0)).trim() === "") return charge?.charge ?? 0;
+  throw state === undefined ? unreadableCharacter(argument, text, reading.at) : stateNotLast(reading.spot(reading.at), state);
+}
+
+function multipliedFormula(reading: Reading): Error {
+  const { text, firstAmountEnd } = reading;
+  const seen = text.slice(0, firstAmountEnd).trimStart();
+  return multipliedIon(reading.spot(firstAmountEnd - seen.length), seen);
+}
+
+interface Charge {
   /** In units of the elementary charge. */
   readonly charge: number;
   /** The index after it. */
@@ -22,7 +54,7 @@ const LARGEST_CHARGE = 99;
  * @returns undefined where nothing at the index begins one
  * @throws InputProblem where a caret or superscript leads nowhere, where more follows, and for a size no ion has
  */
-export function readCharge(argument: string, text: string, from: number): Charge | undefined {
+function readCharge(argument: string, text: string, from: number): Charge | undefined {
   const at = skipSpaces(text, from);
   const spot = { argument, text, index: at };
   const caret = text.charAt(at) === "^";

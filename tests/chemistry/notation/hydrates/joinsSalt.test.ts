@@ -1,5 +1,5 @@
-import { molarMass } from "../../../src/chemistry/molarMass";
-import { parseFormula } from "../../../src/chemistry/parseFormula";
+import { molarMass } from "../../../../src/chemistry/molarMass";
+import { parseFormula } from "../../../../src/chemistry/parseFormula";
 
 const atomsOf = (text: string): Record<string, number> => Object.fromEntries(parseFormula(text).atoms);
 

@@ -1,4 +1,4 @@
-import { countDigit } from "./countDigit";
+import { countDigit } from "../characters";
 
 const CAPITAL_I = 0x49;
 const CAPITAL_V = 0x56;

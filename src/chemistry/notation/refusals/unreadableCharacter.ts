@@ -16,12 +16,12 @@ import {
   timesSign,
   unknownAmount,
   unreadable,
-} from "../../problems/formulaProblems";
-import type { InputProblem } from "../../problems/InputProblem";
-import { elementAt } from "./elementAt";
-import { isHydrateDot } from "./isHydrateDot";
+} from "../../../problems/formulaProblems";
+import type { InputProblem } from "../../../problems/InputProblem";
+import { elementAt } from "../elementAt";
+import { isHydrateDot } from "../hydrates/hydrateDot";
 import { lookAlike } from "./lookAlike";
-import { skipSpaces } from "./skipSpaces";
+import { skipSpaces } from "../characters";
 
 // Longer runs of small letters are words: no symbol has more than one.
 const LETTERS_OF_A_WORD = 4;

@@ -1,4 +1,11 @@
-import { hydrateDots } from "./hydrateDots";
+import { isMetal } from "../../isMetal";
+import { countDigit } from "../characters";
+
+/**
+ * Every mark that joins the parts of a formula, the full stop, which also stands in decimals, first. After the common ones
+ * the dots of other keyboards and scripts: hyphenation point, katakana middle dots, Greek and phonetic middle dot, black circle.
+ */
+export const hydrateDots = ".·•∙⋅*\u2027\u30fb\uff65\u0387\ua78f\u25cf";
 
 const DOT = `[${hydrateDots}]`;
 const AMOUNT = "(?:[1-9]/[2-9]|[0-9０-９]+(?:[.,][0-9]+)?[½¼¾⅓⅔]?|[½¼¾⅓⅔])?";
@@ -20,4 +27,14 @@ const COMPANIONS_TO_THE_END = new RegExp(`\\s*${COMPANION}(?:\\s*${DOT}\\s*${COM
 export function isHydrateDot(text: string, mark: number): boolean {
   COMPANIONS_TO_THE_END.lastIndex = mark + 1;
   return COMPANIONS_TO_THE_END.test(text);
+}
+
+/**
+ * True where a full stop and digits stand right behind a metal without a count: `Fe.947O`, a decimal without its 0. Only before a
+ * hydrate's water and its like is it a hydrate dot, as in `CH3COONa.3H2O`.
+ */
+export function isBareDecimal(text: string, mark: number): boolean {
+  if (text.charAt(mark) !== "." || !(countDigit(text.charCodeAt(mark + 1)) >= 0)) return false;
+  const symbol = /[A-Z][a-z]?$/.exec(text.slice(0, mark))?.[0];
+  return symbol !== undefined && isMetal(symbol) && !isHydrateDot(text, mark);
 }

@@ -1,5 +1,5 @@
 import { airDemand } from "./airDemand";
-import type { BurnedGram } from "./BurnedGram";
+import type { BurnedGram } from "./burnedGram";
 
 /** One dry sample, charred without air or burned in the open; every mass in g. */
 export interface Fate {

@@ -4,7 +4,6 @@ import { molarMass } from "../molarMass";
 import { airDemand, OXYGEN_IN_AIR } from "./airDemand";
 import { burnReaction } from "./burnReaction";
 import { oxygenMolarMass } from "./oxygenDemand";
-import { productMolarMass } from "./productMolarMass";
 import { ROUNDING_RESIDUE } from "./roundingResidue";
 
 export interface ProductAmount {
@@ -37,7 +36,7 @@ const AIR_MOLAR_MASS = 28.965;
 export function burnProducts(formula: Formula, excessAir?: number): BurnBalance {
   const { oxygen, products } = burnReaction(formula);
   const fuel = molarMass(formula);
-  const amounts = products.map(({ text, atoms, moles }) => ({ product: text, moles, grams: (moles * productMolarMass(atoms)) / fuel }));
+  const amounts = products.map(({ text, atoms, moles }) => ({ product: text, moles, grams: (moles * molarMass({ atoms })) / fuel }));
   const oxygenMass = (oxygen * oxygenMolarMass()) / fuel;
   if (oxygen < -ROUNDING_RESIDUE) amounts.push({ product: "O2 given off", moles: -oxygen, grams: -oxygenMass });
   const oxygenTaken = Math.max(0, oxygenMass);

@@ -1,10 +1,9 @@
 import { isotopeProducts } from "../../problems/burningProblems";
 import type { Formula } from "../Formula";
 import { BURNABLE_ELEMENTS, burnableAtoms } from "./burnableAtoms";
-import type { BurnProduct } from "./BurnProduct";
-import { endProducts, type Leaves } from "./endProducts";
+import { endProducts, type BurnProduct, type Leaves } from "./endProducts";
 import { halogenProducts } from "./halogenProducts";
-import { oxygenPerMole } from "./oxygenPerMole";
+import { oxygenPerMole } from "./oxygenDemand";
 import { ROUNDING_RESIDUE } from "./roundingResidue";
 
 /** Complete burning of one formula unit. */

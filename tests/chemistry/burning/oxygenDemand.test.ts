@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { oxygenPerMole, type EndsAs } from "../../../src/chemistry/burning/oxygenPerMole";
+import { oxygenPerMole, type EndsAs } from "../../../src/chemistry/burning/oxygenDemand";
 import { wholeFuel } from "./randomFuel";
 
 const perMole = (atoms: Readonly<Record<string, number>>, endsAs?: EndsAs): number => oxygenPerMole(new Map(Object.entries(atoms)), endsAs);

@@ -7,7 +7,7 @@ import { ROUNDING_RESIDUE } from "./roundingResidue";
 type Term = readonly [coefficient: number, text: string];
 
 /**
- * The balanced reaction of complete burning: in smallest whole numbers when the formula's counts are whole, else for
+ * The balanced reaction of complete burning, a F + b O2 -> c CO2 + d H2O + ...: in smallest whole numbers when the formula's counts are whole, else for
  * one formula unit with decimals. Oxygen given off stands last on the right.
  * @throws InputProblem as burnReaction; NoAnswer when the formula is an end product itself, or oxygen alone
  */

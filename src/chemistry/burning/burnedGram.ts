@@ -20,7 +20,8 @@ export interface BurnedGram {
 }
 
 /**
- * One gram of dry sample burned, its combustible part given as a formula.
+ * One gram of dry sample burned, its combustible part given as a formula: every figure of burnProducts times (1 - ash), as ash is carried
+ * through and takes up nothing.
  * @param ashFraction ash weighed, g per g of dry sample; 0 when none was weighed, and then the formula's own solids are left
  * @throws InputProblem as burnReaction; when ash was weighed and the formula leaves solids too; when the formula
  *   carries more oxygen than it needs
@@ -59,7 +60,9 @@ const SMALLEST_SUM = 0.9;
 const LARGEST_SUM = 1.1;
 
 /**
- * One gram of dry sample burned, its composition given as an ultimate analysis.
+ * One gram of dry sample burned, its composition given as an ultimate analysis: CO2 = 3.664 C, H2O = 8.936 H, SO2 = 1.998 S, the factors
+ * worked out from the atomic weights. What the fractions and the ash leave open is kept as a figure of its own, not spread over the rest:
+ * an analysis that does not close should be seen not to.
  * @param ashFraction ash weighed, g per g of dry sample; 0 when none was weighed
  * @throws InputProblem when the fractions and the ash sum outside 0.9 to 1.1, or hold more oxygen than burning needs
  */

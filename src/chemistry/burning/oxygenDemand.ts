@@ -22,8 +22,9 @@ const OXYGEN_FOR_NITROGEN: Readonly<Record<NitrogenTo, number>> = { N2: 0, NH3: 
 const OXYGEN_FOR_SULFUR: Readonly<Record<SulfurTo, number>> = { SO2: 2, H2SO4: 3 };
 
 /**
- * Oxygen that complete burning takes up, mol O2 per mol of formula units; negative when the formula carries more
- * oxygen than it needs. Hydrogen that leaves as HX takes up none. In combustion a halogen without hydrogen or alkali
+ * Oxygen that complete burning takes up, mol O2 per mol of formula units: half the sum over the elements of count times the oxygen atoms
+ * that one atom takes on. Element by element, since products without oxygen (N2, HX) then need no case of their own. Negative when the
+ * formula carries more oxygen than it needs. Hydrogen that leaves as HX takes up none. In combustion a halogen without hydrogen or alkali
  * metal leaves as X2; in the water trade's conventions water supplies the hydrogen.
  * Source: stoichiometry; ThOD forms as OECD Test Guideline 301, annex (from memory).
  * @param atoms count of each element in one formula unit
@@ -52,7 +53,8 @@ const inWater = ({ nitrogenTo, sulfurTo }: EndsAs): boolean => nitrogenTo !== CO
 export const oxygenMolarMass = (): number => 2 * atomicWeight("O");
 
 /**
- * Oxygen that complete burning takes up, g O2 per g; negative when the formula carries more oxygen than it needs.
+ * Oxygen that complete burning takes up, g O2 per g: n(O2) M(O2) / M(formula); negative when the formula carries more oxygen than it needs,
+ * and left so, since the size of the surplus marks an oxidiser. Isotopes burn as their element and weigh as themselves.
  * @throws InputProblem for a charged formula, an element without a settled end product, or unsettled halogen
  */
 export function oxygenDemand(formula: Formula, endsAs: EndsAs = COMBUSTION): number {

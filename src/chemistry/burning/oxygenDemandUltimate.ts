@@ -27,7 +27,8 @@ export const oxygenFactors = (): Readonly<Record<"carbon" | "hydrogen" | "sulfur
 /**
  * Oxygen that complete burning takes up, g O2 per g: nitrogen leaves as N2, sulfur as SO2, chlorine as HCl as far as
  * there is hydrogen for it. Negative when the analysis holds more oxygen than it needs.
- * Book form with rounded weights: 8/3 C + 8 H + S - O. Source: stoichiometry.
+ * O2 = 2.664 C + max(0, 7.936 H - 0.226 Cl) + 0.998 S - O, the factors worked out from the atomic weights; the book form 8/3 C + 8 H + S - O
+ * rounds them and is up to 0.9 % higher. Source: stoichiometry.
  */
 export function analysisOxygen({ carbon, hydrogen, oxygen, sulfur = 0, chlorine = 0 }: UltimateAnalysis): number {
   const factors = oxygenFactors();

@@ -2,8 +2,8 @@ import { atomicWeight } from "./atomicWeights";
 import type { Formula } from "./Formula";
 
 /**
- * Molar mass [g/mol]: M = sum of count times atomic weight over the symbols of a formula. The electrons of a charge are left out,
- * 0.000 549 g/mol each: less than the limit of any weight in a salt that is weighed, and printed tables leave them out too.
+ * Molar mass [g/mol]: M = sum of count times atomic weight over the symbols of a formula. The electrons of a charge are left out, as in
+ * printed tables: 0.000 549 g/mol each, and the ions of a weighed salt cancel.
  * Source: definition; weights as atomicWeight.
  * @throws InputProblem naming an element that has no standard atomic weight, under `argument`
  */

@@ -46,8 +46,9 @@ test.each(["carbon", "hydrogen", "oxygen", "nitrogen", "sulfur", "chlorine"] as 
 test("oxygenDemandUltimate gives the sum a slack of binary rounding, one part in a thousand million, and no more", () => {
   expect(oxygenDemandUltimate({ ...PLAIN, oxygen: 0.46 + 9e-10 })).toBeGreaterThan(0);
   expect(() => oxygenDemandUltimate({ ...PLAIN, oxygen: 0.46 + 1.1e-9 })).toThrow("above 1.02");
-  // 0.51 + 0.34 + 0.17 is above 1.02 by 2e-16 in binary.
-  expect(oxygenDemandUltimate({ carbon: 0.51, hydrogen: 0.34, oxygen: 0.17 })).toBeGreaterThan(0);
+  // 1.02 in decimals; above it by 2e-16 in binary.
+  expect(0.377 + 0.193 + 0.336 + 0.114).toBeGreaterThan(1.02);
+  expect(oxygenDemandUltimate({ carbon: 0.377, hydrogen: 0.193, oxygen: 0.336, nitrogen: 0.114 })).toBeGreaterThan(0);
 });
 
 test("oxygenFactors are the grams of O2 on a gram of each element: CO2, H2O, SO2, and HCl that saves some", () => {

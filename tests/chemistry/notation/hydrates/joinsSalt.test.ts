@@ -10,6 +10,7 @@ test.each([
   ["PbO2.2PbO", "PbO2·2PbO"],
   ["2ZnCO3.3Zn(OH)2", "2ZnCO3·3Zn(OH)2"],
   ["NiCO3.2Ni(OH)2.4H2O", "NiCO3·2Ni(OH)2·4H2O"],
+  ["NiCO3.2Ni(OH)2.1.5H2O", "NiCO3·2Ni(OH)2·1.5H2O"],
   ["Mg(OH)2.4MgCO3.5H2O", "Mg(OH)2·4MgCO3·5H2O"],
   ["ZnCl2.2NH4Cl", "ZnCl2·2NH4Cl"],
   ["CuCl2.2NH4Cl.2H2O", "CuCl2·2NH4Cl·2H2O"],

@@ -51,6 +51,7 @@ test.each([
   ["C4H20", '"H20" at character 3 of "C4H20" holds the digit 0.'],
   ["C5H20", undefined],
   ["C55H101N", undefined],
+  ["Si101O", undefined],
 ])("parseFormula of %s, four hydrogens an atom and two over, finds %s", (text, message) => {
   if (message === undefined) expect(problemOf(text)).toBeUndefined();
   else expect(problemOf(text)).toContain(message);

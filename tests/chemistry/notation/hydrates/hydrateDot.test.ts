@@ -34,5 +34,7 @@ test.each(`${WITH_SALTS} ${IN_MINERALS}`.split(" "))("parseFormula reads the ful
 
 test("a full stop before what is no companion stays a decimal point", () => {
   expect(atomsOf("N2C6.3NO")).toEqual({ N: 3, C: 6.3, O: 1 });
+  expect(atomsOf("N2C6.3NH2O")).toEqual({ N: 3, C: 6.3, H: 2, O: 1 });
+  expect(atomsOf("CH1.5O0.5·H2O")).toEqual({ C: 1, H: 3.5, O: 1.5 });
   expect(atomsOf("N2C6.3H2ON")).toEqual({ N: 3, C: 6.3, H: 2, O: 1 });
 });

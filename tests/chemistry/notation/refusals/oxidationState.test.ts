@@ -19,6 +19,7 @@ test.each(["(IIII)", "(IVI)", "(VIIII)", "(VV)"])("parseFormula reads %s, which 
 
 test("parseFormula takes a single letter with a count, or not behind a symbol, as iodine or vanadium", () => {
   expect(Object.fromEntries(parseFormula("Ca(I)2").atoms)).toEqual({ Ca: 1, I: 2 });
+  expect(Object.fromEntries(parseFormula("Ca(I)0.5").atoms)).toEqual({ Ca: 1, I: 0.5 });
   expect(Object.fromEntries(parseFormula("(I)2O5").atoms)).toEqual({ I: 2, O: 5 });
   expect(Object.fromEntries(parseFormula("(NH4)2(V)O4").atoms)).toEqual({ N: 2, H: 8, V: 1, O: 4 });
   expect(Object.fromEntries(parseFormula("K2(I)").atoms)).toEqual({ K: 2, I: 1 });

@@ -56,3 +56,15 @@ test.each(Object.entries(LOOK_ALIKES).flatMap(([script, letters]) => letters.map
     expect(() => parseFormula(`Na${letter}`)).toThrow(new Error(message));
   },
 );
+
+test.each([
+  ["CR2O3", "R", 2, true],
+  ["MGO", "M", 1, true],
+  ["OH2Oh", "Oh", 4, true],
+  ["CQ2O3", "Q", 2, false],
+  ["JCl", "J", 1, false],
+] as const)("parseFormula of %s asks to check %s, and the capitals where other capitals would make an element", (text, letters, place, capitals) => {
+  const hint = capitals ? " Capitals matter: Co is cobalt, CO carbon monoxide." : "";
+  const message = `formula: no element "${letters}" at character ${place} of "${text}". Check the symbol.${hint}`;
+  expect(() => parseFormula(text)).toThrow(new Error(message));
+});

@@ -59,6 +59,47 @@ test.each(sources.map(({ file, text }) => [file, text]))("%s imports only from r
   expect(strays).toEqual([]);
 });
 
+/** What a file needs at run time: its imports without those of types alone. */
+const runtimeImportsOf = (file: string, text: string): string[] =>
+  importsOf(file, text.replace(/^(?:import|export) type [^;]*;/gm, "").replace(/^(?:import|export) \{(?:\s*type [^,}]+,?)+\s*\} from [^;]*;/gm, ""));
+
+/** A circle of files that import one another, each named once from any of them on; undefined where there is none. */
+function importCircle(imports: ReadonlyMap<string, readonly string[]>): readonly string[] | undefined {
+  const done = new Set<string>();
+  const search = (file: string, path: readonly string[]): readonly string[] | undefined => {
+    if (path.includes(file)) return path.slice(path.indexOf(file));
+    if (done.has(file)) return undefined;
+    for (const target of imports.get(file) ?? []) {
+      const found = search(target, [...path, file]);
+      if (found !== undefined) return found;
+    }
+    done.add(file);
+    return undefined;
+  };
+  for (const file of imports.keys()) {
+    const found = search(file, []);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+test("no file imports itself by way of others, imports of types alone not counted", () => {
+  const imports = new Map(sources.map(({ file, text }) => [file.replace(/\.ts$/, ""), runtimeImportsOf(file, text)]));
+  const targets = [...imports.values()].flat();
+  // Had the targets other names than the files, there would be no circle to find.
+  expect(targets.length).toBeGreaterThan(imports.size);
+  expect(targets.filter((target) => !/\.\w+$/.test(target) && !imports.has(target))).toEqual([]);
+  expect(importCircle(imports)).toBeUndefined();
+});
+
+test("a circle of imports is found, and one of types alone is none", () => {
+  const circle = (...texts: readonly string[]): readonly string[] | undefined =>
+    importCircle(new Map(texts.map((text, index) => [`room/${"abc".charAt(index)}`, runtimeImportsOf(`room/${"abc".charAt(index)}.ts`, text)])));
+  expect(circle('import { b } from "./b";', 'import { c, type C } from "./c";', 'export { b } from "./b";')).toEqual(["room/b", "room/c"]);
+  expect(circle('import { b } from "./b";', 'import type { A } from "./a";')).toBeUndefined();
+  expect(circle('import { b } from "./b";', 'import { type A, type B } from "./a";')).toBeUndefined();
+});
+
 test.each(Object.entries(MAY_IMPORT))("%s uses every permission it has", (room, allowed) => {
   const own = sources.filter(({ file }) => roomOf(file) === room);
   const used = new Set(own.flatMap(({ file, text }) => importsOf(file, text).map(roomOf)));

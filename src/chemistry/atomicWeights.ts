@@ -5,7 +5,10 @@ import { standardAtomicWeights, type StandardAtomicWeight } from "./standardAtom
 /** Which table the atomic weights come from, as a calculation record names it. */
 export const EDITION = "CIAAW 2021";
 
-/** The working value: the abridged one where the standard is an interval, else the standard with all its digits. "" where there is none. */
+/**
+ * The working value: the abridged one where the standard is an interval, else the standard with all its digits. "" where there is none.
+ * An interval has no middle that a sample would tend to; its abridged value is the one the table recommends for trade.
+ */
 const workingValue = ({ standard, abridged }: StandardAtomicWeight): string => (standard.startsWith("[") ? abridged : standard);
 
 const names = new Map(standardAtomicWeights.map(({ symbol, name }) => [symbol, name]));

@@ -3,6 +3,8 @@ import { createHash } from "node:crypto";
 import { atomicWeight, EDITION } from "../../src/chemistry/atomicWeights";
 import { isotopicMasses } from "../../src/chemistry/isotopicMasses";
 import { standardAtomicWeights } from "../../src/chemistry/standardAtomicWeights";
+import { AME_2020 } from "./print/ame2020";
+import { CIAAW_2021 } from "./print/ciaaw2021";
 
 const weighed = standardAtomicWeights.filter(({ standard }) => standard !== "");
 
@@ -16,6 +18,34 @@ test("the table of atomic weights has the checksum of an independent transcripti
     .update(lines.map((line) => `${line}\n`).join(""))
     .digest("hex");
   expect(checksum).toBe("1fa7e470d4d23ceff0ad00b773f171a429604b344763d2d3af018f71318d6c30");
+});
+
+/** "4.002602(2)" as its value and its limit, "4.002602" and "0.000002"; a limit with a point, "207.2(1.1)", stands as it is. */
+function valueAndLimit(printed: string): [value: string, limit: string] {
+  const [, value = "", digits = ""] = /^([\d.]+)\(([\d.]+)\)$/.exec(printed) ?? [];
+  const decimals = value.split(".")[1]?.length ?? 0;
+  return [value, digits.includes(".") ? digits : (Number(digits) * 10 ** -decimals).toFixed(decimals)];
+}
+
+test("the elements with a standard atomic weight are those of the printed table, in its order", () => {
+  expect(weighed.map(({ symbol, name }) => [symbol, name])).toEqual(CIAAW_2021.map(([symbol, name]) => [symbol, name]));
+});
+
+test.each(CIAAW_2021.map(([symbol = "", name = "", printed = "", interval = ""]) => ({ symbol, name, printed, interval })))(
+  "the standard atomic weight of $symbol, $name, is printed as $printed $interval",
+  ({ symbol, printed, interval }) => {
+    const row = standardAtomicWeights.find((element) => element.symbol === symbol);
+    const [value, limit] = valueAndLimit(printed);
+    if (interval === "") expect(row).toMatchObject({ standard: value, limit });
+    else expect(row).toMatchObject({ standard: interval, limit: "", abridged: value, abridgedLimit: limit });
+    expect(atomicWeight(symbol)).toBe(Number(value));
+  },
+);
+
+test("every element stands at its atomic number, under its symbol and its name, as in an independent library", () => {
+  expect(standardAtomicWeights.map(({ symbol, name }, index) => [index + 1, symbol, name])).toEqual(
+    elementsAndIsotopes.map(({ number, symbol, name }) => [number, symbol, name.toLowerCase()]),
+  );
 });
 
 test("the working values of the 84 elements that have one add up to the sum taken in decimal arithmetic elsewhere", () => {
@@ -61,6 +91,19 @@ test("atomicWeight refuses actinium with the thought that acetate was meant", ()
 
 test("atomicWeight refuses a symbol of no element", () => {
   expect(() => atomicWeight("Xo")).toThrow(new Error('formula: no element "Xo". Check the symbol.'));
+});
+
+test("the nuclides are those whose print is here, each once", () => {
+  expect([...isotopicMasses.keys()]).toEqual(AME_2020.map(([nuclide]) => ({ "2H": "D", "3H": "T" })[nuclide] ?? nuclide));
+});
+
+// Only the shorter table was found for iodine-129.
+const SHORT_PRINT: Readonly<Record<string, number>> = { "129I": 6 };
+
+test.each(AME_2020)("the mass of %s is the printed %s u, rounded to eight or nine decimals", (nuclide, printed) => {
+  const mass = isotopicMasses.get({ "2H": "D", "3H": "T" }[nuclide] ?? nuclide) ?? NaN;
+  const shown = Number(mass.toFixed(SHORT_PRINT[nuclide] ?? 9));
+  expect([8, 9].map((decimals) => Number(Number(printed).toFixed(decimals)))).toContain(shown);
 });
 
 // The library holds an older evaluation (AME 2016 or before): masses moved by less than 2 in a million since, for iron-57 by 1e-6 g/mol.

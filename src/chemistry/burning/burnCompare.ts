@@ -1,5 +1,5 @@
 import { airDemand } from "./airDemand";
-import type { BurnedGram } from "./BurnedGram";
+import type { BurnedGram } from "./burnedGram";
 
 /** One dry sample, charred without air or burned in the open; every mass in g. */
 export interface Fate {
@@ -20,7 +20,9 @@ export interface CharAndBurn {
 }
 
 /**
- * Charring as weighed, set against complete burning of the same dry sample. The nitrogen of the air is not counted.
+ * Charring as weighed, set against complete burning of the same dry sample: charred, out = char + (dry - char); burned, in = dry + O2 taken
+ * up, out = ash + CO2 + H2O + other gases + what the analysis does not cover. The nitrogen of the air is not counted: it goes in and out
+ * unchanged and would hide the rest. Source: weighings and conservation of mass.
  * @param dry, char net, g
  */
 export function burnCompare(dry: number, char: number, perGram: BurnedGram): CharAndBurn {

@@ -7,8 +7,9 @@ import { ROUNDING_RESIDUE } from "./roundingResidue";
 type Term = readonly [coefficient: number, text: string];
 
 /**
- * The balanced reaction of complete burning: in smallest whole numbers when the formula's counts are whole, else for
- * one formula unit with decimals. Oxygen given off stands last on the right.
+ * The balanced reaction of complete burning, a fuel + b O2 → c CO2 + d H2O and so on: in smallest whole numbers when the formula's counts
+ * are whole, else for one formula unit with decimals. Oxygen given off stands last on the right. The coefficients are those of burnReaction
+ * times one scale, not a solved system of equations: the products are settled, so each coefficient follows from its element alone.
  * @throws InputProblem as burnReaction; NoAnswer when the formula is an end product itself, or oxygen alone
  */
 export function burnEquation(formula: Formula): string {

@@ -1,10 +1,9 @@
 import { noAirNeeded } from "../../problems/burningProblems";
 import type { Formula } from "../Formula";
 import { molarMass } from "../molarMass";
-import { airDemand, OXYGEN_IN_AIR } from "./airDemand";
+import { AIR_MOLAR_MASS, airDemand, OXYGEN_IN_AIR } from "./airDemand";
 import { burnReaction } from "./burnReaction";
 import { oxygenMolarMass } from "./oxygenDemand";
-import { productMolarMass } from "./productMolarMass";
 import { ROUNDING_RESIDUE } from "./roundingResidue";
 
 export interface ProductAmount {
@@ -25,11 +24,10 @@ export interface BurnBalance {
   readonly massOut: number;
 }
 
-/** Dry air, g/mol (the value the mass fraction of oxygen in air is reckoned with). */
-const AIR_MOLAR_MASS = 28.965;
-
 /**
- * Products of complete burning, by amount and by mass, with what goes in and what comes out.
+ * Products of complete burning, by amount and by mass, with what goes in and what comes out, per gram of fuel:
+ * m(product) = n(product) M(product) / M(fuel); in = 1 + O2 taken up, or 1 + air; out = sum of the products.
+ * In and out are added up apart, so that they agree only if every element is conserved. Source: conservation of each element.
  * @param excessAir air beyond the air needed, as a share of the air needed (0.15 is 15 % more); left out, burning is
  *   reckoned in oxygen alone and nothing of the air is listed
  * @throws InputProblem as burnReaction; also when excess air is given and no air is needed
@@ -37,7 +35,7 @@ const AIR_MOLAR_MASS = 28.965;
 export function burnProducts(formula: Formula, excessAir?: number): BurnBalance {
   const { oxygen, products } = burnReaction(formula);
   const fuel = molarMass(formula);
-  const amounts = products.map(({ text, atoms, moles }) => ({ product: text, moles, grams: (moles * productMolarMass(atoms)) / fuel }));
+  const amounts = products.map(({ text, atoms, moles }) => ({ product: text, moles, grams: (moles * molarMass({ atoms })) / fuel }));
   const oxygenMass = (oxygen * oxygenMolarMass()) / fuel;
   if (oxygen < -ROUNDING_RESIDUE) amounts.push({ product: "O2 given off", moles: -oxygen, grams: -oxygenMass });
   const oxygenTaken = Math.max(0, oxygenMass);
@@ -58,5 +56,8 @@ const closed = (products: readonly ProductAmount[], oxygenTaken: number, air: nu
   massOut: products.reduce((sum, { grams }) => sum + grams, 0),
 });
 
-/** Dry air without its oxygen, g/mol: nitrogen with about 1 % argon, 28.16. */
+/**
+ * Molar mass of dry air without its oxygen, g/mol: (1 - w) / (1/M(air) - w/M(O2)), nitrogen with about 1 % argon, 28.16. From the same two
+ * constants as the mass fraction, so that the moles of air add up too.
+ */
 const restOfAirMolarMass = (): number => (1 - OXYGEN_IN_AIR) / (1 / AIR_MOLAR_MASS - OXYGEN_IN_AIR / oxygenMolarMass());

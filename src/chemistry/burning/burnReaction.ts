@@ -1,10 +1,9 @@
 import { isotopeProducts } from "../../problems/burningProblems";
 import type { Formula } from "../Formula";
 import { BURNABLE_ELEMENTS, burnableAtoms } from "./burnableAtoms";
-import type { BurnProduct } from "./BurnProduct";
-import { endProducts, type Leaves } from "./endProducts";
+import { endProducts, type BurnProduct, type Leaves } from "./endProducts";
 import { halogenProducts } from "./halogenProducts";
-import { oxygenPerMole } from "./oxygenPerMole";
+import { oxygenPerMole } from "./oxygenDemand";
 import { ROUNDING_RESIDUE } from "./roundingResidue";
 
 /** Complete burning of one formula unit. */
@@ -18,7 +17,8 @@ export interface BurnReaction {
 const ORDER: readonly Leaves[] = ["gas", "smoke", "solid"];
 
 /**
- * Complete burning to CO2, H2O, N2, SO2, HX, P4O10 and the oxides or salts of the metals.
+ * Complete burning of one formula unit, mol per mol, to CO2, H2O, N2, SO2, HX, P4O10 and the oxides or salts of the metals. Halogens are
+ * settled first, for they take hydrogen and alkali metal away from the oxides. Source: as endProducts.
  * @throws InputProblem as oxygenDemand, and for isotopes, whose products would have to be told apart
  */
 export function burnReaction(formula: Formula): BurnReaction {

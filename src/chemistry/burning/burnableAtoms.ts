@@ -1,8 +1,9 @@
 import { chargedFuel, noEndProduct, nobleGas } from "../../problems/burningProblems";
 import type { Formula } from "../Formula";
-import { HALOGENS, NOBLE_GASES } from "./elementGroups";
 import { endProducts } from "./endProducts";
+import { HALOGENS } from "./halogenProducts";
 
+const NOBLE_GASES: readonly string[] = ["He", "Ne", "Ar", "Kr", "Xe", "Rn"];
 export const BURNABLE_ELEMENTS: readonly string[] = [...endProducts.map(({ element }) => element), "O", ...HALOGENS];
 
 /**

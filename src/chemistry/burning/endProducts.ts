@@ -42,3 +42,13 @@ export const endProducts: readonly EndProduct[] = [
   end("Fe", "Fe2O3", 2, 3, "solid"),
   end("Si", "SiO2", 1, 2, "solid"),
 ];
+
+/** One product of complete burning. */
+export interface BurnProduct {
+  readonly text: string;
+  /** Count of each element in one formula unit of the product. */
+  readonly atoms: ReadonlyMap<string, number>;
+  /** mol per mol of fuel. */
+  readonly moles: number;
+  readonly leaves: Leaves;
+}

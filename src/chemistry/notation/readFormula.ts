@@ -1,9 +1,9 @@
 import type { Formula } from "../Formula";
+import { totalAtoms } from "./counts/AtomCounts";
+import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
-import { readEnding } from "./readEnding";
 import { Reading } from "./Reading";
-import { refuseTypingSlip } from "./refuseTypingSlip";
-import { totalAtoms } from "./totalAtoms";
+import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
 
 // One formula is read at a time, so one reading serves them all and leaves no garbage.
 const reading = new Reading();
@@ -16,7 +16,7 @@ const reading = new Reading();
 export function readFormula(text: string, argument: string): Formula {
   reading.begin(text, argument);
   readComponents(reading);
-  const charge = readEnding(reading);
+  const charge = readChargeAndState(reading);
   const atoms = totalAtoms(reading);
   refuseTypingSlip(reading, atoms);
   return { text, atoms, charge, notes: reading.notes };

@@ -5,7 +5,7 @@ import { oxygenTaken } from "../../inputs/oxygenTaken";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
-import { OPEN_BURNING } from "./openBurning";
+import { OPEN_BURNING } from "./cautions";
 
 export const airDemandFunction = cellFunction({
   name: "AIRDEMAND",

@@ -2,7 +2,7 @@ import { burnEquation } from "../../chemistry/burning/burnEquation";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/formulaText";
 import { cellFunction } from "../cellFunction";
-import { OXIDISERS } from "./oxidisers";
+import { OXIDISERS } from "./cautions";
 
 export const burnEquationFunction = cellFunction({
   name: "BURN.EQUATION",

@@ -5,7 +5,7 @@ import { formulaText } from "../../inputs/formulaText";
 import { optional } from "../../inputs/optional";
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { OPEN_BURNING } from "./openBurning";
+import { OPEN_BURNING } from "./cautions";
 
 export const burnProductsFunction = tableFunction({
   name: "BURN.PRODUCTS",

@@ -1,6 +1,14 @@
 import { burnableAtoms } from "../../chemistry/burning/burnableAtoms";
-import { oxygenDemand, oxygenMolarMass } from "../../chemistry/burning/oxygenDemand";
-import { COMBUSTION, oxygenPerMole, oxygenTakenBy, type EndsAs, type NitrogenTo, type SulfurTo } from "../../chemistry/burning/oxygenPerMole";
+import {
+  COMBUSTION,
+  oxygenDemand,
+  oxygenMolarMass,
+  oxygenPerMole,
+  oxygenTakenBy,
+  type EndsAs,
+  type NitrogenTo,
+  type SulfurTo,
+} from "../../chemistry/burning/oxygenDemand";
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
@@ -11,7 +19,7 @@ import { optional } from "../../inputs/optional";
 import { SURPLUS, WATER_AND_FIRE_NITROGEN, WATER_AND_FIRE_SULFUR } from "../../problems/burningNotes";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { OXIDISERS } from "./oxidisers";
+import { OXIDISERS } from "./cautions";
 
 export const oxygenDemandFunction = cellFunction({
   name: "OXYGENDEMAND",

@@ -1,12 +1,11 @@
-import { oxygenFactors } from "../../chemistry/burning/analysisOxygen";
-import { oxygenDemandUltimate } from "../../chemistry/burning/oxygenDemandUltimate";
+import { oxygenDemandUltimate, oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
 import { massFraction, presentMassFraction } from "../../inputs/massFraction";
 import { optional } from "../../inputs/optional";
 import { SURPLUS } from "../../problems/burningNotes";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
-import { OPEN_BURNING } from "./openBurning";
+import { OPEN_BURNING } from "./cautions";
 
 export const oxygenDemandUltimateFunction = cellFunction({
   name: "OXYGENDEMAND.ULTIMATE",

@@ -4,8 +4,7 @@ import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/formulaText";
 import { tableFunction, type Shown } from "../cellFunction";
-import { molarMassWorking } from "./molarMassWorking";
-import { WEIGHTS_SOURCE } from "./weightsSource";
+import { molarMassWorking, WEIGHTS_SOURCE } from "./molarMassFunction";
 
 export const atomsFunction = tableFunction({
   name: "ATOMS",

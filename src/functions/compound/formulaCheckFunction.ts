@@ -7,7 +7,7 @@ import { InputProblem } from "../../problems/InputProblem";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { WEIGHTS_SOURCE } from "./weightsSource";
+import { WEIGHTS_SOURCE } from "./molarMassFunction";
 
 export const formulaCheckFunction = cellFunction({
   name: "FORMULA.CHECK",

@@ -1,9 +1,13 @@
+import { atomicWeight, EDITION } from "../../chemistry/atomicWeights";
+import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/formulaText";
+import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
-import { molarMassWorking } from "./molarMassWorking";
-import { WEIGHTS_SOURCE } from "./weightsSource";
+import { inFigures } from "../inFigures";
+
+export const WEIGHTS_SOURCE = `Atomic weights ${EDITION}: Prohaska et al., Pure Appl. Chem. 94 (2022) 573, table 1, doi 10.1515/pac-2019-0603; the abridged value where the standard is an interval. Isotopes: AME 2020, from memory.`;
 
 export const molarMassFunction = cellFunction({
   name: "MOLARMASS",
@@ -19,3 +23,13 @@ export const molarMassFunction = cellFunction({
   ],
   source: WEIGHTS_SOURCE,
 });
+
+/** The sum with the numbers put in, one line an element: `Ca 1 × 40.078 = 40.078 g/mol`. */
+export const molarMassWorking = (formula: Formula): readonly string[] => [
+  ...[...formula.atoms].map(([symbol, count]) => {
+    const weight = atomicWeight(symbol);
+    return `${symbol} ${plainNumber(count)} × ${plainNumber(weight)} = ${inFigures(count * weight)} g/mol`;
+  }),
+  `sum ${inFigures(molarMass(formula))} g/mol, weights ${EDITION}`,
+  ...formula.notes,
+];

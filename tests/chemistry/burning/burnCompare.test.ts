@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { burnCompare, type Fate } from "../../../src/chemistry/burning/burnCompare";
-import { burnedAnalysis } from "../../../src/chemistry/burning/burnedAnalysis";
-import { burnedFormula } from "../../../src/chemistry/burning/burnedFormula";
+import { burnedAnalysis, burnedFormula } from "../../../src/chemistry/burning/burnedGram";
 import { burnReaction } from "../../../src/chemistry/burning/burnReaction";
 import { oxygenDemand } from "../../../src/chemistry/burning/oxygenDemand";
 import { formulaOf } from "../formulaOf";

@@ -1,0 +1,47 @@
+import { AIR_MOLAR_MASS, airDemand, OXYGEN_IN_AIR } from "../../../src/chemistry/burning/airDemand";
+import { burnProducts } from "../../../src/chemistry/burning/burnProducts";
+import { formulaOf } from "../formulaOf";
+
+// Picard, Davis, Glaser, Fujii, Metrologia 45 (2008) 149-155, CIPM-2007: M(air) = 28.965 46 g/mol at 400 ppm of carbon dioxide.
+test("the molar mass of dry air is that of CIPM-2007 to three decimals", () => {
+  expect(AIR_MOLAR_MASS).toBe(Number("28.96546".slice(0, -2)));
+});
+
+// U.S. Standard Atmosphere 1976, table 3 (from memory): mole fractions N2 0.780 84, O2 0.209 476, Ar 0.009 34, CO2 0.000 314.
+const SHARES: Readonly<Record<string, readonly [moleFraction: number, gramsPerMole: number]>> = {
+  nitrogen: [0.78084, 28.014],
+  oxygen: [0.209476, 31.998],
+  argon: [0.00934, 39.95],
+  carbonDioxide: [0.000314, 44.009],
+};
+const massOf = (gases: readonly string[]): number => gases.reduce((sum, gas) => sum + (SHARES[gas]?.[0] ?? NaN) * (SHARES[gas]?.[1] ?? NaN), 0);
+const all = Object.keys(SHARES);
+
+test("oxygen by mass in dry air is that of its composition, to four decimals", () => {
+  expect(OXYGEN_IN_AIR).toBe(Number((massOf(["oxygen"]) / massOf(all)).toFixed(4)));
+});
+
+test("airDemand divides by 0.2314 or by the share given", () => {
+  expect(airDemand(2.314)).toBeCloseTo(10, 12);
+  expect(airDemand(2.3, 0.23)).toBeCloseTo(10, 12);
+});
+
+test("the air without its oxygen weighs 28.16 g/mol, as its composition says", () => {
+  const rest = all.filter((gas) => gas !== "oxygen");
+  const moles = rest.reduce((sum, gas) => sum + (SHARES[gas]?.[0] ?? NaN), 0);
+  const { products } = burnProducts(formulaOf({ C: 1 }), 0);
+  const nitrogen = products.find(({ product }) => product === "N2 of the air, with argon");
+  const gramsPerMole = ((nitrogen?.grams ?? NaN) * 12.011) / (nitrogen?.moles ?? NaN);
+  expect(gramsPerMole).toBeCloseTo(massOf(rest) / moles, 2);
+  // (1 - w) / (1/M - w/M(O2)) by hand from 0.2314, 28.965 and 31.998.
+  expect(gramsPerMole).toBeCloseTo(0.7686 / (1 / 28.965 - 0.2314 / 31.998), 9);
+});
+
+test("burnProducts with air lists by the mole what it lists by mass", () => {
+  const { products, air } = burnProducts(formulaOf({ C: 1, H: 4 }), 0.5);
+  const moles = (name: string): number => products.find(({ product }) => product === name)?.moles ?? NaN;
+  expect(moles("O2 left over")).toBeCloseTo(1, 12);
+  // Three moles of O2 let in, and the rest of the air by mass on 28.16 g/mol.
+  expect(moles("N2 of the air, with argon")).toBeCloseTo(((3 * 31.998) / 0.2314) * (1 / 28.965) - 3, 9);
+  expect(air).toBeCloseTo((3 * 31.998) / 0.2314 / 16.043, 9);
+});

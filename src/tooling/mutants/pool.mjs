@@ -12,44 +12,46 @@ class Worker {
   }
 
   start() {
-    this.child = fork(WORKER, [JSON.stringify(this.config)], { stdio: ["ignore", "ignore", "pipe", "ipc"] });
-    this.errors = "";
-    this.child.stderr.on("data", (data) => (this.errors = (this.errors + data).slice(-2000)));
-    this.ready = new Promise((resolve, reject) => {
-      this.child.once("message", ({ ready }) => resolve(ready));
-      this.child.once("exit", (code) => reject(new Error(`A test process ended with code ${code}. ${this.errors}`)));
+    const child = fork(WORKER, [JSON.stringify(this.config)], { stdio: ["ignore", "ignore", "pipe", "ipc"] });
+    let errors = "";
+    child.stderr.on("data", (data) => (errors = (errors + data).slice(-2000)));
+    this.child = child;
+    this.hear = () => {};
+    this.ended = new Promise((_resolve, reject) => {
+      child.once("exit", (code, signal) => reject(new Error(`A test process ended with ${signal ?? `code ${code}`}. ${errors}`)));
     });
+    // Whoever waits for an answer hears of the end; nobody may be waiting.
+    this.ended.catch(() => {});
+    child.on("message", (message) => this.hear(message));
+    this.ready = Promise.race([this.ended, new Promise((resolve) => (this.hear = ({ ready }) => resolve(ready)))]);
+    this.ready.catch(() => {});
   }
 
   stop() {
-    this.child.removeAllListeners();
+    this.hear = () => {};
     this.child.kill("SIGKILL");
   }
 
   /** @returns what the worker answered, or undefined when a test file took longer than `limit(file)` milliseconds */
   async run(job, limit) {
     await this.ready;
-    const answer = await new Promise((resolve, reject) => {
-      let timer;
-      const settled = (settle, value) => {
+    const { child } = this;
+    let timer;
+    const answered = new Promise((resolve, reject) => {
+      this.hear = ({ started, outcomes, problem, wornOut }) => {
         clearTimeout(timer);
-        this.child.removeAllListeners();
-        settle(value);
+        if (problem !== undefined) reject(new Error(problem));
+        else if (outcomes !== undefined) resolve({ outcomes, wornOut });
+        else timer = setTimeout(resolve, limit(started), {});
       };
-      this.child.on("exit", (code) => settled(reject, new Error(`A test process ended with code ${code}. ${this.errors}`)));
-      this.child.on("message", (message) => {
-        if (message.problem) return settled(reject, new Error(message.problem));
-        if (message.outcomes) return settled(resolve, message);
-        clearTimeout(timer);
-        timer = setTimeout(() => settled(resolve, undefined), limit(message.started));
-      });
-      this.child.send(job);
     });
-    if (answer === undefined || answer.wornOut) {
+    child.send(job);
+    const { outcomes, wornOut } = await Promise.race([this.ended, answered]);
+    if (outcomes === undefined || wornOut) {
       this.stop();
       this.start();
     }
-    return answer?.outcomes;
+    return outcomes;
   }
 }
 

@@ -18,6 +18,8 @@ const DEFAULTS = { sample: "24", seed: "1", patience: "40" };
 /** A test file may take this many times what it takes without a mutant, and these milliseconds more. */
 const SLOWER = 5;
 const MORE_MS = 30_000;
+/** Long enough for any one test on a busy machine, so that slowness is never taken for a kill. */
+const TEST_MS = 120_000;
 /** A mutant may be run through this many times as often as its place is without it. */
 const MORE_HITS = 100;
 
@@ -49,7 +51,7 @@ function jestConfig(folder) {
   const { jest } = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
   const here = (file) => path.join(ROOT, "src/tooling/mutants", file);
   const transform = { ...jest.transform, "^.+\\.ts$": [here("switchedTransform.js"), { folder }] };
-  return { ...jest, rootDir: ROOT, transform, testEnvironment: here("SwitchedEnvironment.js") };
+  return { ...jest, rootDir: ROOT, transform, testEnvironment: here("SwitchedEnvironment.js"), testTimeout: TEST_MS };
 }
 
 /** Every test file once, without a mutant: how long it takes, and how often it runs through each mutant's place, on loading and in its tests. */

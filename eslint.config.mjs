@@ -24,5 +24,8 @@ export default tseslint.config(
     },
     rules: { "@typescript-eslint/no-require-imports": "off" },
   },
-  { files: ["**/*.mjs"], languageOptions: { globals: { console: "readonly", process: "readonly", URL: "readonly" } } },
+  {
+    files: ["**/*.mjs"],
+    languageOptions: { globals: { console: "readonly", process: "readonly", URL: "readonly", setTimeout: "readonly", clearTimeout: "readonly" } },
+  },
 );

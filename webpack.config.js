@@ -111,9 +111,4 @@ function addin(mode) {
   };
 }
 
-module.exports = (_env, { mode = "production" }) => [
-  functionsBuild("addin-functions", ADDIN, mode),
-  addin(mode),
-  functionsBuild("workbench-functions", workbench.output.path, mode),
-  workbench,
-];
+module.exports = (_env, { mode = "production" }) => [functionsBuild("functions", ADDIN, workbench.output.path, mode), addin(mode), workbench];

@@ -1,13 +1,32 @@
 "use strict";
-// The build of functions.js, the same for the add-in and for the local workbook.
+// The build of functions.js: one for the add-in, and the same file for the local workbook.
 const path = require("node:path");
+const { Compilation } = require("webpack");
 const withoutProse = require("./withoutProse");
 
 const SRC = path.resolve(__dirname, "..");
 const ENTRY = path.join(SRC, "cells/register.ts");
+const FILE = "functions.js";
 
-/** @param {string} name of this build @param {string} folder the files go to @param {string} mode */
-module.exports = (name, folder, mode) => ({
+/** Puts the finished file into another folder too: building it a second time would give the same bytes. */
+class AlsoInto {
+  constructor(folder) {
+    this.folder = folder;
+  }
+
+  apply(compiler) {
+    const stage = Compilation.PROCESS_ASSETS_STAGE_REPORT;
+    compiler.hooks.thisCompilation.tap("AlsoInto", (compilation) => {
+      compilation.hooks.processAssets.tap({ name: "AlsoInto", stage }, () => {
+        const { source, info } = compilation.getAsset(FILE);
+        compilation.emitAsset(path.posix.join(path.relative(compilation.outputOptions.path, this.folder).replaceAll("\\", "/"), FILE), source, info);
+      });
+    });
+  }
+}
+
+/** @param {string} name of this build @param {string} folder the file goes to @param {string} secondFolder where it is wanted as well @param {string} mode */
+module.exports = (name, folder, secondFolder, mode) => ({
   name,
   mode,
   target: ["web", "es2020"],
@@ -33,5 +52,6 @@ module.exports = (name, folder, mode) => ({
       { test: /\.ts$/, exclude: [/node_modules/, ENTRY], sideEffects: false },
     ],
   },
+  plugins: [new AlsoInto(secondFolder)],
   performance: { hints: false },
 });

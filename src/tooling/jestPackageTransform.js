@@ -1,27 +1,36 @@
 "use strict";
-// Some packages under the local workbook's grid hold ES modules only, which jest cannot require: those files are transpiled, all others left alone.
+// Some packages under the local workbook's grid hold ES modules only, which jest cannot require. Each is bundled as it is entered, since one
+// alone spreads over a thousand files, and loading them anew for every test file would take longer than most tests.
 const fs = require("node:fs");
 const path = require("node:path");
 const { createHash } = require("node:crypto");
-const { transformSync, version } = require("esbuild");
+const { buildSync, version } = require("esbuild");
 
-const kinds = new Map();
+const BUNDLE = { bundle: true, format: "cjs", platform: "node", write: false };
+const packages = new Map();
 
-/** True where Node takes the .js files of a folder for ES modules. */
-function holdsModules(folder) {
-  if (!kinds.has(folder)) {
+/** What the package.json above a folder says. */
+function packageOf(folder) {
+  if (!packages.has(folder)) {
     const file = path.join(folder, "package.json");
-    kinds.set(folder, fs.existsSync(file) ? JSON.parse(fs.readFileSync(file, "utf8")).type === "module" : holdsModules(path.dirname(folder)));
+    packages.set(folder, fs.existsSync(file) ? JSON.parse(fs.readFileSync(file, "utf8")) : packageOf(path.dirname(folder)));
   }
-  return kinds.get(folder);
+  return packages.get(folder);
 }
 
-const isModule = (file) => file.endsWith(".mjs") || (file.endsWith(".js") && holdsModules(path.dirname(file)));
+/** True where Node takes a file for an ES module. */
+const isModule = (file) => file.endsWith(".mjs") || (file.endsWith(".js") && packageOf(path.dirname(file)).type === "module");
+
+/** The file with all it imports, as CommonJS; what it holds is pure functions, so that two bundles may hold the same ones. */
+function bundled(file) {
+  const { outputFiles } = buildSync({ ...BUNDLE, entryPoints: [file] });
+  return outputFiles[0].text;
+}
 
 module.exports = {
   getCacheKey: (source, file) =>
     createHash("sha256")
-      .update(`${version}\0${isModule(file)}\0${source}`)
+      .update(JSON.stringify([version, BUNDLE, packageOf(path.dirname(file)).version, isModule(file), source]))
       .digest("hex"),
-  process: (source, file) => ({ code: isModule(file) ? transformSync(source, { format: "cjs", loader: "js" }).code : source }),
+  process: (source, file) => ({ code: isModule(file) ? bundled(file) : source }),
 };

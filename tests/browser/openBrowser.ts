@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { chromium, type Browser } from "playwright-core";
+import { whyNotStarted } from "./whyNotStarted";
 
 const ENVIRONMENT = "RETORT_BROWSER";
 
@@ -29,11 +30,16 @@ const FLAGS = [
 /**
  * A headless browser: the one named by RETORT_BROWSER, else an installed Chrome, Edge or Chromium, else the one that
  * comes with the development dependencies (Linux x64).
- * @throws Error that says how to get one; browser tests are never skipped
+ * @throws Error that says how to get one, or what keeps it from starting; browser tests are never skipped
  */
-export function openBrowser(): Promise<Browser> {
+export async function openBrowser(): Promise<Browser> {
   const isRoot = process.getuid?.() === 0;
-  return chromium.launch({ executablePath: browserFile(), args: [...FLAGS, ...(isRoot ? ["--no-sandbox"] : [])] });
+  const executablePath = browserFile();
+  try {
+    return await chromium.launch({ executablePath, args: [...FLAGS, ...(isRoot ? ["--no-sandbox"] : [])] });
+  } catch (problem) {
+    throw new Error(whyNotStarted(executablePath, String(problem)), { cause: problem });
+  }
 }
 
 function browserFile(): string {

@@ -1,0 +1,133 @@
+// npm run mutants: changes the sources in small ways, one at a time, and says which changes no test notices.
+// npm run mutants -- --room drying --sample 60 --seed 7, or --files src/drying/fitCurve.ts; each option but the numbers may be repeated.
+import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { everyMutant, switchedSources } from "./mutations.mjs";
+import { Pool } from "./pool.mjs";
+import { report } from "./report.mjs";
+import sample from "./sample.js";
+
+const ROOT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../..");
+// Browser tests take too long for this, and tests of built files never see a mutant.
+const LEFT_OUT = ["/tests/browser/", "/tests/manifest.test.ts", "/tests/functions/builtFunctions.test.ts"];
+
+const DEFAULTS = { sample: "24", seed: "1", patience: "40" };
+/** A test file may take this many times what it takes without a mutant, and these milliseconds more. */
+const SLOWER = 5;
+const MORE_MS = 30_000;
+/** Long enough for any one test on a busy machine, so that slowness is never taken for a kill. */
+const TEST_MS = 120_000;
+/** A mutant may be run through this many times as often as its place is without it. */
+const MORE_HITS = 100;
+
+const options = {
+  room: { type: "string", multiple: true },
+  files: { type: "string", multiple: true },
+  sample: { type: "string", default: DEFAULTS.sample },
+  seed: { type: "string", default: DEFAULTS.seed },
+  patience: { type: "string", default: DEFAULTS.patience },
+};
+
+function wholeNumber(name, text) {
+  if (!/^\d+$/.test(text)) throw new Error(`--${name}: "${text}" is not a whole number. Give one such as ${DEFAULTS[name]}.`);
+  return Number(text);
+}
+
+function chosenFiles({ room, files }) {
+  const all = readdirSync(path.join(ROOT, "src"), { recursive: true, encoding: "utf8" })
+    .map((file) => `src/${file.replaceAll("\\", "/")}`)
+    .filter((file) => file.endsWith(".ts"))
+    .sort();
+  const wanted = files?.map((file) => path.relative(ROOT, path.resolve(file)).replaceAll("\\", "/"));
+  const chosen = all.filter((file) => (room?.includes(sample.roomOf(file)) ?? true) && (wanted?.includes(file) ?? true));
+  if (chosen.length === 0) throw new Error(`There are no such sources. Rooms: ${[...new Set(all.map(sample.roomOf))].join(", ")}.`);
+  return chosen;
+}
+
+function jestConfig(folder) {
+  const { jest } = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
+  const here = (file) => path.join(ROOT, "src/tooling/mutants", file);
+  const transform = { ...jest.transform, "^.+\\.ts$": [here("switchedTransform.js"), { folder }] };
+  return { ...jest, rootDir: ROOT, transform, testEnvironment: here("SwitchedEnvironment.js"), testTimeout: TEST_MS };
+}
+
+/** Every test file once, without a mutant: how long it takes, and how often it runs through each mutant's place, on loading and in its tests. */
+async function dryRun(pool, files) {
+  const seen = new Map();
+  await pool.each(files, async (run, file) => {
+    const outcomes = await run({ files: [file] }, () => 600_000);
+    const [{ ms, problem, coverage }] = outcomes;
+    if (problem !== undefined) throw new Error(`${path.relative(ROOT, file)} fails without any mutant.\n${problem}`);
+    seen.set(file, { ms, loading: coverage.static, testing: coverage.perTest.tests ?? {} });
+  });
+  return seen;
+}
+
+/** The test files that run a mutant: those whose tests do before those that only load it, its own room's first, the quick ones first. */
+function testsOf({ id, file }, seen) {
+  const room = sample.roomOf(file);
+  const isNear = (test) => path.relative(ROOT, test).replaceAll("\\", "/").startsWith(`tests/${room}/`);
+  const hits = ([, { loading, testing }]) => (loading[id] ?? 0) + (testing[id] ?? 0);
+  const rank = ([test, { testing, ms }]) => [testing[id] ? 0 : 1, isNear(test) ? 0 : 1, ms];
+  return [...seen]
+    .filter((entry) => hits(entry) > 0)
+    .map((entry) => ({ test: entry[0], ms: entry[1].ms, hits: hits(entry), rank: rank(entry) }))
+    .sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1] || a.rank[2] - b.rank[2]);
+}
+
+function withinPatience(tests, seconds) {
+  let ms = 0;
+  return tests.filter((test, index) => (ms += test.ms) <= seconds * 1000 || index === 0);
+}
+
+async function fate(run, mutant, seen, patience) {
+  const all = testsOf(mutant, seen);
+  if (all.length === 0) return { ...mutant, state: "survived", note: "no test runs it" };
+  const tests = withinPatience(all, patience);
+  const hitLimit = Math.max(...tests.map(({ hits }) => hits)) * MORE_HITS;
+  const outcomes = await run({ active: mutant.id, hitLimit, files: tests.map(({ test }) => test) }, (test) => seen.get(test).ms * SLOWER + MORE_MS);
+  const last = outcomes?.at(-1);
+  if (last === undefined || last.endless) return { ...mutant, state: "timed out" };
+  if (last.problem !== undefined) return { ...mutant, state: "killed", by: path.relative(ROOT, last.file) };
+  const note =
+    tests.length < all.length
+      ? `after ${tests.length} of the ${all.length} test files that run it`
+      : `after all ${all.length} test files that run it`;
+  return { ...mutant, state: "survived", note };
+}
+
+async function main() {
+  const { values } = parseArgs({ options });
+  const [size, seed, patience] = ["sample", "seed", "patience"].map((name) => wholeNumber(name, values[name]));
+  const mutants = await everyMutant(ROOT, chosenFiles(values));
+  const sampled = sample.sampleByRoom(mutants, { seed, size });
+  const folder = mkdtempSync(path.join(tmpdir(), "retort-mutants-"));
+  const switched = await switchedSources(ROOT, sampled);
+  for (const { file, text } of switched.files) {
+    mkdirSync(path.dirname(path.join(folder, file)), { recursive: true });
+    writeFileSync(path.join(folder, file), text);
+  }
+  const pool = new Pool(jestConfig(folder));
+  try {
+    const tests = (await pool.testFiles()).filter((file) => !LEFT_OUT.some((part) => file.replaceAll("\\", "/").includes(part)));
+    console.error(`${sampled.length} of ${mutants.length} mutants; running ${tests.length} test files without any of them first.`);
+    const seen = await dryRun(pool, tests);
+    const fates = [];
+    await pool.each(switched.mutants, async (run, mutant) => {
+      fates.push(await fate(run, mutant, seen, patience));
+      if (fates.length % 20 === 0) console.error(`${fates.length} of ${switched.mutants.length}`);
+    });
+    console.log(report(mutants, fates, { size, seed, patience }));
+  } finally {
+    pool.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+main().catch((problem) => {
+  console.error(problem.message);
+  process.exitCode = 1;
+});

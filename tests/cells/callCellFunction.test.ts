@@ -3,10 +3,10 @@ import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, INTERNAL_ERROR } from "../../src/cells/CellProblem";
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { cellFunction, tableFunction } from "../../src/functions/cellFunction";
-import { column } from "../../src/inputs/column";
 import { choice } from "../../src/inputs/choice";
-import { fraction } from "../../src/inputs/fraction";
-import { mass, vesselMass, weighing } from "../../src/inputs/mass";
+import { column } from "../../src/inputs/column";
+import { fraction } from "../../src/inputs/kinds/shares";
+import { mass, vesselMass, weighing } from "../../src/inputs/kinds/weighings";
 import { optional } from "../../src/inputs/optional";
 
 const described = { summary: "A test function [g].", result: { about: "Difference", unit: "g" }, examples: [], source: "definition" } as const;
@@ -32,7 +32,10 @@ const repeated = tableFunction({
   computeTable: ({ gross }) => [["gross", gross]],
 });
 
-const problem = (message: string, code: CellProblem["code"] = "#VALUE!"): CellProblem => new CellProblem(code, message);
+/** The problem with this sentence, and with what it opens with as its argument. */
+const problem = (message: string, code: CellProblem["code"] = "#VALUE!"): CellProblem =>
+  new CellProblem(code, message, /^[^:]+(?=: )/.exec(message)?.[0]);
+const INTERNAL = new CellProblem("#VALUE!", INTERNAL_ERROR);
 const INVOCATION = { address: "Sheet1!A1", functionName: "X" };
 
 describe("a function of single cells", () => {
@@ -196,10 +199,10 @@ test("a table function gives its rows", () => {
 
 test("NaN and infinity never leave, alone or inside a table", () => {
   const leaking = (value: number) => ({ ...described, name: "LEAK", inputs: {}, compute: () => value });
-  expect(callCellFunction(cellFunction(leaking(NaN)), [])).toEqual([[problem(INTERNAL_ERROR)]]);
-  expect(callCellFunction(cellFunction(leaking(Infinity)), [])).toEqual([[problem(INTERNAL_ERROR)]]);
+  expect(callCellFunction(cellFunction(leaking(NaN)), [])).toEqual([[INTERNAL]]);
+  expect(callCellFunction(cellFunction(leaking(Infinity)), [])).toEqual([[INTERNAL]]);
   const table = tableFunction({ ...described, name: "LEAKS", inputs: {}, computeTable: () => [[1, NaN]] });
-  expect(callCellFunction(table, [])).toEqual([[1, problem(INTERNAL_ERROR)]]);
+  expect(callCellFunction(table, [])).toEqual([[1, INTERNAL]]);
 });
 
 test("an unforeseen exception becomes an internal error, not a crash", () => {
@@ -211,7 +214,7 @@ test("an unforeseen exception becomes an internal error, not a crash", () => {
       throw new TypeError("boom");
     },
   });
-  expect(callCellFunction(broken, [])).toEqual(problem(INTERNAL_ERROR));
+  expect(callCellFunction(broken, [])).toEqual(INTERNAL);
 });
 
 test("no host value makes a call throw", () => {

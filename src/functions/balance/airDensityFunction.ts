@@ -1,10 +1,10 @@
 import { AIR_FORMULAS, airDensity } from "../../balance/airDensity";
 import { compressibility, vapourFraction } from "../../balance/cipmAirDensity";
-import { airPressure } from "../../inputs/airPressure";
 import { choice } from "../../inputs/choice";
-import { fraction } from "../../inputs/fraction";
+import { airPressure } from "../../inputs/kinds/air";
+import { fraction } from "../../inputs/kinds/shares";
+import { roomTemperature } from "../../inputs/kinds/temperatures";
 import { optional } from "../../inputs/optional";
-import { roomTemperature } from "../../inputs/roomTemperature";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

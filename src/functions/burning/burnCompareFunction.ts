@@ -1,6 +1,6 @@
-import { formulaText } from "../../inputs/formulaText";
-import { mass, vesselMass } from "../../inputs/mass";
-import { massFraction, presentMassFraction } from "../../inputs/massFraction";
+import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
+import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

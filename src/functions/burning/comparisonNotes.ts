@@ -1,6 +1,6 @@
 import { analysisSum, type DryAnalysis } from "../../chemistry/burning/burnedAnalysis";
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
-import { AIR_NITROGEN, NO_ASH, openAnalysis, SOLIDS_OF_FORMULA } from "../../problems/burningNotes";
+import { AIR_NITROGEN, NO_ASH, openAnalysis, SOLIDS_OF_FORMULA } from "../../problems/burningProblems";
 
 // Outside this an analysis is worth a second look, though real ones reach it. Common practice, no source.
 const SMALLEST_CLOSED = 0.97;

@@ -1,6 +1,6 @@
 import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { formulaText } from "../../inputs/formulaText";
+import { formulaText } from "../../inputs/kinds/words";
 import { cellFunction } from "../cellFunction";
 import { molarMassWorking } from "./molarMassWorking";
 import { WEIGHTS_SOURCE } from "./weightsSource";

@@ -1,7 +1,7 @@
 import { SIDES } from "../../confidence/sides";
 import { choice } from "../../inputs/choice";
-import { omittable } from "../../inputs/omittable";
-import { significanceLevel } from "../../inputs/significanceLevel";
+import { significanceLevel } from "../../inputs/kinds/statistics";
+import { omittable } from "../../inputs/optional";
 import { replicateInputs } from "./replicateInputs";
 
 /** What both outlier tests ask for. */

@@ -1,4 +1,4 @@
-import type { RowCounted } from "../../inputs/rowCounted";
+import type { RowCounted } from "../../inputs/column";
 import { timesOfAnotherSize } from "../../problems/constancyProblems";
 
 /**

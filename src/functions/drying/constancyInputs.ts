@@ -1,13 +1,8 @@
-import { changeLimit } from "../../inputs/changeLimit";
 import { choice } from "../../inputs/choice";
-import { column } from "../../inputs/column";
-import { leastMinutes } from "../../inputs/leastMinutes";
-import { vesselMass, weighing } from "../../inputs/mass";
-import { minutes } from "../../inputs/minutes";
-import { omittable } from "../../inputs/omittable";
-import { optional } from "../../inputs/optional";
-import { readability } from "../../inputs/readability";
-import { rowCounted } from "../../inputs/rowCounted";
+import { column, rowCounted } from "../../inputs/column";
+import { leastMinutes, minutes } from "../../inputs/kinds/times";
+import { changeLimit, readability, vesselMass, weighing } from "../../inputs/kinds/weighings";
+import { omittable, optional } from "../../inputs/optional";
 import { CONSTANCY_CRITERIA } from "../../weighing/constancyCriteria";
 
 const CRITERIA_IN_WORDS = [

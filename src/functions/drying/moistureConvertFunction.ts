@@ -1,5 +1,5 @@
 import { choice } from "../../inputs/choice";
-import { moistureContent } from "../../inputs/moistureContent";
+import { moistureContent } from "../../inputs/kinds/shares";
 import { convertMoisture, MOISTURE_BASES } from "../../weighing/convertMoisture";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

@@ -1,4 +1,4 @@
-import { mass, vesselMass } from "../../inputs/mass";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 
 /** The three weighings that a moisture content is worked out from. */
 export const moistureInputs = {

@@ -1,8 +1,6 @@
-import { ashShare } from "../../inputs/ashShare";
 import { choice } from "../../inputs/choice";
-import { fraction } from "../../inputs/fraction";
+import { ashShare, fraction, presentMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { presentMoisture } from "../../inputs/wetMoisture";
 import { BASES, dryGrams, moistureOn } from "../../weighing/bases";
 import { BASIS_QUANTITIES, convertBasis } from "../../weighing/convertBasis";
 import { waterShare } from "../../weighing/waterShare";

@@ -1,4 +1,4 @@
-import { NO_ASH } from "../../inputs/ashShare";
+import { NO_ASH } from "../../inputs/kinds/shares";
 import { waterShare } from "../../weighing/waterShare";
 import { operand } from "../operand";
 import { wordInCells, type WordCase } from "../wordInCells";

@@ -1,7 +1,7 @@
 import { choice } from "../../inputs/choice";
-import { mass, vesselMass } from "../../inputs/mass";
+import { wetMoisture } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { wetMoisture } from "../../inputs/wetMoisture";
 import { volatileFraction } from "../../weighing/volatileFraction";
 import { VOLATILE_BASES, volatileMatter } from "../../weighing/volatileMatter";
 import { cellFunction } from "../cellFunction";

@@ -1,4 +1,4 @@
-import { asGiven } from "../../inputs/asGiven";
+import { asGiven } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { rangeEvidence } from "../../sense/rangeEvidence";
 import { RANGE_QUANTITIES } from "../../sense/rangeQuantities";

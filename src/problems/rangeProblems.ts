@@ -36,7 +36,8 @@ export const valueLooksLikePercent = (value: number): string =>
 export const valueLooksLikeKilojoules = (value: number, most: number): string =>
   aboutValue(`${withUnit(value, "MJ/kg")} is above ${withUnit(most, "MJ/kg")} and looks like kJ/kg`, "Give MJ/kg, such as 19.8.");
 
-export const valueBelowZero = (value: number, unit: string): string => aboutValue(`${withUnit(value, unit)} is below zero`, "Check for swapped cells.");
+export const valueBelowZero = (value: number, unit: string): string =>
+  aboutValue(`${withUnit(value, unit)} is below zero`, "Check for swapped cells.");
 
 /** @param known what is printed of the feedstock itself, "" where nothing is to be added */
 export const insideRange = ({ band, unit, of, source, ...result }: Judged, known: string): string =>

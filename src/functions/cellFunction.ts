@@ -78,17 +78,18 @@ export interface RangeFunction extends ValueFunction {
 }
 
 /** Defines a function that gives one value. */
-export const cellFunction = <const I extends Inputs>(definition: ValueDefinition<I>): CellFunction => listed({ ...definition, gives: "value" });
+export const cellFunction = <const I extends Inputs>(definition: ValueDefinition<I>): CellFunction => catalogued({ ...definition, gives: "value" });
 
 /** Defines a function that gives a table. */
-export const tableFunction = <const I extends Inputs>(definition: TableDefinition<I>): CellFunction => listed({ ...definition, gives: "table" });
+export const tableFunction = <const I extends Inputs>(definition: TableDefinition<I>): CellFunction => catalogued({ ...definition, gives: "table" });
 
 /**
  * The one cast of the catalogue. A list of functions cannot say of each what its inputs read to, so the types of `read`
  * are given up here; `cells/readInputs` keeps the promise, reading every input under its own name with its own reader.
  */
-const listed = <I extends Inputs>(definition: (ValueDefinition<I> & { gives: "value" }) | (TableDefinition<I> & { gives: "table" })): CellFunction =>
-  definition as CellFunction;
+const catalogued = <I extends Inputs>(
+  definition: (ValueDefinition<I> & { gives: "value" }) | (TableDefinition<I> & { gives: "table" }),
+): CellFunction => definition as CellFunction;
 
 /** True where ranges are taken row by row: one value out, and no input that is a column in itself. */
 export const takesRanges = (definition: CellFunction): definition is RangeFunction =>

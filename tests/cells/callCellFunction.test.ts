@@ -182,6 +182,9 @@ describe("a function of a column", () => {
   });
 
   test("refuses a range where one cell is wanted", () => {
+    expect(callCellFunction(total, [[[1]], [["first", "last"]]])).toEqual(
+      problem("keep: 1 row by 2 columns given where one cell is wanted. Give one cell."),
+    );
     expect(callCellFunction(total, [[[1]], [["first"], ["last"]]])).toEqual(
       problem("keep: 2 rows by 1 column given where one cell is wanted. Give one cell."),
     );

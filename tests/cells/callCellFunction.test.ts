@@ -86,6 +86,10 @@ describe("a function of single cells", () => {
     ).toEqual([[10], [problem("gross: nothing here (blank or 0). Give grams.")]]);
   });
 
+  test("given rows, leaves a place nobody has filled in empty, as in columns", () => {
+    expect(callCellFunction(difference, [[[25, 25, 0]], [[35, 0, 0]]])).toEqual([[10, problem("gross: nothing here (blank or 0). Give grams."), ""]]);
+  });
+
   test("a column against a row gives every pair", () => {
     expect(callCellFunction(difference, [[[1, 2]], [[10], [20]]])).toEqual([
       [9, 8],
@@ -193,6 +197,8 @@ describe("a function of a column", () => {
 
 test("a rich value is taken by its basic value", () => {
   expect(callCellFunction(difference, [{ type: "FormattedNumber", basicValue: 25 }, 35])).toEqual([[10]]);
+  expect(callCellFunction(difference, [{ basicValue: 25 }, 35])).toEqual([[10]]);
+  expect(callCellFunction(difference, [25, 35, { type: "Entity" }])).toEqual([[10]]);
 });
 
 test("a table function gives its rows", () => {

@@ -86,6 +86,10 @@ describe("a function of single cells", () => {
     ).toEqual([[10], [problem("gross: nothing here (blank or 0). Give grams.")]]);
   });
 
+  test("given two rows, leaves the one nobody has filled in empty", () => {
+    expect(callCellFunction(difference, [25, [[35], [0]]])).toEqual([[10], [""]]);
+  });
+
   test("given rows, leaves a place nobody has filled in empty, as in columns", () => {
     expect(callCellFunction(difference, [[[25, 25, 0]], [[35, 0, 0]]])).toEqual([[10, problem("gross: nothing here (blank or 0). Give grams."), ""]]);
   });

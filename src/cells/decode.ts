@@ -18,5 +18,5 @@ export function decode(raw: unknown): CellValue {
   const rich: RichValue = raw;
   const code = rich.code ?? rich.basicValue;
   if ((rich.type === "Error" || rich.code !== undefined) && typeof code === "string") return new CellError(code);
-  return rich.basicValue === undefined ? BLANK : decode(rich.basicValue);
+  return decode(rich.basicValue);
 }

@@ -1,16 +1,20 @@
-import { InputProblem } from "../problems/InputProblem";
+import type { Shown } from "../functions/cellFunction";
+import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { NoAnswer } from "../problems/NoAnswer";
 import { PassedError } from "../problems/PassedError";
-import type { Shown } from "../functions/cellFunction";
+
+const ERROR_CODES = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"] as const;
 
 /** The errors a cell can be made to show. */
-export type ErrorCode = "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!";
+export type ErrorCode = (typeof ERROR_CODES)[number];
 
-/** An error in place of a value: the code the cell shows and the sentence behind it. */
+/** An error in place of a value: the code the cell shows, the sentence behind it and the argument that it names. */
 export class CellProblem {
   constructor(
     readonly code: ErrorCode,
     readonly message: string,
+    /** Undefined for an internal error. */
+    readonly argument?: string,
   ) {}
 }
 
@@ -18,13 +22,18 @@ export type Answer = Shown | CellProblem;
 
 export const INTERNAL_ERROR = "internal error: please report this cell formula and its inputs.";
 
-const PASSED_ON: readonly string[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"];
-
 /** The cell error for something thrown. What we did not throw ourselves is a defect, and says so. */
 export function problemOf(thrown: unknown): CellProblem {
-  if (thrown instanceof InputProblem) return new CellProblem("#VALUE!", thrown.message);
-  if (thrown instanceof NoAnswer) return new CellProblem("#N/A", thrown.message);
-  // A function cannot return #REF!, #NAME? and the like; #VALUE! keeps the sentence that names them.
-  if (thrown instanceof PassedError) return new CellProblem(PASSED_ON.includes(thrown.code) ? (thrown.code as ErrorCode) : "#VALUE!", thrown.message);
-  return new CellProblem("#VALUE!", INTERNAL_ERROR);
+  if (!(thrown instanceof ArgumentProblem)) return new CellProblem("#VALUE!", INTERNAL_ERROR);
+  return new CellProblem(codeOf(thrown), thrown.message, thrown.argument);
 }
+
+function codeOf(problem: ArgumentProblem): ErrorCode {
+  if (problem instanceof NoAnswer) return "#N/A";
+  // A function cannot return #REF!, #NAME? and the like; #VALUE! keeps the sentence that names them.
+  return (problem instanceof PassedError && ERROR_CODES.find((code) => code === problem.code)) || "#VALUE!";
+}
+
+/** A computed value as it may leave: NaN and infinity never do, since inside a spill the host would show them as 0. */
+export const leaving = (value: Shown): Answer =>
+  typeof value === "number" && !Number.isFinite(value) ? new CellProblem("#VALUE!", INTERNAL_ERROR) : value;

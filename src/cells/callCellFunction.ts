@@ -1,5 +1,5 @@
 import { takesRanges, type CellFunction } from "../functions/cellFunction";
-import { CellProblem, INTERNAL_ERROR, problemOf, type Answer } from "./CellProblem";
+import { leaving, problemOf, type Answer } from "./CellProblem";
 import { givenInputs } from "./GivenInput";
 import { overRanges } from "./overRanges";
 import { readInputs } from "./readInputs";
@@ -13,20 +13,10 @@ export function callCellFunction(definition: CellFunction, raw: readonly unknown
   try {
     const given = givenInputs(definition, raw);
     if (takesRanges(definition)) return overRanges(definition, given);
-    return finite(computed(definition, readInputs(given)));
+    const read = readInputs(given);
+    if (definition.gives === "table") return definition.computeTable(read).map((row) => row.map(leaving));
+    return leaving(definition.compute(read));
   } catch (thrown) {
     return problemOf(thrown);
   }
-}
-
-function computed(definition: CellFunction, read: Readonly<Record<string, unknown>>): Answer | Answer[][] {
-  if (definition.computeTable) return definition.computeTable(read).map((row) => [...row]);
-  if (definition.compute) return definition.compute(read);
-  throw new Error(`${definition.name} computes nothing`);
-}
-
-/** NaN and infinity never leave: inside a spill the host would show them as 0. */
-function finite(answer: Answer | Answer[][]): Answer | Answer[][] {
-  const checked = (one: Answer): Answer => (typeof one === "number" && !Number.isFinite(one) ? new CellProblem("#VALUE!", INTERNAL_ERROR) : one);
-  return Array.isArray(answer) ? answer.map((row) => row.map(checked)) : checked(answer);
 }

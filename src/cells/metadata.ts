@@ -33,4 +33,4 @@ function parameter(definition: CellFunction, name: string, input: Input<unknown>
   };
 }
 
-const givesRectangle = (definition: CellFunction): boolean => definition.computeTable !== undefined || takesRanges(definition);
+const givesRectangle = (definition: CellFunction): boolean => definition.gives === "table" || takesRanges(definition);

@@ -1,7 +1,7 @@
-import type { CellFunction } from "../functions/cellFunction";
+import type { RangeFunction } from "../functions/cellFunction";
 import type { CellInput } from "../inputs/Input";
 import { shapesDoNotFit } from "../problems/inputProblems";
-import { CellProblem, INTERNAL_ERROR, problemOf, type Answer } from "./CellProblem";
+import { leaving, problemOf, type Answer } from "./CellProblem";
 import type { GivenInput } from "./GivenInput";
 import { ROWS_OF_A_SHEET, type Grid } from "./Grid";
 import { cellFor, readInputs } from "./readInputs";
@@ -12,7 +12,7 @@ import { cellFor, readInputs } from "./readInputs";
  * its own problem and the rest stand.
  * @throws InputProblem when two ranges have different sizes
  */
-export function overRanges(definition: CellFunction, given: readonly GivenInput[]): Answer[][] {
+export function overRanges(definition: RangeFunction, given: readonly GivenInput[]): Answer[][] {
   const { rows, columns } = commonShape(given);
   const awaited = given.flatMap(requiredRange);
   const answers = new Array<Answer[]>(rows);
@@ -25,10 +25,9 @@ export function overRanges(definition: CellFunction, given: readonly GivenInput[
   return answers;
 }
 
-function answerAt(definition: CellFunction, given: readonly GivenInput[], row: number, column: number): Answer {
+function answerAt(definition: RangeFunction, given: readonly GivenInput[], row: number, column: number): Answer {
   try {
-    const value = definition.compute?.(readInputs(given, row, column));
-    return value === undefined || (typeof value === "number" && !Number.isFinite(value)) ? new CellProblem("#VALUE!", INTERNAL_ERROR) : value;
+    return leaving(definition.compute(readInputs(given, row, column)));
   } catch (thrown) {
     return problemOf(thrown);
   }

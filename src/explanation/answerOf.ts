@@ -2,7 +2,7 @@ import { callCellFunction } from "../cells/callCellFunction";
 import { problemOf, type Answer } from "../cells/CellProblem";
 import { NAMESPACE } from "../functions/catalogue";
 import type { CellFunction } from "../functions/cellFunction";
-import { tooManyArguments } from "../problems/callProblems";
+import { tooManyArguments } from "../problems/inputProblems";
 
 /** What a call gives; with more arguments than the function takes, what the local workbook says of them. */
 export function answerOf(definition: CellFunction, rawArguments: readonly unknown[]): Answer | Answer[][] {

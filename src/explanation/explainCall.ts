@@ -3,7 +3,7 @@ import { givenInputs } from "../cells/GivenInput";
 import { readInputs } from "../cells/readInputs";
 import { NAMESPACE } from "../functions/catalogue";
 import { takesRanges, type CellFunction } from "../functions/cellFunction";
-import { semicolonsBetween } from "../problems/callProblems";
+import { semicolonsBetween } from "../problems/inputProblems";
 import type { CellReading } from "../workbook/Workbook";
 import { isUnknown } from "./Argument";
 import type { CallExplanation, ExplainedProblem, ExplainedTable } from "./CellExplanation";
@@ -26,7 +26,7 @@ export function explainCall(call: CallInCell): CallExplanation {
   return {
     name: `${NAMESPACE}.${definition.name}`,
     summary: definition.summary,
-    inputs: inputRows(definition, worked.given, call.homeSheet, position, problem && argumentNamedBy(problem)),
+    inputs: inputRows(definition, worked.given, call.homeSheet, position, problem && argumentNamedBy(problem, answer)),
     working: hasAnswer ? working(call, worked, position, result) : [],
     resultAbout: definition.result.about,
     result,
@@ -49,7 +49,9 @@ function problemIn({ definition, argumentTexts, shownIn }: CallInCell, unknown: 
   return unknown && shownIn !== undefined && shownIn.message !== "" ? { code: shownIn.error, message: shownIn.message } : undefined;
 }
 
-const argumentNamedBy = ({ message }: ExplainedProblem): string | undefined => /^(\w+): /.exec(message)?.[1];
+/** A problem that only the spreadsheet could find is known by its sentence alone. */
+const argumentNamedBy = ({ message }: ExplainedProblem, answer: Worked["answer"]): string | undefined =>
+  answer instanceof CellProblem ? answer.argument : /^(\w+): /.exec(message)?.[1];
 
 function resultText(definition: CellFunction, answer: Worked["answer"], shownIn: CellReading | undefined): string {
   if (Array.isArray(answer)) return "";

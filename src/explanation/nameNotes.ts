@@ -1,7 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import { NAMESPACE } from "../functions/catalogue";
-import { noSuchFunction } from "../problems/cellNotes";
-import { gridErrorNote } from "../problems/gridErrorNotes";
+import { gridErrorNote, noSuchFunction } from "../problems/cellNotes";
 import { catalogueName } from "../sharing/catalogueName";
 import { findCalls } from "../sharing/findCalls";
 import { definitionOf } from "./definitionOf";

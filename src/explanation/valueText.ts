@@ -1,6 +1,6 @@
 import { inFigures } from "../functions/inFigures";
 import { BLANK, CellError, type CellValue } from "../inputs/CellValue";
-import { quoted } from "../problems/quoted";
+import { plainNumber, quoted } from "../problems/quoted";
 import type { Cells } from "./Cells";
 
 const PERCENT = 100;
@@ -14,7 +14,7 @@ export function valueText(value: CellValue, unit: string): string {
   if (value === BLANK || value === "") return "blank";
   if (value instanceof CellError) return `shows ${value.code}`;
   if (typeof value !== "number") return quoted(value);
-  if (unit === "fraction") return `${inFigures(value)} (${Number((value * PERCENT).toPrecision(PERCENT_DIGITS))} %)`;
+  if (unit === "fraction") return `${inFigures(value)} (${plainNumber(value * PERCENT, PERCENT_DIGITS)} %)`;
   return unit === "" ? inFigures(value) : `${inFigures(value)} ${unit}`;
 }
 

@@ -1,4 +1,4 @@
-import type { Inputs, Read } from "../inputs/Input";
+import type { CellInput, Inputs, Read } from "../inputs/Input";
 
 /** What a cell can show. Text that must look empty is "". */
 export type Shown = number | string | boolean;
@@ -49,24 +49,48 @@ interface TableDefinition<I extends Inputs> extends Definition<I> {
   readonly computeTable: (read: Read<I>) => readonly (readonly Shown[])[];
 }
 
-/** One cell function as the rest of the program sees it. */
-export interface CellFunction extends Omit<Definition<Inputs>, "working" | "inCells"> {
-  readonly working?: (read: Readonly<Record<string, unknown>>) => readonly string[];
+/** What was read for each input, under its name, where nobody knows any longer which function it is for. */
+type AnyRead = Readonly<Record<string, unknown>>;
+
+interface AnyDefinition extends Omit<Definition<Inputs>, "working" | "inCells"> {
+  readonly working?: (read: AnyRead) => readonly string[];
   readonly inCells?: (text: Readonly<Record<string, string>>) => string;
-  readonly compute?: (read: Readonly<Record<string, unknown>>) => Shown;
-  readonly computeTable?: (read: Readonly<Record<string, unknown>>) => readonly (readonly Shown[])[];
+}
+
+/** A function that gives one value. */
+export interface ValueFunction extends AnyDefinition {
+  readonly gives: "value";
+  readonly compute: (read: AnyRead) => Shown;
+}
+
+/** A function that gives a table. */
+export interface TableFunction extends AnyDefinition {
+  readonly gives: "table";
+  readonly computeTable: (read: AnyRead) => readonly (readonly Shown[])[];
+}
+
+/** One cell function as the rest of the program sees it; `gives` tells the two apart. */
+export type CellFunction = ValueFunction | TableFunction;
+
+/** A value function of single cells, which therefore takes ranges row by row. */
+export interface RangeFunction extends ValueFunction {
+  readonly inputs: Readonly<Record<string, CellInput<unknown>>>;
 }
 
 /** Defines a function that gives one value. */
-export function cellFunction<const I extends Inputs>(definition: ValueDefinition<I>): CellFunction {
-  return definition as unknown as CellFunction;
-}
+export const cellFunction = <const I extends Inputs>(definition: ValueDefinition<I>): CellFunction => catalogued({ ...definition, gives: "value" });
 
 /** Defines a function that gives a table. */
-export function tableFunction<const I extends Inputs>(definition: TableDefinition<I>): CellFunction {
-  return definition as unknown as CellFunction;
-}
+export const tableFunction = <const I extends Inputs>(definition: TableDefinition<I>): CellFunction => catalogued({ ...definition, gives: "table" });
+
+/**
+ * The one cast of the catalogue. A list of functions cannot say of each what its inputs read to, so the types of `read`
+ * are given up here; `cells/readInputs` keeps the promise, reading every input under its own name with its own reader.
+ */
+const catalogued = <I extends Inputs>(
+  definition: (ValueDefinition<I> & { gives: "value" }) | (TableDefinition<I> & { gives: "table" }),
+): CellFunction => definition as CellFunction;
 
 /** True where ranges are taken row by row: one value out, and no input that is a column in itself. */
-export const takesRanges = (definition: CellFunction): boolean =>
-  definition.compute !== undefined && Object.values(definition.inputs).every((input) => input.shape === "cell");
+export const takesRanges = (definition: CellFunction): definition is RangeFunction =>
+  definition.gives === "value" && Object.values(definition.inputs).every((input) => input.shape === "cell");

@@ -1,4 +1,4 @@
-import { asGiven } from "../inputs/asGiven";
+import { asGiven } from "../inputs/kinds/words";
 import { optional } from "../inputs/optional";
 import { RANGE_QUANTITIES } from "../sense/typicalBands";
 import { FEEDSTOCKS, rangeEvidence, typicalRange } from "../sense/typicalRange";

@@ -48,11 +48,12 @@ function blankRule(input: Input<unknown>): string {
 
 function resultLine(definition: CellFunction): string {
   const unit = definition.result.unit === "" ? "" : ` [${definition.result.unit}]`;
-  const spread = definition.computeTable
-    ? " It fills the cells below and beside the formula; they must be empty."
-    : takesRanges(definition)
-      ? " Give whole columns to get a column of answers."
-      : "";
+  const spread =
+    definition.gives === "table"
+      ? " It fills the cells below and beside the formula; they must be empty."
+      : takesRanges(definition)
+        ? " Give whole columns to get a column of answers."
+        : "";
   return `${definition.result.about}${unit}.${spread}`;
 }
 

@@ -5,4 +5,4 @@ const SHOWN_DIGITS = 8; // enough to check a hand calculation, few enough to rea
 
 /** What a cell shows, as an example prints it. */
 export const shownText = (value: Shown): string =>
-  typeof value === "number" ? plainNumber(Number(value.toPrecision(SHOWN_DIGITS))) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;
+  typeof value === "number" ? plainNumber(value, SHOWN_DIGITS) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;

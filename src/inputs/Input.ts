@@ -5,6 +5,8 @@ interface Described {
   readonly about: string;
   /** What more there is to say than the host's one line holds; shown in the pane and on the reference page. */
   readonly detail?: string;
+  /** The kind of thing it takes, as a message names it, with its article: "a weighing", "a fraction". */
+  readonly called: string;
   /** The unit, as printed after a value; "" where there is none. */
   readonly unit: string;
   readonly optional: boolean;

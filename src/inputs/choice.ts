@@ -1,10 +1,11 @@
-import { listed, unknownChoice } from "../problems/inputProblems";
+import { unknownChoice } from "../problems/inputProblems";
+import { listed } from "../problems/quoted";
 import { filledCell } from "./filledCell";
 import type { CellInput } from "./Input";
 
 /** One of a few words; capitals and outer spaces do not matter. A 0 from the host is a blank cell. */
 export const choice = <C extends string>(about: string, choices: readonly C[]): CellInput<C> => ({
-  ...filledCell(about, `Type one of ${listed(choices)}.`, (value, place) => {
+  ...filledCell(about, "a word", `Type one of ${listed(choices)}.`, (value, place) => {
     const found = choices.find((word) => word.toLowerCase() === String(value).trim().toLowerCase());
     if (found === undefined) throw unknownChoice(place, value, choices);
     return found;

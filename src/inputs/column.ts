@@ -1,8 +1,7 @@
 import { blankInput } from "../problems/inputProblems";
-import { PassedError } from "../problems/PassedError";
-import { CellError, type CellValue } from "./CellValue";
-import { isBlankNumber, readNumber, type NumberRule } from "./scalar";
+import { BLANK, type CellValue } from "./CellValue";
 import type { ColumnInput } from "./Input";
+import { isBlankNumber, readNumber, type NumberRule } from "./number";
 
 /**
  * A column of numbers in the order they were taken. Blanks at its end are readings not yet made and are left off;
@@ -11,22 +10,35 @@ import type { ColumnInput } from "./Input";
 export const column = (about: string, rule: NumberRule): ColumnInput<readonly number[]> => ({
   shape: "column",
   about,
+  called: rule.called,
   unit: rule.unit,
   optional: false,
   read: (cells, argument) => {
-    const filled = withoutTrailingBlanks(cells, rule);
+    const filled = withoutTrailing(cells, (cell) => isBlankNumber(cell, rule));
     if (filled.length === 0) throw blankInput({ argument }, rule.advice);
     return filled.map((cell, index) => {
       const place = { argument, row: index + 1 };
-      if (cell instanceof CellError) throw new PassedError(cell.code, `${argument}: row ${place.row}`);
       if (isBlankNumber(cell, rule)) throw blankInput(place, "Fill the gap or remove the row.");
       return readNumber(cell, place, { ...rule, advice: `Clear the cell or ${rule.advice.charAt(0).toLowerCase()}${rule.advice.slice(1)}` });
     });
   },
 });
 
-function withoutTrailingBlanks(cells: readonly CellValue[], rule: NumberRule): readonly CellValue[] {
+/** The cells up to the last that is not blank. */
+export function withoutTrailing(cells: readonly CellValue[], isBlank: (cell: CellValue) => boolean): readonly CellValue[] {
   let end = cells.length;
-  while (end > 0 && isBlankNumber(cells[end - 1] as CellValue, rule)) end--;
+  while (end > 0 && isBlank(cells[end - 1] ?? BLANK)) end--;
   return cells.slice(0, end);
 }
+
+/** A column's values with the number of cells given, blanks at the end included. */
+export interface RowCounted<T> {
+  readonly values: T;
+  readonly rows: number;
+}
+
+/** The same column with its number of cells, so that two columns can be held to one size though both end in blanks. */
+export const rowCounted = <T>(input: ColumnInput<T>): ColumnInput<RowCounted<T>> => ({
+  ...input,
+  read: (cells, argument) => ({ values: input.read(cells, argument), rows: cells.length }),
+});

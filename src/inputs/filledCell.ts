@@ -2,16 +2,23 @@ import { blankInput, type Place } from "../problems/inputProblems";
 import { PassedError } from "../problems/PassedError";
 import { BLANK, CellError } from "./CellValue";
 import type { CellInput } from "./Input";
-import { isNothing } from "./scalar";
+import { isNothing } from "./number";
 
 /**
  * A required input that is no number. A 0 from the host is a blank cell.
+ * @param called what it is, with its article
  * @param advice what to type, one sentence, for a blank cell
  * @param take reads what the cell holds; throws InputProblem when it cannot serve
  */
-export const filledCell = <T>(about: string, advice: string, take: (value: number | string | boolean, place: Place) => T): CellInput<T> => ({
+export const filledCell = <T>(
+  about: string,
+  called: string,
+  advice: string,
+  take: (value: number | string | boolean, place: Place) => T,
+): CellInput<T> => ({
   shape: "cell",
   about,
+  called,
   unit: "",
   optional: false,
   isBlank: (value) => isNothing(value) || value === 0,

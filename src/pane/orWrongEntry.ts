@@ -1,5 +1,4 @@
 import { InputProblem } from "../problems/InputProblem";
-import { namedIn } from "./namedIn";
 import type { WrongEntry } from "./WrongEntry";
 
 /**
@@ -11,6 +10,6 @@ export function orWrongEntry<T, F extends string>(make: () => T, boxes: Readonly
     return make();
   } catch (problem) {
     if (!(problem instanceof InputProblem)) throw problem;
-    return { problem: problem.message, field: boxes[namedIn(problem.message)] };
+    return { problem: problem.message, field: boxes[problem.argument] };
   }
 }

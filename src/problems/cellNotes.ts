@@ -1,3 +1,5 @@
+import { sentenceAbout } from "./ArgumentProblem";
+
 /** What is said of a cell that shows an error which no cell function made, under the code it shows. */
 const HOST_ERRORS: Readonly<Record<string, string>> = {
   "#NAME?":
@@ -19,10 +21,22 @@ export const WAITS_FOR_INPUTS = "The cell shows nothing yet: its formula waits u
 /** @param nearest names with the namespace, best first */
 export function noSuchFunction(name: string, nearest: readonly string[]): string {
   const advice = nearest.length === 0 ? "Look it up in the Functions tab" : `Nearest name${nearest.length > 1 ? "s" : ""}: ${nearest.join(", ")}`;
-  return `${name}: there is no such function in this version. ${advice}.`;
+  return sentenceAbout(name, "there is no such function in this version", `${advice}.`);
 }
 
 export const CALLS_NO_FUNCTION = "calls a function that this version of Retort does not have.";
 
 /** Said of the value a cell shows. */
 export const REFERS_TO_ITSELF = "This formula refers to its own cell, so what the cell shows cannot be right. Point it at other cells.";
+
+/** What is said below the grid of the local workbook when a cell shows an error that no Retort function made, under its code. */
+const GRID_ERRORS: Readonly<Record<string, string>> = {
+  "#NAME?": "A name in this formula is not known here. Check its spelling; Retort's functions begin with RETORT. and text stands in double quotes.",
+  "#VALUE!": "This formula cannot be worked out as it stands. Check its brackets, its commas and the cells it refers to.",
+  "#SPILL!": "The answers need cells that already hold something. Clear those cells or move the formula.",
+  "#REF!": "A cell this formula referred to is gone, or the formula needs its own cell. Point it at the right cells.",
+  "#CYCLE!": "This formula needs its own cell. Point it at other cells.",
+  "#DIV/0!": "Something is divided by 0 or by a blank cell. Fill in the cell, or test for it with IF.",
+};
+
+export const gridErrorNote = (code: string): string | undefined => GRID_ERRORS[code];

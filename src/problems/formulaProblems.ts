@@ -1,6 +1,5 @@
-import { characterNumber } from "./characterNumber";
 import { InputProblem } from "./InputProblem";
-import { plainNumber, quoted } from "./quoted";
+import { characterNumber, plainNumber, quoted } from "./quoted";
 
 /** A place in a formula's text: the argument's name, the user's own text, and an index into it in UTF-16 units. */
 export interface Spot {
@@ -12,16 +11,16 @@ export interface Spot {
 const where = ({ text, index }: Spot): string => `at character ${characterNumber(text, index)} of ${quoted(text)}`;
 
 const at = (spot: Spot, seen: string, wrong: string, advice: string): InputProblem =>
-  new InputProblem(`${spot.argument}: ${quoted(seen)} ${where(spot)} ${wrong}. ${advice}`);
+  new InputProblem(spot.argument, `${quoted(seen)} ${where(spot)} ${wrong}`, advice);
 
 const whole = ({ argument, text }: Spot, wrong: string, advice: string): InputProblem =>
-  new InputProblem(`${argument}: ${quoted(text)} ${wrong}. ${advice}`);
+  new InputProblem(argument, `${quoted(text)} ${wrong}`, advice);
 
 const EXAMPLE = "Type a chemical formula such as CaCO3.";
 const CAPITALS = "Capitals matter: Co is cobalt, CO carbon monoxide.";
 
 export const noElement = (spot: Spot, seen: string, advice = "Check the symbol."): InputProblem =>
-  new InputProblem(`${spot.argument}: no element ${quoted(seen)} ${where(spot)}. ${advice}`);
+  new InputProblem(spot.argument, `no element ${quoted(seen)} ${where(spot)}`, advice);
 
 export const noElementInThisCase = (spot: Spot, seen: string): InputProblem => noElement(spot, seen, `Check the symbol. ${CAPITALS}`);
 
@@ -68,10 +67,10 @@ export const slashInAmount = (spot: Spot): InputProblem => at(spot, "/", "divide
 export const timesSign = (spot: Spot, seen: string): InputProblem => at(spot, seen, "is a times sign", "Type · or . before the water of a hydrate.");
 
 export const lineBreak = (spot: Spot): InputProblem =>
-  new InputProblem(`${spot.argument}: a line break ${where(spot)} parts the formula. Give one compound in a cell.`);
+  new InputProblem(spot.argument, `a line break ${where(spot)} parts the formula`, "Give one compound in a cell.");
 
 export const spaceInside = (spot: Spot): InputProblem =>
-  new InputProblem(`${spot.argument}: the space ${where(spot)} parts the formula. Remove it, or type · before the water of a hydrate.`);
+  new InputProblem(spot.argument, `the space ${where(spot)} parts the formula`, "Remove it, or type · before the water of a hydrate.");
 
 export const numberApart = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "stands apart", "Close the gap for a count, or type · before the water of a hydrate.");
@@ -121,7 +120,7 @@ export const totalOutOfBounds = (spot: Spot, symbol: string, total: number): Inp
   whole(spot, `multiplies out to ${plainNumber(total)} ${symbol}`, "Check the counts.");
 
 export const tooLong = ({ argument }: Spot, length: number, longest: number): InputProblem =>
-  new InputProblem(`${argument}: the text is ${length} characters long. A formula has at most ${longest}. Check the cell.`);
+  new InputProblem(argument, `the text is ${length} characters long`, `A formula has at most ${longest}. Check the cell.`);
 
 export const commaOrDot = (spot: Spot): InputProblem =>
   at(spot, ",", "can be a decimal comma or a hydrate dot", "Type · for a hydrate, or bracket a decimal: S(O4.5)H2O.");
@@ -151,7 +150,7 @@ export const massNumberOrAmount = (spot: Spot, seen: string, symbol: string): In
   at(spot, seen, `can be an amount or the isotope ${symbol}-${seen}`, `Type [${seen}${symbol}] for the isotope, ${seen}( ) for the amount.`);
 
 export const noNuclide = (spot: Spot, seen: string): InputProblem =>
-  new InputProblem(`${spot.argument}: no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides. Check the mass number.`);
+  new InputProblem(spot.argument, `no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides`, "Check the mass number.");
 
 export const capitalsMixedUp = (spot: Spot, seen: string, reading: string, meant: string): InputProblem =>
   at(spot, seen, `reads as ${reading}`, `Type ${meant}, or (${seen.charAt(0)})${seen.charAt(1)} if it is so meant.`);
@@ -164,8 +163,12 @@ export const zeroForO = (spot: Spot, seen: string, symbol: string): InputProblem
 
 /** @param name the element's name; undefined for a symbol of no element */
 export const noAtomicWeight = (argument: string, symbol: string, name: string | undefined): InputProblem =>
-  new InputProblem(
-    name === undefined
-      ? `${argument}: no element ${quoted(symbol)}. Check the symbol.`
-      : `${argument}: ${name} (${symbol}) has no standard atomic weight${symbol === "Ac" ? ". For acetate write CH3COO." : ", so no molar mass follows. Leave it out or use one isotope's mass."}`,
-  );
+  name === undefined
+    ? new InputProblem(argument, `no element ${quoted(symbol)}`, "Check the symbol.")
+    : symbol === "Ac"
+      ? new InputProblem(argument, `${name} (${symbol}) has no standard atomic weight`, "For acetate write CH3COO.")
+      : new InputProblem(
+          argument,
+          `${name} (${symbol}) has no standard atomic weight, so no molar mass follows`,
+          "Leave it out or use one isotope's mass.",
+        );

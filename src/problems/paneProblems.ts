@@ -1,17 +1,23 @@
+import { sentenceAbout } from "./ArgumentProblem";
 import { plainNumber } from "./quoted";
 
 export const unforeseenInPane = (seen: string): string => `That did not work: ${seen}. Try again; if it stays, reload the pane.`;
 
-export const notANumberInForm = (label: string, typed: string): string => `${label}: "${typed}" is not a number. Type digits, such as 30 or 0.01.`;
+export const notANumberInForm = (label: string, typed: string): string =>
+  sentenceAbout(label, `"${typed}" is not a number`, "Type digits, such as 30 or 0.01.");
 
 /** For "1,440", which some read as 1440 and others as 1.44. */
 export const ambiguousInForm = (label: string, typed: string): string =>
-  `${label}: "${typed}" can be read in two ways. Type ${typed.replace(",", "")} or ${typed.replace(",", ".")}.`;
+  sentenceAbout(label, `"${typed}" can be read in two ways`, `Type ${typed.replace(",", "")} or ${typed.replace(",", ".")}.`);
 
-export const blankInForm = (label: string, example: string): string => `${label}: nothing here. Type a value such as ${example}.`;
+export const blankInForm = (label: string, example: string): string => sentenceAbout(label, "nothing here", `Type a value such as ${example}.`);
 
 export const kilnTemperatureMissing = (label: string): string =>
-  `${label}: nothing here, though a heating rate or a hold is given. Give the temperature or clear them.`;
+  sentenceAbout(label, "nothing here, though a heating rate or a hold is given", "Give the temperature or clear them.");
 
 export const outOfBoundsInForm = (label: string, value: number, atLeast: number, atMost: number, unit: string): string =>
-  `${label}: ${plainNumber(value)} ${unit} is not between ${plainNumber(atLeast)} and ${plainNumber(atMost)} ${unit}. Give a number in between.`;
+  sentenceAbout(
+    label,
+    `${plainNumber(value)} ${unit} is not between ${plainNumber(atLeast)} and ${plainNumber(atMost)} ${unit}`,
+    "Give a number in between.",
+  );

@@ -1,6 +1,6 @@
 // Sentences of a function that answers in words: none of these is thrown.
-import { listed, withUnit } from "./inputProblems";
-import { plainNumber, quoted } from "./quoted";
+import { sentenceAbout } from "./ArgumentProblem";
+import { listed, plainNumber, quoted, withUnit } from "./quoted";
 
 type Given = number | string | boolean | undefined;
 
@@ -18,20 +18,26 @@ export interface Judged {
 
 export const unknownRangeWord = (argument: string, given: Given, words: readonly string[]): string =>
   given === undefined
-    ? `${argument}: nothing here (blank or 0). Type one of ${listed(words)}.`
-    : `${argument}: ${quoted(given)} is not one of ${listed(words)}.`;
+    ? sentenceAbout(argument, "nothing here (blank or 0)", `Type one of ${listed(words)}.`)
+    : sentenceAbout(argument, `${quoted(given)} is not one of ${listed(words)}`);
 
-export const noValueToJudge = (advice: string): string => `value: nothing here (blank or 0). ${advice}`;
+const aboutValue = (wrong: string, advice: string): string => sentenceAbout("value", wrong, advice);
 
-export const valueNotANumber = (value: string | boolean, advice: string): string => `value: ${quoted(value)} is not a number. ${advice}`;
+export const noValueToJudge = (advice: string): string => aboutValue("nothing here (blank or 0)", advice);
+
+export const valueNotANumber = (value: string | boolean, advice: string): string => aboutValue(`${quoted(value)} is not a number`, advice);
 
 export const valueLooksLikePercent = (value: number): string =>
-  `value: ${plainNumber(value)} is above 1 and looks like a percentage. Type ${plainNumber(value)} % as ${plainNumber(value / 100)} or ${plainNumber(value)}%.`;
+  aboutValue(
+    `${plainNumber(value)} is above 1 and looks like a percentage`,
+    `Type ${plainNumber(value)} % as ${plainNumber(value / 100)} or ${plainNumber(value)}%.`,
+  );
 
 export const valueLooksLikeKilojoules = (value: number, most: number): string =>
-  `value: ${withUnit(value, "MJ/kg")} is above ${withUnit(most, "MJ/kg")} and looks like kJ/kg. Give MJ/kg, such as 19.8.`;
+  aboutValue(`${withUnit(value, "MJ/kg")} is above ${withUnit(most, "MJ/kg")} and looks like kJ/kg`, "Give MJ/kg, such as 19.8.");
 
-export const valueBelowZero = (value: number, unit: string): string => `value: ${withUnit(value, unit)} is below zero. Check for swapped cells.`;
+export const valueBelowZero = (value: number, unit: string): string =>
+  aboutValue(`${withUnit(value, unit)} is below zero`, "Check for swapped cells.");
 
 /** @param known what is printed of the feedstock itself, "" where nothing is to be added */
 export const insideRange = ({ band, unit, of, source, ...result }: Judged, known: string): string =>

@@ -1,21 +1,32 @@
 import { InputProblem } from "./InputProblem";
-import { listed, withUnit } from "./inputProblems";
-import { plainNumber, quoted } from "./quoted";
+import { listed, plainNumber, quoted, withUnit } from "./quoted";
 
 export const unknownKindOfRun = (kind: string, kinds: readonly string[]): InputProblem =>
-  new InputProblem(`kind of run: ${quoted(kind)} is not one of ${listed(kinds)}.`);
+  new InputProblem("kind of run", `${quoted(kind)} is not one of ${listed(kinds)}`);
 
 /** @param unit "" for a plain count */
 export const runOptionOutOfBounds = (option: string, value: number, atLeast: number, atMost: number, unit: string): InputProblem =>
   new InputProblem(
-    `${option}: ${shownValue(value, unit)} is not between ${plainNumber(atLeast)} and ${withUnit(atMost, unit)}. Give a number in between.`,
+    option,
+    `${shownValue(value, unit)} is not between ${plainNumber(atLeast)} and ${withUnit(atMost, unit)}`,
+    "Give a number in between.",
   );
 
 export const runOptionNotWhole = (option: string, value: number, nearest: number): InputProblem =>
-  new InputProblem(`${option}: ${shownValue(value, "")} is not a whole number. Give one such as ${nearest}.`);
+  new InputProblem(option, `${shownValue(value, "")} is not a whole number`, `Give one such as ${nearest}.`);
 
 export const vesselNameTooLong = (length: number, longest: number): InputProblem =>
-  new InputProblem(`vessel: a name of ${length} characters is longer than the ${longest} that fit on the sheet. Shorten it.`);
+  new InputProblem("vessel", `a name of ${length} characters is longer than the ${longest} that fit on the sheet`, "Shorten it.");
 
 /** A number field left empty reads as NaN. */
 const shownValue = (value: number, unit: string): string => (Number.isFinite(value) ? withUnit(value, unit) : "nothing");
+
+export const tooManyWeighIns = (interval: number, hours: number, weighIns: number, most: number): InputProblem =>
+  new InputProblem(
+    "interval",
+    `every ${withUnit(interval, "min")} for ${withUnit(hours, "h")} makes ${weighIns} weigh-ins, more than the ${most} of a run sheet`,
+    "Take a longer interval.",
+  );
+
+export const heatingRateMissing = (): InputProblem =>
+  new InputProblem("heating rate", "nothing here, though a kiln temperature is given", "Give degrees Celsius per minute.");

@@ -1,6 +1,6 @@
 import { readingUncertainty } from "../confidence/readingUncertainty";
 import { smallestSample } from "../confidence/smallestSample";
-import { heatingRateMissing, tooManyWeighIns } from "../problems/planProblems";
+import { heatingRateMissing, tooManyWeighIns } from "../problems/runSheetProblems";
 import { bounded } from "./bounded";
 import { optionBounds } from "./optionBounds";
 

@@ -1,4 +1,4 @@
-import { unsavedBefore } from "../problems/fileProblems";
+import { unsavedBefore } from "../problems/workbookProblems";
 
 const ANSWERS = ["keep", "save", "replace"] as const;
 export type Answer = (typeof ANSWERS)[number];

@@ -1,4 +1,4 @@
-import { keptUnsaved } from "../problems/fileProblems";
+import { keptUnsaved } from "../problems/workbookProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { askToReplace } from "./askToReplace";
 import { download } from "./download";

@@ -1,6 +1,5 @@
-import { argumentLeftOut, tooManyArguments } from "../problems/callProblems";
 import type { InputProblem } from "../problems/InputProblem";
-import { notOneCell } from "../problems/inputProblems";
+import { argumentLeftOut, notOneCell, tooManyArguments } from "../problems/inputProblems";
 import { GridError, type GridValue } from "../workbook/grid/GridError";
 import type { HostFunction } from "../workbook/grid/HostFunction";
 import type { FunctionMetadata, ParameterMetadata } from "./FunctionsMetadata";

@@ -1,9 +1,8 @@
 import { hasSemicolons } from "../explanation/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
 import { NAMESPACE } from "../functions/catalogue";
-import { semicolonsBetween } from "../problems/callProblems";
-import { REFERS_TO_ITSELF } from "../problems/cellNotes";
-import { gridErrorNote } from "../problems/gridErrorNotes";
+import { gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
+import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
 import type { CellReading } from "../workbook/Workbook";
 import { refersToItself } from "./refersToItself";

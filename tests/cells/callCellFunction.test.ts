@@ -1,12 +1,11 @@
 import fc from "fast-check";
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, INTERNAL_ERROR } from "../../src/cells/CellProblem";
-import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { cellFunction, tableFunction } from "../../src/functions/cellFunction";
-import { column } from "../../src/inputs/column";
 import { choice } from "../../src/inputs/choice";
-import { fraction } from "../../src/inputs/fraction";
-import { mass, vesselMass, weighing } from "../../src/inputs/mass";
+import { column } from "../../src/inputs/column";
+import { fraction } from "../../src/inputs/kinds/shares";
+import { mass, vesselMass, weighing } from "../../src/inputs/kinds/weighings";
 import { optional } from "../../src/inputs/optional";
 
 const described = { summary: "A test function [g].", result: { about: "Difference", unit: "g" }, examples: [], source: "definition" } as const;
@@ -32,7 +31,10 @@ const repeated = tableFunction({
   computeTable: ({ gross }) => [["gross", gross]],
 });
 
-const problem = (message: string, code: CellProblem["code"] = "#VALUE!"): CellProblem => new CellProblem(code, message);
+/** The problem with this sentence, and with what it opens with as its argument. */
+const problem = (message: string, code: CellProblem["code"] = "#VALUE!"): CellProblem =>
+  new CellProblem(code, message, /^[^:]+(?=: )/.exec(message)?.[0]);
+const INTERNAL = new CellProblem("#VALUE!", INTERNAL_ERROR);
 const INVOCATION = { address: "Sheet1!A1", functionName: "X" };
 
 describe("a function of single cells", () => {
@@ -84,6 +86,14 @@ describe("a function of single cells", () => {
     ).toEqual([[10], [problem("gross: nothing here (blank or 0). Give grams.")]]);
   });
 
+  test("given two rows, leaves the one nobody has filled in empty", () => {
+    expect(callCellFunction(difference, [25, [[35], [0]]])).toEqual([[10], [""]]);
+  });
+
+  test("given rows, leaves a place nobody has filled in empty, as in columns", () => {
+    expect(callCellFunction(difference, [[[25, 25, 0]], [[35, 0, 0]]])).toEqual([[10, problem("gross: nothing here (blank or 0). Give grams."), ""]]);
+  });
+
   test("a column against a row gives every pair", () => {
     expect(callCellFunction(difference, [[[1, 2]], [[10], [20]]])).toEqual([
       [9, 8],
@@ -101,7 +111,7 @@ describe("a function of single cells", () => {
   });
 
   test("whole columns are answered as far as either is filled", () => {
-    const whole = (...cells: number[]): unknown[][] => Array.from({ length: ROWS_OF_A_SHEET }, (_, row) => [cells[row] ?? 0]);
+    const whole = (...cells: number[]): unknown[][] => Array.from({ length: 1_048_576 }, (_, row) => [cells[row] ?? 0]);
     expect(callCellFunction(difference, [whole(1, 1, 1), whole(5, 6)])).toEqual([
       [4],
       [5],
@@ -180,6 +190,9 @@ describe("a function of a column", () => {
   });
 
   test("refuses a range where one cell is wanted", () => {
+    expect(callCellFunction(total, [[[1]], [["first", "last"]]])).toEqual(
+      problem("keep: 1 row by 2 columns given where one cell is wanted. Give one cell."),
+    );
     expect(callCellFunction(total, [[[1]], [["first"], ["last"]]])).toEqual(
       problem("keep: 2 rows by 1 column given where one cell is wanted. Give one cell."),
     );
@@ -188,6 +201,8 @@ describe("a function of a column", () => {
 
 test("a rich value is taken by its basic value", () => {
   expect(callCellFunction(difference, [{ type: "FormattedNumber", basicValue: 25 }, 35])).toEqual([[10]]);
+  expect(callCellFunction(difference, [{ basicValue: 25 }, 35])).toEqual([[10]]);
+  expect(callCellFunction(difference, [25, 35, { type: "Entity" }])).toEqual([[10]]);
 });
 
 test("a table function gives its rows", () => {
@@ -196,10 +211,10 @@ test("a table function gives its rows", () => {
 
 test("NaN and infinity never leave, alone or inside a table", () => {
   const leaking = (value: number) => ({ ...described, name: "LEAK", inputs: {}, compute: () => value });
-  expect(callCellFunction(cellFunction(leaking(NaN)), [])).toEqual([[problem(INTERNAL_ERROR)]]);
-  expect(callCellFunction(cellFunction(leaking(Infinity)), [])).toEqual([[problem(INTERNAL_ERROR)]]);
+  expect(callCellFunction(cellFunction(leaking(NaN)), [])).toEqual([[INTERNAL]]);
+  expect(callCellFunction(cellFunction(leaking(Infinity)), [])).toEqual([[INTERNAL]]);
   const table = tableFunction({ ...described, name: "LEAKS", inputs: {}, computeTable: () => [[1, NaN]] });
-  expect(callCellFunction(table, [])).toEqual([[1, problem(INTERNAL_ERROR)]]);
+  expect(callCellFunction(table, [])).toEqual([[1, INTERNAL]]);
 });
 
 test("an unforeseen exception becomes an internal error, not a crash", () => {
@@ -211,7 +226,7 @@ test("an unforeseen exception becomes an internal error, not a crash", () => {
       throw new TypeError("boom");
     },
   });
-  expect(callCellFunction(broken, [])).toEqual(problem(INTERNAL_ERROR));
+  expect(callCellFunction(broken, [])).toEqual(INTERNAL);
 });
 
 test("no host value makes a call throw", () => {

@@ -1,5 +1,5 @@
 import { cellFunction, tableFunction, type CellFunction } from "../../src/functions/cellFunction";
-import { mass } from "../../src/inputs/mass";
+import { mass } from "../../src/inputs/kinds/weighings";
 import { optional } from "../../src/inputs/optional";
 import { NoAnswer } from "../../src/problems/NoAnswer";
 
@@ -13,7 +13,7 @@ export const testFunctions: readonly CellFunction[] = [
     summary: "Has no answer.",
     inputs: { grams: mass("Any mass [g].") },
     compute: () => {
-      throw new NoAnswer("grams: nothing follows from one weighing. Weigh again.");
+      throw new NoAnswer("grams", "nothing follows from one weighing", "Weigh again.");
     },
   }),
   cellFunction({
@@ -48,7 +48,7 @@ export const testFunctions: readonly CellFunction[] = [
     summary: "Has no table to give.",
     inputs: { grams: mass("Any mass [g].") },
     computeTable: () => {
-      throw new NoAnswer("grams: nothing to tabulate. Weigh again.");
+      throw new NoAnswer("grams", "nothing to tabulate", "Weigh again.");
     },
   }),
 ];

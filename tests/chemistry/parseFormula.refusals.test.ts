@@ -240,8 +240,8 @@ function refusal(text: string, argument?: string): unknown {
 
 describe.each(Object.entries(REFUSED))("parseFormula refuses %s", (_subject, cases) => {
   test.each(cases)("%j", (text, message) => {
-    expect(refusal(text)).toEqual(new InputProblem(message));
     expect(refusal(text)).toBeInstanceOf(InputProblem);
+    expect(refusal(text)).toMatchObject({ message, argument: "formula" });
   });
 });
 
@@ -250,17 +250,23 @@ test("a message fits a hover box of about 150 characters", () => {
 });
 
 test("parseFormula opens its message with the name of the argument", () => {
-  expect(refusal("Xo", "fuel")).toEqual(new InputProblem('fuel: no element "Xo" at character 1 of "Xo". Check the symbol.'));
+  expect(refusal("Xo", "fuel")).toMatchObject({
+    message: 'fuel: no element "Xo" at character 1 of "Xo". Check the symbol.',
+    argument: "fuel",
+    name: "InputProblem",
+  });
 });
 
 test("parseFormula refuses a text of more than 1000 characters", () => {
-  expect(refusal("CaCO3".repeat(6000))).toEqual(
-    new InputProblem("formula: the text is 30000 characters long. A formula has at most 1000. Check the cell."),
-  );
+  expect(refusal("CaCO3".repeat(6000))).toMatchObject({
+    message: "formula: the text is 30000 characters long. A formula has at most 1000. Check the cell.",
+    name: "InputProblem",
+  });
 });
 
 test("parseFormula shortens a long text in its message and counts places in the whole", () => {
-  expect(refusal(`${"CaCO3".repeat(20)}Xo`)).toEqual(
-    new InputProblem('formula: no element "Xo" at character 101 of "CaCO3CaCO3CaCO3CaCO3…CO3CaCO3CaCO3CaCO3Xo". Check the symbol.'),
-  );
+  expect(refusal(`${"CaCO3".repeat(20)}Xo`)).toMatchObject({
+    message: 'formula: no element "Xo" at character 101 of "CaCO3CaCO3CaCO3CaCO3…CO3CaCO3CaCO3CaCO3Xo". Check the symbol.',
+    name: "InputProblem",
+  });
 });

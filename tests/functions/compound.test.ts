@@ -94,7 +94,7 @@ test("FORMULA.CHECK(formula) is text for any text, never an error", () => {
 
 test.each(["MOLARMASS", "ATOMS", "FORMULA.CHECK"])("%s(formula) passes an error in its input cell on", (name) => {
   const error = { type: "Error", basicValue: "#N/A", basicType: "Error" };
-  expect(answer(name, error)).toEqual(new CellProblem("#N/A", "formula: the cell given here shows #N/A. Mend that cell first."));
+  expect(answer(name, error)).toEqual(new CellProblem("#N/A", "formula: the cell given here shows #N/A. Mend that cell first.", "formula"));
 });
 
 test.each([
@@ -104,7 +104,7 @@ test.each([
   ["MOLARMASS", 0, "formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
   ["ATOMS", "PmCl3", "formula: promethium (Pm) has no standard atomic weight, so no molar mass follows. Leave it out or use one isotope's mass."],
 ])("%s(%j) refuses with the sentence behind #VALUE!", (name, argument, message) => {
-  expect(answer(name, argument)).toEqual(new CellProblem("#VALUE!", message));
+  expect(answer(name, argument)).toEqual(new CellProblem("#VALUE!", message, "formula"));
 });
 
 test("the working of MOLARMASS(formula) shows each product, the sum, the edition and the notes", () => {

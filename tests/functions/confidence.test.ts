@@ -104,7 +104,7 @@ describe("READING.U", () => {
     expect(tared?.[0]).toBeCloseTo(0.01 / Math.sqrt(6), 14);
     expect(plain?.[0]).toBeCloseTo(0.01 / Math.sqrt(12), 14);
     expect(left).toEqual(plain);
-    expect(blank).toEqual([new CellProblem("#VALUE!", "tared: nothing here (blank or 0). Type TRUE or FALSE, or leave the argument out.")]);
+    expect(blank).toEqual([new CellProblem("#VALUE!", "tared: nothing here (blank or 0). Type TRUE or FALSE, or leave the argument out.", "tared")]);
   });
 
   test("never falls below the rounding of the display", () => {

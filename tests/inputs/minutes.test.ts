@@ -1,5 +1,5 @@
 import { BLANK } from "../../src/inputs/CellValue";
-import { minutes } from "../../src/inputs/minutes";
+import { minutes } from "../../src/inputs/kinds/times";
 
 const times = minutes("Time of each weighing [min].");
 

@@ -1,6 +1,6 @@
 import { BLANK } from "../../src/inputs/CellValue";
-import { vesselMass } from "../../src/inputs/mass";
-import { omittable } from "../../src/inputs/omittable";
+import { vesselMass } from "../../src/inputs/kinds/weighings";
+import { omittable } from "../../src/inputs/optional";
 
 const vessel = omittable(vesselMass("Empty vessel [g]."));
 

@@ -4,6 +4,8 @@ import { callTemplate } from "../../src/pane/callTemplate";
 import { findCalls } from "../../src/sharing/findCalls";
 
 const withExamples = (...examples: Example[]): CellFunction => ({
+  gives: "value",
+  compute: () => 0,
   name: "X",
   summary: "",
   inputs: {},

@@ -3,9 +3,11 @@ import type { CellFunction } from "../../src/functions/cellFunction";
 import { searchFunctions } from "../../src/pane/searchFunctions";
 
 const made = (name: string, summary: string, about = "Something."): CellFunction => ({
+  gives: "value",
+  compute: () => 0,
   name,
   summary,
-  inputs: { amount: { shape: "cell", about, unit: "g", optional: false, isBlank: () => false, read: () => 0 } },
+  inputs: { amount: { shape: "cell", called: "a mass", about, unit: "g", optional: false, isBlank: () => false, read: () => 0 } },
   result: { about: "", unit: "" },
   examples: [],
   source: "",

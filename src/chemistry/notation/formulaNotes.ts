@@ -1,4 +1,4 @@
-import { characterNumber } from "../../problems/characterNumber";
+import { characterNumber } from "../../problems/quoted";
 
 /** What the reader says it decided where a formula could be read another way: one clause each. */
 export const formulaNotes = {

@@ -11,11 +11,11 @@ import {
   zeroCelsius,
 } from "../../balance/cipmAirDensity";
 import { OIML } from "../../balance/oimlAirDensity";
-import { airPressure } from "../../inputs/airPressure";
 import { choice } from "../../inputs/choice";
-import { fraction } from "../../inputs/fraction";
+import { airPressure } from "../../inputs/kinds/air";
+import { fraction } from "../../inputs/kinds/shares";
+import { roomTemperature } from "../../inputs/kinds/temperatures";
 import { optional } from "../../inputs/optional";
-import { roomTemperature } from "../../inputs/roomTemperature";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -1,6 +1,5 @@
 import { blankCorrected } from "../../balance/blankCorrected";
-import { balanceReading } from "../../inputs/balanceReading";
-import { signedMass } from "../../inputs/signedMass";
+import { balanceReading, signedMass } from "../../inputs/kinds/weighings";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -1,8 +1,7 @@
 import { buoyancy, USUAL_AIR, USUAL_REFERENCE } from "../../balance/buoyancy";
-import { airDensityInput } from "../../inputs/airDensityInput";
-import { balanceReading } from "../../inputs/balanceReading";
-import { omittable } from "../../inputs/omittable";
-import { solidDensity } from "../../inputs/solidDensity";
+import { airDensityInput, solidDensity } from "../../inputs/kinds/air";
+import { balanceReading } from "../../inputs/kinds/weighings";
+import { omittable } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

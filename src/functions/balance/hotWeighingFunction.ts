@@ -1,7 +1,6 @@
 import { CRUCIBLE_RATE, hotWeighing } from "../../balance/hotWeighing";
-import { gramsPerDegree } from "../../inputs/gramsPerDegree";
-import { omittable } from "../../inputs/omittable";
-import { temperatureDifference } from "../../inputs/temperatureDifference";
+import { gramsPerDegree, temperatureDifference } from "../../inputs/kinds/temperatures";
+import { omittable } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

@@ -1,8 +1,7 @@
 import { shareOfSpan, zeroDrift } from "../../balance/zeroDrift";
-import { balanceReading } from "../../inputs/balanceReading";
+import { laterTime, startTime } from "../../inputs/kinds/times";
+import { balanceReading, signedMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { signedMass } from "../../inputs/signedMass";
-import { laterTime, startTime } from "../../inputs/timeOfReading";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

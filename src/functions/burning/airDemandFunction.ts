@@ -1,7 +1,6 @@
 import { airDemand, OXYGEN_IN_AIR } from "../../chemistry/burning/airDemand";
+import { oxygenInAir, oxygenTaken } from "../../inputs/kinds/oxygen";
 import { optional } from "../../inputs/optional";
-import { oxygenInAir } from "../../inputs/oxygenInAir";
-import { oxygenTaken } from "../../inputs/oxygenTaken";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

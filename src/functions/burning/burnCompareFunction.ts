@@ -1,9 +1,9 @@
 import type { CharAndBurn } from "../../chemistry/burning/burnCompare";
-import { formulaText } from "../../inputs/formulaText";
-import { mass, vesselMass } from "../../inputs/mass";
-import { massFraction, presentMassFraction } from "../../inputs/massFraction";
+import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
+import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
-import { tableFunction, type Shown } from "../cellFunction";
+import { type Shown, tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { CLOSED_AND_OPEN } from "./cautions";
 import { compared } from "./compared";

@@ -1,6 +1,6 @@
 import { burnEquation } from "../../chemistry/burning/burnEquation";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { formulaText } from "../../inputs/formulaText";
+import { formulaText } from "../../inputs/kinds/words";
 import { cellFunction } from "../cellFunction";
 import { OXIDISERS } from "./cautions";
 

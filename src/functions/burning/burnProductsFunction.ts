@@ -1,7 +1,7 @@
 import { burnProducts, type BurnBalance } from "../../chemistry/burning/burnProducts";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { excessAir } from "../../inputs/excessAir";
-import { formulaText } from "../../inputs/formulaText";
+import { excessAir } from "../../inputs/kinds/oxygen";
+import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";

@@ -2,8 +2,15 @@ import { burnCompare, type CharAndBurn } from "../../chemistry/burning/burnCompa
 import { analysisSum, burnedAnalysis, burnedFormula, type DryAnalysis } from "../../chemistry/burning/burnedGram";
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { AIR_NITROGEN, NO_ASH, openAnalysis, SOLIDS_OF_FORMULA } from "../../problems/burningNotes";
-import { incompleteAnalysis, noComposition, twoCompositions } from "../../problems/burningProblems";
+import {
+  AIR_NITROGEN,
+  incompleteAnalysis,
+  NO_ASH_WEIGHED,
+  noComposition,
+  openAnalysis,
+  SOLIDS_OF_FORMULA,
+  twoCompositions,
+} from "../../problems/burningProblems";
 import { weighedRun } from "../../residue/weighedRun";
 
 // Outside this an analysis is worth a second look, though real ones reach it. Common practice, no source.
@@ -62,7 +69,7 @@ function analysisGiven({ formula, carbon, hydrogen, oxygen, nitrogen, sulfur }: 
  * @param solidFraction, ashFraction left after open burning, and ash weighed, g per g of dry sample
  */
 function comparisonNotes(isAshWeighed: boolean, solidFraction: number, analysis: DryAnalysis | undefined, ashFraction: number): readonly string[] {
-  const ash = isAshWeighed ? [] : [solidFraction > 0 ? SOLIDS_OF_FORMULA : NO_ASH];
+  const ash = isAshWeighed ? [] : [solidFraction > 0 ? SOLIDS_OF_FORMULA : NO_ASH_WEIGHED];
   if (analysis === undefined) return [AIR_NITROGEN, ...ash];
   const sum = analysisSum(analysis, ashFraction);
   const isOpen = sum < SMALLEST_CLOSED - ROUNDING_RESIDUE || sum > LARGEST_CLOSED + ROUNDING_RESIDUE;

@@ -1,7 +1,7 @@
 import { oxygenDemandUltimate, oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
-import { massFraction, presentMassFraction } from "../../inputs/massFraction";
+import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { SURPLUS } from "../../problems/burningNotes";
+import { SURPLUS } from "../../problems/burningProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

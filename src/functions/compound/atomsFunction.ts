@@ -2,7 +2,7 @@ import { atomicWeight } from "../../chemistry/atomicWeights";
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { formulaText } from "../../inputs/formulaText";
+import { formulaText } from "../../inputs/kinds/words";
 import { tableFunction, type Shown } from "../cellFunction";
 import { molarMassWorking, WEIGHTS_SOURCE } from "./molarMassFunction";
 

@@ -1,8 +1,8 @@
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { formulaText } from "../../inputs/formulaText";
-import { orProblem } from "../../inputs/orProblem";
+import { formulaText } from "../../inputs/kinds/words";
+import { orProblem } from "../../inputs/optional";
 import { InputProblem } from "../../problems/InputProblem";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";

@@ -2,7 +2,7 @@ import { atomicWeight, EDITION } from "../../chemistry/atomicWeights";
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
-import { formulaText } from "../../inputs/formulaText";
+import { formulaText } from "../../inputs/kinds/words";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

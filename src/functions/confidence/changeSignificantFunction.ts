@@ -1,9 +1,8 @@
 import { changeVerdict } from "../../confidence/changeVerdict";
 import { usualCoverage } from "../../confidence/readingUncertainty";
-import { coverageFactor } from "../../inputs/coverageFactor";
-import { mass } from "../../inputs/mass";
-import { omittable } from "../../inputs/omittable";
-import { standardUncertainty } from "../../inputs/standardUncertainty";
+import { coverageFactor, standardUncertainty } from "../../inputs/kinds/statistics";
+import { mass } from "../../inputs/kinds/weighings";
+import { omittable } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

@@ -1,6 +1,6 @@
 import { lossUncertainty } from "../../confidence/lossUncertainty";
-import { mass, TARED, vesselMass } from "../../inputs/mass";
-import { standardUncertainty } from "../../inputs/standardUncertainty";
+import { standardUncertainty } from "../../inputs/kinds/statistics";
+import { mass, TARED, vesselMass } from "../../inputs/kinds/weighings";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

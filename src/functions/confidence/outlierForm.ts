@@ -1,9 +1,9 @@
 import { countedReplicates, type Replicate } from "../../confidence/countedReplicates";
-import { outlierVerdict, SIDES, type OutlierAssessment, type OutlierQuestion } from "../../confidence/outlierAssessment";
+import { type OutlierAssessment, type OutlierQuestion, outlierVerdict, SIDES } from "../../confidence/outlierAssessment";
 import { choice } from "../../inputs/choice";
 import type { Read } from "../../inputs/Input";
-import { omittable } from "../../inputs/omittable";
-import { significanceLevel } from "../../inputs/significanceLevel";
+import { significanceLevel } from "../../inputs/kinds/statistics";
+import { omittable } from "../../inputs/optional";
 import type { Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { replicateInputs } from "./replicateInputs";

@@ -1,8 +1,7 @@
 import { readingUncertainty } from "../../confidence/readingUncertainty";
-import { balanceDeviation } from "../../inputs/balanceDeviation";
-import { omittable } from "../../inputs/omittable";
-import { readability } from "../../inputs/readability";
-import { truth } from "../../inputs/truth";
+import { balanceDeviation, readability } from "../../inputs/kinds/weighings";
+import { truth } from "../../inputs/kinds/words";
+import { omittable } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

@@ -1,7 +1,7 @@
 import { ZERO_MEANINGS } from "../../confidence/countedReplicates";
 import { choice } from "../../inputs/choice";
-import { omittable } from "../../inputs/omittable";
-import { replicateValues } from "../../inputs/replicateValues";
+import { replicateValues } from "../../inputs/kinds/statistics";
+import { omittable } from "../../inputs/optional";
 
 /**
  * The column that every judgement of replicates takes first, and what a 0 in it means, which stands last: most hosts hand

@@ -1,8 +1,8 @@
 import { countedReplicates, type ZeroMeaning } from "../../confidence/countedReplicates";
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
-import { replicateStatistics, replicateVerdict, type ReplicateStatistics } from "../../confidence/replicateStatistics";
-import { omittable } from "../../inputs/omittable";
-import { standardDeviation } from "../../inputs/standardDeviation";
+import { replicateStatistics, type ReplicateStatistics, replicateVerdict } from "../../confidence/replicateStatistics";
+import { standardDeviation } from "../../inputs/kinds/statistics";
+import { omittable } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { replicateInputs } from "./replicateInputs";

@@ -1,12 +1,9 @@
 import { separateTaringFactor } from "../../confidence/lossUncertainty";
 import { usualCoverage } from "../../confidence/readingUncertainty";
 import { pharmacopoeiaMinimum, smallestSample } from "../../confidence/smallestSample";
-import { coverageFactor } from "../../inputs/coverageFactor";
-import { fraction } from "../../inputs/fraction";
-import { omittable } from "../../inputs/omittable";
-import { optional } from "../../inputs/optional";
-import { standardUncertainty } from "../../inputs/standardUncertainty";
-import { wantedUncertainty } from "../../inputs/wantedUncertainty";
+import { fraction } from "../../inputs/kinds/shares";
+import { coverageFactor, standardUncertainty, wantedUncertainty } from "../../inputs/kinds/statistics";
+import { omittable, optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

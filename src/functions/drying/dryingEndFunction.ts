@@ -1,13 +1,11 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
-import { endOfDrying, type DryingRun } from "../../drying/end/endOfDrying";
-import { changeLimit } from "../../inputs/changeLimit";
+import { type DryingRun, endOfDrying } from "../../drying/end/endOfDrying";
 import { choice } from "../../inputs/choice";
+import { rowCounted } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
-import { minutes } from "../../inputs/minutes";
-import { omittable } from "../../inputs/omittable";
-import { readability } from "../../inputs/readability";
-import { rowCounted } from "../../inputs/rowCounted";
-import { timingBound } from "../../inputs/timingBound";
+import { minutes, timingBound } from "../../inputs/kinds/times";
+import { changeLimit, readability } from "../../inputs/kinds/weighings";
+import { omittable } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
 import { dryingEndTable, dryingEndWorking } from "./dryingEndWords";

@@ -92,4 +92,4 @@ function threePointWords({ threePoint, fit, uncertainty, weighingDeviation }: Dr
 const FIGURES = 2;
 
 /** An estimated number as a sentence shows it. */
-const inShort = (value: number): string => String(Number(value.toPrecision(FIGURES)));
+const inShort = (value: number): string => plainNumber(value, FIGURES);

@@ -1,7 +1,7 @@
 import { convertMoisture, MOISTURE_BASES, moistureDryBasis, moistureWetBasis } from "../../drying/moisture";
 import { choice } from "../../inputs/choice";
-import { mass, vesselMass } from "../../inputs/mass";
-import { moistureContent } from "../../inputs/moistureContent";
+import { moistureContent } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

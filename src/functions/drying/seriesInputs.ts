@@ -1,7 +1,6 @@
-import { column } from "../../inputs/column";
-import { vesselMass, weighing } from "../../inputs/mass";
-import { omittable } from "../../inputs/omittable";
-import { rowCounted, type RowCounted } from "../../inputs/rowCounted";
+import { column, rowCounted, type RowCounted } from "../../inputs/column";
+import { vesselMass, weighing } from "../../inputs/kinds/weighings";
+import { omittable } from "../../inputs/optional";
 import { timesOfAnotherSize } from "../../problems/constancyProblems";
 
 /** The weighings of a run as DRYING.END and DRYING.FIT take them. */

@@ -1,6 +1,6 @@
-import { mass, vesselMass } from "../../inputs/mass";
+import { wetMoisture } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { wetMoisture } from "../../inputs/wetMoisture";
 import { ashFraction } from "../../residue/ashFraction";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

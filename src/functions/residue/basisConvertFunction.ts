@@ -1,13 +1,11 @@
-import { ashShare, NO_ASH } from "../../inputs/ashShare";
 import { choice } from "../../inputs/choice";
-import { fraction } from "../../inputs/fraction";
+import { ashShare, fraction, NO_ASH, presentMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { presentMoisture } from "../../inputs/wetMoisture";
 import { BASES, BASIS_QUANTITIES, convertBasis, dryGrams, moistureOn, waterShare } from "../../residue/convertBasis";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
-import { wordInCells, type WordCase } from "../wordInCells";
+import { type WordCase, wordInCells } from "../wordInCells";
 import { neededInCells } from "./neededInCells";
 
 export const basisConvertFunction = cellFunction({

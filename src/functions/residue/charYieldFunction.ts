@@ -1,4 +1,4 @@
-import { mass, vesselMass } from "../../inputs/mass";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { charYield } from "../../residue/charYield";
 import { cellFunction } from "../cellFunction";

@@ -1,6 +1,4 @@
-import { ashShare, NO_ASH } from "../../inputs/ashShare";
-import { presentMassFraction } from "../../inputs/massFraction";
-import { wetMoisture } from "../../inputs/wetMoisture";
+import { ashShare, NO_ASH, presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
 import { fixedCarbon } from "../../residue/fixedCarbon";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

@@ -1,4 +1,4 @@
-import { mass, vesselMass } from "../../inputs/mass";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { lossOnIgnition } from "../../residue/lossOnIgnition";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

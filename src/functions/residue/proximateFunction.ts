@@ -1,4 +1,4 @@
-import { mass, vesselMass } from "../../inputs/mass";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { proximate, type ProximateShares } from "../../residue/proximate";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

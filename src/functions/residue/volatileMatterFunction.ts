@@ -1,7 +1,7 @@
 import { choice } from "../../inputs/choice";
-import { mass, vesselMass } from "../../inputs/mass";
+import { wetMoisture } from "../../inputs/kinds/shares";
+import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { wetMoisture } from "../../inputs/wetMoisture";
 import { VOLATILE_BASES, volatileFraction, volatileMatter } from "../../residue/volatileMatter";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

@@ -1,6 +1,6 @@
 import { generateRandomId, type ICellData, type IDataValidationRule, type IRange, type IWorksheetData } from "@univerjs/core";
 import type { Cell, DataValidation, Worksheet as FileSheet } from "exceljs";
-import { notAWorkbookFile } from "../../problems/fileProblems";
+import { notAWorkbookFile } from "../../problems/workbookProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { cellData } from "../../workbook/grid/cellData";
 import { replaceSheets, type GridSheet } from "../../workbook/grid/GridSheet";

@@ -1,0 +1,46 @@
+import type { CellInput } from "../Input";
+import { belowZero, numberInput } from "../number";
+
+// Dry air holds 0.2314 by mass, room air with its moisture down to 0.22, older books say 0.23 or 0.232. What is asked
+// for is the mass fraction; 0.2095 and 0.21, the mole fraction, would give a tenth too much air.
+const LEAST = 0.22;
+const MOST = 0.25;
+const LEAST_MOLE_FRACTION = 0.2;
+
+/** Mass fraction of oxygen in the air, 0.22 to 0.25; a percentage and the mole fraction are told apart and refused. */
+export const oxygenInAir = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "",
+    called: "a mass fraction",
+    advice: "Give the mass fraction of oxygen, 0.2314 for dry air.",
+    zeroIsBlank: true,
+    broken: (value) => {
+      if (value > 1) return "above 1 and looks like a percentage";
+      if (value >= LEAST_MOLE_FRACTION && value < LEAST) return "the share by volume, not by mass";
+      return value < LEAST || value > MOST ? `outside ${LEAST} to ${MOST}` : undefined;
+    },
+  });
+
+/** Oxygen that burning takes up, in grams per gram of fuel. A sample that takes up none needs no air, so 0 is taken as a blank cell. */
+export const oxygenTaken = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "g/g",
+    called: "a mass of oxygen",
+    advice: "Give grams of oxygen per gram of fuel; a fuel that takes up none needs no air.",
+    zeroIsBlank: true,
+    broken: belowZero,
+  });
+
+// Open fires draw in a few times the air they need; five times more than needed is past any fire that stays alight.
+// Common practice, no source. It catches 15 typed for 15 %.
+const MOST_EXCESS = 5;
+
+/** Air beyond the air needed, as a share of the air needed, 0 to 5. 0 is a real value, so a blank cell counts as 0. */
+export const excessAir = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "",
+    called: "a share of the air needed",
+    advice: "Type 0.15 or 15% for 15 % more air than needed.",
+    zeroIsBlank: false,
+    broken: (value) => belowZero(value) ?? (value > MOST_EXCESS ? `above ${MOST_EXCESS} and looks like a percentage` : undefined),
+  });

@@ -1,0 +1,72 @@
+import type { CellInput } from "../Input";
+import { belowZero, numberInput, numberOrWord, type NumberRule } from "../number";
+
+/** A weighing in grams. 0 g is what a blank cell looks like, so it is taken as not weighed. */
+export const weighing: NumberRule = {
+  unit: "g",
+  called: "a weighing",
+  advice: "Give grams.",
+  zeroIsBlank: true,
+  broken: belowZero,
+};
+
+/** A weighing in grams, above 0. */
+export const mass = (about: string): CellInput<number> => numberInput(about, weighing);
+
+/** The word that says the balance was zeroed with the vessel on it, so that every weighing is already net. */
+export const TARED = "tared";
+
+const emptyVessel: NumberRule = { ...weighing, advice: `Weigh the empty vessel in grams, or type "${TARED}" if the balance was zeroed with it on.` };
+
+/** The empty vessel in grams, or the word "tared", which reads as 0 g. */
+export const vesselMass = (about: string): CellInput<number> => numberOrWord(about, emptyVessel, TARED);
+
+// A thousand tonnes in grams: more than any weighbridge carries (common practice, no source), and far from what arithmetic
+// cannot hold.
+const HEAVIEST = 1e9;
+
+const tooHeavy = (value: number): string | undefined => (value > HEAVIEST ? `above ${HEAVIEST} g, more than any balance weighs` : undefined);
+
+/** A reading of one balance in grams, above 0 to 1e9, that a correction is to be made to. 0 is a blank cell. */
+export const balanceReading = (about: string): CellInput<number> =>
+  numberInput(about, { ...weighing, broken: (value) => belowZero(value) ?? tooHeavy(value) });
+
+/** A mass in grams either side of zero, such as the reading of an empty pan, to 1e9. 0 is a value, so a blank cell counts as 0. */
+export const signedMass = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "g",
+    called: "a mass",
+    advice: "Give grams, with a minus sign if below zero.",
+    zeroIsBlank: false,
+    broken: (value) => tooHeavy(value) ?? (value < -HEAVIEST ? `below -${HEAVIEST} g` : undefined),
+  });
+
+/** The smallest step a balance displays, in grams, above 0. */
+export const readability = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "g",
+    called: "a display step",
+    advice: "Give the balance's smallest step in grams, such as 0.001.",
+    zeroIsBlank: true,
+    broken: belowZero,
+  });
+
+/** A figure from a balance's data sheet or test, such as repeatability or linearity, in grams, above 0. */
+export const balanceDeviation = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "g",
+    called: "a mass",
+    advice: "Give grams, or leave the argument out.",
+    zeroIsBlank: true,
+    broken: belowZero,
+  });
+
+/** How much a weighing may change and still count as constant, above 0. Its unit and its upper bound depend on the criterion. */
+export const changeLimit = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "",
+    called: "a limit",
+    advice: "Give a number above 0, or leave the argument out.",
+    zeroIsBlank: true,
+    broken: belowZero,
+  });

@@ -1,0 +1,70 @@
+import { blankInput, notA, numberAsText, outOfBounds, type Place } from "../problems/inputProblems";
+import { PassedError } from "../problems/PassedError";
+import { BLANK, CellError, type CellValue } from "./CellValue";
+import type { CellInput } from "./Input";
+
+/** What a number must be to serve, and what to say when it is not. */
+export interface NumberRule {
+  readonly unit: string;
+  /** What the value is called in a message, with its article: "a weighing". */
+  readonly called: string;
+  /** What to do about it, one sentence. */
+  readonly advice: string;
+  /** True where 0 cannot occur in nature, so that a 0 from the host means a blank cell. */
+  readonly zeroIsBlank: boolean;
+  /** The bound that the value breaks, in words ("below zero"), or undefined when it serves. */
+  readonly broken?: (value: number) => string | undefined;
+}
+
+/** A required input of one number that follows a rule. */
+export const numberInput = (about: string, rule: NumberRule): CellInput<number> => ({
+  shape: "cell",
+  about,
+  called: rule.called,
+  unit: rule.unit,
+  optional: false,
+  isBlank: (value) => isBlankNumber(value, rule),
+  read: (value, argument) => readNumber(value, { argument }, rule),
+});
+
+/** A required number, or one word for nothing, which reads as 0; capitals and outer spaces do not matter. */
+export const numberOrWord = (about: string, rule: NumberRule, word: string): CellInput<number> => {
+  const plain = numberInput(about, rule);
+  const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === word;
+  return {
+    ...plain,
+    isBlank: (value) => isNothing(value) || value === 0,
+    read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
+  };
+};
+
+/** True for a cell with nothing in it, or with spaces alone. */
+export const isNothing = (value: CellValue): boolean => value === BLANK || (typeof value === "string" && value.trim() === "");
+
+/** Blank as this rule sees it: the host hands a blank cell over as 0, null or "". */
+export const isBlankNumber = (value: CellValue, rule: NumberRule): boolean => isNothing(value) || (rule.zeroIsBlank && value === 0);
+
+/** The bound of what cannot be negative. */
+export const belowZero = (value: number): string | undefined => (value < 0 ? "below zero" : undefined);
+
+// Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite.
+const LARGEST = 1e15;
+
+const LOOKS_LIKE_A_NUMBER = /^\s*[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?\s*$/;
+
+/**
+ * The number a cell holds.
+ * @throws PassedError when the cell shows an error
+ * @throws InputProblem for a blank cell, text, and a number that breaks the rule
+ */
+export function readNumber(value: CellValue, place: Place, rule: NumberRule): number {
+  if (value instanceof CellError) throw new PassedError(value.code, place.argument, place.row);
+  if (value === BLANK || isBlankNumber(value, rule)) throw blankInput(place, rule.advice, rule.zeroIsBlank);
+  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value)) throw numberAsText(place, value);
+  if (typeof value !== "number") throw notA(place, value, rule.called, rule.advice);
+  const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
+  if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);
+  return value;
+}
+
+const beyondSense = (value: number): string | undefined => (Math.abs(value) > LARGEST ? `beyond ${LARGEST} either way` : undefined);

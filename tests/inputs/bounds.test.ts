@@ -1,0 +1,372 @@
+import type { CellInput } from "../../src/inputs/Input";
+import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
+import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
+import { ashShare, fraction, massFraction, moistureContent, presentMassFraction, presentMoisture, wetMoisture } from "../../src/inputs/kinds/shares";
+import { coverageFactor, significanceLevel, standardDeviation, standardUncertainty, wantedUncertainty } from "../../src/inputs/kinds/statistics";
+import { gramsPerDegree, roomTemperature, temperatureDifference } from "../../src/inputs/kinds/temperatures";
+import { laterTime, leastMinutes, startTime, timingBound } from "../../src/inputs/kinds/times";
+import { balanceDeviation, balanceReading, changeLimit, mass, readability, signedMass, vesselMass } from "../../src/inputs/kinds/weighings";
+
+/** A value that is taken as it stands, and one a little further on that is refused with this sentence. */
+interface Bound {
+  readonly at: number;
+  readonly beyond: number;
+  readonly says: string;
+  /** Who says that the bound lies here. */
+  readonly source: string;
+}
+
+const GIVE = {
+  pascals: "Give pascals: 1013.25 hPa is 101325.",
+  airDensity: "Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
+  solidDensity: "Give kg/m³: 2.7 g/cm³ is 2700.",
+  celsius: "Give degrees Celsius: 293.15 K is 20.",
+  difference: "Give vessel minus room, from 0 to 100 °C.",
+  perDegree: "Give grams per °C: 0.19 mg is 0.00019.",
+  oxygen: "Give the mass fraction of oxygen, 0.2314 for dry air.",
+  taken: "Give grams of oxygen per gram of fuel; a fuel that takes up none needs no air.",
+  excess: "Type 0.15 or 15% for 15 % more air than needed.",
+  share: "Type a share from 0 to 1, such as 0.35 or 35%.",
+  element: "Type a share of the mass from 0 to 1, such as 0.487 or 48.7%.",
+  ash: 'Type a fraction such as 0.012 or 1.2%, or "none".',
+  moisture: "Type a fraction such as 0.35 or 35%.",
+  wet: "Type a fraction of the moist sample, such as 0.08 or 8%; 0 if dry.",
+  present: "Type a fraction of the moist sample, such as 0.08 or 8%.",
+  factor: "Give a coverage factor, such as 2 for about 95 %.",
+  alpha: "Type 0.05 or 5% for 95 % confidence.",
+  wanted: "Type 0.5 % as 0.005 or 0.5%.",
+  deviation: "Give a number above 0 in the unit of the values, or leave the argument out.",
+  uncertainty: "Give the standard uncertainty in grams, such as 0.0005.",
+  minutes: "Give minutes, such as 60.",
+  timing: "Give the minutes a time may be off, such as 0.5.",
+  time: "Give minutes or clock times, the same for all three.",
+  grams: "Give grams.",
+  signed: "Give grams, with a minus sign if below zero.",
+  vessel: 'Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
+  step: "Give the balance's smallest step in grams, such as 0.001.",
+  dataSheet: "Give grams, or leave the argument out.",
+  limit: "Give a number above 0, or leave the argument out.",
+};
+
+const NO_PERCENT = "a share is at most the whole (definition)";
+const NEVER_NEGATIVE = "definition";
+const SMALL = Number.MIN_VALUE;
+const ARITHMETIC = "no quantity of the trade comes near (common practice, no source)";
+
+const zeroUp = (beyond: number, says: string): Bound => ({ at: 0, beyond, says, source: NEVER_NEGATIVE });
+/** Where 0 is a blank cell, the smallest number above it is taken. */
+const aboveZero = (says: string): Bound => ({ at: SMALL, beyond: -1, says, source: NEVER_NEGATIVE });
+const sense = (unit: string, advice: string): Bound => ({
+  at: 1e15,
+  beyond: 1e15 + 1,
+  says: `x: 1000000000000000${unit} is beyond 1000000000000000 either way. ${advice}`,
+  source: ARITHMETIC,
+});
+
+const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Bound[]]>> = {
+  airPressure: [
+    airPressure("Pressure [Pa]."),
+    [
+      {
+        at: 30_000,
+        beyond: 29_999.9,
+        says: `x: 29999.9 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
+        source: "31.4 kPa on the highest summit, 8849 m (ISO 2533, standard atmosphere)",
+      },
+      {
+        at: 115_000,
+        beyond: 115_000.1,
+        says: `x: 115000.1 Pa is above 115000 Pa, which air does not reach. ${GIVE.pascals}`,
+        source: "the highest at sea level is near 108.5 kPa (from memory)",
+      },
+      { at: 30_000, beyond: -1, says: `x: -1 Pa is below zero. ${GIVE.pascals}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  airDensityInput: [
+    airDensityInput("Density [kg/m³]."),
+    [
+      {
+        at: 0.4,
+        beyond: 0.39999,
+        says: `x: 0.39999 kg/m³ is too low for air and looks like g/cm³. ${GIVE.airDensity}`,
+        source: "0.47 kg/m3 on the highest summit (ISO 2533)",
+      },
+      {
+        at: 1.7,
+        beyond: 1.70001,
+        says: `x: 1.70001 kg/m³ is above 1.7 kg/m³, which air does not reach. ${GIVE.airDensity}`,
+        source: "1.60 kg/m3 at 108.5 kPa and -37 degC, p / (287.05 J/(kg K) T)",
+      },
+      { at: 1.2, beyond: -1, says: `x: -1 kg/m³ is below zero. ${GIVE.airDensity}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  solidDensity: [
+    solidDensity("Density [kg/m³]."),
+    [
+      {
+        at: 22.60001,
+        beyond: 22.6,
+        says: `x: 22.6 kg/m³ is too low for a solid and looks like g/cm³. ${GIVE.solidDensity}`,
+        source: "osmium, the densest element, 22.59 g/cm3 (CRC Handbook, from memory)",
+      },
+      {
+        at: 22_600,
+        beyond: 22_600.1,
+        says: `x: 22600.1 kg/m³ is above 22600 kg/m³, which no material reaches. ${GIVE.solidDensity}`,
+        source: "osmium, the densest element, 22 590 kg/m3 (CRC Handbook, from memory)",
+      },
+      { at: 2700, beyond: -1, says: `x: -1 kg/m³ is below zero. ${GIVE.solidDensity}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  roomTemperature: [
+    roomTemperature("Temperature [°C]."),
+    [
+      {
+        at: 100,
+        beyond: 100.1,
+        says: `x: 100.1 °C is above 100 °C and looks like kelvin. ${GIVE.celsius}`,
+        source: "water boils (common practice, no source)",
+      },
+      { at: -70, beyond: -70.1, says: `x: -70.1 °C is below -70 °C. ${GIVE.celsius}`, source: "-67.7 degC at Oymyakon in 1933 (from memory)" },
+    ],
+  ],
+  temperatureDifference: [
+    temperatureDifference("Difference [°C]."),
+    [
+      {
+        at: 100,
+        beyond: 100.1,
+        says: `x: 100.1 °C is above 100 °C, too hot for a balance or not a difference. ${GIVE.difference}`,
+        source: "common practice, no source",
+      },
+      zeroUp(-0.1, `x: -0.1 °C is below zero: a vessel colder than the room gathers dew. ${GIVE.difference}`),
+    ],
+  ],
+  gramsPerDegree: [
+    gramsPerDegree("Rate [g/°C]."),
+    [
+      {
+        at: 0.01,
+        beyond: 0.010001,
+        says: `x: 0.010001 g/°C is above 0.01 g/°C and looks like milligrams. ${GIVE.perDegree}`,
+        source: "fifty times the largest published, 0.19 mg per degC (Blade); the margin is common practice, no source",
+      },
+      aboveZero(`x: -1 g/°C is below zero. ${GIVE.perDegree}`),
+    ],
+  ],
+  oxygenInAir: [
+    oxygenInAir("Mass fraction."),
+    [
+      {
+        at: 0.22,
+        beyond: 0.2199,
+        says: `x: 0.2199 is the share by volume, not by mass. ${GIVE.oxygen}`,
+        source: "0.2314 by mass dry, less its moisture: 5 % of the mass as vapour leaves 0.2198 (definition of a mixture)",
+      },
+      {
+        at: 0.25,
+        beyond: 0.2501,
+        says: `x: 0.2501 is outside 0.22 to 0.25. ${GIVE.oxygen}`,
+        source: "0.232 and 0.23 are the largest printed (older textbooks)",
+      },
+      { at: 0.22, beyond: 0.2, says: `x: 0.2 is the share by volume, not by mass. ${GIVE.oxygen}`, source: "0.2095 is the mole fraction of dry air" },
+      { at: 0.22, beyond: 0.1999, says: `x: 0.1999 is outside 0.22 to 0.25. ${GIVE.oxygen}`, source: "below any mole fraction of room air" },
+      { at: 0.25, beyond: 1, says: `x: 1 is outside 0.22 to 0.25. ${GIVE.oxygen}`, source: "pure oxygen is no air" },
+      { at: 0.25, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.oxygen}`, source: NO_PERCENT },
+    ],
+  ],
+  oxygenTaken: [oxygenTaken("Oxygen [g/g]."), [aboveZero(`x: -1 g/g is below zero. ${GIVE.taken}`), sense(" g/g", GIVE.taken)]],
+  excessAir: [
+    excessAir("Excess air."),
+    [
+      zeroUp(-0.01, `x: -0.01 is below zero. ${GIVE.excess}`),
+      { at: 5, beyond: 5.001, says: `x: 5.001 is above 5 and looks like a percentage. ${GIVE.excess}`, source: "common practice, no source" },
+    ],
+  ],
+  fraction: [
+    fraction("Share."),
+    [
+      zeroUp(-0.01, `x: -0.01 is below zero. ${GIVE.share}`),
+      { at: 1, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.share}`, source: NO_PERCENT },
+    ],
+  ],
+  massFraction: [
+    massFraction("Share."),
+    [
+      zeroUp(-0.01, `x: -0.01 is below zero. ${GIVE.element}`),
+      { at: 1, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.element}`, source: NO_PERCENT },
+    ],
+  ],
+  presentMassFraction: [
+    presentMassFraction("Share."),
+    [
+      aboveZero(`x: -1 is below zero. ${GIVE.element}`),
+      { at: 1, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.element}`, source: NO_PERCENT },
+    ],
+  ],
+  ashShare: [
+    ashShare("Ash."),
+    [
+      aboveZero(`x: -1 is below zero. ${GIVE.ash}`),
+      {
+        at: 0.9999,
+        beyond: 1,
+        says: `x: 1 is not below 1 and looks like a percentage. ${GIVE.ash}`,
+        source: "nothing of a sample of pure ash burns (definition)",
+      },
+    ],
+  ],
+  moistureContent: [moistureContent("Moisture."), [zeroUp(-0.01, `x: -0.01 is below zero. ${GIVE.moisture}`), sense("", GIVE.moisture)]],
+  wetMoisture: [
+    wetMoisture("Moisture."),
+    [
+      zeroUp(-0.01, `x: -0.01 is below zero. ${GIVE.wet}`),
+      {
+        at: 0.9999,
+        beyond: 1,
+        says: `x: 1 is not below 1 and looks like a percentage. ${GIVE.wet}`,
+        source: "a sample of water alone leaves nothing to reckon on (definition)",
+      },
+    ],
+  ],
+  presentMoisture: [
+    presentMoisture("Moisture."),
+    [
+      aboveZero(`x: -1 is below zero. ${GIVE.present}`),
+      { at: 0.9999, beyond: 1, says: `x: 1 is not below 1 and looks like a percentage. ${GIVE.present}`, source: "as wetMoisture" },
+    ],
+  ],
+  coverageFactor: [
+    coverageFactor("Factor."),
+    [
+      {
+        at: 1,
+        beyond: 0.9999,
+        says: `x: 0.9999 is below 1. ${GIVE.factor}`,
+        source: "k = 1 is the standard uncertainty itself (GUM, JCGM 100:2008, 6.2)",
+      },
+      {
+        at: 13,
+        beyond: 13.01,
+        says: `x: 13.01 is above 13 and looks like a confidence level. ${GIVE.factor}`,
+        source: "12.71 for 95 % at one degree of freedom (GUM, JCGM 100:2008, table G.2)",
+      },
+    ],
+  ],
+  significanceLevel: [
+    significanceLevel("Alpha."),
+    [
+      { at: 1e-6, beyond: 9.9e-7, says: `x: 9.9e-7 is below 0.000001. ${GIVE.alpha}`, source: "common practice, no source" },
+      { at: 0.4999, beyond: 0.5, says: `x: 0.5 is not below 0.5 and looks like a confidence level. ${GIVE.alpha}`, source: "the toss of a coin" },
+      {
+        at: 0.4999,
+        beyond: 0.9999,
+        says: `x: 0.9999 is not below 0.5 and looks like a confidence level. ${GIVE.alpha}`,
+        source: "the toss of a coin",
+      },
+      { at: 0.4999, beyond: 1, says: `x: 1 is not below 1 and looks like a percentage. ${GIVE.alpha}`, source: NO_PERCENT },
+      { at: 1e-6, beyond: -0.05, says: `x: -0.05 is below zero. ${GIVE.alpha}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  wantedUncertainty: [
+    wantedUncertainty("Wanted."),
+    [
+      {
+        at: 1e-9,
+        beyond: 9.9e-10,
+        says: `x: 9.9e-10 is below 1e-9, finer than any balance tells. ${GIVE.wanted}`,
+        source: "common practice, no source",
+      },
+      { at: 0.1, beyond: 0.1001, says: `x: 0.1001 is above 0.1, too coarse to be of use. ${GIVE.wanted}`, source: "common practice, no source" },
+      { at: 0.1, beyond: -0.1, says: `x: -0.1 is below zero. ${GIVE.wanted}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  standardDeviation: [standardDeviation("s."), [aboveZero(`x: -1 is below zero. ${GIVE.deviation}`), sense("", GIVE.deviation)]],
+  standardUncertainty: [standardUncertainty("u [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.uncertainty}`), sense(" g", GIVE.uncertainty)]],
+  leastMinutes: [
+    leastMinutes("Time [min]."),
+    [
+      zeroUp(-1, `x: -1 min is below zero. ${GIVE.minutes}`),
+      {
+        at: 1,
+        beyond: 0.9999,
+        says: `x: 0.9999 min is below 1 min and looks like a clock time. ${GIVE.minutes}`,
+        source: "a clock time is the fraction of a day that has passed, below 1 (Excel date and time functions)",
+      },
+      { at: 1, beyond: SMALL, says: `x: 5e-324 min is below 1 min and looks like a clock time. ${GIVE.minutes}`, source: "0 alone means none" },
+    ],
+  ],
+  timingBound: [
+    timingBound("Time [min]."),
+    [
+      aboveZero(`x: -1 min is below zero. ${GIVE.timing}`),
+      { at: 15, beyond: 15.01, says: `x: 15.01 min is above 15 min. ${GIVE.timing}`, source: "common practice, no source" },
+    ],
+  ],
+  startTime: [startTime("Time."), [zeroUp(-0.1, `x: -0.1 is below zero. ${GIVE.time}`), sense("", GIVE.time)]],
+  laterTime: [laterTime("Time."), [aboveZero(`x: -1 is below zero. ${GIVE.time}`), sense("", GIVE.time)]],
+  mass: [mass("Mass [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.grams}`), sense(" g", GIVE.grams)]],
+  vesselMass: [vesselMass("Vessel [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.vessel}`), sense(" g", GIVE.vessel)]],
+  balanceReading: [
+    balanceReading("Reading [g]."),
+    [
+      aboveZero(`x: -1 g is below zero. ${GIVE.grams}`),
+      {
+        at: 1e9,
+        beyond: 1_000_000_001,
+        says: `x: 1000000001 g is above 1000000000 g, more than any balance weighs. ${GIVE.grams}`,
+        source: ARITHMETIC,
+      },
+    ],
+  ],
+  signedMass: [
+    signedMass("Reading [g]."),
+    [
+      {
+        at: 1e9,
+        beyond: 1_000_000_001,
+        says: `x: 1000000001 g is above 1000000000 g, more than any balance weighs. ${GIVE.signed}`,
+        source: ARITHMETIC,
+      },
+      { at: -1e9, beyond: -1_000_000_001, says: `x: -1000000001 g is below -1000000000 g. ${GIVE.signed}`, source: ARITHMETIC },
+    ],
+  ],
+  readability: [readability("Step [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.step}`), sense(" g", GIVE.step)]],
+  balanceDeviation: [balanceDeviation("Deviation [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.dataSheet}`), sense(" g", GIVE.dataSheet)]],
+  changeLimit: [changeLimit("Limit."), [aboveZero(`x: -1 is below zero. ${GIVE.limit}`), sense("", GIVE.limit)]],
+};
+
+const cases = Object.entries(BOUNDS).flatMap(([name, [input, bounds]]) =>
+  bounds.map((bound) => [name, bound.at, bound.beyond, { input, ...bound }] as const),
+);
+
+test.each(cases)("%s takes %d and refuses %d with its sentence", (_name, at, beyond, { input, says, source }) => {
+  expect(input.read(at, "x")).toBe(at);
+  expect(() => input.read(beyond, "x")).toThrow(expect.objectContaining({ name: "InputProblem", argument: "x", message: says }));
+  expect(source).not.toBe("");
+});
+
+// Whether a 0 is a value or a blank cell decides what a sheet of blank cells answers, so it is pinned reader by reader.
+const ZERO_IS_A_VALUE = [
+  "roomTemperature",
+  "temperatureDifference",
+  "excessAir",
+  "fraction",
+  "massFraction",
+  "moistureContent",
+  "wetMoisture",
+  "leastMinutes",
+  "startTime",
+  "signedMass",
+];
+
+test.each(Object.entries(BOUNDS))("%s takes 0 for what it is", (name, [input, bounds]) => {
+  const advice = /(?<=\. )[^.].*$/.exec(bounds[0]?.says ?? "")?.[0];
+  if (ZERO_IS_A_VALUE.includes(name)) {
+    expect(input.read(0, "x")).toBe(0);
+    expect(() => input.read("", "x")).toThrow(/^x: nothing here \(blank\)\. /);
+  } else {
+    expect(() => input.read(0, "x")).toThrow(`x: nothing here (blank or 0). ${advice}`);
+    expect(input.isBlank(0)).toBe(true);
+  }
+});

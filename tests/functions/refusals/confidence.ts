@@ -1,9 +1,8 @@
-import { problemIn } from "./callLiteral";
+import type { Refusal } from "./Refusal";
 
 const THIRTY_ONE = Array.from({ length: 31 }, (_, index) => 10 + index / 10).join("; ");
 
-/** The call, and the error the cell shows with the whole message behind it. */
-const refusals: readonly (readonly [cell: string, problem: string])[] = [
+export const confidence: readonly Refusal[] = [
   ["=RETORT.READING.U()", "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001."],
   ["=RETORT.READING.U(0)", "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001."],
   ["=RETORT.READING.U(-0.01)", "#VALUE! readability: -0.01 g is below zero. Give the balance's smallest step in grams, such as 0.001."],
@@ -26,8 +25,16 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
     "=RETORT.LOSSFRACTION.U(0, 35, 32, 0.01)",
     '#VALUE! vessel: nothing here (blank or 0). Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
   ],
-  ["=RETORT.LOSSFRACTION.U(35, 25, 22, 0.01)", "#VALUE! before: 25 g is not more than vessel, 35 g. Check for swapped cells or a different vessel."],
-  ["=RETORT.LOSSFRACTION.U(25, 35, 36, 0.01)", "#VALUE! after: 36 g is more than before, 35 g. Check for swapped cells or regained moisture."],
+  [
+    "=RETORT.LOSSFRACTION.U(35, 25, 22, 0.01)",
+    "#VALUE! before: 25 g is not more than vessel, 35 g. Check for swapped cells or a different vessel.",
+    "another vessel",
+  ],
+  [
+    "=RETORT.LOSSFRACTION.U(25, 35, 36, 0.01)",
+    "#VALUE! after: 36 g is more than before, 35 g. Check for swapped cells or regained moisture.",
+    "swapped cells",
+  ],
   ["=RETORT.LOSSFRACTION.U(25, 35, 24, 0.01)", "#VALUE! after: 24 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
   ["=RETORT.LOSSFRACTION.U(25, 35, 32)", "#VALUE! u: nothing here (blank or 0). Give the standard uncertainty in grams, such as 0.0005."],
   ["=RETORT.LOSSFRACTION.U(25, 35, 32, -0.01)", "#VALUE! u: -0.01 g is below zero. Give the standard uncertainty in grams, such as 0.0005."],
@@ -45,19 +52,25 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.SAMPLE.MINIMUM(0.01, 0.005, 30)",
     "#VALUE! expectedLoss: 30 is above 1 and looks like a percentage. Type a share from 0 to 1, such as 0.35 or 35%.",
+    "percentage for a fraction",
   ],
   ["=RETORT.SAMPLE.MINIMUM(0.01, 0.005, -0.3)", "#VALUE! expectedLoss: -0.3 is below zero. Type a share from 0 to 1, such as 0.35 or 35%."],
   ["=RETORT.SAMPLE.MINIMUM(0.01, 0.005,, 0.95)", "#VALUE! k: 0.95 is below 1. Give a coverage factor, such as 2 for about 95 %."],
   [
     "=RETORT.SAMPLE.MINIMUM(0.01, 0.005,, 95)",
     "#VALUE! k: 95 is above 13 and looks like a confidence level. Give a coverage factor, such as 2 for about 95 %.",
+    "confidence level for alpha or k",
   ],
   ["=RETORT.SAMPLE.MINIMUM(0.01, 0.005,, 0)", "#VALUE! k: nothing here (blank or 0). Give a coverage factor, such as 2 for about 95 %."],
   ["=RETORT.CHANGE.SIGNIFICANT(0, 34.9, 0.01)", "#VALUE! before: nothing here (blank or 0). Give grams."],
   ["=RETORT.CHANGE.SIGNIFICANT(35, 0, 0.01)", "#VALUE! after: nothing here (blank or 0). Give grams."],
   ['=RETORT.CHANGE.SIGNIFICANT(35, "34,9", 0.01)', '#VALUE! after: "34,9" is text, not a number. Retype it as a number.'],
   ["=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0)", "#VALUE! u: nothing here (blank or 0). Give the standard uncertainty in grams, such as 0.0005."],
-  ["=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 40)", "#VALUE! u: 40 g is not below the weighing itself, before, 35 g. Give grams: 1.5 mg is 0.0015."],
+  [
+    "=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 40)",
+    "#VALUE! u: 40 g is not below the weighing itself, before, 35 g. Give grams: 1.5 mg is 0.0015.",
+    "other unit of mass, density or pressure",
+  ],
   ['=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01, "95%")', '#VALUE! k: "95%" is text, not a number. Retype it as a number.'],
   ["=RETORT.REPLICATES()", "#VALUE! values: nothing here (blank). Give the replicate results."],
   ["=RETORT.REPLICATES({; ; })", "#VALUE! values: nothing here (blank). Give the replicate results."],
@@ -65,6 +78,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.REPLICATES({10.1; 10.2; 0; 0})",
     '#VALUE! values: row 3 is 0 or an empty cell, which look alike here. Give "count" as zeros if 0 was found, "skip" if the cell is empty.',
+    "0 from an empty cell",
   ],
   [
     "=RETORT.REPLICATES({0; 0.1; 0.2})",
@@ -100,9 +114,18 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.GRUBBS({10.1; 10.2; 0})",
     '#VALUE! values: row 3 is 0 or an empty cell, which look alike here. Give "count" as zeros if 0 was found, "skip" if the cell is empty.',
+    "0 from an empty cell",
   ],
-  ["=RETORT.GRUBBS({1; 2; 9}, 5)", "#VALUE! alpha: 5 is not below 1 and looks like a percentage. Type 0.05 or 5% for 95 % confidence."],
-  ["=RETORT.GRUBBS({1; 2; 9}, 0.95)", "#VALUE! alpha: 0.95 is not below 0.5 and looks like a confidence level. Type 0.05 or 5% for 95 % confidence."],
+  [
+    "=RETORT.GRUBBS({1; 2; 9}, 5)",
+    "#VALUE! alpha: 5 is not below 1 and looks like a percentage. Type 0.05 or 5% for 95 % confidence.",
+    "percentage for a fraction",
+  ],
+  [
+    "=RETORT.GRUBBS({1; 2; 9}, 0.95)",
+    "#VALUE! alpha: 0.95 is not below 0.5 and looks like a confidence level. Type 0.05 or 5% for 95 % confidence.",
+    "confidence level for alpha or k",
+  ],
   ["=RETORT.GRUBBS({1; 2; 9}, -0.05)", "#VALUE! alpha: -0.05 is below zero. Type 0.05 or 5% for 95 % confidence."],
   ["=RETORT.GRUBBS({1; 2; 9}, 0)", "#VALUE! alpha: nothing here (blank or 0). Type 0.05 or 5% for 95 % confidence."],
   ["=RETORT.GRUBBS({1; 2; 9}, 1e-7)", "#VALUE! alpha: 1e-7 is below 0.000001. Type 0.05 or 5% for 95 % confidence."],
@@ -114,15 +137,3 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   ['=RETORT.DIXON({1; 2; 9}, "five")', '#VALUE! alpha: "five" is not a significance level. Type 0.05 or 5% for 95 % confidence.'],
   ["=RETORT.DIXON({1; 2; 9},, 0)", '#VALUE! sides: nothing here (blank or 0). Type one of "two", "largest", "smallest".'],
 ];
-
-test.each(refusals)("%s shows %s", (cell, problem) => {
-  expect(problemIn(cell)).toBe(problem);
-});
-
-test("every message names its argument, ends with a full stop and stays near 150 characters", () => {
-  for (const [, problem] of refusals) {
-    const message = problem.replace(/^#\S+ /, "");
-    expect(message).toMatch(/^\w+: .*\.$/);
-    expect(message.length).toBeLessThanOrEqual(155);
-  }
-});

@@ -1,7 +1,6 @@
-import { problemIn } from "./callLiteral";
+import type { Refusal } from "./Refusal";
 
-/** The call, and the error the cell shows with the whole message behind it. */
-const refusals: readonly (readonly [cell: string, problem: string])[] = [
+export const dryingConstancy: readonly Refusal[] = [
   ["=RETORT.CONSTANTWEIGHT()", "#VALUE! weights: nothing here (blank or 0). Give grams."],
   ["=RETORT.CONSTANTWEIGHT({0; 0; 0})", "#VALUE! weights: nothing here (blank or 0). Give grams."],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2; 0; 8.9})", "#VALUE! weights: row 3 is blank. Fill the gap or remove the row."],
@@ -15,10 +14,15 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 89.5})",
     "#VALUE! weights: row 3 holds 89.5 g, far above row 1, 10 g. Check for a wrong cell, a slipped decimal or another vessel.",
+    "another vessel",
   ],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2}, 0)", "#VALUE! limit: nothing here (blank or 0). Give a number above 0, or leave the argument out."],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2}, -0.001)", "#VALUE! limit: -0.001 is below zero. Give a number above 0, or leave the argument out."],
-  ["=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.1)", "#VALUE! limit: 0.1 is above 0.04, the widest in use. Type 0.1 % as 0.001 or 0.1%."],
+  [
+    "=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.1)",
+    "#VALUE! limit: 0.1 is above 0.04, the widest in use. Type 0.1 % as 0.001 or 0.1%.",
+    "percentage for a fraction",
+  ],
   ['=RETORT.CONSTANTWEIGHT({10; 9.2}, "0.1%")', '#VALUE! limit: "0.1%" is text, not a number. Retype it as a number.'],
   ['=RETORT.CONSTANTWEIGHT({10; 9.2}, "strict")', '#VALUE! limit: "strict" is not a limit. Give a number above 0, or leave the argument out.'],
   ['=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.2, "of initial")', "#VALUE! limit: 0.2 is above 0.04, the widest in use. Type 0.1 % as 0.001 or 0.1%."],
@@ -34,6 +38,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.5, "absolute")',
     "#VALUE! limit: 0.5 g is more than 4 % of the first sample, 10 g. Give grams: 0.5 mg is 0.0005.",
+    "other unit of mass, density or pressure",
   ],
   ['=RETORT.CONSTANTWEIGHT({10; 9.2}, , "absolute")', '#VALUE! limit: left out, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.'],
   [
@@ -74,6 +79,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 60; 30})",
     "#VALUE! times: row 3 holds 30 min, not later than row 2, 60 min. Give rising minutes.",
+    "rows out of order",
   ],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 30; 30})",
@@ -87,6 +93,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0.40625; 0.427083; 0.447917})",
     "#VALUE! times: the whole run lasts 0.0417 min, which looks like clock times. Give minutes since the start: (time - start) * 1440.",
+    "clock times or dates for minutes",
   ],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {45992.40625; 45992.427083; 45993.447917})",
@@ -148,10 +155,12 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.5, "absolute")',
     "#VALUE! limit: 0.5 g is more than 4 % of the first sample, 10 g. Give grams: 0.5 mg is 0.0005.",
+    "other unit of mass, density or pressure",
   ],
   [
     "=RETORT.CONSTANTWEIGHT.STEPS({10; 12})",
     "#VALUE! weights: row 2 holds 12 g, far above row 1, 10 g. Check for a wrong cell, a slipped decimal or another vessel.",
+    "another vessel",
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.0002, "absolute",,, 0.001)',
@@ -172,7 +181,3 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   ],
   ['=RETORT.CONSTANTWEIGHT({10; "10.1.2026"; 9.1})', '#VALUE! weights: row 2 holds "10.1.2026", text, not a number. Retype it as a number.'],
 ];
-
-test.each(refusals)("%s answers %s", (cell, problem) => {
-  expect(problemIn(cell)).toBe(problem);
-});

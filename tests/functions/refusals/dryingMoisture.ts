@@ -1,7 +1,6 @@
-import { problemIn } from "./callLiteral";
+import type { Refusal } from "./Refusal";
 
-/** The call, and the error the cell shows with the whole message behind it. */
-const refusals: readonly (readonly [cell: string, problem: string])[] = [
+export const dryingMoisture: readonly Refusal[] = [
   [
     "=RETORT.MOISTURE.WET(, 35, 31.5)",
     '#VALUE! vessel: nothing here (blank or 0). Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
@@ -26,8 +25,16 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
     '#VALUE! vessel: -25 g is below zero. Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
   ],
   ["=RETORT.MOISTURE.WET(25, 35, -31.5)", "#VALUE! dry: -31.5 g is below zero. Give grams."],
-  ["=RETORT.MOISTURE.WET(25, 35, 36.2)", "#VALUE! dry: 36.2 g is more than moist, 35 g. Check for swapped cells or regained moisture."],
-  ["=RETORT.MOISTURE.WET(35, 30, 28)", "#VALUE! moist: 30 g is not more than vessel, 35 g. Check for swapped cells or a different vessel."],
+  [
+    "=RETORT.MOISTURE.WET(25, 35, 36.2)",
+    "#VALUE! dry: 36.2 g is more than moist, 35 g. Check for swapped cells or regained moisture.",
+    "swapped cells",
+  ],
+  [
+    "=RETORT.MOISTURE.WET(35, 30, 28)",
+    "#VALUE! moist: 30 g is not more than vessel, 35 g. Check for swapped cells or a different vessel.",
+    "another vessel",
+  ],
   ["=RETORT.MOISTURE.WET(25, 35, 24)", "#VALUE! dry: 24 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
   ["=RETORT.MOISTURE.WET(25, 35, 25)", "#VALUE! dry: 25 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
   ["=RETORT.MOISTURE.WET(25, 25, 25)", "#VALUE! moist: 25 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
@@ -35,7 +42,11 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
     "=RETORT.MOISTURE.WET(25, {35; 36}, {31.5; 31.6; 31.7})",
     "#VALUE! moist: 2 rows by 1 column does not fit dry, 3 rows by 1 column. Give ranges of one size.",
   ],
-  ["=RETORT.MOISTURE.DRY(25, 35, 36.2)", "#VALUE! dry: 36.2 g is more than moist, 35 g. Check for swapped cells or regained moisture."],
+  [
+    "=RETORT.MOISTURE.DRY(25, 35, 36.2)",
+    "#VALUE! dry: 36.2 g is more than moist, 35 g. Check for swapped cells or regained moisture.",
+    "swapped cells",
+  ],
   ["=RETORT.MOISTURE.DRY(25, 35, 25)", "#VALUE! dry: 25 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
   ["=RETORT.MOISTURE.DRY(25, 35, )", "#VALUE! dry: nothing here (blank or 0). Give grams."],
   ['=RETORT.MOISTURE.DRY(25, 35, "dry")', '#VALUE! dry: "dry" is not a weighing. Give grams.'],
@@ -43,6 +54,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     '=RETORT.MOISTURE.CONVERT(35, "wet", "dry")',
     "#VALUE! moisture: 35 is not below 1, as a wet basis must be. Type 35 % as 0.35 or 35%; check the basis.",
+    "percentage for a fraction",
   ],
   [
     '=RETORT.MOISTURE.CONVERT(1, "wet", "dry")',
@@ -55,6 +67,7 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   [
     '=RETORT.MOISTURE.CONVERT(54, "dry", "wet")',
     "#VALUE! moisture: 54 on the dry basis would be 5400 %, wetter than wood gets. Type 54 % as 0.54 or 54%.",
+    "percentage for a fraction",
   ],
   ['=RETORT.MOISTURE.CONVERT(-0.1, "wet", "dry")', "#VALUE! moisture: -0.1 is below zero. Type a fraction such as 0.35 or 35%."],
   ['=RETORT.MOISTURE.CONVERT("20%", "wet", "dry")', '#VALUE! moisture: "20%" is text, not a number. Retype it as a number.'],
@@ -67,7 +80,3 @@ const refusals: readonly (readonly [cell: string, problem: string])[] = [
   ['=RETORT.MOISTURE.CONVERT(0.2, "wet", 1)', '#VALUE! to: 1 is not one of "wet", "dry".'],
   ['=RETORT.MOISTURE.CONVERT(#DIV/0!, "wet", "dry")', "#DIV/0! moisture: the cell given here shows #DIV/0!. Mend that cell first."],
 ];
-
-test.each(refusals)("%s answers %s", (cell, problem) => {
-  expect(problemIn(cell)).toBe(problem);
-});

@@ -3,7 +3,7 @@ import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, INTERNAL_ERROR } from "../../src/cells/CellProblem";
 import { balance } from "../../src/functions/balance";
 import { sense } from "../../src/functions/sense";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 const functions = [...balance, ...sense];
 

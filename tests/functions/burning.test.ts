@@ -1,7 +1,7 @@
 import { burning } from "../../src/functions/burning";
 import type { CellFunction } from "../../src/functions/cellFunction";
 import { CellProblem } from "../../src/cells/CellProblem";
-import { answerOf, numberOf, tableOf } from "./answerOf";
+import { answerOf, numberOf, tableOf } from "./call";
 
 const named = (name: string): CellFunction => burning.find((definition) => definition.name === name) as CellFunction;
 const working = (name: string, read: Readonly<Record<string, unknown>>): readonly string[] | undefined => named(name).working?.(read);

@@ -3,7 +3,7 @@ import { CellProblem, type Answer } from "../../src/cells/CellProblem";
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import type { CellFunction, Shown } from "../../src/functions/cellFunction";
 import { confidence } from "../../src/functions/confidence";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 const named = (name: string): CellFunction => confidence.find((definition) => definition.name === name) as CellFunction;
 const working = (name: string, read: Record<string, unknown>): readonly string[] | undefined => named(name).working?.(read);

@@ -1,6 +1,6 @@
 import { drying } from "../../src/functions/drying";
 import { residue } from "../../src/functions/residue";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 const examples = [...drying, ...residue].flatMap((definition) => definition.examples);
 

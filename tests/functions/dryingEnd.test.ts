@@ -1,6 +1,6 @@
 import type { Answer } from "../../src/cells/CellProblem";
 import { dryingEndFunction } from "../../src/functions/drying/dryingEndFunction";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 const table = (inside: string): Answer[][] => {
   const answer = callLiteral(`=RETORT.DRYING.END(${inside})`);

@@ -1,5 +1,5 @@
 import type { Answer } from "../../src/cells/CellProblem";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 const TIMES = "{0; 20; 40; 60; 90; 120; 150; 180; 240; 300}";
 // Made up: 8 + 4 (0.7 exp(-0.03 t) + 0.3 exp(-0.006 t)) g to the milligram, in a 25 g vessel.

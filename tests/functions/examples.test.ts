@@ -1,6 +1,6 @@
 import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 // Examples print a value as a reader would check it; a double holds at least this many figures of it.
 const FIGURES = 12;

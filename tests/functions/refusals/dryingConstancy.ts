@@ -180,4 +180,8 @@ export const dryingConstancy: readonly Refusal[] = [
     "#VALUE! times: row 1 holds 50000 min, which looks like a date. Give minutes since the start: (time - start) * 1440.",
   ],
   ['=RETORT.CONSTANTWEIGHT({10; "10.1.2026"; 9.1})', '#VALUE! weights: row 2 holds "10.1.2026", text, not a number. Retype it as a number.'],
+  [
+    '=RETORT.CONSTANTWEIGHT({10; 9.01; 9; 9}, 0.002, "of total loss", , , 0.01)',
+    "#N/A readability: cannot be decided: the limit at weighing 4, 0.002 g, is below two steps of 0.01 g. Take more sample or a finer balance.",
+  ],
 ];

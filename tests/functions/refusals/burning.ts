@@ -83,6 +83,16 @@ const air: readonly Refusal[] = [
 ];
 
 const reaction: readonly Refusal[] = [
+  ["=RETORT.BURN.EQUATION()", `#VALUE! formula: nothing here (blank or 0). ${GIVE_FORMULA}`],
+  ["=RETORT.BURN.EQUATION(46.07)", `#VALUE! formula: 46.07 is not a chemical formula. ${GIVE_FORMULA}`],
+  [
+    '=RETORT.BURN.EQUATION("C2H60")',
+    '#VALUE! formula: "H60" at character 3 of "C2H60" holds the digit 0. For oxygen type the letter O; for that count type (H)60.',
+    "letter for digit or wrong capital",
+  ],
+  ["=RETORT.BURN.EQUATION(#N/A)", "#N/A formula: the cell given here shows #N/A. Mend that cell first."],
+  ["=RETORT.BURN.PRODUCTS()", `#VALUE! formula: nothing here (blank or 0). ${GIVE_FORMULA}`],
+  ["=RETORT.BURN.PRODUCTS(16)", `#VALUE! formula: 16 is not a chemical formula. ${GIVE_FORMULA}`],
   [
     '=RETORT.BURN.EQUATION("H2O")',
     '#N/A formula: "H2O" is an end product of burning itself, so there is no reaction to balance.',
@@ -112,6 +122,11 @@ const comparison: readonly Refusal[] = [
   [
     "=RETORT.BURN.COMPARE(, 35, 28)",
     '#VALUE! vessel: nothing here (blank or 0). Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
+  ],
+  ['=RETORT.BURN.COMPARE(25, "35,1", 28, , "C6H10O5")', '#VALUE! dry: "35,1" is text, not a number. Retype it as a number.'],
+  [
+    '=RETORT.BURN.COMPARE("crucible", 35, 28, , "C6H10O5")',
+    '#VALUE! vessel: "crucible" is not a weighing. Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
   ],
   ["=RETORT.BURN.COMPARE(25, 0, 28)", "#VALUE! dry: nothing here (blank or 0). Give grams."],
   [

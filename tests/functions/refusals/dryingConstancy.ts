@@ -143,6 +143,13 @@ export const dryingConstancy: readonly Refusal[] = [
     '=RETORT.CONSTANTWEIGHT({1.5; 1.2; 0.5; 0.5}, 0.002, "of total loss", , , 0.01)',
     "#N/A readability: cannot be decided: the limit at weighing 4, 0.002 g, is below two steps of 0.01 g. Take more sample or a finer balance.",
   ],
+  ["=RETORT.CONSTANTWEIGHT.STEPS()", "#VALUE! weights: nothing here (blank or 0). Give grams."],
+  ['=RETORT.CONSTANTWEIGHT.STEPS({10; "9,2"})', '#VALUE! weights: row 2 holds "9,2", text, not a number. Retype it as a number.'],
+  [
+    "=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2; 9.1}, , , {0; 60; 30})",
+    "#VALUE! times: row 3 holds 30 min, not later than row 2, 60 min. Give rising minutes.",
+    "rows out of order",
+  ],
   ["=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2; ; 8.9})", "#VALUE! weights: row 3 is blank. Fill the gap or remove the row."],
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.001, "mg")',

@@ -47,6 +47,11 @@ export const dryingMoisture: readonly Refusal[] = [
     "#VALUE! dry: 36.2 g is more than moist, 35 g. Check for swapped cells or regained moisture.",
     "swapped cells",
   ],
+  [
+    "=RETORT.MOISTURE.DRY(35, 30, 28)",
+    "#VALUE! moist: 30 g is not more than vessel, 35 g. Check for swapped cells or a different vessel.",
+    "another vessel",
+  ],
   ["=RETORT.MOISTURE.DRY(25, 35, 25)", "#VALUE! dry: 25 g is not more than vessel, 25 g. Check for swapped cells or a different vessel."],
   ["=RETORT.MOISTURE.DRY(25, 35, )", "#VALUE! dry: nothing here (blank or 0). Give grams."],
   ['=RETORT.MOISTURE.DRY(25, 35, "dry")', '#VALUE! dry: "dry" is not a weighing. Give grams.'],

@@ -106,6 +106,8 @@ export const proximate: readonly Refusal[] = [
     "#VALUE! after: 35.2 g is more than before, 35 g. Check for swapped cells or regained moisture.",
     "swapped cells",
   ],
+  ['=RETORT.LOSSONIGNITION(30, "35 g", 34.7)', '#VALUE! before: "35 g" is not a weighing. Give grams.'],
+  ["=RETORT.LOSSONIGNITION(30, 35, )", "#VALUE! after: nothing here (blank or 0). Give grams."],
   ["=RETORT.LOSSONIGNITION(30, 35, 29)", "#VALUE! after: 29 g is not more than vessel, 30 g. Check for swapped cells or a different vessel."],
   ["=RETORT.LOSSONIGNITION(36, 35, 34.7)", "#VALUE! before: 35 g is not more than vessel, 36 g. Check for swapped cells or a different vessel."],
   ["=RETORT.LOSSONIGNITION(30, -35, 34.7)", "#VALUE! before: -35 g is below zero. Give grams."],

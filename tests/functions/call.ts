@@ -1,5 +1,7 @@
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
+import { givenInputs } from "../../src/cells/GivenInput";
+import { readInputs } from "../../src/cells/readInputs";
 import { everyFunction } from "../../src/functions/catalogue";
 import type { CellFunction } from "../../src/functions/cellFunction";
 
@@ -11,6 +13,19 @@ export function functionNamed(name: string): CellFunction {
   if (definition === undefined) throw new Error(`no cell function is called ${name}`);
   return definition;
 }
+
+/** The lines in which a function works its answer out, with these values read. */
+export const workingOf = (name: string, read: Readonly<Record<string, unknown>>): readonly string[] | undefined =>
+  functionNamed(name).working?.(read);
+
+/** The same for a call, its arguments read as they are before it computes. */
+export function workingIn(cell: string): readonly string[] | undefined {
+  const definition = functionNamed(nameIn(cell));
+  return definition.working?.(readInputs(givenInputs(definition, literalArguments(cell))));
+}
+
+/** What a call is rewritten to in built-in functions, given the texts of its arguments. */
+export const inCellsOf = (name: string, texts: Readonly<Record<string, string>>): string | undefined => functionNamed(name).inCells?.(texts);
 
 /** What a function answers to arguments as a host hands them over; a single cell is taken out of its rectangle. */
 export function answerOf(name: string, ...raw: readonly unknown[]): Answered {

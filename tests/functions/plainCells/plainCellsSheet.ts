@@ -1,6 +1,6 @@
-import type { CellFunction } from "../../src/functions/cellFunction";
-import type { CellContent } from "../../src/workbook/Workbook";
-import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../workbench/headlessWorkbook";
+import type { CellFunction } from "../../../src/functions/cellFunction";
+import type { CellContent } from "../../../src/workbook/Workbook";
+import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
 /** A function's name and the texts of its arguments, "" for one left out. */
 export type Call = readonly [name: string, texts: readonly string[]];

@@ -1,6 +1,6 @@
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { confidence } from "../../src/functions/confidence";
-import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../workbench/headlessWorkbook";
+import type { CellFunction } from "../../../src/functions/cellFunction";
+import { confidence } from "../../../src/functions/confidence";
+import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
 const cells = { A1: 25, B1: 35, C1: 32, D1: 0.01, A2: "tared", B2: 10, C2: 7, D2: 0.002, E1: 0.005, F1: 0.3, G1: 3, H1: 34.99, H2: 10.5 };
 

@@ -1,6 +1,6 @@
-import { burning } from "../../src/functions/burning";
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../workbench/headlessWorkbook";
+import { burning } from "../../../src/functions/burning";
+import type { CellFunction } from "../../../src/functions/cellFunction";
+import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
 let open: HeadlessWorkbook;
 beforeAll(async () => {

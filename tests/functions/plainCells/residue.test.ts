@@ -1,6 +1,6 @@
-import { balance } from "../../src/functions/balance";
-import { residue } from "../../src/functions/residue";
-import { FIRST_SHEET } from "../workbench/headlessWorkbook";
+import { balance } from "../../../src/functions/balance";
+import { residue } from "../../../src/functions/residue";
+import { FIRST_SHEET } from "../../workbench/headlessWorkbook";
 import { inPlainCells, plainCellsSheet, type Call, type PlainCellsSheet } from "./plainCellsSheet";
 
 const given = {

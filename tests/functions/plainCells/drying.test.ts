@@ -1,6 +1,6 @@
-import { drying } from "../../src/functions/drying";
-import { residue } from "../../src/functions/residue";
-import { FIRST_SHEET } from "../workbench/headlessWorkbook";
+import { drying } from "../../../src/functions/drying";
+import { residue } from "../../../src/functions/residue";
+import { FIRST_SHEET } from "../../workbench/headlessWorkbook";
 import { plainCellsSheet, type Call, type PlainCellsSheet } from "./plainCellsSheet";
 
 const given = { A1: 25, B1: 35, C1: 31.5, D1: 27.5, E1: 25.2, A2: "tared", B2: 10, C2: 6.5, D2: 2.5, A3: 0.35, B3: "Wet", C3: "dry", D3: 1.7 };

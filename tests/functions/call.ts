@@ -92,10 +92,13 @@ function parts(cell: string): { name: string; inside: string } {
   return { name: groups.name ?? "", inside: groups.inside ?? "" };
 }
 
+/** The texts of the arguments of such a call, "" for one left out. */
+export const argumentTexts = (cell: string): string[] => textsIn(parts(cell).inside);
+
+const textsIn = (inside: string): string[] => (inside.match(/(\{[^}]*\}|"[^"]*"|[^,])+|(?<=,|^)(?=,|$)/g) ?? []).map((text) => text.trim());
+
 const argumentsIn = (inside: string): unknown[] =>
-  (inside.match(/(\{[^}]*\}|"[^"]*"|[^,])+|(?<=,|^)(?=,|$)/g) ?? []).map((text) =>
-    text.trim().startsWith("{") ? column(text.trim().slice(1, -1).split(";").map(literal)) : literal(text),
-  );
+  textsIn(inside).map((text) => (text.startsWith("{") ? column(text.slice(1, -1).split(";").map(literal)) : literal(text)));
 
 function literal(text: string): unknown {
   const word = text.trim();

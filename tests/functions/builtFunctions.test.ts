@@ -5,7 +5,7 @@ import { gzipSync } from "node:zlib";
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import { literalArguments } from "./callLiteral";
+import { literalArguments } from "./call";
 
 const BUILT = path.join(__dirname, "../../dist/addin");
 // A bound of our own: every workbook that calculates loads this file.

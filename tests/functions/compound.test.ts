@@ -1,42 +1,15 @@
 import fc from "fast-check";
-import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { compound } from "../../src/functions/compound";
+import { answerOf, column, workingOf } from "./call";
 import { hydrates, withoutDots } from "../chemistry/realCompounds";
-
-const named = (name: string): CellFunction => {
-  const found = compound.find((definition) => definition.name === name);
-  if (found === undefined) throw new Error(`no ${name}`);
-  return found;
-};
-
-/** One cell's answer to one cell's argument. */
-function answer(name: string, argument: unknown): Answer | Answer[][] {
-  const given = callCellFunction(named(name), [[[argument]]]);
-  return Array.isArray(given) && given.length === 1 && given[0]?.length === 1 ? (given[0][0] as Answer) : given;
-}
-
-const examples = compound.flatMap((definition) => definition.examples.map((example) => ({ name: definition.name, ...example })));
-
-test.each(examples)("the example $cell gives what it says", ({ name, cell, gives }) => {
-  const text = /^=RETORT\.([A-Z.]+)\("(.*)"\)$/.exec(cell) ?? [];
-  expect(text[1]).toBe(name);
-  const given = answer(name, text[2]);
-  if (typeof gives === "number") return expect(given).toBeCloseTo(gives, 9);
-  if (typeof gives === "string") return expect(given).toBe(gives);
-  const rounded = (cells: readonly (readonly unknown[])[]): unknown[][] =>
-    cells.map((row) => row.map((value) => (typeof value === "number" ? Number(value.toFixed(12)) : value)));
-  expect(rounded(given as Answer[][])).toEqual(rounded(gives as readonly (readonly unknown[])[]));
-});
 
 test("MOLARMASS(formula) over a column equals MOLARMASS cell by cell, bad rows included", () => {
   const cell = fc.oneof(fc.constantFrom(...withoutDots, ...hydrates), fc.constantFrom("Xo", "", "H20", 12, true, null, "CaCO3 "));
   fc.assert(
     fc.property(fc.array(cell, { minLength: 2, maxLength: 40 }), (cells) => {
-      const column = callCellFunction(named("MOLARMASS"), [cells.map((value) => [value])]) as Answer[][];
+      const answers = answerOf("MOLARMASS", column(cells)) as Answer[][];
       const isBlank = (value: unknown): boolean => value === "" || value === null;
-      expect(column.map(([value]) => value)).toEqual(cells.map((value) => (isBlank(value) ? "" : answer("MOLARMASS", value))));
+      expect(answers.map(([value]) => value)).toEqual(cells.map((value) => (isBlank(value) ? "" : answerOf("MOLARMASS", value))));
     }),
     { numRuns: 300 },
   );
@@ -45,14 +18,14 @@ test("MOLARMASS(formula) over a column equals MOLARMASS cell by cell, bad rows i
 test.each([...withoutDots, ...hydrates].filter((_, index) => index % 7 === 0))(
   "ATOMS(formula) of %s has fractions that sum to one and masses that sum to MOLARMASS",
   (text) => {
-    const [, ...rows] = answer("ATOMS", text) as [string, number, number, number][];
+    const [, ...rows] = answerOf("ATOMS", text) as [string, number, number, number][];
     expect(rows.reduce((sum, row) => sum + row[3], 0)).toBeCloseTo(1, 12);
-    expect(rows.reduce((sum, row) => sum + row[2], 0)).toBeCloseTo(answer("MOLARMASS", text) as number, 9);
+    expect(rows.reduce((sum, row) => sum + row[2], 0)).toBeCloseTo(answerOf("MOLARMASS", text) as number, 9);
   },
 );
 
 test("ATOMS(formula) lists symbols in the order they are written, isotopes apart", () => {
-  const table = answer("ATOMS", "[13C]H3CH2OD") as Answer[][];
+  const table = answerOf("ATOMS", "[13C]H3CH2OD") as Answer[][];
   expect(table.map(([symbol, count]) => [symbol, count])).toEqual([
     ["Symbol", "Count"],
     ["13C", 1],
@@ -80,13 +53,13 @@ test.each([
   [0, "formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
   [" ", "formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
 ])("FORMULA.CHECK(formula) says of %j: %s", (text, sentence) => {
-  expect(answer("FORMULA.CHECK", text)).toBe(sentence);
+  expect(answerOf("FORMULA.CHECK", text)).toBe(sentence);
 });
 
 test("FORMULA.CHECK(formula) is text for any text, never an error", () => {
   fc.assert(
     fc.property(fc.string({ unit: "binary", maxLength: 20 }), (text) => {
-      expect(typeof answer("FORMULA.CHECK", text)).toBe("string");
+      expect(typeof answerOf("FORMULA.CHECK", text)).toBe("string");
     }),
     { numRuns: 5000 },
   );
@@ -94,7 +67,7 @@ test("FORMULA.CHECK(formula) is text for any text, never an error", () => {
 
 test.each(["MOLARMASS", "ATOMS", "FORMULA.CHECK"])("%s(formula) passes an error in its input cell on", (name) => {
   const error = { type: "Error", basicValue: "#N/A", basicType: "Error" };
-  expect(answer(name, error)).toEqual(new CellProblem("#N/A", "formula: the cell given here shows #N/A. Mend that cell first.", "formula"));
+  expect(answerOf(name, error)).toEqual(new CellProblem("#N/A", "formula: the cell given here shows #N/A. Mend that cell first.", "formula"));
 });
 
 test.each([
@@ -104,15 +77,15 @@ test.each([
   ["MOLARMASS", 0, "formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
   ["ATOMS", "PmCl3", "formula: promethium (Pm) has no standard atomic weight, so no molar mass follows. Leave it out or use one isotope's mass."],
 ])("%s(%j) refuses with the sentence behind #VALUE!", (name, argument, message) => {
-  expect(answer(name, argument)).toEqual(new CellProblem("#VALUE!", message, "formula"));
+  expect(answerOf(name, argument)).toEqual(new CellProblem("#VALUE!", message, "formula"));
 });
 
 test("the working of MOLARMASS(formula) shows each product, the sum, the edition and the notes", () => {
-  expect(named("MOLARMASS").working?.({ formula: "CaCO3" })).toEqual([
+  expect(workingOf("MOLARMASS", { formula: "CaCO3" })).toEqual([
     "Ca 1 × 40.078 = 40.078 g/mol",
     "C 1 × 12.011 = 12.011 g/mol",
     "O 3 × 15.999 = 47.997 g/mol",
     "sum 100.086 g/mol, weights CIAAW 2021",
   ]);
-  expect(named("MOLARMASS").working?.({ formula: "CaSO4.2H2O" })?.at(-1)).toBe("the full stop at character 6 was read as a hydrate dot");
+  expect(workingOf("MOLARMASS", { formula: "CaSO4.2H2O" })?.at(-1)).toBe("the full stop at character 6 was read as a hydrate dot");
 });

@@ -1,34 +1,9 @@
-import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
-import type { CellFunction, Shown } from "../../src/functions/cellFunction";
-import { confidence } from "../../src/functions/confidence";
-import { callLiteral } from "./callLiteral";
+import { answerOf, callLiteral, tableIn, workingOf } from "./call";
 
-const named = (name: string): CellFunction => confidence.find((definition) => definition.name === name) as CellFunction;
-const working = (name: string, read: Record<string, unknown>): readonly string[] | undefined => named(name).working?.(read);
-const rowsOf = (cell: string): Answer[][] => callLiteral(cell) as Answer[][];
 /** The value beside a label of a spilled table; a part of the label is enough. */
-const beside = (cell: string, label: string): Answer | undefined => rowsOf(cell).find(([first]) => String(first).includes(label))?.[1];
-
-describe("examples", () => {
-  const same = (answer: unknown, given: Shown): void => {
-    if (typeof given === "number") expect(answer).toBeCloseTo(given, 10);
-    else expect(answer).toBe(given);
-  };
-
-  test.each(confidence.flatMap((definition) => definition.examples))("the example $cell gives what the help page says", ({ cell, gives }) => {
-    const answer = callLiteral(cell);
-    if (!Array.isArray(gives)) return same(answer, gives as Shown);
-    const rows = gives as readonly (readonly Shown[])[];
-    expect(answer).toHaveLength(rows.length);
-    rows.forEach((row, index) => row.forEach((shown, column) => same((answer as Answer[][])[index]?.[column], shown)));
-  });
-
-  test("every function has one", () => {
-    for (const definition of confidence) expect(definition.examples.length).toBeGreaterThan(0);
-  });
-});
+const beside = (cell: string, label: string): Answer | undefined => tableIn(cell).find(([first]) => String(first).includes(label))?.[1];
 
 describe("CHANGE.SIGNIFICANT", () => {
   test.each([
@@ -44,7 +19,7 @@ describe("CHANGE.SIGNIFICANT", () => {
 
 describe("LOSSFRACTION.U", () => {
   test("takes whole columns, leaves blank rows empty and lets one bad row stand alone", () => {
-    const answer = callCellFunction(named("LOSSFRACTION.U"), [[[25], ["tared"], [0]], [[35], [10], [0]], [[32], [7], [0]], 0.01]) as Answer[][];
+    const answer = answerOf("LOSSFRACTION.U", [[25], ["tared"], [0]], [[35], [10], [0]], [[32], [7], [0]], 0.01) as Answer[][];
     expect(answer[0]?.[0]).toBeCloseTo(0.00125698, 8);
     expect(answer[1]?.[0]).toBeCloseTo(0.00172627, 8);
     expect(answer[2]).toEqual([""]);
@@ -63,15 +38,14 @@ describe("replicates that may be 0", () => {
 
   test('empty cells, handed over as 0, null or "", are passed over once zeros is "skip"', () => {
     for (const empty of [0, null, ""]) {
-      const answer = callCellFunction(named("REPLICATES"), [[[10.1], [empty], [10.3], [empty], [empty]], null, "skip"]) as Answer[][];
+      const answer = answerOf("REPLICATES", [[10.1], [empty], [10.3], [empty], [empty]], null, "skip") as Answer[][];
       expect(answer[1]?.[1]).toBe(2);
       expect(answer[2]?.[1]).toBeCloseTo(10.2, 14);
     }
   });
 
   test("blanks at the end are left off where the host tells them from 0", () => {
-    for (const empty of [null, ""])
-      expect((callCellFunction(named("REPLICATES"), [[[10.1], [10.3], [empty], [empty]]]) as Answer[][])[1]?.[1]).toBe(2);
+    for (const empty of [null, ""]) expect((answerOf("REPLICATES", [[10.1], [10.3], [empty], [empty]]) as Answer[][])[1]?.[1]).toBe(2);
   });
 
   test("GRUBBS and DIXON count rows as given, empty cells included", () => {
@@ -85,7 +59,7 @@ describe("replicates that may be 0", () => {
 
   test("whole columns are taken as far down as they are filled", () => {
     const whole = Array.from({ length: ROWS_OF_A_SHEET }, (_, row) => [[10.1, 10.3, 10.2][row] ?? 0]);
-    expect((callCellFunction(named("REPLICATES"), [whole]) as Answer[][])[1]?.[1]).toBe(3);
+    expect((answerOf("REPLICATES", whole) as Answer[][])[1]?.[1]).toBe(3);
   });
 
   test("negative results are results", () => {
@@ -93,14 +67,14 @@ describe("replicates that may be 0", () => {
   });
 
   test("one row of cells serves as well as one column", () => {
-    const [asRow, asColumn] = [[[10.1, 10.3, 10.2]], [[10.1], [10.3], [10.2]]].map((cells) => callCellFunction(named("REPLICATES"), [cells]));
+    const [asRow, asColumn] = [[[10.1, 10.3, 10.2]], [[10.1], [10.3], [10.2]]].map((cells) => answerOf("REPLICATES", cells));
     expect(asRow).toEqual(asColumn);
   });
 });
 
 describe("READING.U", () => {
   test("takes whole columns: a tared mass beside a plain reading, and a blank cell handed over as 0 is refused, not taken for FALSE", () => {
-    const [tared, plain, left, blank] = callCellFunction(named("READING.U"), [0.01, null, null, [[true], [false], [null], [0]]]) as Answer[][];
+    const [tared, plain, left, blank] = answerOf("READING.U", 0.01, null, null, [[true], [false], [null], [0]]) as Answer[][];
     expect(tared?.[0]).toBeCloseTo(0.01 / Math.sqrt(6), 14);
     expect(plain?.[0]).toBeCloseTo(0.01 / Math.sqrt(12), 14);
     expect(left).toEqual(plain);
@@ -134,7 +108,7 @@ describe("REPLICATES", () => {
   });
 
   test("keeps its rows in their places, for cells that point into the table", () => {
-    expect(rowsOf("=RETORT.REPLICATES({10.1; 10.3})").map(([label]) => label)).toEqual([
+    expect(tableIn("=RETORT.REPLICATES({10.1; 10.3})").map(([label]) => label)).toEqual([
       "Quantity",
       "Results, n",
       "Mean",
@@ -155,11 +129,12 @@ describe("outlier tests", () => {
     ['"largest"', "Critical value, one-sided (largest), alpha 0.01"],
     ['"smallest"', "Critical value, one-sided (smallest), alpha 0.01"],
   ])("with sides %s the table says %s", (sides, label) => {
-    for (const name of ["GRUBBS", "DIXON"]) expect(rowsOf(`=RETORT.${name}({5; 5.1; 5.2; 9}, 0.01, ${sides})`)[5]?.[0]).toBe(label);
+    for (const name of ["GRUBBS", "DIXON"]) expect(tableIn(`=RETORT.${name}({5; 5.1; 5.2; 9}, 0.01, ${sides})`)[5]?.[0]).toBe(label);
   });
 
   test("left out, alpha is 0.05 and the test two-sided, as the table says", () => {
-    for (const name of ["GRUBBS", "DIXON"]) expect(rowsOf(`=RETORT.${name}({5; 5.1; 5.2; 9})`)[5]?.[0]).toBe("Critical value, two-sided, alpha 0.05");
+    for (const name of ["GRUBBS", "DIXON"])
+      expect(tableIn(`=RETORT.${name}({5; 5.1; 5.2; 9})`)[5]?.[0]).toBe("Critical value, two-sided, alpha 0.05");
   });
 
   test("the verdict never asks for a rejection without a cause", () => {
@@ -180,7 +155,7 @@ describe("outlier tests", () => {
 
 describe("working", () => {
   test("READING.U puts the numbers in", () => {
-    expect(working("READING.U", { readability: 0.01, repeatability: 0.01, tared: true })).toEqual([
+    expect(workingOf("READING.U", { readability: 0.01, repeatability: 0.01, tared: true })).toEqual([
       "u^2 = repeatability^2 + 2 x readability^2 / 12 + 2 x linearity^2 / 3 for a tared mass: zero and load are both rounded",
       "u^2 = 0.01^2 + 2 x 0.01^2 / 12 + 2 x 0^2 / 3 = 0.0001166667 g^2",
       "u = 0.01080123 g (k = 1); k = 2, about 95 %: 0.02160247 g",
@@ -189,22 +164,22 @@ describe("working", () => {
 
   // Worked by hand: 0.01^2 / 12 = 8.333e-6 alone, and 0.01^2 / 12 + 0.03^2 / 3 = 3.083e-4 with linearity.
   test("READING.U counts what is left out as nothing", () => {
-    expect(working("READING.U", { readability: 0.01 })).toEqual([
+    expect(workingOf("READING.U", { readability: 0.01 })).toEqual([
       "u^2 = repeatability^2 + readability^2 / 12 + linearity^2 / 3 for one reading",
       "u^2 = 0^2 + 0.01^2 / 12 + 0^2 / 3 = 0.000008333333 g^2",
       "u = 0.002886751 g (k = 1); k = 2, about 95 %: 0.005773503 g",
     ]);
-    expect(working("READING.U", { readability: 0.01, linearity: 0.03 })?.[1]).toBe("u^2 = 0^2 + 0.01^2 / 12 + 0.03^2 / 3 = 0.0003083333 g^2");
+    expect(workingOf("READING.U", { readability: 0.01, linearity: 0.03 })?.[1]).toBe("u^2 = 0^2 + 0.01^2 / 12 + 0.03^2 / 3 = 0.0003083333 g^2");
   });
 
   test("LOSSFRACTION.U says how separate taring differs", () => {
-    expect(working("LOSSFRACTION.U", { vessel: 25, before: 35, after: 32, u: 0.01 })).toEqual([
+    expect(workingOf("LOSSFRACTION.U", { vessel: 25, before: 35, after: 32, u: 0.01 })).toEqual([
       "loss fraction w = (35 - 32) / 10 = 0.3",
       "one empty-vessel weighing serves both: u / sample x sqrt((1 - w)^2 + 1 + w^2) = 0.01 / 10 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) = 0.001256981",
       "had each net mass been zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
       "report k = 2, about 95 %: 0.3 +/- 0.002513961",
     ]);
-    expect(working("LOSSFRACTION.U", { vessel: 0, before: 10, after: 7, u: 0.01 })).toEqual([
+    expect(workingOf("LOSSFRACTION.U", { vessel: 0, before: 10, after: 7, u: 0.01 })).toEqual([
       "loss fraction w = (10 - 7) / 10 = 0.3",
       "each net mass zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
       "had one empty-vessel weighing served both: u / sample x sqrt((1 - w)^2 + 1 + w^2) = 0.01 / 10 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) = 0.001256981",
@@ -213,7 +188,7 @@ describe("working", () => {
   });
 
   test("SAMPLE.MINIMUM names the pharmacopoeia's rule for comparison", () => {
-    expect(working("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, expectedLoss: 0.3 })).toEqual([
+    expect(workingOf("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, expectedLoss: 0.3 })).toEqual([
       "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 2 x 0.01 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) / 0.005 = 5.027922 g",
       "with net masses each zeroed for themselves: 6.905071 g",
       "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
@@ -222,7 +197,7 @@ describe("working", () => {
 
   // Worked by hand: 3 x 0.01 x sqrt(2) / 0.005 and 3 x 0.01 x 2 / 0.005; the pharmacopoeia's rule has a k of its own.
   test("SAMPLE.MINIMUM with the loss left out works out the least favourable one, with the k given", () => {
-    expect(working("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, k: 3 })).toEqual([
+    expect(workingOf("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, k: 3 })).toEqual([
       "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 3 x 0.01 x sqrt((1 - 0)^2 + 1 + 0^2) / 0.005 = 8.485281 g",
       "with net masses each zeroed for themselves: 12 g",
       "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
@@ -230,7 +205,7 @@ describe("working", () => {
   });
 
   test("CHANGE.SIGNIFICANT does not take not significant for unchanged", () => {
-    expect(working("CHANGE.SIGNIFICANT", { before: 35, after: 34.98, u: 0.01 })).toEqual([
+    expect(workingOf("CHANGE.SIGNIFICANT", { before: 35, after: 34.98, u: 0.01 })).toEqual([
       "change = 34.98 - 35 = -0.02 g",
       "limit = k sqrt(2) u = 2 x sqrt(2) x 0.01 = 0.02828427 g, either way",
       "not significant: that does not prove that nothing changed",
@@ -238,7 +213,7 @@ describe("working", () => {
   });
 
   test("REPLICATES works out r and the critical range", () => {
-    expect(working("REPLICATES", { values: [10.1, 10.3], repeatabilitySd: 0.1 })).toEqual([
+    expect(workingOf("REPLICATES", { values: [10.1, 10.3], repeatabilitySd: 0.1 })).toEqual([
       "n = 2, mean = 10.2, s (n - 1) = 0.1414214",
       "r = 2.8 repeatabilitySd = 2.8 x 0.1 = 0.28: two results differ by more in one case of twenty",
       "range = 0.2",
@@ -248,13 +223,13 @@ describe("working", () => {
   });
 
   test("GRUBBS and DIXON name the row of the suspect and the kind of test", () => {
-    expect(working("GRUBBS", { values: [5, 5.1, 5.2, 9], sides: "largest" })).toEqual([
+    expect(workingOf("GRUBBS", { values: [5, 5.1, 5.2, 9], sides: "largest" })).toEqual([
       "n = 4, mean = 6.075, s (n - 1) = 1.951709",
       "suspect in row 4: G = |9 - 6.075| / 1.951709 = 1.498687",
       "critical value for n = 4, one-sided (largest), alpha 0.05: 1.4625",
       "outlier: look for a cause; never reject without a cause, and at most one value",
     ]);
-    expect(working("DIXON", { values: [5, 5.1, 5.2, 9] })).toEqual([
+    expect(workingOf("DIXON", { values: [5, 5.1, 5.2, 9] })).toEqual([
       "suspect in row 4: gap = |9 - 5.2|, range = 4, Q = gap / range = 0.95",
       "critical value of r10 for n = 4, two-sided, alpha 0.05: 0.8297501",
       "outlier: look for a cause; never reject without a cause, and at most one value",

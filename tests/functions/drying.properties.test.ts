@@ -1,11 +1,9 @@
 import fc from "fast-check";
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, INTERNAL_ERROR } from "../../src/cells/CellProblem";
-import type { CellFunction } from "../../src/functions/cellFunction";
 import { drying } from "../../src/functions/drying";
 import { residue } from "../../src/functions/residue";
-
-const named = (name: string): CellFunction => drying.find((definition) => definition.name === name) as CellFunction;
+import { answerOf, column } from "./call";
 
 /** Cells of a weighing column as they come: mostly weighings, some out of order, blank, text or an error. */
 const cell = fc.oneof(
@@ -17,10 +15,8 @@ test("MOISTURE.WET over columns answers as it does cell by cell", () => {
   fc.assert(
     fc.property(fc.array(fc.record({ moist: cell, dry: cell }), { minLength: 2, maxLength: 12 }), (rows) => {
       const isBlank = (raw: unknown): boolean => raw === 0 || raw === null || raw === "";
-      const lifted = callCellFunction(named("MOISTURE.WET"), [25, rows.map(({ moist }) => [moist]), rows.map(({ dry }) => [dry])]);
-      const single = rows.map(({ moist, dry }) =>
-        isBlank(moist) && isBlank(dry) ? [""] : (callCellFunction(named("MOISTURE.WET"), [25, moist, dry]) as unknown[][])[0],
-      );
+      const lifted = answerOf("MOISTURE.WET", 25, column(rows.map(({ moist }) => moist)), column(rows.map(({ dry }) => dry)));
+      const single = rows.map(({ moist, dry }) => (isBlank(moist) && isBlank(dry) ? [""] : [answerOf("MOISTURE.WET", 25, moist, dry)]));
       expect(lifted).toEqual(single);
     }),
   );
@@ -34,10 +30,9 @@ const weights = fc.array(
 test.each(["CONSTANTWEIGHT", "CONSTANTWEIGHT.STEPS"])("%s takes blanks at the end as weighings not yet made", (name) => {
   fc.assert(
     fc.property(weights, fc.array(fc.constantFrom<unknown>(0, null, ""), { maxLength: 5 }), (made, blanks) => {
-      const column = (cells: readonly unknown[]): unknown[][] => cells.map((raw) => [raw]);
       const planned = [...made, ...blanks].map((_, index) => 30 * index);
       const call = (cells: readonly unknown[]): unknown =>
-        callCellFunction(named(name), [column(cells), 0.002, "of last", column(planned.slice(0, cells.length)), null, 0.001, 60]);
+        answerOf(name, column(cells), 0.002, "of last", column(planned.slice(0, cells.length)), null, 0.001, 60);
       expect(call([...made, ...blanks])).toEqual(call(made));
     }),
   );
@@ -46,9 +41,7 @@ test.each(["CONSTANTWEIGHT", "CONSTANTWEIGHT.STEPS"])("%s takes blanks at the en
 test("CONSTANTWEIGHT reads a row of cells as it reads a column", () => {
   fc.assert(
     fc.property(weights, (made) => {
-      expect(callCellFunction(named("CONSTANTWEIGHT"), [[made]])).toEqual(
-        callCellFunction(named("CONSTANTWEIGHT"), [made.map((weight) => [weight])]),
-      );
+      expect(answerOf("CONSTANTWEIGHT", [made])).toEqual(answerOf("CONSTANTWEIGHT", column(made)));
     }),
   );
 });

@@ -1,13 +1,7 @@
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { drying } from "../../src/functions/drying";
-import { residue } from "../../src/functions/residue";
-
-const named = (name: string): CellFunction => [...drying, ...residue].find((definition) => definition.name === name) as CellFunction;
-const working = (name: string, read: Record<string, unknown>): readonly string[] | undefined => named(name).working?.(read);
-const inCells = (name: string, text: Record<string, string>): string | undefined => named(name).inCells?.(text);
+import { inCellsOf, workingOf } from "./call";
 
 test("MOISTURE.WET works its answer out with the numbers put in", () => {
-  expect(working("MOISTURE.WET", { vessel: 25, moist: 35, dry: 31.5 })).toEqual([
+  expect(workingOf("MOISTURE.WET", { vessel: 25, moist: 35, dry: 31.5 })).toEqual([
     "loss on drying = 35 - 31.5 = 3.5 g",
     "moist sample = 35 - 25 = 10 g",
     "moisture, wet basis = 3.5 / 10 = 0.35",
@@ -15,7 +9,7 @@ test("MOISTURE.WET works its answer out with the numbers put in", () => {
 });
 
 test("MOISTURE.DRY divides by the dry sample", () => {
-  expect(working("MOISTURE.DRY", { vessel: 25, moist: 35, dry: 31.5 })).toEqual([
+  expect(workingOf("MOISTURE.DRY", { vessel: 25, moist: 35, dry: 31.5 })).toEqual([
     "loss on drying = 35 - 31.5 = 3.5 g",
     "dry sample = 31.5 - 25 = 6.5 g",
     "moisture, dry basis = 3.5 / 6.5 = 0.5384615",
@@ -23,13 +17,13 @@ test("MOISTURE.DRY divides by the dry sample", () => {
 });
 
 test("MOISTURE.CONVERT shows the formula of its direction", () => {
-  expect(working("MOISTURE.CONVERT", { moisture: 0.2, from: "wet", to: "dry" })).toEqual(["moisture, dry basis = 0.2 / (1 - 0.2) = 0.25"]);
-  expect(working("MOISTURE.CONVERT", { moisture: 1, from: "dry", to: "wet" })).toEqual(["moisture, wet basis = 1 / (1 + 1) = 0.5"]);
-  expect(working("MOISTURE.CONVERT", { moisture: 0.2, from: "wet", to: "wet" })).toEqual(["moisture, wet basis = 0.2, as given"]);
+  expect(workingOf("MOISTURE.CONVERT", { moisture: 0.2, from: "wet", to: "dry" })).toEqual(["moisture, dry basis = 0.2 / (1 - 0.2) = 0.25"]);
+  expect(workingOf("MOISTURE.CONVERT", { moisture: 1, from: "dry", to: "wet" })).toEqual(["moisture, wet basis = 1 / (1 + 1) = 0.5"]);
+  expect(workingOf("MOISTURE.CONVERT", { moisture: 0.2, from: "wet", to: "wet" })).toEqual(["moisture, wet basis = 0.2, as given"]);
 });
 
 test("CHARYIELD works out the ash-free yield when the ash is weighed", () => {
-  expect(working("CHARYIELD", { vessel: 0, dry: 10, char: 2.5, ash: 0.1 })).toEqual([
+  expect(workingOf("CHARYIELD", { vessel: 0, dry: 10, char: 2.5, ash: 0.1 })).toEqual([
     "char, ash-free = 2.5 - 0.1 = 2.4 g",
     "dry sample, ash-free = 10 - 0.1 = 9.9 g",
     "char yield, ash-free = 2.4 / 9.9 = 0.2424242",
@@ -37,7 +31,7 @@ test("CHARYIELD works out the ash-free yield when the ash is weighed", () => {
 });
 
 test("CONSTANTWEIGHT works out every comparison and names the standards with its limit", () => {
-  expect(working("CONSTANTWEIGHT", { weights: { values: [10, 9.2, 9.199], rows: 3 }, limit: 0.002, criterion: "of total loss" })).toEqual([
+  expect(workingOf("CONSTANTWEIGHT", { weights: { values: [10, 9.2, 9.199], rows: 3 }, limit: 0.002, criterion: "of total loss" })).toEqual([
     "constant when the change is at most 0.002 (of total loss)",
     "weighing 1: 10 g, first",
     "weighing 2: 9.2 - 10 = -0.8 g against 1; allowed 0.0016 g: not yet",
@@ -59,5 +53,5 @@ test.each([
     "(D2-IF(ISNUMBER(E2),IF(E2>0,E2,25),25))/(C2-IF(ISNUMBER(E2),IF(E2>0,E2,25),25))",
   ],
 ])("%s of %j is %s in plain cells", (name, text, plain) => {
-  expect(inCells(name, text as unknown as Record<string, string>)).toBe(plain);
+  expect(inCellsOf(name, text as unknown as Record<string, string>)).toBe(plain);
 });

@@ -1,17 +1,9 @@
 import fc from "fast-check";
-import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, INTERNAL_ERROR, type Answer } from "../../src/cells/CellProblem";
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { dryingEndFunction } from "../../src/functions/drying/dryingEndFunction";
-import { dryingFitFunction } from "../../src/functions/drying/dryingFitFunction";
+import { answerOf, column, tableOf } from "./call";
 
-const asColumn = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
-const tableOf = (answer: Answer | Answer[][]): Answer[][] => {
-  if (!Array.isArray(answer)) throw new Error(answer instanceof CellProblem ? answer.message : "not a table");
-  return answer;
-};
 const end = (times: readonly number[], weights: readonly number[], ...rest: unknown[]): Answer[][] =>
-  tableOf(callCellFunction(dryingEndFunction, [asColumn(times), asColumn(weights), ...rest]));
+  tableOf("DRYING.END", column(times), column(weights), ...rest);
 const value = (table: Answer[][], row: number): number => table[row]?.[1] as number;
 const [FINAL, STANDARD, EXPANDED, WATER, , RATE, RATE_ERROR, HALVING] = [0, 1, 2, 3, 4, 5, 6, 7];
 
@@ -110,12 +102,7 @@ test("DRYING.END does not mind when the clock started", () => {
 test("DRYING.END takes blanks at the end as weighings not yet made", () => {
   fc.assert(
     fc.property(run, fc.constantFrom<unknown>(0, null, ""), ({ times, weights }, blank) => {
-      const planned = callCellFunction(dryingEndFunction, [
-        asColumn([...times, 2000, 2100]),
-        asColumn([...weights, blank, blank]),
-        null,
-        READABILITY,
-      ]);
+      const planned = answerOf("DRYING.END", column([...times, 2000, 2100]), column([...weights, blank, blank]), null, READABILITY);
       expect(planned).toEqual(end(times, weights, null, READABILITY));
     }),
     { numRuns: 50 },
@@ -126,7 +113,7 @@ test("DRYING.END refuses a run whose weighings are given in another order", () =
   fc.assert(
     fc.property(run, fc.integer({ min: 1, max: 4 }), ({ times, weights }, at) => {
       const swap = (values: readonly number[]): number[] => values.map((one, i) => values[i === at ? at + 1 : i === at + 1 ? at : i] ?? one);
-      const swapped = callCellFunction(dryingEndFunction, [asColumn(swap(times)), asColumn(swap(weights)), null, READABILITY]);
+      const swapped = answerOf("DRYING.END", column(swap(times)), column(swap(weights)), null, READABILITY);
       expect(swapped instanceof CellProblem ? swapped.message : swapped).toBe(
         `times: row ${at + 2} holds ${times[at]} min, not later than row ${at + 1}, ${times[at + 1]} min. Give rising minutes.`,
       );
@@ -159,16 +146,16 @@ const settings: fc.Arbitrary<unknown> = fc.constantFrom<unknown>(
 
 const model = fc.constantFrom("Newton", "Page", "modified Page", "Henderson-Pabis", "logarithmic", "two-term", "Lewis");
 
-test.each<readonly [string, CellFunction, fc.Arbitrary<unknown[]>]>([
-  ["DRYING.END", dryingEndFunction, fc.array(settings, { minLength: 5, maxLength: 5 })],
-  ["DRYING.FIT", dryingFitFunction, fc.tuple(model, settings, settings)],
-])("%s answers any run with finite numbers and words, or a problem of its own", (_name, definition, rest) => {
+test.each<readonly [string, fc.Arbitrary<unknown[]>]>([
+  ["DRYING.END", fc.array(settings, { minLength: 5, maxLength: 5 })],
+  ["DRYING.FIT", fc.tuple(model, settings, settings)],
+])("%s answers any run with finite numbers and words, or a problem of its own", (name, rest) => {
   const sorted = fc
     .array(cell, { minLength: 4, maxLength: 12 })
     .chain((cells) => fc.boolean().map((falling) => (falling ? [...cells].sort((a, b) => Number(b) - Number(a) || 0) : cells)));
   fc.assert(
     fc.property(sorted, rest, fc.integer({ min: 1, max: 60 }), (cells, more, gap) => {
-      const answer = callCellFunction(definition, [asColumn(cells.map((_, i) => i * gap)), asColumn(cells), ...more]);
+      const answer = answerOf(name, column(cells.map((_, i) => i * gap)), column(cells), ...more);
       for (const one of [answer].flat(2)) {
         expect(one instanceof CellProblem ? one.message : "").not.toBe(INTERNAL_ERROR);
         expect(typeof one === "number" ? Number.isFinite(one) : typeof one === "string" || one instanceof CellProblem).toBe(true);

@@ -1,12 +1,8 @@
 import type { Answer } from "../../src/cells/CellProblem";
 import { dryingEndFunction } from "../../src/functions/drying/dryingEndFunction";
-import { callLiteral } from "./callLiteral";
+import { tableIn } from "./call";
 
-const table = (inside: string): Answer[][] => {
-  const answer = callLiteral(`=RETORT.DRYING.END(${inside})`);
-  if (!Array.isArray(answer)) throw new Error(JSON.stringify(answer));
-  return answer;
-};
+const table = (inside: string): Answer[][] => tableIn(`=RETORT.DRYING.END(${inside})`);
 const shown = (inside: string, label: string): Answer => table(inside).find(([name]) => name === label)?.[1] as Answer;
 const verdict = (inside: string): Answer => shown(inside, "Verdict");
 const crossCheck = (inside: string): Answer => shown(inside, "Cross-check");

@@ -1,14 +1,10 @@
 import type { Answer } from "../../src/cells/CellProblem";
-import { callLiteral } from "./callLiteral";
+import { tableIn } from "./call";
 
 const TIMES = "{0; 20; 40; 60; 90; 120; 150; 180; 240; 300}";
 // Made up: 8 + 4 (0.7 exp(-0.03 t) + 0.3 exp(-0.006 t)) g to the milligram, in a 25 g vessel.
 const WEIGHTS = "{37; 35.601; 34.787; 34.3; 33.888; 33.661; 33.519; 33.42; 33.286; 33.199}";
-const table = (rest: string): Answer[][] => {
-  const answer = callLiteral(`=RETORT.DRYING.FIT(${TIMES}, ${WEIGHTS}, ${rest})`);
-  if (!Array.isArray(answer)) throw new Error(JSON.stringify(answer));
-  return answer;
-};
+const table = (rest: string): Answer[][] => tableIn(`=RETORT.DRYING.FIT(${TIMES}, ${WEIGHTS}, ${rest})`);
 
 test.each([
   ["Newton", ["k"], ["1/min"], "MR = exp(-k t)"],

@@ -1,17 +1,25 @@
 import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import { callLiteral } from "./callLiteral";
+import { callLiteral } from "./call";
 
 // Examples print a value as a reader would check it; a double holds at least this many figures of it.
 const FIGURES = 12;
 
-const rounded = (value: unknown): unknown => (typeof value === "number" ? Number(value.toPrecision(FIGURES)) : value);
-const comparable = (answer: unknown): unknown =>
-  Array.isArray(answer) ? answer.map((row: unknown) => (Array.isArray(row) ? row.map(rounded) : rounded(row))) : rounded(answer);
+/** Agrees in twelve figures and in twelve decimals: large numbers are not let off the last, small ones not the first. */
+function expectSame(answer: unknown, given: unknown): void {
+  if (typeof given === "number" && typeof answer === "number") {
+    expect(Number(answer.toPrecision(FIGURES))).toBe(Number(given.toPrecision(FIGURES)));
+    expect(answer).toBeCloseTo(given, FIGURES);
+  } else if (Array.isArray(given) && Array.isArray(answer)) {
+    expect(answer).toHaveLength(given.length);
+    given.forEach((one, index) => expectSame(answer[index], one));
+  } else expect(answer).toBe(given);
+}
 
-test.each(everyFunction.map((definition) => [definition.name, definition] as const))("%s has an example and a source", (_name, definition) => {
+test.each(everyFunction.map((definition) => [definition.name, definition] as const))("%s has an example and a source", (name, definition) => {
   expect(definition.examples.length).toBeGreaterThan(0);
   expect(definition.source.length).toBeGreaterThan(10);
+  for (const { cell } of definition.examples) expect(cell.startsWith(`=RETORT.${name}(`)).toBe(true);
 });
 
 test.each(everyFunction.flatMap(({ examples }) => examples.map((example) => [example.cell, example] as const)))(
@@ -19,8 +27,6 @@ test.each(everyFunction.flatMap(({ examples }) => examples.map((example) => [exa
   (cell, { gives }) => {
     const answer = callLiteral(cell);
     expect(answer).not.toBeInstanceOf(CellProblem);
-    // One value in a rectangle of one cell stands for itself.
-    const single = Array.isArray(answer) && !Array.isArray(gives) ? answer[0]?.[0] : answer;
-    expect(comparable(single)).toEqual(comparable(gives));
+    expectSame(answer, gives);
   },
 );

@@ -1,9 +1,9 @@
 import { callCellFunction } from "../../src/cells/callCellFunction";
-import { CellProblem, INTERNAL_ERROR, type Answer } from "../../src/cells/CellProblem";
+import { type Answer, CellProblem, INTERNAL_ERROR } from "../../src/cells/CellProblem";
 import type { CellFunction } from "../../src/functions/cellFunction";
 import type { Input } from "../../src/inputs/Input";
 import { InputProblem } from "../../src/problems/InputProblem";
-import { literalArguments } from "./callLiteral";
+import { literalArguments } from "./call";
 
 /** What a person, a slip or a spreadsheet puts into a cell where a good value should stand, as a host hands it over. */
 const HOSTILE = {

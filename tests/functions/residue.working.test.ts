@@ -1,36 +1,29 @@
-import { balance } from "../../src/functions/balance";
-import type { CellFunction } from "../../src/functions/cellFunction";
-import { residue } from "../../src/functions/residue";
-import { sense } from "../../src/functions/sense";
-
-const named = (name: string): CellFunction => [...residue, ...balance, ...sense].find((definition) => definition.name === name) as CellFunction;
-const working = (name: string, read: Record<string, unknown>): readonly string[] | undefined => named(name).working?.(read);
-const inCells = (name: string, text: Record<string, string>): string | undefined => named(name).inCells?.(text);
+import { functionNamed, inCellsOf, workingOf } from "./call";
 
 test("VOLATILEMATTER works out the loss, takes the moisture off, and divides by the dry part where asked", () => {
   const read = { vessel: 20, before: 21, after: 20.2, moisture: 0.05 };
   const lines = ["loss on heating = (21 - 20.2) / (21 - 20) = 0.8", "volatile matter, as analysed = 0.8 - 0.05 = 0.75"];
-  expect(working("VOLATILEMATTER", read)).toEqual(lines);
-  expect(working("VOLATILEMATTER", { ...read, basis: "dry" })).toEqual([...lines, "volatile matter, dry = 0.75 / (1 - 0.05) = 0.7894737"]);
+  expect(workingOf("VOLATILEMATTER", read)).toEqual(lines);
+  expect(workingOf("VOLATILEMATTER", { ...read, basis: "dry" })).toEqual([...lines, "volatile matter, dry = 0.75 / (1 - 0.05) = 0.7894737"]);
 });
 
 test("ASHFRACTION speaks of the dry basis only when there was moisture", () => {
   const read = { vessel: 25, before: 27, ash: 25.024 };
   const lines = ["ash = 25.024 - 25 = 0.024 g", "ash, as weighed = 0.024 / (27 - 25) = 0.012"];
-  expect(working("ASHFRACTION", read)).toEqual(lines);
-  expect(working("ASHFRACTION", { ...read, moisture: 0 })).toEqual(lines);
-  expect(working("ASHFRACTION", { ...read, moisture: 0.08 })).toEqual([...lines, "ash, dry = 0.012 / (1 - 0.08) = 0.01304348"]);
+  expect(workingOf("ASHFRACTION", read)).toEqual(lines);
+  expect(workingOf("ASHFRACTION", { ...read, moisture: 0 })).toEqual(lines);
+  expect(workingOf("ASHFRACTION", { ...read, moisture: 0.08 })).toEqual([...lines, "ash, dry = 0.012 / (1 - 0.08) = 0.01304348"]);
 });
 
 test("FIXEDCARBON subtracts the sum", () => {
-  expect(working("FIXEDCARBON", { moisture: 0.05, volatile: 0.75, ash: 0.01 })).toEqual([
+  expect(workingOf("FIXEDCARBON", { moisture: 0.05, volatile: 0.75, ash: 0.01 })).toEqual([
     "moisture + volatile matter + ash = 0.05 + 0.75 + 0.01 = 0.81",
     "fixed carbon = 1 - 0.81 = 0.19",
   ]);
 });
 
 test("LOSSONIGNITION divides by the dry sample", () => {
-  expect(working("LOSSONIGNITION", { vessel: 30, before: 35, after: 34.7 })).toEqual([
+  expect(workingOf("LOSSONIGNITION", { vessel: 30, before: 35, after: 34.7 })).toEqual([
     "loss = 35 - 34.7 = 0.3 g",
     "dry sample = 35 - 30 = 5 g",
     "loss on ignition = 0.3 / 5 = 0.06",
@@ -38,7 +31,7 @@ test("LOSSONIGNITION divides by the dry sample", () => {
 });
 
 test("PROXIMATE works every share out and says that the sum proves nothing", () => {
-  expect(working("PROXIMATE", { vessel: 20, moist: 21, dry: 20.9, char: 20.3, ash: 20.05 })).toEqual([
+  expect(workingOf("PROXIMATE", { vessel: 20, moist: 21, dry: 20.9, char: 20.3, ash: 20.05 })).toEqual([
     "sample as received = 21 - 20 = 1 g",
     "moisture = (21 - 20.9) / 1 = 0.1",
     "volatile matter = (20.9 - 20.3) / 1 = 0.6",
@@ -50,64 +43,64 @@ test("PROXIMATE works every share out and says that the sum proves nothing", () 
 });
 
 test("BASIS.CONVERT goes through the dry sample, with the hydrogen of the moisture where it counts", () => {
-  expect(working("BASIS.CONVERT", { value: 0.45, from: "as received", to: "dry", moistureReceived: 0.1 })).toEqual([
+  expect(workingOf("BASIS.CONVERT", { value: 0.45, from: "as received", to: "dry", moistureReceived: 0.1 })).toEqual([
     "dry sample in 1 g as received = 0.9 g; to 1 g dry belong 1 g",
     "dry = 0.45 / 0.9 x 1 = 0.5",
   ]);
-  expect(working("BASIS.CONVERT", { value: 0.06, from: "as analysed", to: "dry", moistureAnalysis: 0.08, quantity: "hydrogen" })).toEqual([
+  expect(workingOf("BASIS.CONVERT", { value: 0.06, from: "as analysed", to: "dry", moistureAnalysis: 0.08, quantity: "hydrogen" })).toEqual([
     "dry sample in 1 g as analysed = 0.92 g; to 1 g dry belong 1 g",
     "hydrogen in water = 0.1119067 per gram; in the moisture 0.00895254, then 0",
     "dry = (0.06 - 0.00895254) / 0.92 x 1 = 0.05548637",
   ]);
-  expect(working("BASIS.CONVERT", { value: 0.5, from: "dry", to: "as received", moistureReceived: 0.1, quantity: "oxygen" })?.at(-1)).toBe(
+  expect(workingOf("BASIS.CONVERT", { value: 0.5, from: "dry", to: "as received", moistureReceived: 0.1, quantity: "oxygen" })?.at(-1)).toBe(
     "as received = 0.5 / 1 x 0.9 + 0.08880933 = 0.5388093",
   );
-  expect(working("BASIS.CONVERT", { value: 0.5, from: "dry", to: "dry" })).toEqual(["dry = 0.5, as given"]);
+  expect(workingOf("BASIS.CONVERT", { value: 0.5, from: "dry", to: "dry" })).toEqual(["dry = 0.5, as given"]);
 });
 
 test("ZERODRIFT says where the weighing stands between the zeros", () => {
   const read = { reading: 31.5, zeroBefore: 0.002, zeroAfter: 0.006 };
-  expect(working("ZERODRIFT", read)).toEqual([
+  expect(workingOf("ZERODRIFT", read)).toEqual([
     "no times: midway between the zeros, 0.5",
     "zero then = 0.002 + (0.006 - 0.002) x 0.5 = 0.004 g",
     "reading - zero = 31.5 - 0.004 = 31.496 g",
   ]);
-  expect(working("ZERODRIFT", { ...read, timeBefore: 0, time: 2, timeAfter: 5 })?.[0]).toBe("share of the span between the zeros = 0.4");
+  expect(workingOf("ZERODRIFT", { ...read, timeBefore: 0, time: 2, timeAfter: 5 })?.[0]).toBe("share of the span between the zeros = 0.4");
 });
 
 test("BLANKCORRECTED puts a gain in brackets", () => {
-  expect(working("BLANKCORRECTED", { loss: 0.85, blankLoss: 0.004 })).toEqual(["loss of the sample = 0.85 - 0.004 = 0.846 g"]);
-  expect(working("BLANKCORRECTED", { loss: 0.85, blankLoss: -0.004 })).toEqual(["loss of the sample = 0.85 - (-0.004) = 0.854 g"]);
+  expect(workingOf("BLANKCORRECTED", { loss: 0.85, blankLoss: 0.004 })).toEqual(["loss of the sample = 0.85 - 0.004 = 0.846 g"]);
+  expect(workingOf("BLANKCORRECTED", { loss: 0.85, blankLoss: -0.004 })).toEqual(["loss of the sample = 0.85 - (-0.004) = 0.854 g"]);
 });
 
 test("AIRDENSITY shows vapour and compressibility, or the simplified formula", () => {
-  expect(working("AIRDENSITY", { temperature: 20, pressure: 101_325, humidity: 0.5 })).toEqual([
+  expect(workingOf("AIRDENSITY", { temperature: 20, pressure: 101_325, humidity: 0.5 })).toEqual([
     "mole fraction of water vapour = 0.01158934",
     "compressibility Z = 0.9996148",
     "p M / (Z R T) x (1 - 0.378 x vapour): air density = 1.199314 kg/m³",
   ]);
-  expect(working("AIRDENSITY", { temperature: 20, pressure: 101_325, humidity: 0.5, formula: "OIML" })).toEqual([
+  expect(workingOf("AIRDENSITY", { temperature: 20, pressure: 101_325, humidity: 0.5, formula: "OIML" })).toEqual([
     "(0.34848 p - 0.009 h exp(0.061 t)) / (273.15 + t), p in hPa, h in percent",
     "air density = 1.199294 kg/m³",
   ]);
 });
 
 test("BUOYANCY shows factor and correction", () => {
-  expect(working("BUOYANCY", { reading: 2, density: 2700 })).toEqual([
+  expect(workingOf("BUOYANCY", { reading: 2, density: 2700 })).toEqual([
     "mass = 2 x (1 - 1.2 / 8000) / (1 - 1.2 / 2700) = 2.000589 g",
     "correction = 0.0005891507 g; within one material it cancels in a loss fraction",
   ]);
 });
 
 test("HOTWEIGHING says that it is no correction", () => {
-  expect(working("HOTWEIGHING", { temperatureDifference: 30 })).toEqual([
+  expect(workingOf("HOTWEIGHING", { temperatureDifference: 30 })).toEqual([
     "error to fear = 30 x 0.00019 = 0.0057 g, too light",
     "it fades over about half an hour; no correction, since shape, draught and time all count",
   ]);
 });
 
 test("TYPICALRANGE shows what else is printed of the quantity", () => {
-  expect(working("TYPICALRANGE", { quantity: "moisture", value: 0.4 })).toEqual([
+  expect(workingOf("TYPICALRANGE", { quantity: "moisture", value: 0.4 })).toEqual([
     "inside: moisture of 0.4, wet basis, lies in the 0 to 0.7 of untreated plant matter (common practice, no source).",
     "bands of moisture: plant matter 0 to 0.7; wood 0.36 to 0.58",
   ]);
@@ -130,9 +123,9 @@ test.each([
   ["BUOYANCY", { reading: "B2", density: "C2", airDensity: "", referenceDensity: "" }, "B2*(1-1.2/8000)/(1-1.2/C2)"],
   ["HOTWEIGHING", { temperatureDifference: "B2", rate: "" }, "B2*0.00019"],
 ])("%s of %j is %s in plain cells", (name, text, plain) => {
-  expect(inCells(name, text as unknown as Record<string, string>)).toBe(plain);
+  expect(inCellsOf(name, text as unknown as Record<string, string>)).toBe(plain);
 });
 
 test.each(["PROXIMATE", "TYPICALRANGE"])("%s has no plain-cell form, so a shared sheet gets its values", (name) => {
-  expect(named(name).inCells).toBeUndefined();
+  expect(functionNamed(name).inCells).toBeUndefined();
 });

@@ -1,6 +1,6 @@
 import { dryingFit } from "../../../src/drying/model/dryingFit";
-import { dryingModels, type DryingModel } from "../../../src/drying/model/dryingModels";
-import { callLiteral } from "../../functions/callLiteral";
+import { type DryingModel, dryingModels } from "../../../src/drying/model/dryingModels";
+import { callLiteral } from "../../functions/call";
 
 const newton = dryingModels.find(({ name }) => name === "Newton") as DryingModel;
 const GRAMS = [10, 9.2012, 8.6609, 8.3014, 8.0583, 7.8302, 7.6721];

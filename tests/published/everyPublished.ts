@@ -1,0 +1,11 @@
+import { balance } from "./balance";
+import { burning } from "./burning";
+import { compound } from "./compound";
+import { confidence } from "./confidence";
+import { drying } from "./drying";
+import type { Published } from "./Published";
+import { residue } from "./residue";
+import { sense } from "./sense";
+
+/** Every outside value held against a cell function. Those of a new function join its family's list. */
+export const everyPublished: readonly Published[] = [...compound, ...burning, ...drying, ...residue, ...balance, ...confidence, ...sense];

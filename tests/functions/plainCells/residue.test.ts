@@ -9,6 +9,7 @@ const given = {
   ...{ A3: "As received", B3: "ash-free", C3: 0.05, D3: 0.1, E3: "hydrogen", F3: "none" },
   ...{ A4: 31.5, B4: 0.002, C4: 0.006, D4: 10, E4: 12, F4: 15 },
   ...{ A5: 20, B5: 101_325, C5: 0.5, D5: "OIML", E5: 23, F5: 95_000 },
+  ...{ A7: 0.4, B7: 0.402, C7: 0.405 },
   ...{ A6: 2, B6: 2700, C6: 1.16, D6: 8400, E6: 30, F6: 0.00005 },
 };
 
@@ -34,6 +35,8 @@ const calls: readonly Call[] = [
   ["ZERODRIFT", ["A4", "B4", "C4"]],
   ["ZERODRIFT", ["A4", "B4", "C4", "D4", "E4", "F4"]],
   ["ZERODRIFT", ["A4", "B4", "C4", "0", "2", "5"]],
+  // Clock times, fractions of a day.
+  ["ZERODRIFT", ["A4", "B4", "C4", "A7", "B7", "C7"]],
   ["ZERODRIFT", ["A4", "B4", "C4", "G1", "G2", "G3"]],
   ["BLANKCORRECTED", ["F1", "B4"]],
   ["BLANKCORRECTED", ["0.85", "-0.004"]],

@@ -1,0 +1,103 @@
+import { everyFunction } from "../../src/functions/catalogue";
+import { nameIn, tableIn } from "./call";
+
+const OUTLIER = (statistic: string): string[] => [
+  "Quantity",
+  "Results, n",
+  "Suspect",
+  "Row of the suspect in values",
+  statistic,
+  "Critical value, two-sided, alpha 0.05",
+  "Verdict",
+];
+
+/** The headings and the row labels of every table, which formulas of a saved workbook count on: a typo or a changed order shows here. */
+const labelled: readonly (readonly [cell: string, headings: readonly unknown[], labels: readonly string[]])[] = [
+  ['=RETORT.ATOMS("H2O")', ["Symbol", "Count", "Mass [g/mol]", "Mass fraction"], ["Symbol", "H", "O"]],
+  ['=RETORT.BURN.PRODUCTS("CH4")', ["Product", "mol per mol fuel", "g per g fuel"], ["Product", "CO2", "H2O", "In: fuel + oxygen", "Out: products"]],
+  [
+    '=RETORT.BURN.COMPARE(25, 35, 28, 25.125, "C6H10O5")',
+    [
+      "Dry sample, two ways",
+      "Charred without air [g]",
+      "Charred without air [g per g dry]",
+      "Burned in the open [g]",
+      "Burned in the open [g per g dry]",
+    ],
+    [
+      "Dry sample, two ways",
+      "In: dry sample",
+      "In: oxygen taken up",
+      "In, together",
+      "Stays: char, or ash",
+      "Leaves: vapours, or burned gases",
+      "of these CO2",
+      "of these H2O",
+      "of these other gases and smoke",
+      "Not covered by the analysis",
+      "Out, together",
+      "Air that brings the oxygen",
+      "The nitrogen that comes with the air is not counted among the gases.",
+    ],
+  ],
+  ["=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2})", ["Weighing", "Sample (g)", "Change (g)", "Limit (g)", "Verdict"], ["Weighing"]],
+  [
+    "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {35; 34.2; 33.8; 33.6; 33.5}, 25, 0.001)",
+    ["Predicted final sample", 8.4, "g"],
+    [
+      "Predicted final sample",
+      "its standard uncertainty",
+      "its 95 % uncertainty, plus or minus",
+      "Water still in the sample, by the curve",
+      "its standard uncertainty",
+      "Rate constant",
+      "its standard uncertainty",
+      "Time in which the water halves",
+      "More weighings until constant",
+      "Weighings on the falling rate",
+      "Scatter about the curve",
+      "Three-point extrapolation",
+      "Cross-check",
+      "Verdict",
+    ],
+  ],
+  [
+    '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',
+    ["Quantity", "Value", "Standard error", "Unit"],
+    ["Quantity", "k", "n", "Final sample, fitted", "Residual scatter s", "Weighings", "Degrees of freedom", "Model: Page", "Moisture ratio"],
+  ],
+  [
+    '=RETORT.PROXIMATE("tared", 1, 0.5, 0.25, 0.125)',
+    ["Share", "As received", "Dry"],
+    ["Share", "Moisture", "Volatile matter", "Fixed carbon", "Ash", "Sum"],
+  ],
+  [
+    "=RETORT.REPLICATES({10.1; 10.3; 10.2; 10.6}, 0.1)",
+    ["Quantity", "Value"],
+    [
+      "Quantity",
+      "Results, n",
+      "Mean",
+      "Median",
+      "Standard deviation, s",
+      "Relative standard deviation, s / |mean|",
+      "Repeatability limit, r = 2.8 repeatabilitySd",
+      "Range, largest - smallest",
+      "Critical range, 95 %, f(n) repeatabilitySd",
+      "Verdict",
+    ],
+  ],
+  ["=RETORT.GRUBBS({1; 2; 9})", ["Quantity", "Value"], OUTLIER("G = |suspect - mean| / s")],
+  ["=RETORT.DIXON({1; 2; 9})", ["Quantity", "Value"], OUTLIER("Q = gap / range (r10)")],
+];
+
+test.each(labelled)("%s is headed %j and labelled %j", (cell, headings, labels) => {
+  const table = tableIn(cell);
+  expect(table[0]).toEqual(headings);
+  expect(table.map(([label]) => label).filter((label) => typeof label === "string")).toEqual(labels);
+});
+
+test("every function that gives a table is among them", () => {
+  const tables = everyFunction.filter(({ examples }) => Array.isArray(examples[0]?.gives)).map(({ name }) => name);
+  expect(labelled.map(([cell]) => nameIn(cell))).toEqual(tables);
+});

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import axe from "axe-core";
 import { Workbook as FileWorkbook } from "exceljs";
-import { demoKiln } from "../../src/workbench/demoKiln";
+import { demoKiln } from "../../src/workbench/demo/orchardKiln";
 import { LocalWorkbook } from "./localWorkbook";
 
 jest.setTimeout(60_000);

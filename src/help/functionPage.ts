@@ -57,11 +57,11 @@ function resultLine(definition: CellFunction): string {
 }
 
 function exampleRow({ cell, gives, about }: Example): string[] {
-  return [
-    `${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`,
-    Array.isArray(gives) ? spilled(gives) : escaped(shownText(gives as Shown)),
-  ];
+  return [`${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`, isTable(gives) ? spilled(gives) : escaped(shownText(gives))];
 }
+
+/** True where an example fills several cells. */
+export const isTable = (gives: Example["gives"]): gives is readonly (readonly Shown[])[] => Array.isArray(gives);
 
 const spilled = (rows: readonly (readonly Shown[])[]): string =>
   `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shownText(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;

@@ -1,5 +1,5 @@
 import type { CellFunction, Example, Shown } from "../../functions/cellFunction";
-import { functionPageFile, shownText, signature } from "../../help/functionPage";
+import { functionPageFile, isTable, shownText, signature } from "../../help/functionPage";
 import type { Input } from "../../inputs/Input";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element, typedFormula } from "../element";
@@ -49,7 +49,7 @@ const exampleBlock = ({ cell, gives, about }: Example): HTMLElement =>
     "div",
     { class: "example" },
     typedFormula(cell),
-    Array.isArray(gives) ? spilled(gives as readonly (readonly Shown[])[]) : element("p", { class: "answer" }, `gives ${shownText(gives as Shown)}`),
+    isTable(gives) ? spilled(gives) : element("p", { class: "answer" }, `gives ${shownText(gives)}`),
     ...(about === undefined ? [] : [element("p", { class: "hint" }, about)]),
   );
 

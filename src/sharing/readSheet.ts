@@ -1,5 +1,6 @@
 import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
-import { cellArea, cellAt } from "../workbook/cellArea";
+import { areaNamed } from "../workbook/areaNamed";
+import { cellAt } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, Workbook } from "../workbook/Workbook";
 import { findCalls, type RetortCall } from "./findCalls";
 import { labelOf } from "./labelOf";
@@ -49,7 +50,7 @@ function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<
 
 /** The addresses of a range, row by row. */
 function cellsOf(range: string): string[][] {
-  const { row, column, rows, columns } = cellArea(range) ?? { row: 0, column: 0, rows: 0, columns: 0 };
+  const { row, column, rows, columns } = areaNamed(range);
   return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => cellAt(row + down, column + across)));
 }
 

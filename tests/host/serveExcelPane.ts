@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import path from "node:path";
 
 const ROOT = path.join(__dirname, "../..");
-const EXCEL = path.join(ROOT, "src/workbook/excel");
+const ADDIN = path.join(ROOT, "src/addin");
 const TYPES: Readonly<Record<string, string>> = { ".js": "text/javascript", ".css": "text/css", ".html": "text/html" };
 
 export interface ServedPane {
@@ -32,8 +32,8 @@ export async function serveExcelPane(library: boolean): Promise<ServedPane> {
 }
 
 async function paneFiles(): Promise<Map<string, string>> {
-  const page = readFileSync(path.join(EXCEL, "taskpane.html"), "utf8").replaceAll("%OFFICE_LIBRARY%", "office").replaceAll("%OFFICE_ORIGIN%", "");
-  const script = await bundled(path.join(EXCEL, "pane.ts"));
+  const page = readFileSync(path.join(ADDIN, "taskpane.html"), "utf8").replaceAll("%OFFICE_LIBRARY%", "office").replaceAll("%OFFICE_ORIGIN%", "");
+  const script = await bundled(path.join(ADDIN, "pane.ts"));
   const style = await bundled(path.join(ROOT, "src/pane/pane.css"));
   return new Map([
     ["/taskpane.html", page],

@@ -137,6 +137,7 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
 
   test.each([
     ['=RETORT.MOLARMAS("CaCO3")', "RETORT.MOLARMAS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
+    ["=CONSTANTWEIGHT(A1:A9,0.01)", "CONSTANTWEIGHT: there is no such function in this version. Nearest name: RETORT.CONSTANTWEIGHT."],
     ['=MOLARMASS("CaCO3")', "MOLARMASS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
     ['=1+RETROT.MOLARMASS("CaCO3")', "RETROT.MOLARMASS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
     [
@@ -173,10 +174,12 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
   });
 
   test("says that semicolons stand where this spreadsheet wants commas, and leaves those of an array and of a text alone", async () => {
-    const mistyped = await explain({ B9: { formula: "=RETORT.MOISTURE.WET(25;35;31.5)", error: "#VALUE!" } }, "B9");
-    expect(onlyCall(mistyped).problem?.message).toBe(
-      "RETORT.MOISTURE.WET: semicolons stand between the arguments. Cell formulas here take commas: type a comma in place of each.",
-    );
+    for (const formula of ["=RETORT.MOISTURE.WET(25;35;31.5)", "=RETORT.MOISTURE.WET(25;35,31.5)", "=RETORT.MOISTURE.WET({25;26},35;31.5)"]) {
+      const mistyped = await explain({ B9: { formula, error: "#VALUE!" } }, "B9");
+      expect(onlyCall(mistyped).problem?.message).toBe(
+        "RETORT.MOISTURE.WET: semicolons stand between the arguments. Cell formulas here take commas: type a comma in place of each.",
+      );
+    }
     const array = await explain({ B9: { formula: "=RETORT.MOISTURE.WET(25,35,SUM({31;0.5}))", value: 0.35, shown: "0.35" } }, "B9");
     expect(onlyCall(array).problem).toBeUndefined();
     const text = await explain({ B9: { formula: '=RETORT.MOLARMASS("H2O; ice")', error: "#VALUE!" } }, "B9");
@@ -290,6 +293,14 @@ describe("explainCell(workbook, address) on a column of answers", () => {
     const call = onlyCall(await explain({ B2: 25, ...spilled, D2: 28, E2: { formula: "=RETORT.VOLATILEFRACTION(B2,C2#,D2)", value: 0.7 } }, "E2"));
     expect(call.extent).toBe("row 1 of 2");
     expect(call.result).toBe("0.7 (70 %)");
+  });
+
+  test("takes whole columns and rows of a sheet that is used from further in only", async () => {
+    const masses = { C3: 10, C4: 9.2, C5: 9.194, E3: { formula: '=RETORT.CONSTANTWEIGHT(C:C,0.01,"absolute")', value: 5 } };
+    const down = onlyCall(await explain(masses, "E3"));
+    expect(down.inputs[0]).toMatchObject({ value: "3 filled, 2 blank: 10, 9.2, 9.194 g", from: "C:C" });
+    const across = { C3: 10, D3: 9.2, E3: 9.194, B5: { formula: '=RETORT.CONSTANTWEIGHT(3:3,0.01,"absolute")', value: 5 } };
+    expect(onlyCall(await explain(across, "B5")).inputs[0]).toMatchObject({ value: "3 filled, 2 blank: 10, 9.2, 9.194 g", from: "3:3" });
   });
 
   test("takes whole columns as far as the sheet is used", async () => {

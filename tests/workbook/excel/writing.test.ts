@@ -74,6 +74,18 @@ describe("addSheet(plan) in Excel", () => {
     expect(Object.keys(looks.get("B1") ?? {}).filter((look) => look.startsWith("border"))).toEqual([]);
   });
 
+  test.each([
+    ["one below the other", ["A1", "A2"], ["InsideHorizontal"]],
+    ["side by side", ["A1", "B1"], ["InsideVertical"]],
+    ["in a square", ["A1", "B1", "A2", "B2"], ["InsideHorizontal", "InsideVertical"]],
+  ])("draws a line between cells to fill in that stand %s", async (_how, cells, between) => {
+    await workbook.addSheet({ ...blank, cells: cells.map((cell) => ({ cell, style: "input" })) });
+    const drawn = Object.entries(host.book.sheet("Run").looks.get("A1") ?? {}).flatMap(
+      ([look]) => /^border\.(Inside\w+)\.style$/.exec(look)?.[1] ?? [],
+    );
+    expect(drawn.sort()).toEqual(between);
+  });
+
   test("puts results to the right, texts among them, and leaves every other style where its contents stand", async () => {
     const styles = Object.keys(sheetStyles) as CellStyle[];
     await workbook.addSheet({ ...blank, cells: styles.map((style, row) => ({ cell: `A${2 * row + 1}`, content: "34.8 % ± 0.1 %", style })) });

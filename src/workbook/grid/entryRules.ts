@@ -5,6 +5,7 @@ import {
   DataValidationType,
   type IDataValidationRule,
 } from "@univerjs/core";
+import { areaNamed } from "../areaNamed";
 import { cellArea } from "../cellArea";
 import type { EntryRule } from "../SheetPlan";
 import type { CellAddress } from "../Workbook";
@@ -12,7 +13,7 @@ import type { GridEngine } from "./GridEngine";
 
 /** An entry rule in the engine's own terms. The engine keeps the prompt but does not show it; the page does. */
 export function dataValidation(rule: EntryRule, uid: string): IDataValidationRule {
-  const area = cellArea(rule.range) ?? { row: 0, column: 0, rows: 1, columns: 1 };
+  const area = areaNamed(rule.range);
   return {
     uid,
     ranges: [{ startRow: area.row, startColumn: area.column, endRow: area.row + area.rows - 1, endColumn: area.column + area.columns - 1 }],

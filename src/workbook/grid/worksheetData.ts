@@ -10,7 +10,7 @@ import {
   type IStyleData,
   type IWorksheetData,
 } from "@univerjs/core";
-import { cellArea } from "../cellArea";
+import { areaNamed } from "../areaNamed";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
 import type { CellStyle, PlannedCell, SheetPlan } from "../SheetPlan";
 import { sheetStyles } from "../sheetStyles";
@@ -30,7 +30,7 @@ export const rowPixelsOf = (points: number): number => Math.round(points / POINT
 export function worksheetData(plan: SheetPlan, id: string, name: string): Partial<IWorksheetData> {
   const cells: IObjectMatrixPrimitiveType<ICellData> = {};
   for (const planned of plan.cells) {
-    const { row, column } = cellArea(planned.cell) ?? { row: 0, column: 0 };
+    const { row, column } = areaNamed(planned.cell);
     (cells[row] ??= {})[column] = dataOf(planned);
   }
   const rows = Math.max(...Object.keys(cells).map(Number), 0) + 1;

@@ -196,15 +196,18 @@ describe("freeze(sheet, areas) in Excel", () => {
     expect((await workbook.read("Sheet1", "A1")).rows[0]?.[0]).toMatchObject({ formula: "", value: 2 });
   });
 
-  test("writes the formula's own cell of a spill before the cells it fills, all in one request", async () => {
-    host.type("Sheet1", "A1", "=SEQUENCE(3,2)");
-    const areas = [{ range: "A1:B3", values: [[1, 2], [3, 4], [5, 6]] }]; // prettier-ignore
-    await workbook.freeze("Sheet1", areas);
+  test.each([
+    ["=SEQUENCE(3,2)", "A1:B3", [[1, 2], [3, 4], [5, 6]]],
+    ["=SEQUENCE(2,1)", "A1:A2", [[1], [2]]],
+    ["=SEQUENCE(1,2)", "A1:B1", [[1, 2]]],
+  ])("writes the formula's own cell of a spill, %s, before the cells it fills, all in one request", async (formula, range, values) => {
+    host.type("Sheet1", "A1", formula);
+    await workbook.freeze("Sheet1", [{ range, values }]);
     const writes = host.requests.map(({ Actions }) =>
       Actions.filter(({ Name }) => Name === "Values").map(({ ArgumentInfo }) => ArgumentInfo?.Arguments?.[0]),
     );
-    expect(writes.filter((values) => values.length > 0)).toEqual([[[[1]], [[1, 2], [3, 4], [5, 6]]]]); // prettier-ignore
-  });
+    expect(writes.filter((written) => written.length > 0)).toEqual([[[[1]], values]]);
+  }); // prettier-ignore
 });
 
 // Office Add-ins documentation, "Resource limits and performance optimization for Office Add-ins".

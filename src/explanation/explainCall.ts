@@ -1,17 +1,15 @@
 import { CellProblem, problemOf, type Answer } from "../cells/CellProblem";
-import { givenInputs } from "../cells/GivenInput";
-import { readInputs } from "../cells/readInputs";
 import { NAMESPACE } from "../functions/catalogue";
 import { takesRanges, type CellFunction } from "../functions/cellFunction";
 import { semicolonsBetween } from "../problems/inputProblems";
 import type { CellReading } from "../workbook/Workbook";
-import { isUnknown } from "./Argument";
 import type { CallExplanation, ExplainedProblem, ExplainedTable } from "./CellExplanation";
-import { hasSemicolons } from "./hasSemicolons";
-import { inputRows, type Position } from "./inputRows";
-import { valueAt, valueText } from "./valueText";
+import type { Position } from "./formula/Cells";
+import { hasSemicolons } from "./formula/hasSemicolons";
+import { inputRows } from "./inputRows";
+import { valueText } from "./valueText";
 import { workingLines } from "./workingLines";
-import { answerAt, rawArguments, workOut, type CallInCell, type Worked } from "./workOut";
+import { answerAt, isUnknown, workOut, type CallInCell, type Worked } from "./workOut";
 
 /** One call explained with the numbers put in. */
 export function explainCall(call: CallInCell): CallExplanation {
@@ -27,7 +25,7 @@ export function explainCall(call: CallInCell): CallExplanation {
     name: `${NAMESPACE}.${definition.name}`,
     summary: definition.summary,
     inputs: inputRows(definition, worked.given, call.homeSheet, position, problem && argumentNamedBy(problem, answer)),
-    working: hasAnswer ? working(call, worked, position, result) : [],
+    working: hasAnswer ? workingLines(definition, worked, position, result) : [],
     resultAbout: definition.result.about,
     result,
     ...(Array.isArray(answer) ? { table: tableText(answer, call.position) } : {}),
@@ -63,17 +61,6 @@ const answerText = (answer: Answer, unit: string): string => {
   if (answer instanceof CellProblem) return answer.code;
   return typeof answer === "string" ? answer : valueText(answer, unit);
 };
-
-function working({ definition }: CallInCell, worked: Worked, position: Position | undefined, result: string): readonly string[] {
-  const names = Object.keys(definition.inputs);
-  const raw = rawArguments(worked);
-  const read = readInputs(givenInputs(definition, raw), position?.row, position?.column);
-  const putIn = names.flatMap((name, index) => {
-    const argument = worked.given[index];
-    return argument?.cells === undefined ? [] : [[name, { value: valueAt(argument.cells, position), text: argument.text }] as const];
-  });
-  return workingLines(definition, read, Object.fromEntries(putIn), result);
-}
 
 // A table is shown by some of its rows; the sheet itself shows the rest.
 const TABLE_ROWS_SHOWN = 20;

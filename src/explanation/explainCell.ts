@@ -1,22 +1,19 @@
 import { NAMESPACE } from "../functions/catalogue";
 import type { CellValue } from "../inputs/CellValue";
-import { differsFromCell, hostErrorNote, WAITS_FOR_INPUTS } from "../problems/cellNotes";
+import { CALLS_NO_FUNCTION, differsFromCell, hostErrorNote, WAITS_FOR_INPUTS } from "../problems/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
 import type { CellAddress, CellReading, Workbook } from "../workbook/Workbook";
-import { agrees } from "./agrees";
 import type { CallExplanation, CellExplanation } from "./CellExplanation";
-import { definitionOf } from "./definitionOf";
-import { evaluate, type Surroundings } from "./evaluate";
 import { explainCall } from "./explainCall";
-import { expressionOf } from "./expressionOf";
-import { givesTheValue } from "./givesTheValue";
-import type { Position } from "./inputRows";
+import { definitionOf } from "./formula/calledFunction";
+import type { Position } from "./formula/Cells";
+import { evaluate, type Surroundings } from "./formula/evaluate";
+import { expressionOf, givesTheValue } from "./formula/expressionOf";
+import { readReferences } from "./formula/readReferences";
+import { referencesIn } from "./formula/references";
 import { nameNotes } from "./nameNotes";
-import { openingOf } from "./openingOf";
-import { readReferences } from "./readReferences";
-import { referencesIn } from "./referencesIn";
 import { spillAnchor } from "./spillAnchor";
-import type { CallInCell } from "./workOut";
+import { agrees, type CallInCell } from "./workOut";
 
 /**
  * What stands in a cell, in words, with every Retort call in it worked out again from the inputs.
@@ -81,4 +78,20 @@ function valueHere(cellFormula: string, around: Surroundings & { readonly positi
   const expression = expressionOf(cellFormula);
   const value = expression && evaluate(expression, around);
   return value?.[around.position.row]?.[around.position.column];
+}
+
+/**
+ * One sentence on what kind of cell this is.
+ * @param callCount calls of functions that the catalogue has
+ * @param unknownCount calls in our namespace of functions that it does not have
+ */
+function openingOf({ cell, formula, value, error }: CellReading, callCount: number, unknownCount: number, anchor: string | undefined): string {
+  if (anchor !== undefined) return `${cell} is filled by the formula in ${anchor}.${callCount === 0 ? " No Retort function is in it." : ""}`;
+  if (callCount === 1) return `${cell} calls a Retort function.`;
+  if (callCount > 1) return `${cell} makes ${callCount} Retort calls.`;
+  if (unknownCount > 0) return `${cell} ${CALLS_NO_FUNCTION}`;
+  if (formula !== "" && error === "#NAME?") return `${cell} holds a formula; no Retort function is in it.`;
+  if (formula !== "") return `${cell} holds a formula of the spreadsheet's own functions; no Retort function is in it.`;
+  if (value === null) return `${cell} is blank.`;
+  return `${cell} holds ${typeof value === "number" ? "a number" : typeof value === "boolean" ? "TRUE or FALSE" : "text"} that was typed in, not a formula.`;
 }

@@ -1,16 +1,11 @@
 import { parseA1Range, toCol } from "@borgar/fx";
 import type { CellFunction } from "../functions/cellFunction";
 import type { Input } from "../inputs/Input";
-import { isUnknown, type Argument } from "./Argument";
 import { LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
-import { parseReference } from "./parseReference";
-import { columnText, valueAt, valueText } from "./valueText";
-
-/** Which row and column of a spilled answer is explained, from 0. */
-export interface Position {
-  readonly row: number;
-  readonly column: number;
-}
+import { valueAt, type Position } from "./formula/Cells";
+import { parseReference } from "./formula/references";
+import { columnText, valueText } from "./valueText";
+import { isUnknown, type Argument } from "./workOut";
 
 /**
  * Every input of a call with its value and where it came from.

@@ -1,6 +1,6 @@
 import { parseA1Range } from "@borgar/fx";
 import type { CellAddress, CellReading, Workbook } from "../workbook/Workbook";
-import type { Position } from "./inputRows";
+import type { Position } from "./formula/Cells";
 
 /** The formula cell whose answers a cell belongs to, and the cell's place in them. */
 export interface SpillPlace {

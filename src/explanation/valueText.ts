@@ -1,7 +1,7 @@
 import { inFigures } from "../functions/inFigures";
 import { BLANK, CellError, type CellValue } from "../inputs/CellValue";
 import { plainNumber, quoted } from "../problems/quoted";
-import type { Cells } from "./Cells";
+import type { Cells } from "./formula/Cells";
 
 const PERCENT = 100;
 // Past what a bench balance resolves in ten grams; the fraction before it has more.
@@ -18,13 +18,7 @@ export function valueText(value: CellValue, unit: string): string {
   return unit === "" ? inFigures(value) : `${inFigures(value)} ${unit}`;
 }
 
-/** The value that serves one place of the answer; a single row or column serves every place. */
-export function valueAt(cells: Cells, position: { readonly row: number; readonly column: number } | undefined): CellValue | undefined {
-  const line = cells[cells.length === 1 ? 0 : (position?.row ?? 0)];
-  return line?.[line.length === 1 ? 0 : (position?.column ?? 0)];
-}
-
-/** A whole column as the pane prints it: "12 cells: 35, 33.1, 32.4 … 31.2 g". */
+/** A whole column as the pane prints it: "12 filled, 2 blank: 35, 33.1, 32.4 … 31.2 g". */
 export function columnText(cells: Cells, unit: string): string {
   const values = cells.flat();
   const bare = (value: CellValue): string => (typeof value === "number" ? inFigures(value) : valueText(value, ""));
@@ -34,7 +28,7 @@ export function columnText(cells: Cells, unit: string): string {
     .slice(0, filled.length > VALUES_SHOWN ? VALUES_SHOWN - 1 : VALUES_SHOWN)
     .map(bare)
     .join(", ");
-  const last = filled.length > VALUES_SHOWN ? ` … ${bare(filled.at(-1) as CellValue)}` : "";
+  const last = filled.length > VALUES_SHOWN ? ` … ${filled.slice(-1).map(bare).join("")}` : "";
   const blanks = values.length > filled.length ? `, ${values.length - filled.length} blank` : "";
   return `${filled.length} filled${blanks}: ${first}${last}${unit === "" ? "" : ` ${unit}`}`;
 }

@@ -1,14 +1,25 @@
-import type { Answer } from "../cells/CellProblem";
+import type { AstExpression } from "@borgar/fx";
+import { CellProblem, type Answer } from "../cells/CellProblem";
 import type { CellFunction } from "../functions/cellFunction";
+import { CellError, type CellValue } from "../inputs/CellValue";
 import type { CellReading } from "../workbook/Workbook";
-import { agrees } from "./agrees";
-import { answerOf } from "./answerOf";
-import { isUnknown, type Argument } from "./Argument";
-import { evaluate } from "./evaluate";
-import { expressionOf } from "./expressionOf";
-import { handedOver, type BlankForm } from "./handedOver";
-import type { Position } from "./inputRows";
-import type { ReadCells } from "./readReferences";
+import { answerOf } from "./formula/calledFunction";
+import { handedOver, type BlankForm, type Cells, type Position } from "./formula/Cells";
+import { evaluate } from "./formula/evaluate";
+import { expressionOf } from "./formula/expressionOf";
+import type { ReadCells } from "./formula/readReferences";
+
+/** One argument of a call, read from the cell formula. */
+export interface Argument {
+  /** As typed; "" where it is left out. */
+  readonly text: string;
+  readonly expression: AstExpression | undefined;
+  /** Its values; undefined where it is left out or only the spreadsheet can work it out. */
+  readonly cells: Cells | undefined;
+}
+
+/** True for an argument that is there but whose value only the spreadsheet knows. */
+export const isUnknown = (argument: Argument | undefined): boolean => argument !== undefined && argument.text !== "" && argument.cells === undefined;
 
 /** A call to explain, and the cell it is explained for. */
 export interface CallInCell {
@@ -56,3 +67,14 @@ export const rawArguments = ({ given, blankAs }: Pick<Worked, "given" | "blankAs
 /** The answer for one cell of a spill. */
 export const answerAt = (answer: Answer | Answer[][] | undefined, { row, column }: Position): Answer | undefined =>
   Array.isArray(answer) ? answer[row]?.[column] : answer;
+
+// A host may store a result with one rounding more than we compute; a cell keeps 15 digits.
+const RELATIVE_DIFFERENCE = 1e-12;
+
+/** True where an answer worked out here is what the cell holds. */
+export function agrees(answer: Answer | CellValue | undefined, { value, error }: CellReading): boolean {
+  if (answer instanceof CellProblem || answer instanceof CellError) return error === answer.code;
+  if (error !== "") return false;
+  if (typeof answer === "number" && typeof value === "number") return Math.abs(answer - value) <= RELATIVE_DIFFERENCE * Math.max(1, Math.abs(value));
+  return answer === (value ?? "");
+}

@@ -1,33 +1,29 @@
+import { givenInputs } from "../cells/GivenInput";
+import { readInputs } from "../cells/readInputs";
 import type { CellFunction } from "../functions/cellFunction";
-import { BLANK, type CellValue } from "../inputs/CellValue";
+import type { Input } from "../inputs/Input";
+import { BLANK } from "../inputs/CellValue";
 import { plainNumber } from "../problems/quoted";
-
-/** One argument for the arithmetic: its single value, or its text as typed where it is a whole column. */
-export interface PutIn {
-  readonly value: CellValue | undefined;
-  readonly text: string;
-}
+import { valueAt, type Position } from "./formula/Cells";
+import { rawArguments, type Argument, type Worked } from "./workOut";
 
 /**
  * The arithmetic with the numbers put in: the function's own lines, else the built-in formula it can be replaced by.
- * @param read the inputs as `compute` receives them
+ * @param position the row and column of a spilled answer; left out where ranges stay whole
  * @param result as printed, with its unit
  */
-export function workingLines(
-  definition: CellFunction,
-  read: Readonly<Record<string, unknown>>,
-  given: Readonly<Record<string, PutIn>>,
-  result: string,
-): readonly string[] {
-  if (definition.working) return definition.working(read);
+export function workingLines(definition: CellFunction, worked: Worked, position: Position | undefined, result: string): readonly string[] {
+  if (definition.working) return definition.working(readInputs(givenInputs(definition, rawArguments(worked)), position?.row, position?.column));
   if (!definition.inCells) return [];
-  const texts = Object.fromEntries(Object.keys(definition.inputs).map((name) => [name, textOf(definition, name, given[name])]));
-  return [`${definition.inCells(texts)} = ${result}`];
+  const texts = Object.entries(definition.inputs).map(([name, input], index) => [name, putIn(input, worked.given[index], position)]);
+  return [`${definition.inCells(Object.fromEntries(texts))} = ${result}`];
 }
 
-function textOf(definition: CellFunction, name: string, given: PutIn | undefined): string {
-  if (given === undefined) return "";
-  if (definition.inputs[name]?.shape === "column" || given.value === undefined || given.value === BLANK) return given.text;
-  if (typeof given.value === "number") return plainNumber(given.value);
-  return typeof given.value === "string" ? `"${given.value.replaceAll('"', '""')}"` : given.text;
+/** An argument for the arithmetic: its single value, or its text as typed where it is a whole column. */
+function putIn(input: Input<unknown>, argument: Argument | undefined, position: Position | undefined): string {
+  if (argument?.cells === undefined) return "";
+  const value = valueAt(argument.cells, position);
+  if (input.shape === "column" || value === undefined || value === BLANK) return argument.text;
+  if (typeof value === "number") return plainNumber(value);
+  return typeof value === "string" ? `"${value.replaceAll('"', '""')}"` : argument.text;
 }

@@ -1,8 +1,8 @@
+import { NAMESPACE } from "../functions/catalogue";
 import { takesRanges, type CellFunction, type Example, type Shown } from "../functions/cellFunction";
 import type { Input } from "../inputs/Input";
+import { plainNumber } from "../problems/quoted";
 import { code, escaped, page, table } from "./markup";
-import { shownText } from "./shownText";
-import { signature } from "./signature";
 
 /** The file of a function's reference page: "moisture.wet.html". */
 export const functionPageFile = (name: string): string => `${name.toLowerCase()}.html`;
@@ -58,11 +58,11 @@ function resultLine(definition: CellFunction): string {
 }
 
 function exampleRow({ cell, gives, about }: Example): string[] {
-  return [
-    `${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`,
-    Array.isArray(gives) ? spilled(gives) : escaped(shownText(gives as Shown)),
-  ];
+  return [`${code(cell)}${about === undefined ? "" : `<br>${escaped(about)}`}`, isTable(gives) ? spilled(gives) : escaped(shownText(gives))];
 }
+
+/** True where an example fills several cells. */
+export const isTable = (gives: Example["gives"]): gives is readonly (readonly Shown[])[] => Array.isArray(gives);
 
 const spilled = (rows: readonly (readonly Shown[])[]): string =>
   `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shownText(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;
@@ -72,3 +72,15 @@ function byHand(definition: CellFunction): string[] {
   const names = Object.fromEntries(Object.entries(definition.inputs).map(([name, input]) => [name, input.optional ? "" : name]));
   return [`<h2>With built-in functions</h2>`, `<p>${code(`=${definition.inCells(names)}`)}</p>`, `<p>The optional inputs are left out here.</p>`];
 }
+
+/** The call as typed, optional inputs in square brackets: "RETORT.MOISTURE.WET(vessel, moist, dry)". */
+export const signature = (definition: CellFunction): string =>
+  `${NAMESPACE}.${definition.name}(${Object.entries(definition.inputs)
+    .map(([name, input]) => (input.optional ? `[${name}]` : name))
+    .join(", ")})`;
+
+const SHOWN_DIGITS = 8; // enough to check a hand calculation, few enough to read
+
+/** What a cell shows, as an example prints it. */
+export const shownText = (value: Shown): string =>
+  typeof value === "number" ? plainNumber(value, SHOWN_DIGITS) : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value;

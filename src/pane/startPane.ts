@@ -1,10 +1,10 @@
 import type { Workbook } from "../workbook/Workbook";
 import { element } from "./element";
-import { functionsTab } from "./functionsTab";
-import { runSheetTab } from "./runSheetTab";
+import { functionsTab } from "./functions/functionsTab";
+import { runSheetTab } from "./runSheet/runSheetTab";
 import { shareTab } from "./shareTab";
 import { tabs } from "./tabs";
-import { thisCellTab } from "./thisCellTab";
+import { thisCellTab } from "./thisCell/thisCellTab";
 
 /** Builds the task pane inside `root`, beside the workbook it works on. */
 export function startPane(workbook: Workbook, root: HTMLElement): void {

@@ -2,9 +2,8 @@ import { EDITION } from "../chemistry/atomicWeights";
 import { cellAt } from "../workbook/cellArea";
 import type { CellStyle, PlannedCell, SheetPlan } from "../workbook/SheetPlan";
 import type { CellContent } from "../workbook/Workbook";
-import type { FormulaCell } from "./FormulaCell";
+import type { FormulaCell } from "./readSheet";
 import { recordRows, type RecordRow } from "./recordRows";
-import { VERSION } from "./version";
 
 /** What a calculation record is about. */
 export interface SharedCopy {
@@ -16,6 +15,12 @@ export interface SharedCopy {
   readonly date: string;
   readonly formulaCells: readonly FormulaCell[];
 }
+
+/** Put in place by the build, from package.json. */
+declare const RETORT_VERSION: string | undefined;
+
+/** The version of this add-in, "0.1.0"; outside a build, the words that say so. */
+export const VERSION: string = typeof RETORT_VERSION === "string" ? RETORT_VERSION : "unreleased source";
 
 const COLUMNS = [
   "Cell",

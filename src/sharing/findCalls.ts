@@ -24,10 +24,12 @@ export function findCalls(cellFormula: string): RetortCall[] {
   const tokens = tokenize(withoutSheetNames(cellFormula), { withLocation: true });
   return tokens.flatMap((token, index) => {
     const name = token.type === tokenTypes.FUNCTION ? catalogueName(token.value) : undefined;
-    const brackets = name === undefined ? undefined : argumentBounds(tokens, index + 1);
-    if (name === undefined || brackets === undefined) return [];
-    const [first, end] = [brackets[0] as number, brackets.at(-1) as number];
-    return [{ name, argumentTexts: argumentsBetween(cellFormula, brackets), start: startOfCall(cellFormula, token), bracket: first - 1, end }];
+    const [first, ...ends] = name === undefined ? [] : argumentBounds(tokens, index + 1);
+    const end = ends.at(-1);
+    if (name === undefined || first === undefined || end === undefined) return [];
+    return [
+      { name, argumentTexts: argumentsBetween(cellFormula, [first, ...ends]), start: startOfCall(cellFormula, token), bracket: first - 1, end },
+    ];
   });
 }
 
@@ -49,10 +51,10 @@ const CLOSING: readonly string[] = [")", "}"];
 
 /**
  * Offsets just after the opening bracket, after each comma that separates arguments, and after the closing bracket;
- * undefined when the bracket is never closed.
+ * none when the bracket is never closed.
  * @param opening index of the token that should be the opening bracket
  */
-function argumentBounds(tokens: readonly Token[], opening: number): number[] | undefined {
+function argumentBounds(tokens: readonly Token[], opening: number): number[] {
   const bounds: number[] = [];
   let depth = 0;
   for (const token of tokens.slice(opening)) {
@@ -62,7 +64,7 @@ function argumentBounds(tokens: readonly Token[], opening: number): number[] | u
     if (CLOSING.includes(mark)) depth--;
     if (depth === 0) return [...bounds, startOf(token) + 1];
   }
-  return undefined;
+  return [];
 }
 
 function argumentsBetween(cellFormula: string, bounds: readonly number[]): string[] {
@@ -70,4 +72,4 @@ function argumentsBetween(cellFormula: string, bounds: readonly number[]): strin
   return texts.length === 1 && texts[0] === "" ? [] : texts;
 }
 
-const startOf = (token: Token): number => (token.loc as [number, number])[0];
+const startOf = (token: Token): number => token.loc?.[0] ?? 0;

@@ -1,9 +1,23 @@
 import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
-import { cellArea, cellAt } from "../workbook/cellArea";
-import type { CellContent, CellReading, Workbook } from "../workbook/Workbook";
-import { findCalls } from "./findCalls";
-import type { FormulaCell } from "./FormulaCell";
+import { areaNamed } from "../workbook/areaNamed";
+import { cellAt } from "../workbook/cellArea";
+import type { CellContent, CellReading, FrozenArea, Workbook } from "../workbook/Workbook";
+import { findCalls, type RetortCall } from "./findCalls";
 import { labelOf } from "./labelOf";
+
+/** One cell with a cell formula, and the values that its formula fills. */
+export interface FormulaCell {
+  readonly cell: string;
+  /** What the sheet calls it: "Moisture, wet basis"; "" where it says nothing. */
+  readonly label: string;
+  /** As the workbook holds it, beginning with "=". */
+  readonly formula: string;
+  readonly calls: readonly RetortCall[];
+  /** The cell, or the whole area of its spill, with the values shown; an empty text counts as a blank cell. */
+  readonly area: FrozenArea;
+  /** Errors shown by the cell or by a cell that its spill fills. */
+  readonly errors: readonly CellInTheWay[];
+}
 
 // What hosts show while a value is on its way.
 const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
@@ -36,7 +50,7 @@ function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<
 
 /** The addresses of a range, row by row. */
 function cellsOf(range: string): string[][] {
-  const { row, column, rows, columns } = cellArea(range) ?? { row: 0, column: 0, rows: 0, columns: 0 };
+  const { row, column, rows, columns } = areaNamed(range);
   return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => cellAt(row + down, column + across)));
 }
 

@@ -1,7 +1,7 @@
 import { everyFunction, NAMESPACE } from "../functions/catalogue";
 import type { CellContent } from "../workbook/Workbook";
-import { asTyped } from "./asTyped";
-import type { FormulaCell } from "./FormulaCell";
+import { findCalls } from "./findCalls";
+import type { FormulaCell } from "./readSheet";
 import { inBuiltInFunctions } from "./inBuiltInFunctions";
 
 /** One line of a calculation record. */
@@ -50,3 +50,10 @@ function row(cell: FormulaCell, about: Pick<RecordRow, "unit" | "about" | "sourc
 }
 
 const firstValue = ({ area }: FormulaCell): CellContent => area.values[0]?.[0] ?? null;
+
+/** The cell formula with every Retort call under the name a person types, whatever form the workbook stores it in. */
+const asTyped = (cellFormula: string): string =>
+  findCalls(cellFormula).reduceRight(
+    (text, { name, start, bracket }) => `${text.slice(0, start)}${NAMESPACE}.${name}${text.slice(bracket)}`,
+    cellFormula,
+  );

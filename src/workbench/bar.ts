@@ -1,9 +1,7 @@
-import { keptUnsaved } from "../problems/workbookProblems";
+import { keptUnsaved, unsavedBefore } from "../problems/workbookProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
-import { askToReplace } from "./askToReplace";
-import { download } from "./download";
-import { enterEdit } from "./enterEdit";
 import { typedContent } from "./typedContent";
+import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 
 interface BarElements {
   readonly openFile: HTMLButtonElement;
@@ -57,4 +55,46 @@ export function bar(engine: GridEngine, { openFile, file, saveFile, dialog, noti
   };
   saveFile.onclick = () => told(save);
   return () => told(save);
+}
+
+const FILE_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** Hands a workbook file to the browser to put where it puts downloads. */
+function download(fileName: string, content: Uint8Array<ArrayBuffer>): void {
+  const address = URL.createObjectURL(new Blob([content], { type: FILE_TYPE }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  URL.revokeObjectURL(address);
+}
+
+const ANSWERS = ["keep", "save", "replace"] as const;
+type Answer = (typeof ANSWERS)[number];
+
+/**
+ * Asks in the page's dialog what becomes of what is not saved. Each of its buttons has an answer as its value; closing it
+ * by the Escape key keeps the sheets.
+ */
+function askToReplace(dialog: HTMLDialogElement, fileName: string): Promise<Answer> {
+  const about = dialog.querySelector("p");
+  if (about !== null) about.textContent = unsavedBefore(fileName);
+  dialog.returnValue = "";
+  for (const button of dialog.querySelectorAll("button")) button.onclick = () => dialog.close(button.value);
+  // The grid listens for keys in the whole page.
+  dialog.onkeydown = (event) => event.stopPropagation();
+  dialog.showModal();
+  return new Promise((resolve) => {
+    dialog.onclose = () => resolve(ANSWERS.find((answer) => answer === dialog.returnValue) ?? "keep");
+  });
+}
+
+/** Enters what is being typed into a cell, as a click elsewhere would, and leaves the selection where it is. */
+function enterEdit({ api, book, injector }: GridEngine): void {
+  if (!injector.get(IEditorBridgeService).isVisible().visible) return;
+  api.syncExecuteCommand(SetCellEditVisibleOperation.id, {
+    eventType: DeviceInputEventType.PointerDown,
+    visible: false,
+    unitId: book.getId(),
+  });
 }

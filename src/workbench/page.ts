@@ -1,19 +1,16 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
 import type { GridEngine } from "../workbook/grid/GridEngine";
-import { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { gridSheet, replaceSheets } from "../workbook/grid/GridSheet";
+import { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { openGrid } from "../workbook/grid/openGrid";
 import { typeInto } from "../workbook/grid/typeInto";
 import { bar } from "./bar";
 import { cellMirror } from "./cellMirror";
-import { CustomFunctionsHost } from "./customFunctionsHost";
-import { demo, opensAt } from "./demo";
-import type { FunctionsMetadata } from "./FunctionsMetadata";
+import { CustomFunctionsHost } from "./functionsHost/CustomFunctionsHost";
+import { demo, opensAt } from "./demo/demo";
+import type { FunctionsMetadata } from "./functionsHost/FunctionsMetadata";
 import { gridPresets, gridWords } from "./gridPresets";
-import { loadScript } from "./loadScript";
-import { paneButton } from "./paneButton";
-import { saveKeys } from "./saveKeys";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
 const byId = <E extends HTMLElement>(id: string): E => document.getElementById(id) as E;
@@ -52,6 +49,39 @@ async function start(): Promise<void> {
 }
 
 const metadataOf = async (address: string): Promise<FunctionsMetadata> => (await fetch(address)).json() as Promise<FunctionsMetadata>;
+
+/** The button that shows and hides the pane; the grid takes the room. */
+function paneButton(button: HTMLButtonElement, pane: HTMLElement): void {
+  button.onclick = () => {
+    pane.hidden = !pane.hidden;
+    button.setAttribute("aria-expanded", String(!pane.hidden));
+  };
+}
+
+/** Runs a script of this page's own origin. Rejects when it cannot be fetched. */
+function loadScript(address: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const script = document.createElement("script");
+    script.src = address;
+    script.onload = () => resolve();
+    script.onerror = () => reject(new Error(`${address} did not load`));
+    document.head.append(script);
+  });
+}
+
+const SAVE_KEY = "s";
+
+/** Ctrl+S, or Cmd+S on a Mac, saves the sheets wherever the focus is in the window, and not the page as the browser would. */
+function saveKeys(target: Window, save: () => void): void {
+  const onKey = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || event.key.toLowerCase() !== SAVE_KEY) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (!event.repeat) save();
+  };
+  // Before the grid, which has keys of its own.
+  target.addEventListener("keydown", onKey, { capture: true });
+}
 
 start().catch((problem: unknown) => {
   console.error(problem);

@@ -1,5 +1,5 @@
 import { startPane } from "../pane/startPane";
-import { inThisFrame } from "./inThisFrame";
+import { WorkbookProblem, type Workbook } from "../workbook/Workbook";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
 /** The task pane in its frame beside the grid. */
@@ -7,3 +7,32 @@ const lent = (window.parent as WorkbenchWindow).retortWorkbench;
 const root = document.getElementById("pane") ?? document.body;
 if (lent === undefined) root.textContent = "This is the pane of the local workbook and cannot be opened alone. Open the page it belongs to.";
 else startPane(inThisFrame(lent.workbook), root);
+
+/**
+ * The page's workbook for use in a frame. A frame has classes of its own, so a problem raised in the page is no
+ * WorkbookProblem to the pane until it is made again here.
+ */
+function inThisFrame(workbook: Workbook): Workbook {
+  const here = async <R>(answer: Promise<R>): Promise<R> => {
+    try {
+      return await answer;
+    } catch (thrown) {
+      const { name, message } = thrown as Error;
+      throw name === "WorkbookProblem" ? new WorkbookProblem(message) : thrown;
+    }
+  };
+  return {
+    name: workbook.name,
+    drawsCharts: workbook.drawsCharts,
+    sheetNames: () => here(workbook.sheetNames()),
+    selectedCell: () => here(workbook.selectedCell()),
+    select: (address) => here(workbook.select(address)),
+    onSelection: (listener) => here(workbook.onSelection(listener)),
+    read: (sheet, range) => here(workbook.read(sheet, range)),
+    readUsed: (sheet) => here(workbook.readUsed(sheet)),
+    writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
+    addSheet: (plan) => here(workbook.addSheet(plan)),
+    copySheet: (sheet, wantedName) => here(workbook.copySheet(sheet, wantedName)),
+    freeze: (sheet, areas) => here(workbook.freeze(sheet, areas)),
+  };
+}

@@ -1,11 +1,14 @@
-import { hasSemicolons } from "../explanation/hasSemicolons";
+import type { AstExpression } from "@borgar/fx";
+import { expressionOf } from "../explanation/formula/expressionOf";
+import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
+import { parseReference } from "../explanation/formula/references";
 import { NAMESPACE } from "../functions/catalogue";
 import { gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
 import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
-import type { CellReading } from "../workbook/Workbook";
-import { refersToItself } from "./refersToItself";
+import { cellArea, covers } from "../workbook/cellArea";
+import type { CellAddress, CellReading } from "../workbook/Workbook";
 
 /** The sentence on what is wrong in a cell, "" where nothing is known to be. */
 export function whatIsWrong(cell: CellReading, sheet: string): string {
@@ -15,4 +18,27 @@ export function whatIsWrong(cell: CellReading, sheet: string): string {
   if (mistyped !== undefined) return semicolonsBetween(`${NAMESPACE}.${mistyped.name}`).message;
   const onNames = nameNotes(cell.formula, cell.error).join(" ");
   return cell.message || onNames || (gridErrorNote(cell.error) ?? "");
+}
+
+/** The spreadsheet's own functions that take where a cell stands, not what it holds. */
+const PLACE_ONLY: readonly string[] = ["ROW", "ROWS", "COLUMN", "COLUMNS", "SHEET", "SHEETS", "AREAS"];
+
+/**
+ * True where a cell formula names its own cell, alone or within a range. The engine then works with what the cell held before,
+ * without an error. A circle by way of other cells is not looked for.
+ */
+export function refersToItself(cellFormula: string, { sheet, cell }: CellAddress): boolean {
+  const own = cellArea(cell);
+  const isOwn = (text: string): boolean => {
+    const reference = parseReference(text, sheet);
+    const area = reference && cellArea(reference.range);
+    return own !== undefined && area !== undefined && reference?.sheet.toLowerCase() === sheet.toLowerCase() && covers(area, own.row, own.column);
+  };
+  const needs = (expression: AstExpression | null | undefined): boolean => {
+    if (expression?.type === "ReferenceIdentifier") return isOwn(expression.value);
+    if (expression?.type === "CallExpression" && PLACE_ONLY.includes(expression.callee.name.toUpperCase())) return false;
+    const isCompound = expression?.type === "UnaryExpression" || expression?.type === "BinaryExpression" || expression?.type === "CallExpression";
+    return isCompound && expression.arguments.some(needs);
+  };
+  return needs(expressionOf(cellFormula));
 }

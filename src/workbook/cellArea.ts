@@ -15,9 +15,9 @@ const RANGE = new RegExp(`^${CORNER}(?::${CORNER})?$`, "i");
 export function cellArea(range: string): CellArea | undefined {
   const [, firstLetters, firstNumber, lastLetters = firstLetters, lastNumber = firstNumber] = RANGE.exec(range) ?? [];
   if (firstLetters === undefined || lastLetters === undefined) return undefined;
-  const columns = [columnOf(firstLetters), columnOf(lastLetters)].sort(ascending) as [number, number];
-  const rows = [Number(firstNumber) - 1, Number(lastNumber) - 1].sort(ascending) as [number, number];
-  return { row: rows[0], column: columns[0], rows: rows[1] - rows[0] + 1, columns: columns[1] - columns[0] + 1 };
+  const [column, lastColumn] = inOrder(columnOf(firstLetters), columnOf(lastLetters));
+  const [row, lastRow] = inOrder(Number(firstNumber) - 1, Number(lastNumber) - 1);
+  return { row, column, rows: lastRow - row + 1, columns: lastColumn - column + 1 };
 }
 
 /** "B7" or "A1:C3". */
@@ -44,4 +44,4 @@ function lettersOf(column: number): string {
 const columnOf = (letters: string): number =>
   [...letters.toUpperCase()].reduce((so, letter) => so * LETTERS + letter.charCodeAt(0) - LETTER_BEFORE_A, 0) - 1;
 
-const ascending = (one: number, other: number): number => one - other;
+const inOrder = (one: number, other: number): [number, number] => (one <= other ? [one, other] : [other, one]);

@@ -298,9 +298,9 @@ describe("Plan a run, in the Run sheet tab", () => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await toldBy("run").waitFor();
-    expect(await toldBy("run").textContent()).toBe("Weigh-ins in the form are now 14. Note the sample mass for the engine.");
-    expect(await page.inputValue("#run-weighIns")).toBe("14");
-    expect(await panel("run").locator(".plan").textContent()).toMatch(/^14 weigh-ins of one sample/);
+    expect(await toldBy("run").textContent()).toBe("Weigh-ins in the form are now 20. Note the sample mass for the bench.");
+    expect(await page.inputValue("#run-weighIns")).toBe("20");
+    expect(await panel("run").locator(".plan").textContent()).toMatch(/^20 weigh-ins of one sample/);
     await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("run-weighIns");
   });

@@ -44,9 +44,12 @@ export class SheetInMemory implements Workbook {
   readUsed = async (sheet: string): Promise<RangeReading> => {
     const filled = Object.keys(this.sheet(sheet)).map(corners);
     if (filled.length === 0) return { sheet, range: "", rows: [] };
+    // From the first cell that holds anything, as hosts have it, not from A1.
+    const top = Math.min(...filled.map((one) => one.top)) + 1;
+    const left = Math.min(...filled.map((one) => one.left));
     const bottom = Math.max(...filled.map((one) => one.bottom)) + 1;
     const right = Math.max(...filled.map((one) => one.right));
-    return this.read(sheet, `A1:${toCol(right)}${bottom}`);
+    return this.read(sheet, `${toCol(left)}${top}:${toCol(right)}${bottom}`);
   };
 
   writeFormula = async ({ sheet, cell }: CellAddress, formula: string): Promise<void> => {

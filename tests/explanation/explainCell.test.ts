@@ -99,6 +99,16 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
     ]);
   });
 
+  // A cell keeps 15 digits, so a value that differs in the 13th is another one.
+  test.each([
+    [0.7 * (1 + 2e-13), false],
+    [0.7 + 2e-11, true],
+    [0.7 - 2e-11, true],
+  ])("tells a rounding in the last digits from another value: %d", async (value, differs) => {
+    const explained = await explain({ ...weighings, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7)", value } }, "B9");
+    expect(explained.notes).toHaveLength(differs ? 1 : 0);
+  });
+
   test("says so when the cell shows another value than its formula gives now", async () => {
     const explained = await explain({ ...weighings, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7)", value: 0.65 } }, "B9");
     expect(explained.notes).toEqual([
@@ -127,6 +137,7 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
 
   test.each([
     ['=RETORT.MOLARMAS("CaCO3")', "RETORT.MOLARMAS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
+    ["=CONSTANTWEIGHT(A1:A9,0.01)", "CONSTANTWEIGHT: there is no such function in this version. Nearest name: RETORT.CONSTANTWEIGHT."],
     ['=MOLARMASS("CaCO3")', "MOLARMASS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
     ['=1+RETROT.MOLARMASS("CaCO3")', "RETROT.MOLARMASS: there is no such function in this version. Nearest name: RETORT.MOLARMASS."],
     [
@@ -163,10 +174,12 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
   });
 
   test("says that semicolons stand where this spreadsheet wants commas, and leaves those of an array and of a text alone", async () => {
-    const mistyped = await explain({ B9: { formula: "=RETORT.MOISTURE.WET(25;35;31.5)", error: "#VALUE!" } }, "B9");
-    expect(onlyCall(mistyped).problem?.message).toBe(
-      "RETORT.MOISTURE.WET: semicolons stand between the arguments. Cell formulas here take commas: type a comma in place of each.",
-    );
+    for (const formula of ["=RETORT.MOISTURE.WET(25;35;31.5)", "=RETORT.MOISTURE.WET(25;35,31.5)", "=RETORT.MOISTURE.WET({25;26},35;31.5)"]) {
+      const mistyped = await explain({ B9: { formula, error: "#VALUE!" } }, "B9");
+      expect(onlyCall(mistyped).problem?.message).toBe(
+        "RETORT.MOISTURE.WET: semicolons stand between the arguments. Cell formulas here take commas: type a comma in place of each.",
+      );
+    }
     const array = await explain({ B9: { formula: "=RETORT.MOISTURE.WET(25,35,SUM({31;0.5}))", value: 0.35, shown: "0.35" } }, "B9");
     expect(onlyCall(array).problem).toBeUndefined();
     const text = await explain({ B9: { formula: '=RETORT.MOLARMASS("H2O; ice")', error: "#VALUE!" } }, "B9");
@@ -261,6 +274,14 @@ describe("explainCell(workbook, address) on a column of answers", () => {
     expect(explained.notes).toEqual([]);
   });
 
+  test("explains a single call within a spill that is larger than its answer", async () => {
+    const part = { formula: "=C2:D3*RETORT.VOLATILEFRACTION(25,35,28)", value: 24.5, spill: "E2:F3" };
+    const explained = await explain({ C2: 35, D2: 1, C3: 36, D3: 2, E2: part, F2: 0.7, E3: 25.2, F3: 1.4 }, "F3");
+    expect(onlyCall(explained)).toMatchObject({ result: "0.7 (70 %)", extent: "" });
+    expect(onlyCall(explained).working.length).toBeGreaterThan(0);
+    expect(explained.notes).toEqual([]);
+  });
+
   test("says of a row without inputs that nothing has been entered", async () => {
     const explained = await explain(cells, "E4");
     expect(onlyCall(explained).result).toBe("nothing yet: this row is blank");
@@ -272,6 +293,14 @@ describe("explainCell(workbook, address) on a column of answers", () => {
     const call = onlyCall(await explain({ B2: 25, ...spilled, D2: 28, E2: { formula: "=RETORT.VOLATILEFRACTION(B2,C2#,D2)", value: 0.7 } }, "E2"));
     expect(call.extent).toBe("row 1 of 2");
     expect(call.result).toBe("0.7 (70 %)");
+  });
+
+  test("takes whole columns and rows of a sheet that is used from further in only", async () => {
+    const masses = { C3: 10, C4: 9.2, C5: 9.194, E3: { formula: '=RETORT.CONSTANTWEIGHT(C:C,0.01,"absolute")', value: 5 } };
+    const down = onlyCall(await explain(masses, "E3"));
+    expect(down.inputs[0]).toMatchObject({ value: "3 filled, 2 blank: 10, 9.2, 9.194 g", from: "C:C" });
+    const across = { C3: 10, D3: 9.2, E3: 9.194, B5: { formula: '=RETORT.CONSTANTWEIGHT(3:3,0.01,"absolute")', value: 5 } };
+    expect(onlyCall(await explain(across, "B5")).inputs[0]).toMatchObject({ value: "3 filled, 2 blank: 10, 9.2, 9.194 g", from: "3:3" });
   });
 
   test("takes whole columns as far as the sheet is used", async () => {
@@ -291,6 +320,21 @@ describe("explainCell(workbook, address) on functions of whole columns and table
     expect(call.inputs[0]).toMatchObject({ value: "3 filled, 1 blank: 10, 9.2, 9.194 g", from: "A1:A4" });
     expect(call.result).toBe("3");
     expect(call.working.join("\n")).toMatch(/9\.194 - 9\.2 = -0\.006/);
+  });
+
+  test.each([
+    [4, "4 filled: 10, 9, 8, 7 g"],
+    [5, "5 filled: 10, 9, 8 … 6 g"],
+    [9, "9 filled: 10, 9, 8 … 2 g"],
+  ])("shows of %d weighings the first ones and the last", async (count, value) => {
+    const cells = Object.fromEntries(Array.from({ length: count }, (_, row) => [`A${row + 1}`, 10 - row]));
+    const call = onlyCall(await explain({ ...cells, C1: { formula: `=RETORT.CONSTANTWEIGHT(A1:A${count},0.01,"absolute")`, value: 0 } }, "C1"));
+    expect(call.inputs[0]).toMatchObject({ value, from: `A1:A${count}` });
+  });
+
+  test("says of a column in which nothing stands that all of it is blank", async () => {
+    const call = onlyCall(await explain({ C1: { formula: '=RETORT.CONSTANTWEIGHT(A1:A3,0.01,"absolute")', error: "#VALUE!" } }, "C1"));
+    expect(call.inputs[0]).toMatchObject({ value: "3 cells, all blank", from: "A1:A3", atFault: true });
   });
 
   test("gives the rows of a table, and the table's own sentence for a cell that it fills", async () => {

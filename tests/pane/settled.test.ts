@@ -13,6 +13,18 @@ describe("settled(task)", () => {
     expect(task).toHaveBeenCalledTimes(1);
   });
 
+  test("runs within a fifth of a second of the last call, and not between two key presses", () => {
+    const task = jest.fn(async () => undefined);
+    const call = settled(task);
+    call();
+    jest.advanceTimersByTime(50);
+    call();
+    jest.advanceTimersByTime(50);
+    expect(task).not.toHaveBeenCalled();
+    jest.advanceTimersByTime(150);
+    expect(task).toHaveBeenCalledTimes(1);
+  });
+
   test("tells a slow run that a later one has started", () => {
     const tests: (() => boolean)[] = [];
     const call = settled(async (isLatest) => void tests.push(isLatest));

@@ -1,11 +1,10 @@
 import { EDITION } from "../../src/chemistry/atomicWeights";
 import { everyFunction } from "../../src/functions/catalogue";
-import { calculationRecord } from "../../src/sharing/calculationRecord";
+import { calculationRecord, VERSION } from "../../src/sharing/calculationRecord";
 import { findCalls } from "../../src/sharing/findCalls";
-import type { FormulaCell } from "../../src/sharing/FormulaCell";
-import { VERSION } from "../../src/sharing/version";
-import { sheetStyles } from "../../src/workbook/sheetStyles";
+import type { FormulaCell } from "../../src/sharing/readSheet";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
+import { sheetStyles } from "../../src/workbook/sheetStyles";
 import type { CellContent } from "../../src/workbook/Workbook";
 
 const formulaCell = (cell: string, formula: string, values: CellContent[][], range = cell): FormulaCell => ({

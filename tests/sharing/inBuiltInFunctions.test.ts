@@ -15,6 +15,10 @@ describe("inBuiltInFunctions(cellFormula)", () => {
     );
   });
 
+  it.each(["=RETORT.CHARYIELD(B1,B2,B3)", "=RETORT.CHARYIELD(B1,B2,B3,)"])("writes %s as without the argument that is left out", (cellFormula) => {
+    expect(inBuiltInFunctions(cellFormula)).toBe("=((B3-IF(ISNUMBER(B1),B1,0))/(B2-IF(ISNUMBER(B1),B1,0)))");
+  });
+
   it("knows the stored form", () => {
     expect(inBuiltInFunctions("=[2]!_xldudf_RETORT_MOISTURE_WET(25,B2,B3)")).toBe("=((B2-B3)/(B2-25))");
   });

@@ -26,6 +26,13 @@ describe("labelOf(cell, reading)", () => {
     expect(labelOf(cell(row, column), { rows: sheet })).toBe(label);
   });
 
+  it("takes only printed words for a heading: no number, no text that a formula gives, no empty text", () => {
+    const column: CellContent[] = ["Grams", 35, "=B2", ""];
+    const table = [...column, "=B2"].map((content, row) => [reading(row === 0 ? "Weigh-in" : row, row, 0), reading(content, row, 1)]);
+    const texts = table.map((row) => row.map((one) => (one.formula !== "" && one.cell === "B3" ? { ...one, value: "dry", shown: "dry" } : one)));
+    expect(labelOf(texts[4]?.[1] as CellReading, { rows: texts })).toBe("Grams, 4");
+  });
+
   it("gives nothing for a spill, whose first row may be headings", () => {
     expect(labelOf({ ...cell(0, 1), spill: "B1:C4" }, { rows: sheet })).toBe("");
   });

@@ -1,5 +1,4 @@
-import { GridError, type GridValue } from "../../src/workbook/grid/GridError";
-import type { HostFunction } from "../../src/workbook/grid/HostFunction";
+import { GridError, type GridValue, type HostFunction } from "../../src/workbook/grid/HostFunction";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "./headlessWorkbook";
 
 jest.setTimeout(30_000);

@@ -1,8 +1,8 @@
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
 import { functionsMetadata } from "../../src/cells/metadata";
 import { everyFunction, NAMESPACE } from "../../src/functions/catalogue";
-import { CustomFunctionsHost } from "../../src/workbench/customFunctionsHost";
-import type { FunctionsMetadata } from "../../src/workbench/FunctionsMetadata";
+import { CustomFunctionsHost } from "../../src/workbench/functionsHost/CustomFunctionsHost";
+import type { FunctionsMetadata } from "../../src/workbench/functionsHost/FunctionsMetadata";
 import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import { GridWorkbook } from "../../src/workbook/grid/GridWorkbook";
 import type { HostFunction } from "../../src/workbook/grid/HostFunction";

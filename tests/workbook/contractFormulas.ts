@@ -10,6 +10,10 @@ export const contractFormulas: Calculate = (formula, _cell, look) => {
       const value = look("A1");
       return typeof value === "number" ? value * 2 : 0;
     }
+    case "=SEQUENCE(2,1)":
+      return [[1], [2]];
+    case "=SEQUENCE(1,2)":
+      return [[1, 2]];
     case "=SEQUENCE(3,2)":
       return [
         [1, 2],

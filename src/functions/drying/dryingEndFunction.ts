@@ -38,29 +38,29 @@ export const dryingEndFunction = tableFunction({
   working: (read) => dryingEndWorking(endOfDrying(runOf(read))),
   examples: [
     {
-      cell: "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {35; 34.2; 33.8; 33.6; 33.5}, 25, 0.001)",
+      cell: "=RETORT.DRYING.END({0; 20; 40; 60; 80}, {35; 34.2; 33.8; 33.6; 33.5}, 25, 0.001)",
       gives: [
         ["Predicted final sample", 8.4, "g"],
         ["its standard uncertainty", 0.0006192127324, "g"],
         ["its 95 % uncertainty, plus or minus", 0.001213634664, "g"],
         ["Water still in the sample, by the curve", 0.1, "g"],
         ["its standard uncertainty", 0.0003326731733, "g"],
-        ["Rate constant", 0.02310490602, "1/min"],
-        ["its standard uncertainty", 0.00002547622339, "1/min"],
-        ["Time in which the water halves", 30, "min"],
-        ["More weighings until constant", 4, "every 30 min"],
+        ["Rate constant", 0.03465735903, "1/min"],
+        ["its standard uncertainty", 0.00003821433509, "1/min"],
+        ["Time in which the water halves", 20, "min"],
+        ["More weighings until constant", 4, "every 20 min"],
         ["Weighings on the falling rate", 5, "of 5"],
         ["Scatter about the curve", 0, "g"],
         ["Three-point extrapolation", 8.4, "g"],
         ["Cross-check", "The three-point extrapolation agrees within the 95 % uncertainties.", ""],
         [
           "Verdict",
-          "Not constant yet: about 0.1 g of water still in it. About 4 more weighings, 30 min apart, until 0.001 (of last) is met. " +
+          "Not constant yet: about 0.1 g of water still in it. About 4 more weighings, 20 min apart, until 0.001 (of last) is met. " +
             "Few weighings carry the curve, so go by the 95 % uncertainty. A prediction, not the dry weight: that is what you weigh once it is constant.",
           "",
         ],
       ],
-      about: "Made-up weighings: every half hour half of the water left.",
+      about: "Made-up weighings: every 20 minutes half of the water left.",
     },
   ],
   source:

@@ -67,10 +67,10 @@ export const dryingFitFunction = tableFunction({
   working: (read) => tableOf(fitOf(read)).map((row) => row.filter((shown) => shown !== "").join(" | ")),
   examples: [
     {
-      cell: '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',
+      cell: '=RETORT.DRYING.FIT({0; 20; 40; 60; 80; 100}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',
       gives: [
         ["Quantity", "Value", "Standard error", "Unit"],
-        ["k", 0.02439995974, 0.002168423731, "min^-n"],
+        ["k", 0.03633909192, 0.002848731559, "min^-n"],
         ["n", 0.9823597248, 0.02626959602, ""],
         ["Final sample, fitted", 8.395531111, 0.01386974359, "g"],
         ["Residual scatter s", 0.006758158912, "", "g"],

@@ -69,7 +69,7 @@ function arrayAreas(sheet: FileSheet): CellArea[] {
   const areas: CellArea[] = [];
   sheet.eachRow((row) =>
     row.eachCell((cell) => {
-      const { shareType, ref } = cell.model as { shareType?: string; ref?: string };
+      const { shareType, ref } = cell.model;
       const area = shareType === "array" && ref !== undefined ? cellArea(ref) : undefined;
       if (area !== undefined) areas.push(area);
     }),
@@ -104,7 +104,7 @@ function valueOf({ value }: Cell): CellContent {
 
 /** The library lists a rule under every cell it holds for; the cells of one rule are brought together again. */
 function rulesOf(sheet: FileSheet): IDataValidationRule[] {
-  const { model } = (sheet as unknown as { dataValidations: { model: Record<string, DataValidation> } }).dataValidations;
+  const { model } = sheet.dataValidations;
   const cells = Object.entries(model).flatMap(([address, rule]) => {
     const area = cellArea(address);
     return area === undefined ? [] : [{ ...area, rule }];

@@ -31,7 +31,7 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
     const data = snapshot.sheets[sheet.getSheetId()];
     if (data !== undefined) writeSheet(engine, file, sheet, data, snapshot.styles);
   }
-  return new Uint8Array((await file.xlsx.writeBuffer()) as ArrayBuffer);
+  return new Uint8Array(await file.xlsx.writeBuffer());
 }
 
 function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
@@ -70,27 +70,23 @@ function writeValues(engine: GridEngine, sheet: FWorksheet, used: CellArea, writ
 function valueOf(cell: CellReading): CellValue {
   const result = resultOf(cell);
   if (cell.formula === "") return result;
-  const formula = storedFormula(cell.formula);
-  // The library's types leave out the array form it writes and reads.
-  if (cell.spill !== "") return { formula, result, shareType: "array", ref: cell.spill } as unknown as CellValue;
-  return result === null ? { formula } : { formula, result };
+  const held = { formula: storedFormula(cell.formula), ...(result === null ? {} : { result }) };
+  return cell.spill === "" ? held : { ...held, shareType: "array", ref: cell.spill };
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
   error === "" ? value : ({ error } as CellErrorValue);
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
-  // The library has this collection; its types do not.
-  const rules = (written as unknown as { dataValidations: { add(range: string, rule: object): void } }).dataValidations;
   for (const { rule } of sheet.getDataValidations()) {
-    for (const range of rule.ranges as { startRow: number; startColumn: number; endRow: number; endColumn: number }[]) {
+    for (const range of rule.ranges) {
       const area = {
         row: range.startRow,
         column: range.startColumn,
         rows: range.endRow - range.startRow + 1,
         columns: range.endColumn - range.startColumn + 1,
       };
-      rules.add(rangeOf(area), fileRule(rule));
+      written.dataValidations.add(rangeOf(area), fileRule(rule));
     }
   }
 }

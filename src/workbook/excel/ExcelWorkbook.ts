@@ -7,9 +7,8 @@ import { addPlannedSheet, sheetNames } from "./addPlannedSheet";
 import { HOST } from "./excelProblem";
 import { freezeAreas } from "./freezeAreas";
 import { inExcel } from "./inExcel";
-import { readCells } from "./readCells";
+import { readCells, withoutSheet } from "./readCells";
 import { watchSelection } from "./selectionEvents";
-import { withoutSheet } from "./withoutSheet";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
 export class ExcelWorkbook implements Workbook {

@@ -23,4 +23,4 @@ export async function drawChart(context: Excel.RequestContext, worksheet: Excel.
 }
 
 /** A marker of its own for each series, so that lines are told apart without colour. */
-const MARKERS = ["Circle", "Square", "Triangle", "Diamond", "X", "Plus"] as Excel.ChartMarkerStyle[];
+const MARKERS = ["Circle", "Square", "Triangle", "Diamond", "X", "Plus"] as const;

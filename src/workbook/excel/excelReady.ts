@@ -1,6 +1,5 @@
 import { hostDidNotAnswer, hostTooOld, libraryOutOfReach, openedOutside } from "../../problems/workbookProblems";
 import { HOST } from "./excelProblem";
-import { excelSupports } from "./excelSupports";
 
 // Office answers in well under a second; a slow network may take several to load its library.
 const PATIENCE_SECONDS = 15;
@@ -28,3 +27,9 @@ function timeLimit(seconds: number): { over: Promise<undefined>; cancel: () => v
   });
   return { over, cancel };
 }
+
+/** Versions of the ExcelApi requirement set above the manifest's floor that something here uses when it can. */
+type ExcelApiVersion = "1.9" | "1.12" | "1.20";
+
+/** True when this Excel has the version; what needs it is left out where it is missing. */
+export const excelSupports = (version: ExcelApiVersion): boolean => Office.context.requirements.isSetSupported("ExcelApi", version);

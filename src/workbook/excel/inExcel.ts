@@ -1,5 +1,5 @@
 import { excelProblem } from "./excelProblem";
-import { excelSupports } from "./excelSupports";
+import { excelSupports } from "./excelReady";
 
 interface Circumstances {
   /** The sheet asked for by name, for the sentence when it is missing. */

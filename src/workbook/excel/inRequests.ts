@@ -1,3 +1,5 @@
+import type { CellArea } from "../cellArea";
+
 // A request and its answer may hold 5 MB on the web ("Resource limits and performance optimization"); a cell read in full
 // takes some 60 bytes and a question about one cell some 700, so both stay well below.
 export const CELLS_A_REQUEST = 20_000;
@@ -34,4 +36,14 @@ function batches<Item>(items: readonly Item[], limit: number, weigh: (item: Item
     room = (last !== undefined && weigh(item) <= room ? room : limit) - weigh(item);
   }
   return all;
+}
+
+/** The area cut into bands of whole rows of at most so many cells, top to bottom; a single row is never cut. */
+export function rowBands(area: CellArea, mostCells: number): CellArea[] {
+  const height = Math.max(1, Math.floor(mostCells / area.columns));
+  return Array.from({ length: Math.ceil(area.rows / height) }, (_, index) => ({
+    ...area,
+    row: area.row + index * height,
+    rows: Math.min(height, area.rows - index * height),
+  }));
 }

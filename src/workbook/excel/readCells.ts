@@ -1,10 +1,8 @@
 import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../cellArea";
 import type { CellContent, CellReading, RangeReading } from "../Workbook";
 import { isErrorCode } from "./errorCodes";
-import { excelSupports } from "./excelSupports";
-import { CELLS_A_REQUEST, inRequests } from "./inRequests";
-import { rowBands } from "./rowBands";
-import { spills, type Spills } from "./spills";
+import { excelSupports } from "./excelReady";
+import { CELLS_A_REQUEST, inRequests, QUESTIONS_A_REQUEST, rowBands } from "./inRequests";
 
 /** Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas. */
 export async function readCells(context: Excel.RequestContext, sheet: string, area: CellArea): Promise<RangeReading> {
@@ -56,3 +54,26 @@ function withSpills(rows: readonly (readonly CellReading[])[], area: CellArea, {
     }),
   );
 }
+
+interface Spills {
+  /** The area that each formula fills, under the formula's cell: "B7" -> "B7:C12". */
+  readonly begun: ReadonlyMap<string, string>;
+  /** Cells that only stand in the spill of another cell's formula. */
+  readonly filled: ReadonlySet<string>;
+}
+
+/** Which of these cells begin a spill, and which only stand in one. Needs ExcelApi 1.12. */
+async function spills(context: Excel.RequestContext, worksheet: Excel.Worksheet, cells: readonly string[]): Promise<Spills> {
+  const asked = await inRequests(context, cells, { limit: QUESTIONS_A_REQUEST, weigh: () => 1 }, (cell) => {
+    const range = worksheet.getRange(cell);
+    return { cell, area: range.getSpillingToRangeOrNullObject().load("address"), parent: range.getSpillParentOrNullObject().load("address") };
+  });
+  const begun = asked.flatMap(({ cell, area }) =>
+    area.isNullObject || withoutSheet(area.address) === cell ? [] : [[cell, withoutSheet(area.address)] as const],
+  );
+  const filled = asked.flatMap(({ cell, parent }) => (parent.isNullObject || withoutSheet(parent.address) === cell ? [] : [cell]));
+  return { begun: new Map(begun), filled: new Set(filled) };
+}
+
+/** "B7" from "'Run 1'!$B$7": the host's addresses name the sheet. */
+export const withoutSheet = (address: string): string => address.slice(address.lastIndexOf("!") + 1).replaceAll("$", "");

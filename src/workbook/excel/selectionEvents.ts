@@ -1,6 +1,6 @@
 import type { CellAddress } from "../Workbook";
 import { inExcel } from "./inExcel";
-import { withoutSheet } from "./withoutSheet";
+import { withoutSheet } from "./readCells";
 
 /** The selected cell and everything by which a change of its content shows. */
 interface Look {

@@ -1,12 +1,10 @@
-import { rangeOf } from "../cellArea";
-import type { SheetPlan } from "../SheetPlan";
-import { sheetStyles } from "../sheetStyles";
+import { rangeOf, type CellArea } from "../cellArea";
+import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
+import type { EntryRule, SheetPlan } from "../SheetPlan";
+import { sheetStyles, type SheetStyle } from "../sheetStyles";
 import { alikeAreas } from "./alikeAreas";
-import { applyStyle } from "./applyStyle";
 import { cellBlocks } from "./cellBlocks";
-import { columnPoints } from "./columnPoints";
 import { CELLS_A_REQUEST, inRequests } from "./inRequests";
-import { setEntryRule } from "./setEntryRule";
 
 /** Writes everything of a plan but its chart onto a new sheet; one request unless the sheet is very large. */
 export async function writePlan(context: Excel.RequestContext, worksheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
@@ -21,5 +19,53 @@ export async function writePlan(context: Excel.RequestContext, worksheet: Excel.
   // After the contents: Excel gives a General cell a format of its own when a date or a percentage is written into it.
   for (const { value, area } of alikeAreas(plan.cells, ({ format }) => format)) {
     worksheet.getRange(rangeOf(area)).numberFormat = Array.from({ length: area.rows }, () => new Array<string>(area.columns).fill(value));
+  }
+}
+
+/** The width of a column in points, as Excel's format.columnWidth takes it: 8.43 characters are 48 points. */
+export const columnPoints = (characters: number): number => pixelsOf(characters) * POINTS_PER_PIXEL;
+
+/** Puts the rule on the range, with its prompt beside the cell and its refusal. Blank cells are always allowed. */
+function setEntryRule(validation: Excel.DataValidation, { allow, promptTitle, prompt, refusal }: EntryRule): void {
+  if (allow.kind === "number") validation.rule = { decimal: bounds(allow.atLeast, allow.atMost) };
+  if (allow.kind === "words") validation.rule = { list: { inCellDropDown: true, source: allow.words.join(",") } };
+  validation.prompt = { showPrompt: true, title: promptTitle, message: prompt };
+  if (allow.kind === "anything") return;
+  validation.errorAlert = { showAlert: true, style: Excel.DataValidationAlertStyle.stop, title: promptTitle, message: refusal };
+}
+
+/** An open bound is left out: JSON has no infinity. */
+function bounds(atLeast: number, atMost: number): Excel.BasicDataValidation {
+  if (atMost === Infinity) return { formula1: atLeast, operator: Excel.DataValidationOperator.greaterThanOrEqualTo };
+  if (atLeast === -Infinity) return { formula1: atMost, operator: Excel.DataValidationOperator.lessThanOrEqualTo };
+  return { formula1: atLeast, formula2: atMost, operator: Excel.DataValidationOperator.between };
+}
+
+function applyStyle(range: Excel.Range, area: CellArea, style: SheetStyle): void {
+  const { font, fill } = range.format;
+  font.color = style.fontColour;
+  if (style.bold) font.bold = true;
+  if (style.italic) font.italic = true;
+  if (style.size !== undefined) font.size = style.size;
+  if (style.fill !== undefined) fill.color = style.fill;
+  if (style.align === "right") range.format.horizontalAlignment = Excel.HorizontalAlignment.right;
+  if (style.wrap) range.format.wrapText = true;
+  if (style.border !== undefined) surround(range, area, style.border);
+}
+
+/** A thin line around every cell of the range; a range of one row has no horizontal line inside it. */
+function surround(range: Excel.Range, { rows, columns }: CellArea, colour: string): void {
+  const lines: Excel.BorderIndex[] = [
+    Excel.BorderIndex.edgeTop,
+    Excel.BorderIndex.edgeBottom,
+    Excel.BorderIndex.edgeLeft,
+    Excel.BorderIndex.edgeRight,
+  ];
+  if (rows > 1) lines.push(Excel.BorderIndex.insideHorizontal);
+  if (columns > 1) lines.push(Excel.BorderIndex.insideVertical);
+  for (const line of lines) {
+    const border = range.format.borders.getItem(line);
+    border.style = Excel.BorderLineStyle.continuous;
+    border.color = colour;
   }
 }

@@ -1,4 +1,4 @@
-import { GridError, type GridValue } from "./GridError";
+import { GridError, type GridValue } from "./HostFunction";
 
 /** Counted from 0. */
 interface GridPosition {

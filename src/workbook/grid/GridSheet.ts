@@ -2,7 +2,7 @@ import { generateRandomId, type IDataValidationRule, type IWorksheetData } from 
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../SheetPlan";
 import type { GridEngine } from "./GridEngine";
-import { dataValidation } from "./dataValidation";
+import { dataValidation } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import { worksheetData } from "./worksheetData";
 

@@ -23,7 +23,7 @@ export function calculationWatch(api: FUniver, injector: Injector): CalculationW
   const session = injector.get(FormulaCalculationSessionService);
   const dirtying = injector.get(IActiveDirtyManagerService);
   const began: (() => void)[] = [];
-  const gathering = { since: undefined as number | undefined };
+  const gathering: { since: number | undefined } = { since: undefined };
 
   api.addEvent(api.Event.CommandExecuted, ({ id, params, options }) => {
     // The same rule as the engine's trigger-calculation controller (0.25.1) for what makes it calculate.

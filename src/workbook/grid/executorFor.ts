@@ -12,8 +12,7 @@ import {
 } from "@univerjs/engine-formula";
 import { cellAt } from "../cellArea";
 import type { ErrorMessages } from "./ErrorMessages";
-import { GridError, type GridValue } from "./GridError";
-import type { HostFunction } from "./HostFunction";
+import { GridError, type GridValue, type HostFunction } from "./HostFunction";
 
 /**
  * The engine's class for one custom function. It speaks the engine's own value objects, so that blanks, errors,

@@ -1,18 +1,17 @@
-import "@univerjs/engine-formula/facade";
-import "@univerjs/sheets/facade";
-import "@univerjs/sheets-formula/facade";
-import "@univerjs/sheets-data-validation/facade";
 import { generateRandomId, LocaleType, LogLevel, Univer, type ILocales, type IWorkbookData, type Plugin, type PluginCtor } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, FunctionType, type BaseFunction, type IFunctionInfo } from "@univerjs/engine-formula";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets-data-validation/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
-import type { GridEngine } from "./GridEngine";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
+import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
-import { readNumberLiterals } from "./readNumberLiterals";
-import { sortACopy } from "./sortACopy";
+import { readNumberLiterals, sortACopy } from "./mendEngine";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
 export interface GridPreset {

@@ -1,9 +1,20 @@
-import type { ICellData, IObjectMatrixPrimitiveType, IWorksheetData } from "@univerjs/core";
-import { cellArea } from "../cellArea";
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
+  type IBorderStyleData,
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IStyleData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { areaNamed } from "../areaNamed";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
-import type { PlannedCell, SheetPlan } from "../SheetPlan";
+import type { CellStyle, PlannedCell, SheetPlan } from "../SheetPlan";
+import { sheetStyles } from "../sheetStyles";
 import { cellData } from "./cellData";
-import { gridStyle } from "./gridStyle";
 
 /** Room to go on working below and beside what is planned. */
 const ROWS = 200;
@@ -19,7 +30,7 @@ export const rowPixelsOf = (points: number): number => Math.round(points / POINT
 export function worksheetData(plan: SheetPlan, id: string, name: string): Partial<IWorksheetData> {
   const cells: IObjectMatrixPrimitiveType<ICellData> = {};
   for (const planned of plan.cells) {
-    const { row, column } = cellArea(planned.cell) ?? { row: 0, column: 0 };
+    const { row, column } = areaNamed(planned.cell);
     (cells[row] ??= {})[column] = dataOf(planned);
   }
   const rows = Math.max(...Object.keys(cells).map(Number), 0) + 1;
@@ -38,4 +49,26 @@ export function worksheetData(plan: SheetPlan, id: string, name: string): Partia
 function dataOf({ content, formula, style, format }: PlannedCell): ICellData {
   const held: ICellData = formula === undefined ? cellData(content ?? null) : { f: formula };
   return { ...held, s: gridStyle(style, format) };
+}
+
+/** A planned look and number format in the engine's own terms. */
+function gridStyle(style: CellStyle | undefined, format: string | undefined): IStyleData {
+  const look = style === undefined ? undefined : sheetStyles[style];
+  return {
+    vt: VerticalAlign.MIDDLE,
+    ...(look?.align === "right" && { ht: HorizontalAlign.RIGHT }),
+    ...(look && { cl: { rgb: look.fontColour } }),
+    ...(look?.fill !== undefined && { bg: { rgb: look.fill } }),
+    ...(look?.bold === true && { bl: BooleanNumber.TRUE }),
+    ...(look?.italic === true && { it: BooleanNumber.TRUE }),
+    ...(look?.wrap === true && { tb: WrapStrategy.WRAP }),
+    ...(look?.size !== undefined && { fs: look.size }),
+    ...(look?.border !== undefined && { bd: thinLines(look.border) }),
+    ...(format !== undefined && { n: { pattern: format } }),
+  };
+}
+
+function thinLines(colour: string): IStyleData["bd"] {
+  const line: IBorderStyleData = { s: BorderStyleTypes.THIN, cl: { rgb: colour } };
+  return { t: line, r: line, b: line, l: line };
 }

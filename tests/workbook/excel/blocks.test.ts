@@ -3,9 +3,8 @@ import { cellArea, cellAt } from "../../../src/workbook/cellArea";
 import { alikeAreas } from "../../../src/workbook/excel/alikeAreas";
 import { cellBlocks } from "../../../src/workbook/excel/cellBlocks";
 import { cellEntry } from "../../../src/workbook/excel/cellEntry";
-import { columnPoints } from "../../../src/workbook/excel/columnPoints";
-import { CELLS_A_REQUEST } from "../../../src/workbook/excel/inRequests";
-import { rowBands } from "../../../src/workbook/excel/rowBands";
+import { CELLS_A_REQUEST, rowBands } from "../../../src/workbook/excel/inRequests";
+import { columnPoints } from "../../../src/workbook/excel/writePlan";
 import type { PlannedCell } from "../../../src/workbook/SheetPlan";
 import { entered } from "../../host/entered";
 

@@ -28,6 +28,22 @@ describe("excelReady()", () => {
     expect(await excelReady(0.02)).toBe(hostDidNotAnswer("Excel", 0.02));
   });
 
+  test("waits long enough for a slow network and not so long that the pane seems dead", async () => {
+    jest.useFakeTimers();
+    try {
+      givenOffice(new Promise(() => undefined));
+      const answered = jest.fn();
+      const ready = excelReady().then(answered);
+      await jest.advanceTimersByTimeAsync(10_000);
+      expect(answered).not.toHaveBeenCalled();
+      await jest.advanceTimersByTimeAsync(10_000);
+      await ready;
+      expect(answered).toHaveBeenCalledWith(hostDidNotAnswer("Excel", 15));
+    } finally {
+      jest.useRealTimers();
+    }
+  });
+
   test.each([null, "Word"])("says so when the page was opened in %s instead of Excel", async (host) => {
     givenOffice(Promise.resolve({ host }));
     expect(await excelReady()).toBe(openedOutside("Excel"));

@@ -6,6 +6,9 @@ import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
 import { contractFormulas } from "../contractFormulas";
 
+// Sixty thousand cells take seconds where many processes share a processor.
+jest.setTimeout(30_000);
+
 const host = new ExcelHost();
 host.calculate = contractFormulas;
 loadClientLibrary(host);
@@ -72,6 +75,18 @@ describe("addSheet(plan) in Excel", () => {
       "font.color": sheetStyles.input.fontColour,
     });
     expect(Object.keys(looks.get("B1") ?? {}).filter((look) => look.startsWith("border"))).toEqual([]);
+  });
+
+  test.each([
+    ["one below the other", ["A1", "A2"], ["InsideHorizontal"]],
+    ["side by side", ["A1", "B1"], ["InsideVertical"]],
+    ["in a square", ["A1", "B1", "A2", "B2"], ["InsideHorizontal", "InsideVertical"]],
+  ])("draws a line between cells to fill in that stand %s", async (_how, cells, between) => {
+    await workbook.addSheet({ ...blank, cells: cells.map((cell) => ({ cell, style: "input" })) });
+    const drawn = Object.entries(host.book.sheet("Run").looks.get("A1") ?? {}).flatMap(
+      ([look]) => /^border\.(Inside\w+)\.style$/.exec(look)?.[1] ?? [],
+    );
+    expect(drawn.sort()).toEqual(between);
   });
 
   test("puts results to the right, texts among them, and leaves every other style where its contents stand", async () => {
@@ -181,15 +196,18 @@ describe("freeze(sheet, areas) in Excel", () => {
     expect((await workbook.read("Sheet1", "A1")).rows[0]?.[0]).toMatchObject({ formula: "", value: 2 });
   });
 
-  test("writes the formula's own cell of a spill before the cells it fills, all in one request", async () => {
-    host.type("Sheet1", "A1", "=SEQUENCE(3,2)");
-    const areas = [{ range: "A1:B3", values: [[1, 2], [3, 4], [5, 6]] }]; // prettier-ignore
-    await workbook.freeze("Sheet1", areas);
+  test.each([
+    ["=SEQUENCE(3,2)", "A1:B3", [[1, 2], [3, 4], [5, 6]]],
+    ["=SEQUENCE(2,1)", "A1:A2", [[1], [2]]],
+    ["=SEQUENCE(1,2)", "A1:B1", [[1, 2]]],
+  ])("writes the formula's own cell of a spill, %s, before the cells it fills, all in one request", async (formula, range, values) => {
+    host.type("Sheet1", "A1", formula);
+    await workbook.freeze("Sheet1", [{ range, values }]);
     const writes = host.requests.map(({ Actions }) =>
       Actions.filter(({ Name }) => Name === "Values").map(({ ArgumentInfo }) => ArgumentInfo?.Arguments?.[0]),
     );
-    expect(writes.filter((values) => values.length > 0)).toEqual([[[[1]], [[1, 2], [3, 4], [5, 6]]]]); // prettier-ignore
-  });
+    expect(writes.filter((written) => written.length > 0)).toEqual([[[[1]], values]]);
+  }); // prettier-ignore
 });
 
 // Office Add-ins documentation, "Resource limits and performance optimization for Office Add-ins".

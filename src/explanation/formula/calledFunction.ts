@@ -1,0 +1,19 @@
+import { callCellFunction } from "../../cells/callCellFunction";
+import { type Answer, problemOf } from "../../cells/CellProblem";
+import { everyFunction, NAMESPACE } from "../../functions/catalogue";
+import type { CellFunction } from "../../functions/cellFunction";
+import { tooManyArguments } from "../../problems/inputProblems";
+import { catalogueName } from "../../sharing/catalogueName";
+
+/** The cell function that a name in a cell formula calls, in typed or stored form; undefined for any other function. */
+export function definitionOf(callee: string): CellFunction | undefined {
+  const name = catalogueName(callee);
+  return everyFunction.find((definition) => definition.name === name);
+}
+
+/** What a call gives; with more arguments than the function takes, what the local workbook says of them. */
+export function answerOf(definition: CellFunction, rawArguments: readonly unknown[]): Answer | Answer[][] {
+  const most = Object.keys(definition.inputs).length;
+  if (rawArguments.length > most) return problemOf(tooManyArguments(`${NAMESPACE}.${definition.name}`, rawArguments.length, most));
+  return callCellFunction(definition, rawArguments);
+}

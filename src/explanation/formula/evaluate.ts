@@ -1,0 +1,79 @@
+import type { AstExpression } from "@borgar/fx";
+import { CellProblem, type Answer } from "../../cells/CellProblem";
+import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
+import { answerOf, definitionOf } from "./calledFunction";
+import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
+import { BINARY, cellByCell, UNARY } from "./operators";
+import type { ReadCells } from "./readReferences";
+import { parseReference, referenceKey } from "./references";
+
+/** Where an expression stands and what its references hold. */
+export interface Surroundings {
+  readonly homeSheet: string;
+  readonly cells: ReadCells;
+  readonly blankAs: BlankForm;
+}
+
+/** The value of an expression, or undefined where only the spreadsheet can work it out (IF, COUNT, names, tables). */
+export function evaluate(expression: AstExpression, around: Surroundings): Cells | undefined {
+  switch (expression.type) {
+    case "Literal":
+      return oneCell(expression.value);
+    case "ErrorLiteral":
+      return oneCell(new CellError(expression.value));
+    case "ArrayExpression":
+      return arrayOf(expression.elements, around);
+    case "ReferenceIdentifier":
+      return referred(expression.value, false, around);
+    case "UnaryExpression":
+      return unary(expression.operator, expression.arguments[0], around);
+    case "BinaryExpression": {
+      const operation = BINARY[expression.operator];
+      const operands = evaluateEach(expression.arguments, around);
+      return operation === undefined || operands === undefined ? undefined : cellByCell(operation, operands);
+    }
+    case "CallExpression":
+      return called(expression.callee.name, expression.arguments, around);
+    default:
+      return undefined;
+  }
+}
+
+function unary(operator: string, operand: AstExpression | undefined, around: Surroundings): Cells | undefined {
+  if (operand === undefined) return undefined;
+  if (operator === "#") return operand.type === "ReferenceIdentifier" ? referred(operand.value, true, around) : undefined;
+  const cells = evaluate(operand, around);
+  if (cells === undefined) return undefined;
+  if (operator === "@") return cells.length === 1 && cells[0]?.length === 1 ? cells : undefined;
+  const operation = UNARY[operator];
+  return operation === undefined ? undefined : cellByCell(operation, [cells]);
+}
+
+function referred(text: string, spill: boolean, around: Surroundings): Cells | undefined {
+  const reference = parseReference(text, around.homeSheet);
+  return reference === undefined ? undefined : around.cells.get(referenceKey({ ...reference, spill }));
+}
+
+function called(callee: string, given: readonly (AstExpression | null)[], around: Surroundings): Cells | undefined {
+  const definition = definitionOf(callee);
+  if (definition === undefined) return undefined;
+  const read = given.map((argument) => (argument === null ? null : evaluate(argument, around)));
+  if (read.includes(undefined)) return undefined;
+  const answer = answerOf(
+    definition,
+    read.map((cells) => (cells ? handedOver(cells, around.blankAs) : null)),
+  );
+  return Array.isArray(answer) ? answer.map((row) => row.map(cellValueOf)) : oneCell(cellValueOf(answer));
+}
+
+const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);
+
+function evaluateEach(expressions: readonly AstExpression[], around: Surroundings): Cells[] | undefined {
+  const values = expressions.map((expression) => evaluate(expression, around));
+  return values.every((value) => value !== undefined) ? values : undefined;
+}
+
+function arrayOf(elements: readonly (readonly AstExpression[])[], around: Surroundings): Cells | undefined {
+  const rows = elements.map((row) => evaluateEach(row, around)?.map((cells) => cells[0]?.[0] ?? BLANK));
+  return rows.every((row) => row !== undefined) ? rows : undefined;
+}

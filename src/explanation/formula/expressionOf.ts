@@ -1,0 +1,26 @@
+import { parse, tokenize, type AstExpression } from "@borgar/fx";
+
+/** The expression tree of a cell formula or of one argument's text, with offsets in it; undefined where it cannot be read. */
+export function expressionOf(text: string): AstExpression | undefined {
+  try {
+    return parse(tokenize(text.startsWith("=") ? text : `=${text}`, { withLocation: true }));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Which arguments of a spreadsheet's own function become its value unchanged. */
+const PASSED_ON: Readonly<Record<string, readonly number[]>> = { IF: [1, 2], IFERROR: [0], IFNA: [0] };
+
+/**
+ * True where the value of a whole cell formula can be the value of the part from `start` to `end`, unchanged: the part is
+ * the whole, or stands in a branch of IF or as the first argument of IFERROR or IFNA.
+ */
+export function givesTheValue(whole: AstExpression | undefined, start: number, end: number): boolean {
+  if (whole === undefined) return false;
+  if (whole.loc?.[0] === start && whole.loc[1] === end) return true;
+  if (whole.type === "UnaryExpression" && whole.operator === "@") return givesTheValue(whole.arguments[0], start, end);
+  if (whole.type !== "CallExpression") return false;
+  const branches = PASSED_ON[whole.callee.name.toUpperCase()] ?? [];
+  return branches.some((branch) => givesTheValue(whole.arguments[branch], start, end));
+}

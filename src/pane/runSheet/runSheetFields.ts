@@ -1,0 +1,84 @@
+import { optionBounds } from "../../runsheet/optionBounds";
+import type { RunKind } from "../../runsheet/RunSheetOptions";
+import { element } from "../element";
+import { checkBox, choiceList, field, underEachName, type Field } from "./field";
+import { EXTRA_LABELS, FIELD_LABELS, type EntryName, type ExtraName, type RunSheetForm } from "./runSheetForm";
+
+// Steps of balances in common use, from a kitchen scale to an analytical balance; common practice, no source.
+const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
+
+// Twenty minutes between weighings: own choice, no source.
+const START = { weighIns: "8", intervalMinutes: "20", readability: "0.01", vessel: "lidded steel tin", replicates: "1", ovenCelsius: "" } as const;
+
+const HINTS: Readonly<Record<EntryName, string>> = {
+  readability: "smallest display step",
+  intervalMinutes: "between weighings",
+  weighIns: "while drying",
+  replicates: "side by side",
+  ovenCelsius: "may stay blank",
+  vessel: "its name on the sheet",
+};
+
+/** The boxes of the run-sheet form: their controls and, with label and hint, their fields. */
+export interface RunSheetFields {
+  readonly controls: Readonly<Record<EntryName, HTMLInputElement | HTMLSelectElement>>;
+  readonly fields: Readonly<Record<EntryName, Field>>;
+}
+
+export function runSheetFields(): RunSheetFields {
+  const box = (name: EntryName, inputmode = "decimal"): HTMLInputElement =>
+    element("input", { id: `run-${name}`, type: "text", inputmode, value: START[name], autocomplete: "off" });
+  const steps = READABILITIES.map((step): [string, string] => [step, `${step} g`]);
+  const counts = Array.from({ length: optionBounds.replicates.atMost }, (_, index): [string, string] => [String(index + 1), String(index + 1)]);
+  const controls = {
+    readability: choiceList("run-readability", steps, START.readability),
+    intervalMinutes: box("intervalMinutes"),
+    weighIns: box("weighIns", "numeric"),
+    replicates: choiceList("run-replicates", counts, START.replicates),
+    ovenCelsius: box("ovenCelsius"),
+    vessel: box("vessel", "text"),
+  };
+  return {
+    controls,
+    fields: underEachName<EntryName, HTMLInputElement | HTMLSelectElement, Field>(controls, (control, name) =>
+      field(FIELD_LABELS[name], control, HINTS[name]),
+    ),
+  };
+}
+
+const KINDS: readonly (readonly [kind: RunKind, label: string, about: string])[] = [
+  ["drying", "Drying only", "warm the sample until its weight holds"],
+  ["charring", "Drying and charring", "then heat it without air"],
+  ["ashing", "Drying, charring and ashing", "then burn the char off in air"],
+];
+
+/** The kinds of run as a set of radio buttons. */
+export function kindChoice(legend: string, start: RunKind): { block: HTMLFieldSetElement; chosen: () => RunKind } {
+  const choices = KINDS.map(([kind, label, about]) => {
+    const radio = element("input", { type: "radio", name: "run-kind", value: kind, id: `run-kind-${kind}`, checked: kind === start });
+    return {
+      kind,
+      radio,
+      line: element("label", { class: "choice", for: radio.id }, radio, element("span", {}, label, element("small", {}, about))),
+    };
+  });
+  return {
+    block: element("fieldset", {}, element("legend", {}, legend), ...choices.map(({ line }) => line)),
+    chosen: () => choices.find(({ radio }) => radio.checked)?.kind ?? start,
+  };
+}
+
+const EXTRA_HINTS: Readonly<Record<ExtraName, string>> = {
+  panZeros: "corrects weighings for drift",
+  temperatures: "flags a sample weighed warm",
+};
+
+/** The columns that a run sheet may have on top of the usual ones, as boxes to tick. */
+export function extraColumns(): { block: HTMLElement; ticked: () => Pick<RunSheetForm, ExtraName> } {
+  const box = (name: ExtraName): ReturnType<typeof checkBox> => checkBox(`run-${name}`, EXTRA_LABELS[name], EXTRA_HINTS[name]);
+  const [panZeros, temperatures] = [box("panZeros"), box("temperatures")];
+  return {
+    block: element("fieldset", { class: "extras" }, element("legend", {}, "Extra columns"), panZeros.block, temperatures.block),
+    ticked: () => ({ panZeros: panZeros.control.checked, temperatures: temperatures.control.checked }),
+  };
+}

@@ -1,0 +1,69 @@
+import { checkOptions } from "../../runsheet/checkOptions";
+import type { RunKind, RunSheetOptions } from "../../runsheet/RunSheetOptions";
+import { durationText } from "./durationText";
+import { type NumberBox, readNumbers } from "./readNumbers";
+import { orWrongEntry, type WrongEntry } from "./WrongEntry";
+
+export type FieldName = keyof typeof FIELD_LABELS;
+
+/** The boxes to type or choose in; the kind of run has buttons of its own. */
+export type EntryName = Exclude<FieldName, "kind">;
+
+export type ExtraName = keyof typeof EXTRA_LABELS;
+
+/** The form of the Run sheet tab as typed and ticked. */
+export type RunSheetForm = Readonly<Record<EntryName, string>> & Readonly<Record<ExtraName, boolean>> & { readonly kind: RunKind };
+
+/** Either what the form asks of a sheet, or what is wrong with it. */
+export type FormOutcome = { readonly options: RunSheetOptions } | WrongEntry<FieldName>;
+
+export const FIELD_LABELS = {
+  kind: "Kind of run",
+  readability: "Readability",
+  intervalMinutes: "Minutes apart",
+  weighIns: "Weigh-ins",
+  replicates: "Samples",
+  ovenCelsius: "Oven (°C)",
+  vessel: "Vessel",
+} as const;
+
+export const EXTRA_LABELS = {
+  panZeros: "Pan zero before and after",
+  temperatures: "Room and sample temperature",
+} as const;
+
+/** What the messages about run-sheet options call each field. */
+const NAMED_IN_MESSAGES: Readonly<Record<string, FieldName>> = {
+  "kind of run": "kind",
+  "weigh-ins": "weighIns",
+  interval: "intervalMinutes",
+  readability: "readability",
+  vessel: "vessel",
+  replicates: "replicates",
+  "oven temperature": "ovenCelsius",
+};
+
+const NUMBERS = {
+  readability: { label: FIELD_LABELS.readability, example: "0.01" },
+  intervalMinutes: { label: FIELD_LABELS.intervalMinutes, example: "20" },
+  weighIns: { label: FIELD_LABELS.weighIns, example: "8" },
+  replicates: { label: FIELD_LABELS.replicates, example: "1" },
+  ovenCelsius: { label: FIELD_LABELS.ovenCelsius },
+} satisfies Record<string, NumberBox>;
+
+/** Reads the form and holds it to what a sheet can be made for, at each key press; the sheet itself is built when it is inserted. */
+export function readRunSheetForm(form: RunSheetForm): FormOutcome {
+  const read = readNumbers(NUMBERS, form);
+  if ("problem" in read) return read;
+  const extras = { ...(form.panZeros ? { panZeros: true } : {}), ...(form.temperatures ? { temperatures: true } : {}) };
+  const options: RunSheetOptions = { ...read.numbers, ...extras, kind: form.kind, vessel: form.vessel };
+  return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
+}
+
+/** What the sheet will hold, or that an entry is in the way, in one sentence. */
+export function planText(outcome: FormOutcome): string {
+  if ("problem" in outcome) return outcome.field === undefined || outcome.field === "kind" ? outcome.problem : "Mend the marked entry to go on.";
+  const { weighIns, intervalMinutes, replicates } = outcome.options;
+  const samples = replicates === 1 ? "one sample" : `${replicates} samples`;
+  return `${weighIns} weigh-ins of ${samples}, ${durationText(intervalMinutes)} apart: ${durationText((weighIns - 1) * intervalMinutes)} from first to last.`;
+}

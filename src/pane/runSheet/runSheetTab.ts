@@ -1,0 +1,88 @@
+import { buildRunSheet } from "../../runsheet/buildRunSheet";
+import { cautions } from "../../runsheet/cautions";
+import type { Workbook } from "../../workbook/Workbook";
+import { button, element } from "../element";
+import { Messages } from "../Messages";
+import type { Tab } from "../tabs";
+import { dryingChartSection } from "./dryingChartSection";
+import { markWrong, typedIn } from "./field";
+import { runPlanSection } from "./runPlanSection";
+import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
+import { FIELD_LABELS, planText, readRunSheetForm, type FormOutcome } from "./runSheetForm";
+
+const START_KIND = "charring";
+
+/** Plans a run and inserts a blank sheet for it; while a run is weighed, its drying chart comes first. */
+export function runSheetTab(workbook: Workbook): Tab {
+  const form = runSheetFormBlock(workbook);
+  const panel = element(
+    "div",
+    {},
+    element("h2", {}, "New run sheet"),
+    element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
+    form,
+  );
+  if (workbook.drawsCharts) return { id: "run", label: "Run sheet", panel };
+  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? panel.prepend(chart.section) : panel.append(chart.section)));
+  panel.append(chart.section);
+  return { id: "run", label: "Run sheet", panel, onShow: chart.refresh };
+}
+
+function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
+  const messages = new Messages();
+  const kinds = kindChoice(FIELD_LABELS.kind, START_KIND);
+  const { controls, fields } = runSheetFields();
+  const extras = extraColumns();
+  const plan = element("p", { class: "plan", role: "status" });
+  const cautionList = element("ul");
+  const insert = button("Insert blank run sheet", "primary", () => void messages.report(insert, inserted));
+  const planner = runPlanSection(
+    () => ({ kind: kinds.chosen(), readability: controls.readability.value, intervalMinutes: controls.intervalMinutes.value }),
+    (weighIns) => {
+      controls.weighIns.value = String(weighIns);
+      check();
+    },
+  );
+  const grid = (...names: readonly (keyof typeof fields)[]): HTMLElement =>
+    element("div", { class: "field-grid" }, ...names.map((name) => fields[name].block));
+  const form = element(
+    "form",
+    { novalidate: true },
+    kinds.block,
+    grid("readability", "intervalMinutes"),
+    planner.block,
+    grid("weighIns", "replicates", "ovenCelsius", "vessel"),
+    extras.block,
+    element("section", { class: "caution-box", "aria-label": "Cautions for this kind of run" }, element("h3", {}, "Before you start"), cautionList),
+    plan,
+    insert,
+    messages.region,
+  );
+
+  const check = (): FormOutcome => {
+    const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind: kinds.chosen() });
+    markWrong(fields, "problem" in outcome ? outcome : undefined);
+    // A live region is written only when its words change, so that nothing is announced twice.
+    if (plan.textContent !== planText(outcome)) plan.textContent = planText(outcome);
+    cautionList.replaceChildren(...cautions[kinds.chosen()].map((caution) => element("li", {}, caution)));
+    planner.check();
+    return outcome;
+  };
+
+  const inserted = async (): Promise<string> => {
+    const outcome = check();
+    if ("problem" in outcome) throw new Error(outcome.problem);
+    const sheetPlan = buildRunSheet(outcome.options);
+    const sheet = await workbook.addSheet(sheetPlan);
+    return `Inserted as a new sheet, "${sheet}". Start at cell ${sheetPlan.startAt}.`;
+  };
+
+  form.addEventListener("input", () => {
+    messages.tell("");
+    planner.hush();
+    check();
+  });
+  form.addEventListener("submit", (event) => event.preventDefault());
+  check();
+  return form;
+}

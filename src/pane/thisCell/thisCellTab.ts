@@ -1,0 +1,58 @@
+import type { CellExplanation } from "../../explanation/CellExplanation";
+import { explainCell } from "../../explanation/explainCell";
+import type { Workbook } from "../../workbook/Workbook";
+import { callArticle } from "./callArticle";
+import { element, typedFormula } from "../element";
+import { Messages } from "../Messages";
+import { settled } from "../settled";
+import type { Tab } from "../tabs";
+
+/** Follows the selection and explains the selected cell. */
+export function thisCellTab(workbook: Workbook): Tab {
+  const messages = new Messages();
+  const page = element("div", { class: "explanation" });
+  let inView = false;
+
+  const explain = settled(async (isLatest) => {
+    if (panel.closest("[hidden]") !== null) return;
+    try {
+      const explanation = await explainCell(workbook, await workbook.selectedCell());
+      if (!isLatest()) return;
+      page.replaceChildren(...explanationParts(explanation));
+      messages.tell(explanationSummary(explanation));
+    } catch (problem) {
+      if (!isLatest()) return;
+      page.replaceChildren();
+      messages.complain(problem);
+    }
+  });
+
+  const watch = (): void => {
+    explain();
+    if (inView) return;
+    inView = true;
+    workbook.onSelection(explain).catch((problem: unknown) => messages.complain(problem));
+  };
+
+  const panel = element("div", { class: "this-cell" }, messages.region, page);
+  return { id: "cell", label: "This cell", panel, onShow: watch };
+}
+
+const explanationParts = ({ address, cellFormula, shown, calls, notes, opening }: CellExplanation): HTMLElement[] => [
+  element("h2", {}, address.cell, element("small", {}, ` on sheet "${address.sheet}"`)),
+  element("p", {}, opening),
+  ...(cellFormula === "" ? [] : [element("p", {}, typedFormula(cellFormula))]),
+  ...(shown === "" || cellFormula === "" ? [] : [element("p", { class: "shown" }, "Shows ", element("strong", {}, shown))]),
+  ...notes.map((note) => element("p", { class: "note" }, note)),
+  ...calls.map(callArticle),
+];
+
+/** An explanation in a breath, for the live region: the cell, and its answer or what is wrong. */
+export function explanationSummary({ address, calls, opening, notes, shown }: CellExplanation): string {
+  const [call] = calls;
+  if (call === undefined) return [opening, ...notes].join(" ");
+  if (call.waiting) return [`${address.cell}, ${call.name}:`, ...notes].join(" ");
+  if (call.problem !== undefined) return `${address.cell}, ${call.name}: ${call.problem.message}`;
+  if (call.result === "") return `${address.cell} shows ${shown === "" ? "nothing" : shown}; ${call.name} is explained below.`;
+  return `${address.cell}, ${call.name}: ${call.resultAbout} ${call.result.replace(/\.$/, "")}.`;
+}

@@ -1,0 +1,51 @@
+import {
+  DataValidationErrorStyle,
+  DataValidationOperator,
+  DataValidationRenderMode,
+  DataValidationType,
+  type IDataValidationRule,
+} from "@univerjs/core";
+import { areaNamed } from "../areaNamed";
+import { cellArea } from "../cellArea";
+import type { EntryRule } from "../SheetPlan";
+import type { CellAddress } from "../Workbook";
+import type { GridEngine } from "./GridEngine";
+
+/** An entry rule in the engine's own terms. The engine keeps the prompt but does not show it; the page does. */
+export function dataValidation(rule: EntryRule, uid: string): IDataValidationRule {
+  const area = areaNamed(rule.range);
+  return {
+    uid,
+    ranges: [{ startRow: area.row, startColumn: area.column, endRow: area.row + area.rows - 1, endColumn: area.column + area.columns - 1 }],
+    ...allowed(rule.allow),
+    allowBlank: true,
+    showInputMessage: true,
+    promptTitle: rule.promptTitle,
+    prompt: rule.prompt,
+    showErrorMessage: rule.allow.kind !== "anything",
+    errorStyle: DataValidationErrorStyle.STOP,
+    error: rule.refusal,
+  };
+}
+
+function allowed(
+  allow: EntryRule["allow"],
+): Pick<IDataValidationRule, "type" | "operator" | "formula1" | "formula2" | "showDropDown" | "renderMode"> {
+  if (allow.kind === "words")
+    return { type: DataValidationType.LIST, formula1: allow.words.join(","), showDropDown: true, renderMode: DataValidationRenderMode.ARROW };
+  if (allow.kind === "anything") return { type: DataValidationType.ANY };
+  return {
+    type: DataValidationType.DECIMAL,
+    operator: DataValidationOperator.BETWEEN,
+    formula1: String(allow.atLeast),
+    formula2: String(allow.atMost),
+  };
+}
+
+/** What is said beside a cell before something is typed into it; blank where nothing is. The engine itself does not show it. */
+export function entryPrompt(engine: GridEngine, { sheet, cell }: CellAddress): { title: string; text: string } {
+  const area = cellArea(cell);
+  const range = area && engine.book.getSheetByName(sheet)?.getRange(area.row, area.column);
+  const rule = range?.getDataValidation()?.rule;
+  return { title: rule?.promptTitle ?? "", text: rule?.prompt ?? "" };
+}

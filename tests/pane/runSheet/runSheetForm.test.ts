@@ -1,0 +1,72 @@
+import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
+import { planText, readRunSheetForm, type FieldName, type FormOutcome, type RunSheetForm } from "../../../src/pane/runSheet/runSheetForm";
+
+const FORM: RunSheetForm = {
+  kind: "charring",
+  weighIns: "8",
+  intervalMinutes: "30",
+  readability: "0.01",
+  vessel: "lidded steel tin",
+  replicates: "2",
+  ovenCelsius: "",
+  panZeros: false,
+  temperatures: false,
+};
+
+const withField = (field: FieldName, typed: string): FormOutcome => readRunSheetForm({ ...FORM, [field]: typed });
+
+describe("readRunSheetForm(form)", () => {
+  test("plans the sheet that the form asks for", () => {
+    const outcome = readRunSheetForm(FORM);
+    expect(outcome).toMatchObject({
+      options: { kind: "charring", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded steel tin", replicates: 2 },
+    });
+    if ("problem" in outcome) throw new Error(outcome.problem);
+    expect(buildRunSheet(outcome.options).cells.length).toBeGreaterThan(0);
+  });
+
+  test("leaves the oven temperature out when its box is blank, and takes it when given", () => {
+    expect(readRunSheetForm(FORM)).not.toHaveProperty("options.ovenCelsius");
+    expect(withField("ovenCelsius", "105")).toHaveProperty("options.ovenCelsius", 105);
+  });
+
+  test("asks for the extra columns that are ticked, and no others", () => {
+    const ticked = (extras: Partial<RunSheetForm>): unknown => (readRunSheetForm({ ...FORM, ...extras }) as { options: unknown }).options;
+    expect(ticked({ panZeros: true })).toHaveProperty("panZeros", true);
+    expect(ticked({ panZeros: true })).not.toHaveProperty("temperatures");
+    expect(ticked({ temperatures: true })).toHaveProperty("temperatures", true);
+    expect(ticked({})).not.toHaveProperty("panZeros");
+  });
+
+  test("takes a decimal comma and outer spaces", () => {
+    expect(withField("intervalMinutes", " 7,5 ")).toHaveProperty("options.intervalMinutes", 7.5);
+  });
+
+  test.each<[FieldName, string, string]>([
+    ["weighIns", "", "Weigh-ins: nothing here. Type a value such as 8."],
+    ["weighIns", "eight", 'Weigh-ins: "eight" is not a number. Type digits, such as 30 or 0.01.'],
+    ["weighIns", "2", "weigh-ins: 2 is not between 3 and 60. Give a number in between."],
+    ["weighIns", "8.5", "weigh-ins: 8.5 is not a whole number. Give one such as 9."],
+    ["intervalMinutes", "0", "interval: 0 min is not between 1 and 1440 min. Give a number in between."],
+    ["intervalMinutes", "30 min", 'Minutes apart: "30 min" is not a number. Type digits, such as 30 or 0.01.'],
+    ["ovenCelsius", "1050", "oven temperature: 1050 °C is not between 20 and 300 °C. Give a number in between."],
+    ["replicates", "7", "replicates: 7 is not between 1 and 6. Give a number in between."],
+    ["vessel", "x".repeat(61), "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it."],
+    ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing".'],
+  ])("says under the field %s what is wrong with %j", (field, typed, problem) => {
+    expect(withField(field, typed)).toEqual({ problem, field });
+  });
+});
+
+describe("planText(outcome)", () => {
+  test("says how long the weighings take", () => {
+    expect(planText(readRunSheetForm(FORM))).toBe("8 weigh-ins of 2 samples, 30\u00a0min apart: 3\u00a0h\u00a030\u00a0min from first to last.");
+    expect(planText(withField("replicates", "1"))).toBe(
+      "8 weigh-ins of one sample, 30\u00a0min apart: 3\u00a0h\u00a030\u00a0min from first to last.",
+    );
+  });
+
+  test("points at the marked entry while one is wrong", () => {
+    expect(planText(withField("weighIns", "2"))).toBe("Mend the marked entry to go on.");
+  });
+});

@@ -1,0 +1,72 @@
+import { demo } from "../../../src/workbench/demo/demo";
+import { gridSheet, replaceSheets } from "../../../src/workbook/grid/GridSheet";
+import type { CellReading } from "../../../src/workbook/Workbook";
+import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
+
+jest.setTimeout(30_000);
+
+let open: HeadlessWorkbook;
+const cells = new Map<string, CellReading>();
+beforeAll(async () => {
+  open = await openHeadlessWorkbook();
+  await replaceSheets(
+    open.engine,
+    demo.map((plan) => gridSheet(plan, plan.name)),
+  );
+  for (const { name } of demo) {
+    for (const cell of (await open.workbook.readUsed(name)).rows.flat()) cells.set(`${name}!${cell.cell}`, cell);
+  }
+});
+afterAll(() => open?.close());
+
+const valueOf = (cell: string): unknown => cells.get(`Orchard kiln!${cell}`)?.value;
+
+// The arithmetic of the run, written out: 212.4 g tin, 262.85 g with moist shells, 255.98 g dry, 225.14 g char, 212.83 g ash.
+const MOIST = 262.85 - 212.4;
+const DRY = 255.98 - 212.4;
+const CHAR = 225.14 - 212.4;
+const ASH = 212.83 - 212.4;
+
+test.each([
+  ["moisture, wet basis", "B24", (MOIST - DRY) / MOIST],
+  ["moisture, dry basis", "B25", (MOIST - DRY) / DRY],
+  ["volatile fraction", "B26", (DRY - CHAR) / DRY],
+  ["ash-free char yield", "B27", (CHAR - ASH) / (DRY - ASH)],
+])("the kiln run's %s is what its weighings say", (_what, cell, expected) => {
+  expect(valueOf(cell)).toBeCloseTo(expected, 12);
+});
+
+test("the kiln run is steady from weighing 6: 0.03 g of 43.59 g is below 0.1 %, 0.12 g of 43.62 g is not", () => {
+  expect(valueOf("B23")).toBe(6);
+});
+
+test("the comparison closes: what goes in comes out, charred and burned", () => {
+  expect(valueOf("B43")).toBeCloseTo(valueOf("B36") as number, 9);
+  expect(valueOf("D43")).toBeCloseTo(valueOf("D36") as number, 9);
+  expect(valueOf("A36")).toBe("In, together");
+  expect(valueOf("A43")).toBe("Out, together");
+});
+
+test("only the cells that are wrong on purpose show an error, each with its sentence", () => {
+  const errors = [...cells].filter(([, { error }]) => error !== "").map(([place, { error, message }]) => [place, error, message]);
+  expect(errors).toEqual([
+    ["Orchard kiln!B30", "#VALUE!", "dry: 262.85 g is more than moist, 255.98 g. Check for swapped cells or regained moisture."],
+    [
+      "Salts class!C11",
+      "#VALUE!",
+      'formula: "H20" at character 8 of "CuSO4·5H20" holds the digit 0. For oxygen type the letter O; for that count type (H)20.',
+    ],
+  ]);
+});
+
+test("every sheet says that it is invented", () => {
+  expect(demo.map(({ name }) => cells.get(`${name}!A2`)?.value)).toEqual(demo.map(() => expect.stringMatching(/^Invented: .* made up/)));
+});
+
+test("large titles and headings that wrap, spilled ones too, get rows high enough for their lines", () => {
+  const heights = (sheet: string, row: number) => open.engine.book.getSheetByName(sheet)?.getRowHeight(row - 1);
+  expect(heights("Orchard kiln", 4)).toBe(22);
+  expect(heights("Orchard kiln", 1)).toBe(27);
+  expect(heights("Orchard kiln", 33)).toBeGreaterThan(50);
+  expect(heights("Salts class", 5)).toBeGreaterThan(50);
+});

@@ -1,4 +1,4 @@
-import { readWeighings } from "../runsheet/readWeighings";
+import { readWeighings } from "../runsheet/reading/readWeighings";
 import type { Workbook } from "../workbook/Workbook";
 import { element } from "./element";
 import { loadDryingChart } from "./loadDryingChart";

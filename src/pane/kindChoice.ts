@@ -1,4 +1,4 @@
-import type { RunKind } from "../runsheet/RunSheetOptions";
+import type { RunKind } from "../runsheet/options/RunSheetOptions";
 import { element } from "./element";
 
 const KINDS: readonly (readonly [kind: RunKind, label: string, about: string])[] = [

@@ -1,4 +1,4 @@
-import type { WeighingSeries } from "../runsheet/readWeighings";
+import type { WeighingSeries } from "../runsheet/reading/readWeighings";
 
 /** Loads the plotting library, which only a run with something to plot needs. @returns draws weighings into a figure */
 export async function loadDryingChart(): Promise<(figure: HTMLElement, series: readonly WeighingSeries[]) => void> {

@@ -1,4 +1,4 @@
-import type { RunKind } from "../runsheet/RunSheetOptions";
+import type { RunKind } from "../runsheet/options/RunSheetOptions";
 
 const DEFER = "Local codes, fire rules and the makers' instructions set the limit, not this plan.";
 const HEATED =

@@ -1,6 +1,6 @@
 import { kilnTemperatureMissing, outOfBoundsInForm } from "../problems/paneProblems";
-import type { RunKind } from "../runsheet/RunSheetOptions";
-import { planRun, type RunPlan, type RunWanted } from "../runsheet/planRun";
+import type { RunKind } from "../runsheet/options/RunSheetOptions";
+import { planRun, type RunPlan, type RunWanted } from "../runsheet/planning/planRun";
 import { orWrongEntry } from "./orWrongEntry";
 import { readNumbers, type NumberBox } from "./readNumbers";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";

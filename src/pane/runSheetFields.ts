@@ -1,7 +1,7 @@
 import { element } from "./element";
 import { choiceList, field, type Field } from "./field";
 import { FIELD_LABELS, type FieldName } from "./runSheetForm";
-import { optionBounds } from "../runsheet/optionBounds";
+import { optionBounds } from "../runsheet/options/optionBounds";
 
 export type EntryName = Exclude<FieldName, "kind">;
 

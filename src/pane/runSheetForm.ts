@@ -1,5 +1,5 @@
 import { buildRunSheet } from "../runsheet/buildRunSheet";
-import type { RunKind, RunSheetOptions } from "../runsheet/RunSheetOptions";
+import type { RunKind, RunSheetOptions } from "../runsheet/options/RunSheetOptions";
 import type { SheetPlan } from "../workbook/SheetPlan";
 import { orWrongEntry } from "./orWrongEntry";
 import { readNumbers, type NumberBox } from "./readNumbers";

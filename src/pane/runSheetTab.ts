@@ -1,4 +1,4 @@
-import { cautions } from "../runsheet/cautions";
+import { cautions } from "../runsheet/words/cautions";
 import type { Workbook } from "../workbook/Workbook";
 import { dryingChartSection } from "./dryingChartSection";
 import { button, element } from "./element";

@@ -1,4 +1,4 @@
-import type { WeighingSeries } from "../runsheet/readWeighings";
+import type { WeighingSeries } from "../runsheet/reading/readWeighings";
 import { element } from "./element";
 
 /** Every weighing of a chart as a table that can be opened below it. */

@@ -316,6 +316,20 @@ describe("The prediction", () => {
     expect(predicted(weighIns)).toEqual([count, words]);
   });
 
+  it("rests on masses corrected for drift, as do the verdict and the dry weighing, where the sheet corrects them", () => {
+    const run = plainRun({ kind: "drying", weighIns: 12, panZeros: true });
+    const zeros = there(run.sheet.columns.zeros);
+    run.type(run.first.emptyVessel.box, 25);
+    const after = (weighIns: number) => {
+      run.weigh(CURVE.slice(0, weighIns).map((grams, index) => grams + 0.1 * (index % 4)));
+      for (let number = 1; number <= weighIns; number++)
+        for (const column of [zeros.before, zeros.after]) run.type(inTable(run, number, column), 0.1 * ((number - 1) % 4));
+      return [run.value(run.first.weighingsLeft), run.value(run.first.steadySince), run.value(run.first.dry)];
+    };
+    expect(after(5)).toEqual([4, "not yet", ""]);
+    expect(after(9)).toEqual(["", 9, expect.closeTo(45.01, 9)]);
+  });
+
   it("says nothing of no more weighings", () => {
     const run = plainRun({ kind: "drying" });
     run.type(run.first.weighingsLeft, 0);

@@ -27,7 +27,8 @@ export function readWeighings({ rows }: RangeReading): WeighingSeries[] {
 
 function seriesUnder(values: readonly (readonly CellContent[])[], headings: number): WeighingSeries {
   const column = (heading: string): number => values[headings]?.indexOf(heading) ?? -1;
-  const [numbers, minutes] = [column(number), column(elapsed)] as [number, number];
+  const numbers = column(number);
+  const minutes = column(elapsed);
   const grams = values[headings]?.findIndex(isMass) ?? -1;
   const nameAbove = values[headings]?.includes(sample) ? NAME_ABOVE_HEADINGS.plain : NAME_ABOVE_HEADINGS.corrected;
   const below = values.slice(headings + 1);

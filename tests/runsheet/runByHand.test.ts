@@ -321,9 +321,9 @@ describe("The prediction", () => {
     const zeros = there(run.sheet.columns.zeros);
     run.type(run.first.emptyVessel.box, 25);
     const after = (weighIns: number) => {
-      run.weigh(CURVE.slice(0, weighIns).map((grams, index) => grams + 0.1 * (index % 4)));
+      run.weigh(CURVE.slice(0, weighIns).map((grams, index) => grams + 0.5 * (index % 3)));
       for (let number = 1; number <= weighIns; number++)
-        for (const column of [zeros.before, zeros.after]) run.type(inTable(run, number, column), 0.1 * ((number - 1) % 4));
+        for (const column of [zeros.before, zeros.after]) run.type(inTable(run, number, column), 0.5 * ((number - 1) % 3));
       return [run.value(run.first.weighingsLeft), run.value(run.first.steadySince), run.value(run.first.dry)];
     };
     expect(after(5)).toEqual([4, "not yet", ""]);

@@ -290,6 +290,7 @@ describe("A weigh-in that cannot be judged", () => {
     ["while it loses", (run) => run.type(inTable(run, 5, at.loaded), 50), "not yet", ""],
     ["after a gain", (run) => run.type(inTable(run, 5, at.loaded), 51.3), "gain", ""],
     ["when steady", () => undefined, 5, 51.21],
+    ["with a last weight typed as text", (run) => run.type(inTable(run, 6, at.loaded), "51,20"), "weight is not a number", ""],
   ])("leaves the sample's result %s", (_, change, since, dry) => {
     const run = plum({ kind: "drying" });
     change(run);

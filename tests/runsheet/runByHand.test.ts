@@ -83,6 +83,17 @@ describe("A run worked out by hand", () => {
   });
 });
 
+it.each(["clock", "loaded"] as const)("The chart repeats the point before where a weigh-in has no %s", (column) => {
+  const run = plum();
+  const { at } = run.sheet.columns;
+  run.type(inTable(run, 3, at[column]), null);
+  const charted = (number: number) => [at.chartElapsed, at.chartSample].map((charts) => run.value(inTable(run, number, charts)));
+  expect([charted(3), charted(4)]).toEqual([
+    [30, expect.closeTo(30.31, 9)],
+    [90, expect.closeTo(26.22, 9)],
+  ]);
+});
+
 describe("The comparison with open burning", () => {
   // Cellulose takes up 6 * 31.998 / 162.141 = 1.18408 g oxygen per g; CO2 6 * 44.009 / 162.141 and H2O 5 * 18.015 / 162.141 g leave.
   it("puts each quantity where its label says, by a formula", () => {

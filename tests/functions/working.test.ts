@@ -1,3 +1,4 @@
+import { runInNewContext } from "node:vm";
 import { everyFunction } from "../../src/functions/catalogue";
 import { everyPublished } from "../published/everyPublished";
 import { functionNamed, nameIn, tableIn, workingIn } from "./call";
@@ -20,7 +21,7 @@ function valueOf(text: string): number | undefined {
     .replace(/\^/g, "**")
     .replace(/sqrt/g, "Math.sqrt");
   try {
-    return Number(new Function(`return ${code}`)());
+    return Number(runInNewContext(code));
   } catch {
     return undefined;
   }

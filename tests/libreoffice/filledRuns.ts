@@ -1,5 +1,5 @@
 // Every run here is invented: walnut shells and prunings from a community orchard.
-import type { RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet, type OpenRunSheet } from "../runsheet/openRunSheet";
 
 const FULL_DAY_MINUTES = 1440;

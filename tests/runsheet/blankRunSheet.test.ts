@@ -1,4 +1,4 @@
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet } from "./openRunSheet";
 
 const usual: RunSheetOptions = { kind: "drying", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 1 };

@@ -1,7 +1,7 @@
 import { parse, tokenize, tokenTypes, type Token } from "@borgar/fx";
 import { everyFunction } from "../../src/functions/catalogue";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { findCalls } from "../../src/sharing/findCalls";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";

@@ -1,6 +1,6 @@
 // The runs here are invented: prunings from a community orchard, dried in its oven and charred in its kiln.
-import { readWeighings } from "../../src/runsheet/readWeighings";
-import type { RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import { readWeighings } from "../../src/runsheet/reading/readWeighings";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet, type OpenRunSheet } from "./openRunSheet";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 1 };

@@ -1,6 +1,6 @@
 // The runs here are invented: prunings from a community orchard, dried in its oven and charred in its kiln.
-import { readWeighings } from "../../src/runsheet/readWeighings";
-import type { RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import { readWeighings } from "../../src/runsheet/reading/readWeighings";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet, type OpenRunSheet } from "./openRunSheet";
 
 // Typing and calculating weighing by weighing takes a while on a busy machine.

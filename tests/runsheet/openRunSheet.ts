@@ -1,5 +1,5 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import type { RunSheetOptions } from "../../src/runsheet/RunSheetOptions";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import type { CellContent, CellReading, Workbook } from "../../src/workbook/Workbook";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";

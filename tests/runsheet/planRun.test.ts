@@ -1,4 +1,4 @@
-import { planRun, type RunWanted } from "../../src/runsheet/planRun";
+import { planRun, type RunWanted } from "../../src/runsheet/planning/planRun";
 
 const usual: RunWanted = { readability: 0.01, wantedUncertainty: 0.005, expectedLoss: 0.3, intervalMinutes: 30, dryingHours: 2 };
 

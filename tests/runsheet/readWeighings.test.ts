@@ -1,4 +1,4 @@
-import { readWeighings } from "../../src/runsheet/readWeighings";
+import { readWeighings } from "../../src/runsheet/reading/readWeighings";
 import type { CellContent, RangeReading } from "../../src/workbook/Workbook";
 
 const reading = (rows: readonly (readonly CellContent[])[]): RangeReading => ({

@@ -1,4 +1,6 @@
-import { withUncertainty } from "../../src/runsheet/withUncertainty";
+import { cell } from "../../src/runsheet/expressions/Expression";
+import { formulaText } from "../../src/runsheet/expressions/formulaText";
+import { withUncertainty } from "../../src/runsheet/formulas/withUncertainty";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
 describe("withUncertainty(share, uncertainty)", () => {
@@ -18,7 +20,7 @@ describe("withUncertainty(share, uncertainty)", () => {
       cells: [
         { cell: "A1", content: share },
         { cell: "A2", content: uncertainty },
-        { cell: "A3", formula: `=${withUncertainty("A1", "A2")}` },
+        { cell: "A3", formula: formulaText(withUncertainty(cell(1, 0), cell(2, 0))) },
       ],
       columnWidths: [30],
       entryRules: [],

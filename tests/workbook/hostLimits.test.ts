@@ -2,7 +2,7 @@
 // requests "Resource limits and performance optimization for Office Add-ins" (5 MB a request or response on the web).
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS } from "../../src/runsheet/RunSheetOptions";
+import { RUN_KINDS } from "../../src/runsheet/options/RunSheetOptions";
 import { calculationRecord } from "../../src/sharing/calculationRecord";
 import { demo } from "../../src/workbench/demo/demo";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";

@@ -1,6 +1,6 @@
 import uPlot from "uplot";
-import { glossary } from "../../runsheet/glossary";
-import type { WeighingSeries } from "../../runsheet/readWeighings";
+import type { WeighingSeries } from "../../runsheet/reading/readWeighings";
+import { sheetWords } from "../../runsheet/words/sheetWords";
 import { element } from "../element";
 
 const HEIGHT = 220;
@@ -64,8 +64,8 @@ function optionsFor(figure: HTMLElement, key: HTMLElement, series: readonly Weig
     legend: { show: false },
     cursor: { show: false },
     axes: [
-      { ...axis(glossary.chart.x), size: X_AXIS_HEIGHT },
-      { ...axis(glossary.chart.y), size: Y_AXIS_WIDTH },
+      { ...axis(sheetWords.chart.x), size: X_AXIS_HEIGHT },
+      { ...axis(sheetWords.chart.y), size: Y_AXIS_WIDTH },
     ],
     series: [{}, ...series.map(line)],
   };

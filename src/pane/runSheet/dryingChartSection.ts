@@ -1,4 +1,4 @@
-import { readWeighings, type WeighingSeries } from "../../runsheet/readWeighings";
+import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
 import type { Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { Messages } from "../Messages";

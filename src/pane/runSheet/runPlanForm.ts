@@ -1,5 +1,5 @@
 import { kilnTemperatureMissing, outOfBoundsInForm } from "../../problems/paneProblems";
-import { planRun, type RunPlan, type RunWanted } from "../../runsheet/planRun";
+import { planRun, type RunPlan, type RunWanted } from "../../runsheet/planning/planRun";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";

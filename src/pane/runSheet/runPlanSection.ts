@@ -1,8 +1,8 @@
-import type { RunKind } from "../../runsheet/RunSheetOptions";
+import type { RunKind } from "../../runsheet/options/RunSheetOptions";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 import { field, markWrong, typedIn, underEachName } from "./field";
-import { PLAN_LABELS, readRunPlanForm, type PlanFieldName, type PlanOutcome, type RunPlanForm } from "./runPlanForm";
+import { PLAN_LABELS, type PlanFieldName, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
 import { runPlanText } from "./runPlanText";
 
 // Half a percentage point and three hours of drying; common practice, no source.

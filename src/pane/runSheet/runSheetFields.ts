@@ -1,8 +1,8 @@
-import { optionBounds } from "../../runsheet/optionBounds";
-import type { RunKind } from "../../runsheet/RunSheetOptions";
+import { optionBounds } from "../../runsheet/options/optionBounds";
+import type { RunKind } from "../../runsheet/options/RunSheetOptions";
 import { element } from "../element";
-import { checkBox, choiceList, field, underEachName, type Field } from "./field";
-import { EXTRA_LABELS, FIELD_LABELS, type EntryName, type ExtraName, type RunSheetForm } from "./runSheetForm";
+import { checkBox, choiceList, field, type Field, underEachName } from "./field";
+import { type EntryName, EXTRA_LABELS, type ExtraName, FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 
 // Steps of balances in common use, from a kitchen scale to an analytical balance; common practice, no source.
 const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];

@@ -1,5 +1,5 @@
-import { checkOptions } from "../../runsheet/checkOptions";
-import type { RunKind, RunSheetOptions } from "../../runsheet/RunSheetOptions";
+import { checkOptions } from "../../runsheet/options/checkOptions";
+import type { RunKind, RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
 import { durationText } from "./durationText";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";

@@ -1,5 +1,5 @@
 import { buildRunSheet } from "../../runsheet/buildRunSheet";
-import { cautions } from "../../runsheet/cautions";
+import { cautions } from "../../runsheet/words/cautions";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
@@ -8,7 +8,7 @@ import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
-import { FIELD_LABELS, planText, readRunSheetForm, type FormOutcome } from "./runSheetForm";
+import { FIELD_LABELS, type FormOutcome, planText, readRunSheetForm } from "./runSheetForm";
 
 const START_KIND = "charring";
 

@@ -1,25 +1,42 @@
-import { sampleColumnCell } from "../bySample";
-import { detailBox } from "../constantWeightArguments";
-import type { Share } from "../quantities";
-import { sampleCells } from "../sampleCells";
-import { weighingUncertaintyCell } from "../weighingUncertaintyCell";
-import { IN_ORDER, type CheckFormula } from "./Check";
+import { lacksNumber, NOTHING, noNumber, when } from "../expressions/choices";
+import { fn, is, reckon, retort, type Cell, type Expression } from "../expressions/Expression";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { SampleCells } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
+import { IN_ORDER, type Check, type Step } from "./Check";
+
+const words = checkWords.balance;
 
 /** Whether the moist sample, and later the dry one, is large enough for the wanted uncertainty; if not, how much would be. */
-export const balanceCheck: CheckFormula = (rows, sample) => {
-  const { vessel, moist, dry } = sampleCells(rows, sample);
-  const [u, wanted] = [weighingUncertaintyCell(rows), detailBox(rows, "wanted")];
-  const judged = (from: string, loss: string, kind: string, otherwise: string): string => {
-    const least = `RETORT.SAMPLE.MINIMUM(${u},${wanted},${loss})`;
-    // Up to two figures, so that the printed mass is enough.
-    const roundedUp = `ROUNDUP(${least},1-INT(LOG10(${least})))`;
-    return `IF(${from}-${vessel}<${least},"too coarse for the wanted uncertainty: weigh out "&${roundedUp}&" g or more of ${kind} sample",${otherwise})`;
-  };
-  const share = (result: Share): string => sampleColumnCell(rows.results.get(result) as number, sample);
-  const ofDry = rows.results.has("volatile")
-    ? `IF(COUNT(${dry},${share("volatile")})<2,${IN_ORDER},${judged(dry, share("volatile"), "dry", IN_ORDER)})`
-    : IN_ORDER;
+export const balanceCheck = (sheet: RunSheet, { vessel, moist, dry, shares, charring }: SampleCells): Check => {
+  const { weighingUncertainty: u, details } = sheet;
   // Not yet known, the loss is taken at its least favourable, which 0 stands for.
-  const loss = `IF(COUNT(${share("moistureWet")})=0,0,${share("moistureWet")})`;
-  return `IF(COUNT(${u},${wanted},${vessel},${moist})<4,"",IF(${moist}<=${vessel},"",${judged(moist, loss, "moist", ofDry)}))`;
+  const loss = when(noNumber(shares.moistureWet), 0, shares.moistureWet);
+  return {
+    silentWhile: lacksNumber(u, details.wanted, vessel, moist),
+    steps: [
+      { when: is(moist, "<=", vessel), says: NOTHING },
+      tooCoarse(sheet, moist, vessel, loss, words.moreMoist),
+      ...(charring === undefined
+        ? []
+        : [
+            { when: lacksNumber(dry, charring.shares.volatile), says: IN_ORDER },
+            tooCoarse(sheet, dry, vessel, charring.shares.volatile, words.moreDry),
+          ]),
+    ],
+  };
 };
+
+/** A sample below SAMPLE.MINIMUM, 2 u sqrt((1 - w)^2 + 1 + w^2) / U for a loss w and a wanted uncertainty U at k = 2, g. */
+function tooCoarse(
+  { weighingUncertainty, details: { wanted } }: RunSheet,
+  from: Cell,
+  vessel: Cell,
+  loss: Expression,
+  said: (grams: Expression) => Expression,
+): Step {
+  const least = retort("SAMPLE.MINIMUM", weighingUncertainty, wanted, loss);
+  // Up to two figures, so that the printed mass is enough.
+  const roundedUp = fn("ROUNDUP", least, reckon(1, "-", fn("INT", fn("LOG10", least))));
+  return { when: is(reckon(from, "-", vessel), "<", least), says: said(roundedUp) };
+}

@@ -1,15 +1,23 @@
-import { detailBox } from "../constantWeightArguments";
-import { materialStands } from "../materialStands";
-import { sampleCells } from "../sampleCells";
-import { IN_ORDER, type CheckFormula } from "./Check";
+import { noNumber } from "../expressions/choices";
+import { fn, is } from "../expressions/Expression";
+import { vesselStands } from "../formulas/vesselStands";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { SampleCells } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
+import type { Check } from "./Check";
 
-/** Whether the vessel's material stands the hottest that oven, kiln and furnace are set to. */
-export const materialCheck: CheckFormula = (rows, sample) => {
-  const cells = sampleCells(rows, sample);
-  const [material, stands] = [detailBox(rows, "material"), materialStands(rows)];
-  const set = [detailBox(rows, "oven"), cells.heating("kilnSet"), cells.heating("furnaceSet")].filter((cell) => cell !== "").join(",");
-  return (
-    `IF(OR(COUNTA(${material})=0,COUNT(${set})=0),"",IF(ISERROR(${stands}),"this material is not in the list at the foot of the sheet",` +
-    `IF(MAX(${set})>${stands},"set to "&MAX(${set})&" °C, above the "&${stands}&" °C that "&${material}&" stands: change vessel or programme",${IN_ORDER})))`
-  );
+const words = checkWords.material;
+
+/** Whether the vessel's material stands the hottest that oven, kiln and furnace are set to, °C. */
+export const materialCheck = (sheet: RunSheet, { charring, ashing }: SampleCells): Check => {
+  const { material, oven } = sheet.details;
+  const set = [oven, ...(charring === undefined ? [] : [charring.kilnSet]), ...(ashing === undefined ? [] : [ashing.furnaceSet])];
+  const [hottest, stands] = [fn("MAX", ...set), vesselStands(sheet)];
+  return {
+    silentWhile: fn("OR", is(fn("COUNTA", material), "=", 0), noNumber(...set)),
+    steps: [
+      { when: fn("ISERROR", stands), says: words.notListed },
+      { when: is(hottest, ">", stands), says: words.aboveLimit(hottest, stands, material) },
+    ],
+  };
 };

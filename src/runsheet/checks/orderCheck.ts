@@ -1,18 +1,34 @@
-import { sampleCells } from "../sampleCells";
-import { IN_ORDER, type CheckFormula } from "./Check";
+import { lacksNumber, noNumber } from "../expressions/choices";
+import { is } from "../expressions/Expression";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Ashing, Charring, SampleCells } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
+import { IN_ORDER, type Check, type Step } from "./Check";
+
+const words = checkWords.order;
 
 /** Whether the weighings fall from moist to dry, char, ash and vessel, as far as they are made. */
-export const orderCheck: CheckFormula = (rows, sample) => {
-  const cells = sampleCells(rows, sample);
-  const { vessel, moist, dry } = cells;
-  const [char, ash] = [cells.heating("char"), cells.heating("ash")];
-  const ashing = onceWeighed(ash, [`${ash}>${char}`, "ash above char"], [`${ash}<${vessel}`, "ash below the empty vessel"], IN_ORDER);
-  const charring = onceWeighed(char, [`${char}>${dry}`, "char above the dry sample"], [`${char}<${vessel}`, "char below the empty vessel"], ashing);
-  return `IF(COUNT(${vessel},${moist},${dry})<3,"",IF(${dry}>${moist},"dry above moist",IF(${dry}<=${vessel},"dry sample not above the empty vessel",${charring})))`;
+export const orderCheck = (_: RunSheet, sample: SampleCells): Check => {
+  const { vessel, moist, dry, charring, ashing } = sample;
+  return {
+    silentWhile: lacksNumber(vessel, moist, dry),
+    steps: [
+      { when: is(dry, ">", moist), says: words.dryAboveMoist },
+      { when: is(dry, "<=", vessel), says: words.dryNotAboveVessel },
+      ...(charring === undefined ? [] : ofChar(sample, charring)),
+      ...(charring === undefined || ashing === undefined ? [] : ofAsh(sample, charring, ashing)),
+    ],
+  };
 };
 
-type Finding = readonly [condition: string, words: string];
+const ofChar = ({ vessel, dry }: SampleCells, { char }: Charring): Step[] => [
+  { when: noNumber(char), says: IN_ORDER },
+  { when: is(char, ">", dry), says: words.charAboveDry },
+  { when: is(char, "<", vessel), says: words.charBelowVessel },
+];
 
-/** The first of two findings that holds, or what comes next; in order while not weighed, or where the run does not go that far. */
-const onceWeighed = (weighed: string, [one, words]: Finding, [other, otherWords]: Finding, next: string): string =>
-  weighed === "" ? IN_ORDER : `IF(COUNT(${weighed})=0,${IN_ORDER},IF(${one},"${words}",IF(${other},"${otherWords}",${next})))`;
+const ofAsh = ({ vessel }: SampleCells, { char }: Charring, { ash }: Ashing): Step[] => [
+  { when: noNumber(ash), says: IN_ORDER },
+  { when: is(ash, ">", char), says: words.ashAboveChar },
+  { when: is(ash, "<", vessel), says: words.ashBelowVessel },
+];

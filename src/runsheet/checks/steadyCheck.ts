@@ -1,16 +1,25 @@
-import { glossary } from "../glossary";
-import { newestVerdict } from "../newestVerdict";
-import { sampleCells } from "../sampleCells";
-import { IN_ORDER, type CheckFormula } from "./Check";
+import { fn, is } from "../expressions/Expression";
+import { newestVerdict } from "../formulas/constantWeight";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { SampleCells } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
+import { weighInWords } from "../words/weighInWords";
+import { IN_ORDER, type Check } from "./Check";
+
+const words = checkWords.steady;
 
 /** Whether the sample was shown steady, and before it was charred. */
-export const steadyCheck: CheckFormula = (rows, sample) => {
-  const cells = sampleCells(rows, sample);
-  const newest = newestVerdict(cells, rows);
-  const weighed = cells.stretch(rows.table.letters.sample);
-  const { notYet: waiting } = glossary.verdicts;
-  const notYet = `IF(ISERROR(${newest}),"see the weigh-in table",IF(${newest}="${waiting}","not steady yet","not shown steady: "&${newest}))`;
-  const char = cells.heating("char");
-  const otherwise = char === "" ? notYet : `IF(COUNT(${char})=1,"charred before it was shown steady",${notYet})`;
-  return `IF(COUNT(${weighed})<2,"",IF(COUNT(${cells.dry})=1,${IN_ORDER},${otherwise}))`;
+export const steadyCheck = (sheet: RunSheet, sample: SampleCells): Check => {
+  const newest = newestVerdict(sheet, sample);
+  const { charring } = sample;
+  return {
+    silentWhile: is(fn("COUNT", sample.weighIns(sheet.columns.at.sample)), "<", 2),
+    steps: [
+      { when: is(fn("COUNT", sample.dry), "=", 1), says: IN_ORDER },
+      ...(charring === undefined ? [] : [{ when: is(fn("COUNT", charring.char), "=", 1), says: words.charredBefore }]),
+      { when: fn("ISERROR", newest), says: words.seeTable },
+      { when: is(newest, "=", weighInWords.verdicts.notYet), says: words.notYet },
+    ],
+    otherwise: words.notShown(newest),
+  };
 };

@@ -1,23 +1,31 @@
-import { detailBox } from "../constantWeightArguments";
-import { glossary } from "../glossary";
-import { LIGHTER_PER_CELSIUS } from "../lighterPerCelsius";
-import { sampleCells } from "../sampleCells";
-import { IN_ORDER, type CheckFormula } from "./Check";
+import { noNumber } from "../expressions/choices";
+import { fn, is } from "../expressions/Expression";
+import { readsLighterBy } from "../formulas/coldEnough";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { SampleCells } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
+import { weighInWords } from "../words/weighInWords";
+import type { Check } from "./Check";
 
-const MILLIGRAMS_PER_GRAM = 1000;
+const words = checkWords.warmth;
 
-/** Whether each weigh-in was cold enough for this balance; the warmest one with the error of the published case, as a hint. */
-export const warmthCheck: CheckFormula = (rows, sample) => {
-  const cells = sampleCells(rows, sample);
-  const { cold = "", warmer = "" } = rows.table.letters;
-  const [flags, above] = [cells.stretch(cold), cells.stretch(warmer)];
-  const { warm, chilled } = glossary.cold;
-  const milligrams = `ROUND(MAX(${above})*${LIGHTER_PER_CELSIUS.grams * MILLIGRAMS_PER_GRAM}/${LIGHTER_PER_CELSIUS.per},1)`;
-  const light =
-    `"weigh-in "&MATCH(MAX(${above}),${above},0)&" was "&ROUND(MAX(${above}),0)&" °C above the room and reads light: ` +
-    `this vessel by an unknown amount; the published case, a 17 g porcelain crucible, by up to "&${milligrams}&" mg"`;
-  return (
-    `IF(OR(COUNT(${above})=0,COUNT(${detailBox(rows, "readability")})=0),"",IF(COUNTIF(${flags},"${warm}")>0,${light},` +
-    `IF(COUNTIF(${flags},"${chilled}")>0,"weighed colder than the room: it reads heavy, and damp settles on it",${IN_ORDER})))`
-  );
-};
+/**
+ * Whether each weigh-in was cold enough for this balance; the warmest one with the error of the published case, as a hint.
+ * Undefined on a sheet without temperatures.
+ */
+export function warmthCheck({ columns: { temperatures }, details }: RunSheet, { weighIns }: SampleCells): Check | undefined {
+  if (temperatures === undefined) return undefined;
+  const [flags, above] = [weighIns(temperatures.cold), weighIns(temperatures.warmer)];
+  const { warm, chilled } = weighInWords.cold;
+  const warmest = fn("MAX", above);
+  return {
+    silentWhile: fn("OR", noNumber(above), noNumber(details.readability)),
+    steps: [
+      {
+        when: is(fn("COUNTIF", flags, warm), ">", 0),
+        says: words.readsLight(fn("MATCH", warmest, above, 0), fn("ROUND", warmest, 0), readsLighterBy(warmest)),
+      },
+      { when: is(fn("COUNTIF", flags, chilled), ">", 0), says: words.readsHeavy },
+    ],
+  };
+}

@@ -1,4 +1,4 @@
-import { cautions } from "../../runsheet/cautions";
+import { cautions } from "../../runsheet/words/cautions";
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
 
 // An orchard that does not exist; every weighing on this sheet is made up. While drying, seven tenths of the water left go

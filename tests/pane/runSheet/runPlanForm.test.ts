@@ -1,7 +1,7 @@
 import { readingUncertainty } from "../../../src/confidence/readingUncertainty";
-import { readRunPlanForm, type PlanOutcome, type RunPlanForm } from "../../../src/pane/runSheet/runPlanForm";
+import { type PlanOutcome, readRunPlanForm, type RunPlanForm } from "../../../src/pane/runSheet/runPlanForm";
 import { runPlanText } from "../../../src/pane/runSheet/runPlanText";
-import { planRun } from "../../../src/runsheet/planRun";
+import { planRun } from "../../../src/runsheet/planning/planRun";
 
 const FORM: RunPlanForm = {
   kind: "charring",

@@ -1,5 +1,5 @@
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../../src/runsheet/RunSheetOptions";
+import { RUN_KINDS, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { cellArea } from "../../../src/workbook/cellArea";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";

@@ -1,0 +1,51 @@
+import { cellAt } from "../../workbook/cellArea";
+import type { Cell, Expression, Infix, Range } from "./Expression";
+
+/** A cell formula in English notation, "=" included. */
+export const formulaText = (expression: Expression): string => `=${written(expression)}`;
+
+/** "B7", "E33:E40": where something stands, without the marks that fix a reference. */
+export const placeOf = (at: Cell | Range): string => written(at).replaceAll("$", "");
+
+/** The letters of a column counted from 0. */
+const letters = (column: number): string => cellAt(0, column).slice(0, -1);
+
+function written(expression: Expression): string {
+  if (typeof expression === "string") return `"${expression.replaceAll('"', '""')}"`;
+  if (typeof expression === "number") return String(expression);
+  if (typeof expression === "boolean") return expression ? "TRUE" : "FALSE";
+  switch (expression.kind) {
+    case "cell":
+      return `${expression.fixed === "both" ? "$" : ""}${letters(expression.column)}${expression.fixed === "nothing" ? "" : "$"}${expression.row}`;
+    case "range":
+      return `${written(expression.from)}:${written(expression.to)}`;
+    case "call":
+      return `${expression.name}(${expression.given.map((given) => (given === undefined ? "" : written(given))).join(",")})`;
+    case "infix":
+      return operation(expression);
+    case "bracketed":
+      return `(${written(expression.inner)})`;
+    case "joined":
+      return expression.parts.map((part) => (isInfix(part) ? `(${written(part)})` : written(part))).join("&");
+  }
+}
+
+const isInfix = (expression: Expression): expression is Infix => typeof expression === "object" && expression.kind === "infix";
+
+/** How tightly an operator binds; the joining of texts stands between comparison and sum. */
+const JOINS = 1;
+const BINDS = { "=": 0, "<": 0, "<=": 0, ">": 0, ">=": 0, "+": 2, "-": 2, "*": 3, "/": 3, "^": 4 } as const;
+
+/** Brackets only where the order of reckoning needs them: a-(b+c), (a+b)*c, but a*b/c for a*(b/c). */
+function operation({ left, operator, right }: Infix): string {
+  const own = BINDS[operator];
+  const mustStandApart = operator === "-" || operator === "/" || operator === "^";
+  const before = binds(left) < own ? `(${written(left)})` : written(left);
+  const after = binds(right) < own || (mustStandApart && binds(right) === own) ? `(${written(right)})` : written(right);
+  return `${before}${operator}${after}`;
+}
+
+function binds(operand: Expression): number {
+  if (isInfix(operand)) return BINDS[operand.operator];
+  return typeof operand === "object" && operand.kind === "joined" ? JOINS : Infinity;
+}

@@ -1,0 +1,14 @@
+import { NOTHING, noNumber, when } from "../expressions/choices";
+import { retort, type Call, type Expression } from "../expressions/Expression";
+import type { RunSheet } from "../sheet/RunSheet";
+
+/**
+ * Standard uncertainty of one weighing, g: that of READING.U, sqrt(s^2 + 2 d^2 / 12) with the repeatability s and the display
+ * step d, where a repeatability not given counts as none. The balance is zeroed before each weighing, so both zero and load
+ * are rounded. A weighing corrected by two zeros is known a little better than that, by sqrt(3 / 4), which is not claimed.
+ */
+export function weighingUncertainty({ details: { readability, repeatability } }: RunSheet): Call {
+  const isZeroed = true;
+  const reading = (known: Expression | undefined): Call => retort("READING.U", readability, known, undefined, isZeroed);
+  return when(noNumber(readability), NOTHING, when(noNumber(repeatability), reading(undefined), reading(repeatability)));
+}

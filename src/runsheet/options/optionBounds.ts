@@ -1,0 +1,30 @@
+import { runOptionOutOfBounds } from "../../problems/runSheetProblems";
+
+/** Bounds of what a run sheet can be made for. Those without a source are our own: more would not fit a bench or a page. */
+export const optionBounds = {
+  weighIns: { name: "weigh-ins", atLeast: 3, atMost: 60, unit: "" },
+  replicates: { name: "replicates", atLeast: 1, atMost: 6, unit: "" },
+  /** Up to a day. */
+  interval: { name: "interval", atLeast: 1, atMost: 1440, unit: "min" },
+  /** From a microbalance to a platform scale. */
+  readability: { name: "readability", atLeast: 0.000001, atMost: 100, unit: "g" },
+  /** What ovens, not kilns, are set to. */
+  oven: { name: "oven temperature", atLeast: 20, atMost: 300, unit: "°C" },
+  /** Between a warm room and the hottest laboratory kilns. */
+  kiln: { name: "kiln temperature", atLeast: 20, atMost: 1800, unit: "°C" },
+  /** Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above. */
+  wanted: { name: "wanted uncertainty", atLeast: 0.00001, atMost: 0.1, unit: "" },
+} as const;
+
+export interface OptionBounds {
+  readonly name: string;
+  readonly atLeast: number;
+  readonly atMost: number;
+  /** "" for a plain count or fraction. */
+  readonly unit: string;
+}
+
+/** @throws InputProblem when the value is not a number within the bounds */
+export function bounded({ name, atLeast, atMost, unit }: OptionBounds, value: number): void {
+  if (!(value >= atLeast && value <= atMost)) throw runOptionOutOfBounds(name, value, atLeast, atMost, unit);
+}

@@ -1,0 +1,87 @@
+import { firstOf, lacksNumber, noNumber, onceNumbers, orNothing } from "../../src/runsheet/expressions/choices";
+import { bracketed, cell, fixed, fn, is, joined, range, reckon, retort, text, type Expression } from "../../src/runsheet/expressions/Expression";
+import { formulaText, placeOf } from "../../src/runsheet/expressions/formulaText";
+import { workOut, type Plain } from "./workOut";
+
+const [a, b, c] = [cell(1, 0), cell(1, 1), cell(1, 2)];
+
+describe("formulaText(expression)", () => {
+  it.each<[string, Expression]>([
+    ["=A1", a],
+    ["=$B$10", fixed(cell(10, 1))],
+    ["=E$33:AA40", range(fixed(cell(33, 4), "row"), cell(40, 26))],
+    ['="in ""order"""', 'in "order"'],
+    ["=0.5", 0.5],
+    ["=FIXED(A1,2,TRUE)", fn("FIXED", a, 2, true)],
+    ["=RETORT.READING.U(A1,,,TRUE)", retort("READING.U", a, undefined, undefined, true)],
+    ["=A1-(B1+C1)/2", reckon(a, "-", reckon(reckon(b, "+", c), "/", 2))],
+    ["=A1-(B1-C1)", reckon(a, "-", reckon(b, "-", c))],
+    ["=A1-B1-C1", reckon(reckon(a, "-", b), "-", c)],
+    ["=A1+B1-C1", reckon(a, "+", reckon(b, "-", c))],
+    ["=A1/(B1*C1)", reckon(a, "/", reckon(b, "*", c))],
+    ["=A1*B1/C1", reckon(a, "*", reckon(b, "/", c))],
+    ["=(A1-B1)/(C1-B1)", reckon(reckon(a, "-", b), "/", reckon(c, "-", b))],
+    ["=A1*(1+B1)^2", reckon(a, "*", reckon(reckon(1, "+", b), "^", 2))],
+    ["=100*(SUM(A1,B1))", reckon(100, "*", bracketed(fn("SUM", a, b)))],
+    ["=(A1-B1)*100<C1", is(reckon(reckon(a, "-", b), "*", 100), "<", c)],
+    ['=A1&B1=""', is(joined(a, b), "=", "")],
+    ['="row "&(A1+1)&" of "&B1', text`row ${reckon(a, "+", 1)} of ${b}`],
+    ['="Sample 2: "&A1', joined("Sample 2", ": ", a)],
+    ["=(A1&B1)+1", reckon(joined(a, b), "+", 1)],
+    [
+      '=IF(A1>B1,"one",IF(B1>C1,"two",C1))',
+      firstOf(
+        [
+          [is(a, ">", b), "one"],
+          [is(b, ">", c), "two"],
+        ],
+        c,
+      ),
+    ],
+    ['=IF(COUNT(A1,B1)<2,"",A1*B1)', onceNumbers([a, b], reckon(a, "*", b))],
+    ["=COUNT(A1,B1)=0", noNumber(a, b)],
+    ["=COUNT(A1,B1,C1)<3", lacksNumber(a, b, c)],
+    ['=IFERROR(LOG10(A1),"")', orNothing(fn("LOG10", a))],
+  ])("writes %s", (formula, expression) => {
+    expect(formulaText(expression)).toBe(formula);
+  });
+
+  it("gives the place of a cell or a range without the marks that fix it", () => {
+    expect([placeOf(fixed(cell(10, 1))), placeOf(range(fixed(cell(33, 4), "row"), cell(40, 4)))]).toEqual(["B10", "E33:E40"]);
+  });
+});
+
+describe("workOut(expression)", () => {
+  const values: readonly Plain[] = [3, "words", null, "", 0.125];
+  const at = (_row: number, column: number): Plain => values[column] ?? null;
+  const [three, words, blank, empty, eighth] = [0, 1, 2, 3, 4].map((column) => cell(1, column)) as [typeof a, typeof a, typeof a, typeof a, typeof a];
+  const row = range(cell(1, 0), cell(1, 4));
+
+  it.each<[Plain, Expression]>([
+    [2, fn("COUNT", row)],
+    [4, fn("COUNTA", row)],
+    [1, fn("COUNTIF", row, "words")],
+    [3.125, fn("SUM", row)],
+    [3, fn("MAX", row)],
+    [0, fn("MAX", blank, empty)],
+    [5, fn("MATCH", eighth, row, 0)],
+    [0.13, fn("ROUND", eighth, 2)],
+    [0.13, fn("ROUNDUP", 0.121, 2)],
+    [2.4, fn("ROUNDUP", 2.3094, 1)],
+    [-1, fn("INT", -0.5)],
+    [1439, fn("MOD", -1, 1440)],
+    ["170", fn("FIXED", 172, -1, true)],
+    ["words and 3", text`${words} and ${three}`],
+    [true, is(blank, "=", "")],
+    [true, is(empty, "=", "")],
+    [true, is(words, ">", three)],
+    [true, is("Words", "=", words)],
+    [2, fn("SUMPRODUCT", fn("ABS", reckon(fn("ISNUMBER", row), "-", 0)))],
+    ["", orNothing(reckon(three, "/", 0))],
+    ["", orNothing(reckon(words, "+", 1))],
+    [2, fn("FIND", "o", words)],
+    ["wo", fn("LEFT", words, 2)],
+  ])("gives %j", (value, expression) => {
+    expect(workOut(expression, at)).toEqual(value);
+  });
+});

@@ -1,6 +1,6 @@
-import { everyFunction } from "../../src/functions/catalogue";
-import { everyPublished } from "../published/everyPublished";
-import { functionNamed, nameIn, tableIn, workingIn } from "./call";
+import { everyFunction } from "../../../src/functions/catalogue";
+import { everyPublished } from "../../published/everyPublished";
+import { functionNamed, nameIn, tableIn, workingIn } from "../call";
 
 const cells = [
   ...new Set([...everyFunction.flatMap(({ examples }) => examples.map(({ cell }) => cell)), ...everyPublished.map(({ cell }) => cell)]),

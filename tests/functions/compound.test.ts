@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { CellProblem, type Answer } from "../../src/cells/CellProblem";
+import type { Answer } from "../../src/cells/CellProblem";
 import { answerOf, column, workingOf } from "./call";
 import { hydrates, withoutDots } from "../chemistry/realCompounds";
 
@@ -63,21 +63,6 @@ test("FORMULA.CHECK(formula) is text for any text, never an error", () => {
     }),
     { numRuns: 5000 },
   );
-});
-
-test.each(["MOLARMASS", "ATOMS", "FORMULA.CHECK"])("%s(formula) passes an error in its input cell on", (name) => {
-  const error = { type: "Error", basicValue: "#N/A", basicType: "Error" };
-  expect(answerOf(name, error)).toEqual(new CellProblem("#N/A", "formula: the cell given here shows #N/A. Mend that cell first.", "formula"));
-});
-
-test.each([
-  ["MOLARMASS", "CaXoO3", 'formula: no element "Xo" at character 3 of "CaXoO3". Check the symbol.'],
-  ["ATOMS", "CaXoO3", 'formula: no element "Xo" at character 3 of "CaXoO3". Check the symbol.'],
-  ["MOLARMASS", 40.08, "formula: 40.08 is not a chemical formula. Type a chemical formula such as CaCO3."],
-  ["MOLARMASS", 0, "formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
-  ["ATOMS", "PmCl3", "formula: promethium (Pm) has no standard atomic weight, so no molar mass follows. Leave it out or use one isotope's mass."],
-])("%s(%j) refuses with the sentence behind #VALUE!", (name, argument, message) => {
-  expect(answerOf(name, argument)).toEqual(new CellProblem("#VALUE!", message, "formula"));
 });
 
 test("the working of MOLARMASS(formula) shows each product, the sum, the edition and the notes", () => {

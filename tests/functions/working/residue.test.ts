@@ -1,4 +1,4 @@
-import { functionNamed, inCellsOf, workingOf } from "./call";
+import { functionNamed, inCellsOf, workingOf } from "../call";
 
 test("VOLATILEMATTER works out the loss, takes the moisture off, and divides by the dry part where asked", () => {
   const read = { vessel: 20, before: 21, after: 20.2, moisture: 0.05 };

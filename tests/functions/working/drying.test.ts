@@ -1,4 +1,4 @@
-import { inCellsOf, workingOf } from "./call";
+import { inCellsOf, workingOf } from "../call";
 
 test("MOISTURE.WET works its answer out with the numbers put in", () => {
   expect(workingOf("MOISTURE.WET", { vessel: 25, moist: 35, dry: 31.5 })).toEqual([

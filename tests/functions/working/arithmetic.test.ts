@@ -1,7 +1,7 @@
 import { runInNewContext } from "node:vm";
-import { everyFunction } from "../../src/functions/catalogue";
-import { everyPublished } from "../published/everyPublished";
-import { functionNamed, nameIn, tableIn, workingIn } from "./call";
+import { everyFunction } from "../../../src/functions/catalogue";
+import { everyPublished } from "../../published/everyPublished";
+import { functionNamed, nameIn, tableIn, workingIn } from "../call";
 
 const cells = [
   ...new Set([...everyFunction.flatMap(({ examples }) => examples.map(({ cell }) => cell)), ...everyPublished.map(({ cell }) => cell)]),

@@ -260,6 +260,7 @@ describe("The clock", () => {
     ["over a weigh-in whose clock is missing", [at(9, 0), null, at(10, 0)], [0, "", 60]],
     ["to a hundredth of a minute", [at(9, 0), at(9, 0) + 0.125 / 1440], [0, 0.13]],
     ["not at all while the first clock is missing", [null, at(9, 30)], ["", ""]],
+    ["on from a bare time to a date with a time", [at(9, 0), 46000 + at(9, 30)], [0, 30]],
     ["straight from the first day a spreadsheet counts", [1, 3.5], [0, 3600]],
   ])("counts %s", (_, clocks, minutes) => {
     expect(elapsed(clocks)).toEqual(minutes);

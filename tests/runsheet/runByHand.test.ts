@@ -367,6 +367,7 @@ describe("Boxes and results that wait", () => {
       [25, 60, 25.4, "check the ash weighing"],
       [25, 32.53, 32.53, 7.53 / 26.21],
       [25, 32.53, 25, 0],
+      [25, 51.21, 25.4, 0.4 / 26.21],
     ] as const) {
       const run = plum();
       run.type(run.first.emptyVessel.box, vessel);

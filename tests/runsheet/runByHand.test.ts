@@ -195,8 +195,9 @@ describe("Pan zeros", () => {
     const { emptyVessel } = run.first;
     const zeros = there(run.sheet.columns.zeros);
     const { sample } = run.sheet.columns.at;
-    run.type(inTable(run, 1, zeros.before), 0);
+    run.type(inTable(run, 1, zeros.before), 0.5);
     expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.2, 9);
+    run.type(inTable(run, 1, zeros.before), 0);
     run.type(inTable(run, 1, zeros.after), 0.03);
     // 65.20 - (0.00 + 0.03) / 2 - 25.00
     expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.185, 9);

@@ -21,6 +21,8 @@ describe("planRun(wanted)", () => {
     // 2.1 h is three times 42 min, which binary arithmetic misses by a hair
     [2.1, 42, 5, 168],
     [0, 60, 3, 120],
+    // As many as a run sheet has rows for
+    [29, 30, 60, 1770],
   ])("counts weigh-ins for %s h of drying every %s min: %s in %s min", (dryingHours, intervalMinutes, weighIns, dryingMinutes) => {
     expect(planRun({ ...usual, dryingHours, intervalMinutes })).toMatchObject({ weighIns, dryingMinutes });
   });

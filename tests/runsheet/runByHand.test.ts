@@ -195,8 +195,9 @@ describe("Pan zeros", () => {
     const { emptyVessel } = run.first;
     const zeros = there(run.sheet.columns.zeros);
     const { sample } = run.sheet.columns.at;
-    run.type(inTable(run, 1, zeros.before), 0);
+    run.type(inTable(run, 1, zeros.before), 0.5);
     expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.2, 9);
+    run.type(inTable(run, 1, zeros.before), 0);
     run.type(inTable(run, 1, zeros.after), 0.03);
     // 65.20 - (0.00 + 0.03) / 2 - 25.00
     expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.185, 9);
@@ -260,6 +261,7 @@ describe("The clock", () => {
     ["over a weigh-in whose clock is missing", [at(9, 0), null, at(10, 0)], [0, "", 60]],
     ["to a hundredth of a minute", [at(9, 0), at(9, 0) + 0.125 / 1440], [0, 0.13]],
     ["not at all while the first clock is missing", [null, at(9, 30)], ["", ""]],
+    ["on from a bare time to a date with a time", [at(9, 0), 46000 + at(9, 30)], [0, 30]],
     ["straight from the first day a spreadsheet counts", [1, 3.5], [0, 3600]],
   ])("counts %s", (_, clocks, minutes) => {
     expect(elapsed(clocks)).toEqual(minutes);
@@ -366,6 +368,7 @@ describe("Boxes and results that wait", () => {
       [25, 60, 25.4, "check the ash weighing"],
       [25, 32.53, 32.53, 7.53 / 26.21],
       [25, 32.53, 25, 0],
+      [25, 51.21, 25.4, 0.4 / 26.21],
     ] as const) {
       const run = plum();
       run.type(run.first.emptyVessel.box, vessel);

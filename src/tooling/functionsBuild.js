@@ -25,7 +25,7 @@ class AlsoInto {
   }
 }
 
-/** @param {string} name of this build @param {string} folder the file goes to @param {string} secondFolder where it is wanted as well @param {string} mode */
+/** @param {string} name of this build @param {string} folder the file goes to @param {string} secondFolder wanted there too @param {string} mode */
 module.exports = (name, folder, secondFolder, mode) => ({
   name,
   mode,

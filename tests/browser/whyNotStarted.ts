@@ -1,4 +1,4 @@
-/** The Debian and Ubuntu packages of the libraries that Chromium, Chrome and Edge link to: those of NSS and NSPR looked up, the others from memory. */
+/** The Debian and Ubuntu packages of the libraries that Chromium, Chrome and Edge link to: NSS and NSPR looked up, the others from memory. */
 const PACKAGE_OF: Readonly<Record<string, string>> = {
   "libnss3.so": "libnss3",
   "libnssutil3.so": "libnss3",

@@ -62,9 +62,10 @@ export async function switchedSources(root, chosen) {
   const ids = new Map(
     mutants.map((mutant) => [`${placeOf(mutant.fileName, mutant.mutatorName, mutant.location)}:${oneLine(mutant.replacement)}`, mutant.id]),
   );
-  const withIds = chosen.map((mutant) => ({
-    ...mutant,
-    id: ids.get(`${placeOf(mutant.file, mutant.mutator, mutant.location)}:${mutant.replacement}`),
-  }));
+  const withIds = chosen.map((mutant) => {
+    const id = ids.get(`${placeOf(mutant.file, mutant.mutator, mutant.location)}:${mutant.replacement}`);
+    if (id === undefined) throw new Error(`${mutant.file} changed while its mutants were made. Leave the sources alone until the run is over.`);
+    return { ...mutant, id };
+  });
   return { mutants: withIds, files: files.map(({ name, content }) => ({ file: name, text: content })) };
 }

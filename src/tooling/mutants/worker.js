@@ -23,13 +23,25 @@ async function runFiles({ active, hitLimit, files }) {
   Object.assign(run, { active, hitLimit });
   const outcomes = [];
   let failed = false;
+  let before = process.cpuUsage();
   const runner = new Runner(globalConfig, {});
   const note = (file, ms, problem) => {
     if (failed) return;
     failed = problem !== undefined;
-    outcomes.push({ file, ms, problem, endless: problem?.includes(HIT_LIMIT_REACHED) ?? false, coverage: run.coverage });
+    const { user, system } = process.cpuUsage(before);
+    outcomes.push({
+      file,
+      ms,
+      cpuMs: (user + system) / 1000,
+      problem,
+      endless: problem?.includes(HIT_LIMIT_REACHED) ?? false,
+      coverage: run.coverage,
+    });
   };
-  runner.on("test-file-start", ([test]) => process.send({ started: test.path }));
+  runner.on("test-file-start", ([test]) => {
+    before = process.cpuUsage();
+    process.send({ started: test.path });
+  });
   runner.on("test-file-success", ([test, { perfStats, failureMessage, numFailingTests, testExecError }]) =>
     note(test.path, perfStats.end - perfStats.start, numFailingTests > 0 || testExecError ? String(failureMessage) : undefined),
   );

@@ -27,6 +27,9 @@ export function es2016BuiltIns(): Readonly<Record<string, BuiltIn>> {
     globals
       // Written so for types only; as a value it came in 2020.
       .filter(({ name }) => name !== "globalThis")
-      .map((global) => [global.name, { own: namesIn(checker.getTypeOfSymbol(global)), ofInstances: [...namesInInstances(global), ...ofEveryObject] }]),
+      .map((global) => [
+        global.name,
+        { own: namesIn(checker.getTypeOfSymbol(global)), ofInstances: [...namesInInstances(global), ...ofEveryObject] },
+      ]),
   );
 }

@@ -5,23 +5,25 @@ import { es2016BuiltIns, type BuiltIn } from "./builtIns";
 /** @throws SyntaxError when this is no script of ECMAScript 2016, its regular expressions included */
 export const parseAsEs2016 = (script: string) => parse(script, { ecmaVersion: 2016, sourceType: "script" });
 
+const KEPT = es2016BuiltIns();
+
 /**
  * A realm of the language alone (no page, no Node) with every built-in taken out that came after ECMAScript 2016, and with a
  * RegExp that refuses what that edition cannot read. `given` are the globals that a host adds.
  */
 export function es2016Realm(given: Readonly<Record<string, unknown>>): { realm: vm.Context; takenOut: readonly string[] } {
   const realm = vm.createContext({});
+  const globals = vm.runInContext("this", realm) as { RegExp: RegExpConstructor } & Record<string, unknown>;
   const takeOut = vm.runInContext(`(${takeOutLater.toString()})`, realm) as typeof takeOutLater;
-  const takenOut = takeOut(es2016BuiltIns());
+  const takenOut = takeOut(globals, KEPT);
   const strict = vm.runInContext(`(${withStrictRegExp.toString()})`, realm) as typeof withStrictRegExp;
-  strict((pattern, flags) => void parseAsEs2016(String(new RegExp(pattern, flags))));
+  strict(globals, (pattern, flags) => void parseAsEs2016(String(new RegExp(pattern, flags))));
   Object.assign(realm, given);
   return { realm, takenOut };
 }
 
 /** Runs inside the realm, as its own source: it may use nothing from around it, and nothing that it takes out. */
-function takeOutLater(kept: Readonly<Record<string, BuiltIn>>): string[] {
-  const globals = Function("return this")() as Record<string, unknown>;
+function takeOutLater(globals: Record<string, unknown>, kept: Readonly<Record<string, BuiltIn>>): string[] {
   const takenOut: string[] = [];
   const named = (key: string | symbol): string => (typeof key === "string" ? key : String(key).replace(/^Symbol\(Symbol\.(.*)\)$/, "@@$1"));
   const keepOnly = (holder: unknown, names: readonly string[], where: string): void => {
@@ -61,13 +63,12 @@ function takeOutLater(kept: Readonly<Record<string, BuiltIn>>): string[] {
 }
 
 /** Runs inside the realm: a pattern that is put together while running is read as an engine of that edition would read it. */
-function withStrictRegExp(check: (pattern: string, flags: string) => void): void {
-  const globals = Function("return this")() as { RegExp: RegExpConstructor };
+function withStrictRegExp(globals: { RegExp: RegExpConstructor }, check: (pattern: string, flags: string) => void): void {
   const made = (target: RegExpConstructor, [pattern, flags]: readonly [string | RegExp, string?]): RegExp => {
     try {
       if (typeof pattern === "string") check(pattern, flags === undefined ? "" : flags);
     } catch (refused) {
-      throw new SyntaxError(String(refused));
+      throw new SyntaxError(String(refused), { cause: refused });
     }
     return Reflect.construct(target, [pattern, flags]) as RegExp;
   };

@@ -92,6 +92,7 @@ function addin(mode) {
           { from: "LICENSE", to: "licences/retort.txt", toType: "file" },
           { from: "node_modules/uplot/LICENSE", to: "licences/uplot.txt", toType: "file" },
           { from: "node_modules/@borgar/fx/LICENSE", to: "licences/fx.txt", toType: "file" },
+          { from: "node_modules/core-js/LICENSE", to: "licences/core-js.txt", toType: "file" },
           ...(office.local ? officeFiles : []),
         ],
       }),

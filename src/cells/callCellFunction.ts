@@ -6,7 +6,7 @@ import { readInputs } from "./readInputs";
 
 /**
  * Runs a cell function on arguments as a spreadsheet host hands them over. Never throws: a problem is an answer.
- * @param raw one entry an argument; further entries (the host's invocation object) are ignored
+ * @param raw one entry an argument; the host's invocation object after them is ignored
  * @returns a rectangle for functions that take ranges or give a table, else one answer
  */
 export function callCellFunction(definition: CellFunction, raw: readonly unknown[]): Answer | Answer[][] {

@@ -7,8 +7,8 @@ import type { Input } from "../inputs/Input";
  */
 export function functionsMetadata(functions: readonly CellFunction[], helpAddress: (name: string) => string): object {
   return {
-    // Error cells reach the functions and pass through as themselves; rich values reach them and are unwrapped.
-    allowErrorForDataTypeAny: true,
+    // Rich values reach the functions and are unwrapped, error cells among them, which pass through as themselves. Never beside
+    // allowErrorForDataTypeAny: the two together crash Office LTSC 2021 (office-js, issue 4385).
     allowCustomDataForDataTypeAny: true,
     functions: functions.map((definition) => ({
       id: definition.name,

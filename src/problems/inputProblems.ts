@@ -55,6 +55,15 @@ export const argumentLeftOut = (argument: string, position: number): InputProble
 export const tooManyArguments = (name: string, given: number, most: number): InputProblem =>
   new InputProblem(name, `${given} arguments given; it takes ${most} at most`, "Use a decimal point, and commas only between the arguments.");
 
+/** @param position from 1 */
+export const argumentNotKnown = (name: string, position: number): InputProblem =>
+  new InputProblem(name, `argument ${position} is newer than the functions loaded here`, LOAD_NEWER);
+
+/** For a function that the spreadsheet has been told of and that was never loaded. */
+export const functionNotLoaded = (name: string): InputProblem => new InputProblem(name, "it is newer than the functions loaded here", LOAD_NEWER);
+
+const LOAD_NEWER = "Close the spreadsheet and open it again to load the newer ones.";
+
 /** For a spreadsheet whose cell formulas take commas. */
 export const semicolonsBetween = (name: string): InputProblem =>
   new InputProblem(name, "semicolons stand between the arguments", "Cell formulas here take commas: type a comma in place of each.");

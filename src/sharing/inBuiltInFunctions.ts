@@ -20,13 +20,14 @@ const outermost = (calls: readonly RetortCall[]): RetortCall[] =>
 
 function writtenOut({ name, argumentTexts }: RetortCall): string | undefined {
   const definition = everyFunction.find((one) => one.name === name);
-  const inputs = Object.keys(definition?.inputs ?? {});
+  const inputs = Object.entries(definition?.inputs ?? {});
   if (definition?.inCells === undefined || argumentTexts.length > inputs.length) return undefined;
   const texts: Record<string, string> = {};
-  for (const [index, input] of inputs.entries()) {
+  for (const [index, [argument, input]] of inputs.entries()) {
     const text = inBuiltInFunctions(argumentTexts[index] ?? "");
     if (text === undefined) return undefined;
-    texts[input] = text;
+    // Empty text reads as an optional input left out.
+    texts[argument] = input.optional && text === '""' ? "" : text;
   }
   return definition.inCells(texts);
 }

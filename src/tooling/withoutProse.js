@@ -1,6 +1,6 @@
 "use strict";
 // A TypeScript transformer for functions.js: a host only ever calls `compute`, and reads the rest from functions.json.
-// Leaving out what is there to be read takes a third off the bundle (54.6 to 37.2 kB gzipped) that every calculating workbook loads.
+// Leaving out what is there to be read takes more than a quarter off the bundle (62.7 to 45.4 kB gzipped) that every calculating workbook loads.
 const ts = require("typescript");
 
 const DEFINING = new Set(["cellFunction", "tableFunction"]);

@@ -2,7 +2,7 @@ import { INTERNAL_ERROR } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
 import type { CellFunction } from "../../src/functions/cellFunction";
 import { ExcelHost } from "../host/ExcelHost";
-import { errorCell } from "../host/FunctionCalls";
+import { BOTH_FLAGS, errorCell, errorObjectCell } from "../host/FunctionCalls";
 import { loadClientLibrary } from "../host/loadClientLibrary";
 import { testFunctions } from "./testFunctions";
 
@@ -14,6 +14,8 @@ const VALUE = 7;
 // The runtime sends results at most every half second and looks once more after the last (its own source); calls made at
 // once share a look, hence the concurrent tests.
 const LAST_LOOK_MS = 600;
+
+const LOAD_NEWER = "Close the spreadsheet and open it again to load the newer ones.";
 
 const host = new ExcelHost();
 loadClientLibrary(host);
@@ -51,7 +53,28 @@ describe("through the custom-functions runtime of the client library", () => {
 
   test.concurrent("no answer shows as #N/A with its sentence, alone or inside a spill", async () => {
     expect(await call("TEST.NOTABLE", [[1]])).toEqual({ worked: false, value: "grams: nothing to tabulate. Weigh again.", errorCode: NOT_AVAILABLE });
-    expect((await call("TEST.NOANSWER", [[1]])).value).toEqual([[error("#N/A", "grams: nothing follows from one weighing. Weigh again.")]]);
+    const noAnswer = "grams: nothing follows from one weighing. Weigh again.";
+    expect(await call("TEST.NOANSWER", [[1]])).toEqual({ worked: false, value: noAnswer, errorCode: NOT_AVAILABLE });
+    expect((await call("TEST.NOANSWER", column(1, 1))).value).toEqual(column(error("#N/A", noAnswer), error("#N/A", noAnswer)));
+  });
+
+  test.concurrent("a problem that is the whole answer fails the call; it does not travel in a rectangle of one cell", async () => {
+    const gained = "after: 36.2 g is more than before, 35 g. Check for swapped cells or regained moisture.";
+    const alone = { worked: false, value: gained, errorCode: VALUE };
+    expect(await call("VOLATILEFRACTION", [[25]], [[35]], [[36.2]])).toEqual(alone);
+    expect(await call("VOLATILEFRACTION", 25, 35, 36.2)).toEqual(alone);
+    expect(await call("VOLATILEFRACTION", [[25, 25]], [[35, 35]], [[36.2, 28]])).toEqual({ worked: true, value: [[error("#VALUE!", gained), 0.7]] });
+  });
+
+  test.concurrent("an argument beyond those it knows, as with newer metadata, is named: its answer would leave that argument out", async () => {
+    const beyond = (position: number) => `RETORT.TEST.SUM: argument ${position} is newer than the functions loaded here. ${LOAD_NEWER}`;
+    expect(await call("TEST.SUM", [[1]], [[2]], [[3]])).toEqual({ worked: false, value: beyond(3), errorCode: VALUE });
+    expect(await call("TEST.SUM", [[1]], null, null, "dry")).toEqual({ worked: false, value: beyond(4), errorCode: VALUE });
+    expect((await call("TEST.SUM", [[1]], [[2]], null)).value).toEqual([[3]]);
+  });
+
+  test.concurrent("a function that the metadata have and the code has not never answers", async () => {
+    expect(await call("TEST.NEWER", [[1]])).toMatchObject({ worked: false });
   });
 
   test.concurrent("an error in an input cell comes out as that same error", async () => {
@@ -59,6 +82,16 @@ describe("through the custom-functions runtime of the client library", () => {
     expect(value).toEqual([[0.7], [expect.objectContaining({ type: "Error", basicValue: "#DIV/0!" })]]);
     expect(await call("TEST.HOLES", errorCell("#DIV/0!"))).toMatchObject({ worked: false, errorCode: DIVISION_BY_ZERO });
     expect(await call("TEST.HOLES", errorCell("#N/A"))).toMatchObject({ worked: false, errorCode: NOT_AVAILABLE });
+  });
+
+  test.concurrent("an error cell comes out the same where a host still holds metadata with both flags", async () => {
+    const both = (id: string, ...given: unknown[]) => host.functions.call(id, given, BOTH_FLAGS);
+    for (const cell of [errorCell, errorObjectCell]) {
+      const { value } = await both("VOLATILEFRACTION", column(25, 25), column(35, cell("#DIV/0!")), column(28, 28));
+      expect(value).toEqual([[0.7], [expect.objectContaining({ type: "Error", basicValue: "#DIV/0!" })]]);
+      const passed = "grams: the cell given here shows #REF!. Mend that cell first.";
+      expect(await both("TEST.HOLES", cell("#REF!"))).toEqual({ worked: false, value: passed, errorCode: VALUE });
+    }
   });
 
   test.concurrent("an error that no function may return comes out as #VALUE! with a sentence that names it", async () => {
@@ -91,6 +124,7 @@ describe("through the custom-functions runtime of the client library", () => {
   });
 
   test.concurrent("what nobody foresaw shows as #VALUE! with one sentence and no detail", async () => {
-    expect((await call("TEST.UNFORESEEN", [[1]])).value).toEqual([[error("#VALUE!", INTERNAL_ERROR)]]);
+    expect(await call("TEST.UNFORESEEN", [[1]])).toEqual({ worked: false, value: INTERNAL_ERROR, errorCode: VALUE });
+    expect((await call("TEST.UNFORESEEN", column(1, 1))).value).toEqual(column(error("#VALUE!", INTERNAL_ERROR), error("#VALUE!", INTERNAL_ERROR)));
   });
 });

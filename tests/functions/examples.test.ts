@@ -1,6 +1,7 @@
 import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import { callLiteral } from "./call";
+import { leavesArgumentOut } from "../leavesArgumentOut";
+import { answerOf, callLiteral, literalArguments } from "./call";
 
 // Examples print a value as a reader would check it; a double holds at least this many figures of it.
 const FIGURES = 12;
@@ -20,6 +21,20 @@ test.each(everyFunction.map((definition) => [definition.name, definition] as con
   expect(definition.examples.length).toBeGreaterThan(0);
   expect(definition.source.length).toBeGreaterThan(10);
   for (const { cell } of definition.examples) expect(cell.startsWith(`=RETORT.${name}(`)).toBe(true);
+});
+
+test.each(everyFunction.flatMap((definition) => definition.examples.map(({ cell }) => [cell, definition] as const)))(
+  "%s answers the same with empty text for each input that it leaves out",
+  (cell, { name, inputs }) => {
+    const given = literalArguments(cell);
+    const filled = Object.keys(inputs).map((_, index) => given[index] ?? "");
+    expect(answerOf(name, ...filled)).toEqual(answerOf(name, ...given));
+  },
+);
+
+test("no example leaves an argument out between commas", () => {
+  const cells = everyFunction.flatMap(({ examples }) => examples.map(({ cell }) => cell));
+  expect(cells.filter(leavesArgumentOut)).toEqual([]);
 });
 
 test.each(everyFunction.flatMap(({ examples }) => examples.map((example) => [example.cell, example] as const)))(

@@ -56,7 +56,8 @@ export function kindOf(input: Input<unknown>): string {
 export function attack(definition: CellFunction, kinds: Readonly<Record<string, Kind>>): Outcome {
   const failures: string[] = [];
   const needed = new Set<string>();
-  const examples = definition.examples.map(({ cell }) => literalArguments(cell));
+  // Empty text stands for an input that an example leaves out.
+  const examples = definition.examples.map(({ cell }) => literalArguments(cell).map((given) => (given === "" ? null : given)));
   Object.entries(definition.inputs).forEach(([argument, input], index) => {
     const kind = kindOf(input);
     if (kinds[kind] === undefined) failures.push(`${definition.name}(${argument}): no rule for the kind "${kind}"`);

@@ -1,7 +1,6 @@
 import Ajv from "ajv";
 import { functionsMetadata } from "../../src/cells/metadata";
 import { everyFunction } from "../../src/functions/catalogue";
-import contract from "./contract.json";
 import schema from "./functionsJson.schema.json";
 
 interface Parameter {
@@ -50,15 +49,3 @@ test.each(everyFunction.map((definition) => [definition.name, definition] as con
     for (const input of Object.values(inputs)) if (input.unit !== "") expect(input.about).toContain(`[${input.unit}`);
   },
 );
-
-/** `vessel, moist, dry` with optional inputs in brackets and columns marked: what saved workbooks rely on. */
-const promised = Object.fromEntries(
-  metadata.functions.map(({ id, parameters, result }) => [
-    id,
-    `${parameters.map(({ name, optional, dimensionality }) => `${optional === true ? `[${name}]` : name}:${dimensionality}`).join(", ")} -> ${result.dimensionality}`,
-  ]),
-);
-
-test("ids, argument order and shapes are those that saved workbooks rely on (tests/functions/contract.json)", () => {
-  expect(promised).toEqual(contract);
-});

@@ -3,6 +3,7 @@ import { everyFunction } from "../../src/functions/catalogue";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { findCalls } from "../../src/sharing/findCalls";
+import { leavesArgumentOut } from "../leavesArgumentOut";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
@@ -172,6 +173,17 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
 });
 
 describe("buildRunSheet(options)", () => {
+  it("leaves no argument out between commas, whatever the options", () => {
+    const kinds = RUN_KINDS.flatMap((kind) => [1, 2, 3, 4, 5, 6].map((replicates) => ({ ...usual, kind, replicates, weighIns: 3 })));
+    const plans = kinds.flatMap((options) =>
+      [true, false].flatMap((panZeros) => [true, false].map((temperatures) => buildRunSheet({ ...options, panZeros, temperatures }))),
+    );
+    const formulas = plans.flatMap(formulaCells).map(({ formula }) => formula);
+    expect(plans).toHaveLength(72);
+    expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("READING.U");
+    expect(formulas.filter(leavesArgumentOut)).toEqual([]);
+  });
+
   it("prefills what the options say and leaves the rest to be filled in", () => {
     const plan = buildRunSheet({ ...usual, ovenCelsius: 120 });
     const beside = (label: string): unknown => plan.cells.find(({ cell }) => cell === cellWith(plan, label)?.replace("A", "B"))?.content;

@@ -1,5 +1,18 @@
 import { firstOf, lacksNumber, noNumber, onceNumbers, orNothing } from "../../src/runsheet/expressions/choices";
-import { bracketed, cell, fixed, fn, is, joined, range, reckon, retort, text, type Expression } from "../../src/runsheet/expressions/Expression";
+import {
+  bracketed,
+  cell,
+  fixed,
+  fn,
+  is,
+  joined,
+  LEFT_OUT,
+  range,
+  reckon,
+  retort,
+  text,
+  type Expression,
+} from "../../src/runsheet/expressions/Expression";
 import { formulaText, placeOf } from "../../src/runsheet/expressions/formulaText";
 import { workOut, type Plain } from "./workOut";
 
@@ -13,7 +26,7 @@ describe("formulaText(expression)", () => {
     ['="in ""order"""', 'in "order"'],
     ["=0.5", 0.5],
     ["=FIXED(A1,2,TRUE)", fn("FIXED", a, 2, true)],
-    ["=RETORT.READING.U(A1,,,TRUE)", retort("READING.U", a, undefined, undefined, true)],
+    ['=RETORT.READING.U(A1,"","",TRUE)', retort("READING.U", a, LEFT_OUT, LEFT_OUT, true)],
     ["=A1-(B1+C1)/2", reckon(a, "-", reckon(reckon(b, "+", c), "/", 2))],
     ["=A1-(B1-C1)", reckon(a, "-", reckon(b, "-", c))],
     ["=A1-B1-C1", reckon(reckon(a, "-", b), "-", c)],

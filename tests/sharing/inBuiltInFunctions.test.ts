@@ -15,8 +15,17 @@ describe("inBuiltInFunctions(cellFormula)", () => {
     );
   });
 
-  it.each(["=RETORT.CHARYIELD(B1,B2,B3)", "=RETORT.CHARYIELD(B1,B2,B3,)"])("writes %s as without the argument that is left out", (cellFormula) => {
-    expect(inBuiltInFunctions(cellFormula)).toBe("=((B3-IF(ISNUMBER(B1),B1,0))/(B2-IF(ISNUMBER(B1),B1,0)))");
+  it.each(["=RETORT.CHARYIELD(B1,B2,B3)", "=RETORT.CHARYIELD(B1,B2,B3,)", '=RETORT.CHARYIELD(B1,B2,B3,"")'])(
+    "writes %s as without the argument that is left out",
+    (cellFormula) => {
+      expect(inBuiltInFunctions(cellFormula)).toBe("=((B3-IF(ISNUMBER(B1),B1,0))/(B2-IF(ISNUMBER(B1),B1,0)))");
+    },
+  );
+
+  it("writes an optional argument of empty text as left out, a required one as it stands", () => {
+    expect(inBuiltInFunctions('=RETORT.AIRDEMAND(B1,"")')).toBe("=(B1/0.2314)");
+    expect(inBuiltInFunctions('=RETORT.READING.U(0.01,"","",TRUE)')).toBe("=(SQRT(0^2+IF(TRUE,2,1)*(0.01^2/12+0^2/3)))");
+    expect(inBuiltInFunctions('=RETORT.AIRDEMAND("")')).toBe('=(("")/0.2314)');
   });
 
   it("knows the stored form", () => {

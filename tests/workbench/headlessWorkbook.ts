@@ -13,7 +13,7 @@ import type { CellContent } from "../../src/workbook/Workbook";
 export interface HeadlessWorkbook {
   readonly workbook: GridWorkbook;
   readonly engine: GridEngine;
-  /** Changes what a blank cell is handed over as. */
+  /** Changes what a blank cell and an error are handed over as. */
   readonly host: CustomFunctionsHost;
   /** As if typed and entered: "=..." is a formula, "12" a number, "'12" the text 12, "" clears the cell. Calculation follows. */
   type(sheet: string, cell: string, content: CellContent): Promise<void>;
@@ -33,6 +33,7 @@ const host = new CustomFunctionsHost();
 export async function openHeadlessWorkbook(further: readonly HostFunction[] = []): Promise<HeadlessWorkbook> {
   host.install(globalThis);
   host.blankAs = 0;
+  host.errorAs = "rich value";
   await import("../../src/cells/register");
   const metadata = functionsMetadata(everyFunction, (name) => `https://localhost/help/${name}.html`) as FunctionsMetadata;
   const engine = openGrid({

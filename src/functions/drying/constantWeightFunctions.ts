@@ -64,7 +64,7 @@ export const constantWeightFunction = cellFunction({
       about: "The same sample by another standard: 7 mg is more than 0.2 % of the 1.107 g lost.",
     },
     {
-      cell: "=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95; 33.9}, 0.002,,, 25)",
+      cell: '=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95; 33.9}, 0.002, "", "", 25)',
       gives: 0,
       about: "With its 25 g vessel given: 50 mg is 0.56 % of the sample.",
     },

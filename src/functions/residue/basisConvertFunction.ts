@@ -58,11 +58,11 @@ export const basisConvertFunction = cellFunction({
       about: "12.0 % of ash at 2.0 % of moisture is 11.0 % at 10 %.",
     },
     {
-      cell: '=RETORT.BASIS.CONVERT(0.06, "as analysed", "dry",, 0.08,, "hydrogen")',
+      cell: '=RETORT.BASIS.CONVERT(0.06, "as analysed", "dry", "", 0.08, "", "hydrogen")',
       gives: 0.05548637005394901,
       about: "Of the 6.0 % of hydrogen 0.9 % was in the moisture.",
     },
-    { cell: '=RETORT.BASIS.CONVERT(0.76, "dry", "ash-free",,, 0.05)', gives: 0.8 },
+    { cell: '=RETORT.BASIS.CONVERT(0.76, "dry", "ash-free", "", "", 0.05)', gives: 0.8 },
   ],
   source: "ISO 16993 (from memory) and ISO 1170, table 1; hydrogen and oxygen of the moisture as in ASTM D3180. Heating values do not convert here.",
 });

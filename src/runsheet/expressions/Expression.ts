@@ -14,11 +14,11 @@ export interface Range {
   readonly to: Cell;
 }
 
-/** A function of the spreadsheet or of ours; an argument left out is undefined. */
+/** A function of the spreadsheet or of ours. */
 export interface Call {
   readonly kind: "call";
   readonly name: BuiltIn | OurFunction;
-  readonly given: readonly (Expression | undefined)[];
+  readonly given: readonly Expression[];
 }
 
 export interface Infix {
@@ -59,8 +59,14 @@ export const range = (from: Cell, to: Cell): Range => ({ kind: "range", from, to
 /** A built-in function of the spreadsheet: fn("MAX", changes). */
 export const fn = (name: BuiltIn, ...given: readonly Expression[]): Call => ({ kind: "call", name, given });
 
+/**
+ * What stands for an argument left out before another. Nothing between two commas is not sure to reach a function of ours: how Excel
+ * hands over an input that may be a range and is left out so, nobody has seen. Empty text reads as left out in every optional input.
+ */
+export const LEFT_OUT = "";
+
 /** One of our own functions: retort("CHARYIELD", vessel, dry, char). */
-export const retort = (name: string, ...given: readonly (Expression | undefined)[]): Call => ({ kind: "call", name: `RETORT.${name}`, given });
+export const retort = (name: string, ...given: readonly Expression[]): Call => ({ kind: "call", name: `RETORT.${name}`, given });
 
 /** A comparison: is(ash, ">", char). */
 export const is = (left: Expression, operator: Comparison, right: Expression): Infix => ({ kind: "infix", left, operator, right });

@@ -20,7 +20,7 @@ function written(expression: Expression): string {
     case "range":
       return `${written(expression.from)}:${written(expression.to)}`;
     case "call":
-      return `${expression.name}(${expression.given.map((given) => (given === undefined ? "" : written(given))).join(",")})`;
+      return `${expression.name}(${expression.given.map(written).join(",")})`;
     case "infix":
       return operation(expression);
     case "bracketed":

@@ -1,5 +1,5 @@
 import { NOTHING, onceNumbers, when } from "../expressions/choices";
-import { fn, is, retort, type Call, type Expression } from "../expressions/Expression";
+import { fn, is, LEFT_OUT, retort, type Call, type Expression } from "../expressions/Expression";
 import type { Comparison } from "../sheet/layout";
 import type { Composition } from "../sheet/RunSheet";
 import type { Charring, SampleCells } from "../sheet/sampleCells";
@@ -28,7 +28,7 @@ const PLACE: Readonly<Record<Comparison | "notes", readonly [row: number, column
 export function compared(composition: Composition, sample: SampleCells, { char }: Charring, quantity: keyof typeof PLACE): Call {
   const { vessel, dry, ashing } = sample;
   const { formula, carbon, hydrogen, oxygen, nitrogen, sulfur } = composition;
-  const call = retort("BURN.COMPARE", vessel, dry, char, ashing?.ash, formula, carbon, hydrogen, oxygen, nitrogen, sulfur);
+  const call = retort("BURN.COMPARE", vessel, dry, char, ashing?.ash ?? LEFT_OUT, formula, carbon, hydrogen, oxygen, nitrogen, sulfur);
   const isUnfinished = fn("OR", is(fn("COUNT", carbon, hydrogen), "<", 2), isTooLittle(composition, sample));
   const answer = fn("INDEX", call, ...PLACE[quantity]);
   return onceNumbers([vessel, dry, char], when(fn("AND", isAnalysed(composition), isUnfinished), NOTHING, answer));

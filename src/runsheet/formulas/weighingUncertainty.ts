@@ -1,5 +1,5 @@
 import { NOTHING, noNumber, when } from "../expressions/choices";
-import { retort, type Call, type Expression } from "../expressions/Expression";
+import { LEFT_OUT, retort, type Call, type Expression } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 
 /**
@@ -9,6 +9,6 @@ import type { RunSheet } from "../sheet/RunSheet";
  */
 export function weighingUncertainty({ details: { readability, repeatability } }: RunSheet): Call {
   const isZeroed = true;
-  const reading = (known: Expression | undefined): Call => retort("READING.U", readability, known, undefined, isZeroed);
-  return when(noNumber(readability), NOTHING, when(noNumber(repeatability), reading(undefined), reading(repeatability)));
+  const reading = (known: Expression): Call => retort("READING.U", readability, known, LEFT_OUT, isZeroed);
+  return when(noNumber(readability), NOTHING, when(noNumber(repeatability), reading(LEFT_OUT), reading(repeatability)));
 }

@@ -8,6 +8,7 @@ const MINUTES_BETWEEN = 20;
 const TIN_WITH_SHELLS = [262.85, 257.97, 256.55, 256.14, 256.02, 255.99, 255.98];
 const FIRST_WEIGHING = 14;
 const LAST_WEIGHING = FIRST_WEIGHING + TIN_WITH_SHELLS.length - 1;
+const MINUTES = `A${FIRST_WEIGHING}:A${LAST_WEIGHING}`;
 const WEIGHINGS = `B${FIRST_WEIGHING}:B${LAST_WEIGHING}`;
 
 const GRAMS = "0.00";
@@ -54,7 +55,7 @@ const weighings: readonly PlannedCell[] = [
     entry(`A${FIRST_WEIGHING + index}`, index * MINUTES_BETWEEN, "0"),
     entry(`B${FIRST_WEIGHING + index}`, grams, GRAMS),
   ]),
-  { cell: "C13", formula: `=RETORT.CONSTANTWEIGHT.STEPS(${WEIGHINGS},0.001,"of last",,B5)`, style: "columnHeading" },
+  { cell: "C13", formula: `=RETORT.CONSTANTWEIGHT.STEPS(${WEIGHINGS},0.001,"of last",${MINUTES},B5)`, style: "columnHeading" },
   ...[..."DEFG"].map((column): PlannedCell => ({ cell: `${column}13`, style: "columnHeading" })),
   ...TIN_WITH_SHELLS.flatMap((_, index) =>
     [..."CDEFG"].map((column): PlannedCell => ({
@@ -68,7 +69,7 @@ const weighings: readonly PlannedCell[] = [
 const results: readonly PlannedCell[] = [
   ...heading(22, "Results"),
   label("A23", "Steady from weighing"),
-  result("B23", `=RETORT.CONSTANTWEIGHT(${WEIGHINGS},0.001,"of last",,B5)`, "0"),
+  result("B23", `=RETORT.CONSTANTWEIGHT(${WEIGHINGS},0.001,"of last",${MINUTES},B5)`, "0"),
   note("C23", "first change below 0.1 % of the sample; 0 means not yet"),
   label("A24", "Moisture, wet basis"),
   result("B24", `=RETORT.MOISTURE.WET(B5,B${FIRST_WEIGHING},B${LAST_WEIGHING})`, SHARE),
@@ -93,7 +94,7 @@ const FIRST_COMPARED = 33;
 
 const comparison: readonly PlannedCell[] = [
   ...heading(32, "Charred closed, or burned in the open: one formula in A33 fills the table"),
-  { cell: `A${FIRST_COMPARED}`, formula: `=RETORT.BURN.COMPARE(B5,B${LAST_WEIGHING},B6,B7,,B8,B9,B10)`, style: "columnHeading" },
+  { cell: `A${FIRST_COMPARED}`, formula: `=RETORT.BURN.COMPARE(B5,B${LAST_WEIGHING},B6,B7,"",B8,B9,B10)`, style: "columnHeading" },
   ...[..."BCDE"].map((column): PlannedCell => ({ cell: `${column}${FIRST_COMPARED}`, style: "columnHeading" })),
   ...Array.from({ length: COMPARED_ROWS - 1 }, (_, index) =>
     [..."ABCDE"].map((column): PlannedCell => ({ cell: `${column}${FIRST_COMPARED + 1 + index}`, style: "computed", format: FACTOR })),

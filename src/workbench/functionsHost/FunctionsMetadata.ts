@@ -1,6 +1,7 @@
 /** The parts of functions.json that a host needs to call the functions. */
 export interface FunctionsMetadata {
-  readonly allowErrorForDataTypeAny?: boolean;
+  /** True where rich values may be handed over, errors among them. */
+  readonly allowCustomDataForDataTypeAny?: boolean;
   readonly functions: readonly FunctionMetadata[];
 }
 

@@ -10,8 +10,11 @@ interface HostRules {
   readonly namespace: string;
   /** What stands for a blank cell. */
   readonly blank: () => GridValue;
-  /** False where an error cell answers for the function, which is then not called. */
-  readonly errorsReachFunctions: boolean;
+  /**
+   * What stands for an error cell.
+   * @throws HostFunctionError where the error answers for the function, which is then not called
+   */
+  readonly error: (code: string) => unknown;
 }
 
 type Rectangle = readonly (readonly GridValue[])[];
@@ -58,10 +61,7 @@ const refused = ({ message }: InputProblem): HostFunctionError => new HostFuncti
 
 function handedCell(value: GridValue, rules: HostRules): unknown {
   if (value === null) return rules.blank();
-  if (!(value instanceof GridError)) return value;
-  const error = new HostFunctionError(value.code);
-  if (!rules.errorsReachFunctions) throw error;
-  return error;
+  return value instanceof GridError ? rules.error(value.code) : value;
 }
 
 function answered(answer: unknown): GridValue[][] {

@@ -1,6 +1,7 @@
 import { demo } from "../../../src/workbench/demo/demo";
 import { gridSheet, replaceSheets } from "../../../src/workbook/grid/GridSheet";
 import type { CellReading } from "../../../src/workbook/Workbook";
+import { leavesArgumentOut } from "../../leavesArgumentOut";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 
 jest.setTimeout(30_000);
@@ -45,6 +46,12 @@ test("the comparison closes: what goes in comes out, charred and burned", () => 
   expect(valueOf("D43")).toBeCloseTo(valueOf("D36") as number, 9);
   expect(valueOf("A36")).toBe("In, together");
   expect(valueOf("A43")).toBe("Out, together");
+});
+
+test("no formula leaves an argument out between commas", () => {
+  const formulas = demo.flatMap((plan) => plan.cells.map(({ formula = "" }) => formula)).filter((formula) => formula !== "");
+  expect(formulas.length).toBeGreaterThan(20);
+  expect(formulas.filter(leavesArgumentOut)).toEqual([]);
 });
 
 test("only the cells that are wrong on purpose show an error, each with its sentence", () => {

@@ -1,4 +1,5 @@
-import { CustomFunctionsHost, type BlankAs } from "../../../src/workbench/functionsHost/CustomFunctionsHost";
+import { explainCell } from "../../../src/explanation/explainCell";
+import { CustomFunctionsHost, type BlankAs, type ErrorAs } from "../../../src/workbench/functionsHost/CustomFunctionsHost";
 import type { FunctionsMetadata, ParameterMetadata } from "../../../src/workbench/functionsHost/FunctionsMetadata";
 import { HostFunctionError } from "../../../src/workbench/functionsHost/HostFunctionError";
 import { GridError, type GridValue } from "../../../src/workbook/grid/HostFunction";
@@ -12,10 +13,18 @@ const scalar: ParameterMetadata = { name: "reading", dimensionality: "scalar" };
 const matrix: ParameterMetadata = { name: "readings", dimensionality: "matrix" };
 const optional: ParameterMetadata = { name: "limit", dimensionality: "scalar", optional: true };
 
+interface Settings {
+  readonly blankAs?: BlankAs;
+  readonly errorAs?: ErrorAs;
+  /** What functions.json says of rich values. */
+  readonly richValues?: boolean;
+}
+
 /** Calls one function of the host's as the grid would, and gives what it received and what it answered. */
-function call(parameters: readonly ParameterMetadata[], given: Given, answer?: unknown, settings: { blankAs?: BlankAs; errors?: boolean } = {}) {
+function call(parameters: readonly ParameterMetadata[], given: Given, answer?: unknown, settings: Settings = {}) {
   const host = new CustomFunctionsHost();
   if (settings.blankAs !== undefined) host.blankAs = settings.blankAs;
+  if (settings.errorAs !== undefined) host.errorAs = settings.errorAs;
   const global: { CustomFunctions?: { associate(id: string, run: (...values: unknown[]) => unknown): void } } = {};
   host.install(global);
   let received: unknown[] | undefined;
@@ -24,7 +33,8 @@ function call(parameters: readonly ParameterMetadata[], given: Given, answer?: u
     if (answer instanceof Error) throw answer;
     return answer;
   });
-  const metadata: FunctionsMetadata = { allowErrorForDataTypeAny: settings.errors ?? true, functions: [{ id: "PROBE", name: "PROBE", parameters }] };
+  const functions = [{ id: "PROBE", name: "PROBE", parameters }];
+  const metadata: FunctionsMetadata = { allowCustomDataForDataTypeAny: settings.richValues ?? true, functions };
   const [bound] = host.functions(metadata, "OURS");
   return { result: bound?.call(given, "Sheet1!B7"), received };
 }
@@ -83,13 +93,21 @@ describe("arguments", () => {
     expect(call([scalar, matrix], [[[null]], [[1], [null]]], 1, { blankAs }).received).toEqual([blankAs, [[1], [blankAs]], invocation]);
   });
 
-  test("an error cell is an object with its code where the metadata allow it", () => {
+  test("an error cell is a rich value with its code as basic value where the host knows data types", () => {
     const { received } = call([scalar], [[[new GridError("#N/A")]]]);
+    expect(received?.[0]).toEqual({ type: "Error", basicType: "Error", basicValue: "#N/A" });
+  });
+
+  test("an error cell is the runtime's error object with its code where the host hands it over so", () => {
+    const { received } = call([scalar], [[[new GridError("#N/A")]]], 1, { errorAs: "error object" });
     expect(received?.[0]).toMatchObject({ type: "Error", code: "#N/A", basicValue: "#N/A" });
   });
 
-  test("an error cell answers for the function where the metadata do not allow it", () => {
-    const { result, received } = call([matrix], [[[1], [new GridError("#N/A")]]], 1, { errors: false });
+  test.each<[string, Settings]>([
+    ["the host knows no data types", { errorAs: "not at all" }],
+    ["the metadata do not allow rich values", { richValues: false }],
+  ])("an error cell answers for the function where %s", (_where, settings) => {
+    const { result, received } = call([matrix], [[[1], [new GridError("#N/A")]]], 1, settings);
     expect(result).toEqual([[new GridError("#N/A")]]);
     expect(received).toBeUndefined();
   });
@@ -124,10 +142,10 @@ describe("answers", () => {
     ]);
   });
 
-  test("a function named in functions.json that nothing is associated to is refused", () => {
-    expect(() => new CustomFunctionsHost().functions({ functions: [{ id: "LOST", name: "LOST", parameters: [] }] }, "OURS")).toThrow(
-      "functions.json names LOST, which functions.js does not associate",
-    );
+  test("a function named in functions.json that nothing is associated to answers #N/A and says so", () => {
+    const [lost] = new CustomFunctionsHost().functions({ functions: [{ id: "LOST", name: "LOST", parameters: [scalar] }] }, "OURS");
+    const message = "OURS.LOST: it is newer than the functions loaded here. Close the spreadsheet and open it again to load the newer ones.";
+    expect(lost?.call([[[1]]], "Sheet1!B7")).toEqual([[new GridError("#N/A", message)]]);
   });
 });
 
@@ -139,6 +157,21 @@ test.each([[0 as const], [null], ["" as const]])(
     await open.type(FIRST_SHEET, "A1", "=RETORT.VOLATILEFRACTION(25, B1, 28)");
     const { rows } = await open.workbook.read(FIRST_SHEET, "A1");
     expect(rows[0]?.[0]).toMatchObject({ error: "#VALUE!", message: "before: nothing here (blank or 0). Give grams." });
+    open.close();
+  },
+);
+
+test.each<[ErrorAs]>([["rich value"], ["error object"], ["not at all"]])(
+  "an error in an input cell comes out as itself, and its sentence is told, where the host hands it over as: %s",
+  async (errorAs) => {
+    const open = await openHeadlessWorkbook();
+    open.host.errorAs = errorAs;
+    await open.type(FIRST_SHEET, "B1", "=1/0");
+    await open.type(FIRST_SHEET, "A1", "=RETORT.VOLATILEFRACTION(25, B1, 28)");
+    const { rows } = await open.workbook.read(FIRST_SHEET, "A1");
+    expect(rows[0]?.[0]).toMatchObject({ error: "#DIV/0!" });
+    const { calls } = await explainCell(open.workbook, { sheet: FIRST_SHEET, cell: "A1" });
+    expect(calls[0]?.problem).toEqual({ code: "#DIV/0!", message: "before: the cell given here shows #DIV/0!. Mend that cell first." });
     open.close();
   },
 );

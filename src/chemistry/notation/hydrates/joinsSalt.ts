@@ -9,14 +9,17 @@ const COUNTED = /([A-Z][a-z]?)\d+$/;
 const COUNTED_GROUP = /[A-Z][^([{]*[A-Z][^([{]*[)\]}]\d+$/;
 const AMOUNT_AND_BRACKETS = /^[1-9]\d*(?:[.,]\d+)?[([{]*/;
 const ALREADY_AMMONIUM = /\(NH4\)\d+$/;
-const DECIMAL_MARKS = /\d[.,](?=\d)/g;
+const BETWEEN_DIGITS = /^\d[.,]\d$/;
 
 /**
  * True where a full stop or comma between two digits joins a salt or an oxide to what stands before it: the first in
  * `ZnCl2.2NH4Cl`, both in `NiCO3.2Ni(OH)2.4H2O`. Where any other mark of the formula can only be a decimal mark, this one is too.
  */
 export const joinsSalt = (text: string, mark: number): boolean =>
-  beginsSalt(text, mark) && [...text.matchAll(DECIMAL_MARKS)].every(({ index }) => isHydrateDot(text, index + 1) || beginsSalt(text, index + 1));
+  beginsSalt(text, mark) && marksBetweenDigits(text).every((at) => isHydrateDot(text, at) || beginsSalt(text, at));
+
+const marksBetweenDigits = (text: string): number[] =>
+  Array.from({ length: text.length }, (_, at) => at).filter((at) => at > 0 && BETWEEN_DIGITS.test(text.slice(at - 1, at + 2)));
 
 function beginsSalt(text: string, mark: number): boolean {
   const before = text.slice(0, mark);

@@ -1,4 +1,4 @@
-import { LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
+import { freeSheetName, LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
 import type { Workbook } from "../workbook/Workbook";
 import { calculationRecord } from "./calculationRecord";
 import { readSheet } from "./readSheet";
@@ -22,9 +22,10 @@ export interface Shared {
 export async function shareAsValues(workbook: Workbook, sheet: string, date: string): Promise<Shared> {
   const formulaCells = await readSheet(workbook, sheet);
   const areas = formulaCells.map(({ area }) => area);
-  const copy = await workbook.copySheet(sheet, named(sheet, " values"));
-  await workbook.freeze(copy, areas);
-  const record = await workbook.addSheet(calculationRecord({ sheet, copy, date, formulaCells }, named(sheet, " record")));
+  const taken = await workbook.sheetNames();
+  const copy = freeSheetName(named(sheet, " values"), taken);
+  const record = freeSheetName(named(sheet, " record"), taken);
+  await workbook.copyWithValues(sheet, { name: copy, areas, beside: calculationRecord({ sheet, copy, date, formulaCells }, record) });
   return { copy, record, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
 }
 

@@ -32,7 +32,8 @@ function inThisFrame(workbook: Workbook): Workbook {
     readUsed: (sheet) => here(workbook.readUsed(sheet)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
-    copySheet: (sheet, wantedName) => here(workbook.copySheet(sheet, wantedName)),
-    freeze: (sheet, areas) => here(workbook.freeze(sheet, areas)),
+    copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
+    unfinishedSheets: () => here(workbook.unfinishedSheets()),
+    removeUnfinished: (sheet) => here(workbook.removeUnfinished(sheet)),
   };
 }

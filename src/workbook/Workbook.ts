@@ -41,6 +41,22 @@ export interface FrozenArea {
   readonly values: readonly (readonly CellContent[])[];
 }
 
+/** A copy in which values stand where cell formulas stood, and the sheet that goes with it. */
+export interface CopyWithValues {
+  /** The copy's name; it has to be free. */
+  readonly name: string;
+  readonly areas: readonly FrozenArea[];
+  /** Stands after the copy, under the plan's own name, which has to be free. */
+  readonly beside: SheetPlan;
+}
+
+/** A sheet that was begun and neither finished nor taken away, because the workbook stopped answering. */
+export interface UnfinishedSheet {
+  /** The workbook's own key for the sheet, which outlasts a change of name. */
+  readonly id: string;
+  readonly name: string;
+}
+
 /**
  * What the pane asks of the workbook it stands beside. Two adapters fulfil it and one contract suite holds them to it.
  * Every call rejects with a WorkbookProblem, whose message says what to do, when the workbook cannot oblige.
@@ -63,14 +79,23 @@ export interface Workbook {
   /** All cells of a sheet that hold anything. */
   readUsed(sheet: string): Promise<RangeReading>;
 
-  /** Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything. */
+  /**
+   * Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything; what
+   * came into the cell meanwhile is put back.
+   */
   writeFormula(address: CellAddress, formula: string): Promise<void>;
   /** Makes a new sheet at the end, never over an existing one. @returns its name, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
-  /** Copies a sheet, formats included. @returns the copy's name, numbered when the wanted one is taken */
-  copySheet(sheet: string, wantedName: string): Promise<string>;
-  /** Puts values in place of cell formulas, keeping formats; a spill goes as a whole. */
-  freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void>;
+  /**
+   * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole) and makes the sheet
+   * beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
+   */
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void>;
+
+  /** Sheets that addSheet or copyWithValues began and could not take away, still marked as such. */
+  unfinishedSheets(): Promise<readonly UnfinishedSheet[]>;
+  /** @returns false when the sheet is gone or no longer marked as unfinished; it is then left alone */
+  removeUnfinished(sheet: UnfinishedSheet): Promise<boolean>;
 }
 
 /** The workbook could not do what was asked; the message says why and what to do. */

@@ -21,8 +21,9 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     readUsed: (sheet) => call(page, "readUsed", sheet),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     addSheet: (plan) => call(page, "addSheet", plan),
-    copySheet: (sheet, wantedName) => call(page, "copySheet", sheet, wantedName),
-    freeze: (sheet, areas) => call(page, "freeze", sheet, areas),
+    copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
+    unfinishedSheets: () => call(page, "unfinishedSheets"),
+    removeUnfinished: (sheet) => call(page, "removeUnfinished", sheet),
     onSelection: (listener) => watch(page, `told${++watches}`, listener),
   };
 }

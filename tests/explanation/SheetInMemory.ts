@@ -1,6 +1,14 @@
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
-import { WorkbookProblem, type CellAddress, type CellContent, type CellReading, type RangeReading, type Workbook } from "../../src/workbook/Workbook";
+import {
+  WorkbookProblem,
+  type CellAddress,
+  type CellContent,
+  type CellReading,
+  type RangeReading,
+  type UnfinishedSheet,
+  type Workbook,
+} from "../../src/workbook/Workbook";
 
 /** A cell as a test writes it: a value, or any of its reading's parts. */
 export type WrittenCell = CellContent | Partial<CellReading>;
@@ -11,6 +19,7 @@ export class SheetInMemory implements Workbook {
   drawsCharts = false;
   selected: CellAddress;
   readonly asked: string[] = [];
+  unfinished: readonly UnfinishedSheet[] = [];
   readonly added: SheetPlan[] = [];
   private readonly listeners = new Set<(address: CellAddress) => void>();
 
@@ -65,16 +74,21 @@ export class SheetInMemory implements Workbook {
     return plan.name;
   };
 
-  copySheet = async (sheet: string, wantedName: string): Promise<string> => {
-    this.sheets[wantedName] = { ...this.sheet(sheet) };
-    return wantedName;
-  };
-
-  freeze: Workbook["freeze"] = async (sheet, areas) => {
+  copyWithValues: Workbook["copyWithValues"] = async (sheet, { name, areas, beside }) => {
+    this.sheets[name] = { ...this.sheet(sheet) };
     for (const { range, values } of areas) {
       const { top, left } = corners(range);
-      values.forEach((row, down) => row.forEach((value, across) => (this.sheet(sheet)[`${toCol(left + across)}${top + down + 1}`] = value)));
+      values.forEach((row, down) => row.forEach((value, across) => (this.sheet(name)[`${toCol(left + across)}${top + down + 1}`] = value)));
     }
+    await this.addSheet(beside);
+  };
+
+  unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => this.unfinished;
+
+  removeUnfinished = async ({ id }: UnfinishedSheet): Promise<boolean> => {
+    const before = this.unfinished.length;
+    this.unfinished = this.unfinished.filter((sheet) => sheet.id !== id);
+    return this.unfinished.length < before;
   };
 
   private sheet(name: string): Record<string, WrittenCell> {

@@ -1,14 +1,15 @@
-import { cellNotBlank, formulaNotAccepted, notACellFormula } from "../../problems/workbookProblems";
+import { notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
-import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CellAddress, type FrozenArea, type RangeReading, type Workbook } from "../Workbook";
+import { WorkbookProblem, type CellAddress, type CopyWithValues, type RangeReading, type UnfinishedSheet, type Workbook } from "../Workbook";
 import { addPlannedSheet, sheetNames } from "./addPlannedSheet";
+import { copyWithValues } from "./copyWithValues";
 import { HOST } from "./excelProblem";
-import { freezeAreas } from "./freezeAreas";
 import { inExcel } from "./inExcel";
 import { readCells, withoutSheet } from "./readCells";
 import { watchSelection } from "./selectionEvents";
+import { sheetsWithMarks } from "./sheetMark";
+import { writeFormula } from "./writeFormula";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
 export class ExcelWorkbook implements Workbook {
@@ -60,46 +61,32 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
-  async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
-    areaNamed(cell);
+  async writeFormula(address: CellAddress, formula: string): Promise<void> {
+    areaNamed(address.cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
-    await inExcel(
-      async (context) => {
-        const range = context.workbook.worksheets.getItem(sheet).getRange(cell).load("valueTypes");
-        await context.sync();
-        if (range.valueTypes[0]?.[0] !== Excel.RangeValueType.empty) throw new WorkbookProblem(cellNotBlank(cell));
-        range.formulas = [[formula]];
-        await context.sync().catch((thrown: unknown) => {
-          throw isRefusal(thrown) ? new WorkbookProblem(formulaNotAccepted(formula)) : thrown;
-        });
-      },
-      { sheet },
-    );
+    await writeFormula(address, formula);
   }
 
   addSheet(plan: SheetPlan): Promise<string> {
     return addPlannedSheet(plan);
   }
 
-  copySheet(sheet: string, wantedName: string): Promise<string> {
-    return inExcel(
-      async (context) => {
-        const name = freeSheetName(wantedName, await sheetNames(context));
-        const copy = context.workbook.worksheets.getItem(sheet).copy(Excel.WorksheetPositionType.end);
-        copy.name = name;
-        await context.sync();
-        return name;
-      },
-      { sheet },
-    );
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
+    return copyWithValues(sheet, wanted);
   }
 
-  freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
-    return inExcel((context) => freezeAreas(context, sheet, areas), { sheet, oneUndoStep: FREEZING });
+  async unfinishedSheets(): Promise<readonly UnfinishedSheet[]> {
+    const sheets = await inExcel(sheetsWithMarks);
+    return sheets.filter(({ token }) => token !== "").map(({ id, name }) => ({ id, name }));
+  }
+
+  removeUnfinished({ id }: UnfinishedSheet): Promise<boolean> {
+    return inExcel(async (context) => {
+      const sheets = await sheetsWithMarks(context);
+      if (!sheets.some((sheet) => sheet.id === id && sheet.token !== "")) return false;
+      context.workbook.worksheets.getItem(id).delete();
+      await context.sync();
+      return true;
+    });
   }
 }
-
-/** Frozen twice is frozen: nothing has to be cleared away before a second attempt. */
-const FREEZING = { startOver: () => Promise.resolve() };
-
-const isRefusal = (thrown: unknown): boolean => thrown instanceof OfficeExtension.Error && thrown.code === "InvalidArgument";

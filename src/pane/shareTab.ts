@@ -64,6 +64,7 @@ export function shareTab(workbook: Workbook): Tab {
 const AS_VALUES = [
   "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates.",
   "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
+  "Both sheets are made, or neither. In Excel, copying a sheet cannot be undone and clears the list of what can; to take it back, delete the two sheets.",
   "While the sheet still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
 ];
 

@@ -1,7 +1,18 @@
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
-import type { CellAddress, CellContent, CellReading, CopyWithValues, RangeReading, UnfinishedSheet, Workbook } from "../../src/workbook/Workbook";
+import type {
+  Calculation,
+  CellAddress,
+  CellContent,
+  CellLook,
+  CellReading,
+  CopyWithValues,
+  InputsReading,
+  RangeReading,
+  UnfinishedSheet,
+  Workbook,
+} from "../../src/workbook/Workbook";
 
 type Sheet = Map<string, CellReading>;
 
@@ -60,6 +71,11 @@ export class MemoryWorkbook implements Workbook {
     this.sheets.get(sheet)?.set(cell, reading(cell, { value }));
   }
 
+  calculating: Calculation = { state: "done", manual: false };
+  calculation = async (): Promise<Calculation> => this.calculating;
+  look = async (): Promise<CellLook> => ({ address: { sheet: "", cell: "A1" }, reading: reading("A1", {}), calculation: this.calculating });
+  readInputs = async (): Promise<InputsReading> => ({ again: await this.look(), ranges: [] });
+  holdsText = async (): Promise<boolean> => false;
   selectedCell = async (): Promise<CellAddress> => ({ sheet: "", cell: "A1" });
   select = async (): Promise<void> => undefined;
   onSelection = async (): Promise<() => Promise<void>> => async () => undefined;

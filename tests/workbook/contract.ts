@@ -629,7 +629,7 @@ async function watching(
   const sheet = await workbook.addSheet(plan(name));
   await settled();
   const told: CellAddress[] = [];
-  const end = await workbook.onSelection((address) => void told.push(address));
+  const end = await workbook.onSelection(({ address }) => void told.push(address));
   let ended: Promise<void> | undefined;
   const stop = (): Promise<void> => (ended ??= end());
   try {

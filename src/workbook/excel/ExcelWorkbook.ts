@@ -1,12 +1,25 @@
 import { notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CellAddress, type CopyWithValues, type RangeReading, type UnfinishedSheet, type Workbook } from "../Workbook";
+import {
+  WorkbookProblem,
+  type Calculation,
+  type CellAddress,
+  type CellLook,
+  type CopyWithValues,
+  type InputsReading,
+  type RangeReading,
+  type UnfinishedSheet,
+  type WantedCells,
+  type Workbook,
+} from "../Workbook";
 import { addPlannedSheet, sheetNames } from "./addPlannedSheet";
 import { copyWithValues } from "./copyWithValues";
 import { HOST } from "./excelProblem";
 import { inExcel } from "./inExcel";
+import { askForCalculation, askForLook } from "./lookAtCell";
 import { readCells, withoutSheet } from "./readCells";
+import { readInputs } from "./readInputs";
 import { watchSelection } from "./selectionEvents";
 import { sheetsWithMarks } from "./sheetMark";
 import { writeFormula } from "./writeFormula";
@@ -41,8 +54,44 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
-  onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
+  onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
     return watchSelection(listener);
+  }
+
+  calculation(): Promise<Calculation> {
+    return inExcel(async (context) => {
+      const found = askForCalculation(context);
+      await context.sync();
+      return found();
+    });
+  }
+
+  async look(address?: CellAddress): Promise<CellLook> {
+    if (address !== undefined) areaNamed(address.cell);
+    return inExcel(
+      async (context) => {
+        const found = askForLook(context, address);
+        await context.sync();
+        return found();
+      },
+      address === undefined ? {} : { sheet: address.sheet },
+    );
+  }
+
+  async readInputs(address: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading> {
+    const elsewhere = wanted.find(({ sheet }) => sheet !== address.sheet);
+    return inExcel((context) => readInputs(context, address, wanted), { sheet: elsewhere?.sheet ?? address.sheet });
+  }
+
+  holdsText(sheet: string, text: string): Promise<boolean> {
+    return inExcel(
+      async (context) => {
+        const found = context.workbook.worksheets.getItem(sheet).findAllOrNullObject(text, { completeMatch: true, matchCase: true });
+        await context.sync();
+        return !found.isNullObject;
+      },
+      { sheet },
+    );
   }
 
   async read(sheet: string, range: string): Promise<RangeReading> {

@@ -5,11 +5,23 @@ import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CellAddress, type CopyWithValues, type RangeReading, type UnfinishedSheet, type Workbook } from "../Workbook";
+import {
+  WorkbookProblem,
+  type Calculation,
+  type CellAddress,
+  type CellLook,
+  type CopyWithValues,
+  type InputsReading,
+  type RangeReading,
+  type UnfinishedSheet,
+  type WantedCells,
+  type Workbook,
+} from "../Workbook";
 import type { GridEngine } from "./GridEngine";
 import { cellData } from "./cellData";
 import { fitRowHeights } from "./fitRowHeights";
 import { gridSheet, insertGridSheet } from "./GridSheet";
+import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
 import { readCell } from "./readCell";
 import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
@@ -36,9 +48,31 @@ export class GridWorkbook implements Workbook {
     found.getRange(row, column).activate();
   }
 
-  async onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
-    const stop = selectionWatch(this.engine, () => this.look(), listener);
+  async onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
+    const stop = selectionWatch(this.engine, () => lookAtCell(this.engine, this.engine.book.getActiveSheet(), this.selected().cell), listener);
     return async () => stop();
+  }
+
+  async calculation(): Promise<Calculation> {
+    return calculationOf(this.engine);
+  }
+
+  async look(address?: CellAddress): Promise<CellLook> {
+    const { sheet, cell } = address ?? this.selected();
+    return lookAtCell(this.engine, this.sheetNamed(sheet), cell);
+  }
+
+  async readInputs({ sheet, cell }: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading> {
+    const sheets = wanted.map((cells) => ({ ...cells, found: this.sheetNamed(cells.sheet) }));
+    const ranges = sheets.map(({ found, range, spill }) => readInputCells(this.engine, found, range, spill));
+    return { again: lookAtCell(this.engine, this.sheetNamed(sheet), cell), ranges };
+  }
+
+  async holdsText(sheet: string, text: string): Promise<boolean> {
+    const cells = this.sheetNamed(sheet).getSheet().getCellMatrix();
+    let holds = false;
+    cells.forValue((_row, _column, cell) => void (holds ||= cell?.v === text));
+    return holds;
   }
 
   async read(sheet: string, range: string): Promise<RangeReading> {
@@ -135,12 +169,6 @@ export class GridWorkbook implements Workbook {
     const sheet = this.engine.book.getActiveSheet();
     const cell = sheet.getSelection()?.getCurrentCell();
     return { sheet: sheet.getSheetName(), cell: cellAt(cell?.actualRow ?? 0, cell?.actualColumn ?? 0) };
-  }
-
-  private look(): { address: CellAddress; held: string } {
-    const address = this.selected();
-    const { row, column } = areaNamed(address.cell);
-    return { address, held: JSON.stringify(readCell(this.engine, this.sheetNamed(address.sheet), row, column)) };
   }
 
   private sheetNamed(name: string): FWorksheet {

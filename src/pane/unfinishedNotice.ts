@@ -15,6 +15,7 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
   const messages = new Messages();
   const list = element("div");
   const notice = element("section", { class: "unfinished", "aria-label": "Unfinished sheets" }, list, messages.region);
+  notice.hidden = true;
   let looking = false;
 
   const offer = (sheet: UnfinishedSheet): HTMLElement => {
@@ -33,7 +34,10 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
     looking = true;
     for (let looks = 1; looking && looks <= MOST_LOOKS; looks++) {
       try {
-        list.replaceChildren(...(await workbook.unfinishedSheets()).map(offer));
+        const offers = (await workbook.unfinishedSheets()).map(offer);
+        list.replaceChildren(...offers);
+        // What was said of a sheet just removed stays in view.
+        if (offers.length > 0) notice.hidden = false;
         looking = false;
       } catch {
         await new Promise((resolve) => setTimeout(resolve, MILLISECONDS_BETWEEN_LOOKS));

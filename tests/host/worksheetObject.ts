@@ -34,7 +34,9 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
       FindAllOrNullObject: (text: string, { completeMatch, matchCase }: { completeMatch?: boolean; matchCase?: boolean }) => {
         if (completeMatch !== true || matchCase !== true) throw unmodelled("a search for parts of a text or any letter case");
         const found = [...sheet.cells].filter(([, { value }]) => value === text).map(([cell]) => cell);
-        return found.length === 0 ? null : { kind: "RangeAreas", reads: { Address: () => found.map((cell) => `${sheet.name}!${cell}`).join(",") } };
+        return found.length === 0
+          ? null
+          : { kind: "RangeAreas", reads: { Address: () => found.join(",") }, methods: { _KeepReference: () => undefined } };
       },
       Copy: (position: string) => {
         if (position !== "End") throw unmodelled(`a copy placed at ${position}`);

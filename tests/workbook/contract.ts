@@ -363,6 +363,103 @@ export const workbookContract: readonly ContractPromise[] = [
       }),
   },
   {
+    title: "calculation() is done and not manual when everything has come to rest",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("At rest"));
+      await type(sheet, "A1", "=1+1");
+      await settled();
+      expect(await workbook.calculation()).toEqual({ state: "done", manual: false });
+    },
+  },
+  {
+    title: "look(address) gives what read gives of the cell, and that it is final",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Looked at", [at("A1", 21), at("A2", "plum")]));
+      await type(sheet, "B1", "=A1*2");
+      await type(sheet, "D1", "=SEQUENCE(3,2)");
+      await settled();
+      for (const cell of ["A1", "A2", "A3", "B1", "D1"]) {
+        const reading = await cellOf(workbook, sheet, cell);
+        expect(await workbook.look({ sheet, cell })).toEqual({ address: { sheet, cell }, reading, calculation: { state: "done", manual: false } });
+      }
+    },
+  },
+  {
+    title: "look(address) inside a spill gives the formula cell that fills it",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Looked at inside"));
+      await type(sheet, "A1", "=SEQUENCE(3,2)");
+      await settled();
+      const { reading, anchor } = await workbook.look({ sheet, cell: "B3" });
+      expect([reading.value, reading.formula, anchor?.cell, anchor?.formula]).toEqual([6, "", "A1", "=SEQUENCE(3,2)"]);
+    },
+  },
+  {
+    title: "look() gives the selected cell",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet({ ...plan("Looked at selected"), startAt: "C4" });
+      await settled();
+      expect((await workbook.look()).address).toEqual({ sheet, cell: "C4" });
+    },
+  },
+  {
+    title: "look(address) names a sheet that does not exist",
+    check: async ({ workbook }) => expect(workbook.look({ sheet: "Nowhere", cell: "A1" })).rejects.toThrow(noSuchSheet("Nowhere")),
+  },
+  {
+    title: "readInputs(address, wanted) gives cells, ranges, spills and other sheets in the order asked for, and the cell once more",
+    async check({ workbook, type, settled }) {
+      const other = await workbook.addSheet(plan("Inputs elsewhere", [at("A1", "here")]));
+      const sheet = await workbook.addSheet(plan("Inputs", [at("A1", 1), at("B2", true)]));
+      await type(sheet, "A2", "=1/0");
+      await type(sheet, "D1", "=SEQUENCE(3,2)");
+      await settled();
+      const wanted = [
+        { sheet, range: "A1:B2", spill: false },
+        { sheet: other, range: "A1", spill: false },
+        { sheet, range: "D1", spill: true },
+        { sheet, range: "A1", spill: true },
+      ];
+      const { again, ranges } = await workbook.readInputs({ sheet, cell: "A1" }, wanted);
+      expect(again).toEqual(await workbook.look({ sheet, cell: "A1" }));
+      expect(ranges.map((rows) => rows?.map((row) => row.map(({ value, error }) => (error === "" ? value : `error ${error}`))))).toEqual([
+        [
+          [1, null],
+          ["error #DIV/0!", true],
+        ],
+        [["here"]],
+        [
+          [1, 2],
+          [3, 4],
+          [5, 6],
+        ],
+        [[1]],
+      ]);
+    },
+  },
+  {
+    title: "readInputs(address, wanted) reads whole columns and rows as far as they are filled, whatever else the sheet holds",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Whole lines", [at("B2", 1), at("B4", 2), at("A9", "further down"), at("F2", 3)]));
+      const wanted = ["B:B", "2:2", "C:D", "A2:B12"].map((range) => ({ sheet, range, spill: false }));
+      const { ranges } = await workbook.readInputs({ sheet, cell: "A1" }, wanted);
+      const [column, row, nothing, part] = ranges.map((rows) => rows?.map((line) => line.map(({ value }) => value)));
+      expect(column).toEqual([[null], [1], [null], [2]]);
+      expect(row).toEqual([[null, 1, null, null, null, 3]]);
+      expect(nothing).toEqual([[null, null]]);
+      expect([part?.length, part?.[0], part?.[7]]).toEqual([11, [null, 1], ["further down", null]]);
+    },
+  },
+  {
+    title: "holdsText(sheet, text) finds a whole text in its letter case, and nothing less",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Found text", [at("C7", "Elapsed (min)")]));
+      const asked = ["Elapsed (min)", "elapsed (min)", "Elapsed"].map((text) => workbook.holdsText(sheet, text));
+      expect(await Promise.all(asked)).toEqual([true, false, false]);
+      await expect(workbook.holdsText("Nowhere", "x")).rejects.toThrow(noSuchSheet("Nowhere"));
+    },
+  },
+  {
     title: "writeFormula(address, formula) fills a blank cell and calculates",
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Put in"));

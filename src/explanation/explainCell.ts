@@ -2,42 +2,59 @@ import { NAMESPACE } from "../functions/catalogue";
 import type { CellValue } from "../inputs/CellValue";
 import { CALLS_NO_FUNCTION, differsFromCell, hostErrorNote, WAITS_FOR_INPUTS } from "../problems/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
-import type { CellAddress, CellReading, Workbook } from "../workbook/Workbook";
+import { cellArea } from "../workbook/cellArea";
+import type { CellAddress, CellLook, CellReading, Workbook } from "../workbook/Workbook";
 import type { CallExplanation, CellExplanation } from "./CellExplanation";
 import { explainCall } from "./explainCall";
 import { definitionOf } from "./formula/calledFunction";
 import type { Position } from "./formula/Cells";
 import { evaluate, type Surroundings } from "./formula/evaluate";
 import { expressionOf, givesTheValue } from "./formula/expressionOf";
-import { readReferences } from "./formula/readReferences";
-import { referencesIn } from "./formula/references";
+import { cellsOfReferences } from "./formula/readReferences";
+import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalReading";
 import { nameNotes } from "./nameNotes";
-import { spillAnchor } from "./spillAnchor";
 import { agrees, type CallInCell } from "./workOut";
 
+/** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
+export async function explainCell(workbook: Workbook, address?: CellAddress, pause?: Pause): Promise<CellExplanation> {
+  return explainLook(workbook, await workbook.look(address), pause);
+}
+
 /**
- * What stands in a cell, in words, with every Retort call in it worked out again from the inputs.
- * Reads the cell, then each range its formula refers to once.
+ * What stands in a cell, in words, with every Retort call in it worked out again from the inputs, unless what the cell shows is
+ * not final.
  * @throws WorkbookProblem when the workbook cannot be read
  */
-export async function explainCell(workbook: Workbook, address: CellAddress): Promise<CellExplanation> {
-  const reading = await readCell(workbook, address);
-  const place = reading.formula === "" && reading.value !== null ? await spillAnchor(workbook, address) : undefined;
-  const cellFormula = place?.anchor.formula ?? reading.formula;
+export async function explainLook(workbook: Workbook, look: CellLook, pause?: Pause): Promise<CellExplanation> {
+  const found = findCalls(formulaOf(look));
+  if (found.length === 0) return explanation({ look, references: [], ranges: [], notes: [] });
+  const { refusal, ...reading } = await finalReading(workbook, look, pause);
+  return refusal === undefined ? explanation(reading) : { ...explanation(reading), calls: [], notes: [refusal] };
+}
+
+/** A cell with its inputs, read once and for all. */
+function explanation({ look, references, ranges, notes: more }: FinalReading): CellExplanation {
+  const { address, reading, anchor } = look;
+  const cellFormula = formulaOf(look);
   const found = findCalls(cellFormula);
   const known = found.filter(({ name }) => definitionOf(`${NAMESPACE}.${name}`) !== undefined);
-  const cells = await readReferences(workbook, found.length === 0 ? [] : referencesIn(expressionOf(cellFormula), address.sheet));
-  const around = { cells, homeSheet: address.sheet, position: place?.position ?? { row: 0, column: 0 } };
+  const position = anchor === undefined ? { row: 0, column: 0 } : placeFrom(anchor.cell, reading.cell);
+  const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const worked = ([0, null] as const).map((blankAs) => valueHere(cellFormula, { ...around, blankAs })).filter((value) => value !== undefined);
   const inCell: FormulaInCell = { cellFormula, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {
     address,
-    opening: openingOf(reading, known.length, found.length - known.length, place?.anchor.cell),
+    opening: openingOf(reading, known.length, found.length - known.length, anchor?.cell),
     cellFormula,
     shown: reading.shown,
     calls: found.flatMap((call) => explained(call, inCell)),
-    notes: notes(found, inCell),
+    notes: [...more, ...notes(found, inCell)],
   };
+}
+
+function placeFrom(anchor: string, cell: string): Position {
+  const [first, here] = [cellArea(anchor), cellArea(cell)];
+  return first === undefined || here === undefined ? { row: 0, column: 0 } : { row: here.row - first.row, column: here.column - first.column };
 }
 
 interface FormulaInCell {
@@ -51,11 +68,6 @@ interface FormulaInCell {
 }
 
 const isEmpty = ({ value, error }: CellReading): boolean => (value ?? "") === "" && error === "";
-
-async function readCell(workbook: Workbook, { sheet, cell }: CellAddress): Promise<CellReading> {
-  const nothing: CellReading = { cell, formula: "", value: null, shown: "", error: "", message: "", spill: "" };
-  return (await workbook.read(sheet, cell)).rows[0]?.[0] ?? nothing;
-}
 
 function explained(call: RetortCall, { cellFormula, reading, waiting, around }: FormulaInCell): CallExplanation[] {
   const definition = definitionOf(`${NAMESPACE}.${call.name}`);

@@ -1,6 +1,9 @@
 import { unforeseenInPane } from "../problems/paneProblems";
 import { element } from "./element";
 
+/** The event that rises from a tab when a task of its failed. */
+export const TASK_FAILED = "taskfailed";
+
 /** What a tab says back: a polite region for what was done and an alert for what could not be. */
 export class Messages {
   private readonly status = element("p", { role: "status", class: "status" });
@@ -26,6 +29,7 @@ export class Messages {
       this.tell(await task());
     } catch (problem) {
       this.complain(problem);
+      this.region.dispatchEvent(new Event(TASK_FAILED, { bubbles: true }));
     } finally {
       pressed.removeAttribute("aria-disabled");
     }

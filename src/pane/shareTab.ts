@@ -1,3 +1,4 @@
+import { sharedUnchecked, StaysPending } from "../problems/sharingProblems";
 import { shareAsValues } from "../sharing/shareAsValues";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
@@ -8,7 +9,10 @@ import type { Tab } from "./tabs";
 export function shareTab(workbook: Workbook): Tab {
   const messages = new Messages();
   const sheets = element("select", { id: "share-sheet" });
-  const copy = button("Make a copy with values", "primary", () => void messages.report(copy, made));
+  const copy = button("Make a copy with values", "primary", () => void messages.report(copy, () => made()));
+  // Only where the workbook keeps saying that something waits, and nothing does.
+  const goOn = button("Share the values shown now", "secondary", () => void messages.report(goOn, () => made(true)));
+  goOn.hidden = true;
   const show = button("Show the copy", "secondary", () => void messages.report(show, shown));
   show.hidden = true;
   let last: { readonly copy: string; readonly record: string } | undefined;
@@ -19,13 +23,17 @@ export function shareTab(workbook: Workbook): Tab {
     sheets.replaceChildren(...names.map((name) => element("option", { value: name, selected: name === chosen }, name)));
   };
 
-  const made = async (): Promise<string> => {
+  const made = async (asShown = false): Promise<string> => {
     show.hidden = true;
-    const shared = await shareAsValues(workbook, sheets.value, today());
+    goOn.hidden = true;
+    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown }).catch((problem: unknown) => {
+      goOn.hidden = !(problem instanceof StaysPending);
+      throw problem;
+    });
     last = shared;
     show.hidden = false;
     await listSheets();
-    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}`;
+    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}${shared.checked ? "" : ` ${sharedUnchecked(sheets.value)}`}`;
   };
 
   const shown = async (): Promise<string> => {
@@ -48,6 +56,7 @@ export function shareTab(workbook: Workbook): Tab {
       element("ul", { class: "points" }, ...AS_VALUES.map((point) => element("li", {}, point))),
       copy,
       messages.region,
+      goOn,
       show,
     ),
     element(
@@ -64,7 +73,8 @@ export function shareTab(workbook: Workbook): Tab {
 const AS_VALUES = [
   "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates.",
   "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
-  "While the sheet still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
+  "Both sheets are made, or neither. In Excel, copying a sheet cannot be undone and clears the list of what can; to take it back, delete the two sheets.",
+  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
 ];
 
 const AS_IT_IS =

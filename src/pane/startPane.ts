@@ -4,6 +4,7 @@ import { functionsTab } from "./functions/functionsTab";
 import { runSheetTab } from "./runSheet/runSheetTab";
 import { shareTab } from "./shareTab";
 import { tabs } from "./tabs";
+import { unfinishedNotice } from "./unfinishedNotice";
 import { thisCellTab } from "./thisCell/thisCellTab";
 
 /** Builds the task pane inside `root`, beside the workbook it works on. */
@@ -11,5 +12,6 @@ export function startPane(workbook: Workbook, root: HTMLElement): void {
   const pages = [runSheetTab(workbook), functionsTab(workbook), thisCellTab(workbook), shareTab(workbook)];
   const heading = element("header", { class: "masthead" }, element("h1", {}, "Retort"), element("p", {}, "from weights to answers"));
   root.classList.add("retort-pane");
-  root.replaceChildren(heading, element("main", {}, tabs("Parts of the pane", pages)));
+  const parts = tabs("Parts of the pane", pages);
+  root.replaceChildren(heading, element("main", {}, unfinishedNotice(workbook, parts), parts));
 }

@@ -16,6 +16,25 @@ export const hostErrorNote = (code: string): string | undefined => HOST_ERRORS[c
 export const differsFromCell = (shown: string): string =>
   `The cell shows ${shown}, which is not what its formula gives for these inputs now. Recalculate the sheet; if it stays, the cell was saved by another version.`;
 
+/** @param input as typed: "B:C" */
+export const inputTooLarge = (input: string): string =>
+  `${input} holds more cells than are read here at once, so what is worked out from it is given as the cell shows it.`;
+
+/** Said in the place of an explanation, which would be of a value from before. */
+export const CALCULATING =
+  "The workbook is still calculating, so what the cell shows may be from before. Wait for it to finish, then select the cell again.";
+
+/** Said in the place of an explanation, which would be of a value from before. */
+export const WAITS_FOR_F9 =
+  "The workbook calculates only when asked to, and something waits, so what the cell shows may be from before. Press F9, then select the cell again.";
+
+/** Said above an explanation. */
+export const STAYS_PENDING =
+  "The workbook says that something still waits to be calculated, though nothing is under way. What follows explains what the cell shows now; press F9 to be sure of it.";
+
+/** Said above an explanation. */
+export const KEEPS_CHANGING = "The cell or its inputs changed while they were read. What follows explains the last look; select the cell again.";
+
 export const WAITS_FOR_INPUTS = "The cell shows nothing yet: its formula waits until the inputs it tests for are there.";
 
 /** @param nearest names with the namespace, best first */

@@ -3,6 +3,13 @@ import { plainNumber } from "./quoted";
 
 export const unforeseenInPane = (seen: string): string => `That did not work: ${seen}. Try again; if it stays, reload the pane.`;
 
+export const leftUnfinished = (name: string): string =>
+  `The sheet "${name}" was begun and never finished, because the workbook stopped answering. Look at it first: whatever was typed there goes with it.`;
+
+export const unfinishedRemoved = (name: string): string => `"${name}" is removed.`;
+
+export const unfinishedGone = (name: string): string => `"${name}" was left alone: it is gone, or it has been finished meanwhile.`;
+
 export const notANumberInForm = (label: string, typed: string): string =>
   sentenceAbout(label, `"${typed}" is not a number`, "Type digits, such as 30 or 0.01.");
 

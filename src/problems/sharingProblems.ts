@@ -28,6 +28,44 @@ export const errorInCall = (sheet: string, cells: readonly CellInTheWay[]): Inpu
     "Select the cell to read why under This cell, mend it, then share again.",
   );
 
+/** The workbook says that something waits, and nothing happens: the values shown may well be final, and the user may go on with them. */
+export class StaysPending extends InputProblem {}
+
+export const workbookCalculating = (sheet: string): InputProblem =>
+  new InputProblem(
+    "sheet",
+    `the workbook is calculating, so values on ${quoted(sheet)} may be from before`,
+    "Wait until it has finished, then share again.",
+  );
+
+export const calculatesWhenAsked = (sheet: string): InputProblem =>
+  new InputProblem(
+    "sheet",
+    `the workbook calculates only when asked to and something waits, so values on ${quoted(sheet)} may be from before`,
+    "Press F9, then share again.",
+  );
+
+export const staysPending = (sheet: string): StaysPending =>
+  new StaysPending(
+    "sheet",
+    `the workbook says that something waits to be calculated, though nothing is under way, so values on ${quoted(sheet)} may be from before`,
+    "Press F9 and share again, or share the values shown now.",
+  );
+
+export const keepsChanging = (sheet: string): InputProblem =>
+  new InputProblem("sheet", `values on ${quoted(sheet)} changed while they were read`, "Wait until nothing changes any more, then share again.");
+
+export const changedWhileCopied = (sheet: string, copy: string, record: string): InputProblem =>
+  new InputProblem(
+    "sheet",
+    `${quoted(sheet)} was changed while it was copied, so ${quoted(copy)} and ${quoted(record)} may not belong together`,
+    "Delete those two sheets, then share again.",
+  );
+
+/** Said after the copy has been made. */
+export const sharedUnchecked = (sheet: string): string =>
+  `${quoted(sheet)} could not be read again to see whether it was changed meanwhile: compare the copy with it before you send it.`;
+
 // As many as a message of one or two lines can hold.
 const CELLS_NAMED = 3;
 

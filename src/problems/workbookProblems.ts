@@ -39,6 +39,24 @@ export const olderThanNeeded = (host: string): string => `This version of ${host
 
 export const nameJustTaken = "Another sheet took that name meanwhile. Try again.";
 
+/** @param because what went wrong, as a whole sentence */
+export const sheetsMayBeLeft = (because: string, names: readonly string[]): string => {
+  const sheets = names.map((name) => `"${name}"`).join(" and ");
+  return `${because} ${sheets} may be left unfinished in the workbook; the pane offers to remove what is left as soon as the workbook answers.`;
+};
+
+/** @param because what went wrong, as a whole sentence */
+export const keptForWhatWasTyped = (because: string, name: string): string =>
+  `${because} "${name}" is unfinished, but something was typed into it meanwhile, so it was kept. Move what is yours, then remove the sheet in the pane.`;
+
+/** @param because what went wrong, as a whole sentence */
+export const formulaMayStand = (because: string, cell: string): string =>
+  `${because} Look at cell ${cell}: the formula may stand there. If something of yours stood there a moment before, undo brings it back.`;
+
+/** @param held what the cell held, as the sheet would take it back */
+export const notPutBack = (cell: string, held: string): string =>
+  `Something came into cell ${cell} just before the formula did, and could not be put back. It was ${quoted(held)}: clear the cell and type that again.`;
+
 /** Some hosts act only on the workbook in front, and then say no more than that something went wrong. */
 export const hostRefused = (host: string, because: string): string =>
   `${host} could not do this (${because}). With several workbooks open, click into a cell of this one first, then try again.`;

@@ -2,7 +2,7 @@ import { EDITION } from "../chemistry/atomicWeights";
 import { cellAt } from "../workbook/cellArea";
 import type { CellStyle, PlannedCell, SheetPlan } from "../workbook/SheetPlan";
 import type { CellContent } from "../workbook/Workbook";
-import type { FormulaCell } from "./readSheet";
+import type { FormulaCell } from "./formulaCells";
 import { recordRows, type RecordRow } from "./recordRows";
 
 /** What a calculation record is about. */

@@ -1,7 +1,7 @@
 import { everyFunction, NAMESPACE } from "../functions/catalogue";
 import type { CellContent } from "../workbook/Workbook";
 import { findCalls } from "./findCalls";
-import type { FormulaCell } from "./readSheet";
+import type { FormulaCell } from "./formulaCells";
 import { inBuiltInFunctions } from "./inBuiltInFunctions";
 
 /** One line of a calculation record. */

@@ -24,7 +24,7 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
       ...line("prompt", [prompt.title, prompt.text].filter((text) => text !== "").join(": ")),
     );
   };
-  await workbook.onSelection((address) => void tell(address));
+  await workbook.onSelection(({ address }) => void tell(address));
   await tell(await workbook.selectedCell());
 }
 

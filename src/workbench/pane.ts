@@ -28,11 +28,16 @@ function inThisFrame(workbook: Workbook): Workbook {
     selectedCell: () => here(workbook.selectedCell()),
     select: (address) => here(workbook.select(address)),
     onSelection: (listener) => here(workbook.onSelection(listener)),
+    calculation: () => here(workbook.calculation()),
+    look: (address) => here(workbook.look(address)),
+    readInputs: (address, wanted) => here(workbook.readInputs(address, wanted)),
+    holdsText: (sheet, text) => here(workbook.holdsText(sheet, text)),
     read: (sheet, range) => here(workbook.read(sheet, range)),
     readUsed: (sheet) => here(workbook.readUsed(sheet)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
-    copySheet: (sheet, wantedName) => here(workbook.copySheet(sheet, wantedName)),
-    freeze: (sheet, areas) => here(workbook.freeze(sheet, areas)),
+    copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
+    unfinishedSheets: () => here(workbook.unfinishedSheets()),
+    removeUnfinished: (sheet) => here(workbook.removeUnfinished(sheet)),
   };
 }

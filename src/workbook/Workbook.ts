@@ -34,11 +34,69 @@ export interface RangeReading {
   readonly rows: readonly (readonly CellReading[])[];
 }
 
+/** Whether what the cells show is final. */
+export interface Calculation {
+  /** "pending" while something waits to be calculated and nothing calculates. */
+  readonly state: "done" | "calculating" | "pending";
+  /** True where formulas are calculated only when the user asks for it. */
+  readonly manual: boolean;
+}
+
+/** One cell, with all that tells what it shows and whether that is final. */
+export interface CellLook {
+  readonly address: CellAddress;
+  readonly reading: CellReading;
+  /** The formula cell whose spill fills this one; left out where the cell stands in no other cell's spill. */
+  readonly anchor?: CellReading;
+  readonly calculation: Calculation;
+}
+
+/** Cells that a cell formula refers to. */
+export interface WantedCells {
+  readonly sheet: string;
+  /** "B7", "B7:C12", whole columns "B:C" or whole rows "3:9", no dollar signs. */
+  readonly range: string;
+  /** True for the spill of the cell: "B7#". */
+  readonly spill: boolean;
+}
+
+export interface InputCell {
+  readonly value: CellContent;
+  /** The error code the cell shows, or "". */
+  readonly error: string;
+}
+
+export interface InputsReading {
+  /** The cell once more: another look than before means that something changed in between. */
+  readonly again: CellLook;
+  /**
+   * In the order asked for, row by row. Whole columns and rows reach from the sheet's first row and column to the last cell of
+   * theirs that holds anything. Undefined where there are more cells than are read at once.
+   */
+  readonly ranges: readonly (readonly (readonly InputCell[])[] | undefined)[];
+}
+
 /** Values to stand where cell formulas stood. Text stays text even when it begins with = + - or @. */
 export interface FrozenArea {
   /** "B7" or, for a spill, its whole area "B7:C12". */
   readonly range: string;
   readonly values: readonly (readonly CellContent[])[];
+}
+
+/** A copy in which values stand where cell formulas stood, and the sheet that goes with it. */
+export interface CopyWithValues {
+  /** The copy's name; it has to be free. */
+  readonly name: string;
+  readonly areas: readonly FrozenArea[];
+  /** Stands after the copy, under the plan's own name, which has to be free. */
+  readonly beside: SheetPlan;
+}
+
+/** A sheet that was begun and neither finished nor taken away, because the workbook stopped answering. */
+export interface UnfinishedSheet {
+  /** The workbook's own key for the sheet, which outlasts a change of name. */
+  readonly id: string;
+  readonly name: string;
 }
 
 /**
@@ -55,22 +113,39 @@ export interface Workbook {
   selectedCell(): Promise<CellAddress>;
   /** Shows the sheet and selects the cell. */
   select(address: CellAddress): Promise<void>;
-  /** Calls the listener after each change of selection or of the selected cell's content. @returns stops the calls */
-  onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>>;
+  /** Calls the listener after each change of selection, of the selected cell's content or of the calculation. @returns stops the calls */
+  onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>>;
+  /** Whether what the cells show is final; does not wait. */
+  calculation(): Promise<Calculation>;
+  /** Looks at one cell, in one request. @param address the selected cell when left out */
+  look(address?: CellAddress): Promise<CellLook>;
+  /** Reads the inputs of a cell formula together with the cell itself, in one request whatever the size of the sheet. */
+  readInputs(address: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading>;
+  /** True where some cell of the sheet holds exactly this text; reads no other cell. */
+  holdsText(sheet: string, text: string): Promise<boolean>;
 
   /** @param range "A1:C3" or "B7", English notation, without a sheet */
   read(sheet: string, range: string): Promise<RangeReading>;
   /** All cells of a sheet that hold anything. */
   readUsed(sheet: string): Promise<RangeReading>;
 
-  /** Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything. */
+  /**
+   * Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything; what
+   * came into the cell meanwhile is put back.
+   */
   writeFormula(address: CellAddress, formula: string): Promise<void>;
   /** Makes a new sheet at the end, never over an existing one. @returns its name, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
-  /** Copies a sheet, formats included. @returns the copy's name, numbered when the wanted one is taken */
-  copySheet(sheet: string, wantedName: string): Promise<string>;
-  /** Puts values in place of cell formulas, keeping formats; a spill goes as a whole. */
-  freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void>;
+  /**
+   * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole) and makes the sheet
+   * beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
+   */
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void>;
+
+  /** Sheets that addSheet or copyWithValues began and could not take away, still marked as such. */
+  unfinishedSheets(): Promise<readonly UnfinishedSheet[]>;
+  /** @returns false when the sheet is gone or no longer marked as unfinished; it is then left alone */
+  removeUnfinished(sheet: UnfinishedSheet): Promise<boolean>;
 }
 
 /** The workbook could not do what was asked; the message says why and what to do. */

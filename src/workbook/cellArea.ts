@@ -20,6 +20,23 @@ export function cellArea(range: string): CellArea | undefined {
   return { row, column, rows: lastRow - row + 1, columns: lastColumn - column + 1 };
 }
 
+// Excel specifications and limits, "Total number of rows and columns on a worksheet".
+const ROWS_OF_A_SHEET = 1_048_576;
+const COLUMNS_OF_A_SHEET = 16_384;
+const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
+const ROWS = /^\$?(\d+):\$?(\d+)$/;
+
+/** The area of whole columns "B:C" or whole rows "3:9"; undefined for anything else. */
+export function wholeLines(range: string): CellArea | undefined {
+  const [, left, right] = COLUMNS.exec(range) ?? [];
+  if (left !== undefined) return cellArea(`${left}1:${right}${ROWS_OF_A_SHEET}`);
+  const [, top, bottom] = ROWS.exec(range) ?? [];
+  return top === undefined ? undefined : cellArea(`A${top}:${lettersOf(COLUMNS_OF_A_SHEET - 1)}${bottom}`);
+}
+
+export const isWholeColumns = ({ rows }: CellArea): boolean => rows === ROWS_OF_A_SHEET;
+export const isWholeRows = ({ columns }: CellArea): boolean => columns === COLUMNS_OF_A_SHEET;
+
 /** "B7" or "A1:C3". */
 export function rangeOf({ row, column, rows, columns }: CellArea): string {
   const first = cellAt(row, column);

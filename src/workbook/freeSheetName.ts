@@ -24,6 +24,9 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
+/** Says at the front, where no cut can take it away, that the copy cannot be used yet. */
+export const unfinishedCopyName = (sheet: string, taken: readonly string[]): string => freeSheetName(`Unfinished copy of ${sheet}`, taken);
+
 /** Cut by whole characters: half of a surrogate pair is no character. A cut may not leave an apostrophe at the end. */
 function withEnding(name: string, ending: string): string {
   let kept = name;

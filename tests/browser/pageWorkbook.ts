@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
-import { WorkbookProblem, type CellAddress, type Workbook } from "../../src/workbook/Workbook";
+import { WorkbookProblem, type CellLook, type Workbook } from "../../src/workbook/Workbook";
 
 type Method = Exclude<keyof Workbook, "name" | "drawsCharts" | "onSelection">;
 
@@ -17,12 +17,17 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     sheetNames: () => call(page, "sheetNames"),
     selectedCell: () => call(page, "selectedCell"),
     select: (address) => call(page, "select", address),
+    calculation: () => call(page, "calculation"),
+    look: (address) => call(page, "look", address),
+    readInputs: (address, wanted) => call(page, "readInputs", address, wanted),
+    holdsText: (sheet, text) => call(page, "holdsText", sheet, text),
     read: (sheet, range) => call(page, "read", sheet, range),
     readUsed: (sheet) => call(page, "readUsed", sheet),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     addSheet: (plan) => call(page, "addSheet", plan),
-    copySheet: (sheet, wantedName) => call(page, "copySheet", sheet, wantedName),
-    freeze: (sheet, areas) => call(page, "freeze", sheet, areas),
+    copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
+    unfinishedSheets: () => call(page, "unfinishedSheets"),
+    removeUnfinished: (sheet) => call(page, "removeUnfinished", sheet),
     onSelection: (listener) => watch(page, `told${++watches}`, listener),
   };
 }
@@ -44,12 +49,12 @@ async function call<R>(page: Page, method: Method, ...given: unknown[]): Promise
   return answer as R;
 }
 
-async function watch(page: Page, key: string, listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
+async function watch(page: Page, key: string, listener: (look: CellLook) => void): Promise<() => Promise<void>> {
   await page.exposeFunction(key, listener);
   await page.evaluate(async (told) => {
     const here = window as unknown as Watching & Record<string, unknown>;
-    const tell = here[told] as (address: CellAddress) => void;
-    const stop = await here.retortWorkbench?.workbook.onSelection((address) => tell(address));
+    const tell = here[told] as (look: CellLook) => void;
+    const stop = await here.retortWorkbench?.workbook.onSelection((look) => tell(look));
     if (stop !== undefined) here.stopWatching = { ...here.stopWatching, [told]: stop };
   }, key);
   return () => page.evaluate((told) => (window as Watching).stopWatching?.[told]?.(), key);

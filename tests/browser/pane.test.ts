@@ -468,6 +468,36 @@ describe("the Share tab", () => {
     expect(await show.count()).toBe(0);
   });
 
+  test("offers to go on with the values shown only where the workbook keeps saying that something waits", async () => {
+    const goOn = page.getByRole("button", { name: "Share the values shown now" });
+    await tab("share").click();
+    await page.evaluate(() => (window.workbook.calculating = { state: "pending", manual: false }));
+    await copySheet("Drying 3");
+    await goOn.click();
+    await toldBy("share").waitFor();
+    expect(await toldBy("share").textContent()).toContain('Made "Drying 3 values"');
+    expect(await goOn.count()).toBe(0);
+    await page.evaluate(() => (window.workbook.calculating = { state: "pending", manual: true }));
+    await copySheet("Drying 3");
+    await alertOf("share").waitFor();
+    expect(await goOn.count()).toBe(0);
+  });
+
+  test("offers to remove what a failed task may have left, and says that it is removed", async () => {
+    await page.evaluate(() => {
+      window.workbook.copyWithValues = () => Promise.reject(new Error("Excel went away."));
+      window.workbook.unfinished = [{ id: "7", name: "Unfinished copy of Drying 3" }];
+    });
+    await tab("share").click();
+    await copySheet("Drying 3");
+    const notice = page.getByRole("region", { name: "Unfinished sheets" });
+    await notice.getByText('The sheet "Unfinished copy of Drying 3" was begun and never finished').waitFor();
+    await notice.getByRole("button", { name: 'Remove "Unfinished copy of Drying 3"' }).click();
+    await notice.getByText('"Unfinished copy of Drying 3" is removed.').waitFor();
+    expect(await notice.getByRole("button").count()).toBe(0);
+    expect(await page.evaluate(() => window.workbook.unfinished)).toEqual([]);
+  });
+
   test("says so when the copy is gone", async () => {
     await tab("share").click();
     await copySheet("Drying 3");

@@ -1,6 +1,18 @@
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
-import { WorkbookProblem, type CellAddress, type CellContent, type CellReading, type RangeReading, type Workbook } from "../../src/workbook/Workbook";
+import {
+  WorkbookProblem,
+  type Calculation,
+  type CellAddress,
+  type CellContent,
+  type CellLook,
+  type CellReading,
+  type InputsReading,
+  type RangeReading,
+  type UnfinishedSheet,
+  type WantedCells,
+  type Workbook,
+} from "../../src/workbook/Workbook";
 
 /** A cell as a test writes it: a value, or any of its reading's parts. */
 export type WrittenCell = CellContent | Partial<CellReading>;
@@ -11,8 +23,10 @@ export class SheetInMemory implements Workbook {
   drawsCharts = false;
   selected: CellAddress;
   readonly asked: string[] = [];
+  unfinished: readonly UnfinishedSheet[] = [];
   readonly added: SheetPlan[] = [];
-  private readonly listeners = new Set<(address: CellAddress) => void>();
+  calculating: Calculation = { state: "done", manual: false };
+  private readonly listeners = new Set<(look: CellLook) => void>();
 
   /** @param sheets sheet name -> "B7" -> what it holds */
   constructor(readonly sheets: Record<string, Record<string, WrittenCell>>) {
@@ -24,16 +38,26 @@ export class SheetInMemory implements Workbook {
 
   select = async (address: CellAddress): Promise<void> => {
     this.selected = address;
-    for (const listener of this.listeners) listener(address);
+    for (const listener of this.listeners) listener(this.lookAt(address));
   };
 
-  onSelection = async (listener: (address: CellAddress) => void): Promise<() => Promise<void>> => {
+  onSelection = async (listener: (look: CellLook) => void): Promise<() => Promise<void>> => {
     this.listeners.add(listener);
     return async () => void this.listeners.delete(listener);
   };
 
+  calculation = async (): Promise<Calculation> => this.calculating;
+  look = async (address: CellAddress = this.selected): Promise<CellLook> => this.lookAt(address);
+
+  readInputs = async (address: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading> => {
+    this.asked.push(wanted.map(({ sheet, range, spill }) => `${sheet}!${range}${spill ? "#" : ""}`).join(" "));
+    return { again: this.lookAt(address), ranges: wanted.map((cells) => this.inputCells(cells)) };
+  };
+
+  holdsText = async (sheet: string, text: string): Promise<boolean> =>
+    Object.keys(this.sheet(sheet)).some((cell) => this.reading(sheet, cell).value === text);
+
   read = async (sheet: string, range: string): Promise<RangeReading> => {
-    this.asked.push(`${sheet}!${range}`);
     const { top, left, bottom, right } = corners(range);
     const rows = Array.from({ length: bottom - top + 1 }, (_, row) =>
       Array.from({ length: right - left + 1 }, (_, column) => this.reading(sheet, `${toCol(left + column)}${top + row + 1}`)),
@@ -65,17 +89,45 @@ export class SheetInMemory implements Workbook {
     return plan.name;
   };
 
-  copySheet = async (sheet: string, wantedName: string): Promise<string> => {
-    this.sheets[wantedName] = { ...this.sheet(sheet) };
-    return wantedName;
-  };
-
-  freeze: Workbook["freeze"] = async (sheet, areas) => {
+  copyWithValues: Workbook["copyWithValues"] = async (sheet, { name, areas, beside }) => {
+    this.sheets[name] = { ...this.sheet(sheet) };
     for (const { range, values } of areas) {
       const { top, left } = corners(range);
-      values.forEach((row, down) => row.forEach((value, across) => (this.sheet(sheet)[`${toCol(left + across)}${top + down + 1}`] = value)));
+      values.forEach((row, down) => row.forEach((value, across) => (this.sheet(name)[`${toCol(left + across)}${top + down + 1}`] = value)));
     }
+    await this.addSheet(beside);
   };
+
+  unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => this.unfinished;
+
+  removeUnfinished = async ({ id }: UnfinishedSheet): Promise<boolean> => {
+    const before = this.unfinished.length;
+    this.unfinished = this.unfinished.filter((sheet) => sheet.id !== id);
+    return this.unfinished.length < before;
+  };
+
+  private lookAt({ sheet, cell }: CellAddress): CellLook {
+    const look = { address: { sheet, cell }, reading: this.reading(sheet, cell), calculation: this.calculating };
+    const anchor = Object.keys(this.sheet(sheet))
+      .map((other) => this.reading(sheet, other))
+      .find(({ cell: other, spill }) => other !== cell && spill !== "" && isInside(cell, spill));
+    return anchor === undefined || look.reading.formula !== "" ? look : { ...look, anchor };
+  }
+
+  private inputCells({ sheet, range, spill }: WantedCells): readonly (readonly CellReading[])[] {
+    const area = spill ? this.reading(sheet, range).spill || range : range;
+    const filled = Object.keys(this.sheet(sheet))
+      .filter((cell) => isInside(cell, area))
+      .map(corners);
+    const { top, left, bottom, right } = openCorners(area);
+    const first = { row: top ?? 0, column: left ?? 0 };
+    const last = { row: bottom ?? Math.max(0, ...filled.map((one) => one.top)), column: right ?? Math.max(0, ...filled.map((one) => one.left)) };
+    return Array.from({ length: last.row - first.row + 1 }, (_, row) =>
+      Array.from({ length: last.column - first.column + 1 }, (_column, column) =>
+        this.reading(sheet, `${toCol(first.column + column)}${first.row + row + 1}`),
+      ),
+    );
+  }
 
   private sheet(name: string): Record<string, WrittenCell> {
     const sheet = this.sheets[name];
@@ -95,4 +147,17 @@ function corners(range: string): { top: number; left: number; bottom: number; ri
   const parsed = parseA1Range(range);
   if (!parsed) throw new Error(`not a range: ${range}`);
   return { top: parsed.top ?? 0, left: parsed.left ?? fromCol("A"), bottom: parsed.bottom ?? 0, right: parsed.right ?? 0 };
+}
+
+/** Corners of a range; those of whole columns and rows are open. */
+function openCorners(range: string): Partial<Record<"top" | "left" | "bottom" | "right", number | null>> {
+  const parsed = parseA1Range(range);
+  if (!parsed) throw new Error(`not a range: ${range}`);
+  return parsed;
+}
+
+function isInside(cell: string, range: string): boolean {
+  const [one, whole] = [corners(cell), openCorners(range)];
+  const within = (at: number, from: number | null | undefined, to: number | null | undefined): boolean => at >= (from ?? 0) && at <= (to ?? Infinity);
+  return within(one.top, whole.top, whole.bottom) && within(one.left, whole.left, whole.right);
 }

@@ -84,10 +84,35 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
     expect(call.result).toBe("0.3 (30 %)");
   });
 
-  test("reads each range once and before it computes", async () => {
+  test("reads each range once, all of them together", async () => {
     const workbook = new SheetInMemory({ Run: { ...weighings, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7+B5-B5)", value: 0.7 } } });
     await explainCell(workbook, { sheet: "Run", cell: "B9" });
-    expect(workbook.asked).toEqual(["Run!B9", "Run!B5", "Run!B6", "Run!B7"]);
+    expect(workbook.asked).toEqual(["Run!B5 Run!B6 Run!B7"]);
+  });
+
+  test("takes an input too large to be read for worked out in the cell, and says so", async () => {
+    const workbook = new SheetInMemory({ Run: { C1: { formula: '=RETORT.CONSTANTWEIGHT(A:A,0.01,"absolute")', value: 3 } } });
+    workbook.readInputs = async (address) => ({ again: await workbook.look(address), ranges: [undefined] });
+    const explained = await explainCell(workbook, { sheet: "Run", cell: "C1" });
+    expect(onlyCall(explained).inputs[0]).toMatchObject({ value: "worked out in the cell", from: "A:A" });
+    expect(onlyCall(explained).result).toBe("3 (as the cell shows it)");
+    expect(explained.notes).toEqual([
+      "A:A holds more cells than are read here at once, so what is worked out from it is given as the cell shows it.",
+    ]);
+  });
+
+  test("says that the cell kept changing while it was read", async () => {
+    const workbook = new SheetInMemory({ Run: { ...weighings, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7)", value: 0.7 } } });
+    const read = workbook.readInputs;
+    let reads = 0;
+    workbook.readInputs = async (address, wanted) => {
+      workbook.sheets.Run = { ...workbook.sheets.Run, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7)", value: 0.7, shown: `${reads++}` } };
+      return read(address, wanted);
+    };
+    const explained = await explainCell(workbook, { sheet: "Run", cell: "B9" });
+    expect(explained.notes).toEqual([
+      "The cell or its inputs changed while they were read. What follows explains the last look; select the cell again.",
+    ]);
   });
 
   test("reads the stored form of a call like the typed one", async () => {

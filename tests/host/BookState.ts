@@ -23,6 +23,8 @@ export class BookState {
   apiVersion = "1.20";
   /** Whether cells filled by a spill give the spill's formula as theirs; hosts may differ. */
   ghostFormulas = false;
+  /** As Application.calculationMode and calculationState tell it. While `waits`, formulas keep the values they show. */
+  readonly calculation = { mode: "Automatic", state: "Done" as "Done" | "Calculating" | "Pending", waits: false };
   private made = 0;
 
   constructor() {

@@ -1,9 +1,10 @@
 import { cellArea } from "../../src/workbook/cellArea";
 import { answerBatch, type Batch, type BatchAnswer } from "./answerBatch";
 import { BookState, type BookEvent } from "./BookState";
+import { asHostError, Faults, OTHER_KIND } from "./Faults";
 import { FunctionCalls } from "./FunctionCalls";
 import { HostError, notFound, unmodelled } from "./HostError";
-import { recalculate, type Calculate } from "./recalculate";
+import { calculateEntered, recalculate, wouldChange, type Calculate } from "./recalculate";
 import { workbookObject } from "./workbookObject";
 
 interface Request {
@@ -43,7 +44,10 @@ export class ExcelHost {
   readonly functions = new FunctionCalls((entry) => this.notify(entry));
   readonly bridge: Bridge = { onMessageFromHost: null, sendMessageToHost: (text) => this.hear(text) };
   private watched = new Set<BookEvent["kind"]>();
-  private failures: (HostError | undefined)[] = [];
+  readonly faults = new Faults();
+  /** What a person does just before a request reaches the workbook, told how many have asked for something so far. */
+  meanwhile: (requestsBefore: number) => void = () => undefined;
+  private acted = 0;
   private editing = false;
   private held: Request[] = [];
   private underWay = 0;
@@ -52,7 +56,9 @@ export class ExcelHost {
   newBook(): void {
     this.book = new BookState();
     this.watched = new Set();
-    this.failures = [];
+    this.faults.none();
+    this.meanwhile = () => undefined;
+    this.acted = 0;
     this.requests.length = 0;
     Object.assign(this.longest, { request: 0, answer: 0 });
   }
@@ -69,12 +75,30 @@ export class ExcelHost {
 
   /** The next request that asks for something, or one so many after it, meets this error at its first action. */
   failNext(code: string, after = 0): void {
-    this.failures = [...new Array<undefined>(after).fill(undefined), new HostError(code, `made to fail with ${code}`)];
+    this.faults.plan({ code, after, answerLost: false, forGood: false });
   }
 
   /** As when answers arrive late: formulas come to something else though nobody changed a cell. */
   calculateAgain(): void {
     this.settleBook();
+  }
+
+  /** As F9 does: whatever waits is calculated. */
+  calculateNow(): void {
+    this.book.calculation.waits = false;
+    recalculate(this.book, this.calculate);
+    this.book.calculation.state = "Done";
+    this.settleBook();
+  }
+
+  /** Formulas keep the values they show, in this state, until calculateNow(). */
+  keepCalculating(state: "Calculating" | "Pending" = "Calculating"): void {
+    Object.assign(this.book.calculation, { waits: true, state });
+  }
+
+  /** As a workbook in manual mode: what is typed from now on leaves the other formulas as they are until calculateNow(). */
+  calculateManually(): void {
+    this.book.calculation.mode = "Manual";
   }
 
   startEditing(): void {
@@ -105,21 +129,26 @@ export class ExcelHost {
     this.underWay++;
     setTimeout(() => {
       this.underWay--;
-      const body = JSON.stringify(this.answer(request));
+      const body = this.answerText(request);
       this.longest.answer = Math.max(this.longest.answer, body.length);
       this.send({ id: request.id, type: ANSWER, flags: 0, message: { statusCode: OK, headers: {}, body } });
       this.settleBook();
     }, 0);
   }
 
-  private answer({ type, message }: Request): BatchAnswer {
+  /** A reader that expects JSON fails on what stands in for an error of another kind. */
+  private answerText({ type, message }: Request): string {
     if (type !== REQUEST || message.url !== "ProcessQuery") throw unmodelled(`a request for ${message.url}`);
     this.requests.push(message.body);
-    const failure = this.editing ? new HostError("InvalidOperationInCellEditMode", "a cell is being edited") : this.failureFor(message.body);
-    if (failure) {
-      return { Error: { Code: failure.code, Message: failure.message, Location: "", HttpStatusCode: 400, ActionIndex: 0 }, Results: [] };
-    }
-    return answerBatch(message.body, {
+    if (this.editing) return JSON.stringify(refusal(new HostError("InvalidOperationInCellEditMode", "a cell is being edited")));
+    const fault = this.asksForSomething(message.body) ? this.faults.take() : undefined;
+    const answer = fault !== undefined && !fault.answerLost ? undefined : this.answer(message.body);
+    if (fault === undefined) return JSON.stringify(answer);
+    return fault.code === OTHER_KIND ? "no answer that can be read" : JSON.stringify(refusal(asHostError(fault)));
+  }
+
+  private answer(batch: Batch): BatchAnswer {
+    return answerBatch(batch, {
       workbook: () => workbookObject(this.book, this.watched),
       service: (name) => {
         if (!name.endsWith("CustomFunctions")) throw unmodelled(`the service ${name}`);
@@ -134,13 +163,18 @@ export class ExcelHost {
   }
 
   /** Requests that only let go of ranges come when the library likes and are not counted. */
-  private failureFor({ Actions }: Batch): HostError | undefined {
-    const letsGo = Actions.some(({ Name }) => Name === "_RemoveReference");
-    return letsGo ? undefined : this.failures.shift();
+  private asksForSomething({ Actions }: Batch): boolean {
+    if (Actions.some(({ Name }) => Name === "_RemoveReference")) return false;
+    this.meanwhile(this.acted++);
+    return true;
   }
 
   private settleBook(): void {
-    recalculate(this.book, this.calculate);
+    const { book, calculate } = this;
+    if (book.calculation.waits || book.calculation.mode === "Manual") {
+      calculateEntered(book, calculate);
+      if (book.calculation.state === "Done" && wouldChange(book, calculate)) book.calculation.state = "Pending";
+    } else recalculate(book, calculate);
     for (const { kind, sheet, range } of this.book.events.splice(0)) {
       if (!this.watched.has(kind)) continue;
       const what = { worksheetId: sheet.id, address: range, changeType: "RangeEdited", source: "Local", triggerSource: "Unknown" };
@@ -156,3 +190,8 @@ export class ExcelHost {
     this.bridge.onMessageFromHost?.(JSON.stringify(message));
   }
 }
+
+const refusal = ({ code, message }: HostError): BatchAnswer => ({
+  Error: { Code: code, Message: message, Location: "", HttpStatusCode: 400, ActionIndex: 0 },
+  Results: [],
+});

@@ -33,6 +33,9 @@ export interface EntryRuleState {
   errorAlert?: { style: string; title: string; message: string };
 }
 
+// Excel specifications and limits: 1,048,576 rows by 16,384 columns.
+export const WHOLE_SHEET: CellArea = { row: 0, column: 0, rows: 1_048_576, columns: 16_384 };
+
 /** One sheet: contents, looks and what hangs on it. Rows and columns count from 0. */
 export class SheetState {
   readonly cells = new Map<string, CellState>();
@@ -45,6 +48,8 @@ export class SheetState {
   readonly columnWidths = new Map<number, number>();
   readonly entryRules: EntryRuleState[] = [];
   readonly charts: ChartState[] = [];
+  /** Names of this sheet alone, with the formula behind each. */
+  readonly names = new Map<string, { formula: string; visible: boolean }>();
   frozenRows = 0;
 
   constructor(
@@ -82,11 +87,12 @@ export class SheetState {
     this.looks.set(cell, { ...this.looks.get(cell), [property]: value });
   }
 
-  /** The smallest area around everything that holds anything. */
-  used(): CellArea | undefined {
+  /** The smallest area around everything that holds anything, of the whole sheet or of a part of it. */
+  used(within: CellArea = WHOLE_SHEET): CellArea | undefined {
     let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
     for (const cell of [...this.cells.keys(), ...this.spilled.keys()]) {
       const { row, column } = cellArea(cell) ?? { row: 0, column: 0 };
+      if (!covers(within, row, column)) continue;
       [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
     }
     return bottom < 0 ? undefined : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
@@ -107,6 +113,7 @@ export class SheetState {
     for (const [column, width] of this.columnWidths) copy.columnWidths.set(column, width);
     copy.entryRules.push(...structuredClone(this.entryRules));
     copy.charts.push(...structuredClone(this.charts));
+    for (const [name, item] of this.names) copy.names.set(name, { ...item });
     copy.frozenRows = this.frozenRows;
     return copy;
   }

@@ -1,6 +1,6 @@
 import { cellArea, cellAt, rangeOf, type CellArea } from "../../src/workbook/cellArea";
 import type { BookState } from "./BookState";
-import { badArgument } from "./HostError";
+import { badArgument, unmodelled } from "./HostError";
 import type { HostObject } from "./HostObject";
 import { valueType, wireValue } from "./HostValue";
 import { rangeFormatObject } from "./rangeFormatObject";
@@ -74,6 +74,11 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
       GetBoundingRect: (other: HostObject) => bounding(book, sheet, area, other),
       GetSpillingToRangeOrNullObject: () => spillRange(book, sheet, sheet.spills.get(rangeOf(area))),
       GetSpillParentOrNullObject: () => spillRange(book, sheet, sheet.spillParent(area.row, area.column)),
+      GetUsedRangeOrNullObject: (valuesOnly: boolean) => {
+        if (!valuesOnly) throw unmodelled("a used range that counts formats");
+        const used = sheet.used(area);
+        return used === undefined ? null : rangeObject(book, sheet, used);
+      },
       Select: () => book.select(sheet, rangeOf(area)),
     },
   };

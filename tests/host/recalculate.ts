@@ -22,6 +22,28 @@ export function recalculate(book: BookState, calculate: Calculate): void {
   }
 }
 
+/** Works out only the formulas that were never worked out, as in manual mode a formula is when it is entered. */
+export function calculateEntered(book: BookState, calculate: Calculate): void {
+  for (const sheet of book.sheets) {
+    for (const [cell, state] of sheet.cells) {
+      if (state.formula === undefined || state.value !== null) continue;
+      const answer = calculate(state.formula, cell, (other) => at(sheet, other));
+      state.value = Array.isArray(answer) ? spill(sheet, cell, answer) : answer;
+    }
+  }
+}
+
+/** True where some formula shows something else than it comes to now; spills are left out of this look. */
+export function wouldChange(book: BookState, calculate: Calculate): boolean {
+  return book.sheets.some((sheet) =>
+    [...sheet.cells].some(([cell, { formula, value }]) => {
+      if (formula === undefined) return false;
+      const answer = calculate(formula, cell, (other) => at(sheet, other));
+      return !Array.isArray(answer) && JSON.stringify(answer) !== JSON.stringify(value);
+    }),
+  );
+}
+
 function calculateOnce(sheet: SheetState, calculate: Calculate): void {
   sheet.spilled.clear();
   sheet.spills.clear();

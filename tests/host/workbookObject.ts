@@ -8,7 +8,13 @@ import { worksheetObject } from "./worksheetObject";
 export function workbookObject(book: BookState, watched: Set<BookEvent["kind"]>): HostObject {
   return {
     kind: "Workbook",
-    parts: { Worksheets: () => worksheetsObject(book, watched) },
+    parts: {
+      Worksheets: () => worksheetsObject(book, watched),
+      Application: () => ({
+        kind: "Application",
+        reads: { CalculationMode: () => book.calculation.mode, CalculationState: () => book.calculation.state },
+      }),
+    },
     methods: {
       GetActiveCell: () => {
         const { row, column } = cellArea(book.selected(book.active)) ?? { row: 0, column: 0 };

@@ -1,10 +1,11 @@
-import { cellArea } from "../../src/workbook/cellArea";
+import { cellArea, cellAt, type CellArea } from "../../src/workbook/cellArea";
 import type { BookState } from "./BookState";
 import { chartsObject } from "./chartObjects";
 import { badArgument, unmodelled } from "./HostError";
 import type { HostObject } from "./HostObject";
 import { rangeObject } from "./rangeObject";
-import type { SheetState } from "./SheetState";
+import { namesObject } from "./namesObject";
+import { WHOLE_SHEET, type SheetState } from "./SheetState";
 
 export function worksheetObject(book: BookState, sheet: SheetState): HostObject {
   return {
@@ -13,12 +14,13 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
     reads: { Id: () => sheet.id, Name: () => sheet.name, Position: () => book.sheets.indexOf(sheet) },
     writes: { Name: (name: string) => book.rename(sheet, name) },
     parts: {
+      Names: () => namesObject(sheet),
       Charts: () => chartsObject(book, sheet),
       FreezePanes: () => ({ kind: "WorksheetFreezePanes", methods: { FreezeRows: (rows: number) => void (sheet.frozenRows = rows) } }),
     },
     methods: {
       GetRange: (range: string) => {
-        const area = cellArea(range);
+        const area = cellArea(range) ?? wholeLines(range);
         if (area === undefined) throw badArgument(range);
         return rangeObject(book, sheet, area);
       },
@@ -29,6 +31,13 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
         const area = sheet.used();
         return area === undefined ? null : rangeObject(book, sheet, area);
       },
+      FindAllOrNullObject: (text: string, { completeMatch, matchCase }: { completeMatch?: boolean; matchCase?: boolean }) => {
+        if (completeMatch !== true || matchCase !== true) throw unmodelled("a search for parts of a text or any letter case");
+        const found = [...sheet.cells].filter(([, { value }]) => value === text).map(([cell]) => cell);
+        return found.length === 0
+          ? null
+          : { kind: "RangeAreas", reads: { Address: () => found.join(",") }, methods: { _KeepReference: () => undefined } };
+      },
       Copy: (position: string) => {
         if (position !== "End") throw unmodelled(`a copy placed at ${position}`);
         return worksheetObject(book, book.copy(sheet));
@@ -37,4 +46,14 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
       Delete: () => book.remove(sheet),
     },
   };
+}
+
+const WHOLE_LINES = /^\$?([A-Z]{1,3})\$?:\$?([A-Z]{1,3})$|^\$?(\d+):\$?(\d+)$/i;
+
+/** "B:C" and "3:9". */
+function wholeLines(range: string): CellArea | undefined {
+  const [, left, right, top, bottom] = WHOLE_LINES.exec(range) ?? [];
+  const last = cellAt(WHOLE_SHEET.rows - 1, WHOLE_SHEET.columns - 1);
+  if (left !== undefined) return cellArea(`${left}1:${right}${WHOLE_SHEET.rows}`);
+  return top === undefined ? undefined : cellArea(`A${top}:${last.replace(/\d+/, "")}${bottom}`);
 }

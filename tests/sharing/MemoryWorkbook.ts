@@ -1,7 +1,18 @@
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
-import type { CellAddress, CellContent, CellReading, FrozenArea, RangeReading, Workbook } from "../../src/workbook/Workbook";
+import type {
+  Calculation,
+  CellAddress,
+  CellContent,
+  CellLook,
+  CellReading,
+  CopyWithValues,
+  InputsReading,
+  RangeReading,
+  UnfinishedSheet,
+  Workbook,
+} from "../../src/workbook/Workbook";
 
 type Sheet = Map<string, CellReading>;
 
@@ -37,19 +48,15 @@ export class MemoryWorkbook implements Workbook {
     return { sheet, range: "A1", rows: [[...(this.sheets.get(sheet)?.values() ?? [])]] };
   }
 
-  async copySheet(sheet: string, wantedName: string): Promise<string> {
-    const name = freeSheetName(wantedName, await this.sheetNames());
+  async copyWithValues(sheet: string, { name, areas, beside }: CopyWithValues): Promise<void> {
     this.calls.push(`copy ${sheet} to ${name}`);
     this.sheets.set(name, new Map(this.sheets.get(sheet)));
-    return name;
-  }
-
-  async freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
-    this.calls.push(`freeze ${areas.length} areas of ${sheet}`);
+    this.calls.push(`freeze ${areas.length} areas of ${name}`);
     for (const { range, values } of areas) {
       const { row, column } = cellArea(range) ?? { row: 0, column: 0 };
-      values.forEach((line, down) => line.forEach((value, across) => this.put(sheet, cellAt(row + down, column + across), value)));
+      values.forEach((line, down) => line.forEach((value, across) => this.put(name, cellAt(row + down, column + across), value)));
     }
+    await this.addSheet(beside);
   }
 
   async addSheet(plan: SheetPlan): Promise<string> {
@@ -64,9 +71,16 @@ export class MemoryWorkbook implements Workbook {
     this.sheets.get(sheet)?.set(cell, reading(cell, { value }));
   }
 
+  calculating: Calculation = { state: "done", manual: false };
+  calculation = async (): Promise<Calculation> => this.calculating;
+  look = async (): Promise<CellLook> => ({ address: { sheet: "", cell: "A1" }, reading: reading("A1", {}), calculation: this.calculating });
+  readInputs = async (): Promise<InputsReading> => ({ again: await this.look(), ranges: [] });
+  holdsText = async (): Promise<boolean> => false;
   selectedCell = async (): Promise<CellAddress> => ({ sheet: "", cell: "A1" });
   select = async (): Promise<void> => undefined;
   onSelection = async (): Promise<() => Promise<void>> => async () => undefined;
   read = async (sheet: string): Promise<RangeReading> => this.readUsed(sheet);
+  unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
+  removeUnfinished = async (): Promise<boolean> => false;
   writeFormula = async (): Promise<void> => undefined;
 }

@@ -2,7 +2,7 @@ import { EDITION } from "../../src/chemistry/atomicWeights";
 import { everyFunction } from "../../src/functions/catalogue";
 import { calculationRecord, VERSION } from "../../src/sharing/calculationRecord";
 import { findCalls } from "../../src/sharing/findCalls";
-import type { FormulaCell } from "../../src/sharing/readSheet";
+import type { FormulaCell } from "../../src/sharing/formulaCells";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
 import { sheetStyles } from "../../src/workbook/sheetStyles";
 import type { CellContent } from "../../src/workbook/Workbook";

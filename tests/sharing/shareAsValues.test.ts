@@ -28,9 +28,16 @@ describe("shareAsValues(workbook, sheet, date)", () => {
     expect(workbook.sheets.get("Tin 3")?.get("B4")).toEqual(moisture);
   });
 
-  it("reads everything before it makes the copy", async () => {
+  it("reads everything, twice, before it makes the copy, and once more after it", async () => {
     const { workbook } = await shared([...inputs, moisture]);
-    expect(workbook.calls).toEqual(["read Tin 3", "copy Tin 3 to Tin 3 values", "freeze 1 areas of Tin 3 values", "add Tin 3 record"]);
+    expect(workbook.calls).toEqual([
+      "read Tin 3",
+      "read Tin 3",
+      "copy Tin 3 to Tin 3 values",
+      "freeze 1 areas of Tin 3 values",
+      "add Tin 3 record",
+      "read Tin 3",
+    ]);
   });
 
   it("freezes built-in cell formulas too", async () => {
@@ -71,11 +78,21 @@ describe("shareAsValues(workbook, sheet, date)", () => {
     expect([copy, record]).toEqual(["Prunings of the west orc values", "Prunings of the west orc record"]);
   });
 
+  it("numbers the copy and the record where their names are taken, and says the copy's own name on the record", async () => {
+    const workbook = new MemoryWorkbook("Tin 3", [...inputs, moisture]);
+    workbook.sheets.set("tin 3 VALUES", new Map());
+    workbook.sheets.set("Tin 3 record", new Map());
+    const { copy, record } = await shareAsValues(workbook, "Tin 3", DAY);
+    expect([copy, record]).toEqual(["Tin 3 values (2)", "Tin 3 record (2)"]);
+    expect(JSON.stringify(workbook.plans[0]?.cells)).toContain('\\"Tin 3 values (2)\\"');
+    expect(workbook.sheets.get("tin 3 VALUES")?.size).toBe(0);
+  });
+
   it.each(["#BUSY!", "#CALC!", "#GETTING_DATA"])("refuses while a cell shows %s, and leaves nothing behind", async (code) => {
     const busy = reading("B7", { formula: "=B4*2", value: code, error: code });
     expect(await refusal([moisture, busy])).toEqual({
       problem: ["InputProblem", `sheet: B7 on "Tin 3" is not calculated yet (${code}). Wait until it shows a value, then share again.`],
-      calls: ["read Tin 3"],
+      calls: ["read Tin 3", "read Tin 3"],
     });
   });
 

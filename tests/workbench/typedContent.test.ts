@@ -18,7 +18,7 @@ describe("typedContent(engine)", () => {
     ["a text", () => type("C1", "shells")],
     ["a cell formula", () => type("B1", "=A1*3")],
     ["the clearing of a cell", () => type("A1", "")],
-    ["a sheet", () => open.workbook.copySheet(FIRST_SHEET, "Second")],
+    ["a sheet", async () => open.engine.book.duplicateSheet(open.engine.book.getActiveSheet())],
   ])("changes with %s", async (_what, change) => {
     await type("A1", 25);
     await type("B1", "=A1*2");

@@ -1,5 +1,6 @@
 import {
   cellNotBlank,
+  nameJustTaken,
   noSuchSheet,
   notACellFormula,
   notACellRange,
@@ -8,7 +9,7 @@ import {
   valuesDoNotFit,
 } from "../../src/problems/workbookProblems";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
-import type { CellAddress, CellReading, Workbook } from "../../src/workbook/Workbook";
+import type { CellAddress, CellReading, FrozenArea, Workbook } from "../../src/workbook/Workbook";
 
 /** A workbook under test. The checks make sheets of their own, so one workbook may serve them all. */
 export interface ContractSubject {
@@ -362,6 +363,103 @@ export const workbookContract: readonly ContractPromise[] = [
       }),
   },
   {
+    title: "calculation() is done and not manual when everything has come to rest",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("At rest"));
+      await type(sheet, "A1", "=1+1");
+      await settled();
+      expect(await workbook.calculation()).toEqual({ state: "done", manual: false });
+    },
+  },
+  {
+    title: "look(address) gives what read gives of the cell, and that it is final",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Looked at", [at("A1", 21), at("A2", "plum")]));
+      await type(sheet, "B1", "=A1*2");
+      await type(sheet, "D1", "=SEQUENCE(3,2)");
+      await settled();
+      for (const cell of ["A1", "A2", "A3", "B1", "D1"]) {
+        const reading = await cellOf(workbook, sheet, cell);
+        expect(await workbook.look({ sheet, cell })).toEqual({ address: { sheet, cell }, reading, calculation: { state: "done", manual: false } });
+      }
+    },
+  },
+  {
+    title: "look(address) inside a spill gives the formula cell that fills it",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Looked at inside"));
+      await type(sheet, "A1", "=SEQUENCE(3,2)");
+      await settled();
+      const { reading, anchor } = await workbook.look({ sheet, cell: "B3" });
+      expect([reading.value, reading.formula, anchor?.cell, anchor?.formula]).toEqual([6, "", "A1", "=SEQUENCE(3,2)"]);
+    },
+  },
+  {
+    title: "look() gives the selected cell",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet({ ...plan("Looked at selected"), startAt: "C4" });
+      await settled();
+      expect((await workbook.look()).address).toEqual({ sheet, cell: "C4" });
+    },
+  },
+  {
+    title: "look(address) names a sheet that does not exist",
+    check: async ({ workbook }) => expect(workbook.look({ sheet: "Nowhere", cell: "A1" })).rejects.toThrow(noSuchSheet("Nowhere")),
+  },
+  {
+    title: "readInputs(address, wanted) gives cells, ranges, spills and other sheets in the order asked for, and the cell once more",
+    async check({ workbook, type, settled }) {
+      const other = await workbook.addSheet(plan("Inputs elsewhere", [at("A1", "here")]));
+      const sheet = await workbook.addSheet(plan("Inputs", [at("A1", 1), at("B2", true)]));
+      await type(sheet, "A2", "=1/0");
+      await type(sheet, "D1", "=SEQUENCE(3,2)");
+      await settled();
+      const wanted = [
+        { sheet, range: "A1:B2", spill: false },
+        { sheet: other, range: "A1", spill: false },
+        { sheet, range: "D1", spill: true },
+        { sheet, range: "A1", spill: true },
+      ];
+      const { again, ranges } = await workbook.readInputs({ sheet, cell: "A1" }, wanted);
+      expect(again).toEqual(await workbook.look({ sheet, cell: "A1" }));
+      expect(ranges.map((rows) => rows?.map((row) => row.map(({ value, error }) => (error === "" ? value : `error ${error}`))))).toEqual([
+        [
+          [1, null],
+          ["error #DIV/0!", true],
+        ],
+        [["here"]],
+        [
+          [1, 2],
+          [3, 4],
+          [5, 6],
+        ],
+        [[1]],
+      ]);
+    },
+  },
+  {
+    title: "readInputs(address, wanted) reads whole columns and rows as far as they are filled, whatever else the sheet holds",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Whole lines", [at("B2", 1), at("B4", 2), at("A9", "further down"), at("F2", 3)]));
+      const wanted = ["B:B", "2:2", "C:D", "A2:B12"].map((range) => ({ sheet, range, spill: false }));
+      const { ranges } = await workbook.readInputs({ sheet, cell: "A1" }, wanted);
+      const [column, row, nothing, part] = ranges.map((rows) => rows?.map((line) => line.map(({ value }) => value)));
+      expect(column).toEqual([[null], [1], [null], [2]]);
+      expect(row).toEqual([[null, 1, null, null, null, 3]]);
+      expect(nothing).toEqual([[null, null]]);
+      expect([part?.length, part?.[0], part?.[7]]).toEqual([11, [null, 1], ["further down", null]]);
+    },
+  },
+  {
+    title: "holdsText(sheet, text) finds a whole text in its letter case, and nothing less",
+    async check({ workbook }) {
+      const sheet = await workbook.addSheet(plan("Found text", [at("C7", "Elapsed (min)")]));
+      const asked = ["Elapsed (min)", "elapsed (min)", "Elapsed"].map((text) => workbook.holdsText(sheet, text));
+      expect(await Promise.all(asked)).toEqual([true, false, false]);
+      await expect(workbook.holdsText("Nowhere", "x")).rejects.toThrow(noSuchSheet("Nowhere"));
+    },
+  },
+  {
     title: "writeFormula(address, formula) fills a blank cell and calculates",
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Put in"));
@@ -403,10 +501,10 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
-    title: "copySheet(sheet, name) copies contents, formulas and number formats",
+    title: "copyWithValues(sheet, wanted) copies contents, formulas it is given no values for, and number formats",
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Source", [at("A1", 3), { cell: "B1", formula: "=A1*2", format: "0.00" }, at("C1", "=1+1")]));
-      const copy = await workbook.copySheet(sheet, "Copy");
+      const copy = await copied(workbook, sheet, "Copy");
       await settled();
       const [row] = (await workbook.readUsed(copy)).rows;
       expect(row?.map(({ value, formula, shown }) => [value, formula, shown])).toEqual([
@@ -417,12 +515,24 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
-    title: "copySheet(sheet, name) leaves the original alone when the copy is changed",
+    title: "copyWithValues(sheet, wanted) makes the sheet beside the copy, after it, and leaves no other",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Recorded"));
+      const before = await workbook.sheetNames();
+      await workbook.copyWithValues(sheet, { name: "Recorded copy", areas: [], beside: plan("Recorded record", [at("A1", "how it came about")]) });
+      await settled();
+      const after = await workbook.sheetNames();
+      expect(after.filter((name) => !before.includes(name))).toEqual(["Recorded copy", "Recorded record"]);
+      expect(await contents(workbook, "Recorded record")).toEqual([["how it came about"]]);
+      expect(await workbook.unfinishedSheets()).toEqual([]);
+    },
+  },
+  {
+    title: "copyWithValues(sheet, wanted) leaves the original alone when the copy is changed",
     async check({ workbook, type, settled }) {
       const sheet = await workbook.addSheet(plan("Original", [at("A1", 3), { cell: "B1", formula: "=A1*2" }]));
-      const copy = await workbook.copySheet(sheet, "Changed copy");
+      const copy = await copied(workbook, sheet, "Changed copy", [{ range: "B1", values: [[200]] }]);
       await type(copy, "A1", 100);
-      await workbook.freeze(copy, [{ range: "B1", values: [[200]] }]);
       await settled();
       const [row] = (await workbook.readUsed(sheet)).rows;
       expect(row?.map(({ value, formula }) => [value, formula])).toEqual([
@@ -432,42 +542,47 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
-    title: "copySheet(sheet, name) numbers the name when it is taken",
+    title: "copyWithValues(sheet, wanted) refuses a name that is taken, whatever the letter case, and makes no sheet",
     async check({ workbook }) {
       const sheet = await workbook.addSheet(plan("Taken copy"));
-      expect([await workbook.copySheet(sheet, "Taken copy"), await workbook.copySheet(sheet, "Taken copy")]).toEqual([
-        "Taken copy (2)",
-        "Taken copy (3)",
-      ]);
+      const before = await workbook.sheetNames();
+      await expect(copied(workbook, sheet, "TAKEN copy")).rejects.toThrow(nameJustTaken);
+      const beside = workbook.copyWithValues(sheet, { name: "Free copy", areas: [], beside: plan("taken COPY") });
+      await expect(beside).rejects.toThrow(nameJustTaken);
+      expect(await workbook.sheetNames()).toEqual(before);
     },
   },
   {
-    title: "copySheet(sheet, name) names a sheet that does not exist",
-    check: async ({ workbook }) => expect(workbook.copySheet("Nowhere", "Copy of nothing")).rejects.toThrow(noSuchSheet("Nowhere")),
+    title: "copyWithValues(sheet, wanted) names a sheet that does not exist, and makes none",
+    async check({ workbook }) {
+      const before = await workbook.sheetNames();
+      await expect(copied(workbook, "Nowhere", "Copy of nothing")).rejects.toThrow(noSuchSheet("Nowhere"));
+      expect(await workbook.sheetNames()).toEqual(before);
+    },
   },
   {
-    title: "freeze(sheet, areas) puts the value in place of the formula and keeps the number format",
+    title: "copyWithValues(sheet, wanted) puts the value in place of the formula and keeps the number format",
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Frozen", [at("A1", 0.2), { cell: "B1", formula: "=A1*2", format: "0.0%" }]));
       await settled();
-      await workbook.freeze(sheet, [{ range: "B1", values: [[0.4]] }]);
+      const copy = await copied(workbook, sheet, "Frozen copy", [{ range: "B1", values: [[0.4]] }]);
       await settled();
-      expect(await cellOf(workbook, sheet, "B1")).toEqual({ cell: "B1", formula: "", value: 0.4, shown: "40.0%", error: "", message: "", spill: "" });
+      expect(await cellOf(workbook, copy, "B1")).toEqual({ cell: "B1", formula: "", value: 0.4, shown: "40.0%", error: "", message: "", spill: "" });
     },
   },
   {
-    title: "freeze(sheet, areas) keeps the text =1+1 as text",
+    title: "copyWithValues(sheet, wanted) keeps the text =1+1 as text",
     async check({ workbook, type, settled }) {
       const sheet = await workbook.addSheet(plan("Frozen text"));
       await type(sheet, "A1", "=1+1");
       await settled();
-      await workbook.freeze(sheet, [{ range: "A1", values: [["=1+1"]] }]);
+      const copy = await copied(workbook, sheet, "Frozen text copy", [{ range: "A1", values: [["=1+1"]] }]);
       await settled();
-      expect(await cellOf(workbook, sheet, "A1")).toMatchObject({ value: "=1+1", formula: "", error: "" });
+      expect(await cellOf(workbook, copy, "A1")).toMatchObject({ value: "=1+1", formula: "", error: "" });
     },
   },
   {
-    title: "freeze(sheet, areas) takes a spill as a whole",
+    title: "copyWithValues(sheet, wanted) takes a spill as a whole",
     async check({ workbook, type, settled }) {
       const sheet = await workbook.addSheet(plan("Frozen spill"));
       await type(sheet, "A1", "=SEQUENCE(3,2)");
@@ -477,25 +592,25 @@ export const workbookContract: readonly ContractPromise[] = [
         [3, 4],
         [5, "six"],
       ];
-      await workbook.freeze(sheet, [{ range: "A1:B3", values }]);
+      const copy = await copied(workbook, sheet, "Frozen spill copy", [{ range: "A1:B3", values }]);
       await settled();
-      const { rows } = await workbook.read(sheet, "A1:B3");
+      const { rows } = await workbook.read(copy, "A1:B3");
       expect(rows.map((row) => row.map(({ value }) => value))).toEqual(values);
       expect(rows.flat().every(({ formula, spill }) => formula === "" && spill === "")).toBe(true);
     },
   },
   {
-    title: "freeze(sheet, areas) takes several areas and leaves every other cell alone",
+    title: "copyWithValues(sheet, wanted) takes several areas and leaves every other cell alone",
     async check({ workbook, settled }) {
       const cells: PlannedCell[] = [at("A1", 5), { cell: "A2", formula: "=A1*2" }, { cell: "A3", formula: "=1+1" }, { cell: "A4", formula: "=1+1" }];
       const sheet = await workbook.addSheet(plan("Frozen in part", cells));
       await settled();
-      await workbook.freeze(sheet, [
+      const copy = await copied(workbook, sheet, "Frozen in part copy", [
         { range: "A2", values: [[10]] },
         { range: "A4", values: [[2]] },
       ]);
       await settled();
-      const { rows } = await workbook.read(sheet, "A1:A4");
+      const { rows } = await workbook.read(copy, "A1:A4");
       expect(rows.map(([cell]) => [cell?.value, cell?.formula])).toEqual([
         [5, ""],
         [10, ""],
@@ -505,12 +620,24 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
-    title: "freeze(sheet, areas) refuses values that do not fit their range and changes nothing",
+    title: "copyWithValues(sheet, wanted) refuses values that do not fit their range and changes nothing",
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Misfit", [{ cell: "A1", formula: "=1+1" }]));
       await settled();
-      await expect(workbook.freeze(sheet, [{ range: "A1:A2", values: [[2]] }])).rejects.toThrow(valuesDoNotFit("A1:A2"));
+      const before = await workbook.sheetNames();
+      await expect(copied(workbook, sheet, "Misfit copy", [{ range: "A1:A2", values: [[2]] }])).rejects.toThrow(valuesDoNotFit("A1:A2"));
       expect((await cellOf(workbook, sheet, "A1")).formula).toBe("=1+1");
+      expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "addSheet(plan) twice at once makes two sheets",
+    async check({ workbook, settled }) {
+      const twice = [plan("At once", [at("A1", 1)]), plan("At once", [at("A1", 2)])];
+      const names = await Promise.all(twice.map((one) => workbook.addSheet(one)));
+      await settled();
+      expect([...names].sort()).toEqual(["At once", "At once (2)"]);
+      expect(await Promise.all(names.map((name) => contents(workbook, name)))).toEqual([[[1]], [[2]]]);
     },
   },
 ];
@@ -574,6 +701,12 @@ const everything: SheetPlan = {
   startAt: "A4",
 };
 
+/** A copy, and a sheet beside it that the check is not about. @returns the copy's name */
+async function copied(workbook: Workbook, sheet: string, name: string, areas: readonly FrozenArea[] = []): Promise<string> {
+  await workbook.copyWithValues(sheet, { name, areas, beside: plan(`${name}, beside`) });
+  return name;
+}
+
 async function cellOf(workbook: Workbook, sheet: string, cell: string): Promise<CellReading> {
   const reading = (await workbook.read(sheet, cell)).rows[0]?.[0];
   if (reading === undefined) throw new Error(`nothing read at ${cell}`);
@@ -593,7 +726,7 @@ async function watching(
   const sheet = await workbook.addSheet(plan(name));
   await settled();
   const told: CellAddress[] = [];
-  const end = await workbook.onSelection((address) => void told.push(address));
+  const end = await workbook.onSelection(({ address }) => void told.push(address));
   let ended: Promise<void> | undefined;
   const stop = (): Promise<void> => (ended ??= end());
   try {

@@ -1,46 +1,46 @@
-import { parseA1Range } from "@borgar/fx";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
-import type { CellReading, RangeReading, Workbook } from "../../workbook/Workbook";
+import type { InputCell, InputsReading } from "../../workbook/Workbook";
 import type { Cells } from "./Cells";
 import { referenceKey, type RangeReference } from "./references";
 
-/** The values of every range, under referenceKey. */
+/** The values of every range, under referenceKey; a range too large to be read is missing. */
 export type ReadCells = ReadonlyMap<string, Cells>;
 
-/** Reads each distinct range once. @throws WorkbookProblem */
-export async function readReferences(workbook: Workbook, references: readonly RangeReference[]): Promise<ReadCells> {
-  const distinct = new Map(references.map((reference) => [referenceKey(reference), reference]));
-  const read = [...distinct].map(async ([key, reference]) => [key, await readReference(workbook, reference)] as const);
-  return new Map(await Promise.all(read));
+export const distinctReferences = (references: readonly RangeReference[]): RangeReference[] => [
+  ...new Map(references.map((reference) => [referenceKey(reference), reference])).values(),
+];
+
+/**
+ * The values of the references as a host hands them over. Whole columns (or rows) are taken as far as any of them is filled, so
+ * that they belong to each other row by row.
+ * @param ranges what was read of each reference
+ */
+export function cellsOfReferences(references: readonly RangeReference[], ranges: InputsReading["ranges"]): ReadCells {
+  const read = references.flatMap((reference, index) => {
+    const cells = ranges[index]?.map((row) => row.map(valueOf));
+    return cells === undefined ? [] : [{ reference, cells }];
+  });
+  const longest = (isLine: (range: string) => boolean, length: (cells: Cells) => number): number =>
+    Math.max(0, ...read.filter(({ reference }) => isLine(reference.range)).map(({ cells }) => length(cells)));
+  const rows = longest(isWholeColumns, (cells) => cells.length);
+  const columns = longest(isWholeRows, (cells) => cells[0]?.length ?? 0);
+  return new Map(
+    read.map(({ reference, cells }) => {
+      const { range } = reference;
+      return [referenceKey(reference), isWholeColumns(range) ? lengthened(cells, rows) : isWholeRows(range) ? widened(cells, columns) : cells];
+    }),
+  );
 }
 
-async function readReference(workbook: Workbook, { sheet, range, spill }: RangeReference): Promise<Cells> {
-  if (!spill) return isWholeLine(range) ? wholeLine(await workbook.readUsed(sheet), range) : valuesOf(await workbook.read(sheet, range));
-  const anchor = await workbook.read(sheet, range);
-  const area = anchor.rows[0]?.[0]?.spill ?? "";
-  return area === "" ? valuesOf(anchor) : valuesOf(await workbook.read(sheet, area));
-}
+const isWholeColumns = (range: string): boolean => !/\d/.test(range);
+const isWholeRows = (range: string): boolean => !/[A-Z]/i.test(range);
 
-const isWholeLine = (range: string): boolean => !/\d/.test(range) || !/[A-Z]/i.test(range);
+const valueOf = ({ value, error }: InputCell): CellValue => (error === "" ? (value ?? BLANK) : new CellError(error));
 
-const valuesOf = (reading: RangeReading): Cells => reading.rows.map((row) => row.map(valueOf));
+const lengthened = (cells: Cells, rows: number): Cells => [
+  ...cells,
+  ...Array.from({ length: Math.max(0, rows - cells.length) }, () => new Array<CellValue>(cells[0]?.length ?? 1).fill(BLANK)),
+];
 
-const valueOf = ({ value, error }: CellReading): CellValue => (error === "" ? (value ?? BLANK) : new CellError(error));
-
-/** Whole columns or rows ("B:B", "3:9"), as far as the sheet is used. */
-function wholeLine(used: RangeReading, range: string): Cells {
-  const wanted = parseA1Range(range);
-  const filled = used.range === "" ? undefined : parseA1Range(used.range);
-  if (wanted === undefined || filled === undefined) return [[BLANK]];
-  const top = wanted.top ?? 0;
-  const left = wanted.left ?? 0;
-  const rows = span(top, wanted.bottom ?? filled.bottom);
-  const columns = span(left, wanted.right ?? filled.right);
-  const cellAt = (row: number, column: number): CellReading | undefined => used.rows[row - (filled.top ?? 0)]?.[column - (filled.left ?? 0)];
-  return rows.map((row) => columns.map((column) => valueOrBlank(cellAt(row, column))));
-}
-
-const valueOrBlank = (cell: CellReading | undefined): CellValue => (cell === undefined ? BLANK : valueOf(cell));
-
-const span = (first: number, last: number | null | undefined): number[] =>
-  Array.from({ length: Math.max(1, (last ?? first) - first + 1) }, (_, step) => first + step);
+const widened = (cells: Cells, columns: number): Cells =>
+  cells.map((row) => [...row, ...new Array<CellValue>(Math.max(0, columns - row.length)).fill(BLANK)]);

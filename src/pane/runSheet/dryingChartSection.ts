@@ -1,4 +1,5 @@
 import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
+import { weighInWords } from "../../runsheet/words/weighInWords";
 import type { Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { Messages } from "../Messages";
@@ -30,7 +31,7 @@ export function dryingChartSection(workbook: Workbook, place: (isWeighing: boole
     if (section.closest("[hidden]") !== null) return;
     try {
       const { sheet } = await workbook.selectedCell();
-      const series = readWeighings(await workbook.readUsed(sheet)).filter(({ points }) => points.length >= POINTS_FOR_A_LINE);
+      const series = await weighingsOn(workbook, sheet);
       const draw = series.length === 0 ? undefined : await loadDryingChart();
       if (!isLatest()) return;
       messages.tell("");
@@ -51,6 +52,12 @@ export function dryingChartSection(workbook: Workbook, place: (isWeighing: boole
 
   workbook.onSelection(redraw).catch((problem: unknown) => messages.complain(problem));
   return { section, refresh: redraw };
+}
+
+/** Only a sheet with the heading of a drying table is read; any other is asked for that one text. */
+async function weighingsOn(workbook: Workbook, sheet: string): Promise<readonly WeighingSeries[]> {
+  if (!(await workbook.holdsText(sheet, weighInWords.columns.elapsed))) return [];
+  return readWeighings(await workbook.readUsed(sheet)).filter(({ points }) => points.length >= POINTS_FOR_A_LINE);
 }
 
 /** Loads the plotting library, which only a run with something to plot needs. @returns draws weighings into a figure */

@@ -1,6 +1,6 @@
 import type { CellExplanation } from "../../explanation/CellExplanation";
-import { explainCell } from "../../explanation/explainCell";
-import type { Workbook } from "../../workbook/Workbook";
+import { explainCell, explainLook } from "../../explanation/explainCell";
+import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { callArticle } from "./callArticle";
 import { element, typedFormula } from "../element";
 import { Messages } from "../Messages";
@@ -12,11 +12,15 @@ export function thisCellTab(workbook: Workbook): Tab {
   const messages = new Messages();
   const page = element("div", { class: "explanation" });
   let inView = false;
+  // What the selection told of the cell; explaining it then needs one request more.
+  let told: CellLook | undefined;
 
   const explain = settled(async (isLatest) => {
     if (panel.closest("[hidden]") !== null) return;
     try {
-      const explanation = await explainCell(workbook, await workbook.selectedCell());
+      const look = told;
+      told = undefined;
+      const explanation = await (look === undefined ? explainCell(workbook) : explainLook(workbook, look));
       if (!isLatest()) return;
       page.replaceChildren(...explanationParts(explanation));
       messages.tell(explanationSummary(explanation));
@@ -31,7 +35,11 @@ export function thisCellTab(workbook: Workbook): Tab {
     explain();
     if (inView) return;
     inView = true;
-    workbook.onSelection(explain).catch((problem: unknown) => messages.complain(problem));
+    const follow = (look: CellLook): void => {
+      told = look;
+      explain();
+    };
+    workbook.onSelection(follow).catch((problem: unknown) => messages.complain(problem));
   };
 
   const panel = element("div", { class: "this-cell" }, messages.region, page);

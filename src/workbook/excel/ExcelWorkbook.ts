@@ -1,14 +1,28 @@
-import { cellNotBlank, formulaNotAccepted, notACellFormula } from "../../problems/workbookProblems";
+import { notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
-import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CellAddress, type FrozenArea, type RangeReading, type Workbook } from "../Workbook";
+import {
+  WorkbookProblem,
+  type Calculation,
+  type CellAddress,
+  type CellLook,
+  type CopyWithValues,
+  type InputsReading,
+  type RangeReading,
+  type UnfinishedSheet,
+  type WantedCells,
+  type Workbook,
+} from "../Workbook";
 import { addPlannedSheet, sheetNames } from "./addPlannedSheet";
+import { copyWithValues } from "./copyWithValues";
 import { HOST } from "./excelProblem";
-import { freezeAreas } from "./freezeAreas";
 import { inExcel } from "./inExcel";
+import { askForCalculation, askForLook } from "./lookAtCell";
 import { readCells, withoutSheet } from "./readCells";
+import { readInputs } from "./readInputs";
 import { watchSelection } from "./selectionEvents";
+import { sheetsWithMarks } from "./sheetMark";
+import { writeFormula } from "./writeFormula";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
 export class ExcelWorkbook implements Workbook {
@@ -40,8 +54,44 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
-  onSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
+  onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
     return watchSelection(listener);
+  }
+
+  calculation(): Promise<Calculation> {
+    return inExcel(async (context) => {
+      const found = askForCalculation(context);
+      await context.sync();
+      return found();
+    });
+  }
+
+  async look(address?: CellAddress): Promise<CellLook> {
+    if (address !== undefined) areaNamed(address.cell);
+    return inExcel(
+      async (context) => {
+        const found = askForLook(context, address);
+        await context.sync();
+        return found();
+      },
+      address === undefined ? {} : { sheet: address.sheet },
+    );
+  }
+
+  async readInputs(address: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading> {
+    const elsewhere = wanted.find(({ sheet }) => sheet !== address.sheet);
+    return inExcel((context) => readInputs(context, address, wanted), { sheet: elsewhere?.sheet ?? address.sheet });
+  }
+
+  holdsText(sheet: string, text: string): Promise<boolean> {
+    return inExcel(
+      async (context) => {
+        const found = context.workbook.worksheets.getItem(sheet).findAllOrNullObject(text, { completeMatch: true, matchCase: true });
+        await context.sync();
+        return !found.isNullObject;
+      },
+      { sheet },
+    );
   }
 
   async read(sheet: string, range: string): Promise<RangeReading> {
@@ -60,46 +110,32 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
-  async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
-    areaNamed(cell);
+  async writeFormula(address: CellAddress, formula: string): Promise<void> {
+    areaNamed(address.cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
-    await inExcel(
-      async (context) => {
-        const range = context.workbook.worksheets.getItem(sheet).getRange(cell).load("valueTypes");
-        await context.sync();
-        if (range.valueTypes[0]?.[0] !== Excel.RangeValueType.empty) throw new WorkbookProblem(cellNotBlank(cell));
-        range.formulas = [[formula]];
-        await context.sync().catch((thrown: unknown) => {
-          throw isRefusal(thrown) ? new WorkbookProblem(formulaNotAccepted(formula)) : thrown;
-        });
-      },
-      { sheet },
-    );
+    await writeFormula(address, formula);
   }
 
   addSheet(plan: SheetPlan): Promise<string> {
     return addPlannedSheet(plan);
   }
 
-  copySheet(sheet: string, wantedName: string): Promise<string> {
-    return inExcel(
-      async (context) => {
-        const name = freeSheetName(wantedName, await sheetNames(context));
-        const copy = context.workbook.worksheets.getItem(sheet).copy(Excel.WorksheetPositionType.end);
-        copy.name = name;
-        await context.sync();
-        return name;
-      },
-      { sheet },
-    );
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
+    return copyWithValues(sheet, wanted);
   }
 
-  freeze(sheet: string, areas: readonly FrozenArea[]): Promise<void> {
-    return inExcel((context) => freezeAreas(context, sheet, areas), { sheet, oneUndoStep: FREEZING });
+  async unfinishedSheets(): Promise<readonly UnfinishedSheet[]> {
+    const sheets = await inExcel(sheetsWithMarks);
+    return sheets.filter(({ token }) => token !== "").map(({ id, name }) => ({ id, name }));
+  }
+
+  removeUnfinished({ id }: UnfinishedSheet): Promise<boolean> {
+    return inExcel(async (context) => {
+      const sheets = await sheetsWithMarks(context);
+      if (!sheets.some((sheet) => sheet.id === id && sheet.token !== "")) return false;
+      context.workbook.worksheets.getItem(id).delete();
+      await context.sync();
+      return true;
+    });
   }
 }
-
-/** Frozen twice is frozen: nothing has to be cleared away before a second attempt. */
-const FREEZING = { startOver: () => Promise.resolve() };
-
-const isRefusal = (thrown: unknown): boolean => thrown instanceof OfficeExtension.Error && thrown.code === "InvalidArgument";

@@ -1,25 +1,24 @@
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
+import { beginChart, finishChart } from "./drawChart";
 import { inExcel } from "./inExcel";
-import { drawChart } from "./drawChart";
+import { mark, unmark } from "./sheetMark";
+import { wholeOrNothing, type Attempt } from "./wholeOrNothing";
 import { writePlan } from "./writePlan";
 
 /**
- * Makes the planned sheet at the end of the workbook. What cannot be finished is taken away again.
+ * Makes the planned sheet at the end of the workbook: one request for the names, one for the sheet, one to finish.
  * @returns the sheet's name
  */
 export async function addPlannedSheet(plan: SheetPlan): Promise<string> {
   checkSheetPlan(plan);
-  const name = freeSheetName(plan.name, await inExcel(sheetNames));
-  const startOver = (): Promise<void> => inExcel((context) => withdraw(context, name));
-  try {
-    await inExcel((context) => writeSheet(context, name, plan), { oneUndoStep: { startOver } });
-  } catch (problem) {
-    await startOver().catch(() => undefined); // the first problem is the one to tell
-    throw problem;
-  }
-  return name;
+  const { names } = await wholeOrNothing(async (attempt) => {
+    const name = freeSheetName(plan.name, await inExcel(sheetNames));
+    attempt.names = [name];
+    await inExcel((context) => makeSheet(context, name, plan, attempt), { oneUndoStep: attempt.oneUndoStep });
+  });
+  return names[0] ?? plan.name;
 }
 
 export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
@@ -28,18 +27,23 @@ export async function sheetNames(context: Excel.RequestContext): Promise<string[
   return sheets.items.map(({ name }) => name);
 }
 
-async function writeSheet(context: Excel.RequestContext, name: string, plan: SheetPlan): Promise<void> {
-  const worksheet = context.workbook.worksheets.add(name);
+async function makeSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): Promise<void> {
+  const worksheet = beginSheet(context, name, plan, attempt);
+  const chart = plan.chart && beginChart(worksheet, plan.chart);
   await writePlan(context, worksheet, plan);
-  if (plan.chart) await drawChart(context, worksheet, plan.chart);
+  attempt.made.push(worksheet.id);
+  if (plan.chart && chart) finishChart(worksheet, chart, plan.chart);
   worksheet.activate();
   worksheet.getRange(plan.startAt).select();
+  // Last of all: a sheet without the mark is whole.
+  unmark(worksheet);
   await context.sync();
 }
 
-async function withdraw(context: Excel.RequestContext, name: string): Promise<void> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-  await context.sync();
-  if (!sheet.isNullObject) sheet.delete();
-  await context.sync();
+/** Asks for a new sheet with the attempt's mark on it. */
+export function beginSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, { token, plans }: Attempt): Excel.Worksheet {
+  const worksheet = context.workbook.worksheets.add(name);
+  mark(worksheet, token);
+  plans.set(name, plan);
+  return worksheet.load("id");
 }

@@ -1,12 +1,19 @@
 import type { PlannedChart } from "../SheetPlan";
 
-/** A scatter chart with lines from the planned columns; cells without a value make a gap in the line. */
-export async function drawChart(context: Excel.RequestContext, worksheet: Excel.Worksheet, planned: PlannedChart): Promise<void> {
-  const [from = planned.over, to = from] = planned.over.split(":");
+/**
+ * Asks for a scatter chart with lines and, in the same request, for the series that Excel gives it. How many Excel makes of its
+ * own accord from a blank cell is not documented, so all of them give way to the planned ones in finishChart.
+ */
+export function beginChart(worksheet: Excel.Worksheet, { over }: PlannedChart): Excel.Chart {
+  const [from = over] = over.split(":");
   const chart = worksheet.charts.add(Excel.ChartType.xyscatterLines, worksheet.getRange(from), Excel.ChartSeriesBy.columns);
-  // How many series Excel makes of its own accord from a blank cell is not documented, so all of them give way to the planned ones.
   chart.series.load("items/name");
-  await context.sync();
+  return chart;
+}
+
+/** Gives the chart its planned columns; cells without a value make a gap in the line. */
+export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, planned: PlannedChart): void {
+  const [from = planned.over, to = from] = planned.over.split(":");
   chart.series.items.forEach((madeByExcel) => madeByExcel.delete());
   planned.series.forEach(({ name, x, y }, index) => {
     const series = chart.series.add(name);

@@ -31,7 +31,7 @@ const bandRows = (band: CellArea, { values, valueTypes, formulas, text }: Excel.
     ),
   );
 
-function reading(cell: string, value: unknown, type: string | undefined, formulaOrValue: unknown, shown: string): CellReading {
+export function reading(cell: string, value: unknown, type: string | undefined, formulaOrValue: unknown, shown: string): CellReading {
   const formula = cellFormula(formulaOrValue, value);
   // A formula that still calculates may be typed as text, hence the look at the code itself.
   const error = type === "Error" || (formula !== "" && isErrorCode(value)) ? String(value) : "";

@@ -1,24 +1,20 @@
-import type { CellAddress } from "../Workbook";
+import { isNews } from "../isNews";
+import type { CellLook } from "../Workbook";
 import { inExcel } from "./inExcel";
-import { withoutSheet } from "./readCells";
-
-/** The selected cell and everything by which a change of its content shows. */
-interface Look {
-  readonly address: CellAddress;
-  readonly content: string;
-}
+import { askForLook } from "./lookAtCell";
 
 /**
- * Calls the listener when another cell is selected or the selected cell's content changes, by hand or by recalculation.
+ * Calls the listener when another cell is selected or the selected cell's content changes, by hand or by recalculation, with the
+ * look at the cell that told so: who explains the cell needs no other.
  * @returns stops the calls
  */
-export async function watchSelection(listener: (address: CellAddress) => void): Promise<() => Promise<void>> {
-  let last = await inExcel(lookAtSelected);
+export async function watchSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
+  let told = await inExcel(lookAtSelected);
   const lookAgain = oneAtATime(async () => {
     const now = await inExcel(lookAtSelected);
-    const changed = now.address.sheet !== last.address.sheet || now.address.cell !== last.address.cell || now.content !== last.content;
-    last = now;
-    if (changed) listener(now.address);
+    if (!isNews(told, now)) return;
+    told = now;
+    listener(now);
   });
   const watched = await inExcel(async (context) => {
     const { worksheets } = context.workbook;
@@ -39,13 +35,10 @@ export async function watchSelection(listener: (address: CellAddress) => void): 
   };
 }
 
-async function lookAtSelected(context: Excel.RequestContext): Promise<Look> {
-  const cell = context.workbook.getActiveCell().load(["address", "formulas", "text", "worksheet/name"]);
+async function lookAtSelected(context: Excel.RequestContext): Promise<CellLook> {
+  const found = askForLook(context);
   await context.sync();
-  return {
-    address: { sheet: cell.worksheet.name, cell: withoutSheet(cell.address) },
-    content: JSON.stringify([cell.formulas, cell.text]),
-  };
+  return found();
 }
 
 /**

@@ -15,4 +15,5 @@ export interface GridEngine {
   readonly messages: ErrorMessages;
   /** Resolves when every cell shows the result of what was last entered. */
   settled(): Promise<void>;
+  isCalculating(): boolean;
 }

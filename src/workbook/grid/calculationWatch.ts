@@ -6,6 +6,8 @@ import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 
 export interface CalculationWatch {
   settled(): Promise<void>;
+  /** True from a change until every cell shows what has come of it. */
+  isUnderWay(): boolean;
   onStart(listener: () => void): void;
 }
 
@@ -39,6 +41,7 @@ export function calculationWatch(api: FUniver, injector: Injector): CalculationW
   const isGathering = (): boolean => gathering.since !== undefined && performance.now() - gathering.since < STARTS_WITHIN_MS;
   const isCalculating = (): boolean => session.state.started && !session.state.resultApplied;
   return {
+    isUnderWay: () => isGathering() || isCalculating(),
     onStart: (listener) => void began.push(listener),
     settled: async () => {
       const latest = performance.now() + LONGEST_WAIT_MS;

@@ -59,7 +59,16 @@ export function openGrid(setup: GridSetup): GridEngine {
   sortACopy(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
-  const engine: GridEngine = { univer, injector, api, book, spills: injector.get(FormulaDataModel), messages, settled: calculations.settled };
+  const engine: GridEngine = {
+    univer,
+    injector,
+    api,
+    book,
+    spills: injector.get(FormulaDataModel),
+    messages,
+    settled: calculations.settled,
+    isCalculating: calculations.isUnderWay,
+  };
   opened.engine = engine;
   return engine;
 }

@@ -60,7 +60,7 @@ const spilledCell = (engine: GridEngine, sheetId: string, row: number, column: n
   engine.spills.getArrayFormulaCellData()[engine.book.getId()]?.[sheetId]?.[row]?.[column] ?? undefined;
 
 /** The area of the spill that covers a cell. */
-function spillOver(engine: GridEngine, sheetId: string, row: number, column: number): CellArea | undefined {
+export function spillOver(engine: GridEngine, sheetId: string, row: number, column: number): CellArea | undefined {
   const onSheet = engine.spills.getArrayFormulaRange()[engine.book.getId()]?.[sheetId] ?? {};
   for (const inRow of Object.values(onSheet)) {
     for (const range of Object.values(inRow ?? {}) as (IRange | null)[]) {

@@ -1,4 +1,5 @@
-import type { CellAddress } from "../Workbook";
+import { isNews } from "../isNews";
+import type { CellLook } from "../Workbook";
 import type { GridEngine } from "./GridEngine";
 
 const SELECTS: readonly string[] = ["sheet.operation.set-selections", "sheet.operation.set-worksheet-active"];
@@ -7,22 +8,17 @@ const CHANGES_CELLS: readonly string[] = ["sheet.mutation.set-range-values", "fo
 /**
  * Calls the listener after each change of selection or of what the selected cell holds or shows. Listens to commands: the
  * engine's own selection event is silent for the first seconds after the page has opened.
- * @param look the selected cell and a text that changes with what it holds
+ * @param look at the selected cell
  * @returns stops the calls
  */
-export function selectionWatch(
-  engine: GridEngine,
-  look: () => { address: CellAddress; held: string },
-  listener: (address: CellAddress) => void,
-): () => void {
-  const seen = { last: JSON.stringify(look()), waiting: false };
+export function selectionWatch(engine: GridEngine, look: () => CellLook, listener: (look: CellLook) => void): () => void {
+  const seen = { told: look(), waiting: false };
   const tell = (): void => {
     seen.waiting = false;
     const now = look();
-    const key = JSON.stringify(now);
-    if (key === seen.last) return;
-    seen.last = key;
-    listener(now.address);
+    if (!isNews(seen.told, now)) return;
+    seen.told = now;
+    listener(now);
   };
   const soon = (): void => {
     if (seen.waiting) return;

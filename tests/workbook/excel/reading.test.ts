@@ -1,3 +1,4 @@
+import { MOST_INPUT_CELLS } from "../../../src/workbook/excel/readInputs";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
@@ -58,6 +59,37 @@ describe("read(sheet, range) in Excel", () => {
     });
     expect(requests).toBe(1 + 3);
     expect(host.longest.answer).toBeLessThan(FIVE_MEGABYTES);
+  });
+});
+
+describe("readInputs(address, wanted) in Excel", () => {
+  const wanted = (range: string) => [{ sheet: "Sheet1", range, spill: false }];
+  const B1 = { sheet: "Sheet1", cell: "B1" };
+
+  test("leaves out an input of more cells than are read at once, and keeps the others", async () => {
+    const sheet = host.book.sheet("Sheet1");
+    for (const row of [0, MOST_INPUT_CELLS]) sheet.write(row, 0, 1);
+    sheet.write(0, 2, 35);
+    const { ranges } = await workbook.readInputs(B1, [...wanted("A:A"), ...wanted("C:C"), ...wanted(`A1:A${MOST_INPUT_CELLS + 1}`)]);
+    expect(ranges).toEqual([undefined, [[{ value: 35, error: "" }]], undefined]);
+  });
+
+  test("gives a tall range of few filled cells its whole height", async () => {
+    host.type("Sheet1", "A3", 32);
+    const [rows] = (await workbook.readInputs(B1, wanted("A2:A90000"))).ranges;
+    expect([rows?.length, rows?.[1], rows?.[2], rows?.[89_998]]).toEqual([
+      89_999,
+      [{ value: 32, error: "" }],
+      [{ value: null, error: "" }],
+      [{ value: null, error: "" }],
+    ]);
+  });
+
+  test("works without spills where Excel is older than ExcelApi 1.12", async () => {
+    host.book.apiVersion = "1.9";
+    host.type("Sheet1", "B1", "=1+1");
+    const { again, ranges } = await workbook.readInputs(B1, [{ sheet: "Sheet1", range: "B1", spill: true }]);
+    expect([again.reading.value, again.anchor, ranges]).toEqual([2, undefined, [[[{ value: 2, error: "" }]]]]);
   });
 });
 

@@ -13,7 +13,7 @@ beforeEach(async () => {
   host.newBook();
   host.calculate = () => 1;
   told = [];
-  stop = await workbook.onSelection((address) => told.push(address));
+  stop = await workbook.onSelection(({ address }) => told.push(address));
 });
 afterEach(() => stop());
 

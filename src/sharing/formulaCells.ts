@@ -1,7 +1,7 @@
 import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellAt } from "../workbook/cellArea";
-import type { CellContent, CellReading, FrozenArea, Workbook } from "../workbook/Workbook";
+import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
 import { findCalls, type RetortCall } from "./findCalls";
 import { labelOf } from "./labelOf";
 
@@ -26,12 +26,11 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
  * Every cell formula of a sheet with the values it fills, ready to be shared.
  * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
  */
-export async function readSheet(workbook: Workbook, sheet: string): Promise<readonly FormulaCell[]> {
-  const used = await workbook.readUsed(sheet);
+export function formulaCellsOf(used: RangeReading): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
   const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
-  refuseUnfinished(sheet, formulaCells);
+  refuseUnfinished(used.sheet, formulaCells);
   return formulaCells;
 }
 

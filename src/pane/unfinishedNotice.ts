@@ -1,0 +1,52 @@
+import { leftUnfinished, unfinishedGone, unfinishedRemoved } from "../problems/paneProblems";
+import type { UnfinishedSheet, Workbook } from "../workbook/Workbook";
+import { button, element } from "./element";
+import { Messages, TASK_FAILED } from "./Messages";
+
+const MILLISECONDS_BETWEEN_LOOKS = 5000;
+// A workbook that has not answered for two minutes is looked at again when the pane opens next.
+const MOST_LOOKS = 24;
+
+/**
+ * Offers to remove sheets that were begun and never finished: those of an earlier day as the pane opens, and those of a task that
+ * has just failed in `region`, as soon as the workbook answers again.
+ */
+export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLElement {
+  const messages = new Messages();
+  const list = element("div");
+  const notice = element("section", { class: "unfinished", "aria-label": "Unfinished sheets" }, list, messages.region);
+  notice.hidden = true;
+  let looking = false;
+
+  const offer = (sheet: UnfinishedSheet): HTMLElement => {
+    const removed = async (): Promise<string> => {
+      const wasThere = await workbook.removeUnfinished(sheet);
+      block.remove();
+      return wasThere ? unfinishedRemoved(sheet.name) : unfinishedGone(sheet.name);
+    };
+    const remove = button(`Remove "${sheet.name}"`, "secondary", () => void messages.report(remove, removed));
+    const block = element("div", { class: "caution-box" }, element("p", {}, leftUnfinished(sheet.name)), remove);
+    return block;
+  };
+
+  const look = async (): Promise<void> => {
+    if (looking) return;
+    looking = true;
+    for (let looks = 1; looking && looks <= MOST_LOOKS; looks++) {
+      try {
+        const offers = (await workbook.unfinishedSheets()).map(offer);
+        list.replaceChildren(...offers);
+        // What was said of a sheet just removed stays in view.
+        if (offers.length > 0) notice.hidden = false;
+        looking = false;
+      } catch {
+        await new Promise((resolve) => setTimeout(resolve, MILLISECONDS_BETWEEN_LOOKS));
+      }
+    }
+    looking = false;
+  };
+
+  region.addEventListener(TASK_FAILED, () => void look());
+  void look();
+  return notice;
+}

@@ -30,8 +30,11 @@ module.exports = {
   },
   resolve: {
     extensions: [".ts", ".js"],
-    // The build for pages: the others bring stand-ins for Node that need eval.
-    alias: { exceljs$: path.join(path.dirname(require.resolve("exceljs/package.json")), "dist/exceljs.bare.min.js") },
+    alias: {
+      // The build for pages: the others bring stand-ins for Node that need eval.
+      exceljs$: path.join(path.dirname(require.resolve("exceljs/package.json")), "dist/exceljs.bare.min.js"),
+      ...Object.fromEntries(["cjk-regex$", "opentype.js$", "franc-min$"].map((unused) => [unused, path.join(__dirname, "grid/engineStandIns.ts")])),
+    },
   },
   module: {
     noParse: /exceljs\.bare\.min\.js$/,
@@ -57,6 +60,7 @@ module.exports = {
     }),
   ],
   // The grid's engine is 7 MB: the default minifier takes six times as long as this one for 3 % less.
-  optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
+  // What is fetched together is one file.
+  optimization: { splitChunks: false, minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
   performance: { hints: false },
 };

@@ -39,6 +39,12 @@ async function start(): Promise<void> {
   await cellMirror(workbook, engine, byId("selected"));
   await drawn(engine);
   document.body.dataset.ready = "yes";
+  keepForOffline();
+}
+
+/** Where the page is hosted, keeps it for a visit without a network. `npm start` serves it from this computer, which needs no network. */
+function keepForOffline(): void {
+  if (!["127.0.0.1", "localhost"].includes(location.hostname)) void navigator.serviceWorker?.register("offline.js");
 }
 
 /** The grid, the bar above it and the pane beside it. */

@@ -1,11 +1,15 @@
 "use strict";
 // The local workbook's own build. Nothing of it enters the add-in; its functions.js comes from src/tooling/functionsBuild.js.
 const path = require("node:path");
-const { DefinePlugin } = require("webpack");
+const { DefinePlugin, IgnorePlugin } = require("webpack");
 const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const CatalogueAssets = require("../tooling/CatalogueAssets");
+const GuideAssets = require("../tooling/hosting/GuideAssets");
+const HashedPages = require("../tooling/hosting/HashedPages");
+const Licences = require("../tooling/hosting/Licences");
+const OfflineWorker = require("../tooling/hosting/OfflineWorker");
 const { version } = require("../../package.json");
 
 const SRC = path.resolve(__dirname, "..");
@@ -23,10 +27,10 @@ module.exports = {
   },
   output: {
     path: path.resolve(SRC, "../dist/workbench"),
-    filename: "[name].js",
-    chunkFilename: "chunks/[name].js",
+    filename: "hashed/[name].[contenthash].js",
+    chunkFilename: "hashed/[name].[contenthash].js",
     publicPath: "auto",
-    clean: { keep: /^functions\.js$/ },
+    clean: { keep: /^(functions\.js|licences\/functions\.txt)$/ },
   },
   resolve: {
     extensions: [".ts", ".js"],
@@ -49,13 +53,20 @@ module.exports = {
   },
   plugins: [
     new DefinePlugin({ RETORT_VERSION: JSON.stringify(version) }),
-    new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "chunks/[name].css" }),
+    // How other languages hyphenate: asked for by the language of a text, which grid/engineStandIns.ts leaves undetermined.
+    new IgnorePlugin({ resourceRegExp: /^\.\/[\w-]+\.js$/, contextRegExp: /@univerjs[\\/]engine-render/ }),
+    new MiniCssExtractPlugin({ filename: "hashed/[name].[contenthash].css", chunkFilename: "hashed/[name].[contenthash].css" }),
+    new HashedPages(),
     // Addresses without a host, so that the pages are found wherever the folder is served.
     new CatalogueAssets({ address: ".", help: true }),
+    new GuideAssets({ folder: "/", pages: ["", "index.html", "pane.html", OfflineWorker.FILE] }),
+    new OfflineWorker(),
+    new Licences({ file: "licences/workbench.txt" }),
     new CopyWebpackPlugin({
       patterns: [
         { from: "src/workbench/*.html", to: "[name][ext]", info: { minimized: true } },
         { from: "src/help/help.css", to: "help/help.css" },
+        { from: "LICENSE", to: "licences/retort.txt", toType: "file" },
       ],
     }),
   ],

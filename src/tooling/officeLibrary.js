@@ -1,6 +1,6 @@
 "use strict";
 // Where the two pages of the add-in take Microsoft's library from, and which of its files a closed network needs beside the add-in.
-const { readdirSync } = require("node:fs");
+const { existsSync, readdirSync } = require("node:fs");
 const path = require("node:path");
 
 const OFFICE_CDN = "https://appsforoffice.microsoft.com";
@@ -16,13 +16,20 @@ const ASKED_FOR = [
 ];
 const STRINGS = "office_strings.js";
 
-/** Every file that is asked for as web, Windows and Mac, in whatever language Excel speaks; relative to the package's files. */
-const askedFor = () => [
-  ...ASKED_FOR,
-  ...readdirSync(OFFICE_FILES, { recursive: true, encoding: "utf8" })
-    .map((file) => file.replaceAll("\\", "/"))
-    .filter((file) => /^[a-z0-9-]+\//.test(file) && path.posix.basename(file) === STRINGS),
-];
+// On a web host that it does not know, the library shows this page of its own in a frame. It asks for it by names with capitals, which the
+// package has in small letters.
+const TRUST_PAGE = ["AgaveErrorUX/index.html", "AgaveErrorUX/AgaveErrorUX.js", "AgaveErrorUX/style/AgaveErrorUX.css"];
+const TRUST_IMAGES = "agaveerrorux/images";
+
+/** Every file that is asked for as web, Windows and Mac, in whatever language Excel speaks: in the package, and by the name it is asked for. */
+function askedFor() {
+  const languages = readdirSync(OFFICE_FILES).filter((folder) => existsSync(path.join(OFFICE_FILES, folder, STRINGS)));
+  const images = readdirSync(path.join(OFFICE_FILES, TRUST_IMAGES)).map((image) => `AgaveErrorUX/images/${image}`);
+  return [
+    ...[...ASKED_FOR, ...languages.map((language) => `${language}/${STRINGS}`)].map((name) => ({ file: name, name })),
+    ...[...TRUST_PAGE, ...images].map((name) => ({ file: name.toLowerCase(), name })),
+  ];
+}
 
 /**
  * @param {string} from "cdn" (as the vendor asks of public add-ins) or "local" (closed networks: the library lies beside the add-in)

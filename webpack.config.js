@@ -44,7 +44,11 @@ function addin(mode) {
   const office = officeLibrary(process.env.OFFICE_JS ?? "cdn");
   const filledIn = (page) => page.toString().replaceAll("%OFFICE_LIBRARY%", office.folder).replaceAll("%OFFICE_ORIGIN%", office.origin);
   // Left as it is: the vendor's licence allows only the original files, and minifying them again costs 20 s.
-  const officeFiles = office.files.map(({ file, name }) => ({ from: path.join(OFFICE_FILES, file), to: `office/${name}`, info: { minimized: true } }));
+  const officeFiles = office.files.map(({ file, name }) => ({
+    from: path.join(OFFICE_FILES, file),
+    to: `office/${name}`,
+    info: { minimized: true },
+  }));
   return {
     name: "addin",
     mode,

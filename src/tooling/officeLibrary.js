@@ -28,6 +28,7 @@ function askedFor() {
   return [
     ...[...ASKED_FOR, ...languages.map((language) => `${language}/${STRINGS}`)].map((name) => ({ file: name, name })),
     ...[...TRUST_PAGE, ...images].map((name) => ({ file: name.toLowerCase(), name })),
+    { file: "../LICENSE.md", name: "LICENSE.md" },
   ];
 }
 

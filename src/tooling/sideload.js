@@ -10,7 +10,7 @@ const SERVER = ["--dev-server", '"npm run dev-server"', "--dev-server-port", "30
 
 const REGISTERED = {
   win32: () => "the registry key HKEY_CURRENT_USER\\SOFTWARE\\Microsoft\\Office\\16.0\\Wef\\Developer names its manifest",
-  darwin: (home) => `a copy of its manifest lies in ${path.posix.join(home, "Library/Containers/com.microsoft.Excel/Data/Documents/wef")}`,
+  darwin: (home) => `a link to its manifest lies in ${path.posix.join(home, "Library/Containers/com.microsoft.Excel/Data/Documents/wef")}`,
 };
 
 /** What of this computer is not as before, and how it becomes so again. */

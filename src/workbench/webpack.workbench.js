@@ -53,8 +53,8 @@ module.exports = {
   },
   plugins: [
     new DefinePlugin({ RETORT_VERSION: JSON.stringify(version) }),
-    // How other languages hyphenate: asked for by the language of a text, which grid/engineStandIns.ts leaves undetermined.
-    new IgnorePlugin({ resourceRegExp: /^\.\/[\w-]+\.js$/, contextRegExp: /@univerjs[\\/]engine-render/ }),
+    // How other languages than English hyphenate: asked for by the language of a text, which grid/engineStandIns.ts leaves undetermined.
+    new IgnorePlugin({ resourceRegExp: /^\.\/(?!en-gb-)[\w-]+\.js$/, contextRegExp: /@univerjs[\\/]engine-render/ }),
     new MiniCssExtractPlugin({ filename: "hashed/[name].[contenthash].css", chunkFilename: "hashed/[name].[contenthash].css" }),
     new HashedPages(),
     // Addresses without a host, so that the pages are found wherever the folder is served.

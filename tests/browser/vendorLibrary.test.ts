@@ -12,6 +12,7 @@ const ROOT = path.join(__dirname, "../..");
 const BUILT = path.join(ROOT, "dist/addin");
 const PACKAGE = path.join(ROOT, "node_modules/@microsoft/office-js/dist");
 const ADDIN = "https://retort.example/";
+const CLOSED = "https://school.example/lab/retort/";
 const VENDOR = "https://appsforoffice.microsoft.com/lib/1/hosted/";
 const BUILD_MILLISECONDS = 240_000;
 jest.setTimeout(BUILD_MILLISECONDS);
@@ -22,7 +23,11 @@ beforeAll(async () => {
   if (!existsSync(path.join(BUILT, "functions.js"))) throw new Error("The add-in is not built. Run npm run build first.");
   // Not minified, which takes most of a build's time and changes neither pages nor copied files.
   const webpack = ["node_modules/webpack/bin/webpack.js", "--mode", "development", "--config-name", "addin", "--output-path", local];
-  const { status, stdout } = spawnSync(process.execPath, webpack, { cwd: ROOT, encoding: "utf8", env: { ...process.env, OFFICE_JS: "local" } });
+  const { status, stdout } = spawnSync(process.execPath, webpack, {
+    cwd: ROOT,
+    encoding: "utf8",
+    env: { ...process.env, OFFICE_JS: "local", ADDIN_URL: CLOSED },
+  });
   if (status !== 0) throw new Error(`the build with OFFICE_JS=local failed:\n${stdout}`);
   browser = await openBrowser();
 }, BUILD_MILLISECONDS);
@@ -64,8 +69,15 @@ interface Opened {
   readonly registered: number;
 }
 
+/** Folders as they would be uploaded to an address, the first that has a file counting. */
+interface Upload {
+  readonly place: string;
+  readonly at: string;
+  readonly folders: readonly string[];
+}
+
 /** Opens a page of the add-in in a guise, until nothing more happens. */
-async function opened(folders: readonly string[], pageName: string, { info, fragment }: Guise): Promise<Opened> {
+async function opened({ at, folders }: Upload, pageName: string, { info, fragment }: Guise): Promise<Opened> {
   const context = await browser.newContext();
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -78,7 +90,7 @@ async function opened(folders: readonly string[], pageName: string, { info, frag
   page.on("console", (message) => {
     if (["error", "warning"].includes(message.type())) complaints.push(message.text());
   });
-  const address = `${ADDIN}${pageName}?_host_Info=${info}${fragment}`;
+  const address = `${at}${pageName}?_host_Info=${info}${fragment}`;
   await context.route("**/*", (route) => {
     const url = route
       .request()
@@ -86,7 +98,9 @@ async function opened(folders: readonly string[], pageName: string, { info, frag
       .replace(/[?#].*$/, "");
     asked.push(url);
     if (url === WEB_HOST) return route.fulfill({ contentType: "text/html", body: `<iframe src="${address.replaceAll("&", "&amp;")}"></iframe>` });
-    const file = url.startsWith(VENDOR) ? fileIn([PACKAGE], url.slice(VENDOR.length)) : fileIn(folders, url.slice(ADDIN.length));
+    const file = url.startsWith(VENDOR)
+      ? fileIn([PACKAGE], url.slice(VENDOR.length))
+      : fileIn(folders, url.startsWith(at) ? url.slice(at.length) : "");
     if (file !== undefined) return route.fulfill({ path: file });
     complaints.push(`not there: ${url}`);
     return route.fulfill({ status: 404, body: "" });
@@ -94,9 +108,7 @@ async function opened(folders: readonly string[], pageName: string, { info, frag
   await page.goto(fragment === "" ? address : WEB_HOST);
   await page.waitForTimeout(SETTLES_MS);
   await context.close();
-  const vendorFiles = asked.flatMap((url) =>
-    [VENDOR, `${ADDIN}office/`].flatMap((place) => (url.startsWith(place) ? [url.slice(place.length)] : [])),
-  );
+  const vendorFiles = asked.flatMap((url) => [VENDOR, `${at}office/`].flatMap((place) => (url.startsWith(place) ? [url.slice(place.length)] : [])));
   return { complaints, vendorFiles, ...seen };
 }
 
@@ -117,19 +129,21 @@ const fileIn = (folders: readonly string[], name: string): string | undefined =>
     .flatMap((folder) => [path.join(folder, name), ...(folder === PACKAGE ? [path.join(folder, name.toLowerCase())] : [])])
     .find((file) => existsSync(file) && statSync(file).isFile());
 
-describe.each([
-  ["Microsoft's network", [BUILT]],
-  ["the add-in's own folder", [local, BUILT]],
-])("with the library from %s", (_place, folders) => {
+const UPLOADS: readonly Upload[] = [
+  { place: "Microsoft's network", at: ADDIN, folders: [BUILT] },
+  { place: "the add-in's own folder, below the top of its host", at: CLOSED, folders: [local, BUILT] },
+];
+
+describe.each(UPLOADS)("with the library from $place", (upload) => {
   test.each(GUISES)("the pane's page loads as $host with nothing missing, refused or wrong", async (guise) => {
-    const { complaints, vendorFiles } = await opened(folders, "taskpane.html", guise);
+    const { complaints, vendorFiles } = await opened(upload, "taskpane.html", guise);
     const { library, further } = guise;
     expect(complaints).toEqual([]);
     expect(vendorFiles.slice(0, 2 + further.length)).toEqual(["office.js", `${library}.js`, ...further]);
   });
 
   test.each(GUISES)("the functions page loads as $host and registers every function", async (guise) => {
-    const { complaints, vendorFiles, registered } = await opened(folders, "functions.html", guise);
+    const { complaints, vendorFiles, registered } = await opened(upload, "functions.html", guise);
     const { library, further } = guise;
     expect(complaints).toEqual([]);
     expect(vendorFiles.slice(0, 2 + further.length)).toEqual(["custom-functions-runtime.js", `${library}-core.js`, ...further]);
@@ -146,4 +160,16 @@ test("the add-in's own folder holds no link to Microsoft's network, and its poli
       expect(own).toMatch(new RegExp(`${directive} 'self'[;"]`));
     }
   }
+});
+
+test("a build for an address below the top of its host names nothing but that address, and every file that it names is there", () => {
+  const manifest = readFileSync(path.join(local, "manifest.xml"), "utf8");
+  expect(manifest).not.toContain("<!--");
+  const named = [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map(([, address = ""]) => address);
+  const metadata = JSON.parse(readFileSync(path.join(local, "functions.json"), "utf8")) as { functions: { helpUrl: string }[] };
+  const addresses = [...named, ...metadata.functions.map(({ helpUrl }) => helpUrl)];
+  expect(named.length).toBeGreaterThan(10);
+  expect(addresses.filter((address) => !address.startsWith(CLOSED))).toEqual([]);
+  expect(addresses.filter((address) => fileIn([local, BUILT], address.slice(CLOSED.length)) === undefined)).toEqual([]);
+  expect(readFileSync(path.join(local, "_headers"), "utf8")).toContain("\n/lab/retort/functions.json\n");
 });

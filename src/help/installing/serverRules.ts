@@ -44,6 +44,8 @@ ${FOR_ALL.map(([name, value]) => `  Header set ${name} "${value}"`).join("\n")}
 /** The same for nginx, whose rules stand in the server's own configuration. */
 export function nginxRules(folder: string): string {
   const location = (path: string, cache: string): string =>
-    [`location ${folder}${path} {`, ...[...FOR_ALL, ["Cache-Control", cache]].map(([name, value]) => `  add_header ${name} "${value}";`), "}"].join("\n");
+    [`location ${folder}${path} {`, ...[...FOR_ALL, ["Cache-Control", cache]].map(([name, value]) => `  add_header ${name} "${value}";`), "}"].join(
+      "\n",
+    );
   return `${[location("", ASK_AGAIN), location("hashed/", KEEP_FOR_EVER), location("assets/", KEEP_A_DAY)].join("\n")}\n`;
 }

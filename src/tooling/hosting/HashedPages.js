@@ -16,7 +16,10 @@ class HashedPages {
             .source()
             .toString()
             .replace(TAG, (tag, _indent, entry, kind) => {
-              const files = compilation.entrypoints.get(entry)?.getFiles().filter((file) => file.endsWith(`.${kind}`));
+              const files = compilation.entrypoints
+                .get(entry)
+                ?.getFiles()
+                .filter((file) => file.endsWith(`.${kind}`));
               if (files === undefined) return tag;
               wanted.delete(entry);
               return files.map((file) => tag.replace(`${entry}.${kind}`, file)).join("");

@@ -19,6 +19,7 @@ class Licences {
       compilation.hooks.processAssets.tap({ name: "Licences", stage: Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL }, () => {
         const { file, alsoInto } = this.options;
         const packages = bundledPackages(compilation.modules);
+        if (packages.length === 0) return;
         const without = packages.filter(({ notice }) => notice === undefined);
         for (const { title } of without) compilation.errors.push(new WebpackError(`${title} has no licence that could be passed on`));
         const source = new sources.RawSource(`${packages.map(({ title, notice }) => `${title}\n\n${notice}`).join(RULE)}\n`);

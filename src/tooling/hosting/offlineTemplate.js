@@ -8,7 +8,9 @@ const STORE = `${STORES}BUILD`;
 const HASHED = new URL("hashed/", self.registration.scope).href;
 
 self.addEventListener("install", (event) => {
-  const afresh = FILES.map((file) => new Request(new URL(file, self.registration.scope), { cache: file.startsWith("hashed/") ? "default" : "no-cache" }));
+  const afresh = FILES.map(
+    (file) => new Request(new URL(file, self.registration.scope), { cache: file.startsWith("hashed/") ? "default" : "no-cache" }),
+  );
   event.waitUntil(caches.open(STORE).then((store) => store.addAll(afresh)));
 });
 

@@ -62,6 +62,12 @@ describe("the local workbook on a host", () => {
   /** A name of its own for this computer, so that the page does not take itself for the one of npm start. */
   const hosted = (address: string): string => address.replace("127.0.0.1", "retort.localhost");
 
+  const answers = (address: string): Promise<boolean> =>
+    fetch(address).then(
+      () => true,
+      () => false,
+    );
+
   async function visit(context: BrowserContext, address: string): Promise<{ page: Page; errors: string[] }> {
     const page = await context.newPage();
     const errors: string[] = [];
@@ -78,6 +84,7 @@ describe("the local workbook on a host", () => {
     await first.page.evaluate(() => navigator.serviceWorker.ready);
     await first.page.close();
     server.close();
+    while (await answers(server.address)) await new Promise((resolve) => setTimeout(resolve, 10));
     const { page, errors } = await visit(context, server.address);
     const shown = await page.evaluate(
       async () => (await (window as WorkbenchWindow).retortWorkbench?.workbook.read("Orchard kiln", "B24"))?.rows[0]?.[0]?.shown,

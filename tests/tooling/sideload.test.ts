@@ -11,7 +11,7 @@ interface Here {
 }
 const { sideload } = jest.requireActual<{ sideload: (here: Here) => number }>("../../src/tooling/sideload.js");
 
-const HOMES: Readonly<Record<string, string>> = { win32: "C:\\Users\\sam", darwin: "/Users/sam", linux: "/home/sam" };
+const HOMES: Readonly<Record<string, string>> = { win32: "D:\\sam", darwin: "/Users/sam", linux: "" };
 
 /** A run on a computer that is not there: the commands it would give, what it says and its exit status. */
 function run(platform: string, words: readonly string[], failing = ""): { status: number; commands: string[]; said: string; refused: string } {
@@ -31,8 +31,7 @@ function run(platform: string, words: readonly string[], failing = ""): { status
   return { status, commands, ...told };
 }
 
-const START =
-  '--yes office-addin-debugging@7.0.0 start manifest.xml desktop --app excel --dev-server "npm run dev-server" --dev-server-port 3000';
+const START = '--yes office-addin-debugging@7.0.0 start manifest.xml desktop --app excel --dev-server "npm run dev-server" --dev-server-port 3000';
 const INSTALL = "--yes office-addin-dev-certs@3.0.0 install";
 const UNINSTALL = "npx --yes office-addin-dev-certs@3.0.0 uninstall";
 
@@ -46,12 +45,13 @@ test("without certificates nothing else is begun", () => {
 });
 
 test.each([
-  ["win32", "C:\\Users\\sam\\.office-addin-dev-certs", "HKEY_CURRENT_USER\\SOFTWARE\\Microsoft\\Office\\16.0\\Wef\\Developer"],
+  ["win32", "D:\\sam\\.office-addin-dev-certs", "HKEY_CURRENT_USER\\SOFTWARE\\Microsoft\\Office\\16.0\\Wef\\Developer"],
   ["darwin", "/Users/sam/.office-addin-dev-certs", "/Users/sam/Library/Containers/com.microsoft.Excel/Data/Documents/wef"],
 ])("on %s it says what it changed and how to undo each part, also where the start failed half-way", (platform, certificates, registered) => {
   const { status, said } = run(platform, []);
   expect(status).toBe(0);
-  for (const part of [certificates, registered, "https://localhost:3000", "30 days", UNINSTALL, "npm run excel -- stop"]) expect(said).toContain(part);
+  for (const part of [certificates, registered, "https://localhost:3000", "30 days", UNINSTALL, "npm run excel -- stop"])
+    expect(said).toContain(part);
   expect(run(platform, [], "start")).toMatchObject({ status: 7, said });
 });
 

@@ -7,44 +7,25 @@ const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const CatalogueAssets = require("./src/tooling/CatalogueAssets");
 const functionsBuild = require("./src/tooling/functionsBuild");
+const GuideAssets = require("./src/tooling/hosting/GuideAssets");
+const HashedPages = require("./src/tooling/hosting/HashedPages");
+const Licences = require("./src/tooling/hosting/Licences");
+const { officeLibrary, OFFICE_FILES } = require("./src/tooling/officeLibrary");
 const workbench = require("./src/workbench/webpack.workbench");
 const { version } = require("./package.json");
 
 const ADDIN = path.resolve(__dirname, "dist/addin");
 // Written by a build of its own.
-const FUNCTIONS_JS = /^functions\.js$/;
+const FUNCTIONS_BUILD = /^(functions\.js|licences\/functions\.txt)$/;
 
 // What manifest.xml holds in the repository; ADDIN_URL replaces it in the built copy.
 const PLACEHOLDER_ADDRESS = "https://localhost:3000";
-const OFFICE_CDN = "https://appsforoffice.microsoft.com";
-
-// The files of @microsoft/office-js that Excel asks for on Windows, Mac, the web and in the functions page, English strings only.
-const OFFICE_JS = path.join(path.dirname(require.resolve("@microsoft/office-js/package.json")), "dist");
-const OFFICE_JS_FILES = [
-  "office.js",
-  "custom-functions-runtime.js",
-  "o15apptofilemappingtable.js",
-  "excel-web-16.00.js",
-  "excel-win32-16.01.js",
-  "excel-mac-16.00.js",
-  "en-us/office_strings.js",
-];
-
 /** The https address the add-in will be served from, without a slash at its end. */
 function servedFrom() {
   const address = (process.env.ADDIN_URL ?? PLACEHOLDER_ADDRESS).replace(/\/+$/, "");
   if (!/^https:\/\/[^\s"'<>&]+$/.test(address))
     throw new Error(`ADDIN_URL: "${address}" is not an https address. Give one such as https://example.org/retort.`);
   return address;
-}
-
-/** "cdn" (the default, as the vendor asks of public add-ins) or "local" (closed networks: the library is copied beside the add-in). */
-function officeLibrary() {
-  const from = process.env.OFFICE_JS ?? "cdn";
-  if (from !== "cdn" && from !== "local") throw new Error(`OFFICE_JS: "${from}" is not one of "cdn", "local".`);
-  return from === "local"
-    ? { local: true, folder: "office", origin: "" }
-    : { local: false, folder: `${OFFICE_CDN}/lib/1/hosted`, origin: ` ${OFFICE_CDN}` };
 }
 
 /** The certificate that the sideloading tool made and this system trusts, where there is one; else a self-signed one. */
@@ -55,19 +36,32 @@ function httpsServer() {
   return { type: "https", options: { ca: fs.readFileSync(ca), cert: fs.readFileSync(cert), key: fs.readFileSync(key) } };
 }
 
+/** The manifest for the address, without the repository's notes to whoever edits it. */
+const builtManifest = (xml, address) => xml.replaceAll(/^[ \t]*<!--[^]*?-->\r?\n/gm, "").replaceAll(PLACEHOLDER_ADDRESS, address);
+
 function addin(mode) {
   const address = servedFrom();
-  const office = officeLibrary();
+  const office = officeLibrary(process.env.OFFICE_JS ?? "cdn");
   const filledIn = (page) => page.toString().replaceAll("%OFFICE_LIBRARY%", office.folder).replaceAll("%OFFICE_ORIGIN%", office.origin);
   // Left as it is: the vendor's licence allows only the original files, and minifying them again costs 20 s.
-  const officeFiles = OFFICE_JS_FILES.map((file) => ({ from: path.join(OFFICE_JS, file), to: `office/${file}`, info: { minimized: true } }));
+  const officeFiles = office.files.map(({ file, name }) => ({
+    from: path.join(OFFICE_FILES, file),
+    to: `office/${name}`,
+    info: { minimized: true },
+  }));
   return {
     name: "addin",
     mode,
     target: ["web", "es2020"],
     devtool: mode === "development" ? "source-map" : false,
     entry: { taskpane: ["./src/pane/pane.css", "./src/addin/pane.ts"] },
-    output: { path: ADDIN, filename: "[name].js", chunkFilename: "chunks/[name].js", clean: { keep: FUNCTIONS_JS } },
+    output: {
+      path: ADDIN,
+      // The files that the manifest does not name are named by their content, so that they can be kept for ever and are never mixed with older ones.
+      filename: "hashed/[name].[contenthash].js",
+      chunkFilename: "hashed/[name].[contenthash].js",
+      clean: { keep: FUNCTIONS_BUILD },
+    },
     resolve: { extensions: [".ts", ".js"] },
     module: {
       rules: [
@@ -81,19 +75,19 @@ function addin(mode) {
     },
     plugins: [
       new DefinePlugin({ RETORT_VERSION: JSON.stringify(version) }),
-      new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "chunks/[name].css" }),
+      new MiniCssExtractPlugin({ filename: "hashed/[name].[contenthash].css", chunkFilename: "hashed/[name].[contenthash].css" }),
+      new HashedPages(),
       new CatalogueAssets({ address, help: true }),
+      new GuideAssets({ folder: new URL(address).pathname, pages: ["functions.html", "taskpane.html", "manifest.xml"] }),
+      new Licences({ file: "licences/taskpane.txt" }),
       new CopyWebpackPlugin({
         patterns: [
           { from: "src/addin/*.html", to: "[name][ext]", transform: filledIn, info: { minimized: true } },
           { from: "src/assets/*.png", to: "assets/[name][ext]" },
           { from: "src/help/help.css", to: "help/help.css" },
-          { from: "manifest.xml", to: "manifest.xml", transform: (xml) => xml.toString().replaceAll(PLACEHOLDER_ADDRESS, address) },
+          { from: "manifest.xml", to: "manifest.xml", transform: (xml) => builtManifest(xml.toString(), address) },
           { from: "LICENSE", to: "licences/retort.txt", toType: "file" },
-          { from: "node_modules/uplot/LICENSE", to: "licences/uplot.txt", toType: "file" },
-          { from: "node_modules/@borgar/fx/LICENSE", to: "licences/fx.txt", toType: "file" },
-          { from: "node_modules/core-js/LICENSE", to: "licences/core-js.txt", toType: "file" },
-          ...(office.local ? officeFiles : []),
+          ...officeFiles,
         ],
       }),
     ],
@@ -112,4 +106,10 @@ function addin(mode) {
   };
 }
 
-module.exports = (_env, { mode = "production" }) => [functionsBuild("functions", ADDIN, workbench.output.path, mode), addin(mode), workbench];
+function functions(mode) {
+  const build = functionsBuild("functions", ADDIN, workbench.output.path, mode);
+  return { ...build, plugins: [...build.plugins, new Licences({ file: "licences/functions.txt", alsoInto: workbench.output.path })] };
+}
+
+// One after the other: the local workbook's service worker is named by the content of functions.js too.
+module.exports = (_env, { mode = "production" }) => Object.assign([functions(mode), addin(mode), workbench], { parallelism: 1 });

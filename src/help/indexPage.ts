@@ -2,6 +2,7 @@ import { dryingCriteria, type DryingCriterion } from "../drying/constantWeight/d
 import type { Family } from "../functions/catalogue";
 import { functionPageFile, signature } from "./functionPage";
 import { guides } from "./guides";
+import { INSTALLING_FILE, INSTALLING_HEADING } from "./installing/installingPage";
 import { code, escaped, page, table } from "./markup";
 
 /** The contents page: every function by family, and the guides. */
@@ -11,6 +12,7 @@ export const indexPage = (catalogue: readonly Family[]): string =>
     [
       `<h1>Retort reference</h1>`,
       `<p>Cell functions for people who dry, char and burn weighed samples. Type <code>=RETORT.</code> in a cell and pick one.</p>`,
+      `<p><a href="${INSTALLING_FILE}">${escaped(INSTALLING_HEADING)}</a>: for yourself, for a school or a lab, or as its host; and first aid.</p>`,
       ...guides.map(({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((text) => `<p>${escaped(text)}</p>`).join("\n")}`),
       criteriaTable(),
       ...catalogue.map(

@@ -1,20 +1,14 @@
-// npm run excel: builds, serves and sideloads the add-in into Excel. Windows and macOS only.
+// npm run excel [-- stop]: builds, serves and sideloads the add-in into Excel, and takes it out again. Windows and macOS only.
 import { spawnSync } from "node:child_process";
+import { homedir, platform } from "node:os";
 import cli from "office-addin-cli";
+import { sideload } from "./sideload.js";
 
-if (process.platform !== "win32" && process.platform !== "darwin") {
-  cli.logErrorMessage("Excel is not available on this system; run `npm start` for the local workbook instead.");
-  process.exit(1);
-}
-
-// Called by npx: as a dependency it brings a thousand packages and a native module that fails to install offline.
-const DEBUGGING = "office-addin-debugging@7.0.0";
-const { status } = spawnSync(
-  "npx",
-  ["--yes", DEBUGGING, "start", "manifest.xml", "desktop", "--app", "excel", "--dev-server", '"npm run dev-server"', "--dev-server-port", "3000"],
-  {
-    stdio: "inherit",
-    shell: true,
-  },
-);
-process.exit(status ?? 1);
+process.exitCode = sideload({
+  platform: platform(),
+  home: homedir(),
+  words: process.argv.slice(2),
+  npx: (args) => spawnSync("npx", args, { stdio: "inherit", shell: true }).status ?? 1,
+  say: (text) => console.log(`\n${text}`),
+  refuse: (text) => cli.logErrorMessage(text),
+});

@@ -5,28 +5,30 @@ import { gridSheet, replaceSheets } from "../workbook/grid/GridSheet";
 import { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { openGrid } from "../workbook/grid/openGrid";
 import { typeInto } from "../workbook/grid/typeInto";
-import { bar } from "./bar";
 import { cellMirror } from "./cellMirror";
 import { CustomFunctionsHost } from "./functionsHost/CustomFunctionsHost";
 import { demo, opensAt } from "./demo/demo";
 import type { FunctionsMetadata } from "./functionsHost/FunctionsMetadata";
-import { gridPresets, gridWords } from "./gridPresets";
+import { calculateBeforeDrawn, calculatingParts } from "./grid/calculatingParts";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
 const byId = <E extends HTMLElement>(id: string): E => document.getElementById(id) as E;
 
-/** The page: the built functions registered as a spreadsheet would, the grid with the demo in it, and the pane beside it. */
+/**
+ * The page: the built functions registered as a spreadsheet would, the demo calculated, then the grid to see it in and the pane beside
+ * it. What calculates comes first and alone; the larger part of the engine, which draws, is fetched when the first cells have their answers.
+ */
 async function start(): Promise<void> {
   const host = new CustomFunctionsHost();
   host.install(window);
   const [metadata] = await Promise.all([metadataOf("functions.json"), loadScript("functions.js")]);
   const engine: GridEngine = openGrid({
     functions: host.functions(metadata, NAMESPACE),
-    presets: gridPresets(byId("grid")),
-    words: gridWords,
+    presets: calculatingParts,
     theme: greenTheme,
     data: { name: "Workbook" },
   });
+  calculateBeforeDrawn(engine);
   const workbook = new GridWorkbook(engine);
   await replaceSheets(
     engine,
@@ -34,6 +36,23 @@ async function start(): Promise<void> {
   );
   await workbook.select(opensAt);
   (window as WorkbenchWindow).retortWorkbench = { workbook, engine, type: (address, content) => typeInto(engine, address, content) };
+  await cellMirror(workbook, engine, byId("selected"));
+  await drawn(engine);
+  document.body.dataset.ready = "yes";
+  keepForOffline();
+}
+
+/** Where the page is hosted, keeps it for a visit without a network. `npm start` serves it from this computer, which needs no network. */
+function keepForOffline(): void {
+  if (!["127.0.0.1", "localhost"].includes(location.hostname)) void navigator.serviceWorker?.register("offline.js");
+}
+
+/** The grid, the bar above it and the pane beside it. */
+async function drawn(engine: GridEngine): Promise<void> {
+  const [{ showGrid }, { bar }] = await Promise.all([
+    import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
+    import(/* webpackChunkName: "grid" */ "./bar"),
+  ]);
   const pane = byId<HTMLIFrameElement>("pane");
   const save = bar(engine, {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
@@ -43,9 +62,8 @@ async function start(): Promise<void> {
   // Keys pressed in a frame never reach the page around it.
   pane.onload = () => pane.contentWindow && saveKeys(pane.contentWindow, save);
   paneButton(byId("show-pane"), pane);
-  await cellMirror(workbook, engine, byId("selected"));
+  await showGrid(engine, byId("grid"));
   pane.src = "pane.html";
-  document.body.dataset.ready = "yes";
 }
 
 const metadataOf = async (address: string): Promise<FunctionsMetadata> => (await fetch(address)).json() as Promise<FunctionsMetadata>;

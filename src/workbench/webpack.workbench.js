@@ -1,11 +1,15 @@
 "use strict";
 // The local workbook's own build. Nothing of it enters the add-in; its functions.js comes from src/tooling/functionsBuild.js.
 const path = require("node:path");
-const { DefinePlugin } = require("webpack");
+const { DefinePlugin, IgnorePlugin } = require("webpack");
 const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const CatalogueAssets = require("../tooling/CatalogueAssets");
+const GuideAssets = require("../tooling/hosting/GuideAssets");
+const HashedPages = require("../tooling/hosting/HashedPages");
+const Licences = require("../tooling/hosting/Licences");
+const OfflineWorker = require("../tooling/hosting/OfflineWorker");
 const { version } = require("../../package.json");
 
 const SRC = path.resolve(__dirname, "..");
@@ -23,15 +27,18 @@ module.exports = {
   },
   output: {
     path: path.resolve(SRC, "../dist/workbench"),
-    filename: "[name].js",
-    chunkFilename: "chunks/[name].js",
+    filename: "hashed/[name].[contenthash].js",
+    chunkFilename: "hashed/[name].[contenthash].js",
     publicPath: "auto",
-    clean: { keep: /^functions\.js$/ },
+    clean: { keep: /^(functions\.js|licences\/functions\.txt)$/ },
   },
   resolve: {
     extensions: [".ts", ".js"],
-    // The build for pages: the others bring stand-ins for Node that need eval.
-    alias: { exceljs$: path.join(path.dirname(require.resolve("exceljs/package.json")), "dist/exceljs.bare.min.js") },
+    alias: {
+      // The build for pages: the others bring stand-ins for Node that need eval.
+      exceljs$: path.join(path.dirname(require.resolve("exceljs/package.json")), "dist/exceljs.bare.min.js"),
+      ...Object.fromEntries(["cjk-regex$", "opentype.js$", "franc-min$"].map((unused) => [unused, path.join(__dirname, "grid/engineStandIns.ts")])),
+    },
   },
   module: {
     noParse: /exceljs\.bare\.min\.js$/,
@@ -46,17 +53,25 @@ module.exports = {
   },
   plugins: [
     new DefinePlugin({ RETORT_VERSION: JSON.stringify(version) }),
-    new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "chunks/[name].css" }),
+    // How other languages than English hyphenate: asked for by the language of a text, which grid/engineStandIns.ts leaves undetermined.
+    new IgnorePlugin({ resourceRegExp: /^\.\/(?!en-gb-)[\w-]+\.js$/, contextRegExp: /@univerjs[\\/]engine-render/ }),
+    new MiniCssExtractPlugin({ filename: "hashed/[name].[contenthash].css", chunkFilename: "hashed/[name].[contenthash].css" }),
+    new HashedPages(),
     // Addresses without a host, so that the pages are found wherever the folder is served.
     new CatalogueAssets({ address: ".", help: true }),
+    new GuideAssets({ folder: "/", pages: ["", "index.html", "pane.html", OfflineWorker.FILE] }),
+    new OfflineWorker(),
+    new Licences({ file: "licences/workbench.txt" }),
     new CopyWebpackPlugin({
       patterns: [
         { from: "src/workbench/*.html", to: "[name][ext]", info: { minimized: true } },
         { from: "src/help/help.css", to: "help/help.css" },
+        { from: "LICENSE", to: "licences/retort.txt", toType: "file" },
       ],
     }),
   ],
   // The grid's engine is 7 MB: the default minifier takes six times as long as this one for 3 % less.
-  optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
+  // What is fetched together is one file.
+  optimization: { splitChunks: false, minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
   performance: { hints: false },
 };

@@ -39,7 +39,7 @@ test.each([
   ["/pane.html?a=1", "text/html; charset=utf-8"],
   ["/functions.js", "text/javascript; charset=utf-8"],
   ["/functions.json", "application/json; charset=utf-8"],
-  ["/workbench.css", "text/css; charset=utf-8"],
+  ["/help/help.css", "text/css; charset=utf-8"],
   ["/help/", "text/html; charset=utf-8"],
 ])("%s is served as %s with a policy that allows no other origin and no eval", async (asked, type) => {
   const answer = await ask(asked);

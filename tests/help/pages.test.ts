@@ -1,13 +1,14 @@
 import { catalogue, everyFunction } from "../../src/functions/catalogue";
 import { functionPage, functionPageFile } from "../../src/help/functionPage";
 import { indexPage } from "../../src/help/indexPage";
+import { INSTALLING_FILE, installingPage } from "../../src/help/installing/installingPage";
 
 const index = indexPage(catalogue);
 const written = everyFunction.map(functionPage);
 
-test("the contents page links to the page of every function, and to no page that does not exist", () => {
+test("the contents page links to the page of every function, to the guide to installing, and to no page that does not exist", () => {
   const linked = [...index.matchAll(/href="([^"]+\.html)"/g)].map(([, file]) => file).sort();
-  expect(linked).toEqual(everyFunction.map(({ name }) => functionPageFile(name)).sort());
+  expect(linked).toEqual([INSTALLING_FILE, ...everyFunction.map(({ name }) => functionPageFile(name))].sort());
 });
 
 test.each(everyFunction.map((definition) => [definition.name, definition] as const))(
@@ -24,7 +25,11 @@ test.each(everyFunction.map((definition) => [definition.name, definition] as con
   },
 );
 
-const pages: [name: string, page: string][] = [["index", index], ...everyFunction.map(({ name }, at): [string, string] => [name, written[at] ?? ""])];
+const pages: [name: string, page: string][] = [
+  ["index", index],
+  [INSTALLING_FILE, installingPage()],
+  ...everyFunction.map(({ name }, at): [string, string] => [name, written[at] ?? ""]),
+];
 
 test.each(pages)("the page %s loads nothing but its own style sheet and icon", (_name, page) => {
   expect(page).toContain("default-src 'none'");

@@ -1,0 +1,32 @@
+import { LifecycleService, LifecycleStages, LocaleService, LocaleType, mergeLocales } from "@univerjs/core";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
+import dataValidationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import type { GridPreset } from "../../workbook/grid/openGrid";
+import { isCalculatingPart } from "./calculatingParts";
+
+/**
+ * Draws an engine that already calculates into the container: cells, a formula line and sheet tabs, no toolbar. Fetched after the
+ * calculating parts, of which the engine must have all.
+ * @returns when the cells can be seen and used
+ */
+export async function showGrid({ univer, injector }: GridEngine, container: HTMLElement): Promise<void> {
+  injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(coreWords, dataValidationWords) });
+  const presets: readonly GridPreset[] = [
+    UniverSheetsCorePreset({
+      container,
+      toolbar: false,
+      footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: false },
+      // The green corner and its warning on text such as 007 explain a thing this page keeps on purpose.
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+    }),
+    UniverSheetsDataValidationPreset(),
+  ];
+  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
+    const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];
+    if (!isCalculatingPart(plugin.pluginName)) univer.registerPlugin(plugin, settings as never);
+  }
+  await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+}

@@ -1,0 +1,110 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
+import { openBrowser } from "./openBrowser";
+import { serveWorkbench } from "./serveWorkbench";
+
+const DIST = path.join(__dirname, "../../dist");
+const HASHED = /^hashed\/[\w-]+\.[0-9a-f]{16,}\.(js|css)$/;
+jest.setTimeout(120_000);
+
+const filesIn = (folder: string): string[] =>
+  readdirSync(path.join(DIST, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(path.join(DIST, folder), path.join(entry.parentPath, entry.name)).replaceAll("\\", "/"));
+const textOf = (folder: string, file: string): string => readFileSync(path.join(DIST, folder, file), "utf8");
+
+describe.each([
+  ["addin", ["functions.html", "functions.js", "functions.json", "manifest.xml", "taskpane.html"], ["taskpane.html"]],
+  ["workbench", ["functions.js", "functions.json", "index.html", "offline.js", "pane.html"], ["index.html", "pane.html"]],
+])("dist/%s", (folder, fixed, pages) => {
+  test("has fixed names only where a manifest, a person or a browser gives them, and hashed ones elsewhere", () => {
+    const others = filesIn(folder).filter((file) => !/^(help|assets|licences)\//.test(file) && !["_headers", ".htaccess"].includes(file));
+    expect(others.filter((file) => !HASHED.test(file)).sort()).toEqual(fixed);
+    expect(others.filter((file) => HASHED.test(file)).length).toBeGreaterThan(3);
+  });
+
+  test.each(pages)("%s asks for hashed files that are there", (page) => {
+    const asked = [...textOf(folder, page).matchAll(/<(?:script|link rel="stylesheet")[^>]*(?:src|href)="([^":]+)"/g)].map(([, file = ""]) => file);
+    expect(asked.filter((file) => HASHED.test(file))).toHaveLength(2);
+    expect(asked.filter((file) => !existsSync(path.join(DIST, folder, file)))).toEqual([]);
+  });
+
+  test("keeps what is hashed for ever, asks again for the rest, and lets Excel on the web read functions.json", () => {
+    const rules = textOf(folder, "_headers").replace(/^#.*\n/, "");
+    expect(rules).toContain("/*\n  Access-Control-Allow-Origin: *\n");
+    expect(rules).toContain("/hashed/*\n  Cache-Control: public, max-age=31536000, immutable\n");
+    const again = [...rules.matchAll(/^\/(\S*)\n {2}Cache-Control: no-cache$/gm)].map(([, file = ""]) => file);
+    expect(again.filter((file) => file !== "" && file !== "help/*").sort()).toEqual(fixed);
+    expect(textOf(folder, ".htaccess")).toContain('Header set Access-Control-Allow-Origin "*"');
+  });
+
+  test("gives the licence of every package in it, and its own", () => {
+    expect(textOf(folder, "licences/retort.txt")).toContain("MIT License");
+    const notices = textOf(folder, `licences/${folder === "addin" ? "taskpane" : "workbench"}.txt`);
+    const packages = folder === "addin" ? ["uplot", "@borgar/fx"] : ["uplot", "@borgar/fx", "@univerjs/core", "exceljs", "react-dom", "rxjs"];
+    for (const name of packages) expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\((MIT|Apache-2\\.0)\\)$`, "m"));
+  });
+});
+
+test("the add-in has no service worker", () => {
+  expect(filesIn("addin").filter((file) => /\.(js|html)$/.test(file) && textOf("addin", file).includes("serviceWorker"))).toEqual([]);
+});
+
+describe("the local workbook on a host", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+
+  /** A name of its own for this computer, so that the page does not take itself for the one of npm start. */
+  const hosted = (address: string): string => address.replace("127.0.0.1", "retort.localhost");
+
+  const answers = (address: string): Promise<boolean> =>
+    fetch(address).then(
+      () => true,
+      () => false,
+    );
+
+  async function visit(context: BrowserContext, address: string): Promise<{ page: Page; errors: string[] }> {
+    const page = await context.newPage();
+    const errors: string[] = [];
+    page.on("pageerror", (error) => errors.push(error.message));
+    await page.goto(hosted(address));
+    await page.waitForSelector("body[data-ready]");
+    return { page, errors };
+  }
+
+  test("opens, calculates and saves without a network after one visit", async () => {
+    const server = await serveWorkbench();
+    const context = await browser.newContext();
+    const first = await visit(context, server.address);
+    await first.page.evaluate(() => navigator.serviceWorker.ready);
+    await first.page.close();
+    server.close();
+    while (await answers(server.address)) await new Promise((resolve) => setTimeout(resolve, 10));
+    const { page, errors } = await visit(context, server.address);
+    const shown = await page.evaluate(
+      async () => (await (window as WorkbenchWindow).retortWorkbench?.workbook.read("Orchard kiln", "B24"))?.rows[0]?.[0]?.shown,
+    );
+    expect(shown).toBe("13.6%");
+    await page.frameLocator("#pane").getByRole("tab").first().waitFor();
+    const saved = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save .xlsx" }).click();
+    expect((await saved).suggestedFilename()).toBe("retort-workbook.xlsx");
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("is not kept by the browser where npm start serves it", async () => {
+    const server = await serveWorkbench();
+    const page = await browser.newPage();
+    await page.goto(server.address);
+    await page.waitForSelector("body[data-ready]");
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistrations()).length)).toBe(0);
+    await page.close();
+    server.close();
+  });
+});

@@ -331,6 +331,9 @@ describe("Plan a run, in the Run sheet tab", () => {
   });
 });
 
+// Longer than the pane waits for a burst of selections to settle.
+const SETTLING = 300;
+
 describe("the drying chart in the Run sheet tab", () => {
   const chartComesFirst = (): Promise<boolean> =>
     page.evaluate(() => {
@@ -346,6 +349,24 @@ describe("the drying chart in the Run sheet tab", () => {
     await select("Kiln 3", "A1");
     await page.locator(".chart canvas").waitFor({ state: "detached" });
     expect(await chartComesFirst()).toBe(false);
+  });
+
+  test("is drawn without any other sheet being read", async () => {
+    await page.evaluate(() => {
+      const { workbook } = window;
+      const read = workbook.readUsed;
+      workbook.readUsed = (sheet) => {
+        document.title += ` read ${sheet}`;
+        return read(sheet);
+      };
+    });
+    for (const cell of ["A1", "B12", "D7"]) {
+      await select("Kiln 3", cell);
+      await page.waitForTimeout(SETTLING);
+    }
+    await select("Drying 3", "A1");
+    await page.locator(".chart canvas").waitFor();
+    expect(await page.title()).toMatch(/^(?!.*read Kiln 3).*read Drying 3/);
   });
 
   test("takes neither the focus nor what is typed out of the form when it moves", async () => {
@@ -434,7 +455,7 @@ describe("the This cell tab", () => {
 
   test("shows the workbook's own message when it cannot be read", async () => {
     await page.evaluate(() => {
-      window.workbook.read = () => Promise.reject(new Error("A cell is being edited. Press Enter or Esc in the sheet and try again."));
+      window.workbook.look = () => Promise.reject(new Error("A cell is being edited. Press Enter or Esc in the sheet and try again."));
     });
     await tab("cell").click();
     await alertOf("cell").waitFor();

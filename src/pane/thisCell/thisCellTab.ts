@@ -32,6 +32,7 @@ export function thisCellTab(workbook: Workbook): Tab {
   });
 
   const watch = (): void => {
+    told = undefined;
     explain();
     if (inView) return;
     inView = true;

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import { gzipSync } from "node:zlib";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
 import { openBrowser } from "./openBrowser";
@@ -96,6 +97,31 @@ describe("the local workbook on a host", () => {
     expect((await saved).suggestedFilename()).toBe("retort-workbook.xlsx");
     expect(errors).toEqual([]);
     await context.close();
+  });
+
+  test("has its first answers before the grid that shows them is fetched", async () => {
+    const server = await serveWorkbench();
+    const page = await browser.newPage();
+    await page.route("**/hashed/grid.*.js", () => new Promise(() => undefined));
+    await page.goto(server.address);
+    await page.locator("#selected .shown").waitFor();
+    const shown = await page.evaluate(
+      async () => (await (window as WorkbenchWindow).retortWorkbench?.workbook.read("Orchard kiln", "B24"))?.rows[0]?.[0]?.shown,
+    );
+    expect([shown, await page.locator("#grid canvas").count()]).toEqual(["13.6%", 0]);
+    await page.close();
+    server.close();
+  });
+
+  test("is small enough to wait for", () => {
+    const weigh = (start: string): number =>
+      filesIn("workbench")
+        .filter((file) => file.startsWith(`hashed/${start}.`) && file.endsWith(".js"))
+        .reduce((sum, file) => sum + gzipSync(readFileSync(path.join(DIST, "workbench", file))).length, 0);
+    // 734 kB and 890 kB gzipped when this was written; one file of 1843 kB before.
+    expect(weigh("workbench")).toBeGreaterThan(100_000);
+    expect(weigh("workbench")).toBeLessThan(800_000);
+    expect(weigh("workbench") + weigh("grid")).toBeLessThan(1_750_000);
   });
 
   test("is not kept by the browser where npm start serves it", async () => {

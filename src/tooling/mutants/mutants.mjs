@@ -1,10 +1,11 @@
 // npm run mutants: changes the sources in small ways, one at a time, and says which changes no test notices.
-// npm run mutants -- --room drying --sample 60 --seed 7, or --files src/drying/fitCurve.ts; each option but the numbers may be repeated.
+// npm run mutants -- --room drying --sample 60 --seed 7, or --files with the sources by path, one or more; --room may be repeated.
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import sources from "./chosenFiles.js";
 import { everyMutant, switchedSources } from "./mutations.mjs";
 import { Pool } from "./pool.mjs";
 import { report } from "./report.mjs";
@@ -36,16 +37,12 @@ function wholeNumber(name, text) {
   return Number(text);
 }
 
-function chosenFiles({ room, files }) {
-  const all = readdirSync(path.join(ROOT, "src"), { recursive: true, encoding: "utf8" })
+/** Every source of the product, from the root. */
+const everySource = () =>
+  readdirSync(path.join(ROOT, "src"), { recursive: true, encoding: "utf8" })
     .map((file) => `src/${file.replaceAll("\\", "/")}`)
     .filter((file) => file.endsWith(".ts"))
     .sort();
-  const wanted = files?.map((file) => path.relative(ROOT, path.resolve(file)).replaceAll("\\", "/"));
-  const chosen = all.filter((file) => (room?.includes(sample.roomOf(file)) ?? true) && (wanted?.includes(file) ?? true));
-  if (chosen.length === 0) throw new Error(`There are no such sources. Rooms: ${[...new Set(all.map(sample.roomOf))].join(", ")}.`);
-  return chosen;
-}
 
 function jestConfig(folder) {
   const { jest } = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
@@ -100,9 +97,11 @@ async function fate(run, mutant, seen, patience) {
 }
 
 async function main() {
-  const { values } = parseArgs({ options });
+  const { values, positionals } = parseArgs({ options, allowPositionals: true });
   const [size, seed, patience] = ["sample", "seed", "patience"].map((name) => wholeNumber(name, values[name]));
-  const mutants = await everyMutant(ROOT, chosenFiles(values));
+  const files = [...(values.files ?? []), ...positionals].map((file) => path.relative(ROOT, path.resolve(file)));
+  const chosen = sources.chosenFiles(everySource(), { room: values.room, files: files.length > 0 ? files : undefined });
+  const mutants = await everyMutant(ROOT, chosen);
   const sampled = sample.sampleByRoom(mutants, { seed, size });
   const folder = mkdtempSync(path.join(tmpdir(), "retort-mutants-"));
   const switched = await switchedSources(ROOT, sampled);
@@ -112,7 +111,8 @@ async function main() {
   }
   const pool = new Pool(jestConfig(folder));
   try {
-    const tests = (await pool.testFiles()).filter((file) => !LEFT_OUT.some((part) => file.replaceAll("\\", "/").includes(part)));
+    const canReach = sources.relatedTests(ROOT, chosen);
+    const tests = canReach.filter((file) => !LEFT_OUT.some((part) => file.replaceAll("\\", "/").includes(part)));
     console.error(`${sampled.length} of ${mutants.length} mutants; running ${tests.length} test files without any of them first.`);
     const seen = await dryRun(pool, tests);
     const fates = [];

@@ -59,6 +59,17 @@ const promised = Object.fromEntries(
   ]),
 );
 
+const lineToAdd = (id: string, line: string, held: Readonly<Record<string, string>>): string[] =>
+  held[id] === undefined ? [`add this line to tests/functions/contract.json: ${JSON.stringify(id)}: ${JSON.stringify(line)},`] : [];
+
 test("ids, argument order and shapes are those that saved workbooks rely on (tests/functions/contract.json)", () => {
+  expect(Object.entries(promised).flatMap(([id, line]) => lineToAdd(id, line, contract))).toEqual([]);
   expect(promised).toEqual(contract);
+});
+
+test("a function that the contract lacks is told with the line to paste, and one whose promise changed is not", () => {
+  expect(lineToAdd("NAIVE", "a:matrix -> matrix", contract)).toEqual([
+    'add this line to tests/functions/contract.json: "NAIVE": "a:matrix -> matrix",',
+  ]);
+  expect(lineToAdd("MOLARMASS", "a:matrix -> matrix", contract)).toEqual([]);
 });

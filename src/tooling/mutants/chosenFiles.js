@@ -29,4 +29,20 @@ function relatedTests(root, files) {
   return JSON.parse(execFileSync(process.execPath, given, { cwd: root, encoding: "utf8" }));
 }
 
-module.exports = { chosenFiles, relatedTests };
+/** Where the cell functions are called as a host does: what these leave alone, hardly any test further off notices. */
+const THROUGH_CELLS = ["tests/functions/", "tests/published/"];
+
+/**
+ * The test files by how soon they are tried: those of the sources' own rooms, those that call cell functions, the rest.
+ * @param {string} root @param {readonly string[]} tests full paths @param {readonly string[]} files from the root @returns {string[][]}
+ */
+function stagesOf(root, tests, files) {
+  const own = files.map((file) => `tests/${roomOf(file)}/`);
+  const stageOf = (test) => {
+    const name = path.relative(root, test).replaceAll("\\", "/");
+    return [own, THROUGH_CELLS].findIndex((folders) => folders.some((folder) => name.startsWith(folder)));
+  };
+  return [0, 1, -1].map((stage) => tests.filter((test) => stageOf(test) === stage));
+}
+
+module.exports = { chosenFiles, relatedTests, stagesOf };

@@ -1,4 +1,6 @@
-const NONMETALS: readonly string[] = "H D T He B C N O F Ne Si P S Cl Ar As Se Br Kr Te I Xe At Rn".split(" ");
+import { elementOf } from "./elementOf";
 
-/** True for a symbol of a metal; boron, silicon, arsenic and tellurium count as none. */
-export const isMetal = (symbol: string): boolean => !NONMETALS.includes(symbol);
+const NONMETALS: readonly string[] = "H He B C N O F Ne Si P S Cl Ar As Se Br Kr Te I Xe At Rn".split(" ");
+
+/** True for a symbol of a metal or of an isotope of one; boron, silicon, arsenic and tellurium count as none. */
+export const isMetal = (symbol: string): boolean => !NONMETALS.includes(elementOf(symbol));

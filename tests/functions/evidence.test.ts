@@ -1,6 +1,9 @@
+import path from "node:path";
 import { everyFunction } from "../../src/functions/catalogue";
 import { everyPublished } from "../published/everyPublished";
 import { published } from "../published/Published";
+import { nameIn } from "./call";
+import { EVIDENCE_FOLDER, evidenceFiles, evidenceIn, type FunctionEvidence } from "./evidenceFiles";
 import { everyLaw } from "./laws/everyLaw";
 import { law } from "./laws/Law";
 import { missingEvidence, NEEDED, type Evidence } from "./missingEvidence";
@@ -43,4 +46,38 @@ test.each<[what: keyof typeof NEEDED, without: string, evidence: Evidence]>([
   ["slip", "the refusal of a slip", { ...whole, refusals: [blank, text, ["=RETORT.NAIVE(2, 1)", slip[1]]] }],
 ])("it lacks its %s if it comes without %s", (what, _without, given) => {
   expect(missingEvidence([naive], given)).toEqual([`NAIVE lacks ${NEEDED[what]}`]);
+});
+
+test("the evidence files are among all the evidence, and each is about its function", () => {
+  for (const { name, published: rows, laws, refusals } of evidenceFiles) {
+    expect([...rows.map(({ cell }) => nameIn(cell)), ...refusals.map(([cell]) => nameIn(cell))].filter((other) => other !== name)).toEqual([]);
+    expect(laws.filter(({ functions }) => !functions.includes(name))).toEqual([]);
+    expect(everyPublished).toEqual(expect.arrayContaining(rows));
+    expect(everyLaw).toEqual(expect.arrayContaining(laws));
+    expect(everyRefusal).toEqual(expect.arrayContaining(refusals));
+  }
+});
+
+describe("a function whose only evidence is a file of its own", () => {
+  const files = evidenceIn(path.join(EVIDENCE_FOLDER, "made"));
+  const together = (held: readonly FunctionEvidence[]): Evidence => ({
+    published: held.flatMap((one) => one.published),
+    laws: held.flatMap((one) => one.laws),
+    refusals: held.flatMap((one) => one.refusals),
+  });
+
+  test("lacks nothing", () => {
+    expect(files.map(({ name }) => name)).toEqual(["NAIVE"]);
+    expect(missingEvidence([naive], together(files))).toEqual([]);
+  });
+
+  test.each<[what: keyof typeof NEEDED, spoil: (file: FunctionEvidence) => FunctionEvidence]>([
+    ["value", (file) => ({ ...file, published: [] })],
+    ["law", (file) => ({ ...file, laws: [] })],
+    ["blank", (file) => ({ ...file, refusals: file.refusals.slice(1) })],
+    ["kind", (file) => ({ ...file, refusals: file.refusals.filter((_, index) => index !== 1) })],
+    ["slip", (file) => ({ ...file, refusals: file.refusals.slice(0, 2) })],
+  ])("lacks its %s if the file comes without", (what, spoil) => {
+    expect(missingEvidence([naive], together(files.map(spoil)))).toEqual([`NAIVE lacks ${NEEDED[what]}`]);
+  });
 });

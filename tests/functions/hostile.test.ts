@@ -2,12 +2,15 @@ import { everyFunction } from "../../src/functions/catalogue";
 import { cellFunction, tableFunction, type CellFunction } from "../../src/functions/cellFunction";
 import type { CellInput, ColumnInput } from "../../src/inputs/Input";
 import { mass } from "../../src/inputs/kinds/weighings";
-import { attack, type Kind } from "./hostileCalls";
+import { allowance, attack, type Kind } from "./hostileCalls";
 
 const LEFT_OUT = { "a 0": "most hosts hand a blank cell over as 0, and a blank optional input counts as left out (its help says so)" };
 const ZERO_SHARE = { "a 0": "none of it is a share that occurs, so a blank cell counts as none (its help says so)" };
 
-/** Every kind of input there is: what a person may well mean by a value that is a slip elsewhere. A new kind needs a line. */
+/**
+ * The kinds of input: what a person may well mean by a value that is a slip elsewhere. Of a kind without a
+ * line every hostile value must be refused, percentages included; only what it may take needs a line.
+ */
 const KINDS: Readonly<Record<string, Kind>> = {
   "a weighing": {},
   "a weighing, 0 counts as left out": { takes: { "a 0": "ash is weighed last, and the other shares are there before it" } },
@@ -20,6 +23,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   },
   "a column: a weighing": {},
   "a display step": {},
+  "a number above 0": {},
   "a limit": {},
   "an uncertainty": {},
   "a standard deviation": {},
@@ -93,9 +97,8 @@ describe("a function that reads too loosely is found out", () => {
   const found = (input: CellInput<number>): readonly string[] =>
     attack(oneInput(input), KINDS).failures.map((failure) => /^NAIVE\(x(?:: ([^)]*))?\)/.exec(failure)?.[1] ?? failure);
 
-  test("a reader that takes whatever JavaScript makes a number of fails for each hostile value and has no rule for its 0", () => {
+  test("a reader that takes whatever JavaScript makes a number of fails for each hostile value, and without a rule for its kind for percentages", () => {
     expect(found(loose("a weighing", "g", (value) => Number(typeof value === "symbol" ? 0 : value)))).toEqual([
-      'NAIVE(x): no rule for the kind "a weighing, 0 is a value"',
       "a blank cell",
       "empty text",
       "spaces",
@@ -107,7 +110,19 @@ describe("a function that reads too loosely is found out", () => {
       "a negative number",
       "infinity",
       "a huge number",
+      "a percentage",
     ]);
+  });
+
+  test("a kind that nothing is said of is held to the strictest rule, and a failure says where to allow for a value", () => {
+    const { read } = mass("");
+    const unheardOf = oneInput(loose("a thing unheard of", "", read));
+    expect(attack(unheardOf, KINDS)).toEqual({
+      failures: [`NAIVE(x: a percentage) answers [[35]]; ${allowance("a thing unheard of")}`],
+      needed: new Set(),
+    });
+    expect(attack(unheardOf, { ...KINDS, "a thing unheard of": {} }).failures).toEqual([]);
+    expect(allowance("a thing")).toMatch(/ KINDS of tests\/functions\/hostile\.test\.ts$/);
   });
 
   test("a reader that takes every number takes percentages for fractions and kelvin for degrees Celsius", () => {
@@ -150,7 +165,7 @@ describe("a function that reads too loosely is found out", () => {
       examples: [{ cell: "=RETORT.NAIVE({3; 2; 1})", gives: [["mean", 2]] }],
     });
     const failures = attack(naive, KINDS).failures;
-    expect(failures).toContain('NAIVE(weights: text) answers [["mean",2]]');
+    expect(failures).toContain(`NAIVE(weights: text) answers [["mean",2]]; ${allowance("a column: a weighing")}`);
     expect(failures).toContain("NAIVE(weights: a blank cell) is an internal error");
     expect(failures.map((failure) => failure.split(")")[0])).toEqual([
       "NAIVE(weights: a blank cell",

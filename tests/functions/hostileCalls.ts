@@ -52,7 +52,13 @@ export function kindOf(input: Input<unknown>): string {
   }
 }
 
-/** Calls the function with each hostile value in each of its inputs, all else as in the example that gives that input. */
+/** What holds for a kind that nothing is said of: every hostile value is a slip, a percentage too. */
+const STRICTEST: Kind = { share: true };
+
+/**
+ * Calls the function with each hostile value in each of its inputs, all else as in the example that gives that input.
+ * @param kinds the allowances of each kind; one that is not there has none
+ */
 export function attack(definition: CellFunction, kinds: Readonly<Record<string, Kind>>): Outcome {
   const failures: string[] = [];
   const needed = new Set<string>();
@@ -60,9 +66,9 @@ export function attack(definition: CellFunction, kinds: Readonly<Record<string, 
   const examples = definition.examples.map(({ cell }) => literalArguments(cell).map((given) => (given === "" ? null : given)));
   Object.entries(definition.inputs).forEach(([argument, input], index) => {
     const kind = kindOf(input);
-    if (kinds[kind] === undefined) failures.push(`${definition.name}(${argument}): no rule for the kind "${kind}"`);
+    const rule = kinds[kind] ?? STRICTEST;
     const example = examples.find((given) => (given[index] ?? null) !== null) ?? examples[0] ?? [];
-    for (const hostile of hostileTo(input, kinds[kind] ?? {})) {
+    for (const hostile of hostileTo(input, rule)) {
       const raw = Object.keys(definition.inputs).map((_, place) =>
         place === index ? spoilt(input, example, index, hostile) : (example[place] ?? null),
       );
@@ -71,12 +77,15 @@ export function attack(definition: CellFunction, kinds: Readonly<Record<string, 
       const defect = defectIn(answer);
       if (namesIt(answer, argument, hostile)) continue;
       if (defect !== undefined) failures.push(`${call} ${defect}`);
-      else if (kinds[kind]?.takes?.[hostile] === undefined) failures.push(`${call} answers ${JSON.stringify(answer).slice(0, 120)}`);
+      else if (rule.takes?.[hostile] === undefined) failures.push(`${call} answers ${JSON.stringify(answer).slice(0, 120)}; ${allowance(kind)}`);
       else needed.add(`${kind}: ${hostile}`);
     }
   });
   return { failures, needed };
 }
+
+/** What to do where the answer is right after all. */
+export const allowance = (kind: string): string => `if "${kind}" takes it, give the reason in KINDS of tests/functions/hostile.test.ts`;
 
 const BLANKS: readonly Hostile[] = ["a blank cell", "empty text", "spaces"];
 

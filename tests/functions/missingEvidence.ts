@@ -10,12 +10,14 @@ export interface Evidence {
   readonly refusals: readonly Refusal[];
 }
 
+const ITS_FILE = "its file in tests/functions/evidence";
+
 export const NEEDED = {
-  value: "a published or independently computed value (tests/published); what is only remembered does not count",
-  law: "a law, or a comparison with an independent library (tests/functions/laws)",
-  blank: "the refusal of a blank cell (tests/functions/refusals)",
-  kind: "the refusal of text where a number is wanted, or of a number or another word where text is wanted (tests/functions/refusals)",
-  slip: "the refusal of a slip of the trade, named as such (tests/functions/refusals)",
+  value: `a published or independently computed value (${ITS_FILE}, or tests/published); what is only remembered does not count`,
+  law: `a law, or a comparison with an independent library (${ITS_FILE}, or tests/functions/laws)`,
+  blank: `the refusal of a blank cell (${ITS_FILE}, or tests/functions/refusals)`,
+  kind: `the refusal of text where a number is wanted, or of a number or another word where text is wanted, quoted as "… is not …" (${ITS_FILE})`,
+  slip: `the refusal of a slip of the trade, named as such: a Slip of tests/functions/refusals/Refusal.ts (${ITS_FILE})`,
 } as const;
 
 /** What each function still lacks, one line each; none where all have their evidence. */

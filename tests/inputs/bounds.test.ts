@@ -1,6 +1,10 @@
+import { readdirSync } from "node:fs";
+import path from "node:path";
+import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
+import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
 import { ashShare, fraction, massFraction, moistureContent, presentMassFraction, presentMoisture, wetMoisture } from "../../src/inputs/kinds/shares";
 import { coverageFactor, significanceLevel, standardDeviation, standardUncertainty, wantedUncertainty } from "../../src/inputs/kinds/statistics";
 import { gramsPerDegree, roomTemperature, temperatureDifference } from "../../src/inputs/kinds/temperatures";
@@ -46,6 +50,7 @@ const GIVE = {
   step: "Give the balance's smallest step in grams, such as 0.001.",
   dataSheet: "Give grams, or leave the argument out.",
   limit: "Give a number above 0, or leave the argument out.",
+  ratio: "Give a ratio of moles, such as 0.5.",
 };
 
 const NO_PERCENT = "a share is at most the whole (definition)";
@@ -334,7 +339,40 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
   readability: [readability("Step [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.step}`), sense(" g", GIVE.step)]],
   balanceDeviation: [balanceDeviation("Deviation [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.dataSheet}`), sense(" g", GIVE.dataSheet)]],
   changeLimit: [changeLimit("Limit."), [aboveZero(`x: -1 is below zero. ${GIVE.limit}`), sense("", GIVE.limit)]],
+  positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
+
+const KINDS = path.join(__dirname, "../../src/inputs/kinds");
+
+/** True for what makes an input of one cell that takes some number and no text. */
+function readsOneNumber(made: unknown): boolean {
+  if (typeof made !== "function") return false;
+  const input = (made as (about: string, advice: string) => CellInput<unknown>)("About.", "Advice.");
+  const reads = (value: CellValue): unknown => {
+    try {
+      return input.read(value, "x");
+    } catch {
+      return undefined;
+    }
+  };
+  // Between them they lie within the bounds of every quantity of the trade; a reader that takes none of them is no reader of numbers.
+  const anywhere = [0.001, 0.02, 0.23, 1.2, 20, 2700, 101_325];
+  return input.shape === "cell" && anywhere.some((value) => reads(value) === value) && reads("n/a") === undefined;
+}
+
+test("every exported reader of one number has its bounds here", () => {
+  const exported = readdirSync(KINDS).flatMap((file) => Object.entries(jest.requireActual<Record<string, unknown>>(path.join(KINDS, file))));
+  const readers = exported.filter(([, made]) => readsOneNumber(made)).map(([name]) => name);
+  expect(readers.sort()).toEqual(Object.keys(BOUNDS).sort());
+});
+
+test("a number that is merely above 0 is called so, or as it is told, and carries its unit", () => {
+  expect(() => positiveNumber("Ratio.", GIVE.ratio).read("2:1", "x")).toThrow(`x: "2:1" is not a number above 0. ${GIVE.ratio}`);
+  const limit = positiveNumber("Load [N].", "Give newtons.", "a load", "N");
+  expect(() => limit.read("2:1", "x")).toThrow('x: "2:1" is not a load. Give newtons.');
+  expect(() => limit.read(-2, "x")).toThrow("x: -2 N is below zero. Give newtons.");
+  expect(limit).toMatchObject({ called: "a load", unit: "N", optional: false });
+});
 
 const cases = Object.entries(BOUNDS).flatMap(([name, [input, bounds]]) =>
   bounds.map((bound) => [name, bound.at, bound.beyond, { input, ...bound }] as const),

@@ -1,3 +1,4 @@
+import { evidenceFiles } from "../functions/evidenceFiles";
 import { balance } from "./balance";
 import { burning } from "./burning";
 import { compound } from "./compound";
@@ -7,5 +8,14 @@ import type { Published } from "./Published";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
-/** Every outside value held against a cell function. Those of a new function join its family's list. */
-export const everyPublished: readonly Published[] = [...compound, ...burning, ...drying, ...residue, ...balance, ...confidence, ...sense];
+/** Every outside value held against a cell function. Those of a new function stand in its file of tests/functions/evidence. */
+export const everyPublished: readonly Published[] = [
+  ...compound,
+  ...burning,
+  ...drying,
+  ...residue,
+  ...balance,
+  ...confidence,
+  ...sense,
+  ...evidenceFiles.flatMap(({ published }) => published),
+];

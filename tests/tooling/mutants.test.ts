@@ -1,3 +1,5 @@
+import path from "node:path";
+
 interface Mutant {
   readonly file: string;
   readonly mutator: string;
@@ -11,6 +13,12 @@ const { sampleByRoom, roomOf, countsStrings } = jest.requireActual<{
   countsStrings: (file: string) => boolean;
 }>("../../src/tooling/mutants/sample.js");
 const { misprinted } = jest.requireActual<{ misprinted: (number: string) => string }>("../../src/tooling/mutants/numberMutator.js");
+
+const { chosenFiles, relatedTests, stagesOf } = jest.requireActual<{
+  chosenFiles: (all: readonly string[], given: { room?: readonly string[]; files?: readonly string[] }) => string[];
+  relatedTests: (root: string, files: readonly string[]) => string[];
+  stagesOf: (root: string, tests: readonly string[], files: readonly string[]) => string[][];
+}>("../../src/tooling/mutants/chosenFiles.js");
 
 const mutantsOf = (file: string, count: number): Mutant[] =>
   Array.from({ length: count }, (_, index) => ({ file, mutator: "NumberLiteral", original: String(index), replacement: String(index + 1) }));
@@ -64,4 +72,32 @@ test.each([
   ["0.013043478260869565", "0.013043478260969565"],
 ])("%s is misprinted as %s", (number, wrong) => {
   expect(misprinted(number)).toBe(wrong);
+});
+
+const SOURCES = ["src/balance/buoyancy.ts", "src/drying/end/fit.ts", "src/drying/moisture.ts"];
+
+test("the sources looked at are all of them, those of a room, or those that are named", () => {
+  expect(chosenFiles(SOURCES, {})).toEqual(SOURCES);
+  expect(chosenFiles(SOURCES, { room: ["drying"] })).toEqual(SOURCES.slice(1));
+  expect(chosenFiles(SOURCES, { files: ["./src/drying/moisture.ts", "src\\balance\\buoyancy.ts"] })).toEqual([SOURCES[0], SOURCES[2]]);
+});
+
+test("a file that is no source is named, and so are the rooms where one has no source", () => {
+  expect(() => chosenFiles(SOURCES, { files: ["src/drying/moisture.ts", "src/drying/mositure.ts"] })).toThrow(
+    "No such source: src/drying/mositure.ts.",
+  );
+  expect(() => chosenFiles(SOURCES, { room: ["dryign"] })).toThrow("Rooms: balance, drying.");
+});
+
+const ROOT = path.join(__dirname, "../..");
+
+test("the tests run are those that import a source, by way of others too, and no more", () => {
+  const found = relatedTests(ROOT, ["src/tooling/../chemistry/elementOf.ts"]).map((file) => path.relative(ROOT, file).replaceAll("\\", "/"));
+  expect(found).toEqual(expect.arrayContaining(["tests/chemistry/burning/endProducts.test.ts", "tests/published/published.test.ts"]));
+  expect(found.filter((file) => /^tests\/(numerics|tooling)\//.test(file))).toEqual([]);
+});
+
+test("tests of the source's room come first, then those that call cell functions, and none is lost", () => {
+  const tests = ["tests/help/page.test.ts", "tests/published/published.test.ts", "tests/drying/end/fit.test.ts"].map((file) => path.join(ROOT, file));
+  expect(stagesOf(ROOT, tests, ["src/drying/end/fit.ts"])).toEqual([[tests[2]], [tests[1]], [tests[0]]]);
 });

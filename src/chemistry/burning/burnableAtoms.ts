@@ -1,4 +1,5 @@
 import { chargedFuel, noEndProduct, nobleGas } from "../../problems/burningProblems";
+import { elementOf } from "../elementOf";
 import type { Formula } from "../Formula";
 import { endProducts } from "./endProducts";
 import { HALOGENS } from "./halogenProducts";
@@ -21,6 +22,3 @@ export function burnableAtoms(formula: Formula): ReadonlyMap<string, number> {
   }
   return atoms;
 }
-
-/** The element of an isotope symbol: "13C" is C, "D" and "T" are H. */
-const elementOf = (symbol: string): string => (symbol === "D" || symbol === "T" ? "H" : symbol.replace(/^\d+/, ""));

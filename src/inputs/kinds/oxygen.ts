@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
 import { belowZero, numberInput } from "../number";
+import { positiveNumber } from "./positiveNumber";
 
 // Dry air holds 0.2314 by mass, room air with its moisture down to 0.22, older books say 0.23 or 0.232. What is asked
 // for is the mass fraction; 0.2095 and 0.21, the mole fraction, would give a tenth too much air.
@@ -23,13 +24,7 @@ export const oxygenInAir = (about: string): CellInput<number> =>
 
 /** Oxygen that burning takes up, in grams per gram of fuel. A sample that takes up none needs no air, so 0 is taken as a blank cell. */
 export const oxygenTaken = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "g/g",
-    called: "a mass of oxygen",
-    advice: "Give grams of oxygen per gram of fuel; a fuel that takes up none needs no air.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+  positiveNumber(about, "Give grams of oxygen per gram of fuel; a fuel that takes up none needs no air.", "a mass of oxygen", "g/g");
 
 // Open fires draw in a few times the air they need; five times more than needed is past any fire that stays alight.
 // Common practice, no source. It catches 15 typed for 15 %.

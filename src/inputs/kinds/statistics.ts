@@ -1,7 +1,8 @@
 import { blankInput } from "../../problems/inputProblems";
 import { withoutTrailing } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
-import { belowZero, isNothing, numberInput, readNumber, type NumberRule } from "../number";
+import { isNothing, numberInput, readNumber, type NumberRule } from "../number";
+import { positiveNumber } from "./positiveNumber";
 
 const result: NumberRule = {
   unit: "",
@@ -29,23 +30,11 @@ export const replicateValues = (about: string): ColumnInput<readonly (number | u
 
 /** A standard deviation in the unit of the values it is for, above 0. */
 export const standardDeviation = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "",
-    called: "a standard deviation",
-    advice: "Give a number above 0 in the unit of the values, or leave the argument out.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+  positiveNumber(about, "Give a number above 0 in the unit of the values, or leave the argument out.", "a standard deviation");
 
 /** The standard uncertainty of one reading, in grams, above 0. */
 export const standardUncertainty = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "g",
-    called: "an uncertainty",
-    advice: "Give the standard uncertainty in grams, such as 0.0005.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+  positiveNumber(about, "Give the standard uncertainty in grams, such as 0.0005.", "an uncertainty", "g");
 
 // Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above.
 const COARSEST = 0.1;

@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
 import { belowZero, numberInput, numberOrWord, type NumberRule } from "../number";
+import { positiveNumber } from "./positiveNumber";
 
 /** A weighing in grams. 0 g is what a blank cell looks like, so it is taken as not weighed. */
 export const weighing: NumberRule = {
@@ -43,30 +44,11 @@ export const signedMass = (about: string): CellInput<number> =>
 
 /** The smallest step a balance displays, in grams, above 0. */
 export const readability = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "g",
-    called: "a display step",
-    advice: "Give the balance's smallest step in grams, such as 0.001.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+  positiveNumber(about, "Give the balance's smallest step in grams, such as 0.001.", "a display step", "g");
 
 /** A figure from a balance's data sheet or test, such as repeatability or linearity, in grams, above 0. */
-export const balanceDeviation = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "g",
-    called: "a mass",
-    advice: "Give grams, or leave the argument out.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+export const balanceDeviation = (about: string): CellInput<number> => positiveNumber(about, "Give grams, or leave the argument out.", "a mass", "g");
 
 /** How much a weighing may change and still count as constant, above 0. Its unit and its upper bound depend on the criterion. */
 export const changeLimit = (about: string): CellInput<number> =>
-  numberInput(about, {
-    unit: "",
-    called: "a limit",
-    advice: "Give a number above 0, or leave the argument out.",
-    zeroIsBlank: true,
-    broken: belowZero,
-  });
+  positiveNumber(about, "Give a number above 0, or leave the argument out.", "a limit");

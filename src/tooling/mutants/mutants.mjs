@@ -1,10 +1,11 @@
 // npm run mutants: changes the sources in small ways, one at a time, and says which changes no test notices.
-// npm run mutants -- --room drying --sample 60 --seed 7, or --files src/drying/fitCurve.ts; each option but the numbers may be repeated.
+// npm run mutants -- --room drying --sample 60 --seed 7, or --files with the sources by path, one or more; --room may be repeated.
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import sources from "./chosenFiles.js";
 import { everyMutant, switchedSources } from "./mutations.mjs";
 import { Pool } from "./pool.mjs";
 import { report } from "./report.mjs";
@@ -36,16 +37,12 @@ function wholeNumber(name, text) {
   return Number(text);
 }
 
-function chosenFiles({ room, files }) {
-  const all = readdirSync(path.join(ROOT, "src"), { recursive: true, encoding: "utf8" })
+/** Every source of the product, from the root. */
+const everySource = () =>
+  readdirSync(path.join(ROOT, "src"), { recursive: true, encoding: "utf8" })
     .map((file) => `src/${file.replaceAll("\\", "/")}`)
     .filter((file) => file.endsWith(".ts"))
     .sort();
-  const wanted = files?.map((file) => path.relative(ROOT, path.resolve(file)).replaceAll("\\", "/"));
-  const chosen = all.filter((file) => (room?.includes(sample.roomOf(file)) ?? true) && (wanted?.includes(file) ?? true));
-  if (chosen.length === 0) throw new Error(`There are no such sources. Rooms: ${[...new Set(all.map(sample.roomOf))].join(", ")}.`);
-  return chosen;
-}
 
 function jestConfig(folder) {
   const { jest } = JSON.parse(readFileSync(path.join(ROOT, "package.json"), "utf8"));
@@ -54,7 +51,7 @@ function jestConfig(folder) {
   return { ...jest, rootDir: ROOT, transform, testEnvironment: here("SwitchedEnvironment.js"), testTimeout: TEST_MS };
 }
 
-/** Every test file once, without a mutant: how long it takes, and how often it runs through each mutant's place, on loading and in its tests. */
+/** These test files once, without a mutant: how long it takes, and how often it runs through each mutant's place, on loading and in its tests. */
 async function dryRun(pool, files) {
   const seen = new Map();
   await pool.each(files, async (run, file) => {
@@ -78,31 +75,64 @@ function testsOf({ id, file }, seen) {
     .sort((a, b) => a.rank[0] - b.rank[0] || a.rank[1] - b.rank[1] || a.rank[2] - b.rank[2]);
 }
 
-function withinPatience(tests, seconds) {
-  let ms = 0;
-  return tests.filter(({ cpuMs }, index) => (ms += cpuMs) <= seconds * 1000 || index === 0);
+/** Those of the tests, in order, that fit into what is left of the patience; the very first is always run. */
+function withinPatience(tests, { ran, cpuMs }, seconds) {
+  let ms = cpuMs;
+  return tests.filter((test, index) => (ms += test.cpuMs) <= seconds * 1000 || (index === 0 && ran === 0));
 }
 
-async function fate(run, mutant, seen, patience) {
+/**
+ * Runs the tests that a mutant has not been through yet, until one notices it. Before the last stage only those whose own tests
+ * run it, or where none does, those that run it on loading.
+ * @param tried what earlier stages did: `files` run through or left out, how many `ran`, and for how long
+ */
+async function fate(run, { mutant, tried }, { seen, isLast, patience }) {
   const all = testsOf(mutant, seen);
-  if (all.length === 0) return { ...mutant, state: "survived", note: "no test runs it" };
-  const tests = withinPatience(all, patience);
-  const hitLimit = Math.max(...tests.map(({ hits }) => hits)) * MORE_HITS;
-  const outcomes = await run({ active: mutant.id, hitLimit, files: tests.map(({ test }) => test) }, (test) => seen.get(test).ms * SLOWER + MORE_MS);
-  const last = outcomes?.at(-1);
-  if (last === undefined || last.endless) return { ...mutant, state: "timed out" };
-  if (last.problem !== undefined) return { ...mutant, state: "killed", by: path.relative(ROOT, last.file) };
+  if (isLast && all.length === 0) return { ...mutant, state: "survived", note: "no test runs it" };
+  const now = all.filter(({ test, rank }) => !tried.files.has(test) && (isLast || rank[0] === all[0].rank[0]));
+  const tests = withinPatience(now, tried, patience);
+  if (tests.length > 0) {
+    const hitLimit = Math.max(...tests.map(({ hits }) => hits)) * MORE_HITS;
+    const outcomes = await run({ active: mutant.id, hitLimit, files: tests.map(({ test }) => test) }, (test) => seen.get(test).ms * SLOWER + MORE_MS);
+    const last = outcomes?.at(-1);
+    if (last === undefined || last.endless) return { ...mutant, state: "timed out" };
+    if (last.problem !== undefined) return { ...mutant, state: "killed", by: path.relative(ROOT, last.file) };
+  }
+  for (const { test } of now) tried.files.add(test);
+  tried.ran += tests.length;
+  tried.cpuMs += tests.reduce((sum, { cpuMs }) => sum + cpuMs, 0);
+  if (!isLast) return undefined;
   const note =
-    tests.length < all.length
-      ? `after ${tests.length} of the ${all.length} test files that run it`
-      : `after all ${all.length} test files that run it`;
+    tried.ran < all.length ? `after ${tried.ran} of the ${all.length} test files that run it` : `after all ${all.length} test files that run it`;
   return { ...mutant, state: "survived", note };
 }
 
+/** Stage by stage, the nearest tests first: tests that no mutant is left for are never run. */
+async function fatesOf(mutants, { pool, stages, patience }) {
+  const seen = new Map();
+  const fates = [];
+  let left = mutants.map((mutant) => ({ mutant, tried: { files: new Set(), ran: 0, cpuMs: 0 } }));
+  for (const [index, tests] of stages.entries()) {
+    if (left.length === 0) break;
+    console.error(`${left.length} mutants left; running ${tests.length} test files without any of them first.`);
+    for (const [test, found] of await dryRun(pool, tests)) seen.set(test, found);
+    const survivors = [];
+    await pool.each(left, async (run, one) => {
+      const found = await fate(run, one, { seen, isLast: index === stages.length - 1, patience });
+      if (found === undefined) survivors.push(one);
+      else if (fates.push(found) % 20 === 0) console.error(`${fates.length} of ${mutants.length}`);
+    });
+    left = survivors;
+  }
+  return fates;
+}
+
 async function main() {
-  const { values } = parseArgs({ options });
+  const { values, positionals } = parseArgs({ options, allowPositionals: true });
   const [size, seed, patience] = ["sample", "seed", "patience"].map((name) => wholeNumber(name, values[name]));
-  const mutants = await everyMutant(ROOT, chosenFiles(values));
+  const files = [...(values.files ?? []), ...positionals].map((file) => path.relative(ROOT, path.resolve(file)));
+  const chosen = sources.chosenFiles(everySource(), { room: values.room, files: files.length > 0 ? files : undefined });
+  const mutants = await everyMutant(ROOT, chosen);
   const sampled = sample.sampleByRoom(mutants, { seed, size });
   const folder = mkdtempSync(path.join(tmpdir(), "retort-mutants-"));
   const switched = await switchedSources(ROOT, sampled);
@@ -112,14 +142,11 @@ async function main() {
   }
   const pool = new Pool(jestConfig(folder));
   try {
-    const tests = (await pool.testFiles()).filter((file) => !LEFT_OUT.some((part) => file.replaceAll("\\", "/").includes(part)));
-    console.error(`${sampled.length} of ${mutants.length} mutants; running ${tests.length} test files without any of them first.`);
-    const seen = await dryRun(pool, tests);
-    const fates = [];
-    await pool.each(switched.mutants, async (run, mutant) => {
-      fates.push(await fate(run, mutant, seen, patience));
-      if (fates.length % 20 === 0) console.error(`${fates.length} of ${switched.mutants.length}`);
-    });
+    const canReach = sources.relatedTests(ROOT, chosen);
+    const tests = canReach.filter((file) => !LEFT_OUT.some((part) => file.replaceAll("\\", "/").includes(part)));
+    console.error(`${sampled.length} of ${mutants.length} mutants.`);
+    const stages = sources.stagesOf(ROOT, tests, chosen);
+    const fates = await fatesOf(switched.mutants, { pool, stages, patience });
     console.log(report(mutants, fates, { size, seed, patience }));
   } finally {
     pool.close();

@@ -23,7 +23,7 @@ class Worker {
     // Whoever waits for an answer hears of the end; nobody may be waiting.
     this.ended.catch(() => {});
     child.on("message", (message) => this.hear(message));
-    this.ready = Promise.race([this.ended, new Promise((resolve) => (this.hear = ({ ready }) => resolve(ready)))]);
+    this.ready = Promise.race([this.ended, new Promise((resolve) => (this.hear = resolve))]);
     this.ready.catch(() => {});
   }
 
@@ -58,10 +58,6 @@ class Worker {
 export class Pool {
   constructor(config) {
     this.workers = Array.from({ length: availableParallelism() }, () => new Worker(config));
-  }
-
-  testFiles() {
-    return this.workers[0].ready;
   }
 
   /** Runs `perform(run, item)` for every item, each on the next free worker, in order. */

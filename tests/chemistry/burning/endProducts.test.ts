@@ -1,7 +1,9 @@
 import { burnableAtoms } from "../../../src/chemistry/burning/burnableAtoms";
 import { endProducts } from "../../../src/chemistry/burning/endProducts";
 import { HALOGENS } from "../../../src/chemistry/burning/halogenProducts";
+import { elementOf } from "../../../src/chemistry/elementOf";
 import { isMetal } from "../../../src/chemistry/isMetal";
+import { isotopicMasses } from "../../../src/chemistry/isotopicMasses";
 import { parseFormula } from "../../../src/chemistry/parseFormula";
 import { standardAtomicWeights } from "../../../src/chemistry/standardAtomicWeights";
 import { formulaOf } from "../formulaOf";
@@ -77,4 +79,22 @@ test("every element but those right of the line from boron to astatine counts as
     expect([symbol, isMetal(symbol)]).toEqual([symbol, !nonmetal(index + 1)]);
   });
   expect(["D", "T"].map(isMetal)).toEqual([false, false]);
+});
+
+test("an isotope is judged by its element", () => {
+  expect(["D", "T", "1H", "13C", "10B", "18O", "129I"].filter(isMetal)).toEqual([]);
+  const metals = ["6Li", "23Na", "57Fe", "235U"];
+  expect(metals.filter(isMetal)).toEqual(metals);
+  for (const symbol of isotopicMasses.keys()) expect([symbol, isMetal(symbol)]).toEqual([symbol, isMetal(elementOf(symbol))]);
+});
+
+test.each([
+  ["13C", "C"],
+  ["235U", "U"],
+  ["D", "H"],
+  ["T", "H"],
+  ["Fe", "Fe"],
+  ["Ti", "Ti"],
+])("the element of %s is %s", (symbol, element) => {
+  expect(elementOf(symbol)).toBe(element);
 });

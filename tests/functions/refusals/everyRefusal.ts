@@ -1,3 +1,4 @@
+import { evidenceFiles } from "../evidenceFiles";
 import { balance } from "./balance";
 import { burning } from "./burning";
 import { compound } from "./compound";
@@ -11,7 +12,7 @@ import type { Refusal } from "./Refusal";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
-/** Every refusal that is pinned. A new function's refusals join the table of its family, or a table of their own here. */
+/** Every refusal that is pinned. A new function's stand in its file of tests/functions/evidence. */
 export const everyRefusal: readonly Refusal[] = [
   ...compound,
   ...burning,
@@ -24,4 +25,5 @@ export const everyRefusal: readonly Refusal[] = [
   ...balance,
   ...confidence,
   ...sense,
+  ...evidenceFiles.flatMap(({ refusals }) => refusals),
 ];

@@ -23,7 +23,7 @@ test("functions.json is the one on record for the version in package.json", () =
   throw new Error(
     `functions.json has changed and the version has not. Clients keep functions.json for 24 hours unless the version in manifest.xml rises. ` +
       `If ${version} has been published, raise the version in package.json, package-lock.json and manifest.xml. ` +
-      `Then run: node -r ./src/tooling/typescriptHook.js tests/functions/released/recordVersion.ts`,
+      `Then run: npm run record`,
   );
 });
 

@@ -5,7 +5,7 @@ import { asHostError, Faults, OTHER_KIND } from "./Faults";
 import { FunctionCalls } from "./FunctionCalls";
 import { HostError, notFound, unmodelled } from "./HostError";
 import { calculateEntered, recalculate, wouldChange, type Calculate } from "./recalculate";
-import { workbookObject } from "./workbookObject";
+import { workbookObject } from "./objects/workbookObject";
 
 interface Request {
   readonly id: number;

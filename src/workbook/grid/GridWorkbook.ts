@@ -1,9 +1,7 @@
-import type { FRange, FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, nameJustTaken, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
-import { areaNamed, areaToFill } from "../areaNamed";
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { cellNotBlank, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
+import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
-import { checkSheetPlan } from "../checkSheetPlan";
-import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
@@ -18,10 +16,8 @@ import {
   type Workbook,
 } from "../Workbook";
 import type { GridEngine } from "./GridEngine";
-import { cellData } from "./cellData";
-import { fitRowHeights } from "./fitRowHeights";
-import { gridSheet, insertGridSheet } from "./GridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
+import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
 import { readCell } from "./readCell";
 import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
@@ -34,7 +30,7 @@ export class GridWorkbook implements Workbook {
   constructor(private readonly engine: GridEngine) {}
 
   async sheetNames(): Promise<readonly string[]> {
-    return this.names();
+    return sheetNames(this.engine);
   }
 
   async selectedCell(): Promise<CellAddress> {
@@ -100,40 +96,12 @@ export class GridWorkbook implements Workbook {
     await this.engine.settled();
   }
 
-  async addSheet(plan: SheetPlan): Promise<string> {
-    checkSheetPlan(plan);
-    const name = freeSheetName(plan.name, this.names());
-    await this.wholeOrNothing(async (made) => {
-      const sheet = insertGridSheet(this.engine, gridSheet(plan, name));
-      made.push(sheet);
-      await this.select({ sheet: name, cell: plan.startAt });
-      await this.engine.settled();
-      fitRowHeights(this.engine, sheet);
-    });
-    return name;
+  addSheet(plan: SheetPlan): Promise<string> {
+    return addGridSheet(this.engine, plan);
   }
 
-  async copyWithValues(sheet: string, { name, areas, beside }: CopyWithValues): Promise<void> {
-    const original = this.sheetNamed(sheet);
-    checkSheetPlan(beside);
-    const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
-    await this.engine.settled();
-    this.refuseTaken(name, beside.name);
-    await this.wholeOrNothing(async (made) => {
-      const copy = this.engine.book.duplicateSheet(original);
-      made.push(copy);
-      copy.setName(unfinishedCopyName(sheet, this.names()));
-      await this.engine.settled();
-      filled.forEach(({ area, values }) => rangeOn(copy, area).setValues(values.map((row) => row.map(cellData))));
-      await this.engine.settled();
-      this.refuseTaken(name, beside.name);
-      const recorded = insertGridSheet(this.engine, gridSheet(beside, beside.name));
-      made.push(recorded);
-      await this.engine.settled();
-      fitRowHeights(this.engine, recorded);
-      this.refuseTaken(name);
-      copy.setName(name);
-    });
+  async copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
+    await copyGridSheet(this.engine, this.sheetNamed(sheet), wanted);
   }
 
   /** The grid always answers, so nothing is ever left that could not be taken away. */
@@ -143,26 +111,6 @@ export class GridWorkbook implements Workbook {
 
   async removeUnfinished(): Promise<boolean> {
     return false;
-  }
-
-  /** Takes the sheets made so far away again when the work fails. */
-  private async wholeOrNothing(work: (made: FWorksheet[]) => Promise<void>): Promise<void> {
-    const made: FWorksheet[] = [];
-    try {
-      await work(made);
-    } catch (problem) {
-      made.forEach((sheet) => this.engine.book.deleteSheet(sheet));
-      throw problem;
-    }
-  }
-
-  private names(): string[] {
-    return this.engine.book.getSheets().map((sheet) => sheet.getSheetName());
-  }
-
-  private refuseTaken(...wanted: readonly string[]): void {
-    const taken = this.names();
-    if (wanted.some((name) => freeSheetName(name, taken) !== name)) throw new WorkbookProblem(nameJustTaken);
   }
 
   private selected(): CellAddress {
@@ -184,5 +132,3 @@ export class GridWorkbook implements Workbook {
     return { sheet: sheet.getSheetName(), range: rangeOf(area), rows };
   }
 }
-
-const rangeOn = (sheet: FWorksheet, { row, column, rows, columns }: CellArea): FRange => sheet.getRange(row, column, rows, columns);

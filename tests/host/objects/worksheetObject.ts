@@ -1,11 +1,11 @@
-import { cellArea, cellAt, type CellArea } from "../../src/workbook/cellArea";
-import type { BookState } from "./BookState";
+import { cellArea, cellAt, type CellArea } from "../../../src/workbook/cellArea";
+import type { BookState } from "../BookState";
 import { chartsObject } from "./chartObjects";
-import { badArgument, unmodelled } from "./HostError";
-import type { HostObject } from "./HostObject";
+import { badArgument, unmodelled } from "../HostError";
+import type { HostObject } from "../HostObject";
 import { rangeObject } from "./rangeObject";
 import { namesObject } from "./namesObject";
-import { WHOLE_SHEET, type SheetState } from "./SheetState";
+import { WHOLE_SHEET, type SheetState } from "../SheetState";
 
 export function worksheetObject(book: BookState, sheet: SheetState): HostObject {
   return {

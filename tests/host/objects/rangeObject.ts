@@ -1,10 +1,10 @@
-import { cellArea, cellAt, rangeOf, type CellArea } from "../../src/workbook/cellArea";
-import type { BookState } from "./BookState";
-import { badArgument, unmodelled } from "./HostError";
-import type { HostObject } from "./HostObject";
-import { valueType, wireValue } from "./HostValue";
+import { cellArea, cellAt, rangeOf, type CellArea } from "../../../src/workbook/cellArea";
+import type { BookState } from "../BookState";
+import { badArgument, unmodelled } from "../HostError";
+import type { HostObject } from "../HostObject";
+import { valueType, wireValue } from "../HostValue";
 import { rangeFormatObject } from "./rangeFormatObject";
-import type { SheetState } from "./SheetState";
+import type { SheetState } from "../SheetState";
 import { validationObject } from "./validationObject";
 import { worksheetObject } from "./worksheetObject";
 

@@ -1,7 +1,7 @@
-import type { BookState } from "./BookState";
-import { notFound } from "./HostError";
-import type { HostObject } from "./HostObject";
-import type { ChartState, SeriesState, SheetState } from "./SheetState";
+import type { BookState } from "../BookState";
+import { notFound } from "../HostError";
+import type { HostObject } from "../HostObject";
+import type { ChartState, SeriesState, SheetState } from "../SheetState";
 
 /** The charts of a sheet. */
 export function chartsObject(book: BookState, sheet: SheetState): HostObject {

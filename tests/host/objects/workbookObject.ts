@@ -1,6 +1,6 @@
-import { cellArea } from "../../src/workbook/cellArea";
-import type { BookEvent, BookState } from "./BookState";
-import type { HostObject } from "./HostObject";
+import { cellArea } from "../../../src/workbook/cellArea";
+import type { BookEvent, BookState } from "../BookState";
+import type { HostObject } from "../HostObject";
 import { rangeObject } from "./rangeObject";
 import { worksheetObject } from "./worksheetObject";
 

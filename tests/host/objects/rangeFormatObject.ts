@@ -1,7 +1,7 @@
-import type { CellArea } from "../../src/workbook/cellArea";
-import { badArgument } from "./HostError";
-import type { HostObject } from "./HostObject";
-import type { SheetState } from "./SheetState";
+import type { CellArea } from "../../../src/workbook/cellArea";
+import { badArgument } from "../HostError";
+import type { HostObject } from "../HostObject";
+import type { SheetState } from "../SheetState";
 
 const LINES = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"];
 

@@ -1,6 +1,6 @@
-import { badArgument } from "./HostError";
-import type { HostObject } from "./HostObject";
-import type { EntryRuleState, SheetState } from "./SheetState";
+import { badArgument } from "../HostError";
+import type { HostObject } from "../HostObject";
+import type { EntryRuleState, SheetState } from "../SheetState";
 
 // [MS-XLSB] DValStrings, and the length of a list of words typed into the rule.
 const LONGEST = { title: 32, prompt: 255, refusal: 225, list: 255 } as const;

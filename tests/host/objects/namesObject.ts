@@ -1,6 +1,6 @@
-import { badArgument, HostError, unmodelled } from "./HostError";
-import type { HostObject } from "./HostObject";
-import type { SheetState } from "./SheetState";
+import { badArgument, HostError, unmodelled } from "../HostError";
+import type { HostObject } from "../HostObject";
+import type { SheetState } from "../SheetState";
 
 const TEXT = /^="((?:[^"]|"")*)"$/;
 

@@ -1,0 +1,70 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { nameJustTaken } from "../../problems/workbookProblems";
+import { areaNamed, areaToFill } from "../areaNamed";
+import { checkSheetPlan } from "../checkSheetPlan";
+import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
+import type { SheetPlan } from "../SheetPlan";
+import { WorkbookProblem, type CopyWithValues } from "../Workbook";
+import { cellData } from "./cellData";
+import { fitRowHeights } from "./fitRowHeights";
+import type { GridEngine } from "./GridEngine";
+import { gridSheet, insertGridSheet } from "./GridSheet";
+
+export const sheetNames = ({ book }: GridEngine): string[] => book.getSheets().map((sheet) => sheet.getSheetName());
+
+/** Makes the planned sheet and shows it. @returns its name, numbered when the wanted one is taken */
+export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise<string> {
+  checkSheetPlan(plan);
+  const name = freeSheetName(plan.name, sheetNames(engine));
+  await wholeOrNothing(engine, async (made) => {
+    const sheet = insertGridSheet(engine, gridSheet(plan, name));
+    made.push(sheet);
+    const { row, column } = areaNamed(plan.startAt);
+    engine.book.setActiveSheet(sheet);
+    sheet.getRange(row, column).activate();
+    await engine.settled();
+    fitRowHeights(engine, sheet);
+  });
+  return name;
+}
+
+/** Copies a sheet with values in place of cell formulas, and makes the sheet beside it. */
+export async function copyGridSheet(engine: GridEngine, original: FWorksheet, { name, areas, beside }: CopyWithValues): Promise<void> {
+  checkSheetPlan(beside);
+  const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
+  await engine.settled();
+  refuseTaken(engine, name, beside.name);
+  await wholeOrNothing(engine, async (made) => {
+    const copy = engine.book.duplicateSheet(original);
+    made.push(copy);
+    copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
+    await engine.settled();
+    for (const { area, values } of filled) {
+      copy.getRange(area.row, area.column, area.rows, area.columns).setValues(values.map((row) => row.map(cellData)));
+    }
+    await engine.settled();
+    refuseTaken(engine, name, beside.name);
+    const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
+    made.push(recorded);
+    await engine.settled();
+    fitRowHeights(engine, recorded);
+    refuseTaken(engine, name);
+    copy.setName(name);
+  });
+}
+
+function refuseTaken(engine: GridEngine, ...wanted: readonly string[]): void {
+  const taken = sheetNames(engine);
+  if (wanted.some((name) => freeSheetName(name, taken) !== name)) throw new WorkbookProblem(nameJustTaken);
+}
+
+/** Takes the sheets made so far away again when the work fails. */
+async function wholeOrNothing({ book }: GridEngine, work: (made: FWorksheet[]) => Promise<void>): Promise<void> {
+  const made: FWorksheet[] = [];
+  try {
+    await work(made);
+  } catch (problem) {
+    made.forEach((sheet) => book.deleteSheet(sheet));
+    throw problem;
+  }
+}

@@ -186,6 +186,7 @@ const REFUSED: Readonly<Record<string, readonly (readonly [text: string, message
     ["^7C", 'formula: no isotope "7C" at character 1 of "^7C" in the table of nuclides. Check the mass number.'],
     ["²O", 'formula: no isotope "2O" at character 1 of "²O" in the table of nuclides. Check the mass number.'],
     ["^13Cx2", 'formula: no element "Cx" at character 4 of "^13Cx2". Check the symbol.'],
+    ["[13Xo]", 'formula: no element "Xo" at character 4 of "[13Xo]". Check the symbol.'],
     ["[2Nb]", 'formula: no isotope "2Nb" at character 2 of "[2Nb]" in the table of nuclides. Check the mass number.'],
   ],
   states: [

@@ -148,3 +148,8 @@ test("a heavier vessel changes no share", () => {
     }),
   );
 });
+
+test("BASIS.CONVERT: every quantity on the basis it already stands on is itself, moisture too", () => {
+  for (const basis of BASES.filter((one) => one !== "ash-free"))
+    for (const quantity of BASIS_QUANTITIES) expect([basis, quantity, convertBasis(0.3, basis, basis, {}, quantity)]).toEqual([basis, quantity, 0.3]);
+});

@@ -50,6 +50,12 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(() => checkSheetPlan(plan)).not.toThrow();
   });
 
+  it("leaves at most one row blank between two blocks", () => {
+    const rows = [...new Set(plan.cells.map(({ cell }) => rowOf(cell)))].sort((one, other) => one - other);
+    expect(rows[0]).toBe(1);
+    expect(rows.filter((row, index) => row - (rows[index - 1] ?? 0) > 2)).toEqual([]);
+  });
+
   it("writes no cell twice", () => {
     const cells = plan.cells.map(({ cell }) => cell);
     expect(cells.filter((cell, index) => cells.indexOf(cell) !== index)).toEqual([]);

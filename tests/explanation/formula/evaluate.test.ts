@@ -32,6 +32,7 @@ describe("evaluate(expression, around) as a spreadsheet does", () => {
     ['A1&"x"', "x"],
     ["A2*2", 14],
     ["+A2", "7"],
+    ["@A2", "7"],
   ])("%s is %p", (typed, value) => {
     expect(worked(typed)).toEqual([[value]]);
   });

@@ -17,8 +17,9 @@ export function recalculate(book: BookState, calculate: Calculate): void {
       last = fingerprint(sheet);
       calculateOnce(sheet, calculate);
     }
+    if (before === fingerprint(sheet)) continue;
     const used = sheet.used();
-    if (used !== undefined && before !== fingerprint(sheet)) book.events.push({ kind: "calculated", sheet, range: rangeOf(used) });
+    if (used !== undefined) book.events.push({ kind: "calculated", sheet, range: rangeOf(used) });
   }
 }
 

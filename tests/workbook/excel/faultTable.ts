@@ -28,7 +28,9 @@ interface Operation {
   wrong(host: ExcelHost, made: readonly string[]): string;
 }
 
-const plan = buildRunSheet({ kind: "charring", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
+const whole = buildRunSheet({ kind: "charring", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
+// Some of everything that is written to a sheet: the requests are the same, and so is what can fail, at a fraction of the time.
+const plan = { ...whole, cells: whole.cells.filter((_, index) => index % 8 === 0), entryRules: whole.entryRules.slice(0, 3) };
 const FORMULA = "=RETORT.MOLARMASS(A1)";
 
 export const OPERATIONS: readonly Operation[] = [

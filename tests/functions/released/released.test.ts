@@ -27,7 +27,7 @@ test("functions.json is the one on record for the version in package.json", () =
   );
 });
 
-test("what any version promised to saved workbooks is promised still, and tests/functions/contract.json says the same", () => {
+test("what any version promised to saved workbooks is promised still, and contract.json says the same (npm run record writes both)", () => {
   const promised = promisedBy(versions.map(([, one]) => one));
   expect(Object.keys(promised).length).toBeGreaterThan(30);
   expect(presentPromises).toEqual(promised);

@@ -56,7 +56,7 @@ test.each(equations.filter(([, found]) => found.length > 0))("the arithmetic tha
 // Words, a table repeated, terms that are named and not put in, a curve's points, a gap beside a range: their lines are pinned one by one.
 const WITHOUT_ARITHMETIC = ["FORMULA.CHECK", "BURN.EQUATION", "DRYING.END", "DRYING.FIT", "AIRDENSITY", "DIXON", "TYPICALRANGE"];
 
-test("every other function shows arithmetic that can be followed", () => {
+test("every other function has working lines of the form `name = arithmetic = result`", () => {
   const followed = new Set(equations.filter(([, found]) => found.length > 0).map(([cell]) => nameIn(cell)));
   expect(everyFunction.map(({ name }) => name).filter((name) => !followed.has(name))).toEqual(WITHOUT_ARITHMETIC);
 });

@@ -1,7 +1,7 @@
 import type { UnfinishedSheet } from "../Workbook";
 
 // A name that belongs to one sheet alone (ExcelApi 1.4): it is made in the same request as the sheet, is saved with the
-// workbook, cannot be mistaken for anybody else's, and can be undone together with the sheet.
+// workbook, and can be undone together with the sheet. A duplicate that somebody makes of a marked sheet carries the mark too.
 const MARK = "Retort_unfinished";
 
 /** A sheet that carries a mark, and which attempt put it there. */

@@ -4,6 +4,10 @@ import { listed, plainNumber, quoted, withUnit } from "./quoted";
 export const unknownKindOfRun = (kind: string, kinds: readonly string[]): InputProblem =>
   new InputProblem("kind of run", `${quoted(kind)} is not one of ${listed(kinds)}`);
 
+/** A word that an option of a run sheet does not know. */
+export const unknownRunOption = (option: string, value: string, words: readonly string[]): InputProblem =>
+  new InputProblem(option, `${quoted(value)} is not one of ${listed(words)}`);
+
 /** @param unit "" for a plain count */
 export const runOptionOutOfBounds = (option: string, value: number, atLeast: number, atMost: number, unit: string): InputProblem =>
   new InputProblem(

@@ -1,6 +1,10 @@
 /** How a planned cell looks. The adapters give each the same look, from one table (sheetStyles.ts). */
 export type CellStyle =
-  "title" | "heading" | "columnHeading" | "label" | "input" | "computed" | "recorded" | "result" | "note" | "noteHeading" | "caution";
+  | ("title" | "heading" | "columnHeading" | "label" | "input" | "computed" | "recorded" | "result" | "note" | "noteHeading" | "caution")
+  // Of a run sheet, whose text is small enough for a bench and for paper.
+  | ("runTitle" | "runLine" | "runStrong" | "runAnswer" | "runBand" | "runLightBand" | "runLabel" | "runTotal" | "runReckoned")
+  | ("runBox" | "runBoxStart" | "runBoxMore" | "runBoxEnd")
+  | ("runVerdict" | "runMark" | "runFinding" | "runHelp" | "runCaution" | "runWorking" | "runWorkingHeading");
 
 /** One cell of a planned sheet. */
 export interface PlannedCell {
@@ -13,6 +17,8 @@ export interface PlannedCell {
   readonly style?: CellStyle;
   /** A number format in English notation: "0.000", "0.0%", "hh:mm". */
   readonly format?: string;
+  /** A heavy line along the left edge. */
+  readonly heavyLeft?: true;
 }
 
 /** What may be typed into a range, and what is said beside it. Text limits are those of the .xlsx file format. */
@@ -21,6 +27,8 @@ export interface EntryRule {
   readonly allow:
     | { readonly kind: "number"; readonly atLeast: number; readonly atMost: number }
     | { readonly kind: "words"; readonly words: readonly string[] }
+    /** A condition in English notation, beginning with "=", for the first cell of the range; references move with the cell. */
+    | { readonly kind: "condition"; readonly condition: string }
     | { readonly kind: "anything" };
   /** At most 32 characters. */
   readonly promptTitle: string;
@@ -47,6 +55,37 @@ export interface PlannedChart {
   readonly over: string;
 }
 
+/** How a sheet is printed, in portrait. Lengths are points, 1/72 inch. */
+export interface PrintPlan {
+  /** What is printed: "A1:I98". */
+  readonly area: string;
+  /** Rows from the top that every page repeats. */
+  readonly titleRows: number;
+  /** Percent of the size on screen. */
+  readonly scale: number;
+  readonly margins: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;
+  /** In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. */
+  readonly footer: Readonly<Record<"left" | "centre" | "right", string>>;
+  /** Rows, from 1, that begin a page. */
+  readonly breaksBefore: readonly number[];
+}
+
+/** Rows of one height, from and to as printed on the sheet. */
+export interface RowHeight {
+  readonly from: number;
+  readonly to: number;
+  /** Points. */
+  readonly height: number;
+}
+
+/** How cells look while a condition holds, where the workbook can show that; words never depend on it. */
+export interface Emphasis {
+  readonly range: string;
+  /** In English notation, beginning with "=", for the first cell of the range; references move with the cell. */
+  readonly condition: string;
+  readonly look: "failed" | "next";
+}
+
 /** A whole new sheet as data. */
 export interface SheetPlan {
   /** At most 31 characters, none of \ / ? * [ ] : */
@@ -58,6 +97,11 @@ export interface SheetPlan {
   readonly chart?: PlannedChart;
   /** Rows that stay in view. */
   readonly frozenRows: number;
+  /** Left out: as high as the workbook makes them. */
+  readonly rowHeights?: readonly RowHeight[];
+  /** Left out: printed as the workbook does. */
+  readonly print?: PrintPlan;
+  readonly emphasis?: readonly Emphasis[];
   /** The cell selected when the sheet opens: the first to fill in. */
   readonly startAt: string;
 }

@@ -9,6 +9,7 @@ const LONGEST = {
   "entry prompt": 255,
   "refusal of an entry": 225,
   "list of words": 255,
+  "condition of an entry": 255,
   "text of a cell": 32_767,
 } as const;
 
@@ -21,7 +22,17 @@ export function checkSheetPlan(plan: SheetPlan): void {
   plan.entryRules.forEach(checkRule);
   for (const series of plan.chart?.series ?? []) [series.x, series.y].forEach(areaNamed);
   if (plan.chart) areaNamed(plan.chart.over);
+  if (plan.print) areaNamed(plan.print.area);
+  for (const { range, condition } of plan.emphasis ?? []) {
+    areaNamed(range);
+    checkCondition(condition);
+  }
   areaNamed(plan.startAt);
+}
+
+function checkCondition(condition: string): void {
+  if (!condition.startsWith("=")) throw new WorkbookProblem(notACellFormula(condition));
+  fits("condition of an entry", condition);
 }
 
 function checkCell({ cell, content, formula }: PlannedCell): void {
@@ -35,6 +46,7 @@ function checkRule({ range, allow, promptTitle, prompt, refusal }: EntryRule): v
   fits("title of an entry prompt", promptTitle);
   fits("entry prompt", prompt);
   fits("refusal of an entry", refusal);
+  if (allow.kind === "condition") checkCondition(allow.condition);
   if (allow.kind !== "words") return;
   const withComma = allow.words.find((word) => word.includes(","));
   if (withComma !== undefined) throw new WorkbookProblem(wordWithComma(withComma));

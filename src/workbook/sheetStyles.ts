@@ -1,4 +1,4 @@
-import type { CellStyle } from "./SheetPlan";
+import type { CellStyle, Emphasis } from "./SheetPlan";
 
 /** How a cell looks. Colours are #RRGGBB; no fill means the sheet's own white. */
 export interface SheetStyle {
@@ -8,6 +8,10 @@ export interface SheetStyle {
   readonly italic?: boolean;
   /** Colour of a thin line around every cell. Only cells to fill in have one, so that they are known without colour. */
   readonly border?: string;
+  /** The sides of a cell that have that line; left out: all. A box over several cells is open between them. */
+  readonly sides?: readonly Side[];
+  /** Colour of a dotted line below, to write on by hand. */
+  readonly foot?: string;
   readonly wrap?: boolean;
   /** Left out where text stands to the left and numbers to the right, as in any new cell. */
   readonly align?: "right";
@@ -15,8 +19,13 @@ export interface SheetStyle {
   readonly size?: number;
 }
 
+export type Side = "left" | "right" | "top" | "bottom";
+export const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
+
 // Every font colour stands at least 4.5:1 on its fill (WCAG 2.2, 1.4.3); the border of an input at least 3:1 on white (1.4.11).
 const INK = "#1F2328";
+const DOTS = "#8A938C";
+const BOX = { fill: "#FFF8DC", fontColour: "#123A75", border: "#6B6B4B", size: 11 } as const;
 
 export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
   title: { fontColour: INK, bold: true, size: 15 },
@@ -31,4 +40,34 @@ export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
   note: { fontColour: "#4A525B", italic: true },
   noteHeading: { fontColour: "#4A525B", italic: true, wrap: true },
   caution: { fill: "#FBE7DF", fontColour: "#7A1F0B", bold: true },
+  // Points: 10 prints at 8.2 where the page is set to 82 %.
+  runTitle: { fontColour: INK, bold: true, size: 13 },
+  runStrong: { fontColour: INK, bold: true, size: 10 },
+  runAnswer: { fontColour: INK, bold: true, size: 11.5 },
+  runLine: { fontColour: "#3D444D", size: 10 },
+  runBand: { fill: "#33443B", fontColour: "#FFFFFF", bold: true, wrap: true, size: 10 },
+  runLightBand: { fill: "#DCE5DD", fontColour: INK, bold: true, wrap: true, size: 10 },
+  runLabel: { fontColour: INK, size: 10 },
+  runTotal: { fontColour: INK, bold: true, size: 10, foot: DOTS },
+  runBox: BOX,
+  runBoxStart: { ...BOX, sides: ["left", "top", "bottom"] },
+  runBoxMore: { ...BOX, sides: ["top", "bottom"] },
+  runBoxEnd: { ...BOX, sides: ["right", "top", "bottom"] },
+  runReckoned: { fontColour: "#3D444D", size: 10, foot: DOTS },
+  runVerdict: { fontColour: INK, size: 10, foot: DOTS },
+  runMark: { fontColour: INK, bold: true, size: 10 },
+  runFinding: { fontColour: "#7A1F0B", bold: true, size: 10 },
+  runHelp: { fontColour: "#4A525B", size: 10 },
+  runCaution: { fontColour: "#7A1F0B", size: 10 },
+  runWorking: { fontColour: "#5A626B", size: 9 },
+  runWorkingHeading: { fontColour: "#5A626B", italic: true, size: 9 },
+};
+
+/** The colour of the heavy line between hand and sheet. */
+export const HEAVY_LINE = "#33443B";
+
+/** How cells look while something asks to be looked at; words and marks say the same. */
+export const emphasisStyles: Readonly<Record<Emphasis["look"], { readonly fill: string; readonly fontColour: string; readonly bold: true }>> = {
+  failed: { fill: "#FBE1D6", fontColour: "#7A1F0B", bold: true },
+  next: { fill: "#FFE08A", fontColour: INK, bold: true },
 };

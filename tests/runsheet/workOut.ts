@@ -3,12 +3,17 @@
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import type { BuiltIn, Call, Expression, Infix } from "../../src/runsheet/expressions/Expression";
+import type { BuiltIn, Call, Cell, Expression, Infix, Range } from "../../src/runsheet/expressions/Expression";
+import { jStat } from "jstat";
 
 /** What a cell holds; null is a blank cell. */
 export type Plain = number | string | boolean | null | CellProblem;
 type Table = readonly (readonly Plain[])[];
-export type ValueAt = (row: number, column: number) => Plain;
+export interface ValueAt {
+  (row: number, column: number): Plain;
+  /** Whether a cell holds a formula still; left out: none does. */
+  readonly isFormula?: (row: number, column: number) => boolean;
+}
 
 /** @throws when an expression gives a table where a cell holds one value */
 export function workOut(expression: Expression | undefined, at: ValueAt): Plain {
@@ -98,6 +103,7 @@ function arithmetic(one: number | CellProblem, operator: "+" | "-" | "*" | "/" |
 
 function call({ name, given }: Call, at: ValueAt): Plain | Table {
   if (name.startsWith("RETORT.")) return ours(name.slice("RETORT.".length), given, at);
+  if (isOfPlace(name)) return ofPlace(name, given[0], at);
   const one = (index: number): Plain => workOut(given[index], at);
   if (name === "IF") {
     const condition = one(0);
@@ -107,7 +113,25 @@ function call({ name, given }: Call, at: ValueAt): Plain | Table {
     const value = one(0);
     return isError(value) ? one(1) : value;
   }
-  return builtIn[name as Exclude<BuiltIn, "IF" | "IFERROR">](...given.map((argument) => evaluate(argument, at)));
+  return builtIn[name as Worked](...given.map((argument) => evaluate(argument, at)));
+}
+
+const OF_PLACE = ["ROW", "ROWS", "COLUMN", "ISFORMULA"] as const;
+type OfPlace = (typeof OF_PLACE)[number];
+type Worked = Exclude<BuiltIn, "IF" | "IFERROR" | OfPlace>;
+const isOfPlace = (name: string): name is OfPlace => (OF_PLACE as readonly string[]).includes(name);
+
+/** Functions that ask where cells stand, not what they hold. */
+function ofPlace(name: OfPlace, given: Expression | undefined, at: ValueAt): Plain | Table {
+  const place = given as Cell | Range;
+  const [from, to] = place.kind === "cell" ? [place, place] : [place.from, place.to];
+  if (name === "ROWS") return to.row - from.row + 1;
+  const rows = Array.from({ length: to.row - from.row + 1 }, (_, index) => from.row + index);
+  const columns = Array.from({ length: to.column - from.column + 1 }, (_, index) => from.column + index);
+  const table = rows.map((row) =>
+    columns.map((column): Plain => (name === "ROW" ? row : name === "COLUMN" ? column + 1 : (at.isFormula?.(row, column) ?? false))),
+  );
+  return place.kind === "cell" ? (table[0]?.[0] ?? null) : table;
 }
 
 function ours(name: string, given: Call["given"], at: ValueAt): Plain | Table {
@@ -154,22 +178,41 @@ function rounded(value: number, decimals: number): number {
 
 const mean = (numbers: readonly number[]): number => numbers.reduce((sum, value) => sum + value, 0) / numbers.length;
 
-const builtIn: Readonly<Record<Exclude<BuiltIn, "IF" | "IFERROR">, (...values: (Plain | Table)[]) => Plain | Table>> = {
+const texts =
+  (of: (text: string, ...numbers: number[]) => Plain) =>
+  (value: Plain | Table = null, ...numbers: (Plain | Table)[]): Plain => {
+    const failed = [value, ...numbers].find((one) => !isTable(one) && isError(one));
+    return failed === undefined ? of(textOf(value as Plain), ...numbers.map(Number)) : (failed as Plain);
+  };
+
+/** Whether a text is that of a criterion, in which * stands for any characters and ? for one. */
+function matches(value: Plain, wanted: Plain): boolean {
+  if (typeof value !== "string" || typeof wanted !== "string") return value !== null && value === wanted;
+  const pattern = wanted.replace(/[.+^${}()|[\]\\]/g, "\\$&").replaceAll("*", "[^]*").replaceAll("?", "[^]");
+  return new RegExp(`^${pattern}$`, "i").test(value);
+}
+
+const MINUTES_PER_DAY = 1440;
+const minutesOf = (time: number): number => Math.floor((time - Math.floor(time)) * MINUTES_PER_DAY + 1e-6);
+
+const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => Plain | Table>> = {
   AND: (...values) => all(values).find(isError) ?? all(values).every(Boolean),
   OR: (...values) => all(values).find(isError) ?? all(values).some(Boolean),
   ISNUMBER: each((value) => typeof value === "number"),
+  ISBLANK: each((value) => value === null),
   ISTEXT: each((value) => typeof value === "string"),
   ISERROR: each(isError),
   COUNT: (...values) => numbersIn(values).length,
   COUNTA: (...values) => all(values).filter((value) => value !== null).length,
-  COUNTIF: (range = [], wanted = null) => all([range]).filter((value) => value !== null && !isError(value) && value === wanted).length,
+  COUNTIF: (range = [], wanted = null) => all([range]).filter((value) => !isError(value) && matches(value, wanted as Plain)).length,
   INDEX: (table = [], row = null, column = 1) => {
     if (!isTable(table)) return table;
     const [down, right] = [Number(row), Number(column)];
+    if (down === 0) return table;
     return table[down - 1]?.[right - 1] ?? (down >= 1 && down <= table.length ? null : error("#VALUE!"));
   },
   MATCH: (wanted = null, range = []) => {
-    const found = all([range]).findIndex((value) => wanted !== null && value !== null && !isError(value) && compared(value, wanted as Plain) === 0);
+    const found = all([range]).findIndex((value) => wanted !== null && value !== null && !isError(value) && typeof value === typeof wanted && compared(value, wanted as Plain) === 0);
     return isError(wanted as Plain) ? (wanted as Plain) : found === -1 ? error("#N/A") : found + 1;
   },
   SUM: ofNumbers((numbers) => numbers.reduce((sum, value) => sum + value, 0)),
@@ -181,17 +224,41 @@ const builtIn: Readonly<Record<Exclude<BuiltIn, "IF" | "IFERROR">, (...values: (
     numbers.length < 2 ? error("#DIV/0!") : Math.sqrt(numbers.reduce((sum, value) => sum + (value - mean(numbers)) ** 2, 0) / (numbers.length - 1)),
   ),
   MOD: ofValues((value, by) => (by === 0 ? error("#DIV/0!") : value - by * Math.floor(value / by))),
-  ROUND: ofValues(rounded),
+  ROUND: (value = null, decimals = 0) =>
+    elementwise(value, null, (one) => {
+      const plain = number(one);
+      return isError(plain) ? plain : rounded(plain, Number(decimals));
+    }),
   ROUNDUP: ofValues((value, decimals) => {
     const shifted = Number((value * 10 ** decimals).toPrecision(15));
     return (Math.sign(value) * Math.ceil(Math.abs(shifted))) / 10 ** decimals;
   }),
   INT: ofValues(Math.floor),
-  ABS: (value = null) => elementwise(value, null, (one) => (isError(one) ? one : Math.abs(Number(one)))),
+  ABS: (value = null) =>
+    elementwise(value, null, (one) => {
+      const plain = number(one);
+      return isError(plain) ? plain : Math.abs(plain);
+    }),
+  MEDIAN: ofNumbers((numbers) => {
+    const sorted = [...numbers].sort((one, other) => one - other);
+    const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
+    return low === undefined || high === undefined ? error("#NUM!") : (low + high) / 2;
+  }),
+  // Two-sided, as in spreadsheets.
+  TINV: ofValues((outside, degrees) => (degrees < 1 ? error("#NUM!") : jStat.studentt.inv(1 - outside / 2, degrees))),
+  N: (value = null) => {
+    const one = isTable(value) ? (value[0]?.[0] ?? null) : value;
+    return isError(one) || typeof one === "number" ? one : one === true ? 1 : 0;
+  },
+  CHAR: ofValues((code) => String.fromCharCode(code)),
+  HOUR: ofValues((time) => Math.floor(minutesOf(time) / 60)),
+  MINUTE: ofValues((time) => minutesOf(time) % 60),
   SQRT: ofValues((value) => (value < 0 ? error("#NUM!") : Math.sqrt(value))),
   LOG10: ofValues((value) => (value <= 0 ? error("#NUM!") : Math.log10(value))),
   FIXED: ofValues((value, decimals) => rounded(value, decimals).toFixed(Math.max(0, decimals))),
-  LEFT: (text = null, count = 1) => (isError(text as Plain) ? (text as Plain) : textOf(text as Plain).slice(0, Number(count))),
+  LEFT: texts((text, count = 1) => text.slice(0, count)),
+  RIGHT: texts((text, count = 1) => text.slice(-count)),
+  MID: texts((text, from = 1, count = 0) => text.slice(from - 1, from - 1 + count)),
   FIND: (wanted = null, text = null) => {
     const [part, whole] = [wanted as Plain, text as Plain];
     if (isError(whole)) return whole;

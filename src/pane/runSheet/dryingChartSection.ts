@@ -1,5 +1,5 @@
 import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
-import { weighInWords } from "../../runsheet/words/weighInWords";
+import { sheetWords } from "../../runsheet/words/sheetWords";
 import type { Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { Messages } from "../Messages";
@@ -56,7 +56,7 @@ export function dryingChartSection(workbook: Workbook, place: (isWeighing: boole
 
 /** Only a sheet with the heading of a drying table is read; any other is asked for that one text. */
 async function weighingsOn(workbook: Workbook, sheet: string): Promise<readonly WeighingSeries[]> {
-  if (!(await workbook.holdsText(sheet, weighInWords.columns.elapsed))) return [];
+  if (!(await workbook.holdsText(sheet, sheetWords.elapsed))) return [];
   return readWeighings(await workbook.readUsed(sheet)).filter(({ points }) => points.length >= POINTS_FOR_A_LINE);
 }
 

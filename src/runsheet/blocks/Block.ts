@@ -1,6 +1,5 @@
-import { cell, type Cell, type Expression, type Range } from "../expressions/Expression";
 import type { CellStyle, EntryRule, PlannedCell } from "../../workbook/SheetPlan";
-import { LABEL } from "../sheet/sampleCells";
+import { cell, type Cell, type Expression, type Range } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 
 /** One part of a run sheet. */
@@ -16,12 +15,13 @@ export interface BlockCell extends Pick<PlannedCell, "content" | "format"> {
   readonly style: CellStyle;
 }
 
-/** What may be typed into a box or a column of boxes. */
-export interface BoxRule extends Omit<EntryRule, "range"> {
-  readonly over: Cell | Range;
-}
+export type Allowed = Exclude<EntryRule["allow"], { readonly kind: "condition" }> | { readonly kind: "condition"; readonly condition: Expression };
 
-export const NO_BLOCK: Block = { cells: [], entryRules: [] };
+/** What may be typed into a box or a rectangle of boxes; a condition is that of the first of them. */
+export interface BoxRule extends Omit<EntryRule, "range" | "allow"> {
+  readonly over: Cell | Range;
+  readonly allow: Allowed;
+}
 
 /** Blocks one after another, as one. */
 export const together = (...blocks: readonly Block[]): Block => ({
@@ -32,13 +32,39 @@ export const together = (...blocks: readonly Block[]): Block => ({
 /** Cells in which nothing is typed. */
 export const ofCells = (...cells: readonly BlockCell[]): Block => ({ cells, entryRules: [] });
 
-/** A line of text across the whole width of the sheet, in one look. */
-export const band = ({ columns }: RunSheet, row: number, content: string, style: CellStyle): BlockCell[] =>
-  Array.from({ length: columns.width }, (_, column) => ({ at: cell(row, column), ...(column === 0 ? { content } : {}), style }));
+/** A line across the printed width in one look, with words in some of its columns. */
+export const band = ({ columns }: RunSheet, row: number, style: CellStyle, words: Readonly<Record<number, string>>): BlockCell[] =>
+  Array.from({ length: columns.width }, (_, column) => {
+    const content = words[column];
+    return { at: cell(row, column), ...(content === undefined ? {} : { content }), style };
+  });
 
-/** What a line is called, left of its value. */
-export const label = ({ row }: Cell, content: string): BlockCell => ({ at: cell(row, LABEL), content, style: "label" });
+export const calculated = (at: Cell, formula: Expression, style: CellStyle = "runReckoned", format?: string): BlockCell => ({
+  at,
+  formula,
+  style,
+  ...(format === undefined ? {} : { format }),
+});
 
-/** Headings of a table, from the first column on. */
-export const headings = (row: number, contents: readonly string[]): BlockCell[] =>
-  contents.map((content, column) => ({ at: cell(row, column), content, style: "columnHeading" }));
+/** A number right of everything printed. */
+export const working = (at: Cell, formula: Expression, format?: string): BlockCell => calculated(at, formula, "runWorking", format);
+
+/** What the workings of a row are. */
+export const workingLabel = ({ columns }: RunSheet, row: number, content: string): BlockCell => ({
+  at: cell(row, columns.workingLabel),
+  content,
+  style: "runWorkingHeading",
+});
+
+/** Headings over the samples' columns: boxes, then what is reckoned. */
+export const overSamples = (
+  { samples, columns }: RunSheet,
+  boxes: (sample: number) => string,
+  reckoned: (sample: number) => string,
+): Readonly<Record<number, string>> =>
+  Object.fromEntries(
+    samples.flatMap((sample) => [
+      [columns.box(1, sample).column, boxes(sample)],
+      [columns.reckoned(1, sample).column, reckoned(sample)],
+    ]),
+  );

@@ -1,10 +1,9 @@
-import type { EntryRule } from "../../workbook/SheetPlan";
-import type { Cell } from "../expressions/Expression";
-import type { BoxWords } from "../words/BoxWords";
-import { label, type Block, type BlockCell, type BoxRule } from "./Block";
-
-/** What may be typed into a box. */
-type Allowed = EntryRule["allow"];
+import { all, when } from "../expressions/choices";
+import { cell, fn, is, type Cell, type Range } from "../expressions/Expression";
+import { FIRST_DATE, isClock } from "../formulas/clock";
+import { boxWords, type BoxWords } from "../words/BoxWords";
+import { weighingWords } from "../words/weighingWords";
+import type { Allowed, Block, BlockCell, BoxRule } from "./Block";
 
 export const ANYTHING: Allowed = { kind: "anything" };
 export const numbers = ({ atLeast, atMost }: { readonly atLeast: number; readonly atMost: number }): Allowed => ({ kind: "number", atLeast, atMost });
@@ -12,33 +11,53 @@ export const oneOf = (words: readonly string[]): Allowed => ({ kind: "words", wo
 
 // A drum scale; more is a slip of the hand. g
 const HEAVIEST = 1_000_000;
-// The last day a spreadsheet counts, 9999-12-31 (Excel specifications and limits).
-const LAST_DAY = 2_958_465;
 // A balance that wandered further should be zeroed, display steps; own bound, no source.
 const LARGEST_DRIFT = 1000;
 
 /** A weighing, g: at least one display step. */
 export const masses = (readability: number): Allowed => numbers({ atLeast: readability, atMost: HEAVIEST });
 
-/** The balance's zero, g: 0 is a reading, and a drift may go below it. */
+/** The balance's zero, g, and a vessel weighed again on a tared balance: 0 is a reading, and it may go a little below. */
 export const zeros = (readability: number): Allowed => numbers({ atLeast: -LARGEST_DRIFT * readability, atMost: LARGEST_DRIFT * readability });
+export const massesAgain = (readability: number): Allowed => numbers({ atLeast: -LARGEST_DRIFT * readability, atMost: HEAVIEST });
 
-/** A clock time, or a date with a clock time, in days. */
-export const CLOCK: Allowed = numbers({ atLeast: 0, atMost: LAST_DAY });
+/** A vessel: a weighing, or the word for a balance that was tared. */
+export const vesselOr = (at: Cell, readability: number): Allowed => ({
+  kind: "condition",
+  condition: when(fn("ISNUMBER", at), all(is(at, ">=", readability), is(at, "<=", HEAVIEST)), is(at, "=", weighingWords.tared)),
+});
 
-/** The number format of a clock time. */
+/** A clock time, or a date with one; a bare number such as 9.30 or 900 is neither. */
+export const clockAt = (at: Cell): Allowed => ({ kind: "condition", condition: isClock(at) });
+export const dateAt = (at: Cell): Allowed => ({ kind: "condition", condition: when(fn("ISNUMBER", at), is(at, ">=", FIRST_DATE), false) });
+
 export const CLOCK_FORMAT = "hh:mm";
 
 /** What is said beside a box and when an entry is refused. */
-export const boxRule = ({ title, prompt, refusal }: Omit<BoxWords, "label">, allow: Allowed): Omit<BoxRule, "over"> => ({
+export const boxRule = (over: Cell | Range, { title, prompt, refusal }: Omit<BoxWords, "label">, allow: Allowed): BoxRule => ({
+  over,
   allow,
   promptTitle: title,
   prompt,
   refusal,
 });
 
-/** A label with its box, and what may be typed there. */
-export const box = (at: Cell, words: BoxWords, allow: Allowed, look: Pick<BlockCell, "content" | "format"> = {}): Block => ({
-  cells: [label(at, words.label), { at, style: "input", ...look }],
-  entryRules: [{ over: at, ...boxRule(words, allow) }],
-});
+export const box = (at: Cell, look: Pick<BlockCell, "content" | "format"> = {}): BlockCell => ({ at, style: "runBox", ...look });
+
+/** A box drawn over several cells of a row: what is typed goes into the first, and the others say so. */
+export function wideBox(at: Cell, lastColumn: number, words: Omit<BoxWords, "label">, allow: Allowed, look: Pick<BlockCell, "content" | "format"> = {}): Block {
+  const rest = Array.from({ length: lastColumn - at.column }, (_, index) => cell(at.row, at.column + 1 + index));
+  const [from, to] = [rest[0], rest.at(-1)];
+  return {
+    cells: [{ ...box(at, look), style: rest.length === 0 ? "runBox" : "runBoxStart" }, ...rest.map((more, index): BlockCell => ({ at: more, style: index === rest.length - 1 ? "runBoxEnd" : "runBoxMore" }))],
+    entryRules: [
+      boxRule(at, words, allow),
+      ...(from === undefined || to === undefined
+        ? []
+        : [boxRule({ kind: "range", from, to }, boxWords.goesOn, { kind: "condition", condition: false })]),
+    ],
+  };
+}
+
+/** Refuses whatever is typed over what the sheet works out. */
+export const calculatedRule = (over: Range): BoxRule => boxRule(over, boxWords.calculated, { kind: "condition", condition: false });

@@ -1,19 +1,20 @@
 import { cell } from "../expressions/Expression";
+import { degreesFrom } from "../options/degrees";
+import { CLOCK, LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
-import { LABEL } from "../sheet/sampleCells";
 import { materialWords } from "../words/materialWords";
 import { VESSEL_MATERIALS } from "../words/vesselMaterials";
-import { band, headings, ofCells, type Block, type BlockCell } from "./Block";
+import { band, ofCells, type Block, type BlockCell } from "./Block";
 
 /** What vessels are made of, what that stands, and where the figure comes from. */
 export function materialsBlock(sheet: RunSheet): Block {
-  const { heading, columnHeadings, first, note } = sheet.rows.materials;
+  const { heading, first, note } = sheet.rows.materials;
+  const { degrees } = sheet.options;
   return ofCells(
-    ...band(sheet, heading, materialWords.heading, "heading"),
-    ...headings(columnHeadings, materialWords.columns),
+    ...band(sheet, heading, "runBand", { [LABEL]: materialWords.heading, [CLOCK]: materialWords.column(degrees), [CLOCK + 1]: materialWords.source }),
     ...VESSEL_MATERIALS.flatMap(({ name, standsCelsius, source }, index) =>
-      [name, standsCelsius, source].map((content, column): BlockCell => ({ at: cell(first + index, column), content, style: "note" })),
+      [name, degreesFrom(standsCelsius, degrees), source].map((content, column): BlockCell => ({ at: cell(first + index, column), content, style: "runHelp" })),
     ),
-    { at: cell(note, LABEL), content: materialWords.note, style: "note" },
+    { at: cell(note, LABEL), content: materialWords.note, style: "runHelp" },
   );
 }

@@ -1,100 +1,93 @@
-import { NOTHING, onceNumbers, orNothing, when } from "../expressions/choices";
-import { cell, fn, is, reckon, type Call, type Cell, type Expression } from "../expressions/Expression";
-import { steadySince } from "../formulas/constantWeight";
-import { sharesOf, type Share } from "../formulas/results";
-import { withUncertainty } from "../formulas/withUncertainty";
+import { firstOf, NOTHING, when } from "../expressions/choices";
+import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
+import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
+import { CLOCK, LABEL } from "../sheet/Columns";
+import { sharesOf, type CheckName, type ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
-import { VALUE } from "../sheet/sampleCells";
+import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
 import { sheetWords } from "../words/sheetWords";
-import { band, headings, label, ofCells, type Block, type BlockCell } from "./Block";
+import { band, calculated, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";
 
-const FRACTION_FORMAT = "0.0%";
-const UNCERTAINTY_FORMAT = "0.000000";
+const SHARE = "0.00%";
+const PLUS_MINUS = "0.000%";
 
-/** What the run gives: one column a sample, with mean and standard deviation (n - 1) of those that are finished. */
+/** Checks that bear on every share, on those of the char, and on those of the ash. */
+const ON_DRYING: readonly CheckName[] = ["vessel", "times", "rows", "gain", "dryness", "typedOver"];
+const ON_CHAR: readonly CheckName[] = [...ON_DRYING, "opened", "charDone", "air", "vesselAgain"];
+const ON_ASH: readonly CheckName[] = [...ON_CHAR, "ashDone"];
+const BEARS: Readonly<Record<ShareName, readonly CheckName[]>> = {
+  moistureWet: ON_DRYING,
+  moistureDry: ON_DRYING,
+  volatile: ON_CHAR,
+  charYield: ON_CHAR,
+  charYieldAshFree: ON_ASH,
+  ash: ON_ASH,
+};
+
+/** The shares of each sample with their ± by weighing, what they say together, and how far each line is to be trusted. */
 export function resultsBlock(sheet: RunSheet): Block {
-  const { samples, rows, options } = sheet;
-  const { results } = rows;
-  const isSpread = options.replicates > 1;
-  const columns = [resultWords.column, ...samples.map(({ number }) => sheetWords.sample(number))];
-  const shares = bySample(sheet);
+  const { rows, columns, options, samples } = sheet;
+  const { heading, foot } = rows.results;
   return ofCells(
-    ...band(sheet, results.heading, resultWords.heading, "heading"),
-    ...headings(results.columnHeadings, isSpread ? [...columns, resultWords.mean, resultWords.deviation] : columns),
-    ...workingHeadings(sheet),
-    ...samples.flatMap((sample, index): BlockCell[] => [
-      ...(index === 0 ? [label(sample.steadySince, resultWords.steadySince)] : []),
-      { at: sample.steadySince, formula: steadySince(sheet, sample), style: "result" },
-    ]),
-    ...shares.flatMap((line) => [
-      ...line.slice(0, 1).map(({ name, cell: at }) => label(at, resultWords.shares[name])),
-      ...line.map(({ cell: at, value }): BlockCell => ({ at, formula: value, style: "result", format: FRACTION_FORMAT })),
-    ]),
-    ...shares.flatMap((line) => [...uncertaintyLine(sheet, line), ...(isSpread ? spreadCells(sheet, line) : [])]),
+    ...band(sheet, heading, "runBand", {
+      [LABEL]: resultWords.heading,
+      [CLOCK]: resultWords.trust,
+      ...Object.fromEntries(
+        samples.flatMap((sample) => [
+          [columns.box(1, sample).column, sheetWords.sample(sample)],
+          [columns.reckoned(1, sample).column, resultWords.plusMinus(sample)],
+        ]),
+      ),
+      [columns.verdict]: resultWords.together,
+    }),
+    ...sharesOf(options).flatMap((name) => shareRow(sheet, name)),
+    calculated(cell(foot, LABEL), footOf(sheet), "runHelp"),
   );
 }
 
-/** The same share of every sample, share by share. */
-function bySample(sheet: RunSheet): Share[][] {
-  const every = sheet.samples.flatMap((sample) => sharesOf(sheet, sample));
-  return [...new Set(every.map(({ name }) => name))].map((name) => every.filter((share) => share.name === name));
+function footOf({ options, working: { inUse } }: RunSheet): Expression {
+  if (options.replicates === 1) return resultWords.footOfOne;
+  return when(is(inUse, "<", 2), resultWords.footOfOne, resultWords.foot(fn("FIXED", studentFactor(inUse), 2, true), inUse));
 }
 
-function workingHeadings({ samples, rows: { results } }: RunSheet): BlockCell[] {
-  const { workings } = sheetWords;
+/** Where a check of that name has its verdict. */
+const verdictOn = ({ rows }: RunSheet, name: CheckName): Cell | undefined => {
+  const line = rows.checks.lines.find(({ check }) => check === name);
+  return line && fixed(cell(line.row, CLOCK));
+};
+
+const numberOf = ({ rows }: RunSheet, name: CheckName): number => rows.checks.lines.findIndex(({ check }) => check === name) + 1;
+
+function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
+  const { rows, columns, samples, working: own } = sheet;
+  const row = rows.results.shares[name] ?? 0;
+  const isHeadline = name === "volatile" || name === "moistureWet";
+  const ofHeadline = sheet.charring === undefined ? isHeadline : name === "volatile" || name === "charYield";
+  const disagree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
   return [
-    ...samples.slice(0, 1).map((first): BlockCell => ({ at: first.working(results.heading), content: workings.results, style: "note" })),
-    ...samples.map((sample): BlockCell => ({
-      at: sample.working(results.columnHeadings),
-      content: workings.sample(sample.number),
-      style: "noteHeading",
-    })),
+    { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
+    calculated(cell(row, CLOCK), trustOf(sheet, name, disagree !== undefined), "runMark"),
+    ...samples.map((sample) => calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotal" : "runReckoned", SHARE)),
+    ...samples.map((sample) => calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", PLUS_MINUS)),
+    calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runTotal"),
+    workingLabel(sheet, row, sheetWords.workings.together),
+    working(own.together(name), togetherOf(sheet, name), "0.000000"),
   ];
 }
 
-/** Under each share the same share rounded with its uncertainty, and right of everything printed that uncertainty itself. */
-function uncertaintyLine({ weighingUncertainty }: RunSheet, line: readonly Share[]): BlockCell[] {
-  return [
-    ...line.slice(0, 1).map((first) => label(below(first.cell), resultWords.uncertain)),
-    ...line.map(({ cell: share, working }): BlockCell => ({
-      at: below(share),
-      formula: onceNumbers([share, working], withUncertainty(share, working)),
-      style: "result",
-    })),
-    // A sample below ten uncertainties has no answer; the checks say that the balance is too coarse.
-    ...line.map(({ cell: share, working, uncertainty }): BlockCell => ({
-      at: working,
-      formula: onceNumbers([share, weighingUncertainty], orNothing(uncertainty)),
-      style: "note",
-      format: UNCERTAINTY_FORMAT,
-    })),
-  ];
-}
-
-const below = ({ row, column }: Cell): Cell => cell(row + 1, column);
-
-// Replicates that agree to the last digit leave a deviation of binary rounding only, far below one in a thousand million.
-const BELOW_DISPLAY = 1_000_000_000;
-
-/** Empty until two samples have the result. The mean's own uncertainty is s / sqrt(n), empty where all agree to the last digit. */
-function spreadCells(sheet: RunSheet, line: readonly Share[]): BlockCell[] {
-  const { replicates } = sheet.options;
-  return line.slice(0, 1).flatMap(({ cell: { row } }): BlockCell[] => {
-    const all = sheet.acrossSamples(row);
-    const [mean, deviation] = [cell(row, VALUE + replicates), cell(row, VALUE + replicates + 1)];
-    const fromTwo = (answer: Expression): Call => when(is(fn("COUNT", all), "<", 2), NOTHING, answer);
-    const ofMean = reckon(deviation, "/", fn("SQRT", fn("COUNT", all)));
-    const isRoundingOnly = is(reckon(deviation, "*", BELOW_DISPLAY), "<", 1);
-    return [
-      { at: mean, formula: fromTwo(fn("AVERAGE", all)), style: "result", format: FRACTION_FORMAT },
-      { at: deviation, formula: fromTwo(fn("STDEV", all)), style: "result", format: FRACTION_FORMAT },
-      {
-        at: below(mean),
-        formula: onceNumbers([mean, deviation], when(isRoundingOnly, NOTHING, withUncertainty(mean, ofMean))),
-        style: "result",
-      },
-      { at: below(deviation), style: "result" },
-    ];
+/** "✓", or the first check that puts the line in doubt, by its number. */
+function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expression {
+  const shares = sheet.across((sample) => sheet.share(name, sample));
+  const bearing = [...BEARS[name], ...(hasAgree ? (["agree"] as const) : [])];
+  const contradicting = (["vessel", "order"] as const).flatMap((check) => {
+    const at = verdictOn(sheet, check);
+    return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
   });
+  const doubting = bearing.flatMap((check) => {
+    const at = verdictOn(sheet, check);
+    return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.doubt), resultWords.doubted(numberOf(sheet, check))] as const];
+  });
+  const withheld = when(is(fn("COUNTIF", shares, resultWords.withheld), ">", 0), firstOf(contradicting, resultWords.trusted), NOTHING);
+  return when(is(fn("COUNT", shares), "=", 0), withheld, firstOf([...contradicting, ...doubting], resultWords.trusted));
 }

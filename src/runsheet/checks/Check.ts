@@ -1,33 +1,39 @@
 import { NOTHING, when, type Condition } from "../expressions/choices";
-import type { Expression } from "../expressions/Expression";
-import { checkWords } from "../words/checkWords";
+import { fn, is, type Cell, type Expression } from "../expressions/Expression";
+import { checkWords, MARKS } from "../words/checkWords";
 
-/** What is looked at on one sample, step by step; the first step that ends it decides, and past the last all is in order. */
+/** What is looked at on a sheet, step by step; the first that holds is told, and past the last all is in order. */
 export interface Check {
   /** Nothing is said as long as this holds: what the check needs is not yet there. */
   readonly silentWhile: Condition;
   readonly steps: readonly Step[];
-  /** In place of "in order", where a check ends otherwise. */
-  readonly otherwise?: Expression;
 }
 
-export type Step =
-  /** Ends with these words when the condition holds. */
-  | { readonly when: Condition; readonly says: Expression }
-  /** Ends with these words unless the condition holds. */
-  | { readonly unless: Condition; readonly says: Expression }
-  /** Steps that are left out as long as the condition holds. */
-  | { readonly skipWhile: Condition; readonly steps: readonly Step[] };
+/** What holds, and the sentence about it, which begins with its mark. */
+export interface Step {
+  readonly when: Condition;
+  readonly says: Expression;
+}
 
-export const IN_ORDER = checkWords.inOrder;
+export const step = (condition: Condition, says: Expression): Step => ({ when: condition, says });
 
-/** Nothing, "in order", or what to look at. */
-export const verdictOf = ({ silentWhile, steps, otherwise = IN_ORDER }: Check): Expression =>
-  when(silentWhile, NOTHING, afterSteps(steps, otherwise));
+/** Nothing, or where, what, and what to do. */
+export const findingOf = ({ silentWhile, steps }: Check): Expression =>
+  fn(
+    "IFERROR",
+    when(
+      silentWhile,
+      NOTHING,
+      steps.reduceRight<Expression>((next, one) => when(one.when, one.says, next), NOTHING),
+    ),
+    checkWords.unreadable,
+  );
 
-const afterSteps = (steps: readonly Step[], otherwise: Expression): Expression =>
-  steps.reduceRight((next, step) => {
-    if ("when" in step) return when(step.when, step.says, next);
-    if ("unless" in step) return when(step.unless, next, step.says);
-    return when(step.skipWhile, next, afterSteps(step.steps, next));
-  }, otherwise);
+const { inOrder, notYet, doubt, contradiction } = checkWords.verdicts;
+
+/** The verdict beside a finding. */
+export const verdictOf = ({ silentWhile }: Check, finding: Cell): Expression => {
+  const graded = when(is(fn("LEFT", finding, 1), "=", MARKS.contradiction.trim()), contradiction, doubt);
+  return fn("IFERROR", when(is(finding, "=", NOTHING), when(silentWhile, notYet, inOrder), graded), doubt);
+};
+

@@ -1,28 +1,45 @@
+import type { Range } from "../expressions/Expression";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { SampleCells } from "../sheet/sampleCells";
-import { balanceCheck } from "./balanceCheck";
+import { agreeCheck } from "./agreeCheck";
+import { airCheck } from "./airCheck";
+import { analysisCheck } from "./analysisCheck";
 import type { Check } from "./Check";
-import { closureCheck } from "./closureCheck";
+import { drynessCheck } from "./drynessCheck";
+import { fineCheck } from "./fineCheck";
+import { ashDoneCheck, charDoneCheck } from "./firedCheck";
 import { gainCheck } from "./gainCheck";
 import { materialCheck } from "./materialCheck";
+import { openedCheck } from "./openedCheck";
 import { orderCheck } from "./orderCheck";
-import { steadyCheck } from "./steadyCheck";
-import { typicalCheck } from "./typicalCheck";
+import { rangeCheck } from "./rangeCheck";
+import { rowsCheck } from "./rowsCheck";
+import { timesCheck } from "./timesCheck";
+import { typedOverCheck } from "./typedOverCheck";
+import { vesselAgainCheck } from "./vesselAgainCheck";
 import { vesselCheck } from "./vesselCheck";
 import { warmthCheck } from "./warmthCheck";
 import { zerosCheck } from "./zerosCheck";
 
-/** Each check of one sample; undefined on a sheet that has nothing for it to look at. */
-export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, sample: SampleCells) => Check | undefined>> = {
-  tare: vesselCheck,
-  order: orderCheck,
+/** Each check of a sheet; undefined on a sheet that has nothing for it to look at. */
+export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, calculated: readonly Range[]) => Check | undefined>> = {
+  vessel: vesselCheck,
+  times: timesCheck,
+  rows: rowsCheck,
   gain: gainCheck,
-  steady: steadyCheck,
-  balance: balanceCheck,
-  range: typicalCheck,
+  order: orderCheck,
+  dryness: drynessCheck,
+  opened: openedCheck,
+  charDone: charDoneCheck,
+  ashDone: ashDoneCheck,
+  air: airCheck,
+  vesselAgain: vesselAgainCheck,
+  agree: agreeCheck,
+  fine: fineCheck,
+  range: rangeCheck,
   material: materialCheck,
-  closure: closureCheck,
+  analysis: analysisCheck,
   zeros: zerosCheck,
   warmth: warmthCheck,
+  typedOver: (_, calculated) => typedOverCheck(calculated),
 };

@@ -1,25 +1,33 @@
-import { noNumber } from "../expressions/choices";
-import { cell, fn, is, range, reckon } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
-import type { SampleCells } from "../sheet/sampleCells";
+import { anyWhere, noNumber } from "../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
+import { lastCellWhere } from "../formulas/cellsNamed";
+import { block } from "../formulas/weighings";
+import type { RunSheet, Weighed } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
-import type { Check } from "./Check";
+import { step, type Check, type Step } from "./Check";
 
-// About 95 % for the change between two weighings (GUM, JCGM 100:2008, 6.3.3).
-const COVERAGE = 2;
+/** What was lost in each row of a table, down to and with the row of the total, whose mass is below 0 only where the order is wrong. */
+const lostIn = ({ options }: RunSheet, { lost, rows }: Weighed): Range => range(fixed(lost(rows.first, 1)), fixed(lost(rows.total, options.replicates)));
 
 /**
- * Whether a weigh-in is heavier than the one before it by more than two readings explain, as CHANGE.SIGNIFICANT has it:
- * more than 2 sqrt(2) u, g, since the difference of two readings has the standard uncertainty sqrt(2) u.
+ * Which boxes are heavier than the ones above by more than two readings explain, as CHANGE.SIGNIFICANT has it: more than 2 sqrt(2) u,
+ * g, since the difference of two readings has the standard uncertainty sqrt(2) u. A row that shows no loss shows no gain.
  */
-export const gainCheck = ({ columns, weighingUncertainty: u }: RunSheet, { rows: { first, last } }: SampleCells): Check => {
-  const changes = range(cell(first + 1, columns.at.change), cell(last, columns.at.change));
-  const largest = fn("MAX", changes);
-  // The first change belongs to the second weigh-in.
-  const weighIn = reckon(fn("MATCH", largest, changes, 0), "+", 1);
-  const explained = reckon(reckon(COVERAGE, "*", fn("SQRT", 2)), "*", u);
-  return {
-    silentWhile: fn("OR", noNumber(changes), noNumber(u)),
-    steps: [{ when: is(largest, ">", explained), says: checkWords.gain.heavier(weighIn) }],
-  };
+const gainedIn = (sheet: RunSheet, table: Weighed): Expression => {
+  const lost = lostIn(sheet, table);
+  return reckon(fn("ISNUMBER", lost), "*", is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained))));
 };
+
+export function gained(sheet: RunSheet, table: Weighed, said: (at: Expression) => Expression): Step {
+  const boxes = block(sheet, table);
+  return step(anyWhere(gainedIn(sheet, table)), said(lastCellWhere(gainedIn(sheet, table), boxes)));
+}
+
+/** Whether a sample gained between two rounds, or while it was ashed; between the firings of a char, air got in. */
+export function gainCheck(sheet: RunSheet): Check {
+  const tables = [sheet.drying, sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
+  return {
+    silentWhile: noNumber(...tables.map((table) => lostIn(sheet, table))),
+    steps: tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
+  };
+}

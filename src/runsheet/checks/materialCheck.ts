@@ -1,23 +1,30 @@
-import { noNumber } from "../expressions/choices";
-import { fn, is } from "../expressions/Expression";
-import { vesselStands } from "../formulas/vesselStands";
-import type { RunSheet } from "../sheet/RunSheet";
-import type { SampleCells } from "../sheet/sampleCells";
+import { all, any, noNumber } from "../expressions/choices";
+import { fixed, fn, is, range, type Cell, type Range } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
+import { lastCellWhere } from "../formulas/cellsNamed";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
-import type { Check } from "./Check";
+import { step, type Check } from "./Check";
 
 const words = checkWords.material;
 
-/** Whether the vessel's material stands the hottest that oven, kiln and furnace are set to, °C. */
-export const materialCheck = (sheet: RunSheet, { charring, ashing }: SampleCells): Check => {
-  const { material, oven } = sheet.details;
-  const set = [oven, ...(charring === undefined ? [] : [charring.kilnSet]), ...(ashing === undefined ? [] : [ashing.furnaceSet])];
-  const [hottest, stands] = [fn("MAX", ...set), vesselStands(sheet)];
+/** Whether the vessel's material stands the hottest that oven, kiln and furnace are set to or were measured at. */
+export function materialCheck({ settings, materials, charring, ashing, options }: RunSheet): Check {
+  const { material, oven } = settings;
+  const places: readonly (Cell | Range)[] = [oven, ...[charring, ashing].flatMap((table) => (table === undefined ? [] : [temperaturesOf(table)]))];
+  const stands = fn("INDEX", materials.stand, fn("MATCH", material, materials.names, 0));
   return {
-    silentWhile: fn("OR", is(fn("COUNTA", material), "=", 0), noNumber(...set)),
+    silentWhile: any(is(fn("COUNTA", material), "=", 0), noNumber(...places)),
     steps: [
-      { when: fn("ISERROR", stands), says: words.notListed },
-      { when: is(hottest, ">", stands), says: words.aboveLimit(hottest, stands, material) },
+      step(any(fn("ISERROR", stands)), words.notListed(nameOf(material))),
+      ...places.map((place) => {
+        const hottest = fn("MAX", place);
+        const at = place.kind === "cell" ? nameOf(place) : lastCellWhere(is(place, "=", hottest), place);
+        return step(all(is(hottest, ">", stands)), words.aboveLimit(at, hottest, options.degrees, stands, material));
+      }),
     ],
   };
-};
+}
+
+/** Set and measured, side by side. */
+const temperaturesOf = ({ rows: { fire }, fire: inRow }: Fired): Range => range(fixed(inRow(fire.first).set), fixed(inRow(fire.last).measured));

@@ -1,34 +1,22 @@
-import { lacksNumber, noNumber } from "../expressions/choices";
-import { is } from "../expressions/Expression";
+import { all, any, noNumber, NOTHING, when } from "../expressions/choices";
+import { fn, is } from "../expressions/Expression";
+import { moistCell } from "../formulas/results";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { Ashing, Charring, SampleCells } from "../sheet/sampleCells";
 import { checkWords } from "../words/checkWords";
-import { IN_ORDER, type Check, type Step } from "./Check";
+import { step, type Check } from "./Check";
 
-const words = checkWords.order;
-
-/** Whether the weighings fall from moist to dry, char, ash and vessel, as far as they are made. */
-export const orderCheck = (_: RunSheet, sample: SampleCells): Check => {
-  const { vessel, moist, dry, charring, ashing } = sample;
+/** Whether the weights fall from moist to dry, char, ash and vessel, as far as they are made. */
+export function orderCheck(sheet: RunSheet): Check {
+  const { drying, vessel, working, samples, across, charring } = sheet;
+  // Moist not above the vessel is told by the check of the vessel.
+  const contradicts = (sample: number) =>
+    all(is(working.contradiction(sample), ">", NOTHING), is(fn("N", moistCell(sheet, sample)), ">", fn("N", vessel(sample))));
+  const later = charring === undefined ? across(drying.net) : across(charring.net);
   return {
-    silentWhile: lacksNumber(vessel, moist, dry),
-    steps: [
-      { when: is(dry, ">", moist), says: words.dryAboveMoist },
-      { when: is(dry, "<=", vessel), says: words.dryNotAboveVessel },
-      ...(charring === undefined ? [] : ofChar(sample, charring)),
-      ...(charring === undefined || ashing === undefined ? [] : ofAsh(sample, charring, ashing)),
-    ],
+    silentWhile: all(noNumber(later), noNumber(across(drying.net)), any(...samples.map((sample) => is(working.contradiction(sample), "=", NOTHING)))),
+    steps: samples.map((sample) => {
+      const others = samples.slice(sample).map((other) => when(contradicts(other), checkWords.order.alsoSample(other), NOTHING));
+      return step(contradicts(sample), checkWords.order.of(sample, working.contradiction(sample), others));
+    }),
   };
-};
-
-const ofChar = ({ vessel, dry }: SampleCells, { char }: Charring): Step[] => [
-  { when: noNumber(char), says: IN_ORDER },
-  { when: is(char, ">", dry), says: words.charAboveDry },
-  { when: is(char, "<", vessel), says: words.charBelowVessel },
-];
-
-const ofAsh = ({ vessel }: SampleCells, { char }: Charring, { ash }: Ashing): Step[] => [
-  { when: noNumber(ash), says: IN_ORDER },
-  { when: is(ash, ">", char), says: words.ashAboveChar },
-  { when: is(ash, "<", vessel), says: words.ashBelowVessel },
-];
+}

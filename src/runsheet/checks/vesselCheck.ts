@@ -1,22 +1,30 @@
-import { NOTHING, noNumber } from "../expressions/choices";
-import { is, reckon } from "../expressions/Expression";
+import { all, noNumber } from "../expressions/choices";
+import { fn, is, reckon } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
+import { moistCell } from "../formulas/results";
+import { block, countOf } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { SampleCells } from "../sheet/sampleCells";
 import { checkWords } from "../words/checkWords";
-import type { Check } from "./Check";
+import { step, type Check, type Step } from "./Check";
 
-const words = checkWords.tare;
+const words = checkWords.vessel;
 
 // A sample below this share of its vessel, 1 in 100, is more often a slip than a sample; common practice, no source.
 const VESSEL_PER_SAMPLE = 100;
 
-/** Whether the vessel was weighed, and the sample stands above it. */
-export const vesselCheck = ({ columns }: RunSheet, { vessel, moist, weighIns }: SampleCells): Check => ({
-  silentWhile: noNumber(weighIns(columns.at.loaded)),
-  steps: [
-    { when: noNumber(vessel), says: words.noVessel },
-    { when: noNumber(moist), says: NOTHING },
-    { when: is(moist, "<=", vessel), says: words.notAbove },
-    { when: is(reckon(reckon(moist, "-", vessel), "*", VESSEL_PER_SAMPLE), "<", vessel), says: words.barelyAbove },
-  ],
+/** Whether each vessel was weighed, and its sample stands above it. */
+export const vesselCheck = (sheet: RunSheet): Check => ({
+  silentWhile: noNumber(block(sheet, sheet.drying)),
+  steps: sheet.samples.flatMap((sample): Step[] => {
+    const { drying, columns, rows } = sheet;
+    const [vessel, moist] = [sheet.vessel(sample), moistCell(sheet, sample)];
+    const [vesselName, moistName] = [nameOf(columns.box(rows.drying.vessel, sample)), nameOf(drying.box(drying.rows.first, sample))];
+    const both = is(fn("COUNT", vessel, moist), "=", 2);
+    const barely = is(reckon(reckon(fn("N", moist), "-", fn("N", vessel)), "*", VESSEL_PER_SAMPLE), "<", fn("N", vessel));
+    return [
+      step(all(is(countOf(drying, sample), ">", 0), is(fn("COUNT", vessel), "=", 0)), words.notWeighed(sample, vesselName)),
+      step(all(both, is(fn("N", moist), "<=", fn("N", vessel))), words.notAbove(sample, moistName, vesselName)),
+      step(all(both, barely), words.barelyAbove(sample, moistName, vesselName)),
+    ];
+  }),
 });

@@ -1,19 +1,29 @@
-import { noNumber } from "../expressions/choices";
-import { fn, is, reckon, type Expression } from "../expressions/Expression";
+import { anyWhere, noNumber } from "../expressions/choices";
+import { fixed, fn, range, reckon, type Range } from "../expressions/Expression";
+import { lastRowWhere } from "../formulas/cellsNamed";
+import { stripCell } from "../formulas/strip";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { SampleCells } from "../sheet/sampleCells";
 import { checkWords } from "../words/checkWords";
-import type { Check } from "./Check";
+import { step, type Check } from "./Check";
 
-/** Whether every weighing has both its pan zeros or neither. Undefined on a sheet without pan zeros. */
-export function zerosCheck({ columns: { zeros } }: RunSheet, { emptyVessel, charring, ashing, weighIns }: SampleCells): Check | undefined {
-  if (zeros === undefined) return undefined;
-  const [before, after] = [weighIns(zeros.before), weighIns(zeros.after)];
-  const pairs = [emptyVessel, charring?.weighing, ashing?.weighing].flatMap((weighing) => weighing?.zeros ?? []);
-  const loneInTable = fn("SUMPRODUCT", fn("ABS", reckon(fn("ISNUMBER", before), "-", fn("ISNUMBER", after))));
-  const lone = pairs.reduce<Expression>((sum, pair) => reckon(sum, "+", fn("MOD", fn("COUNT", pair.before, pair.after), 2)), loneInTable);
+/** Whether every row of weighings has both its pan zeros or neither. Undefined on a sheet without pan zeros. */
+export function zerosCheck({ options, rows: { drying, charring, ashing, end } }: RunSheet): Check | undefined {
+  if (!options.panZeros) return undefined;
+  const strips = [
+    ...[drying, charring, ashing].flatMap((table) =>
+      table?.strip === undefined ? [] : [{ from: table.strip.vessel ?? table.strip.first, to: table.strip.first + table.last - table.first }],
+    ),
+    ...(end.strip === undefined ? [] : [{ from: end.strip.vessel, to: end.strip.vessel }]),
+  ];
+  const down = (column: "before" | "after", { from, to }: { from: number; to: number }): Range =>
+    range(fixed(stripCell(from, column)), fixed(stripCell(to, column)));
   return {
-    silentWhile: noNumber(before, after, ...pairs.flatMap((pair) => [pair.before, pair.after])),
-    steps: [{ when: is(lone, ">", 0), says: checkWords.zeros.oneMissing }],
+    silentWhile: noNumber(...strips.flatMap((strip) => [down("before", strip), down("after", strip)])),
+    steps: strips.map((strip) => {
+      const [before, after] = [down("before", strip), down("after", strip)];
+      const lone = fn("ABS", reckon(reckon(fn("ISNUMBER", before), "*", 1), "-", reckon(fn("ISNUMBER", after), "*", 1)));
+      return step(anyWhere(lone), checkWords.zeros.oneMissing(lastRowWhere(lone, before)));
+    }),
   };
 }
+

@@ -46,10 +46,11 @@ export type Expression = string | number | boolean | Cell | Range | Call | Infix
 export type Comparison = "=" | "<" | "<=" | ">" | ">=";
 export type Arithmetic = "+" | "-" | "*" | "/" | "^";
 
-/** Built-in functions that Excel 2019, LibreOffice 7.4 and the local workbook's engine all have. */
+/** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
 export type BuiltIn =
-  | ("IF" | "AND" | "OR" | "ISNUMBER" | "ISTEXT" | "ISERROR" | "IFERROR" | "INDEX" | "MATCH" | "COUNT" | "COUNTA" | "COUNTIF" | "SUMPRODUCT")
-  | ("SUM" | "MAX" | "MIN" | "MOD" | "ROUND" | "ROUNDUP" | "INT" | "ABS" | "SQRT" | "LOG10" | "AVERAGE" | "STDEV" | "FIXED" | "LEFT" | "FIND");
+  | ("IF" | "AND" | "OR" | "ISNUMBER" | "ISTEXT" | "ISERROR" | "ISBLANK" | "ISFORMULA" | "IFERROR" | "INDEX" | "MATCH" | "COUNT" | "COUNTA" | "COUNTIF")
+  | ("SUM" | "SUMPRODUCT" | "MAX" | "MIN" | "MOD" | "ROUND" | "ROUNDUP" | "INT" | "ABS" | "SQRT" | "LOG10" | "AVERAGE" | "MEDIAN" | "STDEV" | "TINV")
+  | ("N" | "ROW" | "ROWS" | "COLUMN" | "CHAR" | "HOUR" | "MINUTE" | "FIXED" | "LEFT" | "MID" | "RIGHT" | "FIND");
 export type OurFunction = `RETORT.${string}`;
 
 export const cell = (row: number, column: number): Cell => ({ kind: "cell", row, column, fixed: "nothing" });

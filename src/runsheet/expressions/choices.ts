@@ -1,4 +1,4 @@
-import { fn, is, type Call, type Cell, type Expression, type Infix, type Range } from "./Expression";
+import { fn, is, reckon, type Call, type Cell, type Expression, type Infix, type Range } from "./Expression";
 
 export type Condition = Call | Infix;
 
@@ -22,3 +22,21 @@ export const onceNumbers = (needed: readonly Cell[], answer: Expression): Call =
 
 /** Nothing where the answer would be an error. */
 export const orNothing = (answer: Expression): Call => fn("IFERROR", answer, NOTHING);
+
+export const all = (...conditions: readonly Condition[]): Call => fn("AND", ...conditions);
+export const any = (...conditions: readonly Condition[]): Call => fn("OR", ...conditions);
+export const isNumber = (at: Expression): Call => fn("ISNUMBER", at);
+
+/** How many cells of a range satisfy what is worked out cell by cell, each TRUE or FALSE or 1 or 0. */
+export const countWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", reckon(eachCell, "*", 1));
+export const anyWhere = (eachCell: Expression): Infix => is(countWhere(eachCell), ">", 0);
+
+/** The place, from 1, of the first cell that satisfies; an error where none does. INDEX makes the spreadsheet work it out cell by cell. */
+export const placeWhere = (eachCell: Expression): Call => fn("MATCH", 1, fn("INDEX", reckon(eachCell, "*", 1), 0), 0);
+
+/** Cell by cell: whether it is no number, as 1 or 0. */
+export const notNumber = (range: Expression): Infix => reckon(1, "-", fn("ISNUMBER", range));
+
+export const product = (...factors: readonly Expression[]): Expression => factors.reduce((so, factor) => reckon(so, "*", factor));
+export const sum = (...terms: readonly Expression[]): Expression => terms.reduce((so, term) => reckon(so, "+", term));
+export const square = (of: Expression): Infix => reckon(of, "^", 2);

@@ -1,5 +1,5 @@
 import { cellAt } from "../../workbook/cellArea";
-import type { Cell, Expression, Infix, Range } from "./Expression";
+import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
 
 /** A cell formula in English notation, "=" included. */
 export const formulaText = (expression: Expression): string => `=${written(expression)}`;
@@ -49,3 +49,9 @@ function binds(operand: Expression): number {
   if (isInfix(operand)) return BINDS[operand.operator];
   return typeof operand === "object" && operand.kind === "joined" ? JOINS : Infinity;
 }
+
+/** "C16" of a cell in a column, by the row that it stands in now: words that name a cell keep right when rows are put in above it. */
+export const nameOf = (at: Cell): Joined => joined(letters(at.column), fn("ROW", at));
+
+/** The same for a cell so many rows below another. */
+export const nameBelow = (at: Cell, rows: Expression): Joined => joined(letters(at.column), reckon(fn("ROW", at), "+", rows));

@@ -1,80 +1,196 @@
-import { onceNumbers, when } from "../expressions/choices";
-import { fn, is, reckon, retort, type Call, type Cell, type Expression } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
-import type { Ashing, Charring, SampleCells } from "../sheet/sampleCells";
+import { all, any, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when } from "../expressions/choices";
+import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { nameBelow, nameOf } from "../expressions/formulaText";
+import type { ShareName } from "../sheet/layout";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
+import { weighingWords } from "../words/weighingWords";
+import { countOf } from "./weighings";
+import { withUncertainty } from "./withUncertainty";
 
-/** A result that is a share of the sample. */
-export interface Share {
-  readonly name: keyof (typeof resultWords)["shares"];
-  /** Where it stands. */
-  readonly cell: Cell;
-  /** Fraction; empty until all it needs is weighed. */
-  readonly value: Expression;
-  /** Standard uncertainty, fraction; only once the share is known. */
-  readonly uncertainty: Expression;
-  /** Where that stands, right of everything printed. */
-  readonly working: Cell;
+/** What is left of one sample at each stage, g without the vessel. */
+interface Nets {
+  readonly moist: Expression;
+  readonly dry: Cell;
+  readonly char: Cell | undefined;
+  readonly ash: Cell | undefined;
 }
+
+const netsOf = (sheet: RunSheet, sample: number): Nets => ({
+  moist: reckon(moistCell(sheet, sample), "-", sheet.vessel(sample)),
+  dry: sheet.drying.net(sample),
+  char: sheet.charring?.net(sample),
+  ash: sheet.ashing?.net(sample),
+});
+
+/** What counts of round 1, g with the vessel. */
+export function moistCell({ drying }: RunSheet, sample: number): Cell {
+  const counted = drying.counted(sample);
+  return counted.from;
+}
+
+/** A share as what is left over what there was before: y = after / before, all in g without the vessel. */
+interface Ratio {
+  readonly after: Expression;
+  readonly before: Expression;
+  readonly needed: readonly Cell[];
+  /** Of a share that counts what left, 1 - y, or what left over what stayed, 1/y - 1. */
+  readonly gives: "stayed" | "left" | "leftOfRest";
+}
+
+function ratioOf({ moist, dry, char, ash }: Nets, name: ShareName): Ratio | undefined {
+  if (name === "moistureWet") return { after: dry, before: moist, needed: [dry], gives: "left" };
+  if (name === "moistureDry") return { after: dry, before: moist, needed: [dry], gives: "leftOfRest" };
+  if (char === undefined) return undefined;
+  if (name === "volatile") return { after: char, before: dry, needed: [dry, char], gives: "left" };
+  if (name === "charYield") return { after: char, before: dry, needed: [dry, char], gives: "stayed" };
+  if (ash === undefined) return undefined;
+  if (name === "ash") return { after: ash, before: dry, needed: [dry, ash], gives: "stayed" };
+  return { after: reckon(char, "-", ash), before: reckon(dry, "-", ash), needed: [dry, char, ash], gives: "stayed" };
+}
+
+/** A share of one sample, a fraction; the word "withheld" where its weights contradict one another, so that no average takes it. */
+export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
+  const ratio = ratioOf(netsOf(sheet, sample), name);
+  if (ratio === undefined) return NOTHING;
+  const { after, before, needed, gives } = ratio;
+  const value = {
+    stayed: reckon(after, "/", before),
+    left: reckon(1, "-", reckon(after, "/", before)),
+    leftOfRest: reckon(reckon(before, "/", after), "-", 1),
+  }[gives];
+  return when(is(sheet.working.contradiction(sample), "=", NOTHING), onceNumbers(needed, value), resultWords.withheld);
+}
+
+// Half of the change lies either side of its middle, a rectangle of that half-width has this over it: |g| / sqrt(12) (GUM, 4.3.7).
+const RECTANGLE = 12;
 
 /**
- * The shares of one sample, in the order of the sheet. Each is a loss fraction w = (before - after) / (before - vessel) or a
- * function of one alone, so that its uncertainty is that of LOSSFRACTION.U: char yield and ash are 1 less a loss; without
- * ash the ash weighing stands in for the empty vessel, which cancels; on the dry basis U = w / (1 - w), so
- * u(U) = u(w) (1 + U)^2 (GUM, JCGM 100:2008, 5.1.2).
+ * ± 95 % of a share by weighing alone: 2 u(y), with y = after / before and u of one weighing. Where one vessel weighing serves both,
+ * u(y) = u / before sqrt(1 + y^2 + (1 - y)^2), as LOSSFRACTION.U; where the vessel was weighed again, or the balance tared, both
+ * masses are known for themselves, sqrt(2 (1 + y^2)); for char without its ash, whose own weighing stands in both, sqrt of twice the
+ * first. Char that was ashed later stood in a vessel whose scale was somewhere between none and all, which adds |g| / sqrt(12). On the
+ * dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008, 5.1.2).
  */
-export function sharesOf(sheet: RunSheet, sample: SampleCells): readonly Share[] {
-  const { charring, ashing } = sample;
-  const shares = [
-    ...ofDrying(sheet, sample),
-    ...(charring === undefined ? [] : ofCharring(sheet, sample, charring)),
-    ...(charring === undefined || ashing === undefined ? [] : ofAshing(sheet, sample, charring, ashing)),
-  ];
-  return shares.map((share) => ({ ...share, working: sample.working(share.cell.row) }));
+export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
+  const ratio = ratioOf(netsOf(sheet, sample), name);
+  if (ratio === undefined) return NOTHING;
+  const { after, before, gives } = ratio;
+  const { u } = sheet.working;
+  const y = reckon(after, "/", before);
+  const common = sum(1, square(y), square(reckon(1, "-", y)));
+  const isOfDrying = name === "moistureWet" || name === "moistureDry";
+  const apart = name === "charYieldAshFree" ? reckon(2, "*", common) : reckon(2, "*", reckon(1, "+", square(y)));
+  const isTared = is(sheet.columns.box(sheet.rows.drying.vessel, sample), "=", weighingWords.tared);
+  const again = isOfDrying ? undefined : sheet.end?.vessel(sample);
+  const isApart = again === undefined ? isTared : any(isTared, isNumber(again));
+  const ofWeighing = reckon(square(u), "*", when(isApart, apart, common));
+  const isAshedLater = sheet.ashing !== undefined && (name === "volatile" || name === "charYield" || name === "charYieldAshFree");
+  const gain = fn("N", sheet.end?.gain(sample) ?? 0);
+  const variance = isAshedLater ? sum(ofWeighing, reckon(square(gain), "/", RECTANGLE)) : ofWeighing;
+  const plusMinus = reckon(reckon(2, "*", fn("SQRT", variance)), "/", before);
+  return onceNumbers([sheet.share(name, sample), u], gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus);
 }
 
-type Reckoned = Omit<Share, "working">;
+// 95 %, two-sided.
+const OUTSIDE = 0.05;
 
-function ofDrying(sheet: RunSheet, { vessel, moist, dry, shares }: SampleCells): Reckoned[] {
-  const weighed = [vessel, moist, dry] as const;
-  const { moistureWet, moistureDry } = shares;
-  const uncertainty = lossUncertainty(sheet, ...weighed);
-  const onDryBasis = reckon(uncertainty, "*", reckon(reckon(1, "+", moistureDry), "^", 2));
-  return [
-    { name: "moistureWet", cell: moistureWet, value: onceNumbers(weighed, retort("MOISTURE.WET", ...weighed)), uncertainty },
-    { name: "moistureDry", cell: moistureDry, value: onceNumbers(weighed, retort("MOISTURE.DRY", ...weighed)), uncertainty: onDryBasis },
-  ];
+/** The factor that n samples ask for: Student's t at 95 % with n - 1 degrees of freedom, 4.30 for three. */
+export const studentFactor = (count: Expression): Expression => fn("TINV", OUTSIDE, reckon(count, "-", 1));
+
+/**
+ * ± 95 % of all samples together: of one, its weighing; of more, the larger of t s / sqrt(n), which holds the scatter of the
+ * weighings too, and weighing / sqrt(n), for samples that happen to agree better than they can be weighed.
+ */
+export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareName): Expression {
+  const [shares, weighing] = [across((sample) => share(name, sample)), fn("MAX", across((sample) => plusMinus(name, sample)))];
+  const count = fn("COUNT", shares);
+  const root = fn("SQRT", count);
+  const scatter = reckon(reckon(studentFactor(count), "*", fn("STDEV", shares)), "/", root);
+  return firstOf(
+    [
+      [is(count, "=", 0), NOTHING],
+      [is(weighing, "=", 0), NOTHING],
+      [is(count, "=", 1), weighing],
+    ],
+    fn("MAX", scatter, reckon(weighing, "/", root)),
+  );
 }
 
-function ofCharring(sheet: RunSheet, { vessel, dry }: SampleCells, { char, shares }: Charring): Reckoned[] {
-  const weighed = [vessel, dry, char] as const;
-  const { volatile, charYield } = shares;
-  const uncertainty = lossUncertainty(sheet, ...weighed);
-  return [
-    { name: "volatile", cell: volatile, value: onceNumbers(weighed, retort("VOLATILEFRACTION", ...weighed)), uncertainty },
-    { name: "charYield", cell: charYield, value: onceNumbers(weighed, retort("CHARYIELD", ...weighed)), uncertainty },
-  ];
+/** What all samples say together, in words: the mean ± 95 %, or why there is none. */
+export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Cell | undefined): Expression {
+  const { working, share, across, setup, options } = sheet;
+  const shares = across((sample) => share(name, sample));
+  const together = working.together(name);
+  const isSeveral = options.replicates > 1;
+  return firstOf(
+    [
+      [is(fn("COUNTIF", shares, resultWords.withheld), ">", 0), resultWords.contradicts],
+      [any(is(fn("COUNT", shares), "=", 0), is(fn("COUNT", shares), "<", working.inUse)), NOTHING],
+      ...(isSeveral
+        ? ([
+            ...(disagree === undefined ? [] : ([[is(disagree, "=", checkWords.verdicts.doubt), resultWords.noCommonValue]] as const)),
+            [all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""))), resultWords.keptApart],
+          ] as const)
+        : []),
+      [is(fn("COUNT", together), "=", 0), NOTHING],
+    ],
+    withUncertainty(fn("AVERAGE", shares), together),
+  );
 }
 
-function ofAshing(sheet: RunSheet, { vessel, dry }: SampleCells, { char }: Charring, { ash, shares }: Ashing): Reckoned[] {
-  const weighed = [vessel, dry, char, ash] as const;
-  const isInOrder = fn("AND", is(vessel, "<=", ash), is(ash, "<=", char), is(char, "<=", dry));
-  const ashOfDry = reckon(reckon(ash, "-", vessel), "/", reckon(dry, "-", vessel));
-  return [
-    {
-      name: "charYieldAshFree",
-      cell: shares.charYieldAshFree,
-      value: onceNumbers(weighed, retort("CHARYIELD", ...weighed)),
-      uncertainty: lossUncertainty(sheet, ash, dry, char),
-    },
-    {
-      name: "ash",
-      cell: shares.ash,
-      value: onceNumbers(weighed, when(isInOrder, ashOfDry, resultWords.checkAsh)),
-      uncertainty: lossUncertainty(sheet, vessel, dry, ash),
-    },
-  ];
+/** What a sample's vessel weighed when a table was weighed, g: weighed again at the end, the last table by that, one before by the middle. */
+export function firedVessel(sheet: RunSheet, table: Fired, sample: number): Expression {
+  const { end, vessel, ashing } = sheet;
+  const first = vessel(sample);
+  if (end === undefined) return first;
+  const gain = end.gain(sample);
+  const isLast = ashing === undefined || table.rows === ashing.rows;
+  return when(isNumber(first), reckon(first, "+", isLast ? fn("N", gain) : reckon(fn("N", gain), "/", 2)), NOTHING);
 }
 
-const lossUncertainty = ({ weighingUncertainty }: RunSheet, vessel: Cell, before: Cell, after: Cell): Call =>
-  retort("LOSSFRACTION.U", vessel, before, after, weighingUncertainty);
+const words = checkWords.order;
+
+/** What contradicts in a sample's weights, as far as they are made, by more than two readings explain; nothing where all can be. */
+export function contradictionOf(sheet: RunSheet, sample: number): Expression {
+  const { drying, charring, ashing, vessel, working, rows, columns } = sheet;
+  const explained = fn("N", working.explained);
+  const [box, moist, dry] = [columns.box(rows.drying.vessel, sample), moistCell(sheet, sample), drying.net(sample)];
+  const last = (table: { readonly rows: { readonly first: number }; box(row: number, sample: number): Cell }, of: Expression) =>
+    nameBelow(table.box(table.rows.first, sample), reckon(of, "-", 1));
+  const dryName = last(drying, countOf(drying, sample));
+  const isAbove = (one: Expression, other: Expression) => all(isNumber(one), isNumber(other), is(fn("N", one), ">", reckon(fn("N", other), "+", explained)));
+  const isBelowVessel = (net: Cell) => all(isNumber(net), is(fn("N", net), "<", reckon(0, "-", explained)));
+  const char = charring && { net: charring.net(sample), name: last(charring, countOf(charring, sample)) };
+  const ash = ashing && { net: ashing.net(sample), name: last(ashing, countOf(ashing, sample)) };
+  return firstOf(
+    [
+      [is(fn("COUNT", vessel(sample), moist), "<", 2), NOTHING],
+      [is(fn("MIN", drying.counted(sample)), "<=", vessel(sample)), words.belowVessel(lowestName(sheet, sample), nameOf(box))],
+      [
+        all(isNumber(dry), is(fn("N", dry), ">", sum(moist, reckon(0, "-", vessel(sample)), explained))),
+        words.dryAboveMoist(dryName, nameOf(drying.box(drying.rows.first, sample))),
+      ],
+      ...(char === undefined
+        ? []
+        : ([
+            [isAbove(char.net, dry), words.charAboveDry(char.name, dryName)],
+            [isBelowVessel(char.net), words.charBelowVessel(char.name, nameOf(box))],
+          ] as const)),
+      ...(char === undefined || ash === undefined
+        ? []
+        : ([
+            [isAbove(ash.net, char.net), words.ashAboveChar(ash.name, char.name)],
+            [isBelowVessel(ash.net), words.ashBelowVessel(ash.name, nameOf(box))],
+          ] as const)),
+    ],
+    NOTHING,
+  );
+}
+
+function lowestName({ drying }: RunSheet, sample: number): Expression {
+  const counted = drying.counted(sample);
+  const down = fn("MATCH", fn("MIN", counted), counted, 0);
+  return nameBelow(drying.box(drying.rows.first, sample), reckon(down, "-", 1));
+}

@@ -7,7 +7,7 @@ import type { RunSheet } from "../sheet/RunSheet";
  * step d, where a repeatability not given counts as none. The balance is zeroed before each weighing, so both zero and load
  * are rounded. A weighing corrected by two zeros is known a little better than that, by sqrt(3 / 4), which is not claimed.
  */
-export function weighingUncertainty({ details: { readability, repeatability } }: RunSheet): Call {
+export function weighingUncertainty({ settings: { readability, repeatability } }: RunSheet): Call {
   const isZeroed = true;
   const reading = (known: Expression): Call => retort("READING.U", readability, known, LEFT_OUT, isZeroed);
   return when(noNumber(readability), NOTHING, when(noNumber(repeatability), reading(LEFT_OUT), reading(repeatability)));

@@ -1,24 +1,41 @@
-import { runOptionNotWhole, unknownKindOfRun, vesselNameTooLong } from "../../problems/runSheetProblems";
+import { runOptionNotWhole, unknownKindOfRun, unknownRunOption, vesselNameTooLong } from "../../problems/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
-import { RUN_KINDS, type RunSheetOptions } from "./RunSheetOptions";
+import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunSheetOptions } from "./RunSheetOptions";
 
 const LONGEST_VESSEL_NAME = 60;
+// Two re-firings show that nothing more leaves where the first took nearly everything; common practice, no source.
+const USUAL_CHAR_FIRINGS = 3;
+const USUAL_ASH_FIRINGS = 2;
+const DEGREES = ["C", "F"] as const;
+const TIMINGS = ["clock", "minutes"] as const;
 
 /**
- * The options as the sheet can use them: a vessel without a name is called "vessel".
+ * The options as the sheet can use them, with all that was left out; a vessel without a name is called "vessel".
  * @throws InputProblem naming the first option that cannot serve
  */
-export function checkOptions(options: RunSheetOptions): RunSheetOptions {
+export function checkOptions(options: RunSheetOptions): CheckedOptions {
   if (!RUN_KINDS.includes(options.kind)) throw unknownKindOfRun(String(options.kind), RUN_KINDS);
+  const { charFirings = USUAL_CHAR_FIRINGS, ashFirings = USUAL_ASH_FIRINGS } = options;
+  const { panZeros = false, temperatures = false, samplesAre = "repeats", degrees = "C", timing = "clock" } = options;
   whole(optionBounds.weighIns, options.weighIns);
   whole(optionBounds.replicates, options.replicates);
+  whole(optionBounds.charFirings, charFirings);
+  whole(optionBounds.ashFirings, ashFirings);
   bounded(optionBounds.interval, options.intervalMinutes);
   bounded(optionBounds.readability, options.readability);
   if (options.ovenCelsius !== undefined) bounded(optionBounds.oven, options.ovenCelsius);
+  oneOf("samples", samplesAre, SAMPLES_ARE);
+  oneOf("degrees", degrees, DEGREES);
+  oneOf("timing", timing, TIMINGS);
   const vessel = options.vessel.trim();
   if (vessel.length > LONGEST_VESSEL_NAME) throw vesselNameTooLong(vessel.length, LONGEST_VESSEL_NAME);
-  return { ...options, vessel: vessel === "" ? sheetWords.unnamedVessel : vessel };
+  const said = { panZeros, temperatures, charFirings, ashFirings, samplesAre, degrees, timing };
+  return { ...options, ...said, vessel: vessel === "" ? sheetWords.unnamedVessel : vessel };
+}
+
+function oneOf(name: string, value: string, words: readonly string[]): void {
+  if (!words.includes(value)) throw unknownRunOption(name, value, words);
 }
 
 function whole(bounds: OptionBounds, value: number): void {

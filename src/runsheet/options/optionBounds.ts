@@ -4,6 +4,9 @@ import { runOptionOutOfBounds } from "../../problems/runSheetProblems";
 export const optionBounds = {
   weighIns: { name: "weigh-ins", atLeast: 3, atMost: 60, unit: "" },
   replicates: { name: "replicates", atLeast: 1, atMost: 6, unit: "" },
+  /** Four firings side by side still fit a page with their weighings. */
+  charFirings: { name: "char firings", atLeast: 1, atMost: 4, unit: "" },
+  ashFirings: { name: "ash firings", atLeast: 1, atMost: 4, unit: "" },
   /** Up to a day. */
   interval: { name: "interval", atLeast: 1, atMost: 1440, unit: "min" },
   /** From a microbalance to a platform scale. */
@@ -12,6 +15,8 @@ export const optionBounds = {
   oven: { name: "oven temperature", atLeast: 20, atMost: 300, unit: "°C" },
   /** Between a warm room and the hottest laboratory kilns. */
   kiln: { name: "kiln temperature", atLeast: 20, atMost: 1800, unit: "°C" },
+  /** From a balance in a cold shed to a vessel straight from the kiln. */
+  balance: { name: "temperature at the balance", atLeast: -20, atMost: 1800, unit: "°C" },
   /** Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above. */
   wanted: { name: "wanted uncertainty", atLeast: 0.00001, atMost: 0.1, unit: "" },
 } as const;

@@ -1,6 +1,7 @@
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
 import { sheetWords } from "../words/sheetWords";
-import { weighInWords } from "../words/weighInWords";
+import { weighingWords } from "../words/weighingWords";
+import { readOlderTables } from "./readOlderTables";
 
 /** The drying of one sample, weighing by weighing. */
 export interface WeighingSeries {
@@ -9,37 +10,41 @@ export interface WeighingSeries {
   readonly points: readonly { readonly minutes: number; readonly grams: number }[];
 }
 
-const { number, elapsed, sample } = weighInWords.columns;
-const MASSES: readonly CellContent[] = [sample, weighInWords.correctedSample];
-const isMass = (value: CellContent): boolean => MASSES.includes(value);
-// Rows from a sample's name down to its column headings: over the empty vessel, with its pan zeros where the sheet has them.
-const NAME_ABOVE_HEADINGS = { plain: 2, corrected: 5 };
+export type Values = readonly (readonly CellContent[])[];
+
+// The largest sheet has as many samples side by side.
+const MOST_SAMPLES = 6;
 
 /**
- * The drying tables on a sheet, found by their column headings wherever they stand, in the order of the sheet: those of
- * run sheets, and any table of a user's own with "Elapsed (min)" and "Sample (g)".
- * Weigh-ins without a time or a mass are left out.
+ * The drying tables on a sheet, found by their headings wherever they stand: those of run sheets, of the ones that earlier versions
+ * made, and any table of a user's own with "Elapsed (min)" and "Sample (g)". Weighings without a time or a mass are left out.
  */
 export function readWeighings({ rows }: RangeReading): WeighingSeries[] {
   const values = rows.map((row) => row.map(({ value }) => value));
-  return values.flatMap((row, index) => (row.includes(elapsed) && row.some(isMass) ? [seriesUnder(values, index)] : [])).map(named);
+  const sideBySide = values.flatMap((row, index) => (isHeading(row) ? samplesUnder(values, index) : []));
+  return sideBySide.length > 0 ? sideBySide : readOlderTables(values).map(named);
 }
 
-function seriesUnder(values: readonly (readonly CellContent[])[], headings: number): WeighingSeries {
-  const column = (heading: string): number => values[headings]?.indexOf(heading) ?? -1;
-  const numbers = column(number);
-  const minutes = column(elapsed);
-  const grams = values[headings]?.findIndex(isMass) ?? -1;
-  const nameAbove = values[headings]?.includes(sample) ? NAME_ABOVE_HEADINGS.plain : NAME_ABOVE_HEADINGS.corrected;
-  const below = values.slice(headings + 1);
-  // A run sheet numbers every row, filled or not; a table of the user's own ends with its times.
-  const counted = numbers === -1 ? minutes : numbers;
-  const end = below.findIndex((row) => typeof row[counted] !== "number");
-  const points = below.slice(0, end === -1 ? undefined : end).flatMap((row) => {
-    const [time, mass] = [row[minutes], row[grams]];
-    return typeof time === "number" && typeof mass === "number" ? [{ minutes: time, grams: mass }] : [];
+const isHeading = (row: readonly CellContent[]): boolean => row[0] === weighingWords.drying && row.includes(sheetWords.elapsed);
+
+/** One series a sample: its column of boxes below the heading, less its vessel in the first of them. */
+function samplesUnder(values: Values, heading: number): WeighingSeries[] {
+  const headings = values[heading] ?? [];
+  const minutes = headings.indexOf(sheetWords.elapsed);
+  const [vessels = [], ...below] = values.slice(heading + 1);
+  const end = below.findIndex((row) => row[0] === weighingWords.dry);
+  const rounds = below.slice(0, end === -1 ? undefined : end);
+  return Array.from({ length: MOST_SAMPLES }, (_, index) => index + 1).flatMap((number): WeighingSeries[] => {
+    const column = headings.indexOf(sheetWords.sample(number));
+    if (column === -1) return [];
+    const vessel = vessels[column] === weighingWords.tared ? 0 : vessels[column];
+    const points = rounds.flatMap((row) => {
+      const [clock, time, mass] = [row[1], row[minutes], row[column]];
+      const isWeighed = typeof clock === "number" && typeof time === "number" && typeof mass === "number" && typeof vessel === "number";
+      return isWeighed ? [{ minutes: time, grams: mass - vessel }] : [];
+    });
+    return [{ name: sheetWords.sample(number), points }];
   });
-  return { name: String(values[headings - nameAbove]?.[numbers] ?? ""), points };
 }
 
 const named = (series: WeighingSeries, index: number): WeighingSeries =>

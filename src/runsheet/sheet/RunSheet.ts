@@ -1,49 +1,182 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
-import type { RunSheetOptions } from "../options/RunSheetOptions";
-import { layout, type Detail, type Element, type Layout } from "./layout";
+import type { CheckedOptions } from "../options/RunSheetOptions";
+import { CLOCK, columns, LABEL, type Columns } from "./Columns";
+import { ELEMENTS, layout, type Element, type FiredRows, type Layout, type Setting, type ShareName, type WeighedRows } from "./layout";
 import { massFormats, type MassFormats } from "./massFormats";
-import { cellEach, LABEL, sampleCells, VALUE, type SampleCells } from "./sampleCells";
-import { weighInColumns, type WeighInColumns } from "./weighInColumns";
 
 /** Everything that the blocks of a run sheet share, made once: what it was asked for, how masses show, and where each cell stands. */
 export interface RunSheet {
-  readonly options: RunSheetOptions;
+  readonly options: CheckedOptions;
   readonly formats: MassFormats;
   readonly rows: Layout;
-  readonly columns: WeighInColumns;
-  /** The box of each run detail. */
-  readonly details: Readonly<Record<Detail, Cell>>;
-  /** Standard uncertainty of one weighing, g. */
-  readonly weighingUncertainty: Cell;
-  readonly samples: readonly SampleCells[];
-  /** What burns: its formula, or the fractions of an analysis. Undefined for a run that ends with drying. */
+  readonly columns: Columns;
+  readonly setup: Readonly<Record<"date" | "operator" | "material" | "samplesAre", Cell>> & { name(sample: number): Cell };
+  /** Undefined where the kind of run has no use for a setting. */
+  readonly settings: Readonly<Record<Setting, Cell>>;
+  readonly working: Working;
+  readonly drying: Weighed;
+  /** Undefined for a run that ends with drying. */
+  readonly charring: Fired | undefined;
+  /** Undefined for a run that ends with charring. */
+  readonly ashing: Fired | undefined;
+  /** The box of the empty vessel weighed again, undefined for a run that ends with drying, and what it gained. */
+  readonly end: { vessel(sample: number): Cell; gain(sample: number): Cell } | undefined;
+  /** What burns: its formula, or an analysis in percent with how exact that is. */
   readonly composition: Composition | undefined;
-  /** The list of vessel materials at the foot of the sheet. */
   readonly materials: { readonly names: Range; readonly stand: Range };
-  /** The same row's cells of all samples. */
-  acrossSamples(row: number): Range;
+  /** Samples from 1. */
+  readonly samples: readonly number[];
+  /** The empty vessel, g, 0 where the balance was tared; nothing while not known. */
+  vessel(sample: number): Cell;
+  share(name: ShareName, sample: number): Cell;
+  /** ± 95 % of a share, by weighing alone. */
+  plusMinus(name: ShareName, sample: number): Cell;
+  /** The same cells of all samples side by side. */
+  across(at: (sample: number) => Cell): Range;
 }
+
+/** Cells right of everything printed. */
+export interface Working {
+  /** Standard uncertainty of one weighing, g, and the change that two of them explain, g. */
+  readonly u: Cell;
+  readonly explained: Cell;
+  /** The row of the next box, 0 when all is weighed. */
+  readonly next: Cell;
+  /** How many samples are under way. */
+  readonly inUse: Cell;
+  /** When round 1 was, in days: with its date where that is known. */
+  readonly start: Cell;
+  weighingsLeft(sample: number): Cell;
+  /** What contradicts in a sample's weights, "" for nothing. */
+  contradiction(sample: number): Cell;
+  /** ± 95 % of all samples together. */
+  together(name: ShareName): Cell;
+}
+
+/** Weighings one below the other, the same round of all samples in a row. */
+export interface Weighed {
+  readonly rows: WeighedRows;
+  /** A box, what was lost since the weighing before, and the verdict on the row. */
+  box(row: number, sample: number): Cell;
+  lost(row: number, sample: number): Cell;
+  verdict(row: number): Cell;
+  /** All boxes of a sample, down to and with the empty cell in the row of the total, so that rows put in above it belong to it. */
+  boxes(sample: number): Range;
+  /** What counts, g with the vessel: the boxes, or working cells with what the sheet makes of them. */
+  counted(sample: number): Range;
+  /** Minutes, beside what counts. */
+  readonly minutes: Range;
+  /** Since which weighing a sample is steady, or why it is not; and all samples together, 0 while not. */
+  steady(sample: number): Cell;
+  readonly allSteady: Cell;
+  /** What is left at the end of the table, g without the vessel. */
+  net(sample: number): Cell;
+}
+
+export interface Fired extends Weighed {
+  readonly rows: FiredRows;
+  /** The vessel as it was while this was weighed, g. */
+  vessel(sample: number): Cell;
+  fire(row: number): Readonly<Record<FireColumn, Cell>>;
+}
+
+export const FIRE_COLUMNS = ["lit", "set", "measured", "held", "quiet", "opened", "seen"] as const;
+export type FireColumn = (typeof FIRE_COLUMNS)[number];
 
 export interface Composition extends Readonly<Record<Element, Cell>> {
   readonly formula: Cell;
+  /** How far each share may be off, percent of the dry sample, 95 %. */
+  readonly exactness: Cell;
+  readonly note: Cell;
 }
 
 /** The sheet for options that serve, as checkOptions gives them. */
-export function runSheet(options: RunSheetOptions): RunSheet {
-  const [rows, columns] = [layout(options), weighInColumns(options)];
-  const { burning, materials } = rows;
-  const value = (row: number): Cell => fixed(cell(row, VALUE));
+export function runSheet(options: CheckedOptions): RunSheet {
+  const [rows, at] = [layout(options), columns(options)];
+  const { head, setup, drying, charring, ashing, end, results, openFire, materials } = rows;
+  const value = (row: number): Cell => fixed(cell(row, CLOCK));
+  const work = (row: number, place = 1): Cell => fixed(at.working(row, place));
   const list = (column: number): Range => range(fixed(cell(materials.first, column)), fixed(cell(materials.last, column)));
+  const dried: Weighed = {
+    ...weighed(at, drying, drying.first, options.panZeros),
+    steady: (sample) => work(head.openly, sample),
+    allSteady: fixed(cell(head.openly, at.elapsed)),
+  };
   return {
     options,
     formats: massFormats(options),
     rows,
-    columns,
-    details: cellEach(rows.details.boxes, value),
-    weighingUncertainty: value(rows.details.weighingUncertainty),
-    samples: rows.samples.map((own, index) => sampleCells(rows, columns, own, index + 1)),
-    composition: burning && { formula: value(burning.formula), ...cellEach(burning.fractions, value) },
-    materials: { names: list(LABEL), stand: list(VALUE) },
-    acrossSamples: (row) => range(cell(row, VALUE), cell(row, VALUE + options.replicates - 1)),
+    columns: at,
+    setup: {
+      date: value(setup.date),
+      operator: fixed(at.box(setup.date, 1)),
+      material: value(setup.material),
+      samplesAre: value(setup.samples),
+      name: (sample) => fixed(at.box(setup.samples, sample)),
+    },
+    // A setting that the kind has no use for has no row, and no block asks for it.
+    settings: cellEach(rows.settings.boxes as Readonly<Record<Setting, number>>, value),
+    working: {
+      u: work(head.answer),
+      explained: work(head.answer, 2),
+      next: work(head.checks),
+      inUse: work(head.covers),
+      start: work(setup.date),
+      weighingsLeft: (sample) => work(setup.material, sample),
+      contradiction: (sample) => work(setup.samples, sample),
+      together: (name) => work(results.shares[name] ?? 0),
+    },
+    drying: dried,
+    charring: charring && fired(at, charring),
+    ashing: ashing && fired(at, ashing),
+    end: end.vessel === undefined ? undefined : endCells(at, end.vessel),
+    composition: openFire && { ...cellEach(openFire.boxes, value), note: fixed(cell(openFire.note, LABEL)) },
+    materials: { names: list(LABEL), stand: list(CLOCK) },
+    samples: Array.from({ length: options.replicates }, (_, index) => index + 1),
+    vessel: (sample) => work(drying.vessel, sample),
+    share: (name, sample) => fixed(at.box(results.shares[name] ?? 0, sample)),
+    plusMinus: (name, sample) => fixed(at.reckoned(results.shares[name] ?? 0, sample)),
+    across: (cellOf) => range(cellOf(1), cellOf(options.replicates)),
   };
 }
+
+const endCells = (at: Columns, row: number): NonNullable<RunSheet["end"]> => ({
+  vessel: (sample) => fixed(at.box(row, sample)),
+  gain: (sample) => fixed(at.reckoned(row, sample)),
+});
+
+/** @param from the first row of what counts: that of the heading where the weighing before stands there */
+function weighed(at: Columns, rows: WeighedRows, from: number, isWorked: boolean): Omit<Weighed, "steady" | "allSteady"> {
+  const down = (first: Cell, last: Cell): Range => range(fixed(first), fixed(last));
+  const boxes = (sample: number): Range => down(at.box(rows.first, sample), at.box(rows.total, sample));
+  return {
+    rows,
+    box: (row, sample) => at.box(row, sample),
+    lost: (row, sample) => at.reckoned(row, sample),
+    verdict: (row) => cell(row, at.verdict),
+    boxes,
+    counted: (sample) => (isWorked ? down(at.working(from, sample), at.working(rows.total, sample)) : boxes(sample)),
+    minutes: down(cell(from, at.elapsed), cell(rows.total, at.elapsed)),
+    net: (sample) => fixed(at.reckoned(rows.total, sample)),
+  };
+}
+
+function fired(at: Columns, rows: FiredRows): Fired {
+  const { fire } = rows;
+  return {
+    ...weighed(at, rows, rows.heading, true),
+    rows,
+    // Not beside the heading, where the minutes of the table above reach one row past its total.
+    steady: (sample) => fixed(at.working(fire.first, sample)),
+    allSteady: fixed(cell(fire.first, at.elapsed)),
+    vessel: (sample) => fixed(at.working(fire.heading, sample)),
+    fire: (row) => Object.fromEntries(FIRE_COLUMNS.map((name, index) => [name, cell(row, CLOCK + index)])) as Record<FireColumn, Cell>,
+  };
+}
+
+/** A cell for each named row. */
+export const cellEach = <Name extends string>(rows: Readonly<Record<Name, number>>, at: (row: number) => Cell): Readonly<Record<Name, Cell>> =>
+  // Object.fromEntries forgets which names it was given.
+  Object.fromEntries(Object.entries<number>(rows).map(([name, row]) => [name, at(row)])) as Record<Name, Cell>;
+
+export const isElement = (name: string): name is Element => (ELEMENTS as readonly string[]).includes(name);

@@ -20,28 +20,37 @@ export const massWords = (label: string, title: string, about: string, readabili
   refusal: `Type the weight in grams as a plain number, ${readability} or more, without a unit. ${DECIMAL_MARK}`,
 });
 
-export const zeroWords = (label: string, when: "before" | "after"): BoxWords => ({
-  label,
+export const zeroWords = (when: "before" | "after"): BoxWords => ({
+  label: `Pan zero ${when}, g`,
   title: `Pan zero ${when}`,
-  prompt: `What the balance shows ${when} this weighing, pan empty: 0 is a reading, so type it. Blank is no reading. With both zeros the weighing is corrected by their middle. In grams.`,
+  prompt: `What the balance shows ${when} the weighings of this row, pan empty: 0 is a reading, so type it. With both zeros the weighings are corrected by their middle. In grams.`,
   refusal: "Type what the empty pan shows, in grams, such as 0 or -0.01; far from 0, zero the balance and weigh again.",
 });
 
-export const clockWords = (label: string, title: string, prompt: string): BoxWords => ({
-  label,
-  title,
-  prompt,
-  refusal: "Type a clock time such as 14:30, or a date and a clock time.",
-});
+/** Said when a bare number is typed where a clock time is wanted. */
+export const CLOCK_REFUSAL = "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time. With a date: 21 Nov 9:30.";
+
+export const clockWords = (title: string, prompt: string): Omit<BoxWords, "label"> => ({ title, prompt, refusal: CLOCK_REFUSAL });
 
 interface Bounds {
   readonly atLeast: number;
   readonly atMost: number;
 }
 
-export const celsiusWords = (label: string, title: string, prompt: string, { atLeast, atMost }: Bounds): BoxWords => ({
-  label,
+const NAME_OF = { C: "Celsius", F: "Fahrenheit" } as const;
+
+export const degreeWords = (title: string, prompt: string, unit: "C" | "F", { atLeast, atMost }: Bounds): Omit<BoxWords, "label"> => ({
   title,
-  prompt,
-  refusal: `Type degrees Celsius as a number from ${atLeast} to ${atMost}.`,
+  prompt: `${prompt} In °${unit}.`,
+  refusal: `Type degrees ${NAME_OF[unit]} as a number from ${atLeast} to ${atMost}.`,
 });
+
+/** Said where nothing is to be typed; without a prompt, so that moving about the sheet stays quiet. */
+export const boxWords = {
+  calculated: {
+    title: "Calculated",
+    prompt: "",
+    refusal: "Nothing to type here. Boxes stand left of the heavy line. Esc gives the formula back.",
+  },
+  goesOn: { title: "One box", prompt: "", refusal: "This box begins further left: type in its first cell." },
+} as const;

@@ -20,3 +20,5 @@ export const cautions: Readonly<Record<RunKind, readonly string[]>> = {
   charring: [...DRYING, ...CHARRING, ...DEFER],
   ashing: [...DRYING, ...CHARRING, ...ASHING, ...DEFER],
 };
+
+export const cautionWords = { heading: "CAUTIONS", about: "read before the first fire" } as const;

@@ -1,67 +1,143 @@
 import { joined, text, type Expression } from "../expressions/Expression";
-import { sheetWords } from "./sheetWords";
 
-/** Words of the checks: the name of each, and what it finds. Values stand where they are worked out. */
+/** The two grades of bad: what cannot be, and what may be. Mark, word and weight carry them; colour never alone. */
+export const MARKS = { contradiction: "▲ ", doubt: "? " } as const;
+
+const { contradiction, doubt } = MARKS;
+const doubted = (sentence: Expression) => joined(doubt, sentence);
+const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${sample}: `, sentence);
+
+/** Words of the checks: the name of each, and what it finds: where, what, and what to do. */
 export const checkWords = {
-  heading: "Checks",
-  inOrder: "in order",
+  heading: "CHECKS",
+  columns: { verdict: "Verdict", finding: "What was found, where, and what to do" },
+  verdicts: { inOrder: "✓ in order", notYet: "· not yet", doubt: "? doubt", contradiction: "▲ wrong" },
+  numbered: (number: number, name: string): string => `${number}  ${name}`,
   names: {
-    tare: "Vessel and sample",
+    vessel: "Vessel and sample",
+    times: "Times in order",
+    rows: "No row left out",
+    gain: "No gain on heating",
     order: "Order of weights",
-    gain: "Gain while drying",
-    steady: "Steady",
-    balance: "Balance fine enough",
-    range: "Typical range",
-    material: "Vessel and temperature",
-    closure: "Closure against open burning",
+    dryness: "Shown dry",
+    opened: "Opened when cold",
+    charDone: "Charring finished",
+    ashDone: "Ashing finished",
+    air: "No air got in",
+    vesselAgain: "Vessel at the end",
+    agree: "Samples agree",
+    fine: "Balance fine enough",
+    range: "Usual range",
+    material: "Vessel stands it",
+    analysis: "Analysis",
     zeros: "Pan zeros",
     warmth: "Cold when weighed",
+    typedOver: "Nothing typed over",
   },
-  /** What is said of one sample of several, and which others have something to look at too. */
-  ofSample: (sample: number, finding: Expression, others: readonly Expression[]) => joined(sheetWords.sample(sample), ": ", finding, ...others),
-  alsoSample: (sample: number): string => `; also sample ${sample}`,
-  tare: {
-    noVessel: "empty vessel not weighed",
-    notAbove: "moist weighing not above the empty vessel: typed without the vessel, or cells swapped",
-    barelyAbove: "moist weighing barely above the empty vessel: wrong vessel, or cells swapped",
+  /** Where a check cannot be worked out because a cell it reads shows an error. */
+  unreadable: doubted("A cell that this check reads shows an error: put that right first."),
+  vessel: {
+    notWeighed: (sample: number, vessel: Expression) => doubted(ofSample(sample, text`empty vessel not weighed, ${vessel}. Weigh it, or type tared.`)),
+    notAbove: (sample: number, moist: Expression, vessel: Expression) =>
+      joined(contradiction, ofSample(sample, text`${moist} is not above the empty vessel, ${vessel}. Typed without it, or swapped? Weigh again.`)),
+    barelyAbove: (sample: number, moist: Expression, vessel: Expression) =>
+      doubted(ofSample(sample, text`${moist} is barely above the empty vessel, ${vessel}. Another vessel, or swapped? Weigh again.`)),
   },
-  order: {
-    dryAboveMoist: "dry above moist",
-    dryNotAboveVessel: "dry sample not above the empty vessel",
-    charAboveDry: "char above the dry sample",
-    charBelowVessel: "char below the empty vessel",
-    ashAboveChar: "ash above char",
-    ashBelowVessel: "ash below the empty vessel",
+  times: {
+    noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
+    firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
+    dateMissing: (at: Expression, date: Expression, first: Expression) =>
+      doubted(text`${at} has a date and round 1 has none. Type the date of round 1 in ${date}, or in ${first} too.`),
+    notAfter: (at: Expression) => doubted(text`${at} is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.`),
+    decimal: (at: Expression, reads: Expression, typed: Expression, meant: Expression) =>
+      doubted(text`${at} reads ${reads}. If ${typed} was typed, type ${meant} with a colon.`),
+    farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
+      doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. If right, type its date too: 21 Nov 9:30.`),
+    longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),
+    minutesNotAfter: (at: Expression) => doubted(text`${at} is not after the round before. Type minutes since round 1.`),
+  },
+  rows: {
+    error: (at: Expression) => doubted(text`${at} shows an error. Type the weight again, in grams.`),
+    isText: (at: Expression) => doubted(text`${at} is text, not a weight. Type grams as a plain number.`),
+    gap: (at: Expression) => doubted(text`${at} is empty above a filled row. Type its weight, or clear what stands below it.`),
+    clock: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the time of that round: 9:30.`),
   },
   gain: {
-    heavier: (weighIn: Expression) => text`weigh-in ${weighIn} is heavier than the one before: damp taken up, a draught, or swapped cells`,
+    heavier: (at: Expression) => doubted(text`${at} is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.`),
   },
-  steady: {
-    charredBefore: "charred before it was shown steady",
-    seeTable: "see the weigh-in table",
-    notYet: "not steady yet",
-    notShown: (verdict: Expression) => text`not shown steady: ${verdict}`,
+  order: {
+    of: (sample: number, finding: Expression, others: readonly Expression[]) => joined(contradiction, ofSample(sample, finding), ...others),
+    alsoSample: (sample: number): string => ` Also sample ${sample}.`,
+    belowVessel: (at: Expression, vessel: Expression) => text`${at} is not above the empty vessel, ${vessel}. Weigh both again, cold.`,
+    dryAboveMoist: (dry: Expression, moist: Expression) => text`dry, ${dry}, is above moist, ${moist}. Swapped? Weigh again, cold.`,
+    charAboveDry: (char: Expression, dry: Expression) => text`char, ${char}, is above the dry sample, ${dry}. Swapped? Weigh again, cold.`,
+    charBelowVessel: (char: Expression, vessel: Expression) => text`char, ${char}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
+    ashAboveChar: (ash: Expression, char: Expression) => text`ash, ${ash}, is above char, ${char}. Swapped? Weigh both again, cold.`,
+    ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
   },
-  balance: {
-    moreMoist: (grams: Expression) => text`too coarse for the wanted uncertainty: weigh out ${grams} g or more of moist sample`,
-    moreDry: (grams: Expression) => text`too coarse for the wanted uncertainty: weigh out ${grams} g or more of dry sample`,
+  dryness: {
+    charredBefore: (row: Expression) => doubted(text`Charred, row ${row}, before it was shown dry: no share of the dry sample can be given.`),
+    unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
+    settings: (first: Expression, last: Expression) =>
+      doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
+    tooCoarse: (limit: Expression) => doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
-  range: { nothingLeft: (share: string): string => `no ${share} at all: check the weighings` },
+  opened: {
+    notInOrder: (row: Expression) => doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
+    tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
+      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Char may have burnt: the yield reads low.`),
+  },
+  fired: {
+    unfinished: (what: "Charring" | "Ashing") => doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
+    unjudged: (what: "Charring" | "Ashing", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
+  },
+  air: {
+    gained: (at: Expression) => doubted(text`${at} is heavier than the row above: air or damp got in between firings. Fire again, closed.`),
+    whiteEdges: (row: Expression) => doubted(text`White edges seen, row ${row} or near it: air got in and char burnt. The yield reads low.`),
+    low: (percent: Expression) => doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
+  },
+  vesselAgain: {
+    lighter: (sample: number, at: Expression, grams: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g lighter than before: scale lost, or another vessel. Weigh it again.`)),
+    heavier: (sample: number, at: Expression, grams: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g heavier, more than scale. Left inside? Brush it out, weigh it again.`)),
+  },
+  agree: {
+    sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
+    differ: (percent: Expression, times: Expression, apart: Expression) =>
+      doubted(text`Samples differ by ${percent} %, ${times} times the weighing ±${apart}. Weigh again; take more samples.`),
+    apart: (sample: Expression) => text`; sample ${sample} stands apart`,
+    beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
+      doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),
+  },
+  fine: {
+    tooLittle: (sample: number, grams: Expression) => doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
+  },
+  range: {
+    outside: (sample: number, finding: Expression) => doubted(ofSample(sample, finding)),
+    nothingLeft: (sample: number, share: string) => doubted(ofSample(sample, `no ${share} at all. Look at the weighings.`)),
+  },
   material: {
-    notListed: "this material is not in the list at the foot of the sheet",
-    aboveLimit: (set: Expression, stands: Expression, material: Expression) =>
-      text`set to ${set} °C, above the ${stands} °C that ${material} stands: change vessel or programme`,
+    notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),
+    aboveLimit: (at: Expression, set: Expression, unit: string, stands: Expression, material: Expression) =>
+      doubted(text`${at}: ${set} °${unit} is above the ${stands} °${unit} that ${material} stands. Change vessel or programme.`),
   },
-  closure: {
-    waits: (percent: Expression, least: string) => text`fractions and ash add up to ${percent} % so far: the comparison waits for ${least} %`,
-    seeComparison: "see the comparison with open burning",
-    notClosed: "what goes in and what comes out differ by more than a display step",
-    unexplained: (percent: Expression) => text`analysis and ash leave ${percent} % of the dry sample unexplained`,
+  analysis: {
+    both: (formula: Expression) => doubted(text`${formula}: a formula and an analysis are both given. Clear one of the two.`),
+    formula: (sentence: Expression) => doubted(sentence),
+    fractions: (first: Expression) => doubted(text`${first} on: typed as fractions? Type percent, such as 48.6 for 0.486.`),
+    waits: (percent: Expression, least: number) => doubted(text`The analysis adds up to ${percent} % with the ash: the comparison waits for ${least} %.`),
+    tooMuch: (percent: Expression) => doubted(text`The analysis adds up to ${percent} % with the ash, more than there is. Look for a slip.`),
+    unexplained: (percent: Expression) => doubted(text`The analysis leaves ${percent} % of the dry sample unexplained. Look for what is missing.`),
   },
-  zeros: { oneMissing: "one of the two zeros is missing: that weighing is not corrected" },
+  zeros: { oneMissing: (row: Expression) => doubted(text`Row ${row}: one of the two zeros is missing, so that row is not corrected. Type it, or clear the other.`) },
   warmth: {
-    readsLight: (weighIn: Expression, degrees: Expression, milligrams: Expression) =>
-      text`weigh-in ${weighIn} was ${degrees} °C above the room and reads light: this vessel by an unknown amount; the published case, a 17 g porcelain crucible, by up to ${milligrams} mg`,
-    readsHeavy: "weighed colder than the room: it reads heavy, and damp settles on it",
+    readsLight: (row: Expression, degrees: Expression, unit: string, milligrams: Expression) =>
+      doubted(text`Row ${row}: ${degrees} °${unit} above the room reads light; a 17 g crucible by up to ${milligrams} mg (published case). Cool first.`),
+    readsHeavy: (row: Expression) => doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
+  },
+  typedOver: {
+    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or copy the cell beside it here.`),
   },
 } as const;

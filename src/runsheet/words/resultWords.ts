@@ -1,35 +1,31 @@
 import { text, type Expression } from "../expressions/Expression";
 
-/** Words of the results, and of the judgement of replicates. */
+/** Words of the results. */
 export const resultWords = {
-  heading: "Results, each with its ± standard uncertainty (k = 1)",
-  uncertain: "± standard uncertainty (k = 1)",
-  column: "Share or count",
-  mean: "Mean",
-  deviation: "Standard deviation",
-  steadySince: "Steady since weigh-in",
+  heading: "RESULTS (shares)",
+  trust: "Trust",
+  plusMinus: (sample: number): string => `${sample} ± 95 %`,
+  together: "Together",
   shares: {
-    moistureWet: "Moisture, wet basis",
-    moistureDry: "Moisture, dry basis",
-    volatile: "Volatile fraction of dry sample",
-    charYield: "Char yield of dry sample",
-    charYieldAshFree: "Char yield, ash-free",
-    ash: "Ash of dry sample",
+    moistureWet: "Water, of moist sample",
+    moistureDry: "Water, to dry sample",
+    volatile: "Left as vapour, of dry",
+    charYield: "Stayed as char, of dry",
+    charYieldAshFree: "Char without its ash",
+    ash: "Ash, of dry",
   },
-  checkAsh: "check the ash weighing",
-  /** "34.801 % ± 0.010 %" of two numbers of percent. */
+  withheld: "withheld",
+  contradicts: "none: a weight contradicts",
+  noCommonValue: "? no common value",
+  keptApart: "kept apart",
+  trusted: "✓",
+  contradicted: (check: number): string => `▲ check ${check}`,
+  doubted: (check: number): string => `? check ${check}`,
+  foot: (factor: Expression, count: Expression) =>
+    text`± per sample: the weighings alone (2 u). ± together: the larger of that and the scatter between samples (factor ${factor} for ${count}).`,
+  footOfOne: "± per sample: the weighings alone (2 u, about 95 %).",
+  /** "34.80 % ± 0.26 %" of two numbers of percent. */
   withUncertainty: (percent: Expression, uncertainty: Expression) => text`${percent} % ± ${uncertainty} %`,
-} as const;
-
-export const replicateWords = {
-  heading: "Replicates",
-  columns: ["Share", "Finished, n", "Range", "Method's s, from earlier work", "Critical range, 95 %", "Verdict"],
-  agree: "agree: within the critical range; report the mean",
-  apart: "too far apart: look for a cause, take more results, or report the median and say so",
-  known: {
-    title: "Repeatability s",
-    prompt:
-      "Standard deviation of this share between replicates, from earlier work with this method: 0.3% or 0.003. Blank: the replicates are not judged; their own s cannot do that.",
-    refusal: "Type a fraction such as 0.003 or 0.3%, or leave the box blank.",
-  },
+  plusMinusSign: "±",
+  percent: (value: Expression) => text`${value} %`,
 } as const;

@@ -1,23 +1,27 @@
-/** Words of the sheet as a whole. Units stand in brackets after the quantity. */
+/** Words of the sheet as a whole. */
 export const sheetWords = {
-  title: { drying: "Run sheet: drying", charring: "Run sheet: drying and charring", ashing: "Run sheet: drying, charring and ashing" },
-  sheetName: { drying: "Drying run", charring: "Charring run", ashing: "Ashing run" },
-  purpose: {
-    drying: "Dry a weighed sample to constant weight and read off its moisture.",
-    charring: "Dry a weighed sample to constant weight, char it without air, and read off what left as vapour and what stayed as char.",
-    ashing: "Dry a weighed sample to constant weight, char it without air, burn the char to ash, and read off each share.",
-  },
-  legend: {
-    input: "Boxed: for you to fill in",
-    computed: "Plain: calculated; stays empty until its inputs are there",
-  },
-  cautions: "Cautions",
   unnamedVessel: "vessel",
   sample: (number: number): string => `Sample ${number}`,
+  says: "What the sheet says",
   workings: {
-    results: "Working: for results and checks",
-    weighIns: "Working: for chart and table",
-    sample: (number: number): string => `Working, sample ${number}`,
+    title: "WORKINGS. Nothing to type here; not printed.",
+    u: "u of one weighing, g; change two explain, g",
+    next: "row of the next box; 0: all is weighed",
+    inUse: "samples under way",
+    start: "round 1 was at (days)",
+    steadyRound: "steady since round, each and all",
+    weighingsLeft: "more rounds, by the curve",
+    contradiction: "weights that contradict",
+    vessel: "empty vessel counted, g",
+    corrected: "counted, g with the vessel",
+    together: "± 95 % together",
+    steadyFiring: "steady since firing, each and all",
+    firedVessel: "vessel counted here, g",
+    before: "before the first firing, g",
   },
-  chart: { title: "Drying", x: "Elapsed (min)", y: "Sample (g)" },
+  /** Heading of the minutes, by which the pane finds a run sheet's weighings. */
+  elapsed: "Elapsed (min)",
+  chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g" },
+  curves: { heading: "CURVES", about: "weight against time; lines told apart by their markers" },
+  print: { left: "&8&A, printed &D", centre: "&8Page &P of &N", right: "&8Retort run sheet" },
 } as const;

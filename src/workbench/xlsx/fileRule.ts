@@ -13,7 +13,7 @@ import type { DataValidation } from "exceljs";
 export function fileRule(rule: IDataValidationRule): DataValidation {
   const said = {
     allowBlank: true,
-    showInputMessage: true,
+    showInputMessage: (rule.prompt ?? "") !== "",
     promptTitle: rule.promptTitle ?? "",
     prompt: rule.prompt ?? "",
     showErrorMessage: rule.showErrorMessage === true,
@@ -21,6 +21,7 @@ export function fileRule(rule: IDataValidationRule): DataValidation {
     error: rule.error ?? "",
   };
   if (rule.type === DataValidationType.LIST) return { ...said, type: "list", formulae: [`"${rule.formula1 ?? ""}"`] };
+  if (rule.type === DataValidationType.CUSTOM) return { ...said, type: "custom", formulae: [(rule.formula1 ?? "").replace(/^=/, "")] };
   if (rule.type !== DataValidationType.DECIMAL || rule.operator !== DataValidationOperator.BETWEEN) {
     return { ...said, type: "any" as "custom", formulae: [] };
   }
@@ -51,5 +52,6 @@ function allowedBy({ type, operator, formulae }: DataValidation): Partial<IDataV
   if (type === "decimal" && operator === "between") {
     return { type: DataValidationType.DECIMAL, operator: DataValidationOperator.BETWEEN, formula1: String(first), formula2: String(second) };
   }
+  if (type === "custom" && typeof first === "string") return { type: DataValidationType.CUSTOM, formula1: `=${first}` };
   return { type: DataValidationType.ANY };
 }

@@ -52,11 +52,22 @@ export function lookOf({ font, fill, border, alignment, numFmt }: Partial<Style>
   };
 }
 
+/** The lines that our own sheets use. */
+const IN_FILE: Readonly<Partial<Record<BorderStyleTypes, Border["style"]>>> = {
+  [BorderStyleTypes.THIN]: "thin",
+  [BorderStyleTypes.MEDIUM]: "medium",
+  [BorderStyleTypes.DOTTED]: "dotted",
+};
+
+const styleOf = (inFile: Border["style"]): BorderStyleTypes =>
+  inFile === "medium" ? BorderStyleTypes.MEDIUM : inFile === "dotted" ? BorderStyleTypes.DOTTED : BorderStyleTypes.THIN;
+
 const fileBorders = (lines: IBorderData): Partial<Borders> =>
   Object.fromEntries(
     SIDES.flatMap(([side, inFile]) => {
-      const colour = lines[side]?.cl.rgb;
-      return colour ? [[inFile, { style: "thin", color: { argb: argbOf(colour) } }]] : [];
+      const line = lines[side];
+      const colour = line?.cl.rgb;
+      return line && colour ? [[inFile, { style: IN_FILE[line.s] ?? "thin", color: { argb: argbOf(colour) } }]] : [];
     }),
   );
 
@@ -64,7 +75,7 @@ const gridBorders = (lines: Partial<Borders>): IBorderData =>
   Object.fromEntries(
     SIDES.flatMap(([side, inFile]) => {
       const line: Partial<Border> | undefined = lines[inFile];
-      return line?.style === undefined ? [] : [[side, { s: BorderStyleTypes.THIN, cl: { rgb: rgbOf(line.color?.argb ?? `${OPAQUE}000000`) } }]];
+      return line?.style === undefined ? [] : [[side, { s: styleOf(line.style), cl: { rgb: rgbOf(line.color?.argb ?? `${OPAQUE}000000`) } }]];
     }),
   );
 

@@ -10,6 +10,7 @@ import { rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { fileLibrary } from "./fileLibrary";
 import { fileRule } from "./fileRule";
+import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "./storedFormula";
 
@@ -36,10 +37,12 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
 
 function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
   const frozenRows = data.freeze?.ySplit ?? 0;
+  const plans = plansOf(data);
   const written = file.addWorksheet(sheet.getSheetName(), {
     views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows }] : [],
-    pageSetup: ON_PAPER,
+    pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
+  if (plans.print !== undefined) written.headerFooter.oddFooter = footerOf(plans.print);
   for (const [column, { w }] of Object.entries(data.columnData ?? {}))
     if (w !== undefined) written.getColumn(Number(column) + 1).width = charactersOf(w);
   for (const [row, { h }] of Object.entries(data.rowData ?? {}))
@@ -52,6 +55,9 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
   }
   const used = usedArea(engine, sheet);
   if (used !== undefined) writeValues(engine, sheet, used, written);
+  // After the values: a break belongs to a row that stands.
+  for (const row of plans.print?.breaksBefore ?? []) written.getRow(row - 1).addPageBreak();
+  for (const emphasis of plans.emphasis ?? []) written.addConditionalFormatting(conditional(emphasis));
   writeRules(sheet, written);
 }
 

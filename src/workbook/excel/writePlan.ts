@@ -1,10 +1,11 @@
 import { rangeOf, type CellArea } from "../cellArea";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
 import type { EntryRule, SheetPlan } from "../SheetPlan";
-import { sheetStyles, type SheetStyle } from "../sheetStyles";
+import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle } from "../sheetStyles";
 import { alikeAreas } from "./alikeAreas";
 import { cellBlocks } from "./cellBlocks";
 import { CELLS_A_REQUEST, inRequests } from "./inRequests";
+import { emphasise, setPage } from "./pageAndEmphasis";
 
 /**
  * Writes everything of a plan but its chart onto a new sheet: one request unless the sheet is very large. The number formats wait
@@ -13,6 +14,13 @@ import { CELLS_A_REQUEST, inRequests } from "./inRequests";
 export async function writePlan(context: Excel.RequestContext, worksheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
   plan.columnWidths.forEach((characters, column) => (worksheet.getCell(0, column).format.columnWidth = columnPoints(characters)));
   for (const { value, area } of alikeAreas(plan.cells, ({ style }) => style)) applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value]);
+  for (const { area } of alikeAreas(plan.cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined))) {
+    const line = worksheet.getRange(rangeOf(area)).format.borders.getItem(Excel.BorderIndex.edgeLeft);
+    Object.assign(line, { style: Excel.BorderLineStyle.continuous, weight: Excel.BorderWeight.medium, color: HEAVY_LINE });
+  }
+  for (const { from, to, height } of plan.rowHeights ?? []) worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height;
+  for (const emphasis of plan.emphasis ?? []) emphasise(worksheet, emphasis);
+  if (plan.print) setPage(worksheet, plan.print);
   for (const rule of plan.entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
   const weigh = ({ area }: { area: { rows: number; columns: number } }): number => area.rows * area.columns;
@@ -34,7 +42,8 @@ export const columnPoints = (characters: number): number => pixelsOf(characters)
 function setEntryRule(validation: Excel.DataValidation, { allow, promptTitle, prompt, refusal }: EntryRule): void {
   if (allow.kind === "number") validation.rule = { decimal: bounds(allow.atLeast, allow.atMost) };
   if (allow.kind === "words") validation.rule = { list: { inCellDropDown: true, source: allow.words.join(",") } };
-  validation.prompt = { showPrompt: true, title: promptTitle, message: prompt };
+  if (allow.kind === "condition") validation.rule = { custom: { formula: allow.condition } };
+  if (prompt !== "") validation.prompt = { showPrompt: true, title: promptTitle, message: prompt };
   if (allow.kind === "anything") return;
   validation.errorAlert = { showAlert: true, style: Excel.DataValidationAlertStyle.stop, title: promptTitle, message: refusal };
 }
@@ -55,19 +64,25 @@ function applyStyle(range: Excel.Range, area: CellArea, style: SheetStyle): void
   if (style.fill !== undefined) fill.color = style.fill;
   if (style.align === "right") range.format.horizontalAlignment = Excel.HorizontalAlignment.right;
   if (style.wrap) range.format.wrapText = true;
-  if (style.border !== undefined) surround(range, area, style.border);
+  if (style.border !== undefined) surround(range, area, style.border, style);
+  if (style.foot !== undefined) footLines(range, area, style.foot);
 }
 
-/** A thin line around every cell of the range; a range of one row has no horizontal line inside it. */
-function surround(range: Excel.Range, { rows, columns }: CellArea, colour: string): void {
-  const lines: Excel.BorderIndex[] = [
-    Excel.BorderIndex.edgeTop,
-    Excel.BorderIndex.edgeBottom,
-    Excel.BorderIndex.edgeLeft,
-    Excel.BorderIndex.edgeRight,
-  ];
+/** A dotted line below every cell of the range. */
+function footLines(range: Excel.Range, { rows }: CellArea, colour: string): void {
+  for (const line of [Excel.BorderIndex.edgeBottom, ...(rows > 1 ? [Excel.BorderIndex.insideHorizontal] : [])]) {
+    const border = range.format.borders.getItem(line);
+    border.style = Excel.BorderLineStyle.dot;
+    border.color = colour;
+  }
+}
+
+/** A thin line around every cell of the range, on the sides that the style has; a range of one row has no horizontal line inside it. */
+function surround(range: Excel.Range, { rows, columns }: CellArea, colour: string, { sides = SIDES }: SheetStyle): void {
+  const edges = { left: Excel.BorderIndex.edgeLeft, right: Excel.BorderIndex.edgeRight, top: Excel.BorderIndex.edgeTop, bottom: Excel.BorderIndex.edgeBottom };
+  const lines: Excel.BorderIndex[] = sides.map((side) => edges[side]);
   if (rows > 1) lines.push(Excel.BorderIndex.insideHorizontal);
-  if (columns > 1) lines.push(Excel.BorderIndex.insideVertical);
+  if (columns > 1 && sides.length === SIDES.length) lines.push(Excel.BorderIndex.insideVertical);
   for (const line of lines) {
     const border = range.format.borders.getItem(line);
     border.style = Excel.BorderLineStyle.continuous;

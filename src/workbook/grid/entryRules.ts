@@ -19,8 +19,8 @@ export function dataValidation(rule: EntryRule, uid: string): IDataValidationRul
     ranges: [{ startRow: area.row, startColumn: area.column, endRow: area.row + area.rows - 1, endColumn: area.column + area.columns - 1 }],
     ...allowed(rule.allow),
     allowBlank: true,
-    showInputMessage: true,
-    promptTitle: rule.promptTitle,
+    showInputMessage: rule.prompt !== "",
+    promptTitle: rule.prompt === "" ? "" : rule.promptTitle,
     prompt: rule.prompt,
     showErrorMessage: rule.allow.kind !== "anything",
     errorStyle: DataValidationErrorStyle.STOP,
@@ -34,6 +34,7 @@ function allowed(
   if (allow.kind === "words")
     return { type: DataValidationType.LIST, formula1: allow.words.join(","), showDropDown: true, renderMode: DataValidationRenderMode.ARROW };
   if (allow.kind === "anything") return { type: DataValidationType.ANY };
+  if (allow.kind === "condition") return { type: DataValidationType.CUSTOM, formula1: allow.condition };
   return {
     type: DataValidationType.DECIMAL,
     operator: DataValidationOperator.BETWEEN,

@@ -23,7 +23,9 @@ export function fitRowHeights(engine: GridEngine, sheet: FWorksheet): void {
       look?.tb === WrapStrategy.WRAP ? wrappedHeight(readCell(engine, sheet, row, column).shown, look, sheet.getColumnWidth(column)) : 0;
     heights.set(row, Math.max(heights.get(row) ?? 0, large, wrapped));
   });
-  for (const [row, height] of heights) if (height > ROW_HEIGHT) sheet.setRowHeightsForced(row, 1, Math.ceil(height));
+  const planned = sheet.getSheet().getRowManager().getRowData();
+  // A row whose height was planned keeps it.
+  for (const [row, height] of heights) if (height > ROW_HEIGHT && planned[row]?.ia !== BooleanNumber.FALSE) sheet.setRowHeightsForced(row, 1, Math.ceil(height));
 }
 
 function wrappedHeight(text: string, look: IStyleData, columnWidth: number): number {

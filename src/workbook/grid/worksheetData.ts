@@ -13,7 +13,7 @@ import {
 import { areaNamed } from "../areaNamed";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
 import type { CellStyle, PlannedCell, SheetPlan } from "../SheetPlan";
-import { sheetStyles } from "../sheetStyles";
+import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle, type Side } from "../sheetStyles";
 import { cellData } from "./cellData";
 
 /** Room to go on working below and beside what is planned. */
@@ -42,18 +42,26 @@ export function worksheetData(plan: SheetPlan, id: string, name: string): Partia
     defaultRowHeight: ROW_HEIGHT,
     cellData: cells,
     columnData: Object.fromEntries(plan.columnWidths.map((characters, column) => [column, { w: pixelsOf(characters) }])),
+    rowData: Object.fromEntries(
+      (plan.rowHeights ?? []).flatMap(({ from, to, height }) =>
+        Array.from({ length: to - from + 1 }, (_, index) => [from - 1 + index, { h: rowPixelsOf(height), ia: BooleanNumber.FALSE }]),
+      ),
+    ),
+    // The grid does not print and shows no conditional looks; what it saves carries both.
+    custom: { print: plan.print, emphasis: plan.emphasis },
     ...(plan.frozenRows > 0 && { freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 } }),
   };
 }
 
-function dataOf({ content, formula, style, format }: PlannedCell): ICellData {
+function dataOf({ content, formula, style, format, heavyLeft }: PlannedCell): ICellData {
   const held: ICellData = formula === undefined ? cellData(content ?? null) : { f: formula };
-  return { ...held, s: gridStyle(style, format) };
+  return { ...held, s: gridStyle(style, format, heavyLeft === true) };
 }
 
 /** A planned look and number format in the engine's own terms. */
-function gridStyle(style: CellStyle | undefined, format: string | undefined): IStyleData {
+function gridStyle(style: CellStyle | undefined, format: string | undefined, heavyLeft: boolean): IStyleData {
   const look = style === undefined ? undefined : sheetStyles[style];
+  const lines = { ...linesOf(look), ...(heavyLeft && { l: { s: BorderStyleTypes.MEDIUM, cl: { rgb: HEAVY_LINE } } }) };
   return {
     vt: VerticalAlign.MIDDLE,
     ...(look?.align === "right" && { ht: HorizontalAlign.RIGHT }),
@@ -63,12 +71,16 @@ function gridStyle(style: CellStyle | undefined, format: string | undefined): IS
     ...(look?.italic === true && { it: BooleanNumber.TRUE }),
     ...(look?.wrap === true && { tb: WrapStrategy.WRAP }),
     ...(look?.size !== undefined && { fs: look.size }),
-    ...(look?.border !== undefined && { bd: thinLines(look.border) }),
+    ...(Object.keys(lines).length > 0 && { bd: lines }),
     ...(format !== undefined && { n: { pattern: format } }),
   };
 }
 
-function thinLines(colour: string): IStyleData["bd"] {
-  const line: IBorderStyleData = { s: BorderStyleTypes.THIN, cl: { rgb: colour } };
-  return { t: line, r: line, b: line, l: line };
+const IN_GRID: Readonly<Record<Side, "l" | "r" | "t" | "b">> = { left: "l", right: "r", top: "t", bottom: "b" };
+
+function linesOf(look: SheetStyle | undefined): NonNullable<IStyleData["bd"]> {
+  if (look?.foot !== undefined) return { b: { s: BorderStyleTypes.DOTTED, cl: { rgb: look.foot } } };
+  if (look?.border === undefined) return {};
+  const line: IBorderStyleData = { s: BorderStyleTypes.THIN, cl: { rgb: look.border } };
+  return Object.fromEntries((look.sides ?? SIDES).map((side) => [IN_GRID[side], line]));
 }

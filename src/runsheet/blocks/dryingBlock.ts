@@ -1,0 +1,90 @@
+import { cell, range } from "../expressions/Expression";
+import { elapsed } from "../formulas/clock";
+import { drySays, lostSince, roundSays } from "../formulas/rowSays";
+import { correctionFor, countedWeighing } from "../formulas/strip";
+import { dryNet, vesselCounted } from "../formulas/weighings";
+import { CLOCK, LABEL } from "../sheet/Columns";
+import type { RunSheet } from "../sheet/RunSheet";
+import { clockWords, massWords } from "../words/BoxWords";
+import { sheetWords } from "../words/sheetWords";
+import { weighingWords } from "../words/weighingWords";
+import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Block, type BlockCell } from "./Block";
+import { box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, vesselOr } from "./entries";
+import { stripBlock } from "./stripBlock";
+
+// Minutes since round 1: up to a quarter of a year.
+const MOST_MINUTES = 131_400;
+
+/** The empty vessels and the rounds of weighing while drying, all samples side by side. */
+export function dryingBlock(sheet: RunSheet): Block {
+  const { rows, columns, options, samples, formats, drying } = sheet;
+  const { heading, vessel, first, last, total, strip } = rows.drying;
+  const { workings } = sheetWords;
+  const isClock = options.timing === "clock";
+  const words = {
+    [LABEL]: weighingWords.drying,
+    [CLOCK]: isClock ? weighingWords.clock : weighingWords.minute,
+    ...overSamples(sheet, sheetWords.sample, weighingWords.lost),
+    [columns.verdict]: sheetWords.says,
+  };
+  const rounds = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const boxes = range(drying.box(first, 1), drying.box(last, options.replicates));
+  const vessels = range(columns.box(vessel, 1), columns.box(vessel, options.replicates));
+  const { label, title, about, refusal, beside } = weighingWords.vessel;
+  const clocks = range(cell(first, CLOCK), cell(last, CLOCK));
+  const roundWords = (of: typeof weighingWords.moistBox | typeof weighingWords.roundBox) => massWords("", of.title, of.about, options.readability);
+  return together(
+    {
+      cells: [
+        ...band(sheet, heading, "runBand", words),
+        workingLabel(sheet, heading, workings.corrected),
+        { at: cell(heading, columns.elapsed), content: sheetWords.elapsed, style: "runWorkingHeading" },
+        { at: cell(vessel, LABEL), content: label, style: "runLabel" },
+        ...samples.map((sample) => box(columns.box(vessel, sample), { format: formats.read })),
+        { at: cell(vessel, columns.verdict), content: beside, style: "runHelp" },
+        workingLabel(sheet, vessel, workings.vessel),
+        ...samples.map((sample) =>
+          working(sheet.vessel(sample), vesselCounted(columns.box(vessel, sample), correctionFor(sheet, strip, "vessel")), formats.reckoned),
+        ),
+        ...rounds.flatMap((row) => roundRow(sheet, row)),
+        { at: cell(total, LABEL), content: weighingWords.dry, style: "runTotal" },
+        ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryNet(sheet, sample), "runTotal", formats.reckoned)),
+        calculated(cell(total, columns.verdict), drySays(sheet), "runTotal"),
+      ],
+      entryRules: [
+        boxRule(vessels, { title, prompt: `${about} In grams.`, refusal }, vesselOr(vessels.from, options.readability)),
+        boxRule(clocks, ...timeRule(isClock, clocks.from)),
+        boxRule(range(boxes.from, drying.box(first, options.replicates)), roundWords(weighingWords.moistBox), masses(options.readability)),
+        ...(last > first ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))] : []),
+      ],
+    },
+    strip === undefined ? ofCells() : stripBlock(sheet, strip, rounds.map((_, index) => weighingWords.round(index + 1)), options.temperatures),
+  );
+}
+
+const timeRule = (isClock: boolean, at: Parameters<typeof clockAt>[0]): [Parameters<typeof boxRule>[1], Parameters<typeof boxRule>[2]] =>
+  isClock
+    ? [clockWords(weighingWords.clockBox.title, weighingWords.clockBox.prompt), clockAt(at)]
+    : [weighingWords.minuteBox, numbers({ atLeast: 0, atMost: MOST_MINUTES })];
+
+function roundRow(sheet: RunSheet, row: number): BlockCell[] {
+  const { rows, columns, options, samples, formats, drying } = sheet;
+  const { first, strip } = rows.drying;
+  const correction = correctionFor(sheet, strip, row - first);
+  const counts = (sample: number, at: number) => (options.panZeros ? columns.working(at, sample) : drying.box(at, sample));
+  return [
+    { at: cell(row, LABEL), content: weighingWords.round(row - first + 1), style: "runLabel" },
+    box(cell(row, CLOCK), { format: options.timing === "clock" ? CLOCK_FORMAT : "0.##" }),
+    ...samples.map((sample) => box(drying.box(row, sample), { format: formats.read })),
+    ...(row === first
+      ? []
+      : samples.map((sample) =>
+          calculated(drying.lost(row, sample), lostSince(counts(sample, row - 1), counts(sample, row)), "runReckoned", formats.reckoned),
+        )),
+    calculated(drying.verdict(row), roundSays(sheet, row), "runVerdict"),
+    working(cell(row, columns.elapsed), elapsed(sheet, row), "0"),
+    ...(options.panZeros
+      ? samples.map((sample) => working(columns.working(row, sample), countedWeighing(drying.box(row, sample), correction), formats.reckoned))
+      : []),
+  ];
+}

@@ -1,0 +1,113 @@
+import { cell, range, type Cell } from "../expressions/Expression";
+import { isNumber, when } from "../expressions/choices";
+import { fn, reckon } from "../expressions/Expression";
+import { firedVessel } from "../formulas/results";
+import { firedSays, firingSays, lostSince } from "../formulas/rowSays";
+import { correctionFor, countedWeighing } from "../formulas/strip";
+import { allSteady, beforeFiring, firedNet, steadyFiring } from "../formulas/weighings";
+import { inDegrees } from "../options/degrees";
+import { optionBounds } from "../options/optionBounds";
+import { LABEL } from "../sheet/Columns";
+import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../sheet/RunSheet";
+import { clockWords, degreeWords, massWords, type BoxWords } from "../words/BoxWords";
+import { fireWords } from "../words/fireWords";
+import { sheetWords } from "../words/sheetWords";
+import { weighingWords } from "../words/weighingWords";
+import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Allowed, type Block, type BlockCell } from "./Block";
+import { ANYTHING, box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, wideBox } from "./entries";
+import { stripBlock } from "./stripBlock";
+
+const LONGEST_HOLD = 10_000;
+
+/** One phase of firing: what is noted of each firing, and the weighings when cold. */
+export function firingBlock(sheet: RunSheet, table: Fired, phase: "charring" | "ashing", number: number): Block {
+  return together(fireTable(sheet, table, phase), weighedTable(sheet, table, phase, number));
+}
+
+/** The one table that crosses the heavy line: all of it is written by hand. */
+function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "ashing"): Block {
+  const { degrees } = sheet.options;
+  const { heading, first, last } = rows.fire;
+  const names = fireWords.columns(degrees);
+  const every = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const at = fire(first);
+  const kiln = inDegrees(optionBounds.kiln, degrees);
+  const rules: Readonly<Record<Exclude<FireColumn, "seen">, readonly [Omit<BoxWords, "label">, Allowed, string]>> = {
+    lit: [clockWords(fireWords.lit.title, fireWords.lit.prompt), clockAt(at.lit), CLOCK_FORMAT],
+    set: [degreeWords(fireWords.set.title, fireWords.set.prompt, degrees, kiln), numbers(kiln), "0"],
+    measured: [degreeWords(fireWords.measured.title, fireWords.measured.prompt, degrees, kiln), numbers(kiln), "0"],
+    held: [fireWords.held, numbers({ atLeast: 0, atMost: LONGEST_HOLD }), "0"],
+    quiet: [clockWords(fireWords.quiet.title, fireWords.quiet.prompt), clockAt(at.quiet), CLOCK_FORMAT],
+    opened: [clockWords(fireWords.opened.title, fireWords.opened.prompt), clockAt(at.opened), CLOCK_FORMAT],
+  };
+  const boxed = Object.entries(rules) as [Exclude<FireColumn, "seen">, (typeof rules)["lit"]][];
+  const headings = { [LABEL]: fireWords.heading[phase], ...Object.fromEntries(FIRE_COLUMNS.map((name) => [at[name].column, names[name]])) };
+  return together(
+    {
+      cells: [
+        ...band(sheet, heading, "runBand", headings),
+        ...every.flatMap((row): BlockCell[] => [
+          { at: cell(row, LABEL), content: fireWords.firing(row - first + 1), style: "runLabel" },
+          ...boxed.map(([name, [, , format]]) => box(fire(row)[name], { format })),
+        ]),
+      ],
+      entryRules: boxed.map(([name, [words, allow]]) => boxRule(range(at[name], fire(last)[name]), words, allow)),
+    },
+    ...every.map((row) => wideBox(fire(row).seen, sheet.columns.verdict, fireWords.seen, ANYTHING)),
+  );
+}
+
+function weighedTable(sheet: RunSheet, table: Fired, phase: "charring" | "ashing", number: number): Block {
+  const { columns, samples, options, formats } = sheet;
+  const { heading, first, last, total, strip, fire } = table.rows;
+  const { workings } = sheetWords;
+  const every = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const words = phase === "charring" ? weighingWords.charBox : weighingWords.ashBox;
+  const boxes = range(table.box(first, 1), table.box(last, options.replicates));
+  const label = (row: number): string => weighingWords.afterFiring(row - first + 1);
+  return together(
+    {
+      cells: [
+        ...band(sheet, heading, "runLightBand", {
+          [LABEL]: weighingWords.weighedCold(number),
+          ...overSamples(sheet, sheetWords.sample, weighingWords.lost),
+          [columns.verdict]: sheetWords.says,
+        }),
+        workingLabel(sheet, fire.first, workings.steadyFiring),
+        ...samples.map((sample) => working(table.steady(sample), steadyFiring(sheet, table, sample))),
+        working(table.allSteady, allSteady(sheet, table)),
+        workingLabel(sheet, fire.heading, workings.firedVessel),
+        ...samples.map((sample) => working(table.vessel(sample), firedVessel(sheet, table, sample), formats.corrected)),
+        workingLabel(sheet, heading, workings.before),
+        ...samples.map((sample) => working(columns.working(heading, sample), beforeFiring(sheet, table, sample), formats.reckoned)),
+        working(cell(heading, columns.elapsed), 0, "0"),
+        ...every.flatMap((row): BlockCell[] => [
+          { at: cell(row, LABEL), content: label(row), style: "runLabel" },
+          ...samples.map((sample) => box(table.box(row, sample), { format: formats.read })),
+          ...samples.map((sample) =>
+            calculated(table.lost(row, sample), lostSince(columns.working(row - 1, sample), columns.working(row, sample)), "runReckoned", formats.reckoned),
+          ),
+          calculated(table.verdict(row), firingSays(sheet, table, row), "runVerdict"),
+          ...samples.map((sample) =>
+            working(columns.working(row, sample), countedWeighing(table.box(row, sample), correctionFor(sheet, strip, row - first)), formats.reckoned),
+          ),
+          working(cell(row, columns.elapsed), heldSoFar(sheet, table, row), "0"),
+        ]),
+        { at: cell(total, LABEL), content: phase === "charring" ? weighingWords.char : weighingWords.ash, style: "runTotal" },
+        ...samples.map((sample) => calculated(columns.reckoned(total, sample), firedNet(table, sample), "runTotal", formats.reckoned)),
+        calculated(cell(total, columns.verdict), firedSays(sheet, table), "runTotal"),
+      ],
+      entryRules: [boxRule(boxes, massWords("", words.title, words.about, options.readability), masses(options.readability))],
+    },
+    strip === undefined ? ofCells() : stripBlock(sheet, strip, every.map(label), false),
+  );
+}
+
+/** Minutes at temperature so far, for a limit per hour; a firing without its minutes counts one, so that the next one is later. */
+function heldSoFar(sheet: RunSheet, table: Fired, row: number) {
+  const { fire, first } = table.rows;
+  const held: Cell = table.fire(fire.first + row - first).held;
+  const before = cell(row - 1, sheet.columns.elapsed);
+  return reckon(before, "+", when(isNumber(held), fn("MAX", held, 1), 1));
+}
+

@@ -1,0 +1,57 @@
+import { range, reckon, fn, cell, fixed, type Cell } from "../expressions/Expression";
+import { answerOf, checksSay, coversSay, openlySays, type ChecksAt } from "../formulas/answer";
+import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
+import { allSteady, steadyRound } from "../formulas/weighings";
+import { weighingUncertainty } from "../formulas/weighingUncertainty";
+import { onceNumbers } from "../expressions/choices";
+import type { CheckName } from "../sheet/layout";
+import type { RunSheet } from "../sheet/RunSheet";
+import { CLOCK, LABEL } from "../sheet/Columns";
+import { kindWords } from "../words/kindWords";
+import { sheetWords } from "../words/sheetWords";
+import { calculated, ofCells, working, workingLabel, type Block } from "./Block";
+
+// The next step stands beside the title, over the second sample's boxes.
+const NEXT = 3;
+// About 95 % for the change between two weighings, each with u: 2 sqrt(2) u (GUM, JCGM 100:2008, 6.3.3).
+const COVERAGE = 2;
+
+/** Where the checks stand. */
+export function checksAt({ rows }: RunSheet): ChecksAt {
+  const { lines } = rows.checks;
+  const [first, last] = [lines[0]?.row ?? 0, lines.at(-1)?.row ?? 0];
+  const down = (column: number) => range(fixed(cell(first, column)), fixed(cell(last, column)));
+  const verdictOn = (name: CheckName): Cell | undefined => {
+    const line = lines.find(({ check }) => check === name);
+    return line && fixed(cell(line.row, CLOCK));
+  };
+  return { verdicts: down(CLOCK), findings: down(CLOCK + 1), count: lines.length, agree: verdictOn("agree"), analysis: verdictOn("analysis") };
+}
+
+/** What run this is and what comes next, the answer, the checks, and what the answer stands on; beside them the first workings. */
+export function headBlock(sheet: RunSheet): Block {
+  const { rows, options, working: own, drying, formats, samples } = sheet;
+  const { head } = rows;
+  const checks = checksAt(sheet);
+  const { workings } = sheetWords;
+  const answer = fixed(cell(head.answer, LABEL));
+  return ofCells(
+    { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
+    calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
+    calculated(answer, answerOf(sheet, checks), "runAnswer"),
+    calculated(cell(head.checks, LABEL), checksSay(checks), "runStrong"),
+    calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
+    calculated(cell(head.openly, LABEL), openlySays(sheet, answer, checks), "runLine"),
+    workingLabel(sheet, head.title, workings.title),
+    workingLabel(sheet, head.answer, workings.u),
+    working(own.u, weighingUncertainty(sheet), formats.uncertainty),
+    working(own.explained, onceNumbers([own.u], reckon(reckon(COVERAGE, "*", fn("SQRT", 2)), "*", own.u)), formats.uncertainty),
+    workingLabel(sheet, head.checks, workings.next),
+    working(own.next, nextRow(sheet)),
+    workingLabel(sheet, head.covers, workings.inUse),
+    working(own.inUse, samplesInUse(sheet)),
+    workingLabel(sheet, head.openly, workings.steadyRound),
+    ...samples.map((sample) => working(drying.steady(sample), steadyRound(sheet, sample))),
+    working(drying.allSteady, allSteady(sheet, drying)),
+  );
+}

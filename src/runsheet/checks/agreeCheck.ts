@@ -1,0 +1,48 @@
+import { all, any, NOTHING, when } from "../expressions/choices";
+import { fn, is, reckon, retort, type Expression } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
+import { headline } from "../formulas/answer";
+import type { RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
+import { step, type Check } from "./Check";
+
+const words = checkWords.agree;
+
+// REPLICATES gives the critical range in this row and column of its table.
+const CRITICAL_RANGE = [9, 2] as const;
+// Of fewer samples none can be told to stand apart.
+const FEWEST_FOR_ONE_APART = 3;
+
+/** Whether repeats agree: their common ± within the wanted one, and their range within the critical range of the method's own scatter. */
+export function agreeCheck(sheet: RunSheet): Check | undefined {
+  const { setup, across, share, plusMinus, working, settings } = sheet;
+  if (sheet.options.replicates === 1) return undefined;
+  const name = headline(sheet);
+  const shares = across((sample) => share(name, sample));
+  const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
+  const percent = fn("FIXED", reckon(100, "*", spread), 1, true);
+  const times = fn("FIXED", reckon(spread, "/", fn("MAX", across((sample) => plusMinus(name, sample)))), 0, true);
+  const critical = fn("INDEX", retort("REPLICATES", shares, settings.methodScatter), ...CRITICAL_RANGE);
+  const together = working.together(name);
+  const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
+  const areRepeats = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));
+  return {
+    silentWhile: is(any(isUnsaid, areRepeats), "=", false),
+    steps: [
+      step(isUnsaid, words.sayWhich(nameOf(setup.samplesAre))),
+      step(all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted)), words.differ(percent, times, apart(shares))),
+      step(
+        when(is(fn("COUNT", settings.methodScatter), "=", 0), false, is(spread, ">", critical)),
+        words.beyondMethod(percent, fn("FIXED", reckon(100, "*", critical), 1, true), apart(shares)),
+      ),
+    ],
+  };
+}
+
+/** The sample farthest from the median; a hint, no verdict. */
+function apart(shares: Expression): Expression {
+  const median = fn("MEDIAN", shares);
+  const isHigh = is(reckon(fn("MAX", shares), "-", median), ">", reckon(median, "-", fn("MIN", shares)));
+  const sample = fn("MATCH", when(isHigh, fn("MAX", shares), fn("MIN", shares)), shares, 0);
+  return when(is(fn("COUNT", shares), "<", FEWEST_FOR_ONE_APART), NOTHING, words.apart(sample));
+}

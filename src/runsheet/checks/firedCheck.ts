@@ -1,0 +1,40 @@
+import { all, any, noNumber, type Condition } from "../expressions/choices";
+import { fn, is } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
+import { isFull } from "../formulas/rowSays";
+import { block } from "../formulas/weighings";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
+import { weighingWords } from "../words/weighingWords";
+import { step, type Check } from "./Check";
+
+const { fired, dryness } = checkWords;
+const { unjudged } = weighingWords;
+
+/** Whether nothing more left: asked once the work went on after a firing, or the table is full. */
+function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, what: "Charring" | "Ashing"): Check {
+  const { end, across, samples } = sheet;
+  const steady = across(table.steady);
+  const isNotSteady = is(table.allSteady, "=", 0);
+  const wentOn: Condition = any(
+    isFull(sheet, table),
+    ...(after === undefined ? [] : [is(fn("COUNT", block(sheet, after)), ">", 0)]),
+    ...(end === undefined ? [] : [is(fn("COUNT", across(end.vessel)), ">", 0)]),
+  );
+  const cannot = (reason: string): Condition => is(fn("COUNTIF", steady, reason), ">", 0);
+  const reasons = [unjudged.settingsMissing, unjudged.heldMissing] as const;
+  const isUnjudged = any(...reasons.map(cannot), ...samples.map((sample) => fn("ISERROR", table.steady(sample))));
+  return {
+    silentWhile: any(noNumber(block(sheet, table)), all(isNotSteady, any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0)), is(isUnjudged, "=", false))),
+    steps: [
+      ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
+      ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),
+      // Charred before it was dry is told by the check of dryness.
+      step(all(isNotSteady, wentOn, is(fn("COUNTIF", steady, unjudged.notDry), "=", 0)), fired.unfinished(what)),
+    ],
+  };
+}
+
+export const charDoneCheck = (sheet: RunSheet): Check | undefined => sheet.charring && firedCheck(sheet, sheet.charring, sheet.ashing, "Charring");
+export const ashDoneCheck = (sheet: RunSheet): Check | undefined => sheet.ashing && firedCheck(sheet, sheet.ashing, undefined, "Ashing");
+

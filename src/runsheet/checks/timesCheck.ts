@@ -1,0 +1,116 @@
+import { all, anyWhere, isNumber, placeWhere, product, sum, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, joined, range, reckon, type Expression, type Range } from "../expressions/Expression";
+import { nameBelow, nameOf } from "../expressions/formulaText";
+import { lastCellWhere } from "../formulas/cellsNamed";
+import { FIRST_DATE, timeText } from "../formulas/clock";
+import { CLOCK } from "../sheet/Columns";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
+import { step, type Check, type Step } from "./Check";
+
+const words = checkWords.times;
+
+const MINUTES_PER_HOUR = 60;
+const MONTH_MINUTES = 31 * 24 * MINUTES_PER_HOUR;
+// A bare time so many minutes after the one before is questioned: four intervals and an hour, at most half a day, where it may be
+// the other half of the clock; own bounds, no source.
+const INTERVALS = 4;
+const HALF_A_DAY = 720;
+const ALWAYS_FINE = 1.25;
+// A hundredth of a day is no time that people weigh at, but for the quarters; 0.30 typed for 0:30 is 7:12.
+const TYPED_DECIMALS = 100;
+const QUARTERS = 4;
+const ROUNDING = 0.000001;
+
+/** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number. */
+export function timesCheck(sheet: RunSheet): Check {
+  const { first, total } = sheet.drying.rows;
+  const clocks = down(CLOCK, first, total);
+  return { silentWhile: is(fn("COUNTA", clocks), "=", 0), steps: sheet.options.timing === "minutes" ? ofMinutes(sheet) : ofClock(sheet) };
+}
+
+const down = (column: number, from: number, to: number): Range => range(fixed(cell(from, column)), fixed(cell(to, column)));
+
+function ofMinutes(sheet: RunSheet): Step[] {
+  const { first, total } = sheet.drying.rows;
+  const later = down(CLOCK, first + 1, total + 1);
+  const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
+  return [
+    step(anyWhere(fn("ISTEXT", down(CLOCK, first, total))), words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total)))),
+    step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
+  ];
+}
+
+/** Minutes from each round to the next; text while round 1 has no time. */
+const gaps = ({ drying: { rows }, columns }: RunSheet): Expression =>
+  reckon(down(columns.elapsed, rows.first + 1, rows.total + 1), "-", down(columns.elapsed, rows.first, rows.total));
+
+const placeOrNone = (holds: Expression): Expression => fn("IFERROR", placeWhere(holds), 0);
+
+const before = (place: Expression): Expression => reckon(place, "-", 1);
+
+function ofClock(sheet: RunSheet): Step[] {
+  const { drying, setup, working, settings, columns, charring, ashing } = sheet;
+  const { first, total } = drying.rows;
+  const [start, later, every] = [cell(first, CLOCK), down(CLOCK, first + 1, total + 1), down(CLOCK, first, total)];
+  const gap = gaps(sheet);
+  const bare = is(later, "<", 1);
+  const timed = fn("ISNUMBER", later);
+  const planned = fn("N", settings.interval);
+  const isNoTime = (of: Range): Expression =>
+    sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
+  const typedAsDecimal = (of: Expression): Condition => {
+    const apart = (per: number): Expression => fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0)));
+    return all(is(of, ">", 0), is(of, "<", 1), is(apart(TYPED_DECIMALS), "<", ROUNDING), is(apart(QUARTERS), ">", ROUNDING));
+  };
+  const far = fn("MAX", fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY), reckon(ALWAYS_FINE, "*", planned));
+  const second = cell(first + 1, CLOCK);
+  const offPlan = is(fn("ABS", reckon(gap, "-", planned)), ">", reckon(planned, "/", 2));
+  const at = (holds: Expression): Expression => nameBelow(second, before(placeWhere(holds)));
+  const valueAt = (of: Range, holds: Expression): Expression => fn("INDEX", of, placeWhere(holds));
+  const minutesAt = (holds: Expression): Expression =>
+    reckon(
+      fn("INDEX", down(columns.elapsed, first + 1, total + 1), placeWhere(holds)),
+      "-",
+      fn("INDEX", down(columns.elapsed, first, total), placeWhere(holds)),
+    );
+  const decimal = (name: Expression, value: Expression): Expression => {
+    const typed = fn("FIXED", value, 2, true);
+    return words.decimal(name, timeText(value), typed, meantBy(value));
+  };
+  const holds = {
+    undated: product(timed, is(later, ">=", FIRST_DATE)),
+    offPlan: product(timed, bare, offPlan),
+    notAfter: product(timed, is(gap, "<=", 0)),
+    far: product(timed, bare, is(gap, ">", far)),
+    longAfter: product(timed, is(gap, ">", MONTH_MINUTES)),
+  };
+  const isUndated: Condition = all(isNumber(start), is(fn("COUNT", working.start), "=", 0), anyWhere(holds.undated));
+  // Asked of the one row found, since a text among the boxes below would be an error in arithmetic over all of them.
+  const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
+  const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
+  const firingClocks = [charring, ashing].flatMap((table) => (table === undefined ? [] : clocksOf(table)));
+  return [
+    ...[every, ...firingClocks].map((clocks) => step(anyWhere(isNoTime(clocks)), words.noTime(lastCellWhere(isNoTime(clocks), clocks)))),
+    step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
+    step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
+    step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
+    step(isDecimalAt(holds.far), decimal(at(holds.far), valueAt(later, holds.far))),
+    step(isFirstDecimal, decimal(nameOf(start), start)),
+    step(anyWhere(holds.notAfter), words.notAfter(at(holds.notAfter))),
+    step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
+    step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
+  ];
+}
+
+/** The clock boxes of a fire table: lit, and vent quiet with opened beside it. */
+const clocksOf = ({ rows: { fire }, fire: inRow }: Fired): Range[] => [
+  range(fixed(inRow(fire.first).lit), fixed(inRow(fire.last).lit)),
+  range(fixed(inRow(fire.first).quiet), fixed(inRow(fire.last).opened)),
+];
+
+const farOff = (name: Expression, minutes: Expression, planned: Expression): Expression =>
+  words.farOff(name, fn("INT", reckon(minutes, "/", MINUTES_PER_HOUR)), fn("ROUND", fn("MOD", minutes, MINUTES_PER_HOUR), 0), planned);
+
+/** "0:30" of 0.30: what the decimals mean when they are read as minutes of the first hour. */
+const meantBy = (value: Expression): Expression => joined("0:", fn("RIGHT", fn("FIXED", value, 2, true), 2));

@@ -1,0 +1,24 @@
+import { anyWhere } from "../expressions/choices";
+import { fn, joined, reckon, type Expression, type Infix, type Joined, type Range } from "../expressions/Expression";
+
+// Columns of a run sheet's tables stay below Z.
+const PER_ROW = 100;
+const BEFORE_A = 64;
+
+/**
+ * The name of the last cell of a block, row by row, for which something holds: "D14".
+ * @param holds worked out cell by cell over a block of the same shape, each 1 or 0
+ */
+export function lastCellWhere(holds: Expression, block: Range): Joined {
+  const number = reckon(reckon(fn("ROW", block), "*", PER_ROW), "+", fn("COLUMN", block));
+  const found = fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", number)));
+  return joined(fn("CHAR", reckon(BEFORE_A, "+", fn("MOD", found, PER_ROW))), fn("INT", reckon(found, "/", PER_ROW)));
+}
+
+/** The row of the last such cell. */
+export const lastRowWhere = (holds: Expression, block: Range): Expression => fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", fn("ROW", block))));
+
+/** Whether a cell below is filled while one above it is not, and where the empty one is. @param below, above blocks one row apart */
+export const gap = (below: Range, above: Range): Infix => reckon(fn("ISNUMBER", below), "*", reckon(1, "-", fn("ISNUMBER", above)));
+
+export const hasGap = (below: Range, above: Range): Infix => anyWhere(gap(below, above));

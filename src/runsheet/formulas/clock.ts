@@ -1,0 +1,51 @@
+import { all, isNumber, NOTHING, when } from "../expressions/choices";
+import { cell, fixed, fn, is, joined, reckon, type Call, type Cell, type Expression } from "../expressions/Expression";
+import type { RunSheet } from "../sheet/RunSheet";
+import { CLOCK } from "../sheet/Columns";
+
+// 2000-01-01: what lies between a clock time, below 1, and a date of our days is a bare number such as 9.30 or 900.
+export const FIRST_DATE = 36_526;
+const MINUTES_PER_DAY = 1440;
+// Clocks are read to the second at best, so hundredths of a minute are enough.
+const DECIMALS_OF_A_MINUTE = 2;
+
+/** Whether a cell holds a clock time, a fraction of a day from 0 to below 1, or a date with one. */
+export const isClock = (at: Cell): Call => when(isNumber(at), when(is(at, "<", 1), is(at, ">=", 0), is(at, ">=", FIRST_DATE)), false);
+
+/** When round 1 was, in days: with its date where it carries one or the sheet's date is given; nothing without any date. */
+export function startOfClock({ drying, setup }: RunSheet): Expression {
+  const first = cell(drying.rows.first, CLOCK);
+  const dated = when(is(first, ">=", FIRST_DATE), first, when(isNumber(setup.date), reckon(fn("INT", setup.date), "+", first), NOTHING));
+  return when(isClock(first), dated, NOTHING);
+}
+
+/**
+ * Minutes since round 1; a row without a time stands where it is planned, so that the times rise and a chart has no gap. A date with a time counts straight from the
+ * dated round 1; a bare clock time counts on from the round before: t = t(so far) + ((t(clock) - t(so far)) mod 1440), past midnight.
+ * Where round 1 has no date and a later round does, the days between are not known, and the time stands still rather than lose them.
+ */
+export function elapsed(sheet: RunSheet, row: number): Expression {
+  const { first } = sheet.drying.rows;
+  const [start, clock, before] = [fixed(cell(first, CLOCK)), cell(row, CLOCK), cell(row - 1, sheet.columns.elapsed)];
+  const planned = reckon(before, "+", fn("MAX", 1, fn("N", sheet.settings.interval)));
+  const begun = fixed(cell(first, sheet.columns.elapsed));
+  if (sheet.options.timing === "minutes") {
+    if (row === first) return when(isNumber(clock), 0, NOTHING);
+    return when(isNumber(begun), when(isNumber(clock), reckon(clock, "-", start), planned), NOTHING);
+  }
+  if (row === first) return when(isClock(clock), 0, NOTHING);
+  const rounded = (value: Expression): Call => fn("ROUND", value, DECIMALS_OF_A_MINUTE);
+  const minutes = (from: Expression): Expression => reckon(reckon(clock, "-", from), "*", MINUTES_PER_DAY);
+  const onward = reckon(before, "+", fn("MOD", rounded(reckon(minutes(start), "-", before)), MINUTES_PER_DAY));
+  const dated = when(isNumber(sheet.working.start), rounded(minutes(sheet.working.start)), before);
+  return when(isNumber(begun), when(isClock(clock), when(is(clock, "<", 1), onward, dated), planned), NOTHING);
+}
+
+/** "9:05" of a time in days, whatever the language of the spreadsheet. */
+export const timeText = (time: Expression): Expression => joined(fn("HOUR", time), ":", fn("RIGHT", joined("0", fn("MINUTE", time)), 2));
+
+/** Minutes from one clock time to another on the same day or the next; by their dates where both have them. */
+export const minutesBetween = (from: Cell, to: Cell): Expression => {
+  const days = reckon(to, "-", from);
+  return fn("ROUND", reckon(when(all(is(from, ">=", FIRST_DATE), is(to, ">=", FIRST_DATE)), days, fn("MOD", days, 1)), "*", MINUTES_PER_DAY), 0);
+};

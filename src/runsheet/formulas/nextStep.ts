@@ -1,0 +1,101 @@
+import { all, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
+import { CLOCK } from "../sheet/Columns";
+import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import { headWords } from "../words/headWords";
+import { timeText } from "./clock";
+import { isFull } from "./rowSays";
+import { block } from "./weighings";
+
+const words = headWords.next;
+
+/** Rounds, or firings, that all samples under way have been weighed in. */
+const roundsDone = (sheet: RunSheet, table: Weighed): Expression => fn("INT", reckon(fn("COUNT", block(sheet, table)), "/", sheet.working.inUse));
+
+/** Samples under way: those with a vessel, or with any weight. */
+export function samplesInUse({ samples, drying, vessel }: RunSheet): Expression {
+  return samples
+    .map((sample): Expression => when(is(fn("COUNT", vessel(sample), drying.boxes(sample)), ">", 0), 1, 0))
+    .reduce((sum, one) => reckon(sum, "+", one));
+}
+
+const needsVessels = (sheet: RunSheet): Condition => {
+  const { drying, across, vessel, options } = sheet;
+  return all(is(fn("COUNT", block(sheet, drying)), "=", 0), is(fn("COUNT", across(vessel)), "<", options.replicates));
+};
+
+const isDrying = (sheet: RunSheet): Condition => {
+  const { drying, charring } = sheet;
+  const isNotDry = is(drying.allSteady, "=", 0);
+  return charring === undefined ? isNotDry : all(isNotDry, is(fn("COUNT", block(sheet, charring)), "=", 0));
+};
+
+const isFiring = (sheet: RunSheet, table: Fired, after: Fired | undefined): Condition => {
+  const isNotSteady = is(table.allSteady, "=", 0);
+  return after === undefined ? isNotSteady : all(isNotSteady, is(fn("COUNT", block(sheet, after)), "=", 0));
+};
+
+/** The row of the next box; 0 when all is weighed, and where a table is full. */
+export function nextRow(sheet: RunSheet): Expression {
+  const { drying, charring, ashing, end, rows, columns } = sheet;
+  const row = (table: Weighed): Expression =>
+    when(isFull(sheet, table), 0, reckon(fn("ROW", fixed(table.box(table.rows.first, 1))), "+", roundsDone(sheet, table)));
+  const ended = end === undefined ? 0 : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), fn("ROW", end.vessel(1)), 0);
+  return firstOf(
+    [
+      [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
+      [isDrying(sheet), row(drying)],
+      ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
+      ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), row(ashing)]] as const)),
+    ],
+    ended,
+  );
+}
+
+/** The next step in words, with about when a round is due. */
+export function nextSays(sheet: RunSheet): Expression {
+  const { drying, charring, ashing, end, working } = sheet;
+  const fire = (table: Fired, what: string): Expression => {
+    const done = roundsDone(sheet, table);
+    const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
+    const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
+    return when(isFull(sheet, table), words.firingsFull(fn("ROW", fixed(table.box(table.rows.last, 1)))), said);
+  };
+  const ended =
+    end === undefined
+      ? words.complete
+      : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
+  return firstOf(
+    [
+      [needsVessels(sheet), words.vessels(working.next)],
+      [all(isDrying(sheet), isFull(sheet, drying)), words.roundsFull(fn("ROW", fixed(drying.box(drying.rows.last, 1))))],
+      [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
+      [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],
+      ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), fire(charring, words.charring)]] as const)),
+      ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), fire(ashing, words.ashing)]] as const)),
+    ],
+    ended,
+  );
+}
+
+const isHalfWeighed = (sheet: RunSheet, table: Weighed): Condition => is(fn("MOD", fn("COUNT", block(sheet, table)), sheet.working.inUse), ">", 0);
+
+const MINUTES_PER_DAY = 1440;
+
+/** When the next round is due: the clock of the last one and the planned minutes between. */
+function due(sheet: RunSheet): Expression {
+  const { drying, settings, options, columns } = sheet;
+  const { first, total } = drying.rows;
+  const clocks = range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)));
+  const done = roundsDone(sheet, drying);
+  const last = fn("INDEX", clocks, done);
+  const canTell = all(is(done, ">", 0), isNumber(settings.interval));
+  if (options.timing === "minutes") {
+    const minutes = fn("INDEX", range(fixed(cell(first, columns.elapsed)), fixed(cell(total, columns.elapsed))), done);
+    return when(canTell, when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING), NOTHING);
+  }
+  const time = fn("MOD", reckon(last, "+", reckon(settings.interval, "/", MINUTES_PER_DAY)), 1);
+  // Half a minute, so that 9:59:59.99 of binary rounding is 10:00.
+  const rounded = reckon(fn("ROUND", reckon(time, "*", MINUTES_PER_DAY), 0), "/", MINUTES_PER_DAY);
+  return when(canTell, when(isNumber(last), words.about(timeText(rounded)), NOTHING), NOTHING);
+}

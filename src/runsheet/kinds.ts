@@ -1,0 +1,21 @@
+import type { RunKind } from "./options/RunSheetOptions";
+
+/** A part of a sheet below its head, with rows of its own. */
+export type BlockName =
+  | ("setup" | "drying" | "charring" | "ashing" | "end" | "cautions")
+  | ("results" | "checks" | "settings" | "openFire" | "curves" | "materials");
+
+/**
+ * The blocks of each kind of run in the order of the work. What is calculated and checked follows from the blocks that are there;
+ * every word of a kind stands in words/kindWords.ts. The cautions move up where the blocks before them do not fit on page one.
+ */
+export const KINDS: Readonly<Record<RunKind, readonly BlockName[]>> = {
+  drying: ["setup", "drying", "end", "cautions", "results", "checks", "settings", "curves", "materials"],
+  charring: ["setup", "drying", "charring", "end", "cautions", "results", "checks", "settings", "openFire", "curves", "materials"],
+  ashing: ["setup", "drying", "charring", "ashing", "end", "cautions", "results", "checks", "settings", "openFire", "curves", "materials"],
+};
+
+/** Blocks that the hand fills in at the bench, before the cautions. */
+export const BENCH: readonly BlockName[] = ["setup", "drying", "charring", "ashing", "end"];
+
+export const has = (kind: RunKind, block: BlockName): boolean => KINDS[kind].includes(block);

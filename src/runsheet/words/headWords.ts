@@ -1,0 +1,72 @@
+import { text, type Expression } from "../expressions/Expression";
+
+/** Words of the head of a sheet: the next step, the answer, the checks, and what the answer stands on. */
+export const headWords = {
+  next: {
+    vessels: (row: Expression) => text`► Next: weigh the empty vessels, row ${row}`,
+    round: (round: Expression, at: Expression, row: Expression) => text`► Next: round ${round}${at}, row ${row}`,
+    finishRound: (round: Expression, row: Expression) => text`► Next: finish round ${round}, row ${row}`,
+    about: (time: Expression) => text` at about ${time}`,
+    minute: (minute: Expression) => text` at about minute ${minute}`,
+    fire: (what: string, firing: Expression, fireRow: Expression, weighRow: Expression) =>
+      text`► Next: ${what} ${firing}, row ${fireRow}; then weigh cold, row ${weighRow}`,
+    charring: "firing",
+    ashing: "ashing",
+    roundsFull: (row: Expression) => text`► Table full, not dry: insert a copy of row ${row} below it, and go on`,
+    firingsFull: (row: Expression) => text`► Not finished: insert a copy of row ${row} below it, and fire again`,
+    vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
+    complete: "Run complete: all weighings are in",
+  },
+  answer: {
+    nothing: "No answer yet: nothing has been weighed.",
+    oneRound: "Drying. One round weighed: no answer yet.",
+    withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
+    drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
+    dry: (percent: Expression) => text`Dry. ${percent} % of the moist weight was water. Not charred yet.`,
+    charredMoist: "Charred before it was shown dry: no answer on the dry sample.",
+    atLeast: (percent: Expression, material: Expression) =>
+      text`At least ${percent} % of the dry ${material} has left as vapour so far; charring is not shown finished.`,
+    vapour: (share: Expression, stayed: Expression, samples: Expression, material: Expression) =>
+      text`${share} (95 %) of the dry ${material} left as vapour; ${stayed} stayed. ${samples}`,
+    water: (share: Expression, stayed: Expression, samples: Expression, material: Expression) =>
+      text`${share} (95 %) of the moist ${material} was water; ${stayed} stayed dry. ${samples}`,
+    oneSample: "1 sample.",
+    meanOf: (count: Expression) => text`Mean of ${count} samples.`,
+    someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
+    inDoubt: "? In doubt: ",
+    disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
+    different: (shares: Expression, what: string, plusMinus: Expression) =>
+      text`${what}: ${shares}; weighing ± ${plusMinus} % (95 %) each.`,
+    leftOfEach: "Left as vapour, of each when dry",
+    waterOfEach: "Water, of each when moist",
+    leftAsVapour: "of the dry weight left as vapour",
+    wasWater: "of the moist weight was water",
+    sample: "sample",
+  },
+  checks: {
+    all: (count: number) => `✓ All ${count} checks are in order.`,
+    some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} wait for more weighings.`,
+    failed: (mark: Expression, failed: Expression, count: number, finding: Expression) => text`${mark} ${failed} of ${count} checks: ${finding}`,
+  },
+  covers: {
+    before: (isSeveral: boolean) =>
+      `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
+    alone: "The ± covers the weighings alone, not the scatter of repeats, how well it stands for the heap, air let in, tar on the lid.",
+    each: "The ± covers the weighings of each sample. Not in it: how well they stand for their heaps, air let in, tar on the lid.",
+    scatter: (count: Expression, times: Expression) =>
+      text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, air let in, tar.`,
+    times: (times: Expression) => text`, ${times} times the weighing ±`,
+    roundingOnly: " Weighing: rounding alone, no repeatability given.",
+  },
+  openly: {
+    ofDrying: "Water is what left on drying; anything else that left with it counts as water.",
+    waits: "The comparison with open burning waits for the answer above.",
+    invite: (first: Expression, last: Expression) => text`Open burning of the same: give the analysis below (rows ${first} to ${last}) and it is told here.`,
+    inDoubt: (check: Expression) => text`The comparison with open burning waits: see the check of the analysis, ${check}.`,
+    closed: (grams: Expression) => text`Of 100 g dry, closed: ${grams} g left as vapour. `,
+    open: (oxygen: Expression, oxygenOff: Expression, gases: Expression, gasesOff: Expression) =>
+      text`Burnt openly: ${oxygen} ± ${oxygenOff} g oxygen in, ${gases} ± ${gasesOff} g gases out (95 %).`,
+    openExact: (oxygen: Expression, gases: Expression) => text`Burnt openly: ${oxygen} g oxygen in, ${gases} g gases out, by the formula as it stands.`,
+    soFar: (grams: Expression) => text`Of 100 g dry, closed: at least ${grams} g left as vapour so far. `,
+  },
+} as const;

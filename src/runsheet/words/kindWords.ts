@@ -1,0 +1,8 @@
+import type { RunKind } from "../options/RunSheetOptions";
+
+/** What each kind of run is called: on its sheet, and as the sheet's name. */
+export const kindWords: Readonly<Record<RunKind, { readonly title: string; readonly sheetName: string }>> = {
+  drying: { title: "Drying", sheetName: "Drying run" },
+  charring: { title: "Drying, charring", sheetName: "Charring run" },
+  ashing: { title: "Drying, charring, ashing", sheetName: "Ashing run" },
+};

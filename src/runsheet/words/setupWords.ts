@@ -1,0 +1,29 @@
+import { text, type Expression } from "../expressions/Expression";
+
+/** Words of the set-up: what is weighed, by whom, and whether the samples are one material. */
+export const setupWords = {
+  heading: "SET UP",
+  legend: "Boxes left of the heavy line: you. Right of it: the sheet.",
+  labels: { date: "Date; who", material: "Material", oneSample: "Sample, its name", samples: "Samples, which are" },
+  beside: {
+    oven: (celsius: Expression, unit: string, interval: Expression) => text`Oven ${celsius} °${unit}; rounds about ${interval} min apart (settings below).`,
+    noOven: (interval: Expression) => text`Rounds about ${interval} min apart (settings below).`,
+    repeats: (count: number) => `averaged: one material, weighed ${count} times`,
+    different: "kept apart: never averaged",
+    sayWhich: "say which: repeats or different",
+    one: "one sample: no scatter can be seen",
+  },
+  date: {
+    title: "Date",
+    prompt: "The day of round 1. A date typed with a later clock time counts from here.",
+    refusal: "Type a date such as 21 Nov 2026.",
+  },
+  operator: { title: "Who", prompt: "Who weighs and heats.", refusal: "" },
+  material: { title: "Material", prompt: "What it is, in at most 24 letters: plum prunings. It stands in the answer above.", refusal: "" },
+  samplesAre: {
+    title: "Samples, which are",
+    prompt: "repeats: one material, weighed more than once; they are averaged. different: several materials; they are kept apart.",
+    refusal: "Choose repeats or different.",
+  },
+  name: { title: "Sample", prompt: "The name or mark of this sample, so that it can be found again.", refusal: "" },
+} as const;

@@ -1,0 +1,38 @@
+import type { IWorksheetData } from "@univerjs/core";
+import type { ConditionalFormattingOptions, PageSetup } from "exceljs";
+import type { Emphasis, PrintPlan } from "../../workbook/SheetPlan";
+import { emphasisStyles } from "../../workbook/sheetStyles";
+
+const POINTS_PER_INCH = 72;
+
+/** What a planned sheet keeps for paper and for other spreadsheets, which the grid itself does not show. */
+export function plansOf({ custom }: Partial<IWorksheetData>): { readonly print?: PrintPlan; readonly emphasis?: readonly Emphasis[] } {
+  // Set by the grid's own planned sheets alone.
+  const { print, emphasis } = (custom ?? {}) as { print?: PrintPlan; emphasis?: readonly Emphasis[] };
+  return { ...(print === undefined ? {} : { print }), ...(emphasis === undefined ? {} : { emphasis }) };
+}
+
+/** The printed page as the file library has it. */
+export function pageSetup({ area, titleRows, scale, margins }: PrintPlan): Partial<PageSetup> {
+  const inches = Object.fromEntries(Object.entries(margins).map(([side, points]) => [side, points / POINTS_PER_INCH]));
+  return {
+    orientation: "portrait",
+    scale,
+    // The names of the sides are those of the plan.
+    margins: inches as unknown as NonNullable<PageSetup["margins"]>,
+    horizontalCentered: true,
+    // The library marks the column of the first corner alone as fixed, which other programs then refuse; with rows marked here they take it.
+    printArea: area.replace(/[A-Z]+/g, "$&$"),
+    printTitlesRow: `1:${titleRows}`,
+  };
+}
+
+export const footerOf = ({ footer: { left, centre, right } }: PrintPlan): string => `&L${left}&C${centre}&R${right}`;
+
+/** A look under a condition as the file library has it. */
+export function conditional({ range, condition, look }: Emphasis): ConditionalFormattingOptions {
+  const { fill, fontColour, bold } = emphasisStyles[look];
+  const colour = (hex: string) => ({ argb: hex.replace("#", "FF") });
+  const style = { font: { bold, color: colour(fontColour) }, fill: { type: "pattern", pattern: "solid", bgColor: colour(fill) } } as const;
+  return { ref: range, rules: [{ type: "expression", priority: 1, formulae: [condition.replace(/^=/, "")], style }] };
+}

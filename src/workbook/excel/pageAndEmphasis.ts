@@ -1,0 +1,33 @@
+import type { Emphasis, PrintPlan } from "../SheetPlan";
+import { emphasisStyles } from "../sheetStyles";
+
+/** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
+export function setPage(worksheet: Excel.Worksheet, { area, titleRows, scale, margins, footer, breaksBefore }: PrintPlan): void {
+  const page = worksheet.pageLayout;
+  page.orientation = Excel.PageOrientation.portrait;
+  page.zoom = { scale };
+  page.setPrintArea(area);
+  page.setPrintTitleRows(`$1:$${titleRows}`);
+  page.centerHorizontally = true;
+  page.leftMargin = margins.left;
+  page.rightMargin = margins.right;
+  page.topMargin = margins.top;
+  page.bottomMargin = margins.bottom;
+  page.headerMargin = margins.header;
+  page.footerMargin = margins.footer;
+  const pages = page.headersFooters.defaultForAllPages;
+  pages.leftFooter = footer.left;
+  pages.centerFooter = footer.centre;
+  pages.rightFooter = footer.right;
+  for (const row of breaksBefore) worksheet.horizontalPageBreaks.add(`A${row}`);
+}
+
+/** How cells look while a condition holds. */
+export function emphasise(worksheet: Excel.Worksheet, { range, condition, look }: Emphasis): void {
+  const { fill, fontColour, bold } = emphasisStyles[look];
+  const { rule, format } = worksheet.getRange(range).conditionalFormats.add(Excel.ConditionalFormatType.custom).custom;
+  rule.formula = condition;
+  format.fill.color = fill;
+  format.font.color = fontColour;
+  format.font.bold = bold;
+}

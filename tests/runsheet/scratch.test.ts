@@ -1,0 +1,12 @@
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { placeOf } from "../../src/runsheet/expressions/formulaText";
+import { plainRun } from "./plainRun";
+import { CellProblem } from "../../src/cells/CellProblem";
+const dump = (run: ReturnType<typeof plainRun>) => console.info([...run.head(), ...run.sheet.rows.checks.lines.map(({check}) => check + ": " + run.check(check).join(" | "))].join("\n") + "\nERR " + run.calculated().filter(({value}) => value instanceof CellProblem).map(({at, value}) => placeOf(at) + " " + (value as CellProblem).code + (value as CellProblem).message).join("\n"));
+test("blank", () => { dump(plainRun({ replicates: 3 })); });
+test("one", () => { const run = plainRun(); run.vessel(25); run.weigh([65.2, 55.31, 52.1, 51.22, 51.21]); dump(run); run.fire("charring", [32.9, 32.54, 32.53]); dump(run); run.fire("ashing", [25.41, 25.40]); dump(run); });
+test("three", () => { const run = plainRun({replicates: 3}); 
+ const T = [[41.86,[72.14,65.92,63.31,62.76,62.72,62.71],[48.02,47.86,47.85],[42.33,42.31]],[42.13,[71.88,65.8,63.17,62.61,62.58,62.58],[48.12,47.95,47.94],[42.58,42.57]],[41.57,[72.41,66.31,63.6,63.02,62.98,62.98],[47.84,47.69,47.68],[41.98,41.97]]] as const;
+ T.forEach(([v,d,c,a],i) => { run.vessel(v,i+1); run.weigh(d,i+1); run.fire("charring",c,i+1); run.fire("ashing",a,i+1); });
+ dump(run); });
+test("count", () => { for (const kind of ["drying","charring","ashing"] as const) for (const replicates of [1,3,6]) for (const weighIns of [6,8]) { const plan = buildRunSheet({kind, replicates, weighIns, intervalMinutes:30, readability:0.01, vessel:"tin"}); const f = plan.cells.filter(c=>c.formula!==undefined); console.info(kind, replicates, weighIns, f.length, "longest", Math.max(...f.map(c=>c.formula!.length)), f.sort((a,b)=>b.formula!.length-a.formula!.length)[0]!.cell, JSON.stringify(plan.print?.breaksBefore), plan.entryRules.length); }});

@@ -26,6 +26,12 @@ export interface SeriesState {
   marker?: string;
 }
 
+export interface ConditionalFormatState {
+  readonly range: string;
+  formula?: string;
+  readonly look: Record<string, unknown>;
+}
+
 export interface EntryRuleState {
   readonly range: string;
   rule?: unknown;
@@ -46,6 +52,11 @@ export class SheetState {
   /** "B7" -> { "font.color": "#1F2328", numberFormat: "0.00" } */
   readonly looks = new Map<string, Record<string, unknown>>();
   readonly columnWidths = new Map<number, number>();
+  readonly rowHeights = new Map<number, number>();
+  /** What was set of the printed page, under the names that the client uses: "zoom", "leftMargin", "leftFooter". */
+  readonly page: Record<string, unknown> = {};
+  readonly pageBreaks: string[] = [];
+  readonly conditionalFormats: ConditionalFormatState[] = [];
   readonly entryRules: EntryRuleState[] = [];
   readonly charts: ChartState[] = [];
   /** Names of this sheet alone, with the formula behind each. */
@@ -111,6 +122,10 @@ export class SheetState {
     for (const [cell, state] of this.cells) copy.cells.set(cell, { ...state });
     for (const [cell, look] of this.looks) copy.looks.set(cell, { ...look });
     for (const [column, width] of this.columnWidths) copy.columnWidths.set(column, width);
+    for (const [row, height] of this.rowHeights) copy.rowHeights.set(row, height);
+    Object.assign(copy.page, structuredClone(this.page));
+    copy.pageBreaks.push(...this.pageBreaks);
+    copy.conditionalFormats.push(...structuredClone(this.conditionalFormats));
     copy.entryRules.push(...structuredClone(this.entryRules));
     copy.charts.push(...structuredClone(this.charts));
     for (const [name, item] of this.names) copy.names.set(name, { ...item });

@@ -1,94 +1,84 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import type { Cell } from "../../src/runsheet/expressions/Expression";
+import { cell } from "../../src/runsheet/expressions/Expression";
+import { placeOf } from "../../src/runsheet/expressions/formulaText";
+import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { CLOCK } from "../../src/runsheet/sheet/Columns";
+import type { CheckName, ShareName } from "../../src/runsheet/sheet/layout";
+import { runSheet, type FireColumn, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import type { CellContent, CellReading, Workbook } from "../../src/workbook/Workbook";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
-/** A run sheet in the headless workbook, handled as the person at the engine would: by what is printed on it. */
+/** A run sheet in the headless workbook, handled as the person at the engine would: box by box. */
 export interface OpenRunSheet {
   readonly workbook: Workbook;
   readonly engine: GridEngine;
   readonly name: string;
-  /** Cells with a cell formula that show anything, or an error; empty on a blank sheet. */
+  readonly sheet: RunSheet;
+  /** Cells with a cell formula that show anything, or an error. */
   calculated(): Promise<CellReading[]>;
-  /** Types into the box right of a label. @param sample whose block, from 1; left out, the first box with that label on the sheet */
-  fillIn(label: string, content: CellContent, sample?: number): Promise<void>;
-  /** Types clock and weight into a row of a sample's weigh-in table. */
-  weighIn(number: number, clock: CellContent, grams: CellContent, sample?: number): Promise<void>;
-  /** The cell of a row of a sample's weigh-in table, under a column heading. */
-  inTable(number: number, heading: string, sample?: number): Promise<CellReading>;
-  /** Types into a row of a sample's weigh-in table, under a column heading. */
-  enter(number: number, heading: string, content: CellContent, sample?: number): Promise<void>;
-  /** Types into a cell: "D62". */
-  type(cell: string, content: CellContent): Promise<void>;
-  /** The cell right of a label: "B12". @param sample whose block; left out, the first on the sheet */
-  cellOf(label: string, sample?: number): Promise<string>;
-  /** What stands right of a label. */
-  beside(label: string, sample?: number): Promise<CellReading>;
-  /** What stands right of a label and one row down, under a column heading above it: the line with the uncertainty. */
-  below(label: string, heading?: string): Promise<CellReading>;
-  /** The cell of a sample, or under another heading, in a row of the results or the comparison. */
-  result(label: string, heading?: string): Promise<CellReading>;
+  type(at: Cell, content: CellContent): Promise<void>;
+  read(at: Cell): Promise<CellReading>;
+  vessel(content: CellContent, sample?: number): Promise<void>;
+  /** Types clock and weight of a round; null leaves a box as it is. */
+  round(number: number, clock: CellContent, grams: CellContent, sample?: number): Promise<void>;
+  /** Types the weighing after a firing, and what was noted of the firing. */
+  fire(phase: "charring" | "ashing", number: number, grams: CellContent, noted?: Partial<Record<FireColumn, CellContent>>, sample?: number): Promise<void>;
+  /** The head of the sheet as shown: what is next, the answer, the checks, what the ± covers, open burning. */
+  head(): Promise<readonly string[]>;
+  check(name: CheckName): Promise<readonly [verdict: string, finding: string]>;
+  share(name: ShareName, sample?: number): Promise<CellReading>;
+  together(name: ShareName): Promise<string>;
   close(): void;
 }
 
 export async function openRunSheet(options: RunSheetOptions): Promise<OpenRunSheet> {
   const open = await openHeadlessWorkbook();
   const name = await open.workbook.addSheet(buildRunSheet(options));
-  const printed = (await open.workbook.readUsed(name)).rows;
-  const cellsWith = (text: string): Place[] =>
-    printed.flatMap((cells, row) => cells.flatMap(({ value }, column) => (value === text ? [{ row, column }] : [])));
-  const blockOf = (sample: number): number => cellsWith(`Sample ${sample}`).find(({ column }) => column === 0)?.row ?? 0;
-  const boxIn = (label: string, from: number): Place => {
-    const place = cellsWith(label).find(({ row, column }) => row >= from && column === 0);
-    if (place === undefined) throw new Error(`no label ${label} on the sheet`);
-    return { ...place, column: 1 };
-  };
-  const inTable = (number: number, heading: string, sample: number): Place => {
-    const place = cellsWith(heading).find(({ row }) => row > blockOf(sample));
-    if (place === undefined) throw new Error(`no column ${heading} on the sheet`);
-    return { row: place.row + number, column: place.column };
-  };
-  const addressOf = ({ row, column }: Place): string => printed[row]?.[column]?.cell ?? "";
-  const type = async (place: Place, content: CellContent): Promise<void> => open.type(name, addressOf(place), content);
-  const read = async (place: Place): Promise<CellReading> => {
-    const reading = (await open.workbook.read(name, addressOf(place))).rows[0]?.[0];
+  const sheet = runSheet(checkOptions(options));
+  const type = async (at: Cell, content: CellContent): Promise<void> => open.type(name, placeOf(at), content);
+  const read = async (at: Cell): Promise<CellReading> => {
+    const reading = (await open.workbook.read(name, placeOf(at))).rows[0]?.[0];
     if (reading === undefined) throw new Error("nothing read");
     return reading;
   };
-  const resultPlace = (label: string, heading: string): Place => {
-    const { row } = boxIn(label, 0);
-    const headings = cellsWith(heading).filter((place) => place.row < row && place.column > 0);
-    return { row, column: headings.at(-1)?.column ?? 1 };
-  };
+  const shown = async (at: Cell): Promise<string> => (await read(at)).shown;
   return {
     workbook: open.workbook,
     engine: open.engine,
     name,
+    sheet,
     calculated: async () =>
       (await open.workbook.readUsed(name)).rows
         .flat()
         .filter(({ formula, value, error }) => error !== "" || (formula !== "" && value !== "" && value !== null)),
-    fillIn: async (label, content, sample) => type(boxIn(label, sample === undefined ? 0 : blockOf(sample)), content),
-    weighIn: async (number, clock, grams, sample = 1) => {
-      if (clock !== null) await type(inTable(number, "Clock", sample), clock);
-      if (grams !== null) await type(inTable(number, "Vessel + sample (g)", sample), grams);
+    type,
+    read,
+    vessel: (content, sample = 1) => type(sheet.columns.box(sheet.rows.drying.vessel, sample), content),
+    round: async (number, clock, grams, sample = 1) => {
+      const row = sheet.rows.drying.first + number - 1;
+      if (clock !== null) await type(cell(row, CLOCK), clock);
+      if (grams !== null) await type(sheet.drying.box(row, sample), grams);
     },
-    inTable: async (number, heading, sample = 1) => read(inTable(number, heading, sample)),
-    type: async (cell, content) => open.type(name, cell, content),
-    enter: async (number, heading, content, sample = 1) => type(inTable(number, heading, sample), content),
-    cellOf: async (label, sample) => addressOf(boxIn(label, sample === undefined ? 0 : blockOf(sample))),
-    beside: async (label, sample) => read(boxIn(label, sample === undefined ? 0 : blockOf(sample))),
-    below: async (label, heading = "Sample 1") => {
-      const { row, column } = resultPlace(label, heading);
-      return read({ row: row + 1, column });
+    fire: async (phase, number, grams, noted = {}, sample = 1) => {
+      const table = sheet[phase];
+      if (table === undefined) throw new Error(`this sheet has no ${phase}`);
+      const row = table.fire(table.rows.fire.first + number - 1);
+      for (const [column, content] of Object.entries(noted)) await type(row[column as FireColumn], content);
+      if (grams !== null) await type(table.box(table.rows.first + number - 1, sample), grams);
     },
-    result: async (label, heading = "Sample 1") => read(resultPlace(label, heading)),
+    head: async () => {
+      const { title, answer, checks, covers, openly } = sheet.rows.head;
+      return Promise.all([cell(title, 3), ...[answer, checks, covers, openly].map((row) => cell(row, 0))].map(shown));
+    },
+    check: async (check) => {
+      const row = sheet.rows.checks.lines.find((line) => line.check === check)?.row ?? 0;
+      return [await shown(cell(row, CLOCK)), await shown(cell(row, CLOCK + 1))];
+    },
+    share: (of, sample = 1) => read(sheet.share(of, sample)),
+    together: (of) => shown(cell(sheet.rows.results.shares[of] ?? 0, sheet.columns.verdict)),
     close: () => open.close(),
   };
-}
-
-interface Place {
-  readonly row: number;
-  readonly column: number;
 }

@@ -95,7 +95,6 @@ function ofClock(sheet: RunSheet): Step[] {
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
-    step(isDecimalAt(holds.far), decimal(at(holds.far), valueAt(later, holds.far))),
     step(isFirstDecimal, decimal(nameOf(start), start)),
     step(anyWhere(holds.notAfter), words.notAfter(at(holds.notAfter))),
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),

@@ -5,7 +5,10 @@ import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined
 export const formulaText = (expression: Expression): string => `=${written(expression)}`;
 
 /** "B7", "E33:E40": where something stands, without the marks that fix a reference. */
-export const placeOf = (at: Cell | Range): string => written(at).replaceAll("$", "");
+export const placeOf = (at: Cell | Range): string => {
+  const isOneCell = at.kind === "range" && at.from.row === at.to.row && at.from.column === at.to.column;
+  return written(isOneCell ? at.from : at).replaceAll("$", "");
+};
 
 /** The letters of a column counted from 0. */
 const letters = (column: number): string => cellAt(0, column).slice(0, -1);

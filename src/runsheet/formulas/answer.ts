@@ -158,11 +158,11 @@ export function coversSay(sheet: RunSheet): Expression {
   const rounding = when(isNumber(settings.repeatability), NOTHING, covers.roundingOnly);
   const several = [
     [all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times)],
-    [is(working.inUse, ">", 1), joined(covers.each, rounding)],
+    [is(working.inUse, ">", 1), covers.each(rounding)],
   ] as const;
   return firstOf(
     [[is(fn("COUNT", shares), "=", 0), covers.before(options.replicates > 1)], ...(options.replicates > 1 ? several : [])],
-    joined(covers.alone, rounding),
+    covers.alone(rounding),
   );
 }
 

@@ -2,7 +2,7 @@ import { isNumber, NOTHING, orNothing, when, any } from "../expressions/choices"
 import { fn, is, retort, type Expression } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
-import { countOf } from "./weighings";
+import { countOf, vesselGiven } from "./weighings";
 
 // DRYING.END gives the weighings still to come in this row and column of its table.
 const WEIGHINGS_LEFT = [9, 2] as const;
@@ -15,7 +15,7 @@ const FEWEST_WEIGHINGS = 3;
  */
 export function weighingsLeft({ drying, settings, vessel }: RunSheet, sample: number): Expression {
   const { readability, limit, criterion } = settings;
-  const end = retort("DRYING.END", drying.minutes, drying.counted(sample), vessel(sample), readability, limit, criterion);
+  const end = retort("DRYING.END", drying.minutes, drying.counted(sample), vesselGiven(vessel(sample)), readability, limit, criterion);
   const canBeTold = orNothing(fn("INDEX", end, ...WEIGHINGS_LEFT));
   const steady = drying.steady(sample);
   const isWaiting = any(is(steady, "=", weighingWords.verdicts.notYet), is(steady, "=", weighingWords.verdicts.tooSoon));

@@ -29,9 +29,12 @@ export const countOf = (table: Weighed, sample: number): Call => fn("COUNT", tab
 
 /** The empty vessel that counts, g: its box, less the balance's zero where that was read; 0 where the balance was tared. */
 export function vesselCounted(box: Cell, correction: Cell | undefined): Expression {
-  const weighed = correction === undefined ? box : reckon(box, "-", correction);
+  const weighed = correction === undefined ? box : reckon(box, "-", fn("N", correction));
   return when(isNumber(box), weighed, when(fn("ISTEXT", box), when(is(box, "=", tared), 0, NOTHING), NOTHING));
 }
+
+/** A vessel as our functions take it, to whom 0 is a blank cell. */
+export const vesselGiven = (vessel: Cell): Expression => when(is(vessel, "=", 0), tared, vessel);
 
 /** The latest weighing that counts, g with the vessel. @param before rows of what counts above the first box */
 const latest = (table: Weighed, sample: number, before: number): Call => {
@@ -72,7 +75,7 @@ export function steadyRound(sheet: RunSheet, sample: number): Expression {
     "*",
     is(minutes(first + 1, total + 1), "<=", minutes(first, total)),
   );
-  const given = [drying.counted(sample), limit, criterion, drying.minutes, vessel(sample), readability, interval];
+  const given = [drying.counted(sample), limit, criterion, drying.minutes, vesselGiven(vessel(sample)), readability, interval];
   return firstOf(
     [
       [is(fn("COUNTA", boxes), "=", 0), NOTHING],
@@ -95,7 +98,7 @@ export function steadyFiring(sheet: RunSheet, table: Fired, sample: number): Exp
   const boxes = table.boxes(sample);
   const held = range(fixed(table.fire(fire.first).held), fixed(table.fire(fire.last).held));
   const inStep = range(fixed(table.box(first, sample)), fixed(table.box(table.rows.last, sample)));
-  const given = [table.counted(sample), limit, criterion, table.minutes, table.vessel(sample), readability, LEFT_OUT];
+  const given = [table.counted(sample), limit, criterion, table.minutes, vesselGiven(table.vessel(sample)), readability, LEFT_OUT];
   return firstOf(
     [
       [is(fn("COUNTA", boxes), "=", 0), NOTHING],

@@ -45,18 +45,20 @@ export const headWords = {
   },
   checks: {
     all: (count: number) => `✓ All ${count} checks are in order.`,
-    some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} wait for more weighings.`,
+    some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} with nothing to look at yet.`,
     failed: (mark: Expression, failed: Expression, count: number, finding: Expression) => text`${mark} ${failed} of ${count} checks: ${finding}`,
   },
   covers: {
     before: (isSeveral: boolean) =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
-    alone: "The ± covers the weighings alone, not the scatter of repeats, how well it stands for the heap, air let in, tar on the lid.",
-    each: "The ± covers the weighings of each sample. Not in it: how well they stand for their heaps, air let in, tar on the lid.",
+    alone: (rounding: Expression) =>
+      text`The ± covers the weighings alone${rounding}; not the scatter of repeats, how well it stands for the heap, air let in, tar.`,
+    each: (rounding: Expression) =>
+      text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, air let in, tar on the lid.`,
     scatter: (count: Expression, times: Expression) =>
       text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, air let in, tar.`,
     times: (times: Expression) => text`, ${times} times the weighing ±`,
-    roundingOnly: " Weighing: rounding alone, no repeatability given.",
+    roundingOnly: " (rounding only)",
   },
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",

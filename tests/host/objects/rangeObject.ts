@@ -3,6 +3,7 @@ import type { BookState } from "../BookState";
 import { badArgument, unmodelled } from "../HostError";
 import type { HostObject } from "../HostObject";
 import { valueType, wireValue } from "../HostValue";
+import { conditionalFormatsObject } from "./pageObjects";
 import { rangeFormatObject } from "./rangeFormatObject";
 import type { SheetState } from "../SheetState";
 import { validationObject } from "./validationObject";
@@ -58,6 +59,7 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
       Worksheet: () => worksheetObject(book, sheet),
       Format: () => rangeFormatObject(sheet, area),
       DataValidation: () => validationObject(sheet, rangeOf(area)),
+      ConditionalFormats: () => conditionalFormatsObject(sheet, rangeOf(area)),
     },
     methods: {
       _KeepReference: () => {

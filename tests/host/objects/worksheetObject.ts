@@ -3,6 +3,7 @@ import type { BookState } from "../BookState";
 import { chartsObject } from "./chartObjects";
 import { badArgument, unmodelled } from "../HostError";
 import type { HostObject } from "../HostObject";
+import { pageBreaksObject, pageLayoutObject } from "./pageObjects";
 import { rangeObject } from "./rangeObject";
 import { namesObject } from "./namesObject";
 import { WHOLE_SHEET, type SheetState } from "../SheetState";
@@ -16,6 +17,8 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
     parts: {
       Names: () => namesObject(sheet),
       Charts: () => chartsObject(book, sheet),
+      PageLayout: () => pageLayoutObject(sheet),
+      HorizontalPageBreaks: () => pageBreaksObject(sheet),
       FreezePanes: () => ({ kind: "WorksheetFreezePanes", methods: { FreezeRows: (rows: number) => void (sheet.frozenRows = rows) } }),
     },
     methods: {

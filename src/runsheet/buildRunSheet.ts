@@ -1,4 +1,4 @@
-import type { EntryRule, PlannedCell, PrintPlan, RowHeight, SheetPlan } from "../workbook/SheetPlan";
+import type { CellStyle, EntryRule, PlannedCell, PrintPlan, RowHeight, SheetPlan } from "../workbook/SheetPlan";
 import { together, type Block, type BlockCell, type BoxRule } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
@@ -80,9 +80,12 @@ const BLOCKS: Readonly<Record<Exclude<BlockName, "checks">, (sheet: RunSheet, nu
 /** Phases of the work are numbered from 1; the set-up before them is not. */
 const phaseNumber = (names: readonly BlockName[], index: number): number => names.slice(0, index + 1).filter((name) => name !== "setup").length;
 
+// What the sheet works out or says beside boxes.
+const RIGHT_OF_LINE: readonly CellStyle[] = ["runReckoned", "runTotalNumber", "runBeside"];
+
 function planned({ columns }: RunSheet, { at, content, formula, style, format }: BlockCell): PlannedCell {
   // The heavy line runs along every row of hand and sheet that is no band of headings and no box.
-  const isRightOfLine = at.column === columns.reckoned(1, 1).column && (style === "runReckoned" || style === "runTotal" || style === "runHelp");
+  const isRightOfLine = at.column === columns.reckoned(1, 1).column && RIGHT_OF_LINE.includes(style);
   return {
     cell: placeOf(at),
     ...(content === undefined ? {} : { content }),

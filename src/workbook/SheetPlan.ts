@@ -2,9 +2,9 @@
 export type CellStyle =
   | ("title" | "heading" | "columnHeading" | "label" | "input" | "computed" | "recorded" | "result" | "note" | "noteHeading" | "caution")
   // Of a run sheet, whose text is small enough for a bench and for paper.
-  | ("runTitle" | "runLine" | "runStrong" | "runAnswer" | "runBand" | "runLightBand" | "runLabel" | "runTotal" | "runReckoned")
+  | ("runTitle" | "runLine" | "runStrong" | "runAnswer" | "runBand" | "runBandWrapped" | "runLightBand" | "runLightBandWrapped" | "runLabel" | "runTotal" | "runTotalNumber" | "runReckoned")
   | ("runBox" | "runBoxStart" | "runBoxMore" | "runBoxEnd")
-  | ("runVerdict" | "runMark" | "runFinding" | "runHelp" | "runCaution" | "runWorking" | "runWorkingHeading");
+  | ("runVerdict" | "runVerdictStrong" | "runMark" | "runFinding" | "runHelp" | "runBeside" | "runCaution" | "runWorking" | "runWorkingHeading");
 
 /** One cell of a planned sheet. */
 export interface PlannedCell {

@@ -15,6 +15,8 @@ export interface SheetStyle {
   readonly wrap?: boolean;
   /** Left out where text stands to the left and numbers to the right, as in any new cell. */
   readonly align?: "right";
+  /** Room before the text, in widths of a character, so that it does not touch the number beside it. */
+  readonly indent?: 1;
   /** Points; left out for the sheet's own size. */
   readonly size?: number;
 }
@@ -25,6 +27,8 @@ export const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
 // Every font colour stands at least 4.5:1 on its fill (WCAG 2.2, 1.4.3); the border of an input at least 3:1 on white (1.4.11).
 const INK = "#1F2328";
 const DOTS = "#8A938C";
+const BAND = { fill: "#33443B", fontColour: "#FFFFFF", bold: true, size: 10 } as const;
+const LIGHT_BAND = { fill: "#DCE5DD", fontColour: INK, bold: true, size: 10 } as const;
 const BOX = { fill: "#FFF8DC", fontColour: "#123A75", border: "#6B6B4B", size: 11 } as const;
 
 export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
@@ -45,19 +49,25 @@ export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
   runStrong: { fontColour: INK, bold: true, size: 10 },
   runAnswer: { fontColour: INK, bold: true, size: 11.5 },
   runLine: { fontColour: "#3D444D", size: 10 },
-  runBand: { fill: "#33443B", fontColour: "#FFFFFF", bold: true, wrap: true, size: 10 },
-  runLightBand: { fill: "#DCE5DD", fontColour: INK, bold: true, wrap: true, size: 10 },
+  // What a band says of a whole table runs on over the cells beside it; the heading of one column wraps.
+  runBand: BAND,
+  runBandWrapped: { ...BAND, wrap: true },
+  runLightBand: LIGHT_BAND,
+  runLightBandWrapped: { ...LIGHT_BAND, wrap: true },
   runLabel: { fontColour: INK, size: 10 },
-  runTotal: { fontColour: INK, bold: true, size: 10, foot: DOTS },
+  runTotal: { fontColour: INK, bold: true, size: 10 },
+  runTotalNumber: { fontColour: INK, bold: true, size: 10, align: "right", foot: DOTS },
   runBox: BOX,
   runBoxStart: { ...BOX, sides: ["left", "top", "bottom"] },
   runBoxMore: { ...BOX, sides: ["top", "bottom"] },
   runBoxEnd: { ...BOX, sides: ["right", "top", "bottom"] },
-  runReckoned: { fontColour: "#3D444D", size: 10, foot: DOTS },
-  runVerdict: { fontColour: INK, size: 10, foot: DOTS },
+  runReckoned: { fontColour: "#3D444D", size: 10, align: "right", foot: DOTS },
+  runVerdict: { fontColour: INK, size: 10, indent: 1, foot: DOTS },
+  runVerdictStrong: { fontColour: INK, bold: true, size: 10, indent: 1, foot: DOTS },
   runMark: { fontColour: INK, bold: true, size: 10 },
   runFinding: { fontColour: "#7A1F0B", bold: true, size: 10 },
   runHelp: { fontColour: "#4A525B", size: 10 },
+  runBeside: { fontColour: "#4A525B", size: 10, indent: 1 },
   runCaution: { fontColour: "#7A1F0B", size: 10 },
   runWorking: { fontColour: "#5A626B", size: 9 },
   runWorkingHeading: { fontColour: "#5A626B", italic: true, size: 9 },

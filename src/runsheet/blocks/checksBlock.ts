@@ -17,7 +17,7 @@ export function checksBlock(sheet: RunSheet, areas: readonly Range[]): Block {
       const found = CHECKS[check](sheet, areas);
       if (found === undefined) return [label];
       const at = cell(row, CLOCK + 1);
-      return [label, calculated(cell(row, CLOCK), verdictOf(found, at), "runVerdict"), calculated(at, findingOf(found), "runFinding")];
+      return [label, calculated(cell(row, CLOCK), verdictOf(found, at), "runLabel"), calculated(at, findingOf(found), "runFinding")];
     }),
   );
 }

@@ -2,16 +2,16 @@ import { decimalsOf } from "../sheet/massFormats";
 import type { RunSheet } from "../sheet/RunSheet";
 
 // Characters, from drawings measured at 146, 74, 76, 64 and 182 pixels.
-const LABELS = 20.9;
-const CLOCKS = 10.6;
-const BOXES = 10.9;
-const RECKONED = 9.2;
-const VERDICTS = 26;
+const LABELS = 20.15;
+const CLOCKS = 9.86;
+const BOXES = 10.15;
+const RECKONED = 8.43;
+const VERDICTS = 25.3;
 const GAP = 2;
 const WORKING_LABELS = 38;
 const WORKINGS = 12;
 // "-212." and a little air before the decimals of a fine balance, at 11 and 10 points.
-const BEFORE_DECIMALS = 6;
+const BEFORE_DECIMALS = 5;
 
 /** Width of each column from A on. */
 export function columnWidths({ options, columns: { slots } }: RunSheet): number[] {

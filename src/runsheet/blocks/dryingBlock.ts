@@ -41,15 +41,15 @@ export function dryingBlock(sheet: RunSheet): Block {
         { at: cell(heading, columns.elapsed), content: sheetWords.elapsed, style: "runWorkingHeading" },
         { at: cell(vessel, LABEL), content: label, style: "runLabel" },
         ...samples.map((sample) => box(columns.box(vessel, sample), { format: formats.read })),
-        { at: cell(vessel, columns.verdict), content: beside, style: "runHelp" },
+        { at: cell(vessel, columns.verdict), content: beside, style: "runBeside" },
         workingLabel(sheet, vessel, workings.vessel),
         ...samples.map((sample) =>
           working(sheet.vessel(sample), vesselCounted(columns.box(vessel, sample), correctionFor(sheet, strip, "vessel")), formats.reckoned),
         ),
         ...rounds.flatMap((row) => roundRow(sheet, row)),
         { at: cell(total, LABEL), content: weighingWords.dry, style: "runTotal" },
-        ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryNet(sheet, sample), "runTotal", formats.reckoned)),
-        calculated(cell(total, columns.verdict), drySays(sheet), "runTotal"),
+        ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryNet(sheet, sample), "runTotalNumber", formats.reckoned)),
+        calculated(cell(total, columns.verdict), drySays(sheet), "runVerdictStrong"),
       ],
       entryRules: [
         boxRule(vessels, { title, prompt: `${about} In grams.`, refusal }, vesselOr(vessels.from, options.readability)),

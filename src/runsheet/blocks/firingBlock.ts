@@ -45,7 +45,10 @@ function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "
   return together(
     {
       cells: [
-        ...band(sheet, heading, "runBand", headings),
+        ...band(sheet, heading, "runBand", headings).map(
+          // What was seen has room over two columns.
+          (one): BlockCell => (one.at.column > LABEL && one.at.column < at.seen.column ? { ...one, style: "runBandWrapped" } : one),
+        ),
         ...every.flatMap((row): BlockCell[] => [
           { at: cell(row, LABEL), content: fireWords.firing(row - first + 1), style: "runLabel" },
           ...boxed.map(([name, [, , format]]) => box(fire(row)[name], { format })),
@@ -94,8 +97,8 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: "charring" | "ashing
           working(cell(row, columns.elapsed), heldSoFar(sheet, table, row), "0"),
         ]),
         { at: cell(total, LABEL), content: phase === "charring" ? weighingWords.char : weighingWords.ash, style: "runTotal" },
-        ...samples.map((sample) => calculated(columns.reckoned(total, sample), firedNet(table, sample), "runTotal", formats.reckoned)),
-        calculated(cell(total, columns.verdict), firedSays(sheet, table), "runTotal"),
+        ...samples.map((sample) => calculated(columns.reckoned(total, sample), firedNet(table, sample), "runTotalNumber", formats.reckoned)),
+        calculated(cell(total, columns.verdict), firedSays(sheet, table), "runVerdictStrong"),
       ],
       entryRules: [boxRule(boxes, massWords("", words.title, words.about, options.readability), masses(options.readability))],
     },

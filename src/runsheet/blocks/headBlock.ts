@@ -34,14 +34,13 @@ export function headBlock(sheet: RunSheet): Block {
   const { head } = rows;
   const checks = checksAt(sheet);
   const { workings } = sheetWords;
-  const answer = fixed(cell(head.answer, LABEL));
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
     calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
-    calculated(answer, answerOf(sheet, checks), "runAnswer"),
+    calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
     calculated(cell(head.checks, LABEL), checksSay(checks), "runStrong"),
     calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
-    calculated(cell(head.openly, LABEL), openlySays(sheet, answer, checks), "runLine"),
+    calculated(cell(head.openly, LABEL), openlySays(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
     workingLabel(sheet, head.answer, workings.u),
     working(own.u, weighingUncertainty(sheet), formats.uncertainty),

@@ -1,5 +1,6 @@
 import { firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
+import { disagrees } from "../formulas/answer";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import { sharesOf, type CheckName, type ShareName } from "../sheet/layout";
@@ -64,13 +65,14 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   const row = rows.results.shares[name] ?? 0;
   const isHeadline = name === "volatile" || name === "moistureWet";
   const ofHeadline = sheet.charring === undefined ? isHeadline : name === "volatile" || name === "charYield";
-  const disagree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
+  const agree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
+  const disagree = agree && disagrees(sheet, agree);
   return [
     { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
-    calculated(cell(row, CLOCK), trustOf(sheet, name, disagree !== undefined), "runMark"),
-    ...samples.map((sample) => calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotal" : "runReckoned", SHARE)),
+    calculated(cell(row, CLOCK), trustOf(sheet, name, agree !== undefined), "runMark"),
+    ...samples.map((sample) => calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotalNumber" : "runReckoned", SHARE)),
     ...samples.map((sample) => calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", PLUS_MINUS)),
-    calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runTotal"),
+    calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runVerdictStrong"),
     workingLabel(sheet, row, sheetWords.workings.together),
     working(own.together(name), togetherOf(sheet, name), "0.000000"),
   ];

@@ -68,7 +68,7 @@ export function settingsBlock(sheet: RunSheet): Block {
       return together(
         ofCells(
           { at: cell(at.row, LABEL), content: name === "oven" ? `${label}, °${degrees}` : label, style: "runLabel" },
-          { at: cell(at.row, isWide ? lastBox + 1 : LABEL + 2), content: help, style: "runHelp" },
+          { at: cell(at.row, isWide ? lastBox + 1 : LABEL + 2), content: help, style: "runBeside" },
         ),
         isWide ? wideBox(at, lastBox, said, allow[name], look) : { cells: [box(at, look)], entryRules: [boxRule(at, said, allow[name])] },
       );

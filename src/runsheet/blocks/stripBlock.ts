@@ -30,7 +30,7 @@ export function stripBlock(sheet: RunSheet, strip: Pick<StripRows, "heading" | "
   const bounds = inDegrees(optionBounds.balance, degrees);
   return {
     cells: [
-      ...band(sheet, strip.heading, "runLightBand", headings),
+      ...band(sheet, strip.heading, "runLightBandWrapped", headings),
       ...lines.flatMap(({ row, label, isWarm }): BlockCell[] => [
         { at: cell(row, LABEL), content: label, style: "runLabel" },
         ...zeroColumns.map((name) => box(stripCell(row, name), { format: formats.read })),

@@ -1,4 +1,4 @@
-import { all, any, isNumber } from "../expressions/choices";
+import { all, any, isNumber, NOTHING, when } from "../expressions/choices";
 import { fn, is, reckon, retort } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { analysedPercent, analysis, hasBoth, hasFormula, isAnalysed, LEAST_ANALYSED_PERCENT } from "../formulas/burning";
@@ -17,7 +17,7 @@ const MISTAKE = "formula:";
 
 /** Whether the analysis, with the ash, explains the dry sample, to 3 %; and what is wrong with a formula. */
 export function analysisCheck(sheet: RunSheet): Check | undefined {
-  const { composition, samples, drying } = sheet;
+  const { composition, samples, drying, working } = sheet;
   if (composition === undefined) return undefined;
   const checked = retort("FORMULA.CHECK", composition.formula);
   const whole = fn("SUM", analysis(composition));
@@ -25,12 +25,12 @@ export function analysisCheck(sheet: RunSheet): Check | undefined {
     silentWhile: all(is(isAnalysed(composition), "=", false), is(hasFormula(composition), "=", false)),
     steps: [
       step(hasBoth(composition), words.both(nameOf(composition.formula))),
-      step(all(hasFormula(composition), is(fn("LEFT", checked, MISTAKE.length), "=", MISTAKE)), words.formula(checked)),
+      step(when(hasFormula(composition), is(fn("LEFT", checked, MISTAKE.length), "=", MISTAKE), false), words.formula(checked)),
       step(all(is(whole, ">", 0), is(whole, "<=", FRACTIONS_ADD_UP_TO)), words.fractions(nameOf(composition.carbon))),
       ...samples.flatMap((sample): Step[] => {
         const percent = analysedPercent(sheet, composition, sample);
         const missing = fn("ROUND", reckon(100, "-", percent), 0);
-        const canBe = all(isAnalysed(composition), any(isNumber(drying.net(sample)), is(whole, ">", 100 + UNEXPLAINED_PERCENT)));
+        const canBe = all(isAnalysed(composition), is(working.contradiction(sample), "=", NOTHING), any(isNumber(drying.net(sample)), is(whole, ">", 100 + UNEXPLAINED_PERCENT)));
         return [
           step(all(canBe, is(percent, "<", LEAST_ANALYSED_PERCENT)), words.waits(percent, LEAST_ANALYSED_PERCENT)),
           step(all(canBe, is(percent, ">", 100 + UNEXPLAINED_PERCENT)), words.tooMuch(percent)),

@@ -1,5 +1,5 @@
 import { all, any, lacksNumber } from "../expressions/choices";
-import { fn, is, reckon, retort } from "../expressions/Expression";
+import { fn, is, reckon } from "../expressions/Expression";
 import { headline } from "../formulas/answer";
 import { moistCell } from "../formulas/results";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -8,6 +8,9 @@ import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.fine;
 
+// About 95 %.
+const COVERAGE = 2;
+
 /**
  * Whether the balance is fine enough for the wanted ±: of a sample just weighed in, by SAMPLE.MINIMUM at the least favourable loss,
  * 2 u sqrt(2) / U; once its share is known, by the ± of the weighing.
@@ -15,7 +18,7 @@ const words = checkWords.fine;
 export function fineCheck(sheet: RunSheet): Check {
   const { working, settings, vessel, samples, across, plusMinus } = sheet;
   const known = across((sample) => plusMinus(headline(sheet), sample));
-  const least = retort("SAMPLE.MINIMUM", working.u, settings.wanted);
+  const least = reckon(reckon(reckon(COVERAGE, "*", fn("SQRT", 2)), "*", fn("N", working.u)), "/", settings.wanted);
   // Up to two figures, so that the printed mass is enough.
   const roundedUp = fn("ROUNDUP", least, reckon(1, "-", fn("INT", fn("LOG10", least))));
   const moistOf = (sample: number) => reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));

@@ -1,5 +1,5 @@
-import { all, noNumber } from "../expressions/choices";
-import { fn, is, joined, reckon, retort, type Cell, type Expression } from "../expressions/Expression";
+import { all, any, noNumber } from "../expressions/choices";
+import { fn, is, reckon, type Cell } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -7,36 +7,33 @@ import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.range;
 
-// A figure more than shares are shown with.
-const DECIMALS = 4;
-// What an answer of TYPICALRANGE begins with when the value is such as the literature reports.
-const INSIDE = "inside";
-// Before the brackets that hold a source; This cell gives it in full.
-const SOURCE_FROM = " (";
+interface Band {
+  readonly called: keyof typeof words.called;
+  readonly name: ShareName;
+  /** Percent; 0 as the least means that a share may be none. */
+  readonly atLeast: number;
+  readonly atMost: number;
+}
 
-/** Whether each sample's shares are such as the literature reports for plant matter, by the names that TYPICALRANGE gives them. */
-export function rangeCheck({ charring, ashing, samples, share, across }: RunSheet): Check {
-  const judged: readonly { readonly quantity: string; readonly name: ShareName; readonly mayBeNone: boolean }[] = [
-    { quantity: "moisture", name: "moistureWet", mayBeNone: true },
-    ...(charring === undefined ? [] : [{ quantity: "char yield", name: "charYield", mayBeNone: false } as const]),
-    ...(ashing === undefined ? [] : [{ quantity: "ash", name: "ash", mayBeNone: false } as const]),
-  ];
+/** The bands of TYPICALRANGE for untreated plant matter, percent: moisture on the wet basis, the rest of the dry sample. */
+export const BANDS: readonly Band[] = [
+  { called: "moisture", name: "moistureWet", atLeast: 0, atMost: 70 },
+  { called: "char", name: "charYield", atLeast: 10, atMost: 45 },
+  { called: "ash", name: "ash", atLeast: 0.1, atMost: 25 },
+];
+
+/** Whether each sample's shares are such as the literature reports for plant matter. */
+export function rangeCheck({ rows, samples, share, across }: RunSheet): Check {
+  const judged = BANDS.filter(({ name }) => rows.results.shares[name] !== undefined);
   return {
     silentWhile: noNumber(across((sample) => share("moistureWet", sample))),
-    steps: samples.flatMap((sample) => judged.flatMap(({ quantity, name, mayBeNone }) => typical(sample, quantity, share(name, sample), mayBeNone))),
+    steps: samples.flatMap((sample) => judged.map((band) => outside(sample, band, share(band.name, sample)))),
   };
 }
 
-/** TYPICALRANGE takes a 0 for nothing given where no share of that kind can be 0, so the sheet says itself what a 0 means. */
-function typical(sample: number, quantity: string, share: Cell, mayBeNone: boolean): Step[] {
-  // A negative share, by less than weighing explains, is none.
-  const value = fn("MAX", 0, fn("ROUND", fn("N", share), DECIMALS));
-  const answer = retort("TYPICALRANGE", quantity, value);
-  const isKnown = is(fn("COUNT", share), "=", 1);
-  return [
-    ...(mayBeNone ? [] : [step(all(isKnown, is(value, "=", 0)), words.nothingLeft(sample, quantity))]),
-    step(all(isKnown, is(is(fn("LEFT", answer, INSIDE.length), "=", INSIDE), "=", false)), words.outside(sample, upToSource(answer))),
-  ];
+function outside(sample: number, { called, atLeast, atMost }: Band, share: Cell): Step {
+  const percent = fn("ROUND", reckon(100, "*", fn("N", share)), 2);
+  const isOut = any(is(percent, ">", atMost), ...(atLeast === 0 ? [] : [is(percent, "<", atLeast)]));
+  const said = words.outside(sample, words.called[called], fn("FIXED", percent, 1, true), atLeast, atMost);
+  return step(all(is(fn("COUNT", share), "=", 1), isOut), said);
 }
-
-const upToSource = (finding: Expression): Expression => fn("LEFT", finding, reckon(fn("FIND", SOURCE_FROM, joined(finding, SOURCE_FROM)), "-", 1));

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
@@ -22,6 +22,9 @@ export interface ChecksAt {
   /** It marks the comparison with open burning only. Undefined for a run that ends with drying. */
   readonly analysis: Cell | undefined;
 }
+
+// Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
+const WORTH_SAYING = 3;
 
 const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
 
@@ -103,9 +106,21 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
   const [ofEach, ofAll] = charring === undefined ? [words.waterOfEach, words.wasWater] : [words.leftOfEach, words.leftAsVapour];
   return [
     some,
-    [is(agree, "=", verdicts.doubt), words.disagree(listed(false), ofAll)] as const,
+    [disagrees(sheet, agree), words.disagree(listed(false), ofAll)] as const,
     [all(isDifferent, is(working.inUse, ">", 1)), words.different(listed(true), ofEach, percent(fn("MAX", each), 2))] as const,
   ];
+}
+
+/**
+ * Whether repeats differ so much that they have no common answer: their check fails, and they differ by more than weighing explains.
+ * Two samples that agree as well as they can be weighed keep their mean, in doubt because two are few.
+ */
+export function disagrees(sheet: RunSheet, agree: Cell): Condition {
+  const name = headline(sheet);
+  const shares = sheet.across((sample) => sheet.share(name, sample));
+  const weighing = fn("MAX", sheet.across((sample) => sheet.plusMinus(name, sample)));
+  const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
+  return all(is(agree, "=", verdicts.doubt), is(spread, ">", reckon(WORTH_SAYING, "*", weighing)));
 }
 
 /** The answer of a run whose samples are weighed to the end: "71.46 % ± 0.31 % (95 %) of the dry …". */
@@ -143,9 +158,6 @@ const ALL_OF_IT = 255;
 /** The mark stands before the count, so it is left out of the finding. */
 const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + MARK_LENGTH, ALL_OF_IT);
 
-// Scatter below this many times the weighing ± is not worth a word; own bound.
-const WORTH_SAYING = 3;
-
 /** What the ± covers and what it does not. */
 export function coversSay(sheet: RunSheet): Expression {
   const { share, plusMinus, across, options, setup, working, settings } = sheet;
@@ -167,7 +179,7 @@ export function coversSay(sheet: RunSheet): Expression {
 }
 
 /** What open burning would have taken up and sent away, beside what left closed. */
-export function openlySays(sheet: RunSheet, answer: Cell, checks: ChecksAt): Expression {
+export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
   const { composition, charring, across, share, drying, rows } = sheet;
   const openly = headWords.openly;
   if (composition === undefined || charring === undefined || rows.openFire === undefined) return openly.ofDrying;
@@ -183,7 +195,8 @@ export function openlySays(sheet: RunSheet, answer: Cell, checks: ChecksAt): Exp
     openly.openExact(per100(oxygen), per100(gases)),
   );
   const closed = percent(volatile);
-  const isMarked = any(is(fn("LEFT", answer, 1), "=", "▲"), is(fn("LEFT", answer, 1), "=", "?"));
+  // By the checks, not by the mark that the answer begins with: a spreadsheet may read "?" as any one character.
+  const isMarked = any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
   const invite = openly.invite(fn("ROW", composition.carbon), fn("ROW", composition.formula));
   return firstOf(
     [

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
 import { nameBelow, nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
@@ -119,7 +119,7 @@ export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareNa
 }
 
 /** What all samples say together, in words: the mean ± 95 %, or why there is none. */
-export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Cell | undefined): Expression {
+export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Condition | undefined): Expression {
   const { working, share, across, setup, options } = sheet;
   const shares = across((sample) => share(name, sample));
   const together = working.together(name);
@@ -130,7 +130,7 @@ export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Cell | 
       [any(is(fn("COUNT", shares), "=", 0), is(fn("COUNT", shares), "<", working.inUse)), NOTHING],
       ...(isSeveral
         ? ([
-            ...(disagree === undefined ? [] : ([[is(disagree, "=", checkWords.verdicts.doubt), resultWords.noCommonValue]] as const)),
+            ...(disagree === undefined ? [] : ([[disagree, resultWords.noCommonValue]] as const)),
             [all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""))), resultWords.keptApart],
           ] as const)
         : []),

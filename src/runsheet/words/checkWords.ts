@@ -104,8 +104,8 @@ export const checkWords = {
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
-    differ: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Samples differ by ${percent} %, ${times} times the weighing ±${apart}. Weigh again; take more samples.`),
+    differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
+      doubted(text`Together ± ${together} %, more than wanted: they differ by ${percent} %, ${times} times the weighing ±${apart}. Take more.`),
     apart: (sample: Expression) => text`; sample ${sample} stands apart`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),
@@ -115,8 +115,9 @@ export const checkWords = {
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
   },
   range: {
-    outside: (sample: number, finding: Expression) => doubted(ofSample(sample, finding)),
-    nothingLeft: (sample: number, share: string) => doubted(ofSample(sample, `no ${share} at all. Look at the weighings.`)),
+    called: { moisture: "water", char: "char", ash: "ash" },
+    outside: (sample: number, called: string, percent: Expression, atLeast: number, atMost: number) =>
+      doubted(ofSample(sample, text`${called} of ${percent} % is outside the ${atLeast} to ${atMost} % of untreated plants (common practice). A slip?`)),
   },
   material: {
     notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),

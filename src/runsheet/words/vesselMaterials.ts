@@ -22,7 +22,7 @@ export const VESSEL_MATERIALS: readonly VesselMaterial[] = [
   {
     name: "stainless steel 18/8",
     standsCelsius: 800,
-    source: "Type 304: up to 1700 °F (925 °C) by the stainless steel industry (SSINA); lower on and off, our margin. Scale is weight.",
+    source: "Type 304: up to 1700 °F (925 °C) by the industry (SSINA); lower on and off, our margin. Scale is weight.",
   },
   { name: "aluminium", standsCelsius: 350, source: "From memory: melts at 660 °C, alloys lower, and goes soft long before." },
   { name: "nickel", standsCelsius: 550, source: "From memory: oxidises in air above about 600 °C, and gains weight." },

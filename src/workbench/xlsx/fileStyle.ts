@@ -1,5 +1,6 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy, type IBorderData, type IStyleData } from "@univerjs/core";
 import type { Border, Borders, Style } from "exceljs";
+import { INDENT } from "../../workbook/grid/worksheetData";
 
 const SIDES = [
   ["t", "top"],
@@ -29,6 +30,7 @@ export function fileStyle(look: IStyleData): Partial<Style> {
       vertical: "middle",
       ...(look.ht === HorizontalAlign.RIGHT && { horizontal: "right" }),
       ...(look.tb === WrapStrategy.WRAP && { wrapText: true }),
+      ...((look.pd?.l ?? 0) > 0 && { horizontal: "left" as const, indent: 1 }),
     },
     ...(look.n && { numFmt: look.n.pattern }),
   };
@@ -48,6 +50,7 @@ export function lookOf({ font, fill, border, alignment, numFmt }: Partial<Style>
     ...(border && Object.keys(gridBorders(border)).length > 0 && { bd: gridBorders(border) }),
     ...(alignment?.horizontal === "right" && { ht: HorizontalAlign.RIGHT }),
     ...(alignment?.wrapText === true && { tb: WrapStrategy.WRAP }),
+    ...((alignment?.indent ?? 0) > 0 && { pd: { l: INDENT } }),
     ...(numFmt !== undefined && numFmt !== "General" && { n: { pattern: numFmt } }),
   };
 }

@@ -63,6 +63,7 @@ function applyStyle(range: Excel.Range, area: CellArea, style: SheetStyle): void
   if (style.size !== undefined) font.size = style.size;
   if (style.fill !== undefined) fill.color = style.fill;
   if (style.align === "right") range.format.horizontalAlignment = Excel.HorizontalAlignment.right;
+  if (style.indent !== undefined) range.format.indentLevel = style.indent;
   if (style.wrap) range.format.wrapText = true;
   if (style.border !== undefined) surround(range, area, style.border, style);
   if (style.foot !== undefined) footLines(range, area, style.foot);

@@ -19,6 +19,8 @@ import { cellData } from "./cellData";
 /** Room to go on working below and beside what is planned. */
 const ROWS = 200;
 const COLUMNS = 26;
+// Pixels, about one character.
+export const INDENT = 8;
 export const ROW_HEIGHT = 22;
 // A file holds no row above 409 points (the host's published limit).
 const HIGHEST_POINTS = 409;
@@ -64,6 +66,7 @@ function gridStyle(style: CellStyle | undefined, format: string | undefined, hea
   const lines = { ...linesOf(look), ...(heavyLeft && { l: { s: BorderStyleTypes.MEDIUM, cl: { rgb: HEAVY_LINE } } }) };
   return {
     vt: VerticalAlign.MIDDLE,
+    ...(look?.indent !== undefined && { pd: { l: INDENT } }),
     ...(look?.align === "right" && { ht: HorizontalAlign.RIGHT }),
     ...(look && { cl: { rgb: look.fontColour } }),
     ...(look?.fill !== undefined && { bg: { rgb: look.fill } }),

@@ -31,6 +31,7 @@ export function rangeFormatObject(sheet: SheetState, area: CellArea): HostObject
     writes: {
       HorizontalAlignment: set("horizontalAlignment"),
       WrapText: set("wrapText"),
+      IndentLevel: set("indentLevel"),
       RowHeight: (points: number) => {
         if (!(points >= 0 && points <= HIGHEST_ROW)) throw badArgument(String(points));
         for (let row = area.row; row < area.row + area.rows; row++) sheet.rowHeights.set(row, points);

@@ -3,10 +3,11 @@ import { everyFunction } from "../../src/functions/catalogue";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { findCalls } from "../../src/sharing/findCalls";
-import { leavesArgumentOut } from "../leavesArgumentOut";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
+import { pixelsOf } from "../../src/workbook/columnPixels";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
+import { leavesArgumentOut } from "../leavesArgumentOut";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded steel tin", replicates: 2 };
 const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
@@ -14,18 +15,24 @@ const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
     (replicates === 1 || replicates === 6 ? [3, 8, 60] : [8]).map((weighIns) => ({ ...usual, kind, replicates, weighIns })),
   ),
 );
-const extras = [{ panZeros: true }, { temperatures: true }, { panZeros: true, temperatures: true }].flatMap((extra) => [
-  ...RUN_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
-  { ...usual, ...extra, replicates: 1 },
-  { ...usual, ...extra, replicates: 6, weighIns: 60 },
-]);
-const title = ({ kind, replicates, weighIns, panZeros, temperatures }: RunSheetOptions): string =>
-  `${kind}, ${replicates} samples, ${weighIns} weigh-ins${panZeros ? ", pan zeros" : ""}${temperatures ? ", temperatures" : ""}`;
+const extras: RunSheetOptions[] = [
+  ...[{ panZeros: true }, { temperatures: true }, { panZeros: true, temperatures: true }].flatMap((extra) => [
+    ...RUN_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
+    { ...usual, ...extra, replicates: 1 },
+    { ...usual, ...extra, replicates: 6, weighIns: 60 },
+  ]),
+  { ...usual, charFirings: 1, ashFirings: 1 },
+  { ...usual, charFirings: 4, ashFirings: 4, replicates: 6, panZeros: true },
+  { ...usual, degrees: "F", timing: "minutes", temperatures: true, samplesAre: "different" },
+  { ...usual, readability: 0.0000001 * 10 },
+];
+const title = (options: RunSheetOptions): string => JSON.stringify(options).replace(/"kind":|"vessel":"[^"]*",|"intervalMinutes":30,|[{}"]/g, "");
 
-/** Built-in functions that Excel 2019, LibreOffice 7.4 and the local workbook's engine all have. */
+/** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
 const BUILT_IN = [
-  ...["IF", "AND", "OR", "ISNUMBER", "ISTEXT", "ISERROR", "IFERROR", "INDEX", "MATCH", "COUNT", "COUNTA", "COUNTIF", "SUMPRODUCT"],
-  ...["SUM", "MAX", "MIN", "MOD", "ROUND", "ROUNDUP", "INT", "ABS", "SQRT", "LOG10", "AVERAGE", "STDEV", "FIXED", "LEFT", "FIND"],
+  ...["IF", "AND", "OR", "ISNUMBER", "ISTEXT", "ISERROR", "ISBLANK", "ISFORMULA", "IFERROR", "INDEX", "MATCH", "COUNT", "COUNTA", "COUNTIF"],
+  ...["SUM", "SUMPRODUCT", "MAX", "MIN", "MOD", "ROUND", "ROUNDUP", "INT", "ABS", "SQRT", "LOG10", "AVERAGE", "MEDIAN", "STDEV", "TINV"],
+  ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND"],
 ];
 
 /** A function not in the list, a dynamic-array operator, or a number literal with a decimal point or exponent. */
@@ -42,6 +49,9 @@ const isWithin = (area: CellArea, cell: string): boolean => {
   return at !== undefined && covers(area, at.row, at.column);
 };
 const rowOf = (cell: string): number => Number(cell.replace(/\D/g, ""));
+const printed = (plan: SheetPlan): CellArea => cellArea(plan.print?.area ?? "") ?? { row: 0, column: 0, rows: 0, columns: 0 };
+const BOXES = ["runBox", "runBoxStart", "runBoxMore", "runBoxEnd"];
+const isBox = ({ style }: PlannedCell): boolean => BOXES.includes(style ?? "");
 
 describe.each([...every, ...extras].map((options) => [title(options), options] as const))("buildRunSheet(%s)", (_, options) => {
   const plan = buildRunSheet(options);
@@ -50,10 +60,11 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(() => checkSheetPlan(plan)).not.toThrow();
   });
 
-  it("leaves at most one row blank between two blocks", () => {
-    const rows = [...new Set(plan.cells.map(({ cell }) => rowOf(cell)))].sort((one, other) => one - other);
-    expect(rows[0]).toBe(1);
-    expect(rows.filter((row, index) => row - (rows[index - 1] ?? 0) > 2)).toEqual([]);
+  it("leaves no row blank between two blocks, but where the curves stand", () => {
+    const rows = new Set(plan.cells.map(({ cell }) => rowOf(cell)));
+    const curves = cellArea(plan.chart?.over ?? "");
+    const blank = Array.from({ length: printed(plan).rows }, (_row, index) => index + 1).filter((row) => !rows.has(row));
+    expect(blank).toEqual(Array.from({ length: curves?.rows ?? 0 }, (_row, index) => (curves?.row ?? 0) + 1 + index));
   });
 
   it("writes no cell twice", () => {
@@ -61,17 +72,34 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(cells.filter((cell, index) => cells.indexOf(cell) !== index)).toEqual([]);
   });
 
-  it("writes cell formulas that parse, of functions that exist everywhere, without dynamic-array references", () => {
-    const faulty = formulaCells(plan).flatMap(({ cell, formula }) => {
+  it("writes cell formulas and conditions that parse, of functions that exist everywhere, without dynamic-array references", () => {
+    const conditions = plan.entryRules.flatMap(({ range, allow }) => (allow.kind === "condition" ? [{ cell: range, formula: allow.condition }] : []));
+    const looks = (plan.emphasis ?? []).map(({ range, condition }) => ({ cell: range, formula: condition }));
+    const faulty = [...formulaCells(plan), ...conditions, ...looks].flatMap(({ cell, formula }) => {
       const tokens = tokenize(formula);
       parse(tokens);
       return tokens.filter((token) => isOutOfBounds(token)).map(({ value }) => [cell, value]);
     });
+    expect(conditions.length).toBeGreaterThan(3);
     expect(faulty).toEqual([]);
   });
 
   it("writes cell formulas that a cell can hold: up to 8192 characters (Excel specifications and limits)", () => {
     expect(formulaCells(plan).filter(({ formula }) => formula.length > 8192)).toEqual([]);
+  });
+
+  it("nests calls no deeper than 64 (Excel specifications and limits)", () => {
+    const depthOf = (formula: string): number => {
+      let [depth, deepest] = [0, 0];
+      for (const { type, value } of tokenize(formula)) {
+        if (type !== tokenTypes.OPERATOR) continue;
+        if (value === "(") deepest = Math.max(deepest, ++depth);
+        if (value === ")") depth--;
+      }
+      return deepest;
+    };
+    expect(depthOf("=IF((1),A1,SUM(B1))")).toBe(2);
+    expect(formulaCells(plan).filter(({ formula }) => depthOf(formula) > 64)).toEqual([]);
   });
 
   it("calls Retort functions that exist, with as many arguments as they take", () => {
@@ -85,88 +113,99 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(faulty).toEqual([]);
   });
 
-  it("refers to no cell that stands for nothing: each is a box or calculated", () => {
+  it("refers to no cell that stands for nothing: a box, a calculated cell, or the row of a total that belongs to its table", () => {
     const filled = new Map(plan.cells.map((cell) => [cell.cell, cell]));
-    const corners = new Set(
+    const ranges = new Set(
       formulaCells(plan).flatMap(({ formula }) =>
         tokenize(formula)
           .filter(({ type }) => type === tokenTypes.REF_RANGE)
-          .flatMap(({ value }) => value.replaceAll("$", "").split(":")),
+          .map(({ value }) => value.replaceAll("$", "")),
       ),
     );
-    const standsForSomething = (corner: string): boolean => {
-      const cell = filled.get(corner);
-      const isInMaterials = cell?.style === "note" && cell.content !== undefined;
-      return cell?.style === "input" || cell?.formula !== undefined || typeof cell?.content === "number" || isInMaterials;
+    const says = (cell: string): boolean => {
+      const own = filled.get(cell);
+      return own !== undefined && (isBox(own) || own.formula !== undefined || own.content !== undefined);
     };
-    expect([...corners].filter((corner) => !standsForSomething(corner))).toEqual([]);
+    // A lone cell holds something; a range begins with something.
+    const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
+    const totals = plan.cells.filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content))).map(({ cell }) => rowOf(cell));
+    const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
+    expect(empty.filter((range) => !totals.includes(rowOf(range)) && !headings.includes(rowOf(range.split(":")[0] ?? "")))).toEqual([]);
   });
 
-  it("puts every entry rule on boxes only, and a rule on every box but the notes and the legend", () => {
-    const notes = cellWith(plan, "Notes")?.replace(/\d+/, "") ?? "";
-    const boxes = plan.cells.filter(({ cell, style }) => style === "input" && cell.replace(/\d+/, "") !== notes && cell !== "A3");
-    const areas = plan.entryRules.map(({ range }) => cellArea(range));
-    const isRuled = (cell: string): boolean => areas.some((area) => area !== undefined && isWithin(area, cell));
-    expect(boxes.filter(({ cell }) => !isRuled(cell))).toEqual([]);
-    const ruledCells = areas.reduce((sum, area) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
-    expect(ruledCells).toBe(boxes.length);
+  it("rules every box, and refuses whatever is typed over each printed formula", () => {
+    const areas = plan.entryRules.map((rule) => ({ ...rule, area: cellArea(rule.range) }));
+    const rulesOf = (cell: string) => areas.filter(({ area }) => area !== undefined && isWithin(area, cell));
+    const onPaper = plan.cells.filter(({ cell }) => isWithin(printed(plan), cell));
+    expect(onPaper.filter((cell) => isBox(cell) && rulesOf(cell.cell).length !== 1)).toEqual([]);
+    const refused = (cell: string): boolean => {
+      const [rule, ...others] = rulesOf(cell);
+      return others.length === 0 && rule?.allow.kind === "condition" && rule.allow.condition === "=FALSE";
+    };
+    const formulas = onPaper.filter(({ formula }) => formula !== undefined);
+    expect(formulas.length).toBeGreaterThan(30);
+    expect(formulas.filter(({ cell }) => !refused(cell))).toEqual([]);
+    const ruledCells = areas.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
+    expect(ruledCells).toBe(onPaper.filter((cell) => isBox(cell) || cell.formula !== undefined).length);
   });
 
-  it("asks for the inputs in the order of the work, top to bottom", () => {
-    const rows = plan.entryRules.map(({ range }) => rowOf(range.split(":")[0] as string));
-    expect(rows).toEqual([...rows].sort((one, other) => one - other));
-    expect(plan.startAt).toBe(plan.entryRules[0]?.range);
+  it("prompts at every box with its unit or what it wants, and stays quiet elsewhere", () => {
+    const silent = plan.entryRules.filter(({ prompt }) => prompt === "");
+    expect([...new Set(silent.map(({ refusal }) => refusal))].sort()).toEqual([
+      "Nothing to type here. Boxes stand left of the heavy line. Esc gives the formula back.",
+      "This box begins further left: type in its first cell.",
+    ]);
   });
 
-  it("draws one series a sample, over the weigh-ins and nothing else", () => {
+  it("begins at the first empty vessel", () => {
+    expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
+  });
+
+  it("keeps hand and sheet apart: beside the boxes of a weighing nothing calculated, right of the heavy line no box", () => {
+    const slots = Math.max(3, options.replicates);
+    const rows = plan.cells.filter(({ content }) => /^(Round \d|After firing|Empty vessel)/.test(String(content))).map(({ cell }) => rowOf(cell));
+    const strips = plan.cells.filter(({ style, content }) => style === "runLightBandWrapped" && content === "balance and room").map(({ cell }) => rowOf(cell));
+    const tables = rows.filter((row) => !strips.some((strip) => row > strip && row <= strip + options.weighIns + 1));
+    const inTables = plan.cells.filter(({ cell }) => tables.includes(rowOf(cell)));
+    const column = ({ cell }: PlannedCell): number => cellArea(cell)?.column ?? -1;
+    expect(inTables.length).toBeGreaterThan(0);
+    expect(inTables.filter((cell) => column(cell) < 2 + slots && cell.formula !== undefined)).toEqual([]);
+    expect(inTables.filter((cell) => column(cell) >= 2 + slots && isBox(cell))).toEqual([]);
+  });
+
+  it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
     expect(plan.chart?.series.map(({ name }) => name)).toEqual(Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`));
     for (const { x, y } of plan.chart?.series ?? []) {
-      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns, options.weighIns]);
+      // The row of the total, empty there, belongs to the series, so that rows put in above it do.
+      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
     }
     const over = cellArea(plan.chart?.over ?? "");
     expect(over).toBeDefined();
     expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
   });
 
-  it("says above every column right of the printed ones what it is for, in the style of a note", () => {
-    const wide = cellArea(plan.cells.filter(({ style }) => style === "caution").at(-1)?.cell ?? "")?.column ?? Infinity;
-    const isRight = ({ cell }: PlannedCell): boolean => (cellArea(cell)?.column ?? 0) > wide;
-    const texts = plan.cells.filter((cell) => isRight(cell) && cell.content !== undefined);
-    const headings = texts.filter(({ content }) => String(content).startsWith("Working: "));
-    expect(headings.map(({ content, style }) => [content, style])).toEqual([
-      ["Working: for results and checks", "note"],
-      ...Array.from({ length: options.replicates }, () => ["Working: for chart and table", "note"]),
-    ]);
-    expect(headings.map(({ cell }) => cellArea(cell)?.column)).toEqual(headings.map(() => wide + 1));
-    // Text that runs on beyond the last column makes the printed page wider.
-    const room = plan.columnWidths.slice(wide + 1).reduce((sum, width) => sum + width, 0);
-    expect(Math.max(...headings.map(({ content }) => String(content).length))).toBeLessThanOrEqual(room);
-    expect([...new Set(texts.filter((cell) => !headings.includes(cell)).map(({ style }) => style))]).toEqual(["noteHeading"]);
+  it("keeps every working right of what is printed, each row of them labelled", () => {
+    const right = plan.cells.filter(({ cell }) => !isWithin(printed(plan), cell));
+    expect(right.filter(({ style }) => style !== "runWorking" && style !== "runWorkingHeading")).toEqual([]);
+    const tables = new Set(plan.cells.filter(({ content }) => /^(Round|After firing)/.test(String(content))).map(({ cell }) => rowOf(cell)));
+    const labelled = new Set(right.filter(({ content }) => content !== undefined).map(({ cell }) => rowOf(cell)));
+    expect(right.filter(({ cell, formula }) => formula !== undefined && !labelled.has(rowOf(cell)) && !tables.has(rowOf(cell)))).toEqual([]);
   });
 
-  it("is wide enough for its labels, its criterion and its verdicts", () => {
-    const width = (cell: string): number => plan.columnWidths[cellArea(cell)?.column ?? -1] ?? 0;
-    const cut = plan.cells.filter(
-      ({ cell, content, style }) => style === "label" && cell.startsWith("A") && (String(content).length * 8) / 7 > width(cell),
-    );
-    expect(cut).toEqual([]);
-    expect(width("B1")).toBeGreaterThanOrEqual(16);
-    // A label of a column heading wraps, but only between words.
-    const split = plan.cells.filter(
-      ({ cell, content, style }) =>
-        (style === "columnHeading" || style === "noteHeading") &&
-        String(content)
-          .split(" ")
-          .some((word) => word.length > width(cell)),
-    );
-    expect(split).toEqual([]);
-    const steady = cellWith(plan, "Steady yet") ?? "";
-    expect(width(steady)).toBeGreaterThanOrEqual("weight is not a number".length);
-    const cold = cellWith(plan, "Cold enough");
-    expect(cold === undefined || width(cold) >= "too warm: reads light".length).toBe(true);
-    for (let sample = 1; sample <= options.replicates; sample++)
-      expect(width(cellWith(plan, `Working, sample ${sample}`) ?? "")).toBeGreaterThanOrEqual("Working,".length);
-    expect(width("B1")).toBeGreaterThanOrEqual("34.8012 % ± 0.0010 %".length);
+  it("prints every text whole: none wider than the cells it may run over", () => {
+    const columns = plan.columnWidths.map(pixelsOf);
+    const area = printed(plan);
+    // Widths of a character, measured for the fonts at hand: 6.0 pixels at 10 points, 6.6 bold; on average, with room to spare.
+    const cut = plan.cells.filter(({ cell, content, style }) => {
+      const at = cellArea(cell);
+      if (typeof content !== "string" || at === undefined || !isWithin(area, cell) || style?.endsWith("Wrapped")) return false;
+      const isFilled = (column: number): boolean =>
+        plan.cells.some((other) => (other.content ?? other.formula) !== undefined && cellArea(other.cell)?.row === at.row && cellArea(other.cell)?.column === column);
+      let room = 0;
+      for (let column = at.column; column < area.columns && (column === at.column || !isFilled(column)); column++) room += columns[column] ?? 0;
+      return content.length * (style === "runLabel" || style === "runBeside" || style === "runHelp" || style === "runCaution" ? 5.6 : 6.2) > room;
+    });
+    expect(cut.map(({ cell, content }) => [cell, content])).toEqual([]);
   });
 
   it("never says that anything is safe", () => {
@@ -190,31 +229,49 @@ describe("buildRunSheet(options)", () => {
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
 
+  const beside = (plan: SheetPlan, label: string): PlannedCell | undefined => plan.cells.find(({ cell }) => cell === cellWith(plan, label)?.replace("A", "B"));
+
   it("prefills what the options say and leaves the rest to be filled in", () => {
-    const plan = buildRunSheet({ ...usual, ovenCelsius: 120 });
-    const beside = (label: string): unknown => plan.cells.find(({ cell }) => cell === cellWith(plan, label)?.replace("A", "B"))?.content;
-    expect(beside("Vessel")).toBe("lidded steel tin");
-    expect(beside("Balance readability (g)")).toBe(0.01);
-    expect(beside("Planned interval (min)")).toBe(30);
-    expect(beside("Oven temperature (°C)")).toBe(120);
-    expect(["Date", "Operator", "Sample"].map(beside)).toEqual([undefined, undefined, undefined]);
+    const plan = buildRunSheet({ ...usual, ovenCelsius: 120, samplesAre: "different" });
+    expect(["Vessel", "Balance step, g", "Rounds apart, min", "Oven, °C", "Samples, which are"].map((label) => beside(plan, label)?.content)).toEqual([
+      "lidded steel tin",
+      0.01,
+      30,
+      120,
+      "different",
+    ]);
+    expect(["Date; who", "Material", "Repeatability, g", "Notes"].map((label) => beside(plan, label)?.content)).toEqual(Array(4).fill(undefined));
+  });
+
+  it("has degrees Fahrenheit throughout where asked: 105 °C are 221 °F, and 1800 °C 3272 °F", () => {
+    const plan = buildRunSheet({ ...usual, degrees: "F", ovenCelsius: 105, temperatures: true });
+    expect(beside(plan, "Oven, °F")?.content).toBe(221);
+    expect(plan.entryRules.find(({ promptTitle }) => promptTitle === "Set to")?.allow).toEqual({ kind: "number", atLeast: 68, atMost: 3272 });
+    expect(plan.cells.filter(({ content }) => /°C/.test(String(content)) && !/memory|°F \(925 °C\)|ISO|ITS/.test(String(content)))).toEqual([]);
+    // Tin melts at 231.9 °C; 230 °C are 446 °F.
+    expect(beside(plan, "tinned steel")?.content).toBe(446);
+  });
+
+  it("says the unit of every box: in its label, its heading or its prompt", () => {
+    const { cells } = buildRunSheet({ ...usual, replicates: 3, panZeros: true, temperatures: true });
+    const labels = cells.filter(({ style, cell }) => style === "runLabel" && cell.startsWith("A")).map(({ content }) => String(content));
+    const unitless = labels.filter((label) => !/, (g|min|%|95 %|°C)$|^\d+ {2}|moist, g$/.test(label));
+    expect([...new Set(unitless)]).toEqual([
+      ...["Date; who", "Material", "Samples, which are", "Firing 1", "Firing 2", "Firing 3", "Notes"],
+      ...["Water, to dry sample", "Stayed as char, of dry", "Char without its ash", "Ash, of dry"],
+      ...["Criterion", "Limit", "Vessel", "Vessel made of", "Method's own s", "Formula instead"],
+    ]);
   });
 
   it("says of a refused weight that the decimal mark is the spreadsheet's own", () => {
     const { entryRules } = buildRunSheet(usual);
-    const refusals = ["Empty vessel", "Vessel + sample"].map((wanted) => entryRules.find(({ promptTitle }) => promptTitle === wanted)?.refusal);
-    expect(refusals).toEqual(
-      refusals.map(
-        () =>
-          "Type the weight in grams as a plain number, 0.01 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.",
-      ),
+    const refusals = ["Round 1: moist", "Vessel + sample", "Vessel + char", "Vessel + ash"].map(
+      (wanted) => entryRules.find(({ promptTitle }) => promptTitle === wanted)?.refusal,
     );
-  });
-
-  it("prompts for the sample's temperature with the published figure as the case it was measured on", () => {
-    const { entryRules } = buildRunSheet({ ...usual, temperatures: true });
-    expect(entryRules.find(({ promptTitle }) => promptTitle === "Sample when weighed")?.prompt).toBe(
-      "In degrees Celsius, held near the vessel. A warm vessel reads light; by how much, yours alone can tell. Published case: a 17 g porcelain crucible, up to 0.19 mg a degree (Blade, Anal. Chem.). Only flagged.",
+    expect(new Set(refusals)).toEqual(
+      new Set([
+        "Type the weight in grams as a plain number, 0.01 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.",
+      ]),
     );
   });
 
@@ -222,47 +279,45 @@ describe("buildRunSheet(options)", () => {
     expect(cellWith(buildRunSheet({ ...usual, vessel: "  " }), "vessel")).toBeDefined();
   });
 
-  const headingsOf = (plan: SheetPlan): unknown[] => {
-    const row = rowOf(cellWith(plan, "Weigh-in") ?? "");
-    return plan.cells.filter(({ cell, style }) => rowOf(cell) === row && style === "columnHeading").map(({ content }) => content);
-  };
+  it("keeps a short sheet short: no pan zeros and no temperatures unless asked for", () => {
+    const words = buildRunSheet(usual).cells.map(({ content }) => String(content ?? ""));
+    expect(words.filter((text) => /zero|Room|Cold enough/.test(text))).toEqual([]);
+  });
 
-  it("has every extra column in the order of the work once it is asked for", () => {
-    expect(headingsOf(buildRunSheet({ ...usual, panZeros: true, temperatures: true })).slice(0, 13)).toEqual([
-      "Weigh-in",
-      "Clock",
-      "Elapsed (min)",
-      "Pan zero before (g)",
-      "Vessel + sample (g)",
-      "Pan zero after (g)",
-      "Room (°C)",
-      "Sample when weighed (°C)",
-      "Sample, drift-corrected (g)",
-      "Change since last (g)",
-      "Steady yet",
-      "Cold enough",
-      "Notes",
+  const bandsOf = ({ cells }: SheetPlan): unknown[] =>
+    cells
+      .filter(({ style, cell, content }) => style?.includes("Band") && cell.startsWith("A") && content !== undefined)
+      .sort((one, other) => rowOf(one.cell) - rowOf(other.cell))
+      .map(({ content }) => content);
+
+  it("follows the order of the work, then results, checks, settings, open fire, curves and vessels", () => {
+    const plan = buildRunSheet(usual);
+    expect(bandsOf(plan)).toEqual([
+      ...["SET UP", "1 DRYING", "2 CHARRING: the fire", "2 weighed when cold", "3 ASHING: the fire", "3 weighed when cold", "CAUTIONS", "4 AT THE END"],
+      ...["RESULTS (shares)", "CHECKS", "SETTINGS", "OPEN FIRE", "CURVES", "VESSELS"],
     ]);
   });
 
-  it("keeps a short sheet short: no pan zeros and no temperatures unless asked for", () => {
-    const words = buildRunSheet(usual).cells.map(({ content }) => String(content ?? ""));
-    expect(words.filter((text) => /zero|drift|Room|Cold enough|when weighed/.test(text))).toEqual([]);
+  it.each([
+    ["drying", ["SET UP", "1 DRYING", "2 AT THE END", "CAUTIONS", "RESULTS (shares)", "CHECKS", "SETTINGS", "CURVES", "VESSELS"]],
+    [
+      "charring",
+      ["SET UP", "1 DRYING", "2 CHARRING: the fire", "2 weighed when cold", "3 AT THE END", "CAUTIONS", "RESULTS (shares)", "CHECKS", "SETTINGS", "OPEN FIRE", "CURVES", "VESSELS"], // prettier-ignore
+    ],
+  ] as const)("of %s has these blocks and no others", (kind, names) => {
+    expect(bandsOf(buildRunSheet({ ...usual, kind, weighIns: 6 }))).toEqual(names);
   });
 
-  it("has the results above the checks and the samples, and states the coverage factor in their heading", () => {
-    const plan = buildRunSheet(usual);
-    const rows = ["Results, each with its ± standard uncertainty (k = 1)", "Checks", "Replicates", "Weigh-in", "Vessel materials"].map((text) =>
-      rowOf(cellWith(plan, text) ?? "0"),
-    );
-    expect(rows[0]).toBeGreaterThan(0);
-    expect(rows).toEqual([...rows].sort((one, other) => one - other));
-    expect((rows[1] ?? 0) - (rows[0] ?? 0)).toBeLessThanOrEqual(16);
+  it("has as many firings as asked for", () => {
+    const count = (label: string, options: Partial<RunSheetOptions>): number =>
+      buildRunSheet({ ...usual, ...options }).cells.filter(({ content }) => String(content).startsWith(label)).length;
+    expect([count("Firing", {}), count("After firing", {})]).toEqual([5, 5]);
+    expect([count("Firing", { charFirings: 1, ashFirings: 4 }), count("After firing", { charFirings: 4, ashFirings: 1 })]).toEqual([5, 5]);
   });
 
   it("offers vessel materials that each stand a stated temperature for a stated reason, listed at the foot of the sheet", () => {
     const plan = buildRunSheet(usual);
-    const box = plan.entryRules.find(({ promptTitle }) => promptTitle === "Vessel material");
+    const box = plan.entryRules.find(({ promptTitle }) => promptTitle === "Vessel made of");
     const names = box?.allow.kind === "words" ? box.allow.words : [];
     expect(names.length).toBeGreaterThan(5);
     for (const name of names) {
@@ -273,19 +328,6 @@ describe("buildRunSheet(options)", () => {
     }
   });
 
-  it("has the weigh-in table's own column names in their order", () => {
-    expect(headingsOf(buildRunSheet(usual)).slice(0, 8)).toEqual([
-      "Weigh-in",
-      "Clock",
-      "Elapsed (min)",
-      "Vessel + sample (g)",
-      "Sample (g)",
-      "Change since last (g)",
-      "Steady yet",
-      "Notes",
-    ]);
-  });
-
   it.each([
     [0.01, "0.00"],
     [0.005, "0.000"],
@@ -294,14 +336,14 @@ describe("buildRunSheet(options)", () => {
     [0.2, "0.0"],
   ])("shows masses of a balance that reads to %s g as %s", (readability, format) => {
     const plan = buildRunSheet({ ...usual, readability });
-    const vessel = cellWith(plan, "Empty vessel (g)")?.replace("A", "B");
+    const vessel = cellWith(plan, "Empty vessel, g")?.replace("A", "C");
     expect(plan.cells.find(({ cell }) => cell === vessel)?.format).toBe(format);
   });
 
   it("prints the cautions for charring on every sheet that goes beyond drying, and none of them on a drying sheet", () => {
     const said = (kind: RunSheetOptions["kind"]): string =>
       buildRunSheet({ ...usual, kind })
-        .cells.filter(({ style }) => style === "caution")
+        .cells.filter(({ style }) => style === "runCaution")
         .map(({ content }) => content ?? "")
         .join(" ");
     for (const words of [
@@ -331,6 +373,12 @@ describe("buildRunSheet(options)", () => {
     [{ weighIns: 61 }, "weigh-ins: 61 is not between 3 and 60. Give a number in between."],
     [{ replicates: 7 }, "replicates: 7 is not between 1 and 6. Give a number in between."],
     [{ replicates: 0 }, "replicates: 0 is not between 1 and 6. Give a number in between."],
+    [{ charFirings: 5 }, "char firings: 5 is not between 1 and 4. Give a number in between."],
+    [{ ashFirings: 0 }, "ash firings: 0 is not between 1 and 4. Give a number in between."],
+    [{ ashFirings: 1.5 }, "ash firings: 1.5 is not a whole number. Give one such as 2."],
+    [{ samplesAre: "alike" }, 'samples: "alike" is not one of "repeats", "different".'],
+    [{ degrees: "K" }, 'degrees: "K" is not one of "C", "F".'],
+    [{ timing: "hours" }, 'timing: "hours" is not one of "clock", "minutes".'],
     [{ intervalMinutes: -30 }, "interval: -30 min is not between 1 and 1440 min. Give a number in between."],
     [{ ovenCelsius: 900 }, "oven temperature: 900 °C is not between 20 and 300 °C. Give a number in between."],
     [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing".'],
@@ -341,5 +389,16 @@ describe("buildRunSheet(options)", () => {
   it("refuses a vessel name too long for its box", () => {
     const message = "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it.";
     expect(() => buildRunSheet({ ...usual, vessel: "x".repeat(61) })).toThrow(expect.objectContaining({ name: "InputProblem", message }));
+  });
+
+  // Version 0.2 had 285 formula cells for three samples, six rounds, char and ash; 250 without ash.
+  it.each([
+    ["drying", 3, 6, 178],
+    ["charring", 3, 6, 250],
+    ["ashing", 3, 6, 285],
+    ["charring", 3, 8, 286],
+    ["ashing", 6, 8, 591],
+  ] as const)("of %s with %s samples and %s rounds has fewer formula cells than the %s of version 0.2", (kind, replicates, weighIns, before) => {
+    expect(formulaCells(buildRunSheet({ ...usual, kind, replicates, weighIns })).length).toBeLessThan(before);
   });
 });

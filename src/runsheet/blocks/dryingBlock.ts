@@ -52,7 +52,7 @@ export function dryingBlock(sheet: RunSheet): Block {
         calculated(cell(total, columns.verdict), drySays(sheet), "runVerdictStrong"),
       ],
       entryRules: [
-        boxRule(vessels, { title, prompt: `${about} In grams.`, refusal }, vesselOr(vessels.from, options.readability)),
+        boxRule(vessels, { title, prompt: `${about} In grams.`, refusal }, vesselOr(vessels.from, sheet.settings.readability)),
         boxRule(clocks, ...timeRule(isClock, clocks.from)),
         boxRule(range(boxes.from, drying.box(first, options.replicates)), roundWords(weighingWords.moistBox), masses(options.readability)),
         ...(last > first ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))] : []),

@@ -34,7 +34,7 @@ export function endBlock(sheet: RunSheet, number: number): Block {
               const gain = when(lacksNumber(at, sheet.vessel(sample)), NOTHING, reckon(mass, "-", sheet.vessel(sample)));
               return calculated(columns.reckoned(vessel, sample), gain, "runReckoned", formats.reckoned);
             }),
-            calculated(cell(vessel, columns.verdict), vesselSays(sheet, end, heading), "runVerdict"),
+            calculated(cell(vessel, columns.verdict), vesselSays(sheet, end), "runVerdict"),
           ],
           entryRules: [
             boxRule(

@@ -22,7 +22,7 @@ export const zeros = (readability: number): Allowed => numbers({ atLeast: -LARGE
 export const massesAgain = (readability: number): Allowed => numbers({ atLeast: -LARGEST_DRIFT * readability, atMost: HEAVIEST });
 
 /** A vessel: a weighing, or the word for a balance that was tared. */
-export const vesselOr = (at: Cell, readability: number): Allowed => ({
+export const vesselOr = (at: Cell, readability: Cell): Allowed => ({
   kind: "condition",
   condition: when(fn("ISNUMBER", at), all(is(at, ">=", readability), is(at, "<=", HEAVIEST)), is(at, "=", weighingWords.tared)),
 });

@@ -10,8 +10,8 @@ const words = checkWords.analysis;
 
 // Ultimate analyses seldom add up closer than this, %: even careful ones of reference pine miss by 3 to 5 % (NIST, MaCFP).
 const UNEXPLAINED_PERCENT = 3;
-// Shares typed as fractions add up to about this.
-const FRACTIONS_ADD_UP_TO = 1.1;
+// Shares typed as fractions add up to about one; tenths.
+const FRACTIONS_ADD_UP_TO = 11;
 // What a sentence of FORMULA.CHECK about a mistake begins with.
 const MISTAKE = "formula:";
 
@@ -26,7 +26,7 @@ export function analysisCheck(sheet: RunSheet): Check | undefined {
     steps: [
       step(hasBoth(composition), words.both(nameOf(composition.formula))),
       step(when(hasFormula(composition), is(fn("LEFT", checked, MISTAKE.length), "=", MISTAKE), false), words.formula(checked)),
-      step(all(is(whole, ">", 0), is(whole, "<=", FRACTIONS_ADD_UP_TO)), words.fractions(nameOf(composition.carbon))),
+      step(all(is(whole, ">", 0), is(reckon(10, "*", whole), "<=", FRACTIONS_ADD_UP_TO)), words.fractions(nameOf(composition.carbon))),
       ...samples.flatMap((sample): Step[] => {
         const percent = analysedPercent(sheet, composition, sample);
         const missing = fn("ROUND", reckon(100, "-", percent), 0);

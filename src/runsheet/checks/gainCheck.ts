@@ -7,7 +7,11 @@ import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
 /** What was lost in each row of a table, down to and with the row of the total, whose mass is below 0 only where the order is wrong. */
-const lostIn = ({ options }: RunSheet, { lost, rows }: Weighed): Range => range(fixed(lost(rows.first, 1)), fixed(lost(rows.total, options.replicates)));
+const lostIn = ({ options }: RunSheet, table: Weighed): Range =>
+  range(fixed(table.lost(firstLoss(table), 1)), fixed(table.lost(table.rows.total, options.replicates)));
+
+/** The first round while drying has none before it; the first firing is held against what was fired. */
+const firstLoss = ({ rows }: Weighed): number => ("fire" in rows ? rows.first : rows.first + 1);
 
 /**
  * Which boxes are heavier than the ones above by more than two readings explain, as CHANGE.SIGNIFICANT has it: more than 2 sqrt(2) u,
@@ -19,7 +23,7 @@ const gainedIn = (sheet: RunSheet, table: Weighed): Expression => {
 };
 
 export function gained(sheet: RunSheet, table: Weighed, said: (at: Expression) => Expression): Step {
-  const boxes = block(sheet, table);
+  const boxes = block(sheet, table, firstLoss(table));
   return step(anyWhere(gainedIn(sheet, table)), said(lastCellWhere(gainedIn(sheet, table), boxes)));
 }
 

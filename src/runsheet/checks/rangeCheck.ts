@@ -31,9 +31,12 @@ export function rangeCheck({ rows, samples, share, across }: RunSheet): Check {
   };
 }
 
+// In cell formulas a whole number, as the least ash is a tenth of a percent.
+const TENTHS = 10;
+
 function outside(sample: number, { called, atLeast, atMost }: Band, share: Cell): Step {
   const percent = fn("ROUND", reckon(100, "*", fn("N", share)), 2);
-  const isOut = any(is(percent, ">", atMost), ...(atLeast === 0 ? [] : [is(percent, "<", atLeast)]));
-  const said = words.outside(sample, words.called[called], fn("FIXED", percent, 1, true), atLeast, atMost);
+  const isOut = any(is(percent, ">", atMost), ...(atLeast === 0 ? [] : [is(reckon(TENTHS, "*", percent), "<", TENTHS * atLeast)]));
+  const said = words.outside(sample, words.called[called], fn("FIXED", percent, 1, true), String(atLeast), String(atMost));
   return step(all(is(fn("COUNT", share), "=", 1), isOut), said);
 }

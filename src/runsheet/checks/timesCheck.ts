@@ -16,11 +16,11 @@ const MONTH_MINUTES = 31 * 24 * MINUTES_PER_HOUR;
 // the other half of the clock; own bounds, no source.
 const INTERVALS = 4;
 const HALF_A_DAY = 720;
-const ALWAYS_FINE = 1.25;
+const QUARTER_MORE = 4;
 // A hundredth of a day is no time that people weigh at, but for the quarters; 0.30 typed for 0:30 is 7:12.
 const TYPED_DECIMALS = 100;
 const QUARTERS = 4;
-const ROUNDING = 0.000001;
+const ROUNDING_PER_MILLION = 1_000_000;
 
 /** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number. */
 export function timesCheck(sheet: RunSheet): Check {
@@ -61,9 +61,10 @@ function ofClock(sheet: RunSheet): Step[] {
     sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
   const typedAsDecimal = (of: Expression): Condition => {
     const apart = (per: number): Expression => fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0)));
-    return all(is(of, ">", 0), is(of, "<", 1), is(apart(TYPED_DECIMALS), "<", ROUNDING), is(apart(QUARTERS), ">", ROUNDING));
+    const millionths = (per: number): Expression => reckon(apart(per), "*", ROUNDING_PER_MILLION);
+    return all(is(of, ">", 0), is(of, "<", 1), is(millionths(TYPED_DECIMALS), "<", 1), is(millionths(QUARTERS), ">", 1));
   };
-  const far = fn("MAX", fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY), reckon(ALWAYS_FINE, "*", planned));
+  const far = fn("MAX", fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY), sum(planned, reckon(planned, "/", QUARTER_MORE)));
   const second = cell(first + 1, CLOCK);
   const offPlan = is(fn("ABS", reckon(gap, "-", planned)), ">", reckon(planned, "/", 2));
   const at = (holds: Expression): Expression => nameBelow(second, before(placeWhere(holds)));

@@ -188,7 +188,7 @@ export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
   const dry = fn("SUM", across(drying.net));
   const volatile = fn("AVERAGE", across((sample) => share("volatile", sample)));
   const per100 = (of: Range): Expression => fn("FIXED", reckon(reckon(100, "*", fn("SUM", of)), "/", dry), 0, true);
-  const off = (square: number): Expression => fn("FIXED", reckon(composition.exactness, "*", square), 0, true);
+  const off = (thousandths: number): Expression => fn("FIXED", reckon(reckon(composition.exactness, "*", thousandths), "/", 1000), 0, true);
   const said = when(
     all(isNumber(composition.exactness), is(fn("COUNT", composition.carbon), ">", 0)),
     openly.open(per100(oxygen), off(OFF.oxygen), per100(gases), off(OFF.gases)),
@@ -211,9 +211,9 @@ export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
 }
 
 /**
- * By how much oxygen in and gases out, g per 100 g dry, may be off for one percent that carbon, hydrogen and oxygen may each be off:
- * square roots of the sums of squares of their coefficients, from CO2, H2O and O2 of M(C) 12.011, M(H) 1.008 and M(O) 15.999 g/mol:
- * oxygen 31.998/12.011 = 2.664, 15.999/2.016 = 7.936 and 1; gases 3.664, 8.936 and 1, less the oxygen that the sample holds and
- * that comes out again, which the gases do not feel twice: dO2 + d(C + H + O) = 3.664, 8.936, 0.
+ * By how much oxygen in and gases out, mg per g dry, may be off for one percent that carbon, hydrogen and oxygen may each be off:
+ * roots of the sums of squares of their coefficients, from M(C) 12.011, M(H) 1.008 and M(O) 15.999 g/mol. Oxygen in is
+ * 31.998/12.011 C + 15.999/2.016 H - O, sqrt(2.664^2 + 7.936^2 + 1^2) = 8.431; gases out are 44.009/12.011 C + 18.015/2.016 H, the
+ * sample's own oxygen among them, sqrt(3.664^2 + 8.936^2) = 9.658 (GUM, JCGM 100:2008, equation 10).
  */
-const OFF = { oxygen: 8.431, gases: 9.658 } as const;
+const OFF = { oxygen: 8431, gases: 9658 } as const;

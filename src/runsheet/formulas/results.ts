@@ -93,11 +93,11 @@ export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): E
   return onceNumbers([sheet.share(name, sample), u], gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus);
 }
 
-// 95 %, two-sided.
-const OUTSIDE = 0.05;
+// 95 %, two-sided: one in twenty lies outside.
+const ONE_IN = 20;
 
 /** The factor that n samples ask for: Student's t at 95 % with n - 1 degrees of freedom, 4.30 for three. */
-export const studentFactor = (count: Expression): Expression => fn("TINV", OUTSIDE, reckon(count, "-", 1));
+export const studentFactor = (count: Expression): Expression => fn("TINV", reckon(1, "/", ONE_IN), reckon(count, "-", 1));
 
 /**
  * ± 95 % of all samples together: of one, its weighing; of more, the larger of t s / sqrt(n), which holds the scatter of the

@@ -101,12 +101,12 @@ export const firedSays = (sheet: RunSheet, table: Fired): Expression =>
   );
 
 /** What the empty vessels weigh more than before, and what the sheet makes of it. */
-export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>, heading: number): Expression {
+export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>): Expression {
   const gains = sheet.across(end.gain);
   const explained = fn("N", sheet.working.explained);
   return firstOf(
     [
-      [is(fn("COUNT", gains), "=", 0), when(isNext(sheet, cell(heading + 1, CLOCK)), says.next, NOTHING)],
+      [is(fn("COUNT", gains), "=", 0), when(isNext(sheet, end.vessel(1)), says.next, NOTHING)],
       [is(fn("MIN", gains), "<", reckon(0, "-", explained)), endWords.lighter],
       [is(fn("MAX", gains), ">", explained), endWords.scale],
     ],

@@ -30,16 +30,18 @@ const isHeading = (row: readonly CellContent[]): boolean => row[0] === weighingW
 /** One series a sample: its column of boxes below the heading, less its vessel in the first of them. */
 function samplesUnder(values: Values, heading: number): WeighingSeries[] {
   const headings = values[heading] ?? [];
-  const minutes = headings.indexOf(sheetWords.elapsed);
+  const [minutes, workings] = [headings.indexOf(sheetWords.elapsed), headings.indexOf(sheetWords.workings.corrected)];
   const [vessels = [], ...below] = values.slice(heading + 1);
   const end = below.findIndex((row) => row[0] === weighingWords.dry);
   const rounds = below.slice(0, end === -1 ? undefined : end);
   return Array.from({ length: MOST_SAMPLES }, (_, index) => index + 1).flatMap((number): WeighingSeries[] => {
     const column = headings.indexOf(sheetWords.sample(number));
     if (column === -1) return [];
-    const vessel = vessels[column] === weighingWords.tared ? 0 : vessels[column];
+    // What counts stands in the workings: the vessel always, a weighing where the balance's zero was taken off it.
+    const vessel = vessels[workings + number];
     const points = rounds.flatMap((row) => {
-      const [clock, time, mass] = [row[1], row[minutes], row[column]];
+      const counted = row[workings + number];
+      const [clock, time, mass] = [row[1], row[minutes], typeof row[column] === "number" && typeof counted === "number" ? counted : row[column]];
       const isWeighed = typeof clock === "number" && typeof time === "number" && typeof mass === "number" && typeof vessel === "number";
       return isWeighed ? [{ minutes: time, grams: mass - vessel }] : [];
     });

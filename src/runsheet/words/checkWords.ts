@@ -116,7 +116,7 @@ export const checkWords = {
   },
   range: {
     called: { moisture: "water", char: "char", ash: "ash" },
-    outside: (sample: number, called: string, percent: Expression, atLeast: number, atMost: number) =>
+    outside: (sample: number, called: string, percent: Expression, atLeast: string, atMost: string) =>
       doubted(ofSample(sample, text`${called} of ${percent} % is outside the ${atLeast} to ${atMost} % of untreated plants (common practice). A slip?`)),
   },
   material: {

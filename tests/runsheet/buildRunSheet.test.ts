@@ -130,7 +130,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells.filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content))).map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
-    expect(empty.filter((range) => !totals.includes(rowOf(range)) && !headings.includes(rowOf(range.split(":")[0] ?? "")))).toEqual([]);
+    expect(empty.filter((range) => !totals.includes(rowOf(range.split(":")[0] ?? "")) && !headings.includes(rowOf(range.split(":")[0] ?? "")))).toEqual([]);
   });
 
   it("rules every box, and refuses whatever is typed over each printed formula", () => {

@@ -1,4 +1,4 @@
-import { all, any, NOTHING, when } from "../expressions/choices";
+import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
 import { fn, is, reckon, retort, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { headline } from "../formulas/answer";
@@ -39,10 +39,20 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   };
 }
 
-/** The sample farthest from the median; a hint, no verdict. */
+// An end twice as far from the median as the other end stands apart; own bound, a hint and no verdict.
+const TIMES_AS_FAR = 2;
+
+/** The sample that stands apart from the others, where one does. */
 function apart(shares: Expression): Expression {
   const median = fn("MEDIAN", shares);
-  const isHigh = is(reckon(fn("MAX", shares), "-", median), ">", reckon(median, "-", fn("MIN", shares)));
-  const sample = fn("MATCH", when(isHigh, fn("MAX", shares), fn("MIN", shares)), shares, 0);
-  return when(is(fn("COUNT", shares), "<", FEWEST_FOR_ONE_APART), NOTHING, words.apart(sample));
+  const [above, below] = [reckon(fn("MAX", shares), "-", median), reckon(median, "-", fn("MIN", shares))];
+  const sampleWith = (share: Expression): Expression => words.apart(fn("MATCH", share, shares, 0));
+  return firstOf(
+    [
+      [is(fn("COUNT", shares), "<", FEWEST_FOR_ONE_APART), NOTHING],
+      [is(above, ">", reckon(TIMES_AS_FAR, "*", below)), sampleWith(fn("MAX", shares))],
+      [is(below, ">", reckon(TIMES_AS_FAR, "*", above)), sampleWith(fn("MIN", shares))],
+    ],
+    NOTHING,
+  );
 }

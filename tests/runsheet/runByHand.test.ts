@@ -1,223 +1,454 @@
 // Runs worked out by hand, and the sheet's own formulas worked out on plain values, without a spreadsheet.
 // The runs are invented: prunings from a community orchard, dried in its oven and charred in its kiln.
-import { cell, type Cell } from "../../src/runsheet/expressions/Expression";
+import { lossUncertainty } from "../../src/confidence/lossUncertainty";
+import { cell } from "../../src/runsheet/expressions/Expression";
+import { stripCell } from "../../src/runsheet/formulas/strip";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
-import { VALUE } from "../../src/runsheet/sheet/sampleCells";
-import { plainRun, type PlainRun } from "./plainRun";
-import { CellProblem } from "../../src/cells/CellProblem";
+import { CLOCK } from "../../src/runsheet/sheet/Columns";
+import { COMPARED, type ShareName } from "../../src/runsheet/sheet/layout";
+import { compared } from "../../src/runsheet/formulas/burning";
+import { clock, plainRun, type PlainRun } from "./plainRun";
+import type { Plain } from "./workOut";
 
 const PLUM = [65.2, 55.31, 52.1, 51.22, 51.21];
 
-/** Plum prunings, one tin: vessel 25.00 g, moist 65.20 g, dry 51.21 g, char 32.53 g, ash 25.40 g. */
+/** Plum prunings, one tin: vessel 25.00 g, moist 65.20 g, dry 51.21 g, char 32.90, 32.54, 32.53 g, ash 25.41, 25.40 g. */
 function plum(options: Partial<RunSheetOptions> = {}): PlainRun {
   const run = plainRun(options);
-  run.type(run.first.emptyVessel.box, 25);
+  run.vessel(25);
   run.weigh(PLUM);
-  if (run.first.charring) run.type(run.first.charring.weighing.box, 32.53);
-  if (run.first.ashing) run.type(run.first.ashing.weighing.box, 25.4);
+  if (run.sheet.charring) run.fire("charring", [32.9, 32.54, 32.53]);
+  if (run.sheet.ashing) run.fire("ashing", [25.41, 25.4]);
   return run;
 }
 
-const below = ({ row, column }: Cell): Cell => cell(row + 1, column);
-const inTable = ({ first }: PlainRun, number: number, column: number): Cell => cell(first.rows.first + number - 1, column);
-const there = <T>(part: T | undefined): T => {
-  if (part === undefined) throw new Error("this sheet has no such cell");
-  return part;
-};
+const share = (run: PlainRun, name: ShareName, sample = 1): Plain => run.value(run.sheet.share(name, sample));
+const plusMinus = (run: PlainRun, name: ShareName, sample = 1): Plain => run.value(run.sheet.plusMinus(name, sample));
+const together = (run: PlainRun, name: ShareName): Plain => run.value(cell(run.sheet.rows.results.shares[name] ?? 0, run.sheet.columns.verdict));
+const trust = (run: PlainRun, name: ShareName): Plain => run.value(cell(run.sheet.rows.results.shares[name] ?? 0, CLOCK));
+const says = (run: PlainRun, row: number): Plain => run.value(cell(row, run.sheet.columns.verdict));
+const U = 0.01 * Math.sqrt(2 / 12);
 
 describe("A run worked out by hand", () => {
   const run = plum();
-  const { first, value, sheet } = { ...run };
-  const charring = there(first.charring);
-  const ashing = there(first.ashing);
 
-  it.each([
-    // (65.20 - 51.21) / (65.20 - 25.00) = 13.99 / 40.20; 13.99 / (51.21 - 25.00) = 13.99 / 26.21
-    ["moisture, wet basis", first.shares.moistureWet, 0.34801, "34.801 % ± 0.013 %"],
-    ["moisture, dry basis", first.shares.moistureDry, 0.533766, "53.377 % ± 0.030 %"],
-    // (51.21 - 32.53) / 26.21 = 18.68 / 26.21; 7.53 / 26.21
-    ["volatile fraction", charring.shares.volatile, 0.712705, "71.271 % ± 0.020 %"],
-    ["char yield", charring.shares.charYield, 0.287295, "28.729 % ± 0.020 %"],
-    // (32.53 - 25.40) / (51.21 - 25.40) = 7.13 / 25.81; 0.40 / 26.21
-    ["char yield, ash-free", ashing.shares.charYieldAshFree, 0.27625, "27.625 % ± 0.020 %"],
-    ["ash", ashing.shares.ash, 0.015261, "1.526 % ± 0.022 %"],
-  ])("gives %s", (_, at, share, text) => {
-    expect(value(at)).toBeCloseTo(share, 5);
-    expect(value(below(at))).toBe(text);
+  it.each<readonly [ShareName, number, number, string]>([
+    // One weighing: u = sqrt(2 / 12) * 0.01 g = 0.00408248 g. A loss w of m g: ± 2 u / m * sqrt((1 - w)^2 + 1 + w^2).
+    // (65.20 - 51.21) / (65.20 - 25.00) = 13.99 / 40.20
+    ["moistureWet", 0.34801, (2 * 0.00408248 * 1.243464) / 40.2, "34.801 % ± 0.025 %"],
+    // 13.99 / 26.21; ± times (1 + U)^2 = 1.533766^2
+    ["moistureDry", 0.533766, ((2 * 0.00408248 * 1.243464) / 40.2) * 2.352438, "53.377 % ± 0.059 %"],
+    // (51.21 - 32.53) / 26.21 = 18.68 / 26.21, and 7.53 / 26.21
+    ["volatile", 0.712705, (2 * 0.00408248 * 1.261138) / 26.21, "71.271 % ± 0.039 %"],
+    ["charYield", 0.287295, (2 * 0.00408248 * 1.261138) / 26.21, "28.729 % ± 0.039 %"],
+    // (32.53 - 25.40) / (51.21 - 25.40) = 7.13 / 25.81
+    ["charYieldAshFree", 0.27625, (2 * 0.00408248 * 1.264966) / 25.81, "27.625 % ± 0.040 %"],
+    // 0.40 / 26.21
+    ["ash", 0.015261, (2 * 0.00408248 * 1.403546) / 26.21, "1.526 % ± 0.044 %"],
+  ])("gives %s with its ± at 95 %", (name, value, off, words) => {
+    expect(share(run, name)).toBeCloseTo(value, 5);
+    expect(plusMinus(run, name)).toBeCloseTo(off, 8);
+    expect(together(run, name)).toBe(words);
+    expect(trust(run, name)).toBe("✓");
   });
 
-  it.each([
-    // One weighing: u = sqrt(2 / 12) * 0.01 g = 0.00408248 g. A loss w of m g: u / m * sqrt((1 - w)^2 + 1 + w^2).
-    [first.shares.moistureWet, (0.00408248 / 40.2) * 1.243464],
-    // Dry basis: times (1 + U)^2 = 1.533766^2
-    [first.shares.moistureDry, (0.00408248 / 40.2) * 1.243464 * 2.352438],
-    [charring.shares.volatile, (0.00408248 / 26.21) * 1.261138],
-    [charring.shares.charYield, (0.00408248 / 26.21) * 1.261138],
-    [ashing.shares.charYieldAshFree, (0.00408248 / 25.81) * 1.264966],
-    [ashing.shares.ash, (0.00408248 / 26.21) * 1.403546],
-  ])("keeps the standard uncertainty of %j right of everything printed", (at, u) => {
-    expect(value(first.working(at.row))).toBeCloseTo(u, 8);
+  it("has its ± from LOSSFRACTION.U, twice, where one vessel weighing serves both", () => {
+    expect(plusMinus(run, "volatile")).toBeCloseTo(2 * lossUncertainty(25, 51.21, 32.53, U).commonTare, 12);
+    const tared = plainRun();
+    tared.vessel("tared");
+    tared.weigh(PLUM.map((grams) => grams - 25));
+    tared.fire("charring", [7.9, 7.54, 7.53]);
+    expect(share(tared, "volatile")).toBeCloseTo(0.712705, 6);
+    expect(plusMinus(tared, "volatile")).toBeCloseTo(2 * lossUncertainty(0, 26.21, 7.53, U).separateTaring, 12);
   });
 
-  it("says since when it is steady, and takes the last weighing for the dry one", () => {
-    expect([value(first.steadySince), value(first.dry)]).toEqual([5, 51.21]);
-    expect(value(sheet.weighingUncertainty)).toBeCloseTo(0.00408248, 8);
-  });
-
-  it("follows the weigh-ins row by row, and gives the chart the last point again below them", () => {
-    const { elapsed, sample, change, steady, chartElapsed, chartSample } = sheet.columns.at;
-    const rows = [1, 2, 3, 4, 5, 6].map((number) =>
-      [elapsed, sample, change, steady, chartElapsed, chartSample].map((column) => {
-        const held = value(inTable(run, number, column));
-        return typeof held === "number" ? Number(held.toFixed(9)) : held;
-      }),
-    );
-    expect(rows).toEqual([
-      [0, 40.2, null, "first", 0, 40.2],
-      [30, 30.31, -9.89, "not yet", 30, 30.31],
-      [60, 27.1, -3.21, "not yet", 60, 27.1],
-      [90, 26.22, -0.88, "not yet", 90, 26.22],
-      [120, 26.21, -0.01, "steady", 120, 26.21],
-      ["", "", "", "", 120, 26.21],
+  it("says in its head what is next, the answer, the checks and what the ± covers", () => {
+    expect(run.head()).toEqual([
+      "► Next: weigh the empty vessels again, row 48",
+      "71.271 % ± 0.039 % (95 %) of the dry sample left as vapour; 28.729 % stayed. 1 sample.",
+      "✓ Checks: 12 in order, 4 with nothing to look at yet.",
+      "The ± covers the weighings alone (rounding only); not the scatter of repeats, how well it stands for the heap, air let in, tar.",
+      "Open burning of the same: give the analysis below (rows 88 to 94) and it is told here.",
     ]);
   });
-});
 
-it.each(["clock", "loaded"] as const)("The chart repeats the point before where a weigh-in has no %s", (column) => {
-  const run = plum();
-  const { at } = run.sheet.columns;
-  run.type(inTable(run, 3, at[column]), null);
-  const charted = (number: number) => [at.chartElapsed, at.chartSample].map((charts) => run.value(inTable(run, number, charts)));
-  expect([charted(3), charted(4)]).toEqual([
-    [30, expect.closeTo(30.31, 9)],
-    [90, expect.closeTo(26.22, 9)],
-  ]);
-});
-
-describe("The comparison with open burning", () => {
-  // Cellulose takes up 6 * 31.998 / 162.141 = 1.18408 g oxygen per g; CO2 6 * 44.009 / 162.141 and H2O 5 * 18.015 / 162.141 g leave.
-  it("puts each quantity where its label says, by a formula", () => {
-    const run = plum();
-    const composition = there(run.sheet.composition);
-    const { comparison } = there(run.first.charring);
-    expect(Object.values(comparison).map(run.value)).toEqual(Array.from({ length: 10 }, () => ""));
-    run.type(composition.formula, "C6H10O5");
-    const shown = Object.fromEntries(Object.entries(comparison).map(([name, at]) => [name, Number(Number(run.value(at)).toFixed(2))]));
-    expect(shown).toEqual({
-      dry: 26.21,
-      charLeft: 7.53,
-      vapourLeft: 18.68,
-      oxygenTaken: 30.56,
-      // 30.561 / 0.2314
-      air: 132.07,
-      ashLeft: 0.4,
-      gases: 56.37,
-      notCovered: 0,
-      massIn: 56.77,
-      massOut: 56.77,
-    });
-    expect(run.value(there(run.first.charring).note)).toMatch(/^Sample 1: ./);
+  it("says of each round and each firing what it showed", () => {
+    const { drying, charring, ashing } = run.sheet.rows;
+    const rounds = Array.from({ length: 9 }, (_, index) => says(run, drying.first + index));
+    expect(rounds).toEqual(["all in; into the oven", "still losing 9.89 g", "still losing 3.21 g", "still losing 0.88 g", "no loss that counts", "", "", "", "✓ dry since round 5"]);
+    const firings = Array.from({ length: 4 }, (_, index) => says(run, (charring?.first ?? 0) + index));
+    // 51.21 - 32.90 = 18.31
+    expect(firings).toEqual(["lost 18.31 g: fire again", "lost 0.36 g: fire again", "no loss that counts", "✓ steady since firing 3"]);
+    expect([0, 1, 2].map((index) => says(run, (ashing?.first ?? 0) + index))).toEqual(["lost 7.12 g: fire again", "no loss that counts", "✓ steady since firing 2"]);
   });
+});
 
-  it.each([
-    [{ carbon: 0.488 }, ""],
-    [{ carbon: 0.488, hydrogen: 0.061 }, ""],
-    // 2.66406 * 0.488 + 7.93601 * 0.061 - 0.441 = 1.34316 g per g dry, of 26.21 g; 1 - 0.488 - 0.061 - 0.441 = 0.010 not analysed
-    [{ carbon: 0.488, hydrogen: 0.061, oxygen: 0.441 }, "35.20 and 0.26"],
-    // 0.488 + 0.061 + 0.351 = 0.9, the least
-    [{ carbon: 0.488, hydrogen: 0.061, oxygen: 0.351 }, "37.56 and 2.62"],
-    [{ carbon: 0.488, hydrogen: 0.061, oxygen: 0.3494 }, ""],
-  ])("by an analysis of %j shows %j", (given, shown) => {
+describe("A tin that scales", () => {
+  it("is corrected for: 0.05 g of scale moves a char yield from 28.73 to 28.54 %", () => {
     const run = plum({ kind: "charring" });
-    const composition = there(run.sheet.composition);
-    for (const [element, fraction] of Object.entries(given)) run.type(composition[element as keyof typeof given], fraction);
-    const { oxygenTaken, notCovered } = there(run.first.charring).comparison;
-    const [oxygen, rest] = [run.value(oxygenTaken), run.value(notCovered)];
-    expect(oxygen === "" ? "" : `${Number(oxygen).toFixed(2)} and ${Number(rest).toFixed(2)}`).toBe(shown);
+    expect(share(run, "charYield")).toBeCloseTo(0.287295, 6);
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, 25.05);
+    // (32.53 - 25.05) / 26.21 = 7.48 / 26.21
+    expect(share(run, "charYield")).toBeCloseTo(0.285387, 6);
+    expect(share(run, "volatile")).toBeCloseTo(0.714613, 6);
+    expect(share(run, "moistureWet")).toBeCloseTo(0.34801, 5);
+    // Dry and char no longer share their vessel weighing: ± 2 u / 26.21 * sqrt(2 (1 + 0.285387^2)) = 2 * 0.00408248 / 26.21 * 1.470677
+    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.00408248 * 1.470677) / 26.21, 8);
+    expect(says(run, run.sheet.rows.end.vessel ?? 0)).toBe("scale allowed for");
+    expect(run.head()[0]).toBe("Run complete: all weighings are in");
+    expect(run.head()[1]).toBe("71.461 % ± 0.046 % (95 %) of the dry sample left as vapour; 28.539 % stayed. 1 sample.");
+  });
+
+  it("counts for the ash in full, and half for the char before it, which stood in a tin somewhere between", () => {
+    const run = plum();
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, 25.05);
+    // char (32.53 - 25.025) / 26.21, ash (25.40 - 25.05) / 26.21; without ash (7.505 - 0.35) / (26.21 - 0.35)
+    expect(share(run, "charYield")).toBeCloseTo(7.505 / 26.21, 9);
+    expect(share(run, "ash")).toBeCloseTo(0.35 / 26.21, 9);
+    expect(share(run, "charYieldAshFree")).toBeCloseTo(7.155 / 25.86, 9);
+    // y = 0.286341: u^2 2 (1 + y^2) + 0.05^2 / 12 = 3.60652e-5 + 2.08333e-4, root 0.01563314, * 2 / 26.21
+    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.01563314) / 26.21, 7);
+    // y = 0.013354: 0.00408248 sqrt(2 (1 + y^2)) = 0.00577402, * 2 / 26.21
+    expect(plusMinus(run, "ash")).toBeCloseTo((2 * 0.00577402) / 26.21, 8);
+  });
+
+  it("on a tared balance shows its scale as it is", () => {
+    const run = plainRun({ kind: "charring" });
+    run.vessel("tared");
+    run.weigh([40.2, 26.22, 26.21]);
+    run.fire("charring", [7.54, 7.53]);
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, 0.05);
+    expect(share(run, "charYield")).toBeCloseTo(7.48 / 26.21, 9);
+  });
+
+  it("that is unchanged within what two weighings explain says so", () => {
+    const run = plum({ kind: "charring" });
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, 25.01);
+    expect(says(run, run.sheet.rows.end.vessel ?? 0)).toBe("vessel unchanged");
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, 24.9);
+    expect(says(run, run.sheet.rows.end.vessel ?? 0)).toBe("? lighter than before");
   });
 });
 
-describe("Replicates", () => {
-  const pear = (run: PlainRun): void => {
-    const second = there(run.sheet.samples[1]);
-    run.type(second.emptyVessel.box, 24.8);
-    run.weigh([60.1, 50.02, 47.7, 47.68], 2);
+/** Three tins of plum prunings, as drawn: water 31.1, 31.3, 30.6 %. */
+const TINS = [
+  { vessel: 41.86, drying: [72.14, 65.92, 63.31, 62.76, 62.72, 62.71], char: [48.02, 47.86, 47.85] },
+  { vessel: 42.13, drying: [71.88, 65.8, 63.17, 62.61, 62.58, 62.58], char: [48.12, 47.95, 47.94] },
+  { vessel: 41.57, drying: [72.41, 66.31, 63.6, 63.02, 62.98, 62.98], char: [47.84, 47.69, 47.68] },
+];
+
+function tins(options: Partial<RunSheetOptions> = {}, count = 3, rounds = 6, firings = 3): PlainRun {
+  const run = plainRun({ kind: "charring", weighIns: 6, replicates: 3, ...options });
+  run.type(run.sheet.setup.material, "plum prunings");
+  TINS.slice(0, count).forEach(({ vessel, drying, char }, index) => {
+    run.vessel(vessel, index + 1);
+    run.weigh(drying.slice(0, rounds), index + 1);
+    run.fire("charring", char.slice(0, firings), index + 1);
+  });
+  return run;
+}
+
+describe("Three replicates", () => {
+  it("have a mean with Student's factor: ± 4.303 s / sqrt 3, the scatter being larger than the weighing", () => {
+    const run = tins();
+    // dry 20.85, 20.45, 21.41; char 5.99, 5.81, 6.11: left 0.712710, 0.715892, 0.714619
+    const shares = [1 - 5.99 / 20.85, 1 - 5.81 / 20.45, 1 - 6.11 / 21.41];
+    shares.forEach((value, index) => expect(share(run, "volatile", index + 1)).toBeCloseTo(value, 9));
+    // mean 0.714407, s = 0.0016018: 4.302653 * 0.0016018 / 1.7320508 = 0.0039791
+    expect(together(run, "volatile")).toBe("71.44 % ± 0.40 %");
+    expect(run.head()[1]).toBe("71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
+    // 0.003182 apart, weighing ± 2 * 0.00408248 / 20.45 * sqrt(1 + 0.284108^2 + 0.715892^2) = 0.00050479: 6.3 times
+    expect(run.head()[3]).toBe("The ± covers the weighings and the scatter between the 3 samples, 6 times the weighing ±. Not in it: how they stand for the heap, air let in, tar.");
+    const { foot } = run.sheet.rows.results;
+    expect(run.value(cell(foot, 0))).toBe("± per sample: the weighings alone (2 u). ± together: the larger of that and the scatter between samples (factor 4.30 for 3).");
+  });
+
+  it("that agree better than they can be weighed keep the weighing ± / sqrt 3", () => {
+    const run = plainRun({ kind: "drying", replicates: 3 });
+    for (const sample of [1, 2, 3]) {
+      run.vessel(25, sample);
+      run.weigh(PLUM, sample);
+    }
+    // 2 * 0.00408248 * 1.243464 / 40.2 / sqrt 3 = 0.00014581
+    expect(run.value(run.sheet.working.together("moistureWet"))).toBeCloseTo(0.00014581, 8);
+    expect(together(run, "moistureWet")).toBe("34.801 % ± 0.015 %");
+  });
+
+  it("of two have the factor 12.7", () => {
+    const run = tins({ replicates: 2 }, 2);
+    // 0.712710 and 0.715892: s = 0.00225042, 12.706205 * 0.00225042 / sqrt 2 = 0.0202193
+    expect(run.value(run.sheet.working.together("volatile"))).toBeCloseTo(0.0202193, 6);
+  });
+
+  it("that disagree have no common answer, and the sheet says which stands apart", () => {
+    const run = tins();
+    run.fire("charring", [49, 48.41, 48.4], 3);
+    // sample 3: char 6.83 of 21.41: left 0.680990
+    expect(run.head()[1]).toBe("? Samples disagree: 71.3 %, 71.6 %, 68.1 % of the dry weight left as vapour. No common answer.");
+    expect(run.head()[2]).toMatch(/^\? 1 of 16 checks: Together ± 4\.8 %, more than wanted: they differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart\. Take more\.$/);
+    expect([together(run, "volatile"), together(run, "charYield"), together(run, "moistureWet")]).toEqual(["? no common value", "? no common value", "30.99 % ± 0.91 %"]);
+    expect([trust(run, "volatile"), trust(run, "moistureWet")]).toEqual(["? check 11", "✓"]);
+  });
+
+  it("of different materials are kept apart and named", () => {
+    const run = tins({ samplesAre: "different" });
+    ["plum", "hazel"].forEach((name, index) => run.type(run.sheet.setup.name(index + 1), name));
+    expect(run.head()[1]).toBe("Left as vapour, of each when dry: plum 71.3 %, hazel 71.6 %, 3 71.5 %; weighing ± 0.05 % (95 %) each.");
+    expect(run.head()[3]).toBe("The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar on the lid.");
+    expect(together(run, "volatile")).toBe("kept apart");
+  });
+
+  it("give no answer before all are weighed to the end, and count those under way, not those planned", () => {
+    const run = tins({}, 2);
+    run.vessel(41.57, 3);
+    run.weigh([72.41], 3);
+    expect(run.head()[1]).toBe("? In doubt: Charred before it was shown dry: no answer on the dry sample.");
+    expect(tins({}, 2).head()[1]).toBe("? In doubt: 71.4 % ± 2.0 % (95 %) of the dry plum prunings left as vapour; 28.6 % stayed. Mean of 2 samples.");
+  });
+});
+
+describe("The head of a sheet as the run goes on", () => {
+  it("begins with nothing", () => {
+    const run = plainRun({ replicates: 3 });
+    expect(run.head().slice(0, 3)).toEqual([
+      "► Next: weigh the empty vessels, row 11",
+      "No answer yet: nothing has been weighed.",
+      "✓ Checks: 1 in order, 16 with nothing to look at yet.",
+    ]);
+  });
+
+  it("asks for the vessels not yet weighed, then for round 1, and names a half-weighed round", () => {
+    const run = plainRun({ replicates: 2 });
+    run.vessel(25);
+    expect(run.head()[0]).toBe("► Next: weigh the empty vessels, row 11");
+    run.vessel(25, 2);
+    expect(run.head()[0]).toBe("► Next: round 1, row 12");
+    run.weigh([65.2]);
+    expect([run.head()[0], run.head()[1]]).toEqual(["► Next: finish round 1, row 12", "Drying. One round weighed: no answer yet."]);
+    expect(says(run, 12)).toBe("one still to weigh");
+    run.weigh([60.1], 2);
+    expect(run.head()[0]).toBe("► Next: round 2 at about 9:30, row 13");
+    expect([says(run, 12), says(run, 13)]).toEqual(["all in; into the oven", "◄ next"]);
+  });
+
+  it("tells the loss so far while drying, and about when the next round is due", () => {
+    const run = tins({}, 3, 4, 0);
+    // lost 30.28 - 20.90, 29.75 - 20.48, 30.84 - 21.45 of 90.87 g: 28.04 / 90.87
+    expect(run.head().slice(0, 2)).toEqual(["► Next: round 5 at about 11:00, row 16", "Drying. Lost so far 30.9 % of the moist weight, and not shown dry: no answer yet."]);
+  });
+
+  it("crosses midnight with the next round", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    run.weigh([65.2]);
+    run.type(cell(run.sheet.rows.drying.first, CLOCK), clock(23, 45));
+    expect(run.head()[0]).toBe("► Next: round 2 at about 0:15, row 13");
+  });
+
+  it("goes on to the firings, and to the end", () => {
+    expect(tins({}, 3, 6, 0).head().slice(0, 2)).toEqual(["► Next: firing 1, row 20; then weigh cold, row 24", "Dry. 31.0 % of the moist weight was water. Not charred yet."]);
+    expect(tins({}, 3, 6, 2).head().slice(0, 2)).toEqual([
+      "► Next: firing 3, row 22; then weigh cold, row 26",
+      "At least 71.4 % of the dry plum prunings has left as vapour so far; charring is not shown finished.",
+    ]);
+    expect(tins().head()[0]).toBe("► Next: weigh the empty vessels again, row 29");
+    expect(plum().head()[0]).toBe("► Next: weigh the empty vessels again, row 48");
+  });
+
+  it("says what to do where a table is full", () => {
+    const run = plainRun({ kind: "drying", weighIns: 3 });
+    run.vessel(25);
+    run.weigh([65.2, 55.31, 52.1]);
+    expect(run.head()[0]).toBe("► Table full, not dry: insert a copy of row 14 below it, and go on");
+    expect(says(run, run.sheet.rows.drying.total)).toBe("? full: add a row");
+    const fired = plum();
+    fired.fire("charring", [34, 33, 32.53]);
+    fired.fire("ashing", [null, null]);
+    expect(fired.head()[0]).toBe("► Not finished: insert a copy of row 28 below it, and fire again");
+  });
+
+  it("tells how many more rounds the curve foretells", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    // Half of what is left goes in each round: 8 g of 33 to come at first.
+    run.weigh([73, 69, 67, 66]);
+    // 66 - 65 = 1 g left: 0.5, 0.25, 0.125, 0.0625, 0.03125, 0.015625 lost next; the limit is 0.02 g
+    expect(says(run, run.sheet.rows.drying.total)).toBe("not dry: about 6 more");
+  });
+
+  it("withholds the answer while two weights contradict, and keeps them out of every mean", () => {
+    const run = tins();
+    run.fire("charring", [63, 63, 63], 2);
+    expect(run.head().slice(1, 3)).toEqual([
+      "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
+      "▲ 3 of 16 checks: Sample 2: char, D26, is above the dry sample, D17. Swapped? Weigh again, cold.",
+    ]);
+    expect([share(run, "volatile", 2), together(run, "volatile"), trust(run, "volatile")]).toEqual(["withheld", "none: a weight contradicts", "▲ check 5"]);
+  });
+
+  it("marks the answer while a check fails, and trusts each line as far as it may", () => {
+    const run = tins();
+    const { charring } = run.sheet;
+    const row = charring?.fire(charring.rows.fire.first);
+    if (row) {
+      run.type(row.quiet, clock(14));
+      run.type(row.opened, clock(14, 20));
+    }
+    expect(run.head()[1]).toBe("? In doubt: 71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
+    expect(run.head()[2]).toBe("? 1 of 16 checks: G20: opened 20 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.");
+    expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 7"]);
+  });
+});
+
+describe("Firings", () => {
+  it.each([
+    [1, [32.53], "not shown finished"],
+    [2, [32.54, 32.53], "✓ steady since firing 2"],
+    [4, [33.5, 32.9, 32.54, 32.53], "✓ steady since firing 4"],
+    [4, [32.55, 32.54, 32.53, 32.53], "✓ steady since firing 2"],
+    // 0.05 g more after the steady pair: it was not finished
+    [4, [32.6, 32.59, 32.54, 32.53], "✓ steady since firing 4"],
+  ])("of %s planned, weighing %j: %s", (charFirings, grams, verdict) => {
+    const run = plainRun({ kind: "charring", charFirings });
+    run.vessel(25);
+    run.weigh(PLUM);
+    run.fire("charring", grams);
+    expect(says(run, run.sheet.charring?.rows.total ?? 0)).toBe(verdict);
+  });
+
+  it("that take nothing away are steady since the first, as a burnt stone is", () => {
+    const run = plainRun({ kind: "charring" });
+    run.vessel(25);
+    run.weigh([65.2, 65.2]);
+    run.fire("charring", [65.2]);
+    expect(says(run, run.sheet.charring?.rows.total ?? 0)).toBe("✓ steady since firing 1");
+    expect(share(run, "volatile")).toBeCloseTo(0, 12);
+  });
+
+  it("are judged by the criterion that drying is judged by", () => {
+    const run = plum({ kind: "charring" });
+    run.type(run.sheet.settings.criterion, "of last");
+    run.type(run.sheet.settings.limit, 0.002);
+    // 0.02 g display steps are 0.27 % of 7.5 g: too coarse for 0.2 %
+    expect(run.check("charDone")[0]).toBe("? doubt");
+    run.type(run.sheet.settings.limit, 0.03);
+    // 0.36 of 7.54 g is 4.8 %, 0.01 of 7.53 is 0.13 %
+    expect(says(run, run.sheet.charring?.rows.total ?? 0)).toBe("✓ steady since firing 3");
+  });
+});
+
+describe("The clock", () => {
+  const elapsed = (clocks: readonly Plain[], date: Plain = null, options: Partial<RunSheetOptions> = {}) => {
+    const run = plainRun({ kind: "drying", ...options });
+    if (date !== null) run.type(run.sheet.setup.date, date);
+    const { first } = run.sheet.rows.drying;
+    clocks.forEach((time, index) => run.type(cell(first + index, CLOCK), time));
+    return clocks.map((_, index) => run.value(cell(first + index, run.sheet.columns.elapsed)));
   };
-  const across = (run: PlainRun, place: number): Cell => cell(run.first.shares.moistureWet.row, VALUE + run.sheet.options.replicates + place);
 
-  it("have a mean with s / sqrt(n), and a standard deviation, once two are finished", () => {
-    const run = plum({ kind: "drying", replicates: 3 });
-    expect([run.value(across(run, 0)), run.value(across(run, 1)), run.value(below(across(run, 0)))]).toEqual(["", "", ""]);
-    pear(run);
-    // 0.348010 and 12.42 / 35.30 = 0.351841: mean 0.349926, s = 0.003831 / sqrt 2 = 0.002709, s / sqrt 2 = 0.001916
-    expect(run.value(across(run, 0))).toBeCloseTo(0.349926, 6);
-    expect(run.value(across(run, 1))).toBeCloseTo(0.002709, 6);
-    expect(run.value(below(across(run, 0)))).toBe("34.99 % ± 0.19 %");
-    // Agreement to less than one in a thousand million is binary rounding.
-    run.type(across(run, 1), 1e-9);
-    expect(run.value(below(across(run, 0)))).not.toBe("");
-    run.type(across(run, 1), 0.99e-9);
-    expect(run.value(below(across(run, 0)))).toBe("");
+  it.each<readonly [string, readonly Plain[], readonly Plain[], Plain?]>([
+    ["past midnight, as often as needed", [clock(23, 10), clock(23, 40), clock(0, 10), clock(0, 40), clock(18, 40), clock(6, 40)], [0, 30, 60, 90, 1170, 1890]],
+    // .9 is 21:36, .925 is 22:12
+    ["by dates with times, also with days between", [46_000.9, 46_000.925, 46_003.025], [0, 36, 3060]],
+    ["from midnight as from any other time", [0, clock(0, 30)], [0, 30]],
+    ["to a hundredth of a minute", [clock(9), clock(9) + 0.125 / 1440], [0, 0.13]],
+    ["not at all while the first clock is missing", [null, clock(9, 30)], ["", ""]],
+    // 3 days and 30 minutes, not 30 minutes
+    ["whole days from a bare round 1 on the run's date", [clock(9), 46_003 + clock(9, 30)], [0, 4350], 46_000],
+    ["on from a date with a time to bare times, past midnight", [46_000 + clock(23), clock(23, 30), clock(0, 10)], [0, 30, 70]],
+    ["on to a later date after bare times", [46_000 + clock(9), clock(9, 30), 46_001 + clock(9)], [0, 30, 1440]],
+    // Without any date for round 1 the days between are not known: the time stands still, and the check asks for the date.
+    ["no days that it cannot know", [clock(9), 46_003 + clock(9, 30)], [0, 0]],
+    // The planned 30 minutes stand in, so that the times rise
+    ["a round without a time as planned", [clock(9), null, clock(10)], [0, 30, 60]],
+  ])("counts %s", (_, clocks, minutes, date = null) => {
+    expect(elapsed(clocks, date)).toEqual(minutes);
   });
 
-  it("are held against the critical range for two, 2.772 s, once the method's s is known", () => {
-    const run = plum({ kind: "drying", replicates: 2 });
-    const row = there(run.sheet.rows.replicates).first;
-    const shown = () => [1, 2, 4, 5].map((column) => run.value(cell(row, column)));
-    expect(shown()).toEqual([1, "", "", ""]);
-    pear(run);
-    expect(shown()).toEqual([2, expect.closeTo(0.003831, 6), "", ""]);
-    run.type(cell(row, 3), 0.002);
-    expect(shown().slice(2)).toEqual([expect.closeTo(0.005544, 6), "agree: within the critical range; report the mean"]);
-    run.type(cell(row, 3), 0.001);
-    expect(shown().slice(3)).toEqual(["too far apart: look for a cause, take more results, or report the median and say so"]);
-    // Exactly as far apart as the method allows
-    run.type(cell(row, 4), 0.003);
-    run.type(cell(row, 2), 0.003);
-    expect(shown().slice(3)).toEqual(["agree: within the critical range; report the mean"]);
-    // The second line is that of the dry basis: 13.99 / 26.21 and 12.42 / 22.88
-    expect(run.value(cell(row + 1, 2))).toBeCloseTo(0.542832 - 0.533766, 5);
+  it("may be minutes since round 1", () => {
+    expect(elapsed([0, 30, 62.5], null, { timing: "minutes" })).toEqual([0, 30, 62.5]);
+    const run = plainRun({ kind: "drying", timing: "minutes" });
+    run.vessel(25);
+    PLUM.forEach((grams, index) => {
+      run.type(cell(run.sheet.rows.drying.first + index, CLOCK), 30 * index);
+      run.type(run.sheet.drying.box(run.sheet.rows.drying.first + index, 1), grams);
+    });
+    expect(says(run, run.sheet.rows.drying.total)).toBe("✓ dry since round 5");
+    run.weigh([null, null, null, null, null]);
+  });
+});
+
+describe("A round that cannot be judged", () => {
+  const steady = (change: (run: PlainRun) => void, options: Partial<RunSheetOptions> = {}): Plain | string => {
+    const run = plainRun({ kind: "drying", ...options });
+    run.vessel(25);
+    run.weigh(PLUM);
+    change(run);
+    return run.problem(run.sheet.drying.steady(1)) || run.value(run.sheet.drying.steady(1));
+  };
+  const at = (run: PlainRun, round: number) => run.sheet.drying.box(run.sheet.rows.drying.first + round - 1, 1);
+
+  it.each<readonly [string, (run: PlainRun) => void, string]>([
+    ["a weight typed as text", (run) => run.type(at(run, 5), "51,21"), "a weight is not a number"],
+    ["no vessel", (run) => run.vessel(null), "vessel not weighed"],
+    ["a weight missing above", (run) => run.type(at(run, 3), null), "a row is missing"],
+    ["a clock missing above", (run) => run.type(cell(14, CLOCK), null), "a clock time is missing"],
+    ["two rounds at one time", (run) => run.type(cell(14, CLOCK), clock(9, 30)), "times not in order"],
+    ["no limit", (run) => run.type(run.sheet.settings.limit, null), "settings missing"],
+    ["no interval", (run) => run.type(run.sheet.settings.interval, null), "settings missing"],
+    ["no criterion", (run) => run.type(run.sheet.settings.criterion, null), "settings missing"],
+    ["a gain", (run) => run.weigh([...PLUM, 51.3]), "gain"],
+    ["a weighing below the vessel", (run) => run.weigh([...PLUM, 5.12]), "#VALUE! weights: row 6 holds 5.12 g, not more than vessel, 25 g."],
+  ])("with %s", (_, change, words) => {
+    expect(steady(change)).toEqual(expect.stringContaining(words));
   });
 
-  it("of a share of exactly 0 count that 0", () => {
-    const run = plum({ kind: "drying", replicates: 2 });
-    pear(run);
-    run.type(run.first.shares.moistureWet, 0);
-    const row = there(run.sheet.rows.replicates).first;
-    run.type(cell(row, 3), 0.2);
-    expect([1, 2, 4].map((column) => run.value(cell(row, column)))).toEqual([2, expect.closeTo(0.351841, 6), expect.closeTo(0.5544, 4)]);
+  it("gives no moisture then", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    run.weigh([...PLUM, 51.3]);
+    expect([share(run, "moistureWet"), says(run, 17)]).toEqual(["", "? gained 0.09 g"]);
+  });
+
+  it("compares only rounds at least the planned interval apart", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    [65.2, 65.19, 65.19].forEach((grams, index) => {
+      run.type(cell(12 + index, CLOCK), clock(9, 10 * index));
+      run.type(at(run, index + 1), grams);
+    });
+    expect([says(run, 14), run.value(run.sheet.drying.steady(1))]).toEqual(["too soon to tell", "too soon to tell"]);
+    run.type(cell(15, CLOCK), clock(9, 30));
+    run.type(at(run, 4), 65.18);
+    expect(run.value(run.sheet.drying.steady(1))).toBe(4);
   });
 });
 
 describe("Pan zeros", () => {
-  it("correct a weighing by their middle where both are read, and carry through to the shares", () => {
+  it("correct the weighings of a row by their middle where both are read, and carry through to the shares", () => {
     const run = plum({ panZeros: true });
-    const { emptyVessel } = run.first;
-    const zeros = there(run.sheet.columns.zeros);
-    const { sample } = run.sheet.columns.at;
-    run.type(inTable(run, 1, zeros.before), 0.5);
-    expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.2, 9);
-    run.type(inTable(run, 1, zeros.before), 0);
-    run.type(inTable(run, 1, zeros.after), 0.03);
-    // 65.20 - (0.00 + 0.03) / 2 - 25.00
-    expect(run.value(inTable(run, 1, sample))).toBeCloseTo(40.185, 9);
-    const { before, after, corrected } = there(emptyVessel.zeros);
-    run.type(before, -0.01);
-    run.type(after, -0.03);
-    expect(run.value(corrected)).toBeCloseTo(25.02, 9);
-    expect(run.value(inTable(run, 2, sample))).toBeCloseTo(30.29, 9);
-    for (const [weighing, zero] of [
-      [there(run.first.charring).weighing, 0.03],
-      [there(run.first.ashing).weighing, -0.01],
-    ] as const) {
-      run.type(there(weighing.zeros).before, zero - 0.01);
-      run.type(there(weighing.zeros).after, zero + 0.01);
-    }
-    // char 32.50 - 25.02 = 7.48 and ash 25.41 - 25.02 = 0.39 of 51.21 - 25.02 = 26.19 g dry
-    expect(run.value(there(run.first.charring).shares.charYield)).toBeCloseTo(7.48 / 26.19, 9);
-    expect(run.value(there(run.first.ashing).shares.ash)).toBeCloseTo(0.39 / 26.19, 9);
-    // moist 65.185 - 25.02 = 40.165 g
-    expect(run.value(run.first.shares.moistureWet)).toBeCloseTo((40.165 - 26.19) / 40.165, 9);
+    const { drying, charring, ashing } = run.sheet.rows;
+    const zeros = (row: number, before: number, after: number): void => {
+      run.type(stripCell(row, "before"), before);
+      run.type(stripCell(row, "after"), after);
+    };
+    run.type(stripCell(drying.strip?.first ?? 0, "before"), 0.5);
+    expect(share(run, "moistureWet")).toBeCloseTo(0.34801, 5);
+    zeros(drying.strip?.first ?? 0, 0, 0.03);
+    zeros(drying.strip?.vessel ?? 0, -0.01, -0.03);
+    // moist 65.20 - 0.015 - 25.02 = 40.165 g; dry 51.21 - 25.02 = 26.19 g
+    expect(run.value(run.sheet.vessel(1))).toBeCloseTo(25.02, 9);
+    expect(share(run, "moistureWet")).toBeCloseTo((40.165 - 26.19) / 40.165, 9);
+    zeros((charring?.strip?.first ?? 0) + 2, 0.02, 0.04);
+    zeros((ashing?.strip?.first ?? 0) + 1, -0.02, 0);
+    // char 32.50 - 25.02 = 7.48 g, ash 25.41 - 25.02 = 0.39 g
+    expect(share(run, "charYield")).toBeCloseTo(7.48 / 26.19, 9);
+    expect(share(run, "ash")).toBeCloseTo(0.39 / 26.19, 9);
+    const { end } = run.sheet;
+    if (end) run.type(end.vessel(1), 25.08);
+    zeros(run.sheet.rows.end.strip?.vessel ?? 0, 0.01, 0.01);
+    // vessel again 25.07 g: 0.05 g more than 25.02
+    expect(end && run.value(end.gain(1))).toBeCloseTo(0.05, 9);
   });
 });
 
@@ -225,179 +456,85 @@ describe("The flag of a warm weighing", () => {
   // A tenth of a display step of 0.01 g is 1 mg, at 0.19 mg a degree 5.263 °C.
   it.each([
     [20, 25.26, 0.01, "yes"],
-    [20, 25.27, 0.01, "too warm: reads light"],
+    [20, 25.27, 0.01, "? too warm: reads light"],
     [20, 14.74, 0.01, "yes"],
-    [20, 14.73, 0.01, "colder than the room"],
+    [20, 14.73, 0.01, "? colder than the room"],
     [20, 50, 0.1, "yes"],
     // 0.00019 g of a degree is a tenth of 0.0019 g
-    [20, 21, 0.0019, "too warm: reads light"],
+    [20, 21, 0.0019, "? too warm: reads light"],
     [20, 21, 0.00191, "yes"],
   ])("in a room of %s °C, sample at %s °C, balance to %s g: %s", (room, sample, readability, flag) => {
     const run = plum({ temperatures: true, readability });
-    const columns = there(run.sheet.columns.temperatures);
-    expect(run.value(inTable(run, 1, columns.cold))).toBe("");
-    run.type(inTable(run, 1, columns.room), room);
-    expect(run.value(inTable(run, 1, columns.cold))).toBe("");
-    run.type(inTable(run, 1, columns.warmth), sample);
-    expect(run.value(inTable(run, 1, columns.cold))).toBe(flag);
-    expect(run.value(inTable(run, 1, columns.warmer))).toBeCloseTo(sample - room, 9);
-    expect(run.value(inTable(run, 1, run.sheet.columns.at.sample))).toBeCloseTo(40.2, 9);
+    const row = run.sheet.rows.drying.strip?.first ?? 0;
+    expect(says(run, row)).toBe("");
+    run.type(stripCell(row, "room"), room);
+    expect(says(run, row)).toBe("");
+    run.type(stripCell(row, "warmth"), sample);
+    expect(says(run, row)).toBe(flag);
+    // Only flagged: no mass changes.
+    expect([1, 2].map((round) => run.value(run.sheet.drying.lost(run.sheet.rows.drying.first + round, 1)))).toEqual([expect.closeTo(9.89, 9), expect.closeTo(3.21, 9)]);
   });
 });
 
-describe("The clock", () => {
-  const elapsed = (clocks: readonly (number | null)[]) => {
-    const run = plainRun({ kind: "drying" });
-    for (const [index, clock] of clocks.entries()) run.type(inTable(run, index + 1, run.sheet.columns.at.clock), clock);
-    return clocks.map((_, index) => run.value(inTable(run, index + 1, run.sheet.columns.at.elapsed)));
-  };
-  const at = (hours: number, minutes: number): number => (hours * 60 + minutes) / 1440;
-
-  it.each([
-    ["past midnight, as often as needed", [at(23, 10), at(23, 40), at(0, 10), at(0, 40), at(18, 40), at(6, 40)], [0, 30, 60, 90, 1170, 1890]],
-    // .9 is 21:36, .925 is 22:12
-    ["by dates with times, also with days between", [46000.9, 46000.925, 46003.025], [0, 36, 3060]],
-    ["from midnight as from any other time", [0, at(0, 30)], [0, 30]],
-    ["over a weigh-in whose clock is missing", [at(9, 0), null, at(10, 0)], [0, "", 60]],
-    ["to a hundredth of a minute", [at(9, 0), at(9, 0) + 0.125 / 1440], [0, 0.13]],
-    ["not at all while the first clock is missing", [null, at(9, 30)], ["", ""]],
-    ["on from a bare time to a date with a time", [at(9, 0), 46000 + at(9, 30)], [0, 30]],
-    ["straight from the first day a spreadsheet counts", [1, 3.5], [0, 3600]],
-  ])("counts %s", (_, clocks, minutes) => {
-    expect(elapsed(clocks)).toEqual(minutes);
-  });
-});
-
-describe("A weigh-in that cannot be judged", () => {
-  const verdict = (change: (run: PlainRun) => void, number = 5) => {
-    const run = plum({ kind: "drying" });
-    change(run);
-    const steady = run.value(inTable(run, number, run.sheet.columns.at.steady));
-    return steady instanceof CellProblem ? steady.message : steady;
-  };
-  const { at } = plainRun({ kind: "drying" }).sheet.columns;
-
-  it.each<[string, (run: PlainRun) => void, string]>([
-    ["a clock typed as text", (run) => run.type(inTable(run, 5, at.clock), "half past"), "clock is not a time"],
-    ["a weight typed as text", (run) => run.type(inTable(run, 5, at.loaded), "51,21"), "weight is not a number"],
-    ["no vessel", (run) => run.type(run.first.emptyVessel.box, null), ""],
-    ["no clock", (run) => run.type(inTable(run, 5, at.clock), null), ""],
-    ["a weight missing above", (run) => run.type(inTable(run, 3, at.loaded), null), "a row is missing"],
-    ["a clock missing above", (run) => run.type(inTable(run, 3, at.clock), null), "a row is missing"],
-    ["no limit", (run) => run.type(run.sheet.details.limit, null), "run details missing"],
-    ["no readability", (run) => run.type(run.sheet.details.readability, null), "run details missing"],
-    ["no interval", (run) => run.type(run.sheet.details.interval, null), "run details missing"],
-    ["no criterion", (run) => run.type(run.sheet.details.criterion, null), "run details missing"],
-    ["nothing missing", () => undefined, "steady"],
-    // Two display steps, the usual limit: 0.02 g is steady, 0.03 g is not.
-    ["a change of two display steps", (run) => run.type(inTable(run, 5, at.loaded), 51.2), "steady"],
-    ["a change of three display steps", (run) => run.type(inTable(run, 5, at.loaded), 51.19), "not yet"],
-    ["weighings closer than the interval", (run) => run.type(run.sheet.details.interval, 31), "not yet"],
-  ])("with %s", (_, change, says) => {
-    expect(verdict(change)).toBe(says);
-  });
-
-  it.each<[string, (run: PlainRun) => void, string | number, string | number]>([
-    ["once weighed", (run) => run.weigh([65.2, null, null, null, null]), "not yet", ""],
-    ["while nothing is weighed", (run) => run.weigh([null, null, null, null, null]), "", ""],
-    ["while it loses", (run) => run.type(inTable(run, 5, at.loaded), 50), "not yet", ""],
-    ["after a gain", (run) => run.type(inTable(run, 5, at.loaded), 51.3), "gain", ""],
-    ["when steady", () => undefined, 5, 51.21],
-    ["with a last weight typed as text", (run) => run.type(inTable(run, 6, at.loaded), "51,20"), "weight is not a number", ""],
-  ])("leaves the sample's result %s", (_, change, since, dry) => {
-    const run = plum({ kind: "drying" });
-    change(run);
-    expect([run.value(run.first.steadySince), run.value(run.first.dry)]).toEqual([since, dry]);
-  });
-});
-
-describe("The prediction", () => {
-  // 45 + 15 * 0.4^n g in a vessel of 25 g: further changes 0.2304, 0.0922, 0.0369, 0.0147 g, the fourth within two display steps.
-  const CURVE = [60, 51, 47.4, 45.96, 45.38, 45.15, 45.06, 45.02, 45.01];
-  const predicted = (weighIns: number) => {
-    const run = plainRun({ kind: "drying", weighIns: 12 });
-    run.type(run.first.emptyVessel.box, 25);
-    run.weigh(CURVE.slice(0, weighIns));
-    return [run.value(run.first.weighingsLeft), run.value(run.first.prediction)];
+describe("The comparison with open burning", () => {
+  const shown = (run: PlainRun): Record<string, Plain> =>
+    Object.fromEntries(
+      COMPARED.map((quantity) => {
+        const value = run.value(compared(run.sheet, quantity, 1));
+        return [quantity, typeof value === "number" ? Number(value.toFixed(2)) : value];
+      }),
+    );
+  const given = (values: Readonly<Record<string, Plain>>, options: Partial<RunSheetOptions> = {}): PlainRun => {
+    const run = plum(options);
+    const { composition } = run.sheet;
+    for (const [name, content] of Object.entries(values)) if (composition) run.type(composition[name as "carbon"], content);
+    return run;
   };
 
-  it.each([
-    [2, "", ""],
-    [5, 4, "about 4 more weighings by the curve: a prediction, never the dry weight"],
-    [8, 1, "about 1 more weighing by the curve: a prediction, never the dry weight"],
-    [9, "", ""],
-  ])("after %s weigh-ins counts %s: %s", (weighIns, count, words) => {
-    expect(predicted(weighIns)).toEqual([count, words]);
+  it("puts each quantity where its label says, by a formula", () => {
+    // 25.81 g burn. Cellulose takes up 6 * 31.998 / 162.141 = 1.18408 g oxygen per g; CO2 6 * 44.009 / 162.141 and H2O 5 * 18.015 / 162.141.
+    const run = given({ formula: "C6H10O5" });
+    expect(shown(run)).toEqual({ oxygenTaken: 30.56, air: 132.07, gases: 56.37, ashLeft: 0.4, notCovered: 0, vapourLeft: 18.68, charLeft: 7.53 });
+    // 30.56 and 56.37 of 26.21 g
+    expect(run.head()[4]).toBe("Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.");
   });
 
-  it("rests on masses corrected for drift, as do the verdict and the dry weighing, where the sheet corrects them", () => {
-    const run = plainRun({ kind: "drying", weighIns: 12, panZeros: true });
-    const zeros = there(run.sheet.columns.zeros);
-    run.type(run.first.emptyVessel.box, 25);
-    const after = (weighIns: number) => {
-      run.weigh(CURVE.slice(0, weighIns).map((grams, index) => grams + 0.5 * (index % 3)));
-      for (let number = 1; number <= weighIns; number++)
-        for (const column of [zeros.before, zeros.after]) run.type(inTable(run, number, column), 0.5 * ((number - 1) % 3));
-      return [run.value(run.first.weighingsLeft), run.value(run.first.steadySince), run.value(run.first.dry)];
-    };
-    expect(after(5)).toEqual([4, "not yet", ""]);
-    expect(after(9)).toEqual(["", 9, expect.closeTo(45.01, 9)]);
+  it("tells open burning with its ± by an analysis", () => {
+    const run = given({ carbon: 48.8, hydrogen: 6.1, oxygen: 44.1, exactness: 0.5 }, { kind: "charring" });
+    // 2.66406 * 0.488 + 7.93601 * 0.061 - 0.441 = 1.34316 g per g dry, of 26.21 g; 1 - 0.488 - 0.061 - 0.441 = 0.010 not analysed
+    expect(shown(run)).toMatchObject({ oxygenTaken: 35.2, notCovered: 0.26 });
+    // gases 3.66406 * 48.8 + 8.93601 * 6.1 = 233.3; ± 0.5 * 8.431 = 4.2 and 0.5 * 9.658 = 4.8
+    expect(run.head()[4]).toBe("Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 134 ± 4 g oxygen in, 233 ± 5 g gases out (95 %).");
   });
 
-  it("says nothing of no more weighings", () => {
-    const run = plainRun({ kind: "drying" });
-    run.type(run.first.weighingsLeft, 0);
-    expect(run.value(run.first.prediction)).toBe("");
-  });
-});
-
-describe("Boxes and results that wait", () => {
-  it.each(["volatile", "charYield"] as const)("%s waits for vessel, dry sample and char", (share) => {
-    for (const missing of ["vessel", "dry", "char"] as const) {
-      const run = plum();
-      const charring = there(run.first.charring);
-      run.type({ vessel: run.first.emptyVessel.box, dry: run.first.dry, char: charring.weighing.box }[missing], null);
-      expect(run.value(charring.shares[share])).toBe("");
-    }
+  it.each<readonly [Readonly<Record<string, Plain>>, string]>([
+    [{ carbon: 48.8 }, ""],
+    [{ carbon: 48.8, hydrogen: 6.1 }, ""],
+    // 48.8 + 6.1 + 35.1 = 90 %, the least
+    [{ carbon: 48.8, hydrogen: 6.1, oxygen: 35.1 }, "37.56"],
+    [{ carbon: 48.8, hydrogen: 6.1, oxygen: 34.94 }, ""],
+    [{ formula: "C6H10O5", carbon: 48.8 }, ""],
+  ])("by %j shows %j", (values, oxygen) => {
+    const value = shown(given(values, { kind: "charring" })).oxygenTaken;
+    expect(typeof value === "number" ? value.toFixed(2) : value).toBe(oxygen);
   });
 
-  it("say so where the ash weighing is out of order", () => {
-    for (const [vessel, char, ash, shown] of [
-      [25, 32.53, 33, "check the ash weighing"],
-      [25, 32.53, 24.99, "check the ash weighing"],
-      [25, 60, 25.4, "check the ash weighing"],
-      [25, 32.53, 32.53, 7.53 / 26.21],
-      [25, 32.53, 25, 0],
-      [25, 51.21, 25.4, 0.4 / 26.21],
-    ] as const) {
-      const run = plum();
-      run.type(run.first.emptyVessel.box, vessel);
-      run.type(there(run.first.charring).weighing.box, char);
-      run.type(there(run.first.ashing).weighing.box, ash);
-      const value = run.value(there(run.first.ashing).shares.ash);
-      expect(typeof value === "number" ? Number(value.toFixed(9)) : value).toBe(typeof shown === "number" ? Number(shown.toFixed(9)) : shown);
-    }
+  it("says one sentence where a formula and an analysis are both given", () => {
+    const run = given({ formula: "C6H10O5", carbon: 48.8, hydrogen: 6.1 });
+    expect(run.value(run.sheet.composition?.note ?? run.sheet.setup.date)).toBe("? A formula and an analysis are both given: clear B94, or B88 to B92.");
+    expect(Object.values(shown(run))).toEqual(COMPARED.map(() => ""));
+    expect(run.calculated().filter(({ at }) => run.problem(at) !== "")).toEqual([]);
+    expect(run.head()[4]).toBe("The comparison with open burning waits: see the check of the analysis, B74.");
+    // It marks the comparison, not the answer.
+    expect(run.head()[1]).toMatch(/^71\.271 %/);
   });
 
-  it("know one weighing by rounding alone, or with the balance's repeatability: sqrt(0.02^2 + 0.01^2 / 6)", () => {
-    const run = plum();
-    run.type(run.sheet.details.repeatability, 0.02);
-    expect(run.value(run.sheet.weighingUncertainty)).toBeCloseTo(0.0204124, 7);
-    run.type(run.sheet.details.readability, null);
-    expect(run.value(run.sheet.weighingUncertainty)).toBe("");
-    expect(run.value(below(run.first.shares.moistureWet))).toBe("");
-  });
-
-  it("caution beside kiln and furnace above what the vessel's material stands", () => {
-    const run = plum();
-    const beside = (at: Cell) => run.value(cell(at.row, at.column + 1));
-    const [kiln, furnace] = [there(run.first.charring).kilnSet, there(run.first.ashing).furnaceSet];
-    run.type(kiln, 231);
-    expect(beside(kiln)).toBe("");
-    run.type(run.sheet.details.material, "tinned steel");
-    expect([beside(kiln), beside(furnace)]).toEqual(["Caution: above the 230 °C that tinned steel stands", ""]);
-    run.type(kiln, 230);
-    run.type(furnace, 550);
-    expect([beside(kiln), beside(furnace)]).toEqual(["", "Caution: above the 230 °C that tinned steel stands"]);
+  it("waits while the answer is marked, and says so far while charring is not finished", () => {
+    const run = given({ formula: "C6H10O5" });
+    run.fire("ashing", [null, null]);
+    run.fire("charring", [32.9, null, null]);
+    expect(run.head()[4]).toMatch(/^Of 100 g dry, closed: at least 69\.9 g left as vapour so far\. Burnt openly: /);
+    run.type(run.sheet.drying.box(14, 1), null);
+    expect(run.head()[4]).toBe("The comparison with open burning waits for the answer above.");
   });
 });

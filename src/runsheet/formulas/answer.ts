@@ -112,15 +112,16 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
 }
 
 /**
- * Whether repeats differ so much that they have no common answer: their check fails, and they differ by more than weighing explains.
- * Two samples that agree as well as they can be weighed keep their mean, in doubt because two are few.
+ * Whether repeats differ so much that they have no common answer: their check fails, and they differ by more than is wanted and than
+ * weighing explains. Two samples that lie closer keep their mean, in doubt because two are few.
  */
 export function disagrees(sheet: RunSheet, agree: Cell): Condition {
   const name = headline(sheet);
   const shares = sheet.across((sample) => sheet.share(name, sample));
   const weighing = fn("MAX", sheet.across((sample) => sheet.plusMinus(name, sample)));
   const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
-  return all(is(agree, "=", verdicts.doubt), is(spread, ">", reckon(WORTH_SAYING, "*", weighing)));
+  const most = fn("MAX", reckon(WORTH_SAYING, "*", weighing), fn("N", sheet.settings.wanted));
+  return all(is(agree, "=", verdicts.doubt), is(spread, ">", most));
 }
 
 /** The answer of a run whose samples are weighed to the end: "71.46 % ± 0.31 % (95 %) of the dry …". */

@@ -1,7 +1,10 @@
-import { weighInWords } from "../../../src/runsheet/words/weighInWords";
+import { olderSheets } from "../../../src/runsheet/words/olderSheets";
+import { sheetWords } from "../../../src/runsheet/words/sheetWords";
 import type { WrittenCell } from "../../explanation/SheetInMemory";
 
-const { number, elapsed, sample } = weighInWords.columns;
+// As sheets of version 0.2 have it, which the pane goes on reading.
+const { number, sample } = olderSheets;
+const { elapsed } = sheetWords;
 const MINUTES = [0, 30, 60, 90, 120, 150];
 const TINS = { "Tin A, hazel shells": [12.4, 11.31, 10.72, 10.51, 10.46, 10.46], "Tin B, prunings": [11.9, 10.02, 9.11, 8.83, 8.78, 8.77] };
 

@@ -50,7 +50,7 @@ export const belowZero = (value: number): string | undefined => (value < 0 ? "be
 // Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite.
 const LARGEST = 1e15;
 
-const LOOKS_LIKE_A_NUMBER = /^\s*[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?\s*$/;
+const LOOKS_LIKE_A_NUMBER = /^[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?$/;
 
 /**
  * The number a cell holds.
@@ -60,7 +60,7 @@ const LOOKS_LIKE_A_NUMBER = /^\s*[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?\s*$/;
 export function readNumber(value: CellValue, place: Place, rule: NumberRule): number {
   if (value instanceof CellError) throw new PassedError(value.code, place.argument, place.row);
   if (value === BLANK || isBlankNumber(value, rule)) throw blankInput(place, rule.advice, rule.zeroIsBlank);
-  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value)) throw numberAsText(place, value);
+  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value.trim())) throw numberAsText(place, value);
   if (typeof value !== "number") throw notA(place, value, rule.called, rule.advice);
   const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
   if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);

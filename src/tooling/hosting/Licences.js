@@ -55,7 +55,9 @@ function packageOf(file) {
 function builtIn(folder, name) {
   const map = path.join(folder, "dist/exceljs.bare.min.js.map");
   if (name !== "exceljs" || !fs.existsSync(map)) return [];
-  const inside = JSON.parse(fs.readFileSync(map, "utf8")).sources.filter((file) => file.includes(MODULES)).map(packageOf);
+  const inside = JSON.parse(fs.readFileSync(map, "utf8"))
+    .sources.filter((file) => file.includes(MODULES))
+    .map(packageOf);
   return [`with these packages built in: ${[...new Set(inside)].sort().join(", ")}`];
 }
 

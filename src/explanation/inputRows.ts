@@ -1,5 +1,6 @@
 import { parseA1Range, toCol } from "@borgar/fx";
 import type { CellFunction } from "../functions/cellFunction";
+import { aboutInput } from "../inputs/aboutInput";
 import type { Input } from "../inputs/Input";
 import { LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
 import { valueAt, type Position } from "./formula/Cells";
@@ -21,7 +22,7 @@ export function inputRows(
 ): InputRow[] {
   return Object.entries(definition.inputs).map(([name, input], index) => ({
     name,
-    about: input.about,
+    about: aboutInput(input),
     ...(input.detail === undefined ? {} : { detail: input.detail }),
     value: shownValue(input, given[index], position),
     from: origin(given[index], homeSheet, input.shape === "cell" ? position : undefined),

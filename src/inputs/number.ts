@@ -12,6 +12,8 @@ export interface NumberRule {
   readonly advice: string;
   /** True where 0 cannot occur in nature, so that a 0 from the host means a blank cell. */
   readonly zeroIsBlank: boolean;
+  /** True where 0 says that there is none of it, as leaving it out does. */
+  readonly zeroIsNone?: boolean;
   /** The bound that the value breaks, in words ("below zero"), or undefined when it serves. */
   readonly broken?: (value: number) => string | undefined;
 }
@@ -23,6 +25,7 @@ export const numberInput = (about: string, rule: NumberRule): CellInput<number> 
   called: rule.called,
   unit: rule.unit,
   optional: false,
+  zero: rule.zeroIsBlank ? "nothing" : rule.zeroIsNone === true ? "none" : "value",
   isBlank: (value) => isBlankNumber(value, rule),
   read: (value, argument) => readNumber(value, { argument }, rule),
 });
@@ -64,7 +67,8 @@ export function readNumber(value: CellValue, place: Place, rule: NumberRule): nu
   if (typeof value !== "number") throw notA(place, value, rule.called, rule.advice);
   const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
   if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);
-  return value;
+  // A 0 that a subtraction has left with a minus sign is a 0.
+  return value + 0;
 }
 
 const beyondSense = (value: number): string | undefined => (Math.abs(value) > LARGEST ? `beyond ${LARGEST} either way` : undefined);

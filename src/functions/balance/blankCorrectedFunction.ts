@@ -10,7 +10,7 @@ export const blankCorrectedFunction = cellFunction({
   inputs: {
     loss: balanceReading("Loss of vessel and sample, before - after [g]."),
     blankLoss: {
-      ...signedMass("Loss of the empty vessel, before - after [g]; below zero if it gained. 0 counts, and so does a blank cell."),
+      ...signedMass("Loss of the empty vessel, before - after [g]; below zero if it gained."),
       detail: "A metal vessel may gain oxide: its blank is negative and adds.",
     },
   },

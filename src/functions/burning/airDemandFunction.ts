@@ -3,6 +3,7 @@ import { oxygenInAir, oxygenTaken } from "../../inputs/kinds/oxygen";
 import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { OPEN_BURNING } from "./cautions";
 
@@ -10,16 +11,15 @@ export const airDemandFunction = cellFunction({
   name: "AIRDEMAND",
   summary: "Dry air that brings the oxygen burning takes up, per gram of fuel [g/g].",
   inputs: {
-    oxygen: oxygenTaken("Oxygen taken up per gram of fuel [g/g], from OXYGENDEMAND. 0 counts as a blank cell."),
-    oxygenInAir: optional(oxygenInAir("Oxygen in the air by mass [fraction]; 0.2314 when left out. Not the share by volume, 0.2095.")),
+    oxygen: oxygenTaken("Oxygen taken up per gram of fuel [g/g], from OXYGENDEMAND."),
+    oxygenInAir: optional(oxygenInAir("Oxygen in the air by mass [fraction], not the share by volume, 0.2095."), "0.2314"),
   },
   result: { about: "Air demand", unit: "g/g" },
   compute: ({ oxygen, oxygenInAir: share }) => airDemand(oxygen, share),
   working: ({ oxygen, oxygenInAir: share = OXYGEN_IN_AIR }) => [
     `air demand = ${inFigures(oxygen)} / ${inFigures(share)} = ${inFigures(airDemand(oxygen, share))} g air per g`,
   ],
-  inCells: ({ oxygen, oxygenInAir: share }) =>
-    `${operand(oxygen)}/${share === "" ? OXYGEN_IN_AIR : `IF(${operand(share)}=0,${OXYGEN_IN_AIR},${operand(share)})`}`,
+  inCells: ({ oxygen, oxygenInAir: share }) => `${operand(oxygen)}/${numberInCells(share, OXYGEN_IN_AIR)}`,
   examples: [
     {
       cell: "=RETORT.AIRDEMAND(3.4713, 0.23)",

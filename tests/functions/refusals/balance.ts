@@ -132,7 +132,6 @@ export const balance: readonly Refusal[] = [
     "=RETORT.BUOYANCY(2, 2700, 0.0012)",
     "#VALUE! airDensity: 0.0012 kg/m³ is too low for air and looks like g/cm³. Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
   ],
-  ["=RETORT.BUOYANCY(2, 2700, 0)", "#VALUE! airDensity: nothing here (blank or 0). Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2."],
   [
     "=RETORT.BUOYANCY(2, 2700, 12)",
     "#VALUE! airDensity: 12 kg/m³ is above 1.7 kg/m³, which air does not reach. Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
@@ -142,7 +141,6 @@ export const balance: readonly Refusal[] = [
     "=RETORT.BUOYANCY(2, 2700, 1.2, 8)",
     "#VALUE! referenceDensity: 8 kg/m³ is too low for a solid and looks like g/cm³. Give kg/m³: 2.7 g/cm³ is 2700.",
   ],
-  ["=RETORT.BUOYANCY(2, 2700, 1.2, 0)", "#VALUE! referenceDensity: nothing here (blank or 0). Give kg/m³: 2.7 g/cm³ is 2700."],
   [
     "=RETORT.HOTWEIGHING(303)",
     "#VALUE! temperatureDifference: 303 °C is above 100 °C, too hot for a balance or not a difference. Give vessel minus room, from 0 to 100 °C.",
@@ -152,13 +150,13 @@ export const balance: readonly Refusal[] = [
     "=RETORT.HOTWEIGHING(-5)",
     "#VALUE! temperatureDifference: -5 °C is below zero: a vessel colder than the room gathers dew. Give vessel minus room, from 0 to 100 °C.",
   ],
+  ["=RETORT.HOTWEIGHING()", "#VALUE! temperatureDifference: nothing here (blank). Give vessel minus room, from 0 to 100 °C."],
   ['=RETORT.HOTWEIGHING("warm")', '#VALUE! temperatureDifference: "warm" is not a temperature difference. Give vessel minus room, from 0 to 100 °C.'],
   [
     "=RETORT.HOTWEIGHING(30, 0.19)",
     "#VALUE! rate: 0.19 g/°C is above 0.01 g/°C and looks like milligrams. Give grams per °C: 0.19 mg is 0.00019.",
     "other unit of mass, density or pressure",
   ],
-  ["=RETORT.HOTWEIGHING(30, 0)", "#VALUE! rate: nothing here (blank or 0). Give grams per °C: 0.19 mg is 0.00019."],
   ["=RETORT.HOTWEIGHING(30, -0.0001)", "#VALUE! rate: -0.0001 g/°C is below zero. Give grams per °C: 0.19 mg is 0.00019."],
   ["=RETORT.BUOYANCY(0, 2700)", "#VALUE! reading: nothing here (blank or 0). Give grams."],
   ["=RETORT.HOTWEIGHING(#DIV/0!)", "#DIV/0! temperatureDifference: the cell given here shows #DIV/0!. Mend that cell first."],

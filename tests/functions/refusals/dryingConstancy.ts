@@ -16,7 +16,6 @@ export const dryingConstancy: readonly Refusal[] = [
     "#VALUE! weights: row 3 holds 89.5 g, far above row 1, 10 g. Check for a wrong cell, a slipped decimal or another vessel.",
     "another vessel",
   ],
-  ["=RETORT.CONSTANTWEIGHT({10; 9.2}, 0)", "#VALUE! limit: nothing here (blank or 0). Give a number above 0, or leave the argument out."],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2}, -0.001)", "#VALUE! limit: -0.001 is below zero. Give a number above 0, or leave the argument out."],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.1)",
@@ -60,10 +59,6 @@ export const dryingConstancy: readonly Refusal[] = [
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "percent")',
     '#VALUE! criterion: "percent" is not one of "absolute", "of last", "of initial", "of total loss", "per gram", "per hour", "readability".',
-  ],
-  [
-    "=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, 0)",
-    '#VALUE! criterion: nothing here (blank or 0). Type one of "absolute", "of last", "of initial", "of total loss", "per gram", "per hour", "readability".',
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "per hour")',
@@ -126,10 +121,6 @@ export const dryingConstancy: readonly Refusal[] = [
     '#VALUE! weights: row 3 holds 9.95 g, not more than vessel, 25 g. Weigh with the vessel, or give "tared" as vessel.',
   ],
   ["=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95}, , , , {25; 25})", "#VALUE! vessel: 2 rows by 1 column given where one cell is wanted. Give one cell."],
-  [
-    "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
-  ],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , -0.001)",
     "#VALUE! readability: -0.001 g is below zero. Give the balance's smallest step in grams, such as 0.001.",

@@ -91,10 +91,6 @@ export const dryingEnd: readonly Refusal[] = [
     "#VALUE! readability: -0.001 g is below zero. Give the balance's smallest step in grams, such as 0.001.",
   ],
   [
-    "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
-  ],
-  [
     '=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , "fine")',
     `#VALUE! readability: "fine" is not a display step. Give the balance's smallest step in grams, such as 0.001.`,
   ],
@@ -137,10 +133,6 @@ export const dryingEnd: readonly Refusal[] = [
   [
     "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , , , -1)",
     "#VALUE! timing: -1 min is below zero. Give the minutes a time may be off, such as 0.5.",
-  ],
-  [
-    "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , , , 0)",
-    "#VALUE! timing: nothing here (blank or 0). Give the minutes a time may be off, such as 0.5.",
   ],
   [
     "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , #DIV/0!)",

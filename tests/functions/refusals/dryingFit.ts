@@ -36,10 +36,6 @@ export const dryingFit: readonly Refusal[] = [
     "#VALUE! dry: 8.4 g is not more than vessel, 25 g. Weigh it with the vessel, as the others.",
   ],
   [
-    '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "Newton", , 0)',
-    "#VALUE! dry: nothing here (blank or 0). Give grams.",
-  ],
-  [
     '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "Newton", , "8,4")',
     '#VALUE! dry: "8,4" is text, not a number. Retype it as a number.',
   ],

@@ -36,6 +36,7 @@ function columnRule(optional: boolean, zero: BlankKind["zero"]): string {
 
 /** The same in a few words behind what an input is; "" where nothing need be said. */
 export function blankInShort({ optional, zero, isColumn, leftOut }: BlankKind): string {
+  if (isColumn && zero === "asked") return "Blanks at the end are left off; a 0 is refused until zeros says what it is.";
   if (!optional) return !isColumn && (zero === "value" || zero === "none") ? "0 counts; a blank cell may read as 0." : "";
   if (leftOut === undefined) return "";
   if (zero === "value") return `Left out: ${leftOut}. 0 counts.`;

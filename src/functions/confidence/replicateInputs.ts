@@ -8,9 +8,7 @@ import { optional } from "../../inputs/optional";
  * an empty cell over as 0.
  */
 export const replicateInputs = {
-  values: replicateValues(
-    "Replicate results, one column or row, in one unit. Blanks at the end are left off; a 0 is refused until zeros says what it is.",
-  ),
+  values: replicateValues("Replicate results, one column or row, in one unit."),
   zeros: {
     ...optional(choice('What a 0 in values is: "count", a result; "skip", an empty cell.', ZERO_MEANINGS), "a 0 is refused"),
     detail: "In whole columns (A:A) a 0 at the end counts as empty.",

@@ -16,8 +16,7 @@ const ZEROS: readonly unknown[] = [0, [[0]], -0];
 /** What the reference page says of each rule. */
 const ON_THE_PAGE: Readonly<Record<BlankCellRule, string>> = {
   missing: "Blank or 0 is refused as missing.",
-  "0 is 0":
-    "0 is 0. So is a blank cell where the spreadsheet hands it over as 0, which most do; where it does not, it is refused as missing.",
+  "0 is 0": "0 is 0. So is a blank cell where the spreadsheet hands it over as 0, which most do; where it does not, it is refused as missing.",
   "0 is 0, alone it is an empty row":
     "0 is 0. So is a blank cell where the spreadsheet hands it over as 0, which most do; where it does not, it is refused as missing.",
   "left out": "Blank or 0 is the same as left out.",
@@ -94,7 +93,8 @@ test.each(every.map((row) => [`${row.definition.name}(${row.input})`, row] as co
 
 describe("needed, and 0 cannot be meant", () => {
   test.each(rowsOf("missing"))("%s: a blank and a 0 are refused as missing", (_title, row) => {
-    for (const given of [...BLANKS, ...ZEROS]) expect(sentenceOf(answered(row, given))).toMatch(new RegExp(`^${row.input}: nothing here \\(blank or 0\\)\\.`));
+    for (const given of [...BLANKS, ...ZEROS])
+      expect(sentenceOf(answered(row, given))).toMatch(new RegExp(`^${row.input}: nothing here \\(blank or 0\\)\\.`));
     if (inRanges(row)) for (const given of [...IN_A_RANGE, 0]) expect(secondRow(row, given)).toBe("");
   });
 });
@@ -164,8 +164,7 @@ describe("columns", () => {
       expect(sentenceOf(answered(row, blanked(row, 0, 99, blank)))).toMatch(new RegExp(`^${row.input}: nothing here`));
       expect(sentenceOf(answered(row, blanked(row, 1, 2, blank)))).toMatch(new RegExp(`^${row.input}: row 2 is blank`));
     }
-    for (const given of [undefined, null, "", 0])
-      expect(sentenceOf(answered(row, given))).toMatch(new RegExp(`^(${row.input}|weights): `));
+    for (const given of [undefined, null, "", 0]) expect(sentenceOf(answered(row, given))).toMatch(new RegExp(`^(${row.input}|weights): `));
   });
 
   test.each(rowsOf("column of times, blank as left out"))("%s: all blank or 0 is the same as left out, a gap is refused", (_title, row) => {
@@ -182,7 +181,9 @@ test.each(every.map((row) => [`${row.definition.name}(${row.input})`, row] as co
   const { input, index, definition } = row;
   if (definition.inputs[input]?.called === "TRUE or FALSE") return expect(answered(row, false)).toEqual(answered(row, undefined));
   const given = definition.inputs[input]?.shape === "column" ? [[false]] : false;
-  return expect(sentenceOf(answered({ ...row, index }, given))).toMatch(new RegExp(`^${input}: (row 1 holds )?FALSE is not|^${input}: row 1 holds FALSE`));
+  return expect(sentenceOf(answered({ ...row, index }, given))).toMatch(
+    new RegExp(`^${input}: (row 1 holds )?FALSE is not|^${input}: row 1 holds FALSE`),
+  );
 });
 
 describe("functions.json says it where the line has room", () => {
@@ -199,8 +200,12 @@ describe("functions.json says it where the line has room", () => {
   test.each(rowsOf("left out", "column of times, blank as left out"))("%s: Left out, blank or 0", (_title, row) => {
     expect(lineOf(row)).toMatch(/\. Left out, blank or 0: [^.]+(\.\d+[^.]*)*\.$/);
   });
-  test.each(rowsOf("0 is 0, else left out"))("%s: Left out, and 0 counts", (_title, row) => expect(lineOf(row)).toMatch(/\. Left out: .+\. 0 counts\.$/));
-  test.each(rowsOf("0 is refused"))("%s: Left out, and 0 is refused", (_title, row) => expect(lineOf(row)).toMatch(/\. Left out: .+; 0 is refused\.$/));
+  test.each(rowsOf("0 is 0, else left out"))("%s: Left out, and 0 counts", (_title, row) =>
+    expect(lineOf(row)).toMatch(/\. Left out: .+\. 0 counts\.$/),
+  );
+  test.each(rowsOf("0 is refused"))("%s: Left out, and 0 is refused", (_title, row) =>
+    expect(lineOf(row)).toMatch(/\. Left out: .+; 0 is refused\.$/),
+  );
   test.each(rowsOf("0 is 0"))("%s: 0 counts", (_title, row) => {
     const line = lineOf(row);
     expect(line.endsWith(" 0 counts; a blank cell may read as 0.") || line.length > 90).toBe(true);

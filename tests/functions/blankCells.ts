@@ -103,7 +103,7 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     time: "left out",
     timeAfter: "left out",
   },
-  BLANKCORRECTED: { loss: "missing", blankLoss: "0 is 0" },
+  BLANKCORRECTED: { loss: "missing", blankLoss: "0 is 0", u: "left out" },
   AIRDENSITY: { temperature: "0 is 0", pressure: "missing", humidity: "0 is 0", formula: "left out" },
   BUOYANCY: { reading: "missing", density: "missing", airDensity: "left out", referenceDensity: "left out" },
   HOTWEIGHING: { temperatureDifference: "0 is 0", rate: "left out" },

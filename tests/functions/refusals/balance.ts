@@ -47,16 +47,28 @@ export const balance: readonly Refusal[] = [
     '=RETORT.ZERODRIFT(31.5, 0.002, 0.006, "10:05", 2, 5)',
     '#VALUE! timeBefore: "10:05" is not a time. Give minutes or clock times, the same for all three.',
   ],
-  ["=RETORT.BLANKCORRECTED(, 0.004)", "#VALUE! loss: nothing here (blank or 0). Give grams."],
-  ["=RETORT.BLANKCORRECTED(-0.85, 0.004)", "#VALUE! loss: -0.85 g is below zero. Give grams."],
+  ["=RETORT.BLANKCORRECTED(, 0.004)", "#VALUE! loss: nothing here (blank or 0). Give grams, before - after."],
+  [
+    "=RETORT.BLANKCORRECTED(-0.85, 0.004)",
+    "#VALUE! loss: -0.85 g would make the sample gain 0.854 g. Give before - after; give u where that is scatter.",
+  ],
+  [
+    "=RETORT.BLANKCORRECTED(-0.0009, 0.0004, 0.0003)",
+    "#VALUE! loss: -0.0009 g would make the sample gain 0.0013 g. Give before - after; give u where that is scatter.",
+  ],
+  [
+    "=RETORT.BLANKCORRECTED(-0.0015, -2)",
+    "#VALUE! blankLoss: -2 g is a larger change than loss, -0.0015 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
+    "other unit of mass, density or pressure",
+  ],
   [
     "=RETORT.BLANKCORRECTED(0.004, 0.85)",
-    "#VALUE! blankLoss: 0.85 g is a larger change than loss, 0.004 g. Check for swapped cells; give the change in grams.",
+    "#VALUE! blankLoss: 0.85 g is a larger change than loss, 0.004 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
     "swapped cells",
   ],
   [
     "=RETORT.BLANKCORRECTED(0.85, -0.9)",
-    "#VALUE! blankLoss: -0.9 g is a larger change than loss, 0.85 g. Check for swapped cells; give the change in grams.",
+    "#VALUE! blankLoss: -0.9 g is a larger change than loss, 0.85 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
   ],
   ['=RETORT.BLANKCORRECTED(0.85, "none")', '#VALUE! blankLoss: "none" is not a mass. Give grams, with a minus sign if below zero.'],
   ["=RETORT.ZERODRIFT(1e300, 0, 0)", "#VALUE! reading: 1e+300 g is above 1000000000 g, more than any balance weighs. Give grams."],

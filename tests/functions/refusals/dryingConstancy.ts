@@ -39,10 +39,13 @@ export const dryingConstancy: readonly Refusal[] = [
     "#VALUE! limit: 0.5 g is more than 4 % of the first sample, 10 g. Give grams: 0.5 mg is 0.0005.",
     "other unit of mass, density or pressure",
   ],
-  ['=RETORT.CONSTANTWEIGHT({10; 9.2}, , "absolute")', '#VALUE! limit: left out, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.'],
+  [
+    '=RETORT.CONSTANTWEIGHT({10; 9.2}, , "absolute")',
+    '#VALUE! limit: left out, blank or 0, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.',
+  ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, , "readability",,, 0.001)',
-    '#VALUE! limit: left out, but "readability" has no usual limit. Give a number of display steps, such as 2.',
+    '#VALUE! limit: left out, blank or 0, but "readability" has no usual limit. Give a number of display steps, such as 2.',
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.01, "readability",,, 0.001)',
@@ -54,7 +57,7 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 2, "readability")',
-    `#VALUE! readability: left out, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
+    `#VALUE! readability: left out, blank or 0, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "percent")',
@@ -62,9 +65,12 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "per hour")',
-    '#VALUE! times: left out, but the criterion "per hour" needs them. Give the minutes of each weighing.',
+    '#VALUE! times: left out, blank or 0, but the criterion "per hour" needs them. Give the minutes of each weighing.',
   ],
-  ["=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , , 60)", "#VALUE! times: left out, but interval needs them. Give the minutes of each weighing."],
+  [
+    "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , , 60)",
+    "#VALUE! times: left out, blank or 0, but interval needs them. Give the minutes of each weighing.",
+  ],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 30})", "#VALUE! times: length 2 does not fit weights, length 3. Give ranges of one size."],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 30; 0})",
@@ -148,7 +154,7 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.001, "per hour")',
-    '#VALUE! times: left out, but the criterion "per hour" needs them. Give the minutes of each weighing.',
+    '#VALUE! times: left out, blank or 0, but the criterion "per hour" needs them. Give the minutes of each weighing.',
   ],
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.5, "absolute")',

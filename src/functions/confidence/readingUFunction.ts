@@ -31,7 +31,7 @@ export const readingUFunction = cellFunction({
     ];
   },
   inCells: ({ readability: step, repeatability, linearity, tared }) => {
-    const readings = tared === "" ? "1" : `IF(${operand(tared)}=TRUE,2,1)`;
+    const readings = tared === "" ? "1" : `IF(${isTyped(tared) ? tared : `${operand(tared)}=TRUE`},2,1)`;
     return `SQRT(${numberInCells(repeatability, 0)}^2+${readings}*(${operand(step)}^2/12+${numberInCells(linearity, 0)}^2/3))`;
   },
   examples: [
@@ -42,3 +42,6 @@ export const readingUFunction = cellFunction({
   source:
     "GUM (JCGM 100:2008) 4.3.7 for rectangular distributions; Eurachem/CITAC CG 4 example A2 counts linearity twice and prints 0.13 mg for 0.1225 mg, having rounded early; USP <41> for the 0.41 of a step.",
 });
+
+/** A cell may hold empty text, which IF takes for no condition. */
+const isTyped = (text: string): boolean => ["TRUE", "FALSE"].includes(text.toUpperCase());

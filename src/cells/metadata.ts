@@ -1,4 +1,5 @@
 import { takesRanges, type CellFunction } from "../functions/cellFunction";
+import { aboutInput } from "../inputs/aboutInput";
 import type { Input } from "../inputs/Input";
 
 /**
@@ -26,7 +27,7 @@ function parameter(definition: CellFunction, name: string, input: Input<unknown>
   const matrix = input.shape === "column" || takesRanges(definition);
   return {
     name,
-    description: input.about,
+    description: aboutInput(input),
     type: "any",
     dimensionality: matrix ? "matrix" : "scalar",
     ...(input.optional ? { optional: true } : {}),

@@ -69,5 +69,8 @@ export interface CellExplanation {
 /** Said of an optional argument that was not given. */
 export const LEFT_OUT = "left out";
 
+/** Said behind the value of an optional argument that counts as not given. */
+export const AS_LEFT_OUT = ", the same as left out";
+
 /** Said of an argument whose value only the spreadsheet can work out. */
 export const WORKED_OUT_IN_CELL = "worked out in the cell";

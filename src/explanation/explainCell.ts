@@ -1,6 +1,7 @@
+import type { AstExpression } from "@borgar/fx";
 import { NAMESPACE } from "../functions/catalogue";
 import type { CellValue } from "../inputs/CellValue";
-import { CALLS_NO_FUNCTION, differsFromCell, hostErrorNote, WAITS_FOR_INPUTS } from "../problems/cellNotes";
+import { CALLS_NO_FUNCTION, differsFromCell, firstCallsOnly, hostErrorNote, NESTED_TOO_DEEPLY, WAITS_FOR_INPUTS } from "../problems/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
 import { cellArea } from "../workbook/cellArea";
 import type { CellAddress, CellLook, CellReading, Workbook } from "../workbook/Workbook";
@@ -8,6 +9,7 @@ import type { CallExplanation, CellExplanation } from "./CellExplanation";
 import { explainCall } from "./explainCall";
 import { definitionOf } from "./formula/calledFunction";
 import type { Position } from "./formula/Cells";
+import { isTooDeep } from "./formula/everyPart";
 import { evaluate, type Surroundings } from "./formula/evaluate";
 import { expressionOf, givesTheValue } from "./formula/expressionOf";
 import { cellsOfReferences } from "./formula/readReferences";
@@ -32,6 +34,9 @@ export async function explainLook(workbook: Workbook, look: CellLook, pause?: Pa
   return refusal === undefined ? explanation(reading) : { ...explanation(reading), calls: [], notes: [refusal] };
 }
 
+// More than anybody reads; and each call is worked out together with every call inside it.
+const MOST_EXPLAINED = 50;
+
 /** A cell with its inputs, read once and for all. */
 function explanation({ look, references, ranges, notes: more }: FinalReading): CellExplanation {
   const { address, reading, anchor } = look;
@@ -40,15 +45,16 @@ function explanation({ look, references, ranges, notes: more }: FinalReading): C
   const known = found.filter(({ name }) => definitionOf(`${NAMESPACE}.${name}`) !== undefined);
   const position = anchor === undefined ? { row: 0, column: 0 } : placeFrom(anchor.cell, reading.cell);
   const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
-  const worked = ([0, null] as const).map((blankAs) => valueHere(cellFormula, { ...around, blankAs })).filter((value) => value !== undefined);
-  const inCell: FormulaInCell = { cellFormula, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
+  const whole = expressionOf(cellFormula);
+  const worked = ([0, null] as const).map((blankAs) => valueHere(whole, { ...around, blankAs })).filter((value) => value !== undefined);
+  const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {
     address,
     opening: openingOf(reading, known.length, found.length - known.length, anchor?.cell),
     cellFormula,
     shown: reading.shown,
-    calls: found.flatMap((call) => explained(call, inCell)),
-    notes: [...more, ...notes(found, inCell)],
+    calls: known.slice(0, MOST_EXPLAINED).flatMap((call) => explained(call, inCell)),
+    notes: [...more, ...(known.length > MOST_EXPLAINED ? [firstCallsOnly(MOST_EXPLAINED, known.length)] : []), ...notes(found, inCell)],
   };
 }
 
@@ -59,6 +65,7 @@ function placeFrom(anchor: string, cell: string): Position {
 
 interface FormulaInCell {
   readonly cellFormula: string;
+  readonly whole: AstExpression | undefined;
   readonly reading: CellReading;
   /** What the whole cell formula gives, for each form of a blank cell; none where only the spreadsheet can tell. */
   readonly worked: readonly CellValue[];
@@ -69,26 +76,26 @@ interface FormulaInCell {
 
 const isEmpty = ({ value, error }: CellReading): boolean => (value ?? "") === "" && error === "";
 
-function explained(call: RetortCall, { cellFormula, reading, waiting, around }: FormulaInCell): CallExplanation[] {
+function explained(call: RetortCall, { whole, reading, waiting, around }: FormulaInCell): CallExplanation[] {
   const definition = definitionOf(`${NAMESPACE}.${call.name}`);
   if (definition === undefined) return [];
-  const shownIn = !waiting && givesTheValue(expressionOf(cellFormula), call.start, call.end) ? { shownIn: reading } : {};
+  const shownIn = !waiting && givesTheValue(whole, call.start, call.end) ? { shownIn: reading } : {};
   return [explainCall({ ...around, definition, argumentTexts: call.argumentTexts, waiting, ...shownIn })];
 }
 
-function notes(found: readonly RetortCall[], { cellFormula, reading, worked, waiting }: FormulaInCell): string[] {
+function notes(found: readonly RetortCall[], { cellFormula, whole, reading, worked, waiting }: FormulaInCell): string[] {
   const onNames = nameNotes(cellFormula, reading.error);
   const hostNote = hostErrorNote(reading.error);
   if (hostNote !== undefined) return onNames.length > 0 && reading.error === "#NAME?" ? onNames : [...onNames, hostNote];
   if (found.length === 0) return onNames;
   if (worked.length > 0 && !worked.some((value) => agrees(value, reading))) return [...onNames, differsFromCell(reading.shown || "nothing")];
+  if (whole !== undefined && isTooDeep(whole)) return [...onNames, NESTED_TOO_DEEPLY];
   return waiting ? [...onNames, WAITS_FOR_INPUTS] : onNames;
 }
 
 /** What the whole cell formula gives in the selected cell, or undefined where only the spreadsheet can tell. */
-function valueHere(cellFormula: string, around: Surroundings & { readonly position: Position }): CellValue | undefined {
-  const expression = expressionOf(cellFormula);
-  const value = expression && evaluate(expression, around);
+function valueHere(whole: AstExpression | undefined, around: Surroundings & { readonly position: Position }): CellValue | undefined {
+  const value = whole && evaluate(whole, around);
   return value?.[around.position.row]?.[around.position.column];
 }
 

@@ -1,7 +1,10 @@
 import { parseA1Range, toCol } from "@borgar/fx";
 import type { CellFunction } from "../functions/cellFunction";
+import { aboutInput } from "../inputs/aboutInput";
+import type { CellValue } from "../inputs/CellValue";
 import type { Input } from "../inputs/Input";
-import { LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
+import { isNothing } from "../inputs/number";
+import { AS_LEFT_OUT, LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
 import { valueAt, type Position } from "./formula/Cells";
 import { parseReference } from "./formula/references";
 import { columnText, valueText } from "./valueText";
@@ -21,7 +24,7 @@ export function inputRows(
 ): InputRow[] {
   return Object.entries(definition.inputs).map(([name, input], index) => ({
     name,
-    about: input.about,
+    about: aboutInput(input),
     ...(input.detail === undefined ? {} : { detail: input.detail }),
     value: shownValue(input, given[index], position),
     from: origin(given[index], homeSheet, input.shape === "cell" ? position : undefined),
@@ -36,7 +39,14 @@ function shownValue(input: Input<unknown>, argument: Argument | undefined, posit
   const single = cells.length === 1 && cells[0]?.length === 1;
   if (!single && (input.shape === "column" || position === undefined)) return columnText(cells, input.unit);
   const value = valueAt(cells, position);
-  return value === undefined ? "no such cell" : valueText(value, input.unit);
+  if (value === undefined) return "no such cell";
+  return `${valueText(value, input.unit)}${countsAsLeftOut(input, value) ? AS_LEFT_OUT : ""}`;
+}
+
+/** True for a blank cell, or a 0 where 0 cannot be meant, in an optional input. */
+function countsAsLeftOut(input: Input<unknown>, value: CellValue): boolean {
+  if (input.shape === "column" || !input.optional) return false;
+  return value === 0 ? input.zero === "nothing" || input.zero === "none" : isNothing(value) && input.zero !== "refused";
 }
 
 function origin(argument: Argument | undefined, homeSheet: string, position: Position | undefined): string {

@@ -1,11 +1,13 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import { everyFunction, NAMESPACE } from "../functions/catalogue";
-import { gridErrorNote, noSuchFunction } from "../problems/cellNotes";
+import { gridErrorNote, moreUnknownNames, noSuchFunction } from "../problems/cellNotes";
 import { catalogueName } from "../sharing/catalogueName";
 import { findCalls } from "../sharing/findCalls";
 import { definitionOf } from "./formula/calledFunction";
 
 const UNKNOWN_NAME = "#NAME?";
+// Whoever has mistyped more than these sees the pattern.
+const MOST_SPELT_OUT = 5;
 
 /**
  * What is wrong with the names in a cell formula: functions that this version does not have, with the nearest it has; else, in
@@ -16,17 +18,19 @@ export function nameNotes(cellFormula: string, error: string): string[] {
   const found = findCalls(cellFormula).map(({ name }) => `${NAMESPACE}.${name}`);
   const ours = found.filter((name) => definitionOf(name) === undefined);
   const meant = error === UNKNOWN_NAME ? outsideNamespace(cellFormula) : [];
-  const unknown = [...new Set([...ours, ...meant])].map((name) => noSuchFunction(name, nearestFunctions(name)));
-  if (unknown.length > 0 || error !== UNKNOWN_NAME) return unknown;
+  const unknown = [...new Set([...ours, ...meant])];
+  const spelt = unknown.slice(0, MOST_SPELT_OUT).map((name) => noSuchFunction(name, nearestFunctions(name)));
+  if (unknown.length > MOST_SPELT_OUT) return [...spelt, moreUnknownNames(unknown.length - MOST_SPELT_OUT)];
+  if (spelt.length > 0 || error !== UNKNOWN_NAME) return spelt;
   const hasOtherNames = found.length === 0 || tokenize(cellFormula).some(({ type }) => type === tokenTypes.REF_NAMED);
   return hasOtherNames && cellFormula !== "" ? [gridErrorNote(error)].filter((note) => note !== undefined) : [];
 }
 
 /** Functions called without the namespace, or with it misspelt, whose names are near one of ours. */
-const outsideNamespace = (cellFormula: string): string[] =>
-  tokenize(cellFormula)
-    .filter(({ type, value }) => type === tokenTypes.FUNCTION && catalogueName(value) === undefined && nearestFunctions(value).length > 0)
-    .map(({ value }) => value.toUpperCase());
+function outsideNamespace(cellFormula: string): string[] {
+  const functions = tokenize(cellFormula).filter(({ type, value }) => type === tokenTypes.FUNCTION && catalogueName(value) === undefined);
+  return [...new Set(functions.map(({ value }) => value.toUpperCase()))].filter((name) => nearestFunctions(name).length > 0);
+}
 
 // Beyond this share of its letters a name is another word, not a slip of the hand; own choice.
 const LETTERS_A_SLIP = 4;
@@ -56,22 +60,21 @@ function slipsBetween(capitals: string, bare: string, name: string): number {
   if (bare === name) return 0;
   // A spreadsheet's own CONVERT is no slip for MOISTURE.CONVERT, so an ending counts behind the namespace only.
   const isPart = name.startsWith(`${bare}.`) || (capitals !== bare && name.endsWith(`.${bare}`));
+  // Each letter that one word has more is a slip, so words of other lengths need no comparing.
+  if (!isPart && Math.abs(bare.length - name.length) > bare.length / LETTERS_A_SLIP + NAMESPACE.length + 1) return Infinity;
   return isPart ? PART_OF_NAME : Math.min(editDistance(bare, name), editDistance(capitals, `${NAMESPACE}.${name}`));
 }
 
 /** Letters put in, left out or exchanged between two words (Levenshtein distance). */
 function editDistance(one: string, other: string): number {
-  const first = Array.from({ length: other.length + 1 }, (_, column) => column);
-  const last = [...one].reduce(
-    (above, letter) =>
-      [...other].reduce<number[]>(
-        (line, another, column) => [
-          ...line,
-          Math.min((above[column + 1] ?? 0) + 1, (line[column] ?? 0) + 1, (above[column] ?? 0) + (letter === another ? 0 : 1)),
-        ],
-        [(above[0] ?? 0) + 1],
-      ),
-    first,
-  );
-  return last[other.length] ?? 0;
+  let above = Array.from({ length: other.length + 1 }, (_, column) => column);
+  for (const letter of one) {
+    const line = [(above[0] as number) + 1];
+    for (let column = 0; column < other.length; column++) {
+      const exchanged = (above[column] as number) + (letter === other[column] ? 0 : 1);
+      line.push(Math.min((above[column + 1] as number) + 1, (line[column] as number) + 1, exchanged));
+    }
+    above = line;
+  }
+  return above[other.length] as number;
 }

@@ -13,7 +13,7 @@ const typicalRangeFunction = cellFunction({
       detail: "Shares are dry, moisture is on the wet basis, the heating value is the higher one.",
     },
     value: asGiven("The result: a fraction, or MJ/kg for a heating value. Blank, or 0 where none has 0: not given."),
-    feedstock: optional(asGiven("The material, one of the words listed. Left out, blank or 0: plant matter at large.", FEEDSTOCKS)),
+    feedstock: optional({ ...asGiven("The material, one of the words listed.", FEEDSTOCKS), zero: "nothing" }, "plant matter at large"),
   },
   result: { about: 'Text that begins with "inside" or "outside", or says what is wrong', unit: "" },
   compute: ({ quantity, value, feedstock }) => typicalRange(quantity, value, feedstock),

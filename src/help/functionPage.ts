@@ -1,5 +1,6 @@
 import { NAMESPACE } from "../functions/catalogue";
 import { takesRanges, type CellFunction, type Example, type Shown } from "../functions/cellFunction";
+import { aboutInput, blankRuleOf } from "../inputs/aboutInput";
 import type { Input } from "../inputs/Input";
 import { plainNumber } from "../problems/quoted";
 import { code, escaped, page, table } from "./markup";
@@ -33,17 +34,10 @@ function inputRow([name, input]: [string, Input<unknown>]): string[] {
   const words = input.choices === undefined ? "" : ` One of ${input.choices.map((word) => `“${word}”`).join(", ")}.`;
   return [
     code(name),
-    escaped(`${input.about}${words}${input.detail === undefined ? "" : ` ${input.detail}`}`),
+    escaped(`${aboutInput(input)}${words}${input.detail === undefined ? "" : ` ${input.detail}`}`),
     input.optional ? "optional" : "yes",
-    escaped(blankRule(input)),
+    escaped(blankRuleOf(input)),
   ];
-}
-
-function blankRule(input: Input<unknown>): string {
-  if (input.shape === "column") return "at the end: not yet made; in between: refused with its row";
-  const zeroIsBlank = input.isBlank(0);
-  if (input.optional) return zeroIsBlank ? "counts as left out" : "blank counts as left out where the host tells it from 0; 0 is 0";
-  return zeroIsBlank ? "counts as not given" : "0 is 0, and so is a blank cell";
 }
 
 function resultLine(definition: CellFunction): string {

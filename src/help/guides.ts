@@ -11,8 +11,8 @@ export const guides: readonly { readonly heading: string; readonly paragraphs: r
   {
     heading: "Blank cells and zeros",
     paragraphs: [
-      "A spreadsheet hands a blank cell to a function as 0, so the two cannot be told apart. Where 0 cannot occur, as in a weighing, Retort takes 0 as “not entered”. Where 0 is a real value, as in a moisture content, 0 is 0 and a blank cell counts as 0 too.",
-      "If the balance was zeroed with the vessel on it, type the word tared for the empty vessel.",
+      "Most spreadsheets hand a blank cell to a function as 0, some as nothing or as empty text. One rule holds everywhere, and each reference page says it input by input. What can be told from 0 is nothing given. A 0 is 0 where 0 is a real value, as in a moisture content; where 0 cannot occur, as in a weighing, it is nothing given too. Nothing given is refused in a needed input, and is the same as left out in an optional one.",
+      "One exception: an empty vessel left out of a series of weighings means that they are net, so a 0 there is refused. If the balance was zeroed with the vessel on it, type the word tared.",
     ],
   },
   {

@@ -1,7 +1,24 @@
 import type { CellValue } from "./CellValue";
 
+/**
+ * What a 0 is to an input. Most hosts hand a blank cell over as 0, so this is also what a blank cell is; how it is said stands in
+ * `problems/blankCells`.
+ *
+ * - "nothing": 0 cannot be meant, so it is nothing given.
+ * - "none": 0 says that there is none of it, which leaving out says too.
+ * - "value": 0 is a value like any other.
+ * - "refused": leaving out would change the meaning without a word, so a 0 does not count as that.
+ * - "in words": the function answers it in words.
+ * - "first row": in a column, 0 can be meant in the first row alone.
+ * - "asked": in a column, another input says what a 0 is.
+ */
+export type Zero = "nothing" | "none" | "value" | "refused" | "in words" | "first row" | "asked";
+
 interface Described {
-  /** One line with the unit, at most 128 characters, shown in the host's argument help, the pane and the reference pages. */
+  /**
+   * What it is, with the unit; `aboutInput` adds what a blank cell does, and both together are at most 128 characters, shown in the
+   * host's argument help, the pane and the reference pages.
+   */
   readonly about: string;
   /** What more there is to say than the host's one line holds; shown in the pane and on the reference page. */
   readonly detail?: string;
@@ -10,6 +27,9 @@ interface Described {
   /** The unit, as printed after a value; "" where there is none. */
   readonly unit: string;
   readonly optional: boolean;
+  readonly zero: Zero;
+  /** What happens when it is left out, as it follows "Left out: "; for optional inputs. */
+  readonly leftOut?: string;
   /** The accepted words, for inputs that are a choice. */
   readonly choices?: readonly string[];
 }

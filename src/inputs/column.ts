@@ -13,6 +13,7 @@ export const column = (about: string, rule: NumberRule): ColumnInput<readonly nu
   called: rule.called,
   unit: rule.unit,
   optional: false,
+  zero: "nothing",
   read: (cells, argument) => {
     const filled = withoutTrailing(cells, (cell) => isBlankNumber(cell, rule));
     if (filled.length === 0) throw blankInput({ argument }, rule.advice);

@@ -21,6 +21,7 @@ export const filledCell = <T>(
   called,
   unit: "",
   optional: false,
+  zero: "nothing",
   isBlank: (value) => isNothing(value) || value === 0,
   read: (value, argument) => {
     if (value instanceof CellError) throw new PassedError(value.code, argument);

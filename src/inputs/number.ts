@@ -12,6 +12,8 @@ export interface NumberRule {
   readonly advice: string;
   /** True where 0 cannot occur in nature, so that a 0 from the host means a blank cell. */
   readonly zeroIsBlank: boolean;
+  /** True where 0 says that there is none of it, as leaving it out does. */
+  readonly zeroIsNone?: boolean;
   /** The bound that the value breaks, in words ("below zero"), or undefined when it serves. */
   readonly broken?: (value: number) => string | undefined;
 }
@@ -23,6 +25,7 @@ export const numberInput = (about: string, rule: NumberRule): CellInput<number> 
   called: rule.called,
   unit: rule.unit,
   optional: false,
+  zero: rule.zeroIsBlank ? "nothing" : rule.zeroIsNone === true ? "none" : "value",
   isBlank: (value) => isBlankNumber(value, rule),
   read: (value, argument) => readNumber(value, { argument }, rule),
 });
@@ -50,7 +53,7 @@ export const belowZero = (value: number): string | undefined => (value < 0 ? "be
 // Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite.
 const LARGEST = 1e15;
 
-const LOOKS_LIKE_A_NUMBER = /^\s*[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?\s*$/;
+const LOOKS_LIKE_A_NUMBER = /^[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?$/;
 
 /**
  * The number a cell holds.
@@ -60,11 +63,12 @@ const LOOKS_LIKE_A_NUMBER = /^\s*[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?\s*$/;
 export function readNumber(value: CellValue, place: Place, rule: NumberRule): number {
   if (value instanceof CellError) throw new PassedError(value.code, place.argument, place.row);
   if (value === BLANK || isBlankNumber(value, rule)) throw blankInput(place, rule.advice, rule.zeroIsBlank);
-  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value)) throw numberAsText(place, value);
+  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value.trim())) throw numberAsText(place, value);
   if (typeof value !== "number") throw notA(place, value, rule.called, rule.advice);
   const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
   if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);
-  return value;
+  // A 0 that a subtraction has left with a minus sign is a 0.
+  return value + 0;
 }
 
 const beyondSense = (value: number): string | undefined => (Math.abs(value) > LARGEST ? `beyond ${LARGEST} either way` : undefined);

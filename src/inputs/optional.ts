@@ -1,35 +1,43 @@
 import { InputProblem } from "../problems/InputProblem";
-import { BLANK, type CellValue } from "./CellValue";
+import type { CellValue } from "./CellValue";
 import type { CellInput, ColumnInput } from "./Input";
 import { isNothing } from "./number";
 
-/** The same input, read as undefined when it is left out or its cells are all blank. */
-export function optional<T>(input: CellInput<T>): CellInput<T | undefined>;
-export function optional<T>(input: ColumnInput<T>): ColumnInput<T | undefined>;
-export function optional<T>(input: CellInput<T> | ColumnInput<T>): CellInput<T | undefined> | ColumnInput<T | undefined> {
+/**
+ * The same input, read as undefined where nothing is given: left out, blank, spaces, or a 0 where 0 cannot be meant or says that
+ * there is none.
+ * @param leftOut what happens then, as it follows "Left out: ", without a full stop
+ */
+export function optional<T>(input: CellInput<T>, leftOut?: string): CellInput<T | undefined>;
+export function optional<T>(input: ColumnInput<T>, leftOut?: string): ColumnInput<T | undefined>;
+export function optional<T>(input: CellInput<T> | ColumnInput<T>, leftOut?: string): CellInput<T | undefined> | ColumnInput<T | undefined> {
+  const described = { optional: true, ...(leftOut === undefined ? {} : { leftOut }) };
+  const isNone = (value: CellValue): boolean => value === 0 && input.zero === "none";
   if (input.shape === "cell") {
     return {
       ...input,
-      optional: true,
-      read: (value: CellValue, argument: string) => (input.isBlank(value) ? undefined : input.read(value, argument)),
+      ...described,
+      read: (value: CellValue, argument: string) => (isNone(value) || input.isBlank(value) ? undefined : input.read(value, argument)),
     };
   }
-  const absent = (cells: readonly unknown[]): boolean => cells.every((cell) => cell === BLANK || cell === "");
   return {
     ...input,
-    optional: true,
-    read: (cells: readonly CellValue[], argument: string) => (absent(cells) ? undefined : input.read(cells, argument)),
+    ...described,
+    read: (cells: readonly CellValue[], argument: string) => (cells.every(isNothing) ? undefined : input.read(cells, argument)),
   };
 }
 
 /**
- * The same input, read as undefined only when the argument is left out. A 0 is refused like any blank where 0 means
- * blank: on desktop hosts that is how a reference to an empty cell arrives, and falling back on a default there would
- * give a wrong answer without a word. Hosts that hand an empty cell over as null cannot be told from a left-out argument.
+ * The same input, read as undefined only when the argument is left out: for an empty vessel, whose weighing changes what every other
+ * weighing means. A 0, as which most hosts hand a blank cell over, is refused with the input's own advice. Hosts that hand a blank
+ * cell over as null cannot be told from a left-out argument.
+ * @param leftOut what happens then, as it follows "Left out: ", without a full stop
  */
-export const omittable = <T>(input: CellInput<T>): CellInput<T | undefined> => ({
+export const omittable = <T>(input: CellInput<T>, leftOut?: string): CellInput<T | undefined> => ({
   ...input,
   optional: true,
+  zero: "refused",
+  ...(leftOut === undefined ? {} : { leftOut }),
   read: (value, argument) => (isNothing(value) ? undefined : input.read(value, argument)),
 });
 

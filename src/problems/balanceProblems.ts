@@ -1,5 +1,5 @@
 import { InputProblem } from "./InputProblem";
-import { plainNumber, quoted, withUnit } from "./quoted";
+import { plainNumber, quoted, SIZE_FIGURES, withUnit } from "./quoted";
 
 export const driftTooLarge = (before: number, after: number, reading: number): InputProblem =>
   new InputProblem(
@@ -25,8 +25,21 @@ export const blankAboveLoss = (blank: number, loss: number): InputProblem =>
   new InputProblem(
     "blankLoss",
     `${withUnit(blank, "g")} is a larger change than loss, ${withUnit(loss, "g")}`,
-    "Check for swapped cells; give the change in grams.",
+    "Check for swapped cells; give the change in grams, and u where it is scatter.",
   );
+
+/** @param gain of the sample alone, g */
+export const gainedBeyondScatter = (loss: number, gain: number): InputProblem =>
+  new InputProblem(
+    "loss",
+    `${withUnit(loss, "g")} would make the sample gain ${withUnit(gain, "g", SIZE_FIGURES)}`,
+    "Give before - after; give u where that is scatter.",
+  );
+
+/** Said of a net loss or gain beside its four weighings. */
+export const NET_IS_SCATTER = "no more than four weighings scatter (4 u): neither a loss nor a gain is shown";
+
+export const BOTH_GAINED = "vessel and sample together gained; the vessel alone gained more, so the sample lost";
 
 /** @param argument "temperature", "pressure" or "humidity", in `unit` ("" for a fraction) */
 export const outsideFormula = (

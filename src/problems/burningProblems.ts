@@ -71,6 +71,18 @@ export const noAirNeeded = (text: string): InputProblem =>
 
 export const SURPLUS = "The formula carries more oxygen than it needs: burning takes up none and the rest is given off.";
 
+// Three figures tell 0.274 from 0.21 by volume.
+const VOLUME_FIGURES = 3;
+
+const byVolume = (byMass: number, volume: number): string =>
+  `${plainNumber(byMass)} of oxygen by mass is ${plainNumber(volume, VOLUME_FIGURES)} by volume`;
+
+export const enrichedAir = (byMass: number, volume: number): string =>
+  `${byVolume(byMass, volume)}: enriched air, in which things catch fire more easily and burn faster and hotter.`;
+
+export const vitiatedAir = (byMass: number, volume: number): string =>
+  `${byVolume(byMass, volume)}: air short of oxygen, in which many flames go out and burning is not complete.`;
+
 export const WATER_AND_FIRE_SULFUR =
   "Nitrogen ends as in the water trade but sulfur as in burning: for the water trade throughout, give sulfurTo as H2SO4.";
 

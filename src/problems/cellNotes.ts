@@ -1,4 +1,5 @@
 import { sentenceAbout } from "./ArgumentProblem";
+import { shortened } from "./quoted";
 
 /** What is said of a cell that shows an error which no cell function made, under the code it shows. */
 const HOST_ERRORS: Readonly<Record<string, string>> = {
@@ -37,10 +38,19 @@ export const KEEPS_CHANGING = "The cell or its inputs changed while they were re
 
 export const WAITS_FOR_INPUTS = "The cell shows nothing yet: its formula waits until the inputs it tests for are there.";
 
+export const firstCallsOnly = (explained: number, calls: number): string =>
+  `The first ${explained} of ${calls} Retort calls are explained here. Put the others into cells of their own to see them explained.`;
+
+export const NESTED_TOO_DEEPLY =
+  "This formula is nested too deeply to be worked out here, so its value is not compared with the cell. Spread it over several cells.";
+
+/** How many more names are not known than are spelt out. */
+export const moreUnknownNames = (count: number): string => `${count} more names of this formula are not known either.`;
+
 /** @param nearest names with the namespace, best first */
 export function noSuchFunction(name: string, nearest: readonly string[]): string {
   const advice = nearest.length === 0 ? "Look it up in the Functions tab" : `Nearest name${nearest.length > 1 ? "s" : ""}: ${nearest.join(", ")}`;
-  return sentenceAbout(name, "there is no such function in this version", `${advice}.`);
+  return sentenceAbout(shortened(name), "there is no such function in this version", `${advice}.`);
 }
 
 export const CALLS_NO_FUNCTION = "calls a function that this version of Retort does not have.";

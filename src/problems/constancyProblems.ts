@@ -38,13 +38,13 @@ export const timeLooksLikeDate = (minutes: number): InputProblem =>
   new InputProblem("times", `row 1 holds ${withUnit(minutes, "min")}, which looks like a date`, FROM_CLOCK_TIMES);
 
 export const timesNeeded = (because: string): InputProblem =>
-  new InputProblem("times", `left out, but ${because} needs them`, "Give the minutes of each weighing.");
+  new InputProblem("times", `left out, blank or 0, but ${because} needs them`, "Give the minutes of each weighing.");
 
 export const readabilityNeeded = (): InputProblem =>
-  new InputProblem("readability", `left out, but the criterion "readability" counts display steps`, "Give the balance's step in grams.");
+  new InputProblem("readability", `left out, blank or 0, but the criterion "readability" counts display steps`, "Give the balance's step in grams.");
 
 export const limitNeeded = (criterion: string, advice: string): InputProblem =>
-  new InputProblem("limit", `left out, but "${criterion}" has no usual limit`, advice);
+  new InputProblem("limit", `left out, blank or 0, but "${criterion}" has no usual limit`, advice);
 
 export const limitLooksLikePercent = (limit: number, unit: string, widest: number, advice: string): InputProblem =>
   new InputProblem("limit", `${withUnit(limit, unit)} is above ${withUnit(widest, unit)}, the widest in use`, advice);

@@ -58,7 +58,7 @@ export const tooFewForModel = (count: number, model: string, unknowns: number, f
 export const modelNeedsDry = (model: string): InputProblem =>
   new InputProblem(
     "dry",
-    `left out, but ${model} has an end of its own, so none can be fitted beside it`,
+    `left out, blank or 0, but ${model} has an end of its own, so none can be fitted beside it`,
     "Give the dry weighing, or take Henderson-Pabis.",
   );
 

@@ -7,9 +7,13 @@ const LONGEST_QUOTED = 40;
 export function quoted(value: string | number | boolean): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value === "number") return plainNumber(value);
+  return `"${shortened(value)}"`;
+}
+
+/** A text as a sentence holds it: its middle left out when it is long. */
+export function shortened(text: string): string {
   const keep = LONGEST_QUOTED / 2;
-  const text = value.length > LONGEST_QUOTED ? `${value.slice(0, keep)}…${value.slice(-keep)}` : value;
-  return `"${text}"`;
+  return text.length > LONGEST_QUOTED ? `${text.slice(0, keep)}…${text.slice(-keep)}` : text;
 }
 
 // A double carries at least 15 significant decimal digits; more would show rounding residue such as 0.30000000000000004.

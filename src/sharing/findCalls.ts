@@ -21,50 +21,70 @@ export interface RetortCall {
  * a broken link such as `'C:/x.xla'!`. Text in quotation marks and names of sheets are never calls.
  */
 export function findCalls(cellFormula: string): RetortCall[] {
-  const tokens = tokenize(withoutSheetNames(cellFormula), { withLocation: true });
+  const { text, sheets } = withoutSheetNames(cellFormula);
+  const tokens = tokenize(text, { withLocation: true });
+  const bounds = argumentBounds(tokens);
   return tokens.flatMap((token, index) => {
     const name = token.type === tokenTypes.FUNCTION ? catalogueName(token.value) : undefined;
-    const [first, ...ends] = name === undefined ? [] : argumentBounds(tokens, index + 1);
+    const [first, ...ends] = (name === undefined ? undefined : bounds.get(index + 1)) ?? [];
     const end = ends.at(-1);
     if (name === undefined || first === undefined || end === undefined) return [];
-    return [
-      { name, argumentTexts: argumentsBetween(cellFormula, [first, ...ends]), start: startOfCall(cellFormula, token), bracket: first - 1, end },
-    ];
+    const start = startOfLink(text, sheets, startOf(token));
+    return [{ name, argumentTexts: argumentsBetween(cellFormula, [first, ...ends]), start, bracket: first - 1, end }];
   });
 }
 
 const TEXT_COLUMN_OR_SHEET = /"(?:[^"]|"")*"|\[(?:'.|[^[\]'])*\]|'(?:[^']|'')*'/g;
 
-/** The cell formula with every quoted sheet name blanked out, at the same length: its backslashes and brackets confuse the tokenizer. */
-const withoutSheetNames = (cellFormula: string): string =>
-  cellFormula.replace(TEXT_COLUMN_OR_SHEET, (found) => (found.startsWith("'") ? `'${"x".repeat(found.length - 2)}'` : found));
-
-const BROKEN_LINK = /(?:'(?:[^']|'')*'|\[\d+\])!$/;
-
-function startOfCall(cellFormula: string, token: Token): number {
-  const name = startOf(token);
-  return name - (BROKEN_LINK.exec(cellFormula.slice(0, name))?.[0].length ?? 0);
+interface WithoutSheetNames {
+  readonly text: string;
+  /** Where each sheet name begins, under the offset after its end. */
+  readonly sheets: ReadonlyMap<number, number>;
 }
+
+/** The cell formula with every quoted sheet name blanked out, at the same length: its backslashes and brackets confuse the tokenizer. */
+function withoutSheetNames(cellFormula: string): WithoutSheetNames {
+  const sheets = new Map<number, number>();
+  const text = cellFormula.replace(TEXT_COLUMN_OR_SHEET, (found, start: number) => {
+    if (!found.startsWith("'")) return found;
+    sheets.set(start + found.length, start);
+    return `'${"x".repeat(found.length - 2)}'`;
+  });
+  return { text, sheets };
+}
+
+/** Where a call begins whose name stands at an offset: at the broken link before the name, `'C:/x.xla'!` or `[2]!`, if there is one. */
+function startOfLink(text: string, sheets: ReadonlyMap<number, number>, name: number): number {
+  if (text[name - 1] !== "!") return name;
+  const end = name - 1;
+  if (text[end - 1] !== "]") return sheets.get(end) ?? name;
+  let first = end - 1;
+  while (isDigit(text[first - 1])) first--;
+  return first < end - 1 && text[first - 1] === "[" ? first - 1 : name;
+}
+
+const isDigit = (character: string | undefined): boolean => character !== undefined && character >= "0" && character <= "9";
 
 const OPENING: readonly string[] = ["(", "{"];
 const CLOSING: readonly string[] = [")", "}"];
 
 /**
- * Offsets just after the opening bracket, after each comma that separates arguments, and after the closing bracket;
- * none when the bracket is never closed.
- * @param opening index of the token that should be the opening bracket
+ * For each closed bracket, under the index of its opening token: offsets just after it, after each comma that separates
+ * arguments, and after the closing bracket. One pass over the tokens, however deep the brackets stand.
  */
-function argumentBounds(tokens: readonly Token[], opening: number): number[] {
-  const bounds: number[] = [];
-  let depth = 0;
-  for (const token of tokens.slice(opening)) {
+function argumentBounds(tokens: readonly Token[]): ReadonlyMap<number, readonly number[]> {
+  const closed = new Map<number, readonly number[]>();
+  const open: { readonly index: number; readonly bounds: number[] }[] = [];
+  tokens.forEach((token, index) => {
     const mark = token.type === tokenTypes.OPERATOR ? token.value : "";
-    if (OPENING.includes(mark)) depth++;
-    if (depth === 1 && (mark === "(" || mark === ",")) bounds.push(startOf(token) + 1);
-    if (CLOSING.includes(mark)) depth--;
-    if (depth === 0) return [...bounds, startOf(token) + 1];
-  }
-  return [];
+    if (OPENING.includes(mark)) open.push({ index, bounds: [startOf(token) + 1] });
+    else if (mark === ",") open.at(-1)?.bounds.push(startOf(token) + 1);
+    else if (CLOSING.includes(mark)) {
+      const innermost = open.pop();
+      if (innermost !== undefined) closed.set(innermost.index, [...innermost.bounds, startOf(token) + 1]);
+    }
+  });
+  return closed;
 }
 
 function argumentsBetween(cellFormula: string, bounds: readonly number[]): string[] {

@@ -1,6 +1,10 @@
 import { everyFunction } from "../functions/catalogue";
 import { findCalls, type RetortCall } from "./findCalls";
 
+// Excel specifications and limits. What is longer, such as a dozen conversions inside one another, each of which writes its argument
+// several times, is shared as its value.
+const LONGEST_FORMULA = 8192;
+
 /**
  * The cell formula with every Retort call written out in built-in functions, or undefined where one of its calls
  * cannot be.
@@ -12,11 +16,18 @@ export function inBuiltInFunctions(cellFormula: string): string | undefined {
     if (written === undefined) return undefined;
     text = `${text.slice(0, call.start)}(${written})${text.slice(call.end)}`;
   }
-  return text;
+  return text.length > LONGEST_FORMULA ? undefined : text;
 }
 
-const outermost = (calls: readonly RetortCall[]): RetortCall[] =>
-  calls.filter((call) => !calls.some((other) => other.start < call.start && call.end < other.end));
+/** @param calls in the order they begin */
+function outermost(calls: readonly RetortCall[]): RetortCall[] {
+  let end = 0;
+  return calls.filter((call) => {
+    if (call.start < end) return false;
+    end = call.end;
+    return true;
+  });
+}
 
 function writtenOut({ name, argumentTexts }: RetortCall): string | undefined {
   const definition = everyFunction.find((one) => one.name === name);

@@ -51,7 +51,7 @@ function answer(root, request, response) {
 /** The file an address asks for, or undefined: never one outside the folder. */
 function fileFor(root, url) {
   try {
-    const asked = decodeURIComponent(url.replace(/[?#].*$/, ""));
+    const asked = decodeURIComponent(url.split(/[?#]/, 1)[0]);
     const file = path.resolve(root, `.${path.sep}${asked.endsWith("/") ? `${asked}index.html` : asked}`);
     if (!file.startsWith(root + path.sep) || asked.includes("\0")) return undefined;
     return statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;

@@ -5,6 +5,8 @@ const ts = require("typescript");
 
 const DEFINING = new Set(["cellFunction", "tableFunction"]);
 const FOR_READERS = new Set(["summary", "result", "working", "inCells", "examples", "source", "caution"]);
+// Their second argument says what leaving an input out does.
+const OPTIONAL = new Set(["optional", "omittable"]);
 
 /** @type {import("typescript").TransformerFactory<import("typescript").SourceFile>} */
 const withoutProse = (context) => {
@@ -13,6 +15,8 @@ const withoutProse = (context) => {
     if (ts.isPropertyAssignment(node) && ts.isIdentifier(node.name) && node.name.text === "detail") return undefined;
     const visited = ts.visitEachChild(node, visitInputs, context);
     const [about, ...rest] = ts.isCallExpression(visited) ? visited.arguments : [];
+    if (about !== undefined && ts.isIdentifier(visited.expression) && OPTIONAL.has(visited.expression.text))
+      return context.factory.updateCallExpression(visited, visited.expression, visited.typeArguments, [about]);
     if (about === undefined || !(ts.isStringLiteralLike(about) || ts.isTemplateExpression(about))) return visited;
     return context.factory.updateCallExpression(visited, visited.expression, visited.typeArguments, [
       context.factory.createStringLiteral(""),

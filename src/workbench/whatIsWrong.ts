@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import { expressionOf } from "../explanation/formula/expressionOf";
+import { everyPart } from "../explanation/formula/everyPart";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
 import { parseReference } from "../explanation/formula/references";
@@ -34,11 +35,7 @@ export function refersToItself(cellFormula: string, { sheet, cell }: CellAddress
     const area = reference && cellArea(reference.range);
     return own !== undefined && area !== undefined && reference?.sheet.toLowerCase() === sheet.toLowerCase() && covers(area, own.row, own.column);
   };
-  const needs = (expression: AstExpression | null | undefined): boolean => {
-    if (expression?.type === "ReferenceIdentifier") return isOwn(expression.value);
-    if (expression?.type === "CallExpression" && PLACE_ONLY.includes(expression.callee.name.toUpperCase())) return false;
-    const isCompound = expression?.type === "UnaryExpression" || expression?.type === "BinaryExpression" || expression?.type === "CallExpression";
-    return isCompound && expression.arguments.some(needs);
-  };
-  return needs(expressionOf(cellFormula));
+  const takesPlace = (part: AstExpression): boolean => part.type === "CallExpression" && PLACE_ONLY.includes(part.callee.name.toUpperCase());
+  for (const part of everyPart(expressionOf(cellFormula), takesPlace)) if (part.type === "ReferenceIdentifier" && isOwn(part.value)) return true;
+  return false;
 }

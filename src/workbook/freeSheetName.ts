@@ -29,7 +29,11 @@ export const unfinishedCopyName = (sheet: string, taken: readonly string[]): str
 
 /** Cut by whole characters: half of a surrogate pair is no character. A cut may not leave an apostrophe at the end. */
 function withEnding(name: string, ending: string): string {
-  let kept = name;
-  while (kept.length + ending.length > LONGEST_SHEET_NAME) kept = [...kept].slice(0, -1).join("");
-  return `${kept.replace(/[\s']+$/, "")}${ending}`;
+  let kept = "";
+  for (const character of name) {
+    if (kept.length + character.length + ending.length > LONGEST_SHEET_NAME) break;
+    kept += character;
+  }
+  while (/[\s']$/.test(kept)) kept = kept.slice(0, -1);
+  return `${kept}${ending}`;
 }

@@ -123,6 +123,27 @@ test("a blank as large as the loss leaves nothing, and one beyond it is refused,
   expect(() => blankCorrected(1, -1.001)).toThrow(/blank/);
 });
 
+// Worked by hand: four weighings of 0.5 mg each scatter by 2 x 0.5 mg, twice that is 2 mg.
+describe("a blank near a loss of nothing", () => {
+  test.each([
+    ["a small gain within the scatter", 0.0004, 0.0006, -0.0002],
+    ["a gain at the edge of the scatter", 0.001, 0.003, -0.002],
+    ["a small loss beside a larger gain of the vessel", 0.0005, -0.0008, 0.0013],
+    ["a gain of both within the scatter", -0.0004, 0.0003, -0.0007],
+  ])("%s passes with u = 0.5 mg and is refused without", (_title, loss, blank, net) => {
+    expect(blankCorrected(loss, blank, 0.000_500_000_1)).toBeCloseTo(net, 12);
+    expect(() => blankCorrected(loss, blank)).toThrow(/u where/);
+    expect(() => blankCorrected(loss, blank, 0.000_01)).toThrow(/u where/);
+  });
+
+  test("a vessel that gained more than both together leaves a loss, up to ten times as much", () => {
+    expect(blankCorrected(-0.03, -0.05)).toBeCloseTo(0.02, 12);
+    expect(blankCorrected(-0.005, -0.05)).toBeCloseTo(0.045, 12);
+    expect(() => blankCorrected(-0.005, -0.0501)).toThrow(/larger change than loss/);
+    expect(blankCorrected(-0.05, -0.05)).toBe(0);
+  });
+});
+
 // Worked by hand: 7 (1 - 1 / 7000) / (1 - 1 / 700) = 6.999 x 700 / 699; 10 degC at 0.19 mg each.
 test("buoyancy with other air and weights, and a vessel 10 degC too warm", () => {
   expect(buoyancy(7, 700, 1, 7000)).toBeCloseTo((6.999 * 700) / 699, 12);

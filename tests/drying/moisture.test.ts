@@ -1,10 +1,45 @@
-import { convertMoisture } from "../../src/drying/moisture";
+import { convertMoisture, isWetterThanWood } from "../../src/drying/moisture";
+import { workingIn } from "../functions/call";
 
-test("convertMoisture takes a dry-basis moisture up to 4 and refuses more as a percentage", () => {
-  expect(convertMoisture(4, "dry", "wet")).toBe(0.8);
-  expect(() => convertMoisture(4.1, "dry", "wet")).toThrow(
-    "moisture: 4.1 on the dry basis would be 410 %, wetter than wood gets. Type 54 % as 0.54 or 54%.",
+// USDA FoodData Central, from memory: watermelon 91.4 % of water, cucumber 95.2 %, lettuce 95.6 %.
+test.each([
+  [4, 0.8],
+  [9, 0.9],
+  [0.914 / 0.086, 0.914],
+  [0.952 / 0.048, 0.952],
+  [0.956 / 0.044, 0.956],
+  [24, 0.96],
+  [49, 0.98],
+])("convertMoisture takes %d on the dry basis, as fruit, sludge and peat have it", (dry, wet) => {
+  expect(convertMoisture(dry, "dry", "wet")).toBeCloseTo(wet, 12);
+});
+
+test.each([49.0001, 54, 110, 250])("convertMoisture refuses %d on the dry basis as a percentage", (moisture) => {
+  for (const to of ["wet", "dry"] as const) expect(() => convertMoisture(moisture, "dry", to)).toThrow("on the dry basis would be 9");
+});
+
+test("the refusal says how wet that would be and what to type", () => {
+  expect(() => convertMoisture(110, "dry", "wet")).toThrow(
+    "moisture: 110 on the dry basis would be 99.1 % water, a liquid. Type 110 % as 1.1 or 110%; give a liquid on the wet basis.",
   );
+});
+
+// Sapwood of western redcedar, 249 % (Wood Handbook, from memory), is wood.
+test.each([
+  [2.49, false],
+  [4, false],
+  [4 + 1e-13, false],
+  [4.001, true],
+  [12, true],
+])("%d on the dry basis is wetter than wood: %s", (moisture, expected) => {
+  expect(isWetterThanWood(moisture)).toBe(expected);
+});
+
+test("This cell says how wet it is where wood is not, and what to type for a percentage", () => {
+  const said = "12 g of water per g dry is 92.3 % water, as in fruit, sludge or peat. If 12 % was meant, type 0.12 or 12%.";
+  expect(workingIn('=RETORT.MOISTURE.CONVERT(12, "dry", "wet")')).toEqual(["moisture, wet basis = 12 / (1 + 12) = 0.9230769", said]);
+  expect(workingIn('=RETORT.MOISTURE.CONVERT(12, "dry", "dry")')).toEqual(["moisture, dry basis = 12, as given", said]);
+  expect(workingIn('=RETORT.MOISTURE.CONVERT(1.2, "dry", "wet")')).toHaveLength(1);
 });
 
 test("convertMoisture gives a dry-basis moisture however large", () => {
@@ -16,13 +51,9 @@ test("convertMoisture takes 0 as a moisture", () => {
   expect(convertMoisture(0, "dry", "wet")).toBe(0);
 });
 
-// 2.49, the wettest wood listed (Wood Handbook, from memory), must pass; the bound stands above it at 4.
-test("convertMoisture refuses a dry-basis moisture just above 4, but not its binary rounding", () => {
-  expect(convertMoisture(2.49, "dry", "wet")).toBeCloseTo(2.49 / 3.49, 12);
-  expect(convertMoisture(4 + 1e-13, "dry", "wet")).toBeCloseTo(0.8, 12);
-  expect(convertMoisture(convertMoisture(0.8, "wet", "dry"), "dry", "wet")).toBeCloseTo(0.8, 12);
-  expect(() => convertMoisture(4.00001, "dry", "wet")).toThrow("wetter than wood gets");
-  expect(() => convertMoisture(4.00001, "dry", "dry")).toThrow("wetter than wood gets");
+test("binary rounding at the bound finds its way back", () => {
+  for (const wet of [0.8, 0.98]) expect(convertMoisture(convertMoisture(wet, "wet", "dry"), "dry", "wet")).toBeCloseTo(wet, 12);
+  expect(convertMoisture(49 + 1e-13, "dry", "wet")).toBeCloseTo(0.98, 12);
 });
 
 test("convertMoisture refuses a wet-basis moisture of 1, and takes what is just below", () => {

@@ -59,6 +59,25 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
     expect(call.problem?.message).toBe("after: nothing here (blank or 0). Give grams.");
   });
 
+  test("says of a blank or a 0 in an optional input that it counts as left out, and of a 0 that is a value no such thing", async () => {
+    const buoyancy = { formula: "=RETORT.BUOYANCY(2,2700,A1,A2)", value: 2.0005891507336595 };
+    expect(rows(onlyCall(await explain({ A2: 0, B9: buoyancy }, "B9"))).slice(2)).toEqual([
+      "airDensity | blank, the same as left out | A1",
+      "referenceDensity | 0 kg/m³, the same as left out | A2",
+    ]);
+    const drift = { formula: "=RETORT.ZERODRIFT(31.5,0.002,0.006,A1,2,5)", value: 31.4964 };
+    expect(rows(onlyCall(await explain({ A1: 0, B9: drift }, "B9")))[3]).toBe("timeBefore | 0 | A1");
+    const series = { formula: "=RETORT.CONSTANTWEIGHT(B1:B2,A3,A3,B4:B5,A1)", error: "#VALUE!" };
+    const { inputs, problem } = onlyCall(await explain({ B1: 35, B2: 34, A1: 0, B9: series }, "B9"));
+    expect(inputs.map(({ value }) => value).slice(1, 5)).toEqual([
+      "blank, the same as left out",
+      "blank, the same as left out",
+      "2 cells, all blank",
+      "0 g",
+    ]);
+    expect(problem?.message).toMatch(/^vessel: nothing here \(blank or 0\)\..* type "tared"/);
+  });
+
   test("takes a blank cell as 0 or as nothing, whichever the host of this cell did", async () => {
     const converted = { formula: '=RETORT.MOISTURE.CONVERT(A1,"wet","dry")' };
     const asZero = await explain({ B9: { ...converted, value: 0 } }, "B9");

@@ -10,6 +10,7 @@ const input = (shape: "cell" | "column"): Input<unknown> => ({
   about: "",
   unit: "g",
   optional: true,
+  zero: "nothing",
   isBlank: () => false,
   read: () => 0,
 });

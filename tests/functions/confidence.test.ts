@@ -1,4 +1,4 @@
-import { CellProblem, type Answer } from "../../src/cells/CellProblem";
+import type { Answer } from "../../src/cells/CellProblem";
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { answerOf, callLiteral, tableIn, workingOf } from "./call";
 
@@ -73,12 +73,12 @@ describe("replicates that may be 0", () => {
 });
 
 describe("READING.U", () => {
-  test("takes whole columns: a tared mass beside a plain reading, and a blank cell handed over as 0 is refused, not taken for FALSE", () => {
+  test("takes whole columns: a tared mass beside a plain reading, and a blank cell, handed over as nothing or as 0, is the same as left out", () => {
     const [tared, plain, left, blank] = answerOf("READING.U", 0.01, null, null, [[true], [false], [null], [0]]) as Answer[][];
     expect(tared?.[0]).toBeCloseTo(0.01 / Math.sqrt(6), 14);
     expect(plain?.[0]).toBeCloseTo(0.01 / Math.sqrt(12), 14);
     expect(left).toEqual(plain);
-    expect(blank).toEqual([new CellProblem("#VALUE!", "tared: nothing here (blank or 0). Type TRUE or FALSE, or leave the argument out.", "tared")]);
+    expect(blank).toEqual(plain);
   });
 
   test("never falls below the rounding of the display", () => {

@@ -9,7 +9,7 @@ import { ashShare, fraction, massFraction, moistureContent, presentMassFraction,
 import { coverageFactor, significanceLevel, standardDeviation, standardUncertainty, wantedUncertainty } from "../../src/inputs/kinds/statistics";
 import { gramsPerDegree, roomTemperature, temperatureDifference } from "../../src/inputs/kinds/temperatures";
 import { laterTime, leastMinutes, startTime, timingBound } from "../../src/inputs/kinds/times";
-import { balanceDeviation, balanceReading, changeLimit, mass, readability, signedMass, vesselMass } from "../../src/inputs/kinds/weighings";
+import { balanceDeviation, balanceReading, changeLimit, mass, massLost, readability, signedMass, vesselMass } from "../../src/inputs/kinds/weighings";
 
 /** A value that is taken as it stands, and one a little further on that is refused with this sentence. */
 interface Bound {
@@ -45,6 +45,7 @@ const GIVE = {
   timing: "Give the minutes a time may be off, such as 0.5.",
   time: "Give minutes or clock times, the same for all three.",
   grams: "Give grams.",
+  lost: "Give grams, before - after.",
   signed: "Give grams, with a minus sign if below zero.",
   vessel: 'Weigh the empty vessel in grams, or type "tared" if the balance was zeroed with it on.',
   step: "Give the balance's smallest step in grams, such as 0.001.",
@@ -168,16 +169,15 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
         says: `x: 0.2199 is the share by volume, not by mass. ${GIVE.oxygen}`,
         source: "0.2314 by mass dry, less its moisture: 5 % of the mass as vapour leaves 0.2198 (definition of a mixture)",
       },
-      {
-        at: 0.25,
-        beyond: 0.2501,
-        says: `x: 0.2501 is outside 0.22 to 0.25. ${GIVE.oxygen}`,
-        source: "0.232 and 0.23 are the largest printed (older textbooks)",
-      },
       { at: 0.22, beyond: 0.2, says: `x: 0.2 is the share by volume, not by mass. ${GIVE.oxygen}`, source: "0.2095 is the mole fraction of dry air" },
-      { at: 0.22, beyond: 0.1999, says: `x: 0.1999 is outside 0.22 to 0.25. ${GIVE.oxygen}`, source: "below any mole fraction of room air" },
-      { at: 0.25, beyond: 1, says: `x: 1 is outside 0.22 to 0.25. ${GIVE.oxygen}`, source: "pure oxygen is no air" },
-      { at: 0.25, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.oxygen}`, source: NO_PERCENT },
+      {
+        at: 0.05,
+        beyond: 0.0499,
+        says: `x: 0.0499 is below 0.05, in which nothing burns. ${GIVE.oxygen}`,
+        source: "hydrogen burns down to 5 % by volume, 0.057 by mass (limiting oxygen concentrations of NFPA 69, from memory)",
+      },
+      { at: 0.05, beyond: -1, says: `x: -1 is below zero. ${GIVE.oxygen}`, source: NEVER_NEGATIVE },
+      { at: 1, beyond: 1.001, says: `x: 1.001 is above 1 and looks like a percentage. ${GIVE.oxygen}`, source: NO_PERCENT },
     ],
   ],
   oxygenTaken: [oxygenTaken("Oxygen [g/g]."), [aboveZero(`x: -1 g/g is below zero. ${GIVE.taken}`), sense(" g/g", GIVE.taken)]],
@@ -322,6 +322,18 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
         says: `x: 1000000001 g is above 1000000000 g, more than any balance weighs. ${GIVE.grams}`,
         source: ARITHMETIC,
       },
+    ],
+  ],
+  massLost: [
+    massLost("Loss [g]."),
+    [
+      {
+        at: 1e9,
+        beyond: 1_000_000_001,
+        says: `x: 1000000001 g is above 1000000000 g, more than any balance weighs. ${GIVE.lost}`,
+        source: ARITHMETIC,
+      },
+      { at: -1e9, beyond: -1_000_000_001, says: `x: -1000000001 g is below -1000000000 g. ${GIVE.lost}`, source: ARITHMETIC },
     ],
   ],
   signedMass: [

@@ -62,7 +62,7 @@ const SLIPS: Readonly<
   gramsPerDegree: [gramsPerDegree("Rate [g/°C]."), [0.00019], [["mg/°C", 0.19]]],
   oxygenInAir: [
     oxygenInAir("Mass fraction."),
-    [0.2314, 0.23, 0.232],
+    [0.2314, 0.23, 0.232, 0.15, 0.3, 1],
     [
       ["the mole fraction of dry air", 0.2095],
       ["the mole fraction, rounded", 0.21],

@@ -5,6 +5,7 @@ import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
 import type { ReadCells } from "./readReferences";
+import { isTooDeep } from "./everyPart";
 import { parseReference, referenceKey } from "./references";
 
 /** Where an expression stands and what its references hold. */
@@ -14,8 +15,14 @@ export interface Surroundings {
   readonly blankAs: BlankForm;
 }
 
-/** The value of an expression, or undefined where only the spreadsheet can work it out (IF, COUNT, names, tables). */
-export function evaluate(expression: AstExpression, around: Surroundings): Cells | undefined {
+/**
+ * The value of an expression, or undefined where only the spreadsheet can work it out (IF, COUNT, names, tables, and what is
+ * nested too deeply).
+ */
+export const evaluate = (expression: AstExpression, around: Surroundings): Cells | undefined =>
+  isTooDeep(expression) ? undefined : valueOf(expression, around);
+
+function valueOf(expression: AstExpression, around: Surroundings): Cells | undefined {
   switch (expression.type) {
     case "Literal":
       return oneCell(expression.value);
@@ -27,11 +34,8 @@ export function evaluate(expression: AstExpression, around: Surroundings): Cells
       return referred(expression.value, false, around);
     case "UnaryExpression":
       return unary(expression.operator, expression.arguments[0], around);
-    case "BinaryExpression": {
-      const operation = BINARY[expression.operator];
-      const operands = evaluateEach(expression.arguments, around);
-      return operation === undefined || operands === undefined ? undefined : cellByCell(operation, operands);
-    }
+    case "BinaryExpression":
+      return binary(expression, around);
     case "CallExpression":
       return called(expression.callee.name, expression.arguments, around);
     default:
@@ -39,10 +43,30 @@ export function evaluate(expression: AstExpression, around: Surroundings): Cells
   }
 }
 
+type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
+
+/** From the first operand on: the terms of a long sum hang on one another at its left side. */
+function binary(expression: Binary, around: Surroundings): Cells | undefined {
+  const steps: Binary[] = [];
+  let first: AstExpression | undefined = expression;
+  while (first?.type === "BinaryExpression") {
+    steps.push(first);
+    first = first.arguments[0];
+  }
+  let value = first && valueOf(first, around);
+  for (const { operator, arguments: operands } of steps.reverse()) {
+    const operation = BINARY[operator];
+    const right = value && operands[1] && valueOf(operands[1], around);
+    if (operation === undefined || value === undefined || right === undefined) return undefined;
+    value = cellByCell(operation, [value, right]);
+  }
+  return value;
+}
+
 function unary(operator: string, operand: AstExpression | undefined, around: Surroundings): Cells | undefined {
   if (operand === undefined) return undefined;
   if (operator === "#") return operand.type === "ReferenceIdentifier" ? referred(operand.value, true, around) : undefined;
-  const cells = evaluate(operand, around);
+  const cells = valueOf(operand, around);
   if (cells === undefined) return undefined;
   if (operator === "@") return cells.length === 1 && cells[0]?.length === 1 ? cells : undefined;
   const operation = UNARY[operator];
@@ -57,7 +81,7 @@ function referred(text: string, spill: boolean, around: Surroundings): Cells | u
 function called(callee: string, given: readonly (AstExpression | null)[], around: Surroundings): Cells | undefined {
   const definition = definitionOf(callee);
   if (definition === undefined) return undefined;
-  const read = given.map((argument) => (argument === null ? null : evaluate(argument, around)));
+  const read = given.map((argument) => (argument === null ? null : valueOf(argument, around)));
   if (read.includes(undefined)) return undefined;
   const answer = answerOf(
     definition,
@@ -69,7 +93,7 @@ function called(callee: string, given: readonly (AstExpression | null)[], around
 const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);
 
 function evaluateEach(expressions: readonly AstExpression[], around: Surroundings): Cells[] | undefined {
-  const values = expressions.map((expression) => evaluate(expression, around));
+  const values = expressions.map((expression) => valueOf(expression, around));
   return values.every((value) => value !== undefined) ? values : undefined;
 }
 

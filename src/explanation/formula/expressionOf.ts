@@ -17,10 +17,12 @@ const PASSED_ON: Readonly<Record<string, readonly number[]>> = { IF: [1, 2], IFE
  * the whole, or stands in a branch of IF or as the first argument of IFERROR or IFNA.
  */
 export function givesTheValue(whole: AstExpression | undefined, start: number, end: number): boolean {
-  if (whole === undefined) return false;
-  if (whole.loc?.[0] === start && whole.loc[1] === end) return true;
-  if (whole.type === "UnaryExpression" && whole.operator === "@") return givesTheValue(whole.arguments[0], start, end);
-  if (whole.type !== "CallExpression") return false;
-  const branches = PASSED_ON[whole.callee.name.toUpperCase()] ?? [];
-  return branches.some((branch) => givesTheValue(whole.arguments[branch], start, end));
+  const ahead: (AstExpression | null | undefined)[] = [whole];
+  while (ahead.length > 0) {
+    const part = ahead.pop();
+    if (part?.loc?.[0] === start && part.loc[1] === end) return true;
+    if (part?.type === "UnaryExpression" && part.operator === "@") ahead.push(part.arguments[0]);
+    if (part?.type === "CallExpression") for (const branch of PASSED_ON[part.callee.name.toUpperCase()] ?? []) ahead.push(part.arguments[branch]);
+  }
+  return false;
 }

@@ -1,4 +1,5 @@
 import { parseA1Ref, stringifyA1Ref, type AstExpression } from "@borgar/fx";
+import { everyPart } from "./everyPart";
 
 /** Cells that an expression refers to. */
 export interface RangeReference {
@@ -31,14 +32,17 @@ export function parseReference(text: string, homeSheet: string): RangeReference 
 
 /** Every range an expression refers to, as far as the port can read it. */
 export function referencesIn(expression: AstExpression | null | undefined, homeSheet: string): RangeReference[] {
-  if (expression === null || expression === undefined) return [];
-  if (expression.type === "ReferenceIdentifier") {
-    const reference = parseReference(expression.value, homeSheet);
-    return reference === undefined ? [] : [reference];
+  const found: RangeReference[] = [];
+  for (const part of everyPart(expression, isSpill)) {
+    const spill = isSpill(part);
+    const text = spill ? part.arguments[0].value : part.type === "ReferenceIdentifier" ? part.value : undefined;
+    const reference = text === undefined ? undefined : parseReference(text, homeSheet);
+    if (reference !== undefined) found.push({ ...reference, spill });
   }
-  if (expression.type === "UnaryExpression" || expression.type === "BinaryExpression" || expression.type === "CallExpression") {
-    const inside = expression.arguments.flatMap((argument) => referencesIn(argument, homeSheet));
-    return expression.type === "UnaryExpression" && expression.operator === "#" ? inside.map((reference) => ({ ...reference, spill: true })) : inside;
-  }
-  return [];
+  return found;
 }
+
+type Spill = AstExpression & { readonly arguments: readonly [{ readonly type: "ReferenceIdentifier"; readonly value: string }] };
+
+const isSpill = (part: AstExpression): part is Spill =>
+  part.type === "UnaryExpression" && part.operator === "#" && part.arguments[0]?.type === "ReferenceIdentifier";

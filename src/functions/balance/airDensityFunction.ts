@@ -25,11 +25,11 @@ export const airDensityFunction = cellFunction({
   name: "AIRDENSITY",
   summary: "Density of the air in the weighing room from its temperature, pressure and humidity [kg/m³].",
   inputs: {
-    temperature: roomTemperature("Air temperature [°C]. 0 is 0 °C, and so is a blank cell; neither formula reaches it."),
+    temperature: roomTemperature("Air temperature [°C]; neither formula reaches 0 °C."),
     pressure: airPressure("Air pressure [Pa] at the balance, not reduced to sea level: 1013.25 hPa is 101325."),
-    humidity: fraction("Relative humidity [fraction]: 50 % is 0.5. 0 is dry air, and so is a blank cell."),
+    humidity: fraction("Relative humidity [fraction]: 50 % is 0.5, dry air 0."),
     formula: {
-      ...optional(choice("Which formula. Left out: CIPM-2007.", AIR_FORMULAS)),
+      ...optional(choice("Which formula.", AIR_FORMULAS), "CIPM-2007"),
       detail: "CIPM-2007: 15 to 27 °C, 60000 to 110000 Pa. OIML: 10 to 30 °C, 90000 to 110000 Pa, humidity to 0.8.",
     },
   },

@@ -1,7 +1,7 @@
 import { buoyancy, USUAL_AIR, USUAL_REFERENCE } from "../../balance/buoyancy";
 import { airDensityInput, solidDensity } from "../../inputs/kinds/air";
 import { balanceReading } from "../../inputs/kinds/weighings";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -16,8 +16,8 @@ export const buoyancyFunction = cellFunction({
       ...solidDensity("Density of the material itself [kg/m³]: 2.7 g/cm³ is 2700."),
       detail: "Of the grains and not of the heap: air between grains and in open pores lifts nothing.",
     },
-    airDensity: omittable(airDensityInput("Density of the air [kg/m³], as AIRDENSITY gives it. Left out: 1.2.")),
-    referenceDensity: omittable(solidDensity("Density of the weights that the balance was adjusted with [kg/m³]. Left out: 8000.")),
+    airDensity: optional(airDensityInput("Density of the air [kg/m³], as AIRDENSITY gives it."), "1.2"),
+    referenceDensity: optional(solidDensity("Density of the weights that the balance was adjusted with [kg/m³]."), "8000"),
   },
   result: { about: "Mass", unit: "g" },
   compute: ({ reading, density, airDensity, referenceDensity }) => buoyancy(reading, density, airDensity, referenceDensity),

@@ -1,6 +1,6 @@
 import { CRUCIBLE_RATE, hotWeighing } from "../../balance/hotWeighing";
 import { gramsPerDegree, temperatureDifference } from "../../inputs/kinds/temperatures";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -10,9 +10,9 @@ export const hotWeighingFunction = cellFunction({
   name: "HOTWEIGHING",
   summary: "Warning figure: by how much a vessel weighed warm may read too light [g]. Wait and weigh again; never add it to a weighing.",
   inputs: {
-    temperatureDifference: temperatureDifference("How much warmer the vessel is than the balance [°C]. 0 is none, and so is a blank cell."),
+    temperatureDifference: temperatureDifference("How much warmer the vessel is than the balance [°C]."),
     rate: {
-      ...omittable(gramsPerDegree("Error for each degree [g/°C]. Left out: 0.00019, a 17 g porcelain crucible.")),
+      ...optional(gramsPerDegree("Error for each degree [g/°C]."), "0.00019, a 17 g porcelain crucible"),
       detail: "A compact steel body of 17 g was off by 0.00005 g/°C; larger and open vessels by more.",
     },
   },

@@ -12,16 +12,16 @@ export const zeroDriftFunction = cellFunction({
   inputs: {
     reading: balanceReading("The weighing [g]."),
     zeroBefore: {
-      ...signedMass("Reading of the empty pan before it [g], below zero with its sign. 0 counts, and so does a blank cell."),
+      ...signedMass("Reading of the empty pan before it [g], below zero with its sign."),
       detail: "Of a reference weight instead, for the difference between the two: A-B-A.",
     },
-    zeroAfter: signedMass("Reading of the empty pan after it [g]. 0 counts, and so does a blank cell."),
+    zeroAfter: signedMass("Reading of the empty pan after it [g]."),
     timeBefore: {
-      ...optional(startTime("Time of the first zero. Left out with the other two: the weighing is taken as midway. 0 counts.")),
+      ...optional(startTime("Time of the first zero."), "with the other two, the weighing is taken as midway"),
       detail: "Minutes or clock times, the same for all three: only their proportion counts.",
     },
-    time: optional(laterTime("Time of the weighing. Blank or 0: not given.")),
-    timeAfter: optional(laterTime("Time of the second zero. Blank or 0: not given.")),
+    time: optional(laterTime("Time of the weighing."), "not given"),
+    timeAfter: optional(laterTime("Time of the second zero."), "not given"),
   },
   result: { about: "The weighing, zero taken off", unit: "g" },
   compute: ({ reading, zeroBefore, zeroAfter, timeBefore, time, timeAfter }) =>

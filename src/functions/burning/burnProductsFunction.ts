@@ -12,10 +12,7 @@ export const burnProductsFunction = tableFunction({
   summary: "Products of complete burning as a table [mol per mol and g per g of fuel], with what goes in and what comes out.",
   inputs: {
     formula: formulaText('Chemical formula, such as "C6H10O5".'),
-    excessAir: {
-      ...optional(excessAir("Air beyond the air needed, as a share of it: 0.15 is 15 % more. A blank cell counts as 0.")),
-      detail: "Left out, the air's nitrogen is not listed.",
-    },
+    excessAir: optional(excessAir("Air beyond the air needed, as a share of it: 0.15 is 15 % more."), "the air's nitrogen is not listed"),
   },
   result: { about: "Products of burning", unit: "" },
   computeTable: ({ formula, excessAir: excess }) => table(burnProducts(parseFormula(formula), excess)),

@@ -27,13 +27,11 @@ export const oxygenDemandFunction = cellFunction({
   inputs: {
     formula: formulaText('Chemical formula, such as "C6H10O5".'),
     nitrogenTo: {
-      ...optional(
-        choice<NitrogenTo>('What nitrogen ends as: "N2" (burning; taken when left out), "NH3" or "HNO3" (water trade).', ["N2", "NH3", "HNO3"]),
-      ),
+      ...optional(choice<NitrogenTo>('What nitrogen ends as: "N2" (burning), "NH3" or "HNO3" (water trade).', ["N2", "NH3", "HNO3"]), "N2"),
       detail: "It settles nitrogen alone: sulfur still ends as in burning until sulfurTo is given.",
     },
     sulfurTo: {
-      ...optional(choice<SulfurTo>('What sulfur ends as: "SO2" (burning; taken when left out) or "H2SO4" (water trade).', ["SO2", "H2SO4"])),
+      ...optional(choice<SulfurTo>('What sulfur ends as: "SO2" (burning) or "H2SO4" (water trade).', ["SO2", "H2SO4"]), "SO2"),
       detail: "It settles sulfur alone: nitrogen still ends as in burning until nitrogenTo is given.",
     },
   },

@@ -2,7 +2,7 @@ import { changeVerdict } from "../../confidence/changeVerdict";
 import { usualCoverage } from "../../confidence/readingUncertainty";
 import { coverageFactor, standardUncertainty } from "../../inputs/kinds/statistics";
 import { mass } from "../../inputs/kinds/weighings";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -15,7 +15,7 @@ export const changeSignificantFunction = cellFunction({
     before: mass("First weighing [g]."),
     after: mass("Second weighing of the same vessel and sample [g]."),
     u: standardUncertainty("Standard uncertainty of one weighing [g], as READING.U gives it; with its tared TRUE where each weighing was zeroed."),
-    k: omittable(coverageFactor("Coverage factor. Left out: 2, about 95 %.")),
+    k: optional(coverageFactor("Coverage factor."), "2, about 95 %"),
   },
   result: { about: '"loss", "gain" or "not significant", to read or to test with IF', unit: "" },
   compute: ({ before, after, u, k }) => changeVerdict(before, after, u, k).verdict,

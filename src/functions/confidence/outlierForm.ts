@@ -3,7 +3,7 @@ import { type OutlierAssessment, type OutlierQuestion, outlierVerdict, SIDES } f
 import { choice } from "../../inputs/choice";
 import type { Read } from "../../inputs/Input";
 import { significanceLevel } from "../../inputs/kinds/statistics";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import type { Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { replicateInputs } from "./replicateInputs";
@@ -11,10 +11,8 @@ import { replicateInputs } from "./replicateInputs";
 /** What GRUBBS and DIXON both ask for. */
 export const outlierInputs = {
   values: replicateInputs.values,
-  alpha: omittable(significanceLevel("Significance level, above 0 and below 0.5. Left out: 0.05.")),
-  sides: omittable(
-    choice('"two": either end may be the outlier. "largest" or "smallest": one-sided, the end chosen before looking. Left out: two.', SIDES),
-  ),
+  alpha: optional(significanceLevel("Significance level, above 0 and below 0.5."), "0.05"),
+  sides: optional(choice('"two": either end. "largest" or "smallest": one-sided, the end chosen before looking.', SIDES), "two"),
   zeros: replicateInputs.zeros,
 };
 

@@ -1,7 +1,7 @@
 import { readingUncertainty } from "../../confidence/readingUncertainty";
 import { balanceDeviation, readability } from "../../inputs/kinds/weighings";
 import { truth } from "../../inputs/kinds/words";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -12,13 +12,12 @@ export const readingUFunction = cellFunction({
   summary: "Standard uncertainty of one weighing, from the balance's readability, repeatability and linearity [g].",
   inputs: {
     readability: readability("Smallest display step of the balance [g]."),
-    repeatability: omittable(
-      balanceDeviation(
-        "Standard deviation of repeated weighings of one load, done as the sample is weighed [g]. Left out: rounding alone is counted.",
-      ),
+    repeatability: optional(
+      balanceDeviation("Standard deviation of repeated weighings of one load, done as the work is [g]."),
+      "rounding alone counts",
     ),
-    linearity: omittable(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]. Left out: none.")),
-    tared: omittable(truth("TRUE for a mass by taring or by difference, which rounds twice. Left out: FALSE, one reading.")),
+    linearity: optional(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]."), "none"),
+    tared: optional(truth("TRUE for a mass by taring or by difference, which rounds twice."), "FALSE, one reading"),
   },
   result: { about: "Standard uncertainty of one weighing (k = 1)", unit: "g" },
   compute: readingUncertainty,
@@ -32,7 +31,7 @@ export const readingUFunction = cellFunction({
     ];
   },
   inCells: ({ readability: step, repeatability, linearity, tared }) => {
-    const readings = tared === "" ? "1" : `IF(${tared},2,1)`;
+    const readings = tared === "" ? "1" : `IF(${isTyped(tared) ? tared : `${operand(tared)}=TRUE`},2,1)`;
     return `SQRT(${numberInCells(repeatability, 0)}^2+${readings}*(${operand(step)}^2/12+${numberInCells(linearity, 0)}^2/3))`;
   },
   examples: [
@@ -43,3 +42,6 @@ export const readingUFunction = cellFunction({
   source:
     "GUM (JCGM 100:2008) 4.3.7 for rectangular distributions; Eurachem/CITAC CG 4 example A2 counts linearity twice and prints 0.13 mg for 0.1225 mg, having rounded early; USP <41> for the 0.41 of a step.",
 });
+
+/** A cell may hold empty text, which IF takes for no condition. */
+const isTyped = (text: string): boolean => ["TRUE", "FALSE"].includes(text.toUpperCase());

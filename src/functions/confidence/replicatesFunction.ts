@@ -2,7 +2,7 @@ import { countedReplicates, type ZeroMeaning } from "../../confidence/countedRep
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { replicateStatistics, type ReplicateStatistics, replicateVerdict } from "../../confidence/replicateStatistics";
 import { standardDeviation } from "../../inputs/kinds/statistics";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { replicateInputs } from "./replicateInputs";
@@ -27,10 +27,9 @@ export const replicatesFunction = tableFunction({
     "Table of replicate results: count, mean, median, standard deviation, RSD, repeatability limit, range, critical range, and a verdict in words.",
   inputs: {
     values: replicateInputs.values,
-    repeatabilitySd: omittable(
-      standardDeviation(
-        "Repeatability standard deviation of the method, from earlier work, in the unit of the values. Left out: the range is not judged.",
-      ),
+    repeatabilitySd: optional(
+      standardDeviation("Repeatability standard deviation from earlier work, in the unit of the values."),
+      "the range is not judged",
     ),
     zeros: replicateInputs.zeros,
   },

@@ -3,7 +3,7 @@ import { usualCoverage } from "../../confidence/readingUncertainty";
 import { pharmacopoeiaMinimum, smallestSample } from "../../confidence/smallestSample";
 import { fraction } from "../../inputs/kinds/shares";
 import { coverageFactor, standardUncertainty, wantedUncertainty } from "../../inputs/kinds/statistics";
-import { omittable, optional } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -15,8 +15,8 @@ export const sampleMinimumFunction = cellFunction({
   inputs: {
     u: standardUncertainty("Standard uncertainty of one reading [g], as READING.U gives it."),
     wantedU: wantedUncertainty("Expanded uncertainty wanted for the loss fraction [fraction], such as 0.005 for half a percentage point."),
-    expectedLoss: optional(fraction("Share of the sample expected to be lost [fraction]. Left out, blank or 0: the least favourable loss.")),
-    k: omittable(coverageFactor("Coverage factor of the wanted uncertainty. Left out: 2, about 95 %.")),
+    expectedLoss: optional({ ...fraction("Share of the sample expected to be lost [fraction]."), zero: "none" }, "the least favourable loss"),
+    k: optional(coverageFactor("Coverage factor of the wanted uncertainty."), "2, about 95 %"),
   },
   result: { about: "Smallest sample", unit: "g" },
   compute: ({ u, wantedU, expectedLoss, k }) => smallestSample(u, wantedU, expectedLoss, k),

@@ -6,7 +6,7 @@ import { column, rowCounted } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
 import { leastMinutes, minutes } from "../../inputs/kinds/times";
 import { changeLimit, readability, weighing } from "../../inputs/kinds/weighings";
-import { omittable, optional } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction, tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
@@ -27,23 +27,27 @@ const inputs = {
     detail: "A vessel left in hides the change: give it as vessel, or give net weighings.",
   },
   limit: {
-    ...omittable(changeLimit('Largest change that counts as constant, in the unit of the criterion. Left out: 0.001 "of last".')),
+    ...optional(changeLimit("Largest change that counts as constant, in the unit of the criterion."), '0.001 "of last"'),
     detail: "The unit is g, a fraction, a fraction per hour or display steps, as the criterion says.",
   },
   criterion: {
-    ...omittable(choice("What the limit is measured in, one of seven words. Left out: of last.", CONSTANCY_CRITERIA)),
+    ...optional(choice("What the limit is measured in, one of seven words.", CONSTANCY_CRITERIA), "of last"),
     detail: `${CRITERIA_IN_WORDS}.`,
   },
-  times: optional(rowCounted(minutes("Time of each weighing [min]."))),
+  times: optional(rowCounted(minutes("Time of each weighing [min].")), "not given"),
   vessel: seriesVessel,
-  readability: omittable(readability("Smallest display step of the balance [g]. Left out: taken as fine enough.")),
-  interval: optional(leastMinutes("Least time between two weighings that are compared [min]; needs times. Left out: neighbours.")),
+  readability: optional(readability("Smallest display step of the balance [g]."), "taken as fine enough"),
+  interval: optional(leastMinutes("Least time between two weighings that are compared [min]; needs times."), "neighbours"),
 };
 
 function runOf({ weights, times, ...rest }: Read<typeof inputs>): ConstancyRun {
   if (times !== undefined) checkSameRows(times, weights);
-  return { ...rest, weights: weights.values, times: times?.values };
+  return { ...rest, weights: weights.values, times: isBlankColumn(times?.values, weights.values) ? undefined : times?.values };
 }
+
+/** True for a blank column that the host has handed over as zeros: there is a 0 for a first weighing and nothing for the next. */
+const isBlankColumn = (times: readonly number[] | undefined, weights: readonly number[]): boolean =>
+  times?.length === 1 && times[0] === 0 && weights.length > 1;
 
 const SOURCE =
   "EN 322 and EN 13183-1 (0.1 % of the mass), ISO 18134-1 (0.2 % of the total loss, from memory), ASTM D4442 method A (two display steps), ASTM D3302 (per hour), pharmacopoeias (mg, mg per g). A limit met exactly counts as met. Check your edition.";

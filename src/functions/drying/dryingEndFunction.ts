@@ -5,7 +5,7 @@ import { rowCounted } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
 import { minutes, timingBound } from "../../inputs/kinds/times";
 import { changeLimit, readability } from "../../inputs/kinds/weighings";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
 import { dryingEndTable, dryingEndWorking } from "./dryingEndWords";
@@ -15,12 +15,13 @@ const inputs = {
   times: rowCounted(minutes("Time of each weighing [min], rising; the intervals may differ.")),
   weights: seriesWeights,
   vessel: seriesVessel,
-  readability: omittable(readability("Smallest display step of the balance [g]. Left out: the last digit of the weighings.")),
-  limit: omittable(
-    changeLimit('Largest change that counts as constant: g, fraction, fraction per hour or steps, as the criterion. Left out: 0.001 "of last".'),
-  ),
-  criterion: omittable(choice("What the limit is, as in CONSTANTWEIGHT. Left out: of last.", CONSTANCY_CRITERIA)),
-  timing: omittable(timingBound("How far each time may be off [min]; makes fast-losing weighings count for less. Left out: times are exact.")),
+  readability: optional(readability("Smallest display step of the balance [g]."), "the last digit of the weighings"),
+  limit: {
+    ...optional(changeLimit("Largest change that counts as constant, in the unit of the criterion."), '0.001 "of last"'),
+    detail: "The unit is g, a fraction, a fraction per hour or display steps, as the criterion says.",
+  },
+  criterion: optional(choice("What the limit is, as in CONSTANTWEIGHT.", CONSTANCY_CRITERIA), "of last"),
+  timing: optional(timingBound("How far each time may be off [min]; makes fast-losing weighings count for less."), "times are exact"),
 };
 
 function runOf({ times, weights, ...rest }: Read<typeof inputs>): DryingRun {

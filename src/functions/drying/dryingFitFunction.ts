@@ -6,7 +6,7 @@ import { rowCounted } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
 import { minutes } from "../../inputs/kinds/times";
 import { mass } from "../../inputs/kinds/weighings";
-import { omittable } from "../../inputs/optional";
+import { optional } from "../../inputs/optional";
 import { dryNotAboveVessel, dryNotBelowFirst } from "../../problems/dryingProblems";
 import { roundingSlack, withoutRounding } from "../../weighing/roundingSlack";
 import { type Shown, tableFunction } from "../cellFunction";
@@ -25,7 +25,7 @@ const inputs = {
     LEWIS,
   ]),
   vessel: seriesVessel,
-  dry: omittable(mass("Weighing at constant weight [g], with the vessel if weights are; MR is 0 there. Left out: it is fitted too.")),
+  dry: optional(mass("Weighing at constant weight [g], with the vessel if weights are; MR is 0 there."), "it is fitted too"),
 };
 
 function fitOf({ times, weights, model, vessel = 0, dry }: Read<typeof inputs>): DryingFit {

@@ -1,7 +1,8 @@
-import { convertMoisture, MOISTURE_BASES, moistureDryBasis, moistureWetBasis } from "../../drying/moisture";
+import { convertMoisture, isWetterThanWood, MOISTURE_BASES, moistureDryBasis, moistureWetBasis } from "../../drying/moisture";
 import { choice } from "../../inputs/choice";
 import { moistureContent } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
+import { veryWet } from "../../problems/weighingProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -65,7 +66,12 @@ export const moistureConvertFunction = cellFunction({
   name: "MOISTURE.CONVERT",
   summary: "Moisture content carried from one basis to the other, wet to dry or dry to wet [fraction].",
   inputs: {
-    moisture: moistureContent("Moisture content [fraction]: below 1 on the wet basis, up to 4 on the dry basis. 0 counts."),
+    moisture: {
+      ...moistureContent("Moisture content [fraction]: below 1 on the wet basis, up to 49 on the dry basis."),
+      detail:
+        "On the dry basis 1 is 50 % water, 4 is 80 %, 9 is 90 %, 49 is 98 %. Wood stays below 2.5; fruit, sludge and peat reach 4 to 25 and more. " +
+        "Above 4 This cell says how wet that is, since a percentage typed without its sign lands there too.",
+    },
     from: choice('Basis it is on: "wet" or "dry".', MOISTURE_BASES),
     to: choice('Basis wanted: "wet" or "dry".', MOISTURE_BASES),
   },
@@ -74,8 +80,9 @@ export const moistureConvertFunction = cellFunction({
   working: ({ moisture, from, to }) => {
     const given = inFigures(moisture);
     const answer = inFigures(convertMoisture(moisture, from, to));
-    if (from === to) return [`moisture, ${to} basis = ${given}, as given`];
-    return [`moisture, ${to} basis = ${given} / (1 ${from === "wet" ? "-" : "+"} ${given}) = ${answer}`];
+    const notes = from === "dry" && isWetterThanWood(moisture) ? [veryWet(moisture)] : [];
+    if (from === to) return [`moisture, ${to} basis = ${given}, as given`, ...notes];
+    return [`moisture, ${to} basis = ${given} / (1 ${from === "wet" ? "-" : "+"} ${given}) = ${answer}`, ...notes];
   },
   inCells: ({ moisture, from, to }) => {
     const value = operand(moisture);
@@ -84,6 +91,7 @@ export const moistureConvertFunction = cellFunction({
   examples: [
     { cell: '=RETORT.MOISTURE.CONVERT(0.2, "wet", "dry")', gives: 0.25 },
     { cell: '=RETORT.MOISTURE.CONVERT(1, "dry", "wet")', gives: 0.5 },
+    { cell: '=RETORT.MOISTURE.CONVERT(9, "dry", "wet")', gives: 0.9, about: "Fruit: 9 g of water to each gram that stays." },
   ],
   source: "Follows from the two definitions: u = w / (1 - w), w = u / (1 + u). The dry basis may exceed 1 (ASTM D4442).",
 });

@@ -7,7 +7,7 @@ import { timesOfAnotherSize } from "../../problems/constancyProblems";
 export const seriesWeights = rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing));
 
 /** The vessel that stands in every weighing of a series. */
-export const seriesVessel = omittable(vesselMass('Empty vessel [g], or "tared". Left out: the weighings are net.'));
+export const seriesVessel = omittable(vesselMass('Empty vessel [g], or "tared".'), "the weighings are net");
 
 /**
  * Holds two columns to one size, blanks at their ends included.

@@ -15,7 +15,7 @@ export const ashFractionFunction = cellFunction({
     vessel: vesselMass('Empty dish [g], or "tared".'),
     before: mass("Dish with the sample [g]."),
     ash: { ...mass("Dish with the ash, cooled [g]."), detail: "Burnt in air to constant weight; say at what temperature." },
-    moisture: optional(wetMoisture("Moisture of the sample as weighed, wet basis [fraction]. Left out, blank or 0: ash of the sample as weighed.")),
+    moisture: optional(wetMoisture("Moisture of the sample as weighed, wet basis [fraction]."), "ash of the sample as weighed"),
   },
   result: { about: "Ash", unit: "fraction" },
   compute: ({ vessel, before, ash, moisture }) => ashFraction(vessel, before, ash, moisture),

@@ -12,22 +12,20 @@ export const basisConvertFunction = cellFunction({
   name: "BASIS.CONVERT",
   summary: "A share carried from one basis to another: as received, as analysed, dry or ash-free (dry and ash-free) [fraction].",
   inputs: {
-    value: fraction("Share on the basis it is on [fraction]. 0 counts, and so does a blank cell."),
+    value: fraction("Share on the basis it is on [fraction]."),
     from: choice("Basis the share is on, one of four.", BASES),
     to: choice("Basis wanted, one of four.", BASES),
     moistureReceived: {
-      ...optional(presentMoisture("Moisture as received, wet basis [fraction]; needed for that basis. Blank or 0: not given.")),
+      ...optional(presentMoisture("Moisture as received, wet basis [fraction]; needed for that basis."), "not given"),
       detail: "A sample without moisture is on the dry basis.",
     },
-    moistureAnalysis: optional(
-      presentMoisture("Moisture of the sample as analysed, wet basis [fraction]; needed for that basis. Blank or 0: not given."),
-    ),
+    moistureAnalysis: optional(presentMoisture("Moisture of the sample as analysed, wet basis [fraction]; needed for that basis."), "not given"),
     ash: {
-      ...optional(ashShare('Ash on the dry basis [fraction], or "none"; needed for the ash-free basis. Blank or 0: not given.')),
+      ...optional(ashShare('Ash on the dry basis [fraction], or "none"; needed for the ash-free basis.'), "not given"),
       detail: "Ash as analysed or as received: carry it to dry first.",
     },
     quantity: {
-      ...optional(choice("What the share is of, where that matters. Left out: other.", BASIS_QUANTITIES)),
+      ...optional(choice("What the share is of, where that matters.", BASIS_QUANTITIES), "other"),
       detail:
         "Hydrogen and oxygen: the share on a moist basis includes that of the moisture, as an analyser reads it; leave the word out if it does not. Moisture is refused, and ash on the ash-free basis.",
     },

@@ -14,7 +14,7 @@ export const charYieldFunction = cellFunction({
     vessel: vesselMass('Empty vessel [g], or "tared".'),
     dry: mass("Vessel with the dry sample [g]."),
     char: mass("Vessel with the char after cooling closed [g]."),
-    ash: optional(mass("Vessel with the ash of that char [g]. Left out or blank: the yield includes ash.")),
+    ash: optional(mass("Vessel with the ash of that char [g]."), "the yield includes ash"),
   },
   result: { about: "Char yield", unit: "fraction" },
   compute: ({ vessel, dry, char, ash }) => charYield(vessel, dry, char, ash),

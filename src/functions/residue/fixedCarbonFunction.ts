@@ -10,11 +10,11 @@ export const fixedCarbonFunction = cellFunction({
   summary: "Fixed carbon by difference: 1 less moisture, volatile matter and ash, all on one basis [fraction].",
   inputs: {
     moisture: {
-      ...wetMoisture("Moisture [fraction] on the basis of the other two; 0 on the dry basis. A blank cell counts as 0."),
+      ...wetMoisture("Moisture [fraction] on the basis of the other two; 0 on the dry basis."),
       detail: "With dry-basis volatile matter and ash the moisture is 0, else it is subtracted twice.",
     },
     volatile: presentMassFraction("Volatile matter [fraction], less moisture, as VOLATILEMATTER gives it."),
-    ash: { ...ashShare('Ash [fraction], or "none". Blank or 0: not yet known.'), detail: "Ash left out would be counted as carbon." },
+    ash: { ...ashShare('Ash [fraction], or "none".'), detail: "Ash left out would be counted as carbon." },
   },
   result: { about: "Fixed carbon", unit: "fraction" },
   compute: ({ moisture, volatile, ash }) => fixedCarbon(moisture, volatile, ash),

@@ -18,10 +18,10 @@ export const volatileMatterFunction = cellFunction({
     before: mass("Crucible with lid and sample [g]."),
     after: { ...mass("Crucible with lid and char, cooled closed [g]."), detail: "After 7 min at 900 °C (ISO 18123) or 950 °C (ASTM E872)." },
     moisture: {
-      ...wetMoisture("Moisture of the sample as weighed in, wet basis [fraction]. A dried sample: 0. A blank cell counts as 0."),
+      ...wetMoisture("Moisture of the sample as weighed in, wet basis [fraction]; of a dried one 0."),
       detail: "Taken on the same day and from the same bottle as the sample.",
     },
-    basis: optional(choice('Basis of the answer. Left out: "as analysed", the sample as weighed in.', VOLATILE_BASES)),
+    basis: optional(choice("Basis of the answer.", VOLATILE_BASES), '"as analysed", the sample as weighed in'),
   },
   result: { about: "Volatile matter", unit: "fraction" },
   compute: ({ vessel, before, after, moisture, basis }) => volatileMatter(vessel, before, after, moisture, basis),

@@ -4,11 +4,16 @@ import { positiveNumber } from "./positiveNumber";
 
 // Dry air holds 0.2314 by mass, room air with its moisture down to 0.22, older books say 0.23 or 0.232. What is asked
 // for is the mass fraction; 0.2095 and 0.21, the mole fraction, would give a tenth too much air.
-const LEAST = 0.22;
-const MOST = 0.25;
+const LEAST_OF_AIR = 0.22;
 const LEAST_MOLE_FRACTION = 0.2;
+// Hydrogen, which burns in the least, stops at about 5 % by volume in nitrogen (limiting oxygen concentrations of NFPA 69, from
+// memory), 0.057 by mass.
+const NOTHING_BURNS = 0.05;
 
-/** Mass fraction of oxygen in the air, 0.22 to 0.25; a percentage and the mole fraction are told apart and refused. */
+/**
+ * Mass fraction of oxygen in the air, 0.05 to 1: vitiated air to pure oxygen. A percentage is told apart and refused, and so is what
+ * lies from 0.2 to 0.22, the mole fraction of ordinary air.
+ */
 export const oxygenInAir = (about: string): CellInput<number> =>
   numberInput(about, {
     unit: "",
@@ -16,9 +21,10 @@ export const oxygenInAir = (about: string): CellInput<number> =>
     advice: "Give the mass fraction of oxygen, 0.2314 for dry air.",
     zeroIsBlank: true,
     broken: (value) => {
-      if (value > 1) return "above 1 and looks like a percentage";
-      if (value >= LEAST_MOLE_FRACTION && value < LEAST) return "the share by volume, not by mass";
-      return value < LEAST || value > MOST ? `outside ${LEAST} to ${MOST}` : undefined;
+      if (value < 0) return "below zero";
+      if (value < NOTHING_BURNS) return `below ${NOTHING_BURNS}, in which nothing burns`;
+      if (value >= LEAST_MOLE_FRACTION && value < LEAST_OF_AIR) return "the share by volume, not by mass";
+      return value > 1 ? "above 1 and looks like a percentage" : undefined;
     },
   });
 

@@ -21,6 +21,7 @@ const elementShare: NumberRule = {
   called: "a fraction",
   advice: "Type a share of the mass from 0 to 1, such as 0.487 or 48.7%.",
   zeroIsBlank: false,
+  zeroIsNone: true,
   broken: aboveOne,
 };
 
@@ -71,6 +72,7 @@ const ofMoist: NumberRule = {
   called: "a moisture content",
   advice: "Type a fraction of the moist sample, such as 0.08 or 8%; 0 if dry.",
   zeroIsBlank: false,
+  zeroIsNone: true,
   broken: notBelowOne,
 };
 

@@ -21,6 +21,7 @@ export const replicateValues = (about: string): ColumnInput<readonly (number | u
   called: result.called,
   unit: result.unit,
   optional: false,
+  zero: "asked",
   read: (cells, argument) => {
     const filled = withoutTrailing(cells, isNothing);
     if (filled.length === 0) throw blankInput({ argument }, "Give the replicate results.", false);

@@ -19,6 +19,7 @@ export const minutes = (about: string): ColumnInput<readonly number[]> => {
   const plain = column(about, elapsed);
   return {
     ...plain,
+    zero: "first row",
     read: (cells, argument) =>
       plain.read(
         cells.map((cell, index) => (index > 0 && cell === 0 ? BLANK : cell)),
@@ -31,6 +32,7 @@ export const minutes = (about: string): ColumnInput<readonly number[]> => {
 export const leastMinutes = (about: string): CellInput<number> =>
   numberInput(about, {
     ...elapsed,
+    zeroIsNone: true,
     advice: "Give minutes, such as 60.",
     broken: (value) => belowZero(value) ?? (value > 0 && value < 1 ? "below 1 min and looks like a clock time" : undefined),
   });

@@ -28,9 +28,24 @@ const HEAVIEST = 1e9;
 
 const tooHeavy = (value: number): string | undefined => (value > HEAVIEST ? `above ${HEAVIEST} g, more than any balance weighs` : undefined);
 
+const beyondAnyBalance = (value: number): string | undefined => tooHeavy(value) ?? (value < -HEAVIEST ? `below -${HEAVIEST} g` : undefined);
+
 /** A reading of one balance in grams, above 0 to 1e9, that a correction is to be made to. 0 is a blank cell. */
 export const balanceReading = (about: string): CellInput<number> =>
   numberInput(about, { ...weighing, broken: (value) => belowZero(value) ?? tooHeavy(value) });
+
+/**
+ * A change between two readings of one balance in grams, before - after, either side of zero to 1e9. A 0 is a blank cell: of two
+ * blank cells the difference is 0 as well.
+ */
+export const massLost = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "g",
+    called: "a loss",
+    advice: "Give grams, before - after.",
+    zeroIsBlank: true,
+    broken: beyondAnyBalance,
+  });
 
 /** A mass in grams either side of zero, such as the reading of an empty pan, to 1e9. 0 is a value, so a blank cell counts as 0. */
 export const signedMass = (about: string): CellInput<number> =>
@@ -39,7 +54,7 @@ export const signedMass = (about: string): CellInput<number> =>
     called: "a mass",
     advice: "Give grams, with a minus sign if below zero.",
     zeroIsBlank: false,
-    broken: (value) => tooHeavy(value) ?? (value < -HEAVIEST ? `below -${HEAVIEST} g` : undefined),
+    broken: beyondAnyBalance,
   });
 
 /** The smallest step a balance displays, in grams, above 0. */

@@ -35,6 +35,7 @@ export const asGiven = (about: string, choices?: readonly string[]): CellInput<n
   called: "a word or a number",
   unit: "",
   optional: false,
+  zero: "in words",
   ...(choices === undefined ? {} : { choices }),
   isBlank: (value) => isNothing(value) || value === 0,
   read: (value, argument) => {

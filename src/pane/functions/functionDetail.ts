@@ -1,5 +1,6 @@
 import type { CellFunction, Example, Shown } from "../../functions/cellFunction";
 import { functionPageFile, isTable, shownText, signature } from "../../help/functionPage";
+import { aboutInput } from "../../inputs/aboutInput";
 import type { Input } from "../../inputs/Input";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element, typedFormula } from "../element";
@@ -40,7 +41,7 @@ async function putIntoCell(workbook: Workbook, definition: CellFunction): Promis
 
 const inputLines = ([name, input]: [string, Input<unknown>]): HTMLElement[] => [
   element("dt", {}, element("code", {}, name), ...(input.optional ? [" ", element("span", { class: "tag" }, "optional")] : [])),
-  element("dd", {}, input.about, ...(input.choices === undefined ? [] : [` One of ${input.choices.map((word) => `"${word}"`).join(", ")}.`])),
+  element("dd", {}, aboutInput(input), ...(input.choices === undefined ? [] : [` One of ${input.choices.map((word) => `"${word}"`).join(", ")}.`])),
   ...(input.detail === undefined ? [] : [element("dd", { class: "detail" }, input.detail)]),
 ];
 

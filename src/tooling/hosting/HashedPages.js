@@ -2,7 +2,8 @@
 // A webpack plugin for pages that ask for an entry's script or style by its plain name: it puts in the built files, named by the hash of their content.
 const { Compilation, sources, WebpackError } = require("webpack");
 
-const TAG = /^( *)<(?:script|link)\b[^>]*?\b(?:src|href)="([\w-]+)\.(js|css)"[^>]*>(?:<\/script>)?\n/gm;
+const TAG = /^ *<(?:script|link)\b[^<>]*>(?:<\/script>)?\n/gm;
+const ENTRY = /\b(?:src|href)="([\w-]+)\.(js|css)"/;
 
 class HashedPages {
   apply(compiler) {
@@ -15,7 +16,8 @@ class HashedPages {
           const named = assets[page]
             .source()
             .toString()
-            .replace(TAG, (tag, _indent, entry, kind) => {
+            .replace(TAG, (tag) => {
+              const [, entry, kind] = ENTRY.exec(tag) ?? [];
               const files = compilation.entrypoints
                 .get(entry)
                 ?.getFiles()

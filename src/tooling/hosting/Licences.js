@@ -44,11 +44,20 @@ function described(folder) {
   return { title: [`${name} ${version} (${license})`, ...builtIn(folder, name)].join("\n"), notice };
 }
 
+const MODULES = "node_modules/";
+
+function packageOf(file) {
+  const [first, second] = file.slice(file.lastIndexOf(MODULES) + MODULES.length).split("/");
+  return first.startsWith("@") ? `${first}/${second}` : first;
+}
+
 /** The packages that exceljs's build for pages has inside, by its source map: they are not installed, so only their names can be given. */
 function builtIn(folder, name) {
   const map = path.join(folder, "dist/exceljs.bare.min.js.map");
   if (name !== "exceljs" || !fs.existsSync(map)) return [];
-  const inside = JSON.parse(fs.readFileSync(map, "utf8")).sources.flatMap((file) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(file)?.[1] ?? []);
+  const inside = JSON.parse(fs.readFileSync(map, "utf8"))
+    .sources.filter((file) => file.includes(MODULES))
+    .map(packageOf);
   return [`with these packages built in: ${[...new Set(inside)].sort().join(", ")}`];
 }
 

@@ -38,9 +38,15 @@ function wrappedHeight(text: string, look: IStyleData, columnWidth: number): num
 function linesOf(text: string, limit: number): number {
   let lines = 1;
   let used = 0;
-  for (const [piece] of text.matchAll(/\s*(?:[^\s-]*-+|[^\s-]+)/g)) {
-    const word = piece.trimStart().length;
-    const needed = used === 0 ? word : used + Math.min(1, piece.length - word) + word;
+  let gap = 0;
+  for (const [piece] of text.matchAll(/\s+|[^\s-]+-*|-+/g)) {
+    if (piece.trimStart() === "") {
+      gap = 1;
+      continue;
+    }
+    const word = piece.length;
+    const needed = used === 0 ? word : used + gap + word;
+    gap = 0;
     if (needed <= limit) {
       used = needed;
       continue;

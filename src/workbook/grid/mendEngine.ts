@@ -1,7 +1,7 @@
 import type { Injector } from "@univerjs/core";
 import { IFunctionService, NumberValueObject, ValueObjectFactory, type ArrayValueObject, type BaseValueObject } from "@univerjs/engine-formula";
 
-const NUMBER = /^\s*(\d+\.?\d*|\.\d+)(e[+-]?\d+)?\s*$/i;
+const NUMBER = /^\s*(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?\s*$/i;
 
 let isMended = false;
 

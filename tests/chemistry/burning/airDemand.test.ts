@@ -1,5 +1,6 @@
-import { AIR_MOLAR_MASS, airDemand, OXYGEN_IN_AIR } from "../../../src/chemistry/burning/airDemand";
+import { AIR_MOLAR_MASS, airDemand, kindOfAir, OXYGEN_IN_AIR, oxygenByVolume } from "../../../src/chemistry/burning/airDemand";
 import { burnProducts } from "../../../src/chemistry/burning/burnProducts";
+import { workingIn } from "../../functions/call";
 import { formulaOf } from "../formulaOf";
 
 // Picard, Davis, Glaser, Fujii, Metrologia 45 (2008) 149-155, CIPM-2007: M(air) = 28.965 46 g/mol at 400 ppm of carbon dioxide.
@@ -44,4 +45,35 @@ test("burnProducts with air lists by the mole what it lists by mass", () => {
   // Three moles of O2 let in, and the rest of the air by mass on 28.16 g/mol.
   expect(moles("N2 of the air, with argon")).toBeCloseTo(((3 * 31.998) / 0.2314) * (1 / 28.965) - 3, 9);
   expect(air).toBeCloseTo((3 * 31.998) / 0.2314 / 16.043, 9);
+});
+
+test.each([
+  [0.05, "vitiated"],
+  [0.1999, "vitiated"],
+  [0.22, undefined],
+  [0.2314, undefined],
+  [0.25, undefined],
+  [0.2501, "enriched"],
+  [1, "enriched"],
+])("air with %d of oxygen by mass is %s", (share, kind) => {
+  expect(kindOfAir(share)).toBe(kind);
+});
+
+// Worked by hand: mixtures of oxygen, 31.998 g/mol, and what is left of air, 28.16 g/mol.
+test("the share by volume of dry air, of pure oxygen and of a half-and-half mixture", () => {
+  expect(oxygenByVolume(0.2314)).toBeCloseTo(0.20947, 5);
+  expect(oxygenByVolume(1)).toBe(1);
+  expect(oxygenByVolume(31.998 / (31.998 + 28.16))).toBeCloseTo(0.5, 4);
+});
+
+test("This cell says so where the gas is not ordinary air", () => {
+  expect(workingIn("=RETORT.AIRDEMAND(1.2, 0.3)")).toEqual([
+    "air demand = 1.2 / 0.3 = 4 g air per g",
+    "0.3 of oxygen by mass is 0.274 by volume: enriched air, in which things catch fire more easily and burn faster and hotter.",
+  ]);
+  expect(workingIn("=RETORT.AIRDEMAND(1.2, 0.15)")).toEqual([
+    "air demand = 1.2 / 0.15 = 8 g air per g",
+    "0.15 of oxygen by mass is 0.134 by volume: air short of oxygen, in which many flames go out and burning is not complete.",
+  ]);
+  expect(workingIn("=RETORT.AIRDEMAND(1.2, 0.24)")).toHaveLength(1);
 });

@@ -8,7 +8,7 @@ const last = (run: ConstancyRun): string | undefined => constancySteps(run).at(-
 test("the limit is 0.001 of last where none is given, and needed for every other criterion", () => {
   expect(limitInForce("of last", undefined, 10)).toBe(0.001);
   for (const criterion of CONSTANCY_CRITERIA.filter((other) => other !== "of last"))
-    expect(() => limitInForce(criterion, undefined, 10, 0.001)).toThrow(`limit: left out, but "${criterion}" has no usual limit.`);
+    expect(() => limitInForce(criterion, undefined, 10, 0.001)).toThrow(`limit: left out, blank or 0, but "${criterion}" has no usual limit.`);
 });
 
 // Standard Methods 2540 (from memory): 4 % of the previous weighing.

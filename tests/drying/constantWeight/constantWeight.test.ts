@@ -33,6 +33,6 @@ test("constantWeight holds an ash of a few milligrams to 0.2 mg, though that is 
 
 test("constantWeight needs the times an interval is measured in", () => {
   expect(() => constantWeight({ weights: [10, 9], interval: 60 })).toThrow(
-    "times: left out, but interval needs them. Give the minutes of each weighing.",
+    "times: left out, blank or 0, but interval needs them. Give the minutes of each weighing.",
   );
 });

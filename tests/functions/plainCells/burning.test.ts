@@ -49,6 +49,7 @@ test.each([
   ["AIRDEMAND", ["G1", "J1"]],
   ["AIRDEMAND", ["G1:G2", "H1:H2"]],
   ["AIRDEMAND", ["G1*2", "0.23"]],
+  ["AIRDEMAND", ["G1", "0"]],
 ])("%s of %j shows the same in plain cells", async (name, given) => {
   const definition = named(name);
   const text = Object.fromEntries(Object.keys(definition.inputs).map((input, index) => [input, given[index] ?? ""]));

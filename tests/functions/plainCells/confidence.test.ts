@@ -2,7 +2,7 @@ import type { CellFunction } from "../../../src/functions/cellFunction";
 import { confidence } from "../../../src/functions/confidence";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
-const cells = { A1: 25, B1: 35, C1: 32, D1: 0.01, A2: "tared", B2: 10, C2: 7, D2: 0.002, E1: 0.005, F1: 0.3, G1: 3, H1: 34.99, H2: 10.5 };
+const cells = { A1: 25, B1: 35, C1: 32, D1: 0.01, A2: "tared", B2: 10, C2: 7, D2: 0.002, E1: 0.005, F1: 0.3, G1: 3, H1: 34.99, H2: 10.5, J2: 0 };
 
 let open: HeadlessWorkbook;
 beforeAll(async () => {
@@ -27,6 +27,10 @@ test.each([
   ["READING.U", ["D1", "0.002", "", "TRUE"]],
   ["READING.U", ["D1:D2", "E1"]],
   ["READING.U", ["D1+0.001", "D2*2"]],
+  ["READING.U", ["D1", "J1", "J2", "J1"]],
+  ["READING.U", ["D1", "J2", "0", "J2"]],
+  ["SAMPLE.MINIMUM", ["D1", "E1", "J2", "J1"]],
+  ["CHANGE.SIGNIFICANT", ["B1", "C1", "D1", "J2"]],
   ["LOSSFRACTION.U", ["A1", "B1", "C1", "D1"]],
   ["LOSSFRACTION.U", ["A2", "B2", "C2", "D2"]],
   ["LOSSFRACTION.U", ["A1:A2", "B1:B2", "C1:C2", "D1:D2"]],

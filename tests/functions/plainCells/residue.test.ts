@@ -10,6 +10,7 @@ const given = {
   ...{ A4: 31.5, B4: 0.002, C4: 0.006, D4: 10, E4: 12, F4: 15 },
   ...{ A5: 20, B5: 101_325, C5: 0.5, D5: "OIML", E5: 23, F5: 95_000 },
   ...{ A7: 0.4, B7: 0.402, C7: 0.405 },
+  ...{ B9: 0, C8: 1.16, C9: 0, D8: 8400 },
   ...{ A6: 2, B6: 2700, C6: 1.16, D6: 8400, E6: 30, F6: 0.00005 },
 };
 
@@ -47,6 +48,13 @@ const calls: readonly Call[] = [
   ["BUOYANCY", ["A6", "B6"]],
   ["BUOYANCY", ["A6:A6", "B6:B6", "C6", "D6"]],
   ["BUOYANCY", ["2.32", "920", "C6+0.04"]],
+  // A blank cell, a 0, and ranges of a value beside them, where they are the same as left out.
+  ["BUOYANCY", ["2.32", "920", "A9", "B9"]],
+  ["BUOYANCY", ["2.32", "920", "0", "B9-0"]],
+  ["BUOYANCY", ["A6", "B6", "C8:C9", "D8:D9"]],
+  ["HOTWEIGHING", ["E6", "A9"]],
+  ["HOTWEIGHING", ["E6", "B9"]],
+  ["BLANKCORRECTED", ["-0.03", "-0.05"]],
   ["HOTWEIGHING", ["E6"]],
   ["HOTWEIGHING", ["E6", "F6"]],
 ];

@@ -47,16 +47,28 @@ export const balance: readonly Refusal[] = [
     '=RETORT.ZERODRIFT(31.5, 0.002, 0.006, "10:05", 2, 5)',
     '#VALUE! timeBefore: "10:05" is not a time. Give minutes or clock times, the same for all three.',
   ],
-  ["=RETORT.BLANKCORRECTED(, 0.004)", "#VALUE! loss: nothing here (blank or 0). Give grams."],
-  ["=RETORT.BLANKCORRECTED(-0.85, 0.004)", "#VALUE! loss: -0.85 g is below zero. Give grams."],
+  ["=RETORT.BLANKCORRECTED(, 0.004)", "#VALUE! loss: nothing here (blank or 0). Give grams, before - after."],
+  [
+    "=RETORT.BLANKCORRECTED(-0.85, 0.004)",
+    "#VALUE! loss: -0.85 g would make the sample gain 0.854 g. Give before - after; give u where that is scatter.",
+  ],
+  [
+    "=RETORT.BLANKCORRECTED(-0.0009, 0.0004, 0.0003)",
+    "#VALUE! loss: -0.0009 g would make the sample gain 0.0013 g. Give before - after; give u where that is scatter.",
+  ],
+  [
+    "=RETORT.BLANKCORRECTED(-0.0015, -2)",
+    "#VALUE! blankLoss: -2 g is a larger change than loss, -0.0015 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
+    "other unit of mass, density or pressure",
+  ],
   [
     "=RETORT.BLANKCORRECTED(0.004, 0.85)",
-    "#VALUE! blankLoss: 0.85 g is a larger change than loss, 0.004 g. Check for swapped cells; give the change in grams.",
+    "#VALUE! blankLoss: 0.85 g is a larger change than loss, 0.004 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
     "swapped cells",
   ],
   [
     "=RETORT.BLANKCORRECTED(0.85, -0.9)",
-    "#VALUE! blankLoss: -0.9 g is a larger change than loss, 0.85 g. Check for swapped cells; give the change in grams.",
+    "#VALUE! blankLoss: -0.9 g is a larger change than loss, 0.85 g. Check for swapped cells; give the change in grams, and u where it is scatter.",
   ],
   ['=RETORT.BLANKCORRECTED(0.85, "none")', '#VALUE! blankLoss: "none" is not a mass. Give grams, with a minus sign if below zero.'],
   ["=RETORT.ZERODRIFT(1e300, 0, 0)", "#VALUE! reading: 1e+300 g is above 1000000000 g, more than any balance weighs. Give grams."],
@@ -132,7 +144,6 @@ export const balance: readonly Refusal[] = [
     "=RETORT.BUOYANCY(2, 2700, 0.0012)",
     "#VALUE! airDensity: 0.0012 kg/m³ is too low for air and looks like g/cm³. Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
   ],
-  ["=RETORT.BUOYANCY(2, 2700, 0)", "#VALUE! airDensity: nothing here (blank or 0). Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2."],
   [
     "=RETORT.BUOYANCY(2, 2700, 12)",
     "#VALUE! airDensity: 12 kg/m³ is above 1.7 kg/m³, which air does not reach. Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
@@ -142,7 +153,6 @@ export const balance: readonly Refusal[] = [
     "=RETORT.BUOYANCY(2, 2700, 1.2, 8)",
     "#VALUE! referenceDensity: 8 kg/m³ is too low for a solid and looks like g/cm³. Give kg/m³: 2.7 g/cm³ is 2700.",
   ],
-  ["=RETORT.BUOYANCY(2, 2700, 1.2, 0)", "#VALUE! referenceDensity: nothing here (blank or 0). Give kg/m³: 2.7 g/cm³ is 2700."],
   [
     "=RETORT.HOTWEIGHING(303)",
     "#VALUE! temperatureDifference: 303 °C is above 100 °C, too hot for a balance or not a difference. Give vessel minus room, from 0 to 100 °C.",
@@ -152,13 +162,13 @@ export const balance: readonly Refusal[] = [
     "=RETORT.HOTWEIGHING(-5)",
     "#VALUE! temperatureDifference: -5 °C is below zero: a vessel colder than the room gathers dew. Give vessel minus room, from 0 to 100 °C.",
   ],
+  ["=RETORT.HOTWEIGHING()", "#VALUE! temperatureDifference: nothing here (blank). Give vessel minus room, from 0 to 100 °C."],
   ['=RETORT.HOTWEIGHING("warm")', '#VALUE! temperatureDifference: "warm" is not a temperature difference. Give vessel minus room, from 0 to 100 °C.'],
   [
     "=RETORT.HOTWEIGHING(30, 0.19)",
     "#VALUE! rate: 0.19 g/°C is above 0.01 g/°C and looks like milligrams. Give grams per °C: 0.19 mg is 0.00019.",
     "other unit of mass, density or pressure",
   ],
-  ["=RETORT.HOTWEIGHING(30, 0)", "#VALUE! rate: nothing here (blank or 0). Give grams per °C: 0.19 mg is 0.00019."],
   ["=RETORT.HOTWEIGHING(30, -0.0001)", "#VALUE! rate: -0.0001 g/°C is below zero. Give grams per °C: 0.19 mg is 0.00019."],
   ["=RETORT.BUOYANCY(0, 2700)", "#VALUE! reading: nothing here (blank or 0). Give grams."],
   ["=RETORT.HOTWEIGHING(#DIV/0!)", "#DIV/0! temperatureDifference: the cell given here shows #DIV/0!. Mend that cell first."],

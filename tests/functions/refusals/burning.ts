@@ -77,9 +77,8 @@ const air: readonly Refusal[] = [
   ["=RETORT.AIRDEMAND(1.18, 23.14)", `#VALUE! oxygenInAir: 23.14 is above 1 and looks like a percentage. ${GIVE_AIR}`, "percentage for a fraction"],
   ["=RETORT.AIRDEMAND(1.18, 0.2095)", `#VALUE! oxygenInAir: 0.2095 is the share by volume, not by mass. ${GIVE_AIR}`, "volume for mass"],
   ["=RETORT.AIRDEMAND(1.18, 0.21)", `#VALUE! oxygenInAir: 0.21 is the share by volume, not by mass. ${GIVE_AIR}`],
-  ["=RETORT.AIRDEMAND(1.18, 0.1)", `#VALUE! oxygenInAir: 0.1 is outside 0.22 to 0.25. ${GIVE_AIR}`],
-  ["=RETORT.AIRDEMAND(1.18, 0.3)", `#VALUE! oxygenInAir: 0.3 is outside 0.22 to 0.25. ${GIVE_AIR}`],
-  ["=RETORT.AIRDEMAND(1.18, -0.23)", `#VALUE! oxygenInAir: -0.23 is outside 0.22 to 0.25. ${GIVE_AIR}`],
+  ["=RETORT.AIRDEMAND(1.18, 0.02314)", `#VALUE! oxygenInAir: 0.02314 is below 0.05, in which nothing burns. ${GIVE_AIR}`],
+  ["=RETORT.AIRDEMAND(1.18, -0.23)", `#VALUE! oxygenInAir: -0.23 is below zero. ${GIVE_AIR}`],
 ];
 
 const reaction: readonly Refusal[] = [

@@ -4,25 +4,23 @@ const THIRTY_ONE = Array.from({ length: 31 }, (_, index) => 10 + index / 10).joi
 
 export const confidence: readonly Refusal[] = [
   ["=RETORT.READING.U()", "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001."],
-  ["=RETORT.READING.U(0)", "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001."],
+  [
+    "=RETORT.READING.U(0)",
+    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
+    "0 from an empty cell",
+  ],
   ["=RETORT.READING.U(-0.01)", "#VALUE! readability: -0.01 g is below zero. Give the balance's smallest step in grams, such as 0.001."],
   ['=RETORT.READING.U("0.01 g")', `#VALUE! readability: "0.01 g" is not a display step. Give the balance's smallest step in grams, such as 0.001.`],
   [
     "=RETORT.READING.U(1e300)",
     "#VALUE! readability: 1e+300 g is beyond 1000000000000000 either way. Give the balance's smallest step in grams, such as 0.001.",
   ],
-  ["=RETORT.READING.U(0.01, 0)", "#VALUE! repeatability: nothing here (blank or 0). Give grams, or leave the argument out."],
   ["=RETORT.READING.U(0.01, -0.02)", "#VALUE! repeatability: -0.02 g is below zero. Give grams, or leave the argument out."],
   ['=RETORT.READING.U(0.01, "0.02")', '#VALUE! repeatability: "0.02" is text, not a number. Retype it as a number.'],
   ['=RETORT.READING.U(0.01,, "good")', '#VALUE! linearity: "good" is not a mass. Give grams, or leave the argument out.'],
   ["=RETORT.READING.U(0.01,, TRUE)", "#VALUE! linearity: TRUE is not a mass. Give grams, or leave the argument out."],
   ["=RETORT.READING.U(0.01,,, 1)", "#VALUE! tared: 1 is not TRUE or FALSE. Type TRUE or FALSE, or leave the argument out."],
   ['=RETORT.READING.U(0.01,,, "tared")', '#VALUE! tared: "tared" is not TRUE or FALSE. Type TRUE or FALSE, or leave the argument out.'],
-  [
-    "=RETORT.READING.U(0.01,,, 0)",
-    "#VALUE! tared: nothing here (blank or 0). Type TRUE or FALSE, or leave the argument out.",
-    "0 from an empty cell",
-  ],
   ["=RETORT.READING.U(#N/A)", "#N/A readability: the cell given here shows #N/A. Mend that cell first."],
   ["=RETORT.READING.U(0.01,,, #N/A)", "#N/A tared: the cell given here shows #N/A. Mend that cell first."],
   [
@@ -67,7 +65,6 @@ export const confidence: readonly Refusal[] = [
     "#VALUE! k: 95 is above 13 and looks like a confidence level. Give a coverage factor, such as 2 for about 95 %.",
     "confidence level for alpha or k",
   ],
-  ["=RETORT.SAMPLE.MINIMUM(0.01, 0.005,, 0)", "#VALUE! k: nothing here (blank or 0). Give a coverage factor, such as 2 for about 95 %."],
   ["=RETORT.CHANGE.SIGNIFICANT(0, 34.9, 0.01)", "#VALUE! before: nothing here (blank or 0). Give grams."],
   ["=RETORT.CHANGE.SIGNIFICANT(35, 0, 0.01)", "#VALUE! after: nothing here (blank or 0). Give grams."],
   ['=RETORT.CHANGE.SIGNIFICANT(35, "34,9", 0.01)', '#VALUE! after: "34,9" is text, not a number. Retype it as a number.'],
@@ -95,7 +92,6 @@ export const confidence: readonly Refusal[] = [
   ['=RETORT.REPLICATES({0; 0; 0},, "skip")', "#VALUE! values: nothing here (blank or 0). Give the replicate results."],
   ['=RETORT.REPLICATES({10.1; 0; 0},, "skip")', "#N/A values: one result has no scatter. Take at least two replicates."],
   ['=RETORT.REPLICATES({10.1; 10.2},, "ignore")', '#VALUE! zeros: "ignore" is not one of "count", "skip".'],
-  ["=RETORT.REPLICATES({10.1; 10.2},, 0)", '#VALUE! zeros: nothing here (blank or 0). Type one of "count", "skip".'],
   ['=RETORT.REPLICATES({"Yield"; 10.1; 10.2})', '#VALUE! values: row 1 holds "Yield", not a number. Clear the cell or give a number.'],
   ['=RETORT.REPLICATES({10.1; "10,2"})', '#VALUE! values: row 2 holds "10,2", text, not a number. Retype it as a number.'],
   ["=RETORT.REPLICATES({10.1; TRUE})", "#VALUE! values: row 2 holds TRUE, not a number. Clear the cell or give a number."],
@@ -104,10 +100,6 @@ export const confidence: readonly Refusal[] = [
     "#VALUE! values: row 2 holds 10000000000000000, beyond 1000000000000000 either way. Clear the cell or give a number.",
   ],
   ["=RETORT.REPLICATES({10.1; #N/A})", "#N/A values: row 2: the cell given here shows #N/A. Mend that cell first."],
-  [
-    "=RETORT.REPLICATES({10.1; 10.2}, 0)",
-    "#VALUE! repeatabilitySd: nothing here (blank or 0). Give a number above 0 in the unit of the values, or leave the argument out.",
-  ],
   [
     "=RETORT.REPLICATES({10.1; 10.2}, -0.1)",
     "#VALUE! repeatabilitySd: -0.1 is below zero. Give a number above 0 in the unit of the values, or leave the argument out.",
@@ -135,7 +127,6 @@ export const confidence: readonly Refusal[] = [
     "confidence level for alpha or k",
   ],
   ["=RETORT.GRUBBS({1; 2; 9}, -0.05)", "#VALUE! alpha: -0.05 is below zero. Type 0.05 or 5% for 95 % confidence."],
-  ["=RETORT.GRUBBS({1; 2; 9}, 0)", "#VALUE! alpha: nothing here (blank or 0). Type 0.05 or 5% for 95 % confidence."],
   ["=RETORT.GRUBBS({1; 2; 9}, 1e-7)", "#VALUE! alpha: 1e-7 is below 0.000001. Type 0.05 or 5% for 95 % confidence."],
   ["=RETORT.GRUBBS({1; 2; 9},, 2)", '#VALUE! sides: 2 is not one of "two", "largest", "smallest".'],
   ['=RETORT.GRUBBS({1; 2; 9},, "both")', '#VALUE! sides: "both" is not one of "two", "largest", "smallest".'],
@@ -154,5 +145,4 @@ export const confidence: readonly Refusal[] = [
   ["=RETORT.DIXON({5; 5; 5; 5})", "#N/A values: all 4 values are equal, so none stands out."],
   [`=RETORT.DIXON({${THIRTY_ONE}})`, "#N/A values: 31 values are more than the 30 that Dixon's ratio r10 serves. Use GRUBBS."],
   ['=RETORT.DIXON({1; 2; 9}, "five")', '#VALUE! alpha: "five" is not a significance level. Type 0.05 or 5% for 95 % confidence.'],
-  ["=RETORT.DIXON({1; 2; 9},, 0)", '#VALUE! sides: nothing here (blank or 0). Type one of "two", "largest", "smallest".'],
 ];

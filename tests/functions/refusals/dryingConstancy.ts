@@ -16,7 +16,6 @@ export const dryingConstancy: readonly Refusal[] = [
     "#VALUE! weights: row 3 holds 89.5 g, far above row 1, 10 g. Check for a wrong cell, a slipped decimal or another vessel.",
     "another vessel",
   ],
-  ["=RETORT.CONSTANTWEIGHT({10; 9.2}, 0)", "#VALUE! limit: nothing here (blank or 0). Give a number above 0, or leave the argument out."],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2}, -0.001)", "#VALUE! limit: -0.001 is below zero. Give a number above 0, or leave the argument out."],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.1)",
@@ -40,10 +39,13 @@ export const dryingConstancy: readonly Refusal[] = [
     "#VALUE! limit: 0.5 g is more than 4 % of the first sample, 10 g. Give grams: 0.5 mg is 0.0005.",
     "other unit of mass, density or pressure",
   ],
-  ['=RETORT.CONSTANTWEIGHT({10; 9.2}, , "absolute")', '#VALUE! limit: left out, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.'],
+  [
+    '=RETORT.CONSTANTWEIGHT({10; 9.2}, , "absolute")',
+    '#VALUE! limit: left out, blank or 0, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.',
+  ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, , "readability",,, 0.001)',
-    '#VALUE! limit: left out, but "readability" has no usual limit. Give a number of display steps, such as 2.',
+    '#VALUE! limit: left out, blank or 0, but "readability" has no usual limit. Give a number of display steps, such as 2.',
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.01, "readability",,, 0.001)',
@@ -55,21 +57,20 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 2, "readability")',
-    `#VALUE! readability: left out, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
+    `#VALUE! readability: left out, blank or 0, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "percent")',
     '#VALUE! criterion: "percent" is not one of "absolute", "of last", "of initial", "of total loss", "per gram", "per hour", "readability".',
   ],
   [
-    "=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, 0)",
-    '#VALUE! criterion: nothing here (blank or 0). Type one of "absolute", "of last", "of initial", "of total loss", "per gram", "per hour", "readability".',
+    '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "per hour")',
+    '#VALUE! times: left out, blank or 0, but the criterion "per hour" needs them. Give the minutes of each weighing.',
   ],
   [
-    '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "per hour")',
-    '#VALUE! times: left out, but the criterion "per hour" needs them. Give the minutes of each weighing.',
+    "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , , 60)",
+    "#VALUE! times: left out, blank or 0, but interval needs them. Give the minutes of each weighing.",
   ],
-  ["=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , , 60)", "#VALUE! times: left out, but interval needs them. Give the minutes of each weighing."],
   ["=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 30})", "#VALUE! times: length 2 does not fit weights, length 3. Give ranges of one size."],
   [
     "=RETORT.CONSTANTWEIGHT({10; 9.2; 9.1}, , , {0; 30; 0})",
@@ -127,10 +128,6 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   ["=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95}, , , , {25; 25})", "#VALUE! vessel: 2 rows by 1 column given where one cell is wanted. Give one cell."],
   [
-    "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
-  ],
-  [
     "=RETORT.CONSTANTWEIGHT({10; 9.2}, , , , , -0.001)",
     "#VALUE! readability: -0.001 g is below zero. Give the balance's smallest step in grams, such as 0.001.",
   ],
@@ -157,7 +154,7 @@ export const dryingConstancy: readonly Refusal[] = [
   ],
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.001, "per hour")',
-    '#VALUE! times: left out, but the criterion "per hour" needs them. Give the minutes of each weighing.',
+    '#VALUE! times: left out, blank or 0, but the criterion "per hour" needs them. Give the minutes of each weighing.',
   ],
   [
     '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2}, 0.5, "absolute")',

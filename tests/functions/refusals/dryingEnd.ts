@@ -91,10 +91,6 @@ export const dryingEnd: readonly Refusal[] = [
     "#VALUE! readability: -0.001 g is below zero. Give the balance's smallest step in grams, such as 0.001.",
   ],
   [
-    "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
-  ],
-  [
     '=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , "fine")',
     `#VALUE! readability: "fine" is not a display step. Give the balance's smallest step in grams, such as 0.001.`,
   ],
@@ -112,11 +108,11 @@ export const dryingEnd: readonly Refusal[] = [
   ],
   [
     '=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , , "absolute")',
-    '#VALUE! limit: left out, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.',
+    '#VALUE! limit: left out, blank or 0, but "absolute" has no usual limit. Give grams: 0.5 mg is 0.0005.',
   ],
   [
     '=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , 2, "readability")',
-    `#VALUE! readability: left out, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
+    `#VALUE! readability: left out, blank or 0, but the criterion "readability" counts display steps. Give the balance's step in grams.`,
   ],
   [
     '=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , 0.001, 1, "readability")',
@@ -137,10 +133,6 @@ export const dryingEnd: readonly Refusal[] = [
   [
     "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , , , -1)",
     "#VALUE! timing: -1 min is below zero. Give the minutes a time may be off, such as 0.5.",
-  ],
-  [
-    "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , , , , 0)",
-    "#VALUE! timing: nothing here (blank or 0). Give the minutes a time may be off, such as 0.5.",
   ],
   [
     "=RETORT.DRYING.END({0; 30; 60; 90; 120}, {10; 9.2; 8.8; 8.6; 8.5}, , #DIV/0!)",

@@ -16,7 +16,7 @@ export const dryingFit: readonly Refusal[] = [
   ],
   [
     '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "logarithmic")',
-    "#VALUE! dry: left out, but logarithmic has an end of its own, so none can be fitted beside it. Give the dry weighing, or take Henderson-Pabis.",
+    "#VALUE! dry: left out, blank or 0, but logarithmic has an end of its own, so none can be fitted beside it. Give the dry weighing, or take Henderson-Pabis.",
   ],
   [
     '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "Newton", 25)',
@@ -34,10 +34,6 @@ export const dryingFit: readonly Refusal[] = [
   [
     '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Newton", 25, 8.4)',
     "#VALUE! dry: 8.4 g is not more than vessel, 25 g. Weigh it with the vessel, as the others.",
-  ],
-  [
-    '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "Newton", , 0)',
-    "#VALUE! dry: nothing here (blank or 0). Give grams.",
   ],
   [
     '=RETORT.DRYING.FIT({0; 30; 60; 90; 120; 150}, {10; 9.2; 8.81; 8.6; 8.51; 8.45}, "Newton", , "8,4")',

@@ -71,7 +71,7 @@ export const dryingMoisture: readonly Refusal[] = [
   ],
   [
     '=RETORT.MOISTURE.CONVERT(54, "dry", "wet")',
-    "#VALUE! moisture: 54 on the dry basis would be 5400 %, wetter than wood gets. Type 54 % as 0.54 or 54%.",
+    "#VALUE! moisture: 54 on the dry basis would be 98.2 % water, a liquid. Type 54 % as 0.54 or 54%; give a liquid on the wet basis.",
     "percentage for a fraction",
   ],
   ['=RETORT.MOISTURE.CONVERT(-0.1, "wet", "dry")', "#VALUE! moisture: -0.1 is below zero. Type a fraction such as 0.35 or 35%."],

@@ -7,7 +7,7 @@ const made = (name: string, summary: string, about = "Something."): CellFunction
   compute: () => 0,
   name,
   summary,
-  inputs: { amount: { shape: "cell", called: "a mass", about, unit: "g", optional: false, isBlank: () => false, read: () => 0 } },
+  inputs: { amount: { shape: "cell", called: "a mass", about, unit: "g", optional: false, zero: "nothing", isBlank: () => false, read: () => 0 } },
   result: { about: "", unit: "" },
   examples: [],
   source: "",

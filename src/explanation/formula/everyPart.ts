@@ -1,0 +1,40 @@
+import type { AstExpression } from "@borgar/fx";
+
+/**
+ * Every part of an expression in the order written, the whole first. No recursion: a sum of thousands of terms is as deep as
+ * it is long, and the stack is not.
+ * @param isClosed true for a part that is not looked into
+ */
+export function* everyPart(
+  whole: AstExpression | null | undefined,
+  isClosed: (part: AstExpression) => boolean = () => false,
+): Generator<AstExpression> {
+  const ahead = [whole];
+  while (ahead.length > 0) {
+    const part = ahead.pop();
+    if (part === null || part === undefined) continue;
+    yield part;
+    const inside = isClosed(part) ? [] : partsOf(part);
+    for (let last = inside.length - 1; last >= 0; last--) ahead.push(inside[last]);
+  }
+}
+
+const partsOf = (part: AstExpression): readonly (AstExpression | null)[] =>
+  part.type === "UnaryExpression" || part.type === "BinaryExpression" || part.type === "CallExpression" ? part.arguments : [];
+
+// A spreadsheet nests 64 functions at most (Excel specifications and limits); brackets, signs and operators come on top.
+const DEEPEST = 500;
+
+/** True where an expression is nested too deeply to be worked out. The terms of a sum stand beside one another, however many they are. */
+export function isTooDeep(whole: AstExpression): boolean {
+  const ahead: [part: AstExpression | null, depth: number][] = [[whole, 1]];
+  for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
+    const [part, depth] = next;
+    if (part === null) continue;
+    if (depth > DEEPEST) return true;
+    const [first, ...others] = partsOf(part);
+    if (first !== undefined) ahead.push([first, part.type === "BinaryExpression" ? depth : depth + 1]);
+    for (const other of others) ahead.push([other, depth + 1]);
+  }
+  return false;
+}

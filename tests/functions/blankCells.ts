@@ -1,0 +1,118 @@
+/** What a blank cell and a 0 do in one input; the sentences stand in src/problems/blankCells. */
+export type BlankCellRule =
+  /** Needed, 0 cannot be meant: both are refused as missing. */
+  | "missing"
+  /** Needed, 0 is a value: 0 is 0, and what is told from 0 is refused as missing. */
+  | "0 is 0"
+  /** The same for a share of an element; a row with nothing else filled in stays empty. */
+  | "0 is 0, alone it is an empty row"
+  /** Optional: both are the same as left out. */
+  | "left out"
+  /** Optional, 0 is a value that says something else than leaving out: what is told from 0 is the same as left out. */
+  | "0 is 0, else left out"
+  /** The empty vessel of a series: a 0 is refused and says what to type; only nothing at all leaves it out. */
+  | "0 is refused"
+  /** Answered in words that begin with the input's name. */
+  | "in words"
+  | "column of weighings"
+  | "column of times"
+  | "column of times, blank as left out"
+  | "column of results";
+
+/** The rule for each input of each function, as the help and the functions themselves must have it. */
+export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCellRule>>>> = {
+  MOLARMASS: { formula: "missing" },
+  ATOMS: { formula: "missing" },
+  "FORMULA.CHECK": { formula: "missing" },
+  OXYGENDEMAND: { formula: "missing", nitrogenTo: "left out", sulfurTo: "left out" },
+  "OXYGENDEMAND.ULTIMATE": {
+    carbon: "missing",
+    hydrogen: "0 is 0, alone it is an empty row",
+    oxygen: "0 is 0, alone it is an empty row",
+    nitrogen: "left out",
+    sulfur: "left out",
+    chlorine: "left out",
+  },
+  AIRDEMAND: { oxygen: "missing", oxygenInAir: "left out" },
+  "BURN.EQUATION": { formula: "missing" },
+  "BURN.PRODUCTS": { formula: "missing", excessAir: "0 is 0, else left out" },
+  "BURN.COMPARE": {
+    vessel: "missing",
+    dry: "missing",
+    char: "missing",
+    ash: "left out",
+    formula: "left out",
+    carbon: "left out",
+    hydrogen: "left out",
+    oxygen: "left out",
+    nitrogen: "left out",
+    sulfur: "left out",
+  },
+  "MOISTURE.WET": { vessel: "missing", moist: "missing", dry: "missing" },
+  "MOISTURE.DRY": { vessel: "missing", moist: "missing", dry: "missing" },
+  "MOISTURE.CONVERT": { moisture: "0 is 0", from: "missing", to: "missing" },
+  CONSTANTWEIGHT: {
+    weights: "column of weighings",
+    limit: "left out",
+    criterion: "left out",
+    times: "column of times, blank as left out",
+    vessel: "0 is refused",
+    readability: "left out",
+    interval: "left out",
+  },
+  "CONSTANTWEIGHT.STEPS": {
+    weights: "column of weighings",
+    limit: "left out",
+    criterion: "left out",
+    times: "column of times, blank as left out",
+    vessel: "0 is refused",
+    readability: "left out",
+    interval: "left out",
+  },
+  "DRYING.END": {
+    times: "column of times",
+    weights: "column of weighings",
+    vessel: "0 is refused",
+    readability: "left out",
+    limit: "left out",
+    criterion: "left out",
+    timing: "left out",
+  },
+  "DRYING.FIT": { times: "column of times", weights: "column of weighings", model: "missing", vessel: "0 is refused", dry: "left out" },
+  VOLATILEFRACTION: { vessel: "missing", before: "missing", after: "missing" },
+  CHARYIELD: { vessel: "missing", dry: "missing", char: "missing", ash: "left out" },
+  VOLATILEMATTER: { vessel: "missing", before: "missing", after: "missing", moisture: "0 is 0", basis: "left out" },
+  ASHFRACTION: { vessel: "missing", before: "missing", ash: "missing", moisture: "left out" },
+  FIXEDCARBON: { moisture: "0 is 0", volatile: "missing", ash: "missing" },
+  LOSSONIGNITION: { vessel: "missing", before: "missing", after: "missing" },
+  PROXIMATE: { vessel: "missing", moist: "missing", dry: "missing", char: "missing", ash: "missing" },
+  "BASIS.CONVERT": {
+    value: "0 is 0",
+    from: "missing",
+    to: "missing",
+    moistureReceived: "left out",
+    moistureAnalysis: "left out",
+    ash: "left out",
+    quantity: "left out",
+  },
+  ZERODRIFT: {
+    reading: "missing",
+    zeroBefore: "0 is 0",
+    zeroAfter: "0 is 0",
+    timeBefore: "0 is 0, else left out",
+    time: "left out",
+    timeAfter: "left out",
+  },
+  BLANKCORRECTED: { loss: "missing", blankLoss: "0 is 0", u: "left out" },
+  AIRDENSITY: { temperature: "0 is 0", pressure: "missing", humidity: "0 is 0", formula: "left out" },
+  BUOYANCY: { reading: "missing", density: "missing", airDensity: "left out", referenceDensity: "left out" },
+  HOTWEIGHING: { temperatureDifference: "0 is 0", rate: "left out" },
+  "READING.U": { readability: "missing", repeatability: "left out", linearity: "left out", tared: "left out" },
+  "LOSSFRACTION.U": { vessel: "missing", before: "missing", after: "missing", u: "missing" },
+  "SAMPLE.MINIMUM": { u: "missing", wantedU: "missing", expectedLoss: "left out", k: "left out" },
+  "CHANGE.SIGNIFICANT": { before: "missing", after: "missing", u: "missing", k: "left out" },
+  REPLICATES: { values: "column of results", repeatabilitySd: "left out", zeros: "left out" },
+  GRUBBS: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out" },
+  DIXON: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out" },
+  TYPICALRANGE: { quantity: "in words", value: "in words", feedstock: "left out" },
+};

@@ -26,6 +26,7 @@ function leaveToCalculate(cell: Cell): void {
 }
 
 const agrees = (other: unknown, ours: CellReading["value"]): boolean => {
+  if (typeof other === "object" && other !== null && "error" in other) return other.error === ours;
   if (typeof ours !== "number") return (other ?? "") === (ours ?? "");
   return typeof other === "number" && Math.abs(other - ours) <= WITHIN * Math.max(Math.abs(ours), 1);
 };

@@ -1,3 +1,4 @@
+import { placeOf } from "../../src/runsheet/expressions/formulaText";
 import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet } from "./openRunSheet";
 
@@ -14,20 +15,28 @@ const title = ({ kind, replicates, weighIns, panZeros, temperatures }: RunSheetO
   `${kind}, ${replicates} samples, ${weighIns} weigh-ins${panZeros ? ", pan zeros" : ""}${temperatures ? ", temperatures" : ""}`;
 
 describe("A run sheet just inserted", () => {
-  it("works out one thing already: how well one weighing is known, from the readability it was made for", async () => {
-    const sheet = await openRunSheet(usual);
-    // zero and load each rounded to 0.01 g: sqrt(2 / 12) * 0.01
-    expect((await sheet.calculated()).map(({ value }) => value)).toEqual([expect.closeTo(0.00408248, 8)]);
-    sheet.close();
-  });
-
   it.each(sheets.map((options) => [title(options), options] as const))(
-    "shows no error and no other calculated value: %s",
+    "shows no error, no number but those of its balance, and otherwise only what comes next: %s",
     async (_, options) => {
       const sheet = await openRunSheet(options);
-      expect((await sheet.calculated()).map(({ cell, error }) => [cell, error])).toEqual([[await sheet.cellOf("One weighing, ± (g), k = 1"), ""]]);
+      const shown = await sheet.calculated();
+      expect(shown.filter(({ error }) => error !== "")).toEqual([]);
+      const { u, explained } = sheet.sheet.working;
+      const numbers = new Map(shown.flatMap(({ cell, value }) => (typeof value === "number" && value !== 0 ? [[cell, value]] : [])));
+      const next = numbers.get(placeOf(sheet.sheet.working.next));
+      const phases = [sheet.sheet.charring, sheet.sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
+      // Minutes held, one a firing where nothing is typed, keep the firings in their order.
+      const held = phases.flatMap(({ rows }) => Array.from({ length: rows.last - rows.first + 1 }, (_row, index) => index + 1));
+      // zero and load each rounded to 0.01 g: sqrt(2 / 12) * 0.01, and 2 sqrt 2 times that
+      expect([numbers.get(placeOf(u)), numbers.get(placeOf(explained))]).toEqual([expect.closeTo(0.00408248, 8), expect.closeTo(0.01154701, 8)]);
+      expect(next).toBe(sheet.sheet.rows.drying.vessel);
+      expect([...numbers.values()].slice(3)).toEqual(held);
+      const printed = shown.filter(({ cell, value }) => typeof value === "string" && value !== "" && (cell.match(/^[A-Z]+/)?.[0] ?? "").length === 1);
+      expect(printed.map(({ value }) => value)).toEqual(
+        expect.arrayContaining([`► Next: weigh the empty vessels, row ${sheet.sheet.rows.drying.vessel}`, "No answer yet: nothing has been weighed."]),
+      );
       const formulas = (await sheet.workbook.readUsed(sheet.name)).rows.flat().filter(({ formula }) => formula !== "");
-      expect(formulas.length).toBeGreaterThan(options.replicates * options.weighIns);
+      expect(formulas.length).toBeGreaterThan(options.weighIns);
       sheet.close();
     },
     60_000,

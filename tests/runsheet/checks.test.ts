@@ -454,7 +454,8 @@ function warm(...readings: readonly (readonly [room: number, sample: number])[])
 }
 
 describe.each(Object.entries(FINDINGS))("The check %s", (name, rows) => {
-  it.each(rows)("on %s", (_title, fill, says, options = {}) => {
+  // As many as four parts a row, which the types of it.each take for an array of any of them.
+  it.each(rows.map((row) => [row[0], row] as const))("on %s", (_title, [, fill, says, options = {}]) => {
     const run = plainRun(options);
     fill(run);
     const [verdict, finding] = run.check(name as CheckName);

@@ -1,7 +1,13 @@
-// The runs here are invented: prunings from a community orchard, dried in its oven and charred in its kiln.
-import { readWeighings } from "../../src/runsheet/reading/readWeighings";
+// Through the local workbook's engine, box by box. The runs are invented: prunings from a community orchard.
+import { cell } from "../../src/runsheet/expressions/Expression";
+import { placeOf } from "../../src/runsheet/expressions/formulaText";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { readWeighings } from "../../src/runsheet/reading/readWeighings";
+import { stripCell } from "../../src/runsheet/formulas/strip";
 import { openRunSheet, type OpenRunSheet } from "./openRunSheet";
+
+// Typing and calculating weighing by weighing takes a while on a busy machine.
+jest.setTimeout(60_000);
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 1 };
 
@@ -9,265 +15,145 @@ let sheet: OpenRunSheet;
 const opened = async (options: Partial<RunSheetOptions> = {}): Promise<void> => void (sheet = await openRunSheet({ ...usual, ...options }));
 afterEach(() => sheet.close());
 
-const shown = async (label: string, heading?: string) => (await sheet.result(label, heading)).shown;
-const value = async (label: string, heading?: string) => (await sheet.result(label, heading)).value;
-const row = async (number: number, sample = 1) =>
-  Promise.all(
-    ["Elapsed (min)", "Sample (g)", "Change since last (g)", "Steady yet"].map(
-      async (heading) => (await sheet.inTable(number, heading, sample)).shown,
-    ),
-  );
-const errors = async () => (await sheet.calculated()).filter(({ error }) => error !== "").map(({ cell, error, message }) => [cell, error, message]);
+const says = async (row: number) => (await sheet.read(cell(row, sheet.sheet.columns.verdict))).shown;
+const errors = async () => (await sheet.calculated()).filter(({ error }) => error !== "").map(({ cell: at, error, message }) => [at, error, message]);
 
-/** Plum prunings, one tin: vessel 25.00 g, moist 65.20 g, dry 51.21 g. */
+/** Plum prunings, one tin: vessel 25.00 g, moist 65.20 g, dry 51.21 g. Clock times are typed as text, as a person does. */
 async function dryPlum(): Promise<void> {
-  await sheet.fillIn("Empty vessel (g)", 25);
-  await sheet.weighIn(1, "9:00", 65.2);
-  await sheet.weighIn(2, "9:30", 55.31);
-  await sheet.weighIn(3, "10:00", 52.1);
-  await sheet.weighIn(4, "10:30", 51.22);
-  await sheet.weighIn(5, "11:00", 51.21);
+  await sheet.vessel(25);
+  for (const [index, grams] of [65.2, 55.31, 52.1, 51.22, 51.21].entries())
+    await sheet.round(index + 1, `${9 + Math.floor(index / 2)}:${index % 2 ? "30" : "00"}`, grams);
 }
 
 describe("A run sheet filled in weighing by weighing", () => {
-  it("follows the sample row by row and tells when it is steady", async () => {
+  it("follows the sample round by round and tells when it is dry", async () => {
     await opened();
-    await sheet.fillIn("Empty vessel (g)", 25);
-    await sheet.weighIn(1, "9:00", null);
-    expect(await row(1)).toEqual(["0", "", "", ""]);
-    await sheet.weighIn(1, null, 65.2);
-    expect(await row(1)).toEqual(["0", "40.20", "", "first"]);
-    expect(await shown("Steady since weigh-in")).toBe("not yet");
-
-    await sheet.weighIn(2, "9:30", 55.31);
-    expect(await row(2)).toEqual(["30", "30.31", "-9.89", "not yet"]);
-    await sheet.weighIn(3, "10:00", 52.1);
-    expect(await row(3)).toEqual(["60", "27.10", "-3.21", "not yet"]);
-    await sheet.weighIn(4, "10:30", 51.22);
-    expect(await row(4)).toEqual(["90", "26.22", "-0.88", "not yet"]);
-    expect(await shown("Moisture, wet basis")).toBe("");
-
-    await sheet.weighIn(5, "11:00", 51.21);
-    expect(await row(5)).toEqual(["120", "26.21", "-0.01", "steady"]);
-    expect(await value("Steady since weigh-in")).toBe(5);
-    expect(await row(6)).toEqual(["", "", "", ""]);
+    await sheet.vessel(25);
+    expect((await sheet.head()).slice(0, 2)).toEqual(["► Next: round 1, row 12", "No answer yet: nothing has been weighed."]);
+    await sheet.round(1, "9:00", 65.2);
+    expect([await says(12), (await sheet.head())[1]]).toEqual(["all in; into the oven", "Drying. One round weighed: no answer yet."]);
+    await sheet.round(2, "9:30", 55.31);
+    expect([await says(13), (await sheet.head())[0]]).toEqual(["still losing 9.89 g", "► Next: round 3 at about 10:00, row 14"]);
+    // 9.89 of 40.20 g
+    expect((await sheet.head())[1]).toBe("Drying. Lost so far 24.6 % of the moist weight, and not shown dry: no answer yet.");
+    await sheet.round(3, "10:00", 52.1);
+    await sheet.round(4, "10:30", 51.22);
+    expect((await sheet.share("moistureWet")).shown).toBe("");
+    await sheet.round(5, "11:00", 51.21);
+    expect([await says(16), await says(sheet.sheet.rows.drying.total)]).toEqual(["no loss that counts", "✓ dry since round 5"]);
+    expect((await sheet.share("moistureWet")).shown).toBe("34.80%");
     expect(await errors()).toEqual([]);
   });
 
-  it("gives moisture as reckoned by hand", async () => {
-    await opened({ kind: "drying" });
-    await dryPlum();
-    // (65.20 - 51.21) / (65.20 - 25.00) = 13.99 / 40.20; 13.99 / (51.21 - 25.00) = 13.99 / 26.21
-    expect(await value("Moisture, wet basis")).toBeCloseTo(0.34801, 5);
-    expect(await value("Moisture, dry basis")).toBeCloseTo(0.53377, 5);
-    expect([await shown("Moisture, wet basis"), await shown("Moisture, dry basis")]).toEqual(["34.8%", "53.4%"]);
-  });
-
-  it("gives volatile fraction, char yield and ash as reckoned by hand, each as soon as it is weighed", async () => {
+  it("goes on to char and ash, fired until nothing more leaves, and to the vessel weighed again", async () => {
     await opened();
     await dryPlum();
-    expect(await shown("Char yield of dry sample")).toBe("");
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    // char 32.53 - 25.00 = 7.53 of 26.21 g dry; volatile (51.21 - 32.53) / 26.21 = 18.68 / 26.21
-    expect(await value("Char yield of dry sample")).toBeCloseTo(0.287295, 6);
-    expect(await value("Volatile fraction of dry sample")).toBeCloseTo(0.712705, 6);
-    expect([await shown("Char yield, ash-free"), await shown("Ash of dry sample")]).toEqual(["", ""]);
-    await sheet.fillIn("Vessel + ash (g)", 25.4);
-    // ash 0.40 g: (32.53 - 25.40) / (51.21 - 25.40) = 7.13 / 25.81; 0.40 / 26.21
-    expect(await value("Char yield, ash-free")).toBeCloseTo(0.27625, 5);
-    expect(await value("Ash of dry sample")).toBeCloseTo(0.01526, 5);
+    await sheet.fire("charring", 1, 32.9, { lit: "12:00", set: 450, measured: 438, held: 60, quiet: "13:10", opened: "14:20", seen: "white smoke" });
+    expect((await sheet.head())[1]).toBe("At least 69.9 % of the dry sample has left as vapour so far; charring is not shown finished.");
+    await sheet.fire("charring", 2, 32.54);
+    await sheet.fire("charring", 3, 32.53);
+    expect((await sheet.head())[1]).toBe("71.271 % ± 0.039 % (95 %) of the dry sample left as vapour; 28.729 % stayed. 1 sample.");
+    await sheet.fire("ashing", 1, 25.41);
+    await sheet.fire("ashing", 2, 25.4);
+    expect([await sheet.together("charYieldAshFree"), await sheet.together("ash")]).toEqual(["27.625 % ± 0.040 %", "1.526 % ± 0.044 %"]);
+    const { end, composition } = sheet.sheet;
+    if (end) await sheet.type(end.vessel(1), 25);
+    expect((await sheet.head())[0]).toBe("Run complete: all weighings are in");
+    if (composition) await sheet.type(composition.formula, "C6H10O5");
+    expect((await sheet.head())[4]).toBe("Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.");
+    expect((await sheet.head())[2]).toBe("✓ Checks: 15 in order, 1 with nothing to look at yet.");
     expect(await errors()).toEqual([]);
   });
 
-  it("sets closed charring against open burning once a composition is given, and both sides close", async () => {
-    await opened();
-    await dryPlum();
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    await sheet.fillIn("Vessel + ash (g)", 25.4);
-    expect(await shown("Open: oxygen taken up (g)")).toBe("");
-    await sheet.fillIn("Formula of what burns", "C6H10O5");
-    // 25.81 g burn. Cellulose takes up 6 * 31.998 / 162.141 = 1.18408 g oxygen per g: 30.56 g; air 30.561 / 0.2314.
-    expect(await shown("Closed: char left (g)")).toBe("7.53");
-    expect(await shown("Closed: left as vapour (g)")).toBe("18.68");
-    expect(await shown("Open: oxygen taken up (g)")).toBe("30.56");
-    expect(await shown("Open: air that brings it (g)")).toBe("132.07");
-    expect(await shown("Open: ash left (g)")).toBe("0.40");
-    // CO2 6 * 44.009 / 162.141 * 25.81 = 42.03 g and H2O 5 * 18.015 / 162.141 * 25.81 = 14.34 g
-    expect(await shown("Open: gases leaving (g)")).toBe("56.37");
-    // in 26.21 + 30.56, out 0.40 + 56.37
-    expect([await shown("Open: sample and oxygen, in (g)"), await shown("Open: all together, out (g)")]).toEqual(["56.77", "56.77"]);
+  it("takes the word tared for a vessel", async () => {
+    await opened({ kind: "drying" });
+    await sheet.vessel("tared");
+    for (const [index, grams] of [40.2, 26.22, 26.21].entries()) await sheet.round(index + 1, `9:${index * 2}0`, grams);
+    await sheet.round(3, "10:00", null);
+    expect((await sheet.share("moistureWet")).value).toBeCloseTo(13.99 / 40.2, 9);
     expect(await errors()).toEqual([]);
   });
 
-  it("takes an ultimate analysis in place of the formula, and waits for carbon and hydrogen both", async () => {
-    await opened({ kind: "charring" });
-    await dryPlum();
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    await sheet.fillIn("Carbon (fraction of dry)", 0.488);
-    expect(await shown("Open: oxygen taken up (g)")).toBe("");
-    expect(await errors()).toEqual([]);
-    await sheet.fillIn("Hydrogen (fraction of dry)", 0.061);
-    expect(await shown("Open: oxygen taken up (g)")).toBe("");
-    expect(await errors()).toEqual([]);
-    await sheet.fillIn("Oxygen (fraction of dry)", 0.441);
-    // 2.66406 * 0.488 + 7.93601 * 0.061 - 0.441 = 1.34316 g per g dry, of 26.21 g; 1 - 0.488 - 0.061 - 0.441 = 0.010 not analysed
-    expect(await shown("Dry sample (g)")).toBe("26.21");
-    expect(await shown("Open: oxygen taken up (g)")).toBe("35.20");
-    expect(await shown("Open: not in the analysis (g)")).toBe("0.26");
-    expect(await errors()).toEqual([]);
-  });
-
-  it("keeps samples apart and gives mean and standard deviation once two are finished", async () => {
-    await opened({ kind: "drying", replicates: 3 });
-    await dryPlum();
-    expect(await shown("Moisture, wet basis", "Mean")).toBe("");
-    await sheet.fillIn("Empty vessel (g)", 24.8, 2);
-    for (const [index, grams] of [60.1, 50.02, 47.7, 47.68].entries())
-      await sheet.weighIn(index + 1, `9:${["05", "35"][index % 2]}`.replace("9", String(9 + Math.floor(index / 2))), grams, 2);
-    expect(await row(4, 2)).toEqual(["90", "22.88", "-0.02", "steady"]);
-    // (60.10 - 47.68) / (60.10 - 24.80) = 12.42 / 35.30 = 0.35184; mean with 0.34801; deviation 0.00383 / sqrt 2
-    expect(await value("Moisture, wet basis", "Sample 2")).toBeCloseTo(0.35184, 5);
-    expect(await value("Moisture, wet basis", "Mean")).toBeCloseTo(0.34993, 5);
-    expect(await value("Moisture, wet basis", "Standard deviation")).toBeCloseTo(0.00271, 5);
-    expect(await shown("Moisture, wet basis", "Sample 3")).toBe("");
-    expect(await errors()).toEqual([]);
-  });
-});
-
-describe("A run sheet's clock", () => {
-  beforeEach(() => opened({ kind: "drying" }));
-  const elapsed = async (clocks: readonly (string | number)[]) => {
-    for (const [index, clock] of clocks.entries()) await sheet.weighIn(index + 1, clock, null);
-    return Promise.all(clocks.map(async (_, index) => (await sheet.inTable(index + 1, "Elapsed (min)")).value));
-  };
-
-  it("runs on past midnight, as often as needed", async () => {
-    expect(await elapsed(["23:10", "23:40", "0:10", "0:40", "18:40", "6:40"])).toEqual([0, 30, 60, 90, 1170, 1890]);
-  });
-
-  it("takes dates with times, also with days between", async () => {
-    // 46000 is a date in 2025; .9 is 21:36, .925 is 22:12
-    expect(await elapsed([46000.9, 46000.925, 46003.025])).toEqual([0, 36, 3060]);
-  });
-
-  it("starts at midnight as at any other time", async () => {
-    expect(await elapsed(["0:00", "0:30"])).toEqual([0, 30]);
-  });
-
-  it("skips a weigh-in whose clock is missing without losing the later ones", async () => {
-    await sheet.weighIn(1, "9:00", null);
-    await sheet.weighIn(3, "10:00", null);
-    expect([(await row(2))[0], (await row(3))[0]]).toEqual(["", "60"]);
-  });
-});
-
-describe("A run sheet that is not yet in order", () => {
-  it("waits for the vessel, whatever else is filled in", async () => {
-    await opened();
-    await sheet.weighIn(1, "9:00", 65.2);
-    await sheet.weighIn(2, "9:30", 55.31);
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    await sheet.fillIn("Vessel + ash (g)", 25.4);
-    expect(await row(2)).toEqual(["30", "", "", ""]);
-    expect(await shown("Char yield of dry sample")).toBe("");
-    expect(await errors()).toEqual([]);
-  });
-
-  it("gives no yield before the sample is dry", async () => {
-    await opened();
-    await sheet.fillIn("Empty vessel (g)", 25);
-    await sheet.weighIn(1, "9:00", 65.2);
-    await sheet.weighIn(2, "9:30", 55.31);
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    expect([await shown("Steady since weigh-in"), await shown("Char yield of dry sample")]).toEqual(["not yet", ""]);
-  });
-
-  it("names a row that was left out", async () => {
+  it("names the row of a bare number pasted for a time, of a time out of order and of twelve hours between", async () => {
     await opened({ kind: "drying" });
     await dryPlum();
-    await sheet.weighIn(7, "12:00", 51.2);
-    expect(await row(7)).toEqual(["180", "26.20", "", "a row is missing"]);
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["", ""]);
-    expect(await errors()).toEqual([]);
+    await sheet.round(6, 9.3, 51.21);
+    expect(await sheet.check("times")).toEqual(["? doubt", "? B17 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."]);
+    await sheet.round(6, "10:45", null);
+    expect((await sheet.check("times"))[1]).toMatch(/^\? B17 comes 23 h 45 min after the round before; planned 30 min\./);
+    await sheet.round(6, "23:00", null);
+    expect((await sheet.check("times"))[1]).toMatch(/^\? B17 comes 12 h 0 min after the round before/);
+    expect((await sheet.head()).slice(1, 3)).toEqual([expect.stringMatching(/^\? In doubt: 34\.8/), expect.stringMatching(/^\? 1 of 10 checks: B17 comes 12 h/)]);
+    await sheet.round(6, "11:30", null);
+    expect(await sheet.check("times")).toEqual(["✓ in order", ""]);
   });
 
-  it("says when a weight or a clock was pasted as text", async () => {
+  it("keeps whole days between a bare round 1 on the run's date and a later round with its own", async () => {
+    await opened({ kind: "drying" });
+    await sheet.type(sheet.sheet.setup.date, 46_347);
+    await sheet.round(1, "9:00", null);
+    await sheet.round(2, 46_350 + 9.5 / 24, null);
+    const minutes = await sheet.read(cell(13, sheet.sheet.columns.elapsed));
+    expect(minutes.value).toBe(3 * 1440 + 30);
+  });
+
+  it("withholds the answer where char and ash were swapped, and marks the lines they stand in", async () => {
+    await opened({ replicates: 2 });
+    for (const sample of [1, 2]) {
+      await sheet.vessel(25, sample);
+      for (const [index, grams] of [65.2, 51.22, 51.21].entries()) await sheet.round(index + 1, `${9 + index}:00`, grams, sample);
+    }
+    await sheet.fire("charring", 1, 32.54, {}, 1);
+    await sheet.fire("charring", 2, 32.53, {}, 1);
+    await sheet.fire("charring", 1, 25.41, {}, 2);
+    await sheet.fire("charring", 2, 25.4, {}, 2);
+    await sheet.fire("ashing", 1, 25.4, {}, 1);
+    await sheet.fire("ashing", 1, 32.53, {}, 2);
+    expect((await sheet.head()).slice(1, 3)).toEqual([
+      "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
+      expect.stringMatching(/^▲ \d of 17 checks: Sample 2: ash, D34, is above char, D27\. Swapped\? Weigh both again, cold\.$/),
+    ]);
+    expect([(await sheet.share("volatile", 1)).shown, (await sheet.share("volatile", 2)).shown, await sheet.together("volatile")]).toEqual([
+      "71.27%",
+      "withheld",
+      "none: a weight contradicts",
+    ]);
+  });
+
+  it("names a calculated cell that was typed over", async () => {
     await opened({ kind: "drying" });
     await dryPlum();
-    await sheet.weighIn(6, "11:30", "'51,20");
-    expect(await row(6)).toEqual(["150", "", "", "weight is not a number"]);
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["weight is not a number", ""]);
-    await sheet.weighIn(6, "half past", 51.2);
-    expect(await row(6)).toEqual(["", "26.20", "-0.01", "clock is not a time"]);
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["clock is not a time", ""]);
-    expect(await errors()).toEqual([]);
+    await sheet.type(sheet.sheet.drying.lost(14, 1), 3.2);
+    expect(await sheet.check("typedOver")).toEqual(["? doubt", "? F14 was typed over: its formula is gone. Undo, or copy the cell beside it here."]);
   });
 
-  it("shows the function's own message for a weighing below the vessel", async () => {
+  it("names a cell that shows an error, and goes on with the others", async () => {
     await opened({ kind: "drying" });
     await dryPlum();
-    await sheet.weighIn(6, "11:30", 5.12);
-    expect(await sheet.inTable(6, "Steady yet")).toMatchObject({
-      error: "#VALUE!",
-      message: expect.stringMatching(/^weights: row 6 holds 5\.12 g, not more than vessel, 25 g\. /),
-    });
-    expect(await shown("Moisture, wet basis")).toBe("");
+    await sheet.type(sheet.sheet.drying.box(17, 1), "=1/0");
+    expect(await sheet.check("rows")).toEqual(["? doubt", "? C17 shows an error. Type the weight again, in grams."]);
+    expect((await sheet.head())[2]).toMatch(/C17 shows an error/);
   });
 
-  it("says when the limit is missing", async () => {
+  it("shows the function's own message where the criterion cannot serve", async () => {
     await opened({ kind: "drying" });
     await dryPlum();
-    await sheet.fillIn("Drying limit", "");
-    expect(await row(5)).toEqual(["120", "26.21", "-0.01", "run details missing"]);
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["run details missing", ""]);
-    expect(await errors()).toEqual([]);
+    await sheet.type(sheet.sheet.settings.criterion, "of last");
+    await sheet.type(sheet.sheet.settings.limit, 0.1);
+    expect((await sheet.read(sheet.sheet.drying.steady(1))).message).toMatch(/^limit: 0\.1 /);
+    expect((await sheet.check("dryness"))[1]).toBe(`? Sample 1: cannot be judged. Select ${placeOf(sheet.sheet.drying.steady(1))} and read under This cell why.`);
   });
 
-  it("says when the balance is too coarse for the limit, and gives no moisture", async () => {
-    await opened({ kind: "drying", readability: 0.1 });
-    await sheet.fillIn("Drying criterion", "of last");
-    await sheet.fillIn("Drying limit", 0.001);
-    await dryPlum();
-    expect((await row(5))[3]).toBe("balance too coarse");
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["balance too coarse", ""]);
-    expect(await errors()).toEqual([]);
-  });
-
-  it("does not take a gain for a steady weight", async () => {
-    await opened({ kind: "drying" });
-    await dryPlum();
-    await sheet.weighIn(6, "11:30", 51.3);
-    expect(await row(6)).toEqual(["150", "26.30", "0.09", "gain"]);
-    expect([await shown("Steady since weigh-in"), await shown("Moisture, wet basis")]).toEqual(["gain", ""]);
-  });
-
-  it("compares only weighings at least the planned interval apart", async () => {
-    await opened({ kind: "drying" });
-    await sheet.fillIn("Empty vessel (g)", 25);
-    for (const [index, grams] of [65.2, 65.19, 65.19, 65.18].entries()) await sheet.weighIn(index + 1, `9:${index}0`, grams);
-    expect([(await row(2))[3], (await row(3))[3], (await row(4))[3]]).toEqual(["too soon to tell", "too soon to tell", "steady"]);
-  });
-
-  it("shows the function's own message for weighings in the wrong order", async () => {
-    await opened();
-    await dryPlum();
-    await sheet.fillIn("Vessel + char (g)", 53);
-    expect(await sheet.result("Char yield of dry sample")).toMatchObject({
-      error: "#VALUE!",
-      message: "char: 53 g is more than dry, 51.21 g. Check for swapped cells or regained moisture.",
-    });
-    await sheet.fillIn("Vessel + char (g)", 32.53);
-    await sheet.fillIn("Vessel + ash (g)", 33);
-    expect(await shown("Ash of dry sample")).toBe("check the ash weighing");
-    expect(await sheet.result("Char yield, ash-free")).toMatchObject({
-      error: "#VALUE!",
-      message: "ash: 33 g is more than char, 32.53 g. Check for swapped cells or regained moisture.",
-    });
+  it("says how to go on where its table is full", async () => {
+    await opened({ kind: "drying", weighIns: 3 });
+    await sheet.vessel(25);
+    for (const [index, grams] of [65.2, 51.22, 51.3].entries()) await sheet.round(index + 1, `${9 + index}:00`, grams);
+    expect((await sheet.head())[0]).toBe("► Table full, not dry: insert a copy of row 14 below it, and go on");
   });
 });
 
 describe("readWeighings(reading)", () => {
-  it("gives the minutes and grams of every sample's weigh-ins so far", async () => {
+  it("gives the minutes and grams of every sample's rounds so far, and not those planned", async () => {
     await opened({ replicates: 2 });
     const reading = () => sheet.workbook.readUsed(sheet.name);
     expect(readWeighings(await reading())).toEqual([
@@ -279,6 +165,16 @@ describe("readWeighings(reading)", () => {
     expect(first?.points.map(({ minutes }) => minutes)).toEqual([0, 30, 60, 90, 120]);
     expect(first?.points.at(-1)?.grams).toBeCloseTo(26.21, 9);
     expect(second?.points).toEqual([]);
+  });
+
+  it("takes the masses corrected by pan zeros", async () => {
+    await opened({ panZeros: true, temperatures: true });
+    await dryPlum();
+    const strip = sheet.sheet.rows.drying.strip?.first ?? 0;
+    await sheet.type(stripCell(strip, "before"), 0.1);
+    await sheet.type(stripCell(strip, "after"), 0.1);
+    const [first] = readWeighings(await sheet.workbook.readUsed(sheet.name));
+    expect([first?.points[0]?.grams, first?.points[4]?.grams]).toEqual([expect.closeTo(40.1, 9), expect.closeTo(26.21, 9)]);
   });
 
   it("finds nothing on a sheet without drying tables", () => {

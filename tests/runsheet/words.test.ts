@@ -22,14 +22,10 @@ function quotedIn(file: string): string[] {
 
 // What is quoted elsewhere is a name, a format, a unit or an argument: never two words with a space between.
 const ARGUMENTS_AND_NAMES = [
-  "heating rate",
-  "expected loss",
-  "drying time",
-  "start temperature",
-  "oven temperature",
-  "kiln temperature",
-  "wanted uncertainty",
-  "char yield",
+  ...["heating rate", "expected loss", "drying time", "start temperature", "oven temperature", "kiln temperature", "wanted uncertainty"],
+  ...["char firings", "ash firings", "temperature at the balance"],
+  // A criterion of CONSTANTWEIGHT, and what is looked for in what was noted.
+  ...["per hour", "*white edge*", "*no white edge*"],
 ];
 
 test.each(others)("%s holds no words of the sheet", (file) => {
@@ -62,113 +58,88 @@ test("the cautions of each kind of run, in full", () => {
     ashing: [...drying, ...charring, ashing, last],
   });
   for (const kind of RUN_KINDS) {
-    const printed = buildRunSheet({ ...USUAL, kind }).cells.filter(({ style, content }) => style === "caution" && content !== undefined);
+    const printed = buildRunSheet({ ...USUAL, kind }).cells.filter(({ style, content }) => style === "runCaution" && content !== undefined);
     expect(printed.map(({ content }) => content)).toEqual(cautions[kind]);
   }
 });
 
 describe("What a sheet prints", () => {
-  const plan = buildRunSheet({ ...USUAL, replicates: 2, panZeros: true, temperatures: true });
-  const printed = (style: string) => plan.cells.filter((cell) => cell.style === style).flatMap(({ content }) => content ?? []);
+  const plan = buildRunSheet({ ...USUAL, replicates: 2, weighIns: 3, panZeros: true, temperatures: true });
+  const rowOf = (at: string): number => Number(at.replace(/\D/g, ""));
+  const inColumn = (column: string): unknown[] =>
+    plan.cells
+      .filter(({ cell: at, content }) => at.replace(/\d/g, "") === column && content !== undefined)
+      .sort((one, other) => rowOf(one.cell) - rowOf(other.cell))
+      .map(({ content }) => content);
 
   it("is called by its labels, from top to bottom", () => {
-    const [details, results, checks] = [
-      [
-        "Date",
-        "Operator",
-        "Sample",
-        "Vessel",
-        "Vessel material",
-        "Balance readability (g)",
-        "Balance repeatability (g)",
-        "Wanted uncertainty (k = 2)",
-      ],
-      [
-        "Moisture, wet basis",
-        "Moisture, dry basis",
-        "Volatile fraction of dry sample",
-        "Char yield of dry sample",
-        "Char yield, ash-free",
-        "Ash of dry sample",
-      ],
-      ["Vessel and sample", "Order of weights", "Gain while drying", "Steady", "Balance fine enough", "Typical range", "Vessel and temperature"],
-    ];
-    const sample = [
-      ...["Pan zero before vessel (g)", "Empty vessel (g)", "Pan zero after vessel (g)", "Empty vessel, drift-corrected (g)"],
-      ...[1, 2, 3, 4, 5, 6, 7, 8],
-      ...["Still to dry (a prediction)", "Vessel + dry sample (g)", "Kiln set (°C)", "Heating started (clock)", "Vent stopped smoking (clock)"],
-      ...[
-        "Cold, vessel opened (clock)",
-        "Pan zero before char (g)",
-        "Vessel + char (g)",
-        "Pan zero after char (g)",
-        "Vessel + char, drift-corrected (g)",
-      ],
-      ...["Ashing furnace set (°C)", "Pan zero before ash (g)", "Vessel + ash (g)", "Pan zero after ash (g)", "Vessel + ash, drift-corrected (g)"],
-    ];
-    expect(printed("label")).toEqual([
-      ...[...details, "Planned interval (min)", "Oven temperature (°C)", "Drying criterion", "Drying limit", "One weighing, ± (g), k = 1"],
-      ...["Steady since weigh-in", ...results, ...results.map(() => "± standard uncertainty (k = 1)")],
-      ...[...checks, "Closure against open burning", "Pan zeros", "Cold when weighed"],
-      ...[...results, ...sample, ...sample],
-      ...["Formula of what burns", "Carbon (fraction of dry)", "Hydrogen (fraction of dry)", "Oxygen (fraction of dry)"],
-      ...["Nitrogen (fraction of dry)", "Sulfur (fraction of dry)", "Dry sample (g)", "Closed: char left (g)", "Closed: left as vapour (g)"],
-      ...["Open: oxygen taken up (g)", "Open: air that brings it (g)", "Open: ash left (g)", "Open: gases leaving (g)"],
-      ...["Open: not in the analysis (g)", "Open: sample and oxygen, in (g)", "Open: all together, out (g)"],
+    const rounds = ["Empty vessel, g", "Round 1: moist, g", "Round 2, g", "Round 3, g"];
+    const after = (count: number): string[] => Array.from({ length: count }, (_, index) => `After firing ${index + 1}, g`);
+    const firings = (count: number): string[] => Array.from({ length: count }, (_, index) => `Firing ${index + 1}`);
+    expect(inColumn("A")).toEqual([
+      ...["Drying, charring, ashing", "SET UP", "Date; who", "Material", "Samples, which are"],
+      ...["1 DRYING", ...rounds, "Dry sample, g", "balance and room", ...rounds],
+      ...["2 CHARRING: the fire", ...firings(3), "2 weighed when cold", ...after(3), "Char, g", "balance and room", ...after(3)],
+      ...["CAUTIONS", ...cautions.ashing],
+      ...["3 ASHING: the fire", ...firings(2), "3 weighed when cold", ...after(2), "Ash, g", "balance and room", ...after(2)],
+      ...["4 AT THE END", "Empty vessel again, g", "balance and room", "Empty vessel, g", "Notes"],
+      ...["RESULTS (shares)", "Water, of moist sample", "Water, to dry sample", "Left as vapour, of dry", "Stayed as char, of dry"],
+      ...["Char without its ash", "Ash, of dry", "CHECKS", "1  Vessel and sample", "2  Times in order", "3  No row left out"],
+      ...["4  No gain on heating", "5  Order of weights", "6  Shown dry", "7  Opened when cold", "8  Charring finished", "9  Ashing finished"],
+      ...["10  No air got in", "11  Vessel at the end", "12  Samples agree", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it"],
+      ...["16  Analysis", "17  Pan zeros", "18  Cold when weighed", "19  Nothing typed over"],
+      ...["SETTINGS", "Balance step, g", "Repeatability, g", "Wanted ±, 95 %", "Rounds apart, min", "Criterion", "Limit", "Oven, °C"],
+      ...["Vessel", "Vessel made of", "Closed after quiet, min", "Method's own s"],
+      ...["OPEN FIRE", "Carbon, %", "Hydrogen, %", "Oxygen, %", "Nitrogen, %", "Sulfur, %", "Each known to ±, %", "Formula instead"],
+      ...["CURVES", "VESSELS", "soda-lime glass", "borosilicate glass 3.3", "fused quartz", "glazed porcelain", "sintered alumina", "tinned steel"],
+      ...["mild steel", "stainless steel 18/8", "aluminium", "nickel", "graphite"],
+      "For a sound vessel, heated and cooled slowly. The maker's own figure comes first; molten salts, alkali and reducing gas lower it.",
     ]);
   });
 
-  it("stands under headings", () => {
-    expect(printed("heading")).toEqual([
-      "Cautions",
-      "Run details",
-      "Results, each with its ± standard uncertainty (k = 1)",
-      "Checks",
-      "Replicates",
-      "Sample 1",
-      "Sample 2",
-      "Closed charring against open burning",
-      "Vessel materials",
+  it("has its tables under these headings", () => {
+    const headings = (label: string): unknown[] => {
+      const row = rowOf(plan.cells.find(({ content }) => content === label)?.cell ?? "");
+      const band = plan.cells.filter(({ cell: at, style, content }) => rowOf(at) === row && style?.includes("Band") && content !== undefined);
+      return band.map(({ content }) => content).slice(1);
+    };
+    const samples = ["Sample 1", "Sample 2"];
+    expect(headings("1 DRYING").sort()).toEqual(["Clock", ...samples, "1 lost, g", "2 lost, g", "What the sheet says"].sort());
+    expect(headings("balance and room")).toEqual(["Zero before, g", "Zero after, g", "Room, °C", "Sample, °C", "taken off, g", "Cold enough"]);
+    expect(headings("2 CHARRING: the fire")).toEqual(["Lit (clock)", "Set to, °C", "At sample, °C", "Held, min", "Vent quiet", "Opened, cold", "Seen (smoke, edges)"]);
+    expect(headings("2 weighed when cold").sort()).toEqual([...samples, "1 lost, g", "2 lost, g", "What the sheet says"].sort());
+    expect(headings("4 AT THE END").sort()).toEqual([...samples, "1 gain, g", "2 gain, g", "What the sheet says"].sort());
+    expect(headings("RESULTS (shares)").sort()).toEqual(["Trust", ...samples, "1 ± 95 %", "2 ± 95 %", "Together"].sort());
+    expect(headings("CHECKS")).toEqual(["Verdict", "What was found, where, and what to do"]);
+    expect(headings("OPEN FIRE").sort()).toEqual(["Of dry, %", "from an analysis, or type a formula", "1 grams", "2 grams", "What the sheet says"].sort());
+  });
+
+  it("says beside each setting what it is for", () => {
+    const from = rowOf(plan.cells.find(({ content }) => content === "SETTINGS")?.cell ?? "");
+    const help = plan.cells.filter(({ cell: at, style, content }) => style === "runBeside" && rowOf(at) > from && rowOf(at) <= from + 11 && content !== undefined && content !== "");
+    expect(help.map(({ content }) => content)).toEqual([
+      "smallest step of the display",
+      "scatter of one weight put on ten times; blank: the ± is rounding only",
+      "of the share that left; weighing and scatter are held against it",
+      "as planned; a round far off it is questioned",
+      "what dry, and fired to the end, are judged by",
+      "largest change that counts as none: display steps, or as the criterion says",
+      "what the oven is set to",
+      "held against the temperatures; list at the foot of the sheet",
+      "shortest time closed after the vent went quiet; local practice",
+      "scatter of repeats in earlier work; blank if not known",
     ]);
-    const table = [
-      ...["Weigh-in", "Clock", "Elapsed (min)", "Pan zero before (g)", "Vessel + sample (g)", "Pan zero after (g)", "Room (°C)"],
-      ...["Sample when weighed (°C)", "Sample, drift-corrected (g)", "Change since last (g)", "Steady yet", "Cold enough", "Notes"],
-    ];
-    expect(printed("columnHeading")).toEqual([
-      ...["Share or count", "Sample 1", "Sample 2", "Mean", "Standard deviation"],
-      ...["Share", "Finished, n", "Range", "Method's s, from earlier work", "Critical range, 95 %", "Verdict"],
-      ...[...table, ...table, "For the weighed sample", "Sample 1", "Sample 2", "Material", "Stands up to (°C)", "Source"],
-    ]);
-    const working = ["For the chart (min)", "For the chart (g)", "Vessel + sample, drift-corrected (g)", "Above the room (°C)"];
-    expect(printed("noteHeading")).toEqual(["Working, sample 1", "Working, sample 2", ...working, ...working]);
   });
 
   it.each([
-    ["drying", "Drying run", "Run sheet: drying", "Dry a weighed sample to constant weight and read off its moisture."],
-    [
-      "charring",
-      "Charring run",
-      "Run sheet: drying and charring",
-      "Dry a weighed sample to constant weight, char it without air, and read off what left as vapour and what stayed as char.",
-    ],
-    [
-      "ashing",
-      "Ashing run",
-      "Run sheet: drying, charring and ashing",
-      "Dry a weighed sample to constant weight, char it without air, burn the char to ash, and read off each share.",
-    ],
-  ] as const)("says what a run of %s is for", (kind, name, title, purpose) => {
+    ["drying", "Drying run", "Drying"],
+    ["charring", "Charring run", "Drying, charring"],
+    ["ashing", "Ashing run", "Drying, charring, ashing"],
+  ] as const)("names a run of %s", (kind, name, title) => {
     const own = buildRunSheet({ ...USUAL, kind });
-    expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 1, "B6"]);
-    expect(own.cells.slice(0, 4).map(({ cell, content }) => [cell, content])).toEqual([
-      ["A1", title],
-      ["A2", purpose],
-      ["A3", "Boxed: for you to fill in"],
-      ["B3", "Plain: calculated; stays empty until its inputs are there"],
-    ]);
-    expect(own.cells.at(-1)?.content).toBe(
-      "For a sound vessel, heated and cooled slowly. The maker's own figure comes first; molten salts, alkali and reducing gas lower it.",
-    );
-    expect(own.chart).toMatchObject({ title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", over: "D6:H18" });
+    expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
+    expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
+    expect(own.cells.filter(({ content }) => content === "Boxes left of the heavy line: you. Right of it: the sheet.")).toHaveLength(1);
+    expect(own.chart).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
   });
 });

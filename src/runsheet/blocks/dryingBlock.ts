@@ -30,7 +30,7 @@ export function dryingBlock(sheet: RunSheet): Block {
   const rounds = Array.from({ length: last - first + 1 }, (_, index) => first + index);
   const boxes = range(drying.box(first, 1), drying.box(last, options.replicates));
   const vessels = range(columns.box(vessel, 1), columns.box(vessel, options.replicates));
-  const { label, title, about, refusal, beside } = weighingWords.vessel;
+  const { label, title, prompt, refusal, beside } = weighingWords.vessel;
   const clocks = range(cell(first, CLOCK), cell(last, CLOCK));
   const roundWords = (of: typeof weighingWords.moistBox | typeof weighingWords.roundBox) => massWords("", of.title, of.about, options.readability);
   return together(
@@ -52,7 +52,7 @@ export function dryingBlock(sheet: RunSheet): Block {
         calculated(cell(total, columns.verdict), drySays(sheet), "runVerdictStrong"),
       ],
       entryRules: [
-        boxRule(vessels, { title, prompt: `${about} In grams.`, refusal }, vesselOr(vessels.from, sheet.settings.readability)),
+        boxRule(vessels, { title, prompt, refusal }, vesselOr(vessels.from, sheet.settings.readability)),
         boxRule(clocks, ...timeRule(isClock, clocks.from)),
         boxRule(range(boxes.from, drying.box(first, options.replicates)), roundWords(weighingWords.moistBox), masses(options.readability)),
         ...(last > first ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))] : []),

@@ -1,5 +1,5 @@
-import { all, any, isNumber, NOTHING, when } from "../expressions/choices";
-import { fn, is, reckon, retort } from "../expressions/Expression";
+import { all, any, isNumber, NOTHING } from "../expressions/choices";
+import { fn, is, reckon } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { analysedPercent, analysis, hasBoth, hasFormula, isAnalysed, LEAST_ANALYSED_PERCENT } from "../formulas/burning";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -19,13 +19,13 @@ const MISTAKE = "formula:";
 export function analysisCheck(sheet: RunSheet): Check | undefined {
   const { composition, samples, drying, working } = sheet;
   if (composition === undefined) return undefined;
-  const checked = retort("FORMULA.CHECK", composition.formula);
+  const { note } = composition;
   const whole = fn("SUM", analysis(composition));
   return {
     silentWhile: all(is(isAnalysed(composition), "=", false), is(hasFormula(composition), "=", false)),
     steps: [
       step(hasBoth(composition), words.both(nameOf(composition.formula))),
-      step(when(hasFormula(composition), is(fn("LEFT", checked, MISTAKE.length), "=", MISTAKE), false), words.formula(checked)),
+      step(all(hasFormula(composition), is(fn("LEFT", note, MISTAKE.length), "=", MISTAKE)), words.formula(note)),
       step(all(is(whole, ">", 0), is(reckon(10, "*", whole), "<=", FRACTIONS_ADD_UP_TO)), words.fractions(nameOf(composition.carbon))),
       ...samples.flatMap((sample): Step[] => {
         const percent = analysedPercent(sheet, composition, sample);

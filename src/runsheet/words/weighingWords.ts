@@ -11,7 +11,8 @@ export const weighingWords = {
   vessel: {
     label: "Empty vessel, g",
     title: "Empty vessel",
-    about: "Weigh the empty, cold vessel with all that stays on it, lid included. Or type tared, where the balance is zeroed with the vessel on it.",
+    prompt:
+      "Weigh the empty, cold vessel with all that stays on it, lid included, in grams. Or type tared, where the balance is zeroed with the vessel on it.",
     refusal: "Type the weight in grams as a plain number, such as 41.86, or the word tared.",
     beside: "weigh cold; or type tared",
   },

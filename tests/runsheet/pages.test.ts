@@ -1,0 +1,115 @@
+// How a run sheet stands on paper and on screen, by its own heights and widths.
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { beginPages, blocksOnPageOne, PAGE_POINTS, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
+import { cellArea } from "../../src/workbook/cellArea";
+import { pixelsOf } from "../../src/workbook/columnPixels";
+import type { SheetPlan } from "../../src/workbook/SheetPlan";
+import { sheetStyles } from "../../src/workbook/sheetStyles";
+
+const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 3 };
+const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
+  [3, 6, 8, 12, 60].flatMap((weighIns) =>
+    [1, 3, 6].flatMap((replicates) => [false, true].map((panZeros) => ({ ...usual, kind, weighIns, replicates, panZeros, temperatures: panZeros }))),
+  ),
+);
+const MM_PER_POINT = 25.4 / 72;
+const PIXELS_PER_POINT = 96 / 72;
+
+const heightsOf = (plan: SheetPlan): number[] =>
+  (plan.rowHeights ?? []).flatMap(({ from, to, height }) => Array.from({ length: to - from + 1 }, () => height));
+const rowsWith = (plan: SheetPlan, is: (cell: SheetPlan["cells"][number]) => boolean): number[] =>
+  [...new Set(plan.cells.filter(is).map(({ cell }) => (cellArea(cell)?.row ?? 0) + 1))];
+const rowOf = (plan: SheetPlan, content: string): number => rowsWith(plan, (cell) => cell.content === content)[0] ?? 0;
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
+const title = ({ kind, weighIns, replicates, panZeros }: RunSheetOptions): string =>
+  `${kind}, ${weighIns} rounds, ${replicates} samples${panZeros ? ", with zeros and temperatures" : ""}`;
+
+describe.each(every.map((options) => [title(options), options] as const))("A sheet of %s", (_, options) => {
+  const plan = buildRunSheet(options);
+  const heights = heightsOf(plan);
+  const breaks = plan.print?.breaksBefore ?? [];
+  const pages = [1, ...breaks].map((from, index) => ({ from, to: (breaks[index] ?? heights.length + 1) - 1 }));
+
+  it("prints its boxes at least 6 mm high and no text below 8 points", () => {
+    const boxes = rowsWith(plan, ({ style }) => style?.startsWith("runBox") ?? false);
+    expect(boxes.filter((row) => ((heights[row - 1] ?? 0) * MM_PER_POINT * SCALE_PERCENT) / 100 < 6)).toEqual([]);
+    const area = cellArea(plan.print?.area ?? "");
+    const sizes = plan.cells.filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (area?.columns ?? 0)).map(({ style }) => sheetStyles[style ?? "label"].size ?? 0);
+    expect((Math.min(...sizes) * SCALE_PERCENT) / 100).toBeGreaterThanOrEqual(8);
+  });
+
+  it("has its cautions whole on page one", () => {
+    const cautions = rowsWith(plan, ({ style }) => style === "runCaution");
+    expect(cautions.length).toBeGreaterThan(3);
+    expect(Math.max(...cautions)).toBeLessThan(breaks[0] ?? Infinity);
+    expect(sum(heights.slice(0, (breaks[0] ?? 1) - 1))).toBeLessThanOrEqual(PAGE_POINTS);
+  });
+
+  it("breaks its pages between blocks alone, each page no higher than Letter but where one block is", () => {
+    const bands = rowsWith(plan, ({ style, content, cell }) => (style === "runBand" && content !== undefined && cell.startsWith("A")) || false);
+    expect(breaks.filter((row) => !bands.includes(row))).toEqual([]);
+    const repeated = sum(heights.slice(0, plan.print?.titleRows ?? 0));
+    const tooHigh = pages.slice(1).filter(({ from, to }) => repeated + sum(heights.slice(from - 1, to)) > PAGE_POINTS);
+    // A block of its own that is higher than a page runs on.
+    expect(tooHigh.filter(({ from, to }) => bands.filter((row) => row >= from && row <= to).length > 1)).toEqual([]);
+  });
+
+  it("prints what it shows without the workings, its first three rows on every page, and the number of each page", () => {
+    const printed = cellArea(plan.print?.area ?? "");
+    expect(plan.print).toMatchObject({ titleRows: 3, footer: { centre: "&8Page &P of &N" } });
+    expect(printed).toMatchObject({ row: 0, column: 0, rows: heights.length });
+    const workings = plan.cells.filter(({ style }) => style === "runWorking" || style === "runWorkingHeading");
+    expect(workings.filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (printed?.columns ?? 0))).toEqual([]);
+  });
+});
+
+describe("On a screen of 1366 by 768 with the pane open, up to three samples", () => {
+  // A window of 768 pixels leaves about 500 for rows (an estimate); the pane takes 320 of 1366, the row numbers and bar about 50.
+  const [HIGH, WIDE] = [500, 1366 - 320 - 50];
+
+  it.each([1, 2, 3])("the width of %s samples is in view", (replicates) => {
+    const plan = buildRunSheet({ ...usual, replicates });
+    const area = cellArea(plan.print?.area ?? "");
+    expect(sum(plan.columnWidths.slice(0, area?.columns).map(pixelsOf))).toBeLessThanOrEqual(WIDE);
+  });
+
+  it.each(["drying", "charring", "ashing"] as const)("a %s run's head, weighings, verdict and next box are in view together", (kind) => {
+    const plan = buildRunSheet({ ...usual, kind });
+    const heights = heightsOf(plan);
+    const pixels = (from: number, to: number): number => sum(heights.slice(from - 1, to)) * PIXELS_PER_POINT;
+    const [head, dry] = [pixels(1, plan.frozenRows), rowOf(plan, "Dry sample, g")];
+    expect(plan.frozenRows).toBe(3);
+    // From the very top down to the verdict on dryness, and below the frozen head each phase of its own.
+    expect(pixels(1, dry)).toBeLessThanOrEqual(HIGH);
+    expect(head + pixels(rowOf(plan, "1 DRYING"), dry)).toBeLessThanOrEqual(HIGH);
+    for (const [phase, total] of [["2 CHARRING: the fire", "Char, g"], ["3 ASHING: the fire", "Ash, g"]] as const) // prettier-ignore
+      if (rowOf(plan, phase) > 0) expect(head + pixels(rowOf(plan, phase), rowOf(plan, total))).toBeLessThanOrEqual(HIGH);
+  });
+
+  it("eight rounds still leave the table and its head in view", () => {
+    const plan = buildRunSheet({ ...usual, weighIns: 8 });
+    const heights = heightsOf(plan);
+    const table = heights.slice(rowOf(plan, "1 DRYING") - 1, rowOf(plan, "Dry sample, g"));
+    expect((sum(heights.slice(0, 3)) + sum(table)) * PIXELS_PER_POINT).toBeLessThanOrEqual(HIGH);
+  });
+});
+
+describe("blocksOnPageOne(before, blocks, cautions)", () => {
+  const blocks = (...heights: number[]) => heights.map((height) => ({ height }));
+  it("counts the blocks that fit with the cautions below them, and stops at the first that does not", () => {
+    const room = PAGE_POINTS - 100;
+    expect(blocksOnPageOne(50, blocks(room / 2, room / 2, 1), { height: 50 })).toBe(2);
+    expect(blocksOnPageOne(50, blocks(room / 2, room, 1), { height: 50 })).toBe(1);
+    expect(blocksOnPageOne(50, blocks(2 * room), { height: 50 })).toBe(0);
+  });
+});
+
+describe("beginPages(repeated, blocks)", () => {
+  it("begins a page with the first block and each that no longer fits", () => {
+    const room = PAGE_POINTS - 50;
+    const heights = [room / 2, room / 2, room / 4, room, 2 * room, 1].map((height) => ({ height }));
+    expect(beginPages(50, heights)).toEqual([0, 2, 3, 4, 5]);
+    expect(beginPages(50, [])).toEqual([]);
+  });
+});

@@ -1,5 +1,6 @@
 // On the local workbook's engine; the run is invented: hazel shells from a community orchard.
 import { shareAsValues } from "../../src/sharing/shareAsValues";
+import { placeOf } from "../../src/runsheet/expressions/formulaText";
 import { openRunSheet } from "../runsheet/openRunSheet";
 import { FIRST_SHEET, openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
@@ -7,9 +8,10 @@ const DAY = "2026-03-14";
 
 test("a shared run sheet shows the same everywhere, holds no cell formula, and is recorded call by call", async () => {
   const sheet = await openRunSheet({ kind: "charring", weighIns: 4, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 2 });
-  await sheet.fillIn("Empty vessel (g)", 25);
-  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.weighIn(index + 1, index / 48, grams);
-  await sheet.fillIn("Vessel + char (g)", 32.53);
+  await sheet.vessel(25);
+  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.round(index + 1, index / 48, grams);
+  await sheet.fire("charring", 1, 32.54);
+  await sheet.fire("charring", 2, 32.53);
   const before = (await sheet.workbook.readUsed(sheet.name)).rows.flat();
   const { copy, record, frozenCells } = await shareAsValues(sheet.workbook, sheet.name, DAY);
 
@@ -22,8 +24,8 @@ test("a shared run sheet shows the same everywhere, holds no cell formula, and i
 
   const recorded = (await sheet.workbook.readUsed(record)).rows.flat();
   expect(recorded.filter(({ formula }) => formula !== "")).toEqual([]);
-  const moisture = before.find(({ formula, value }) => formula.includes("RETORT.MOISTURE.WET") && typeof value === "number");
-  expect(recorded.map(({ value }) => value)).toEqual(expect.arrayContaining([moisture?.cell, moisture?.formula, moisture?.value, DAY]));
+  const steady = before.find(({ formula, value }) => formula.includes("RETORT.CONSTANTWEIGHT(") && typeof value === "number");
+  expect(recorded.map(({ value }) => value)).toEqual(expect.arrayContaining([steady?.cell, steady?.formula, steady?.value, DAY]));
   sheet.close();
 }, 60_000);
 
@@ -47,15 +49,16 @@ test("a spill is shared whole, and text that begins with = or @ stays text", asy
 
 test("a run sheet with a call in error is refused, and no sheet is added", async () => {
   const sheet = await openRunSheet({ kind: "charring", weighIns: 4, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
-  await sheet.fillIn("Empty vessel (g)", 25);
-  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.weighIn(index + 1, index / 48, grams);
-  await sheet.fillIn("Vessel + char (g)", 53);
+  await sheet.vessel(25);
+  for (const [index, grams] of [65.2, 52.1, 51.22, 51.21].entries()) await sheet.round(index + 1, index / 48, grams);
+  // A limit typed as percent: CONSTANTWEIGHT refuses it.
+  await sheet.type(sheet.sheet.settings.criterion, "of last");
+  await sheet.type(sheet.sheet.settings.limit, 0.1);
   const sheets = await sheet.workbook.sheetNames();
-  const volatile = (await sheet.result("Volatile fraction of dry sample")).cell;
-  const yieldCell = (await sheet.result("Char yield of dry sample")).cell;
+  const steady = placeOf(sheet.sheet.drying.steady(1));
   await expect(shareAsValues(sheet.workbook, sheet.name, DAY)).rejects.toMatchObject({
     name: "InputProblem",
-    message: `sheet: ${volatile} and ${yieldCell} on "Charring run" are in error (#VALUE!). Select the cell to read why under This cell, mend it, then share again.`,
+    message: expect.stringMatching(new RegExp(`^sheet: ${steady} on "Charring run" is in error \\(#VALUE!\\)\\. `)),
   });
   expect(await sheet.workbook.sheetNames()).toEqual(sheets);
   sheet.close();

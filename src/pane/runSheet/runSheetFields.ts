@@ -9,13 +9,20 @@ const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
 
 // Twenty minutes between weighings: own choice, no source.
 const START = { weighIns: "8", intervalMinutes: "20", readability: "0.01", vessel: "lidded steel tin", replicates: "1", ovenCelsius: "" } as const;
+// As checkOptions has it where nothing is said.
+const USUAL_FIRINGS = { char: "3", ash: "2" } as const;
 
 const HINTS: Readonly<Record<EntryName, string>> = {
   readability: "smallest display step",
   intervalMinutes: "between weighings",
-  weighIns: "while drying",
+  weighIns: "weighings while drying",
   replicates: "side by side",
+  samplesAre: "averaged, or kept apart",
+  charFirings: "until nothing more leaves",
+  ashFirings: "until nothing more leaves",
   ovenCelsius: "may stay blank",
+  degrees: "on the sheet",
+  timing: "how each round is noted",
   vessel: "its name on the sheet",
 };
 
@@ -26,16 +33,41 @@ export interface RunSheetFields {
 }
 
 export function runSheetFields(): RunSheetFields {
-  const box = (name: EntryName, inputmode = "decimal"): HTMLInputElement =>
+  const box = (name: keyof typeof START, inputmode = "decimal"): HTMLInputElement =>
     element("input", { id: `run-${name}`, type: "text", inputmode, value: START[name], autocomplete: "off" });
   const steps = READABILITIES.map((step): [string, string] => [step, `${step} g`]);
-  const counts = Array.from({ length: optionBounds.replicates.atMost }, (_, index): [string, string] => [String(index + 1), String(index + 1)]);
   const controls = {
     readability: choiceList("run-readability", steps, START.readability),
     intervalMinutes: box("intervalMinutes"),
     weighIns: box("weighIns", "numeric"),
-    replicates: choiceList("run-replicates", counts, START.replicates),
+    replicates: choiceList("run-replicates", upTo(optionBounds.replicates.atMost), START.replicates),
+    samplesAre: choiceList(
+      "run-samplesAre",
+      [
+        ["repeats", "repeats of one material"],
+        ["different", "different materials"],
+      ],
+      "repeats",
+    ),
+    charFirings: choiceList("run-charFirings", upTo(optionBounds.charFirings.atMost), USUAL_FIRINGS.char),
+    ashFirings: choiceList("run-ashFirings", upTo(optionBounds.ashFirings.atMost), USUAL_FIRINGS.ash),
     ovenCelsius: box("ovenCelsius"),
+    degrees: choiceList(
+      "run-degrees",
+      [
+        ["C", "°C"],
+        ["F", "°F"],
+      ],
+      "C",
+    ),
+    timing: choiceList(
+      "run-timing",
+      [
+        ["clock", "by the clock"],
+        ["minutes", "in minutes"],
+      ],
+      "clock",
+    ),
     vessel: box("vessel", "text"),
   };
   return {
@@ -45,6 +77,8 @@ export function runSheetFields(): RunSheetFields {
     ),
   };
 }
+
+const upTo = (most: number): [string, string][] => Array.from({ length: most }, (_, index) => [String(index + 1), String(index + 1)]);
 
 const KINDS: readonly (readonly [kind: RunKind, label: string, about: string])[] = [
   ["drying", "Drying only", "warm the sample until its weight holds"],
@@ -73,12 +107,12 @@ const EXTRA_HINTS: Readonly<Record<ExtraName, string>> = {
   temperatures: "flags a sample weighed warm",
 };
 
-/** The columns that a run sheet may have on top of the usual ones, as boxes to tick. */
+/** The rows that a run sheet may have on top of the usual ones, as boxes to tick. */
 export function extraColumns(): { block: HTMLElement; ticked: () => Pick<RunSheetForm, ExtraName> } {
   const box = (name: ExtraName): ReturnType<typeof checkBox> => checkBox(`run-${name}`, EXTRA_LABELS[name], EXTRA_HINTS[name]);
   const [panZeros, temperatures] = [box("panZeros"), box("temperatures")];
   return {
-    block: element("fieldset", { class: "extras" }, element("legend", {}, "Extra columns"), panZeros.block, temperatures.block),
+    block: element("fieldset", { class: "extras" }, element("legend", {}, "Extra rows"), panZeros.block, temperatures.block),
     ticked: () => ({ panZeros: panZeros.control.checked, temperatures: temperatures.control.checked }),
   };
 }

@@ -23,7 +23,12 @@ export const FIELD_LABELS = {
   intervalMinutes: "Minutes apart",
   weighIns: "Weigh-ins",
   replicates: "Samples",
+  samplesAre: "Which are",
+  charFirings: "Char firings",
+  ashFirings: "Ash firings",
   ovenCelsius: "Oven (°C)",
+  degrees: "Temperatures",
+  timing: "Rounds timed",
   vessel: "Vessel",
 } as const;
 
@@ -40,6 +45,11 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, FieldName>> = {
   readability: "readability",
   vessel: "vessel",
   replicates: "replicates",
+  samples: "samplesAre",
+  "char firings": "charFirings",
+  "ash firings": "ashFirings",
+  degrees: "degrees",
+  timing: "timing",
   "oven temperature": "ovenCelsius",
 };
 
@@ -48,6 +58,8 @@ const NUMBERS = {
   intervalMinutes: { label: FIELD_LABELS.intervalMinutes, example: "20" },
   weighIns: { label: FIELD_LABELS.weighIns, example: "8" },
   replicates: { label: FIELD_LABELS.replicates, example: "1" },
+  charFirings: { label: FIELD_LABELS.charFirings, example: "3" },
+  ashFirings: { label: FIELD_LABELS.ashFirings, example: "2" },
   ovenCelsius: { label: FIELD_LABELS.ovenCelsius },
 } satisfies Record<string, NumberBox>;
 
@@ -56,7 +68,9 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
   const read = readNumbers(NUMBERS, form);
   if ("problem" in read) return read;
   const extras = { ...(form.panZeros ? { panZeros: true } : {}), ...(form.temperatures ? { temperatures: true } : {}) };
-  const options: RunSheetOptions = { ...read.numbers, ...extras, kind: form.kind, vessel: form.vessel };
+  // What is chosen from lists is held to its words by checkOptions.
+  const chosen = { samplesAre: form.samplesAre, degrees: form.degrees, timing: form.timing } as Pick<RunSheetOptions, "samplesAre" | "degrees" | "timing">;
+  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: form.vessel };
   return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
 }
 

@@ -1,3 +1,4 @@
+import { has } from "../../runsheet/kinds";
 import { buildRunSheet } from "../../runsheet/buildRunSheet";
 import { cautions } from "../../runsheet/words/cautions";
 import type { Workbook } from "../../workbook/Workbook";
@@ -6,6 +7,7 @@ import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
+import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
 import { FIELD_LABELS, type FormOutcome, planText, readRunSheetForm } from "./runSheetForm";
@@ -22,10 +24,19 @@ export function runSheetTab(workbook: Workbook): Tab {
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
     form,
   );
-  if (workbook.drawsCharts) return { id: "run", label: "Run sheet", panel };
-  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? panel.prepend(chart.section) : panel.append(chart.section)));
+  const answer = runAnswerSection(workbook);
+  if (workbook.drawsCharts) {
+    panel.prepend(answer.section);
+    return { id: "run", label: "Run sheet", panel, onShow: answer.refresh };
+  }
+  panel.prepend(answer.section);
+  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);
-  return { id: "run", label: "Run sheet", panel, onShow: chart.refresh };
+  const refresh = (): void => {
+    answer.refresh();
+    chart.refresh();
+  };
+  return { id: "run", label: "Run sheet", panel, onShow: refresh };
 }
 
 function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
@@ -51,7 +62,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     kinds.block,
     grid("readability", "intervalMinutes"),
     planner.block,
-    grid("weighIns", "replicates", "ovenCelsius", "vessel"),
+    grid("weighIns", "replicates", "samplesAre", "charFirings", "ashFirings", "ovenCelsius", "degrees", "timing", "vessel"),
     extras.block,
     element("section", { class: "caution-box", "aria-label": "Cautions for this kind of run" }, element("h3", {}, "Before you start"), cautionList),
     plan,
@@ -60,7 +71,11 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   );
 
   const check = (): FormOutcome => {
-    const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind: kinds.chosen() });
+    const kind = kinds.chosen();
+    const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
+    fields.charFirings.block.hidden = !has(kind, "charring");
+    fields.ashFirings.block.hidden = !has(kind, "ashing");
+    fields.samplesAre.block.hidden = controls.replicates.value === "1";
     markWrong(fields, "problem" in outcome ? outcome : undefined);
     // A live region is written only when its words change, so that nothing is announced twice.
     if (plan.textContent !== planText(outcome)) plan.textContent = planText(outcome);

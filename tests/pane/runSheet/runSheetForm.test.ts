@@ -8,7 +8,12 @@ const FORM: RunSheetForm = {
   readability: "0.01",
   vessel: "lidded steel tin",
   replicates: "2",
+  samplesAre: "repeats",
+  charFirings: "3",
+  ashFirings: "2",
   ovenCelsius: "",
+  degrees: "C",
+  timing: "clock",
   panZeros: false,
   temperatures: false,
 };
@@ -28,6 +33,12 @@ describe("readRunSheetForm(form)", () => {
   test("leaves the oven temperature out when its box is blank, and takes it when given", () => {
     expect(readRunSheetForm(FORM)).not.toHaveProperty("options.ovenCelsius");
     expect(withField("ovenCelsius", "105")).toHaveProperty("options.ovenCelsius", 105);
+  });
+
+  test("carries on what is chosen of samples, firings, degrees and timing", () => {
+    expect(readRunSheetForm({ ...FORM, samplesAre: "different", charFirings: "4", ashFirings: "1", degrees: "F", timing: "minutes" })).toMatchObject({
+      options: { samplesAre: "different", charFirings: 4, ashFirings: 1, degrees: "F", timing: "minutes" },
+    });
   });
 
   test("asks for the extra columns that are ticked, and no others", () => {
@@ -51,6 +62,10 @@ describe("readRunSheetForm(form)", () => {
     ["intervalMinutes", "30 min", 'Minutes apart: "30 min" is not a number. Type digits, such as 30 or 0.01.'],
     ["ovenCelsius", "1050", "oven temperature: 1050 °C is not between 20 and 300 °C. Give a number in between."],
     ["replicates", "7", "replicates: 7 is not between 1 and 6. Give a number in between."],
+    ["charFirings", "5", "char firings: 5 is not between 1 and 4. Give a number in between."],
+    ["ashFirings", "0", "ash firings: 0 is not between 1 and 4. Give a number in between."],
+    ["degrees", "K", 'degrees: "K" is not one of "C", "F".'],
+    ["samplesAre", "alike", 'samples: "alike" is not one of "repeats", "different".'],
     ["vessel", "x".repeat(61), "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it."],
     ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing".'],
   ])("says under the field %s what is wrong with %j", (field, typed, problem) => {

@@ -1,0 +1,47 @@
+import { readHead } from "../../runsheet/reading/readHead";
+import { setupWords } from "../../runsheet/words/setupWords";
+import type { Workbook } from "../../workbook/Workbook";
+import { element } from "../element";
+import { Messages } from "../Messages";
+import { settled } from "../settled";
+
+/** The answer of the selected run sheet in the sheet's own words: what is next, the answer, the checks and what they rest on. */
+export function runAnswerSection(workbook: Workbook): { section: HTMLElement; refresh: () => void } {
+  const messages = new Messages();
+  const lines = element("div", { role: "status" });
+  const section = element(
+    "section",
+    { class: "run-answer", "aria-labelledby": "run-answer-heading", hidden: true },
+    element("h2", { id: "run-answer-heading" }, "This run"),
+    lines,
+    messages.region,
+  );
+  let shown = "";
+  const redraw = settled(async (isLatest) => {
+    if (section.parentElement === null || section.parentElement.closest("[hidden]") !== null) return;
+    try {
+      const { sheet } = await workbook.selectedCell();
+      const head = await headOf(workbook, sheet);
+      if (!isLatest()) return;
+      messages.tell("");
+      section.hidden = head.length === 0;
+      // A live region is written only when its words change, so that nothing is announced twice.
+      if (shown === head.join("\n")) return;
+      shown = head.join("\n");
+      lines.replaceChildren(...head.map((line, index) => element("p", index === ANSWER ? { class: "answer" } : {}, line)));
+    } catch (problem) {
+      messages.complain(problem);
+    }
+  });
+  workbook.onSelection(redraw).catch((problem: unknown) => messages.complain(problem));
+  return { section, refresh: redraw };
+}
+
+// What is next stands first, the answer second.
+const ANSWER = 1;
+
+/** Only a sheet that holds the one text of every run sheet is read, and of it five rows. */
+async function headOf(workbook: Workbook, sheet: string): Promise<readonly string[]> {
+  if (!(await workbook.holdsText(sheet, setupWords.legend))) return [];
+  return readHead(await workbook.read(sheet, "A1:D5"));
+}

@@ -346,7 +346,7 @@ describe("The clock", () => {
     return clocks.map((_, index) => run.value(cell(first + index, run.sheet.columns.elapsed)));
   };
 
-  it.each<readonly [string, readonly Plain[], readonly Plain[], ...Plain[]]>([
+  const CLOCKS: readonly (readonly [title: string, clocks: readonly Plain[], minutes: readonly Plain[], date?: Plain])[] = [
     ["past midnight, as often as needed", [clock(23, 10), clock(23, 40), clock(0, 10), clock(0, 40), clock(18, 40), clock(6, 40)], [0, 30, 60, 90, 1170, 1890]],
     // .9 is 21:36, .925 is 22:12
     ["by dates with times, also with days between", [46_000.9, 46_000.925, 46_003.025], [0, 36, 3060]],
@@ -361,8 +361,10 @@ describe("The clock", () => {
     ["no days that it cannot know", [clock(9), 46_003 + clock(9, 30)], [0, 0]],
     // The planned 30 minutes stand in, so that the times rise
     ["a round without a time as planned", [clock(9), null, clock(10)], [0, 30, 60]],
-  ])("counts %s", (_, clocks, minutes, ...date) => {
-    expect(elapsed(clocks, date[0] ?? null)).toEqual(minutes);
+  ];
+
+  it.each(CLOCKS.map((row) => [row[0], row] as const))("counts %s", (_, [, clocks, minutes, date = null]) => {
+    expect(elapsed(clocks, date)).toEqual(minutes);
   });
 
   it("may be minutes since round 1", () => {

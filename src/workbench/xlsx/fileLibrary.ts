@@ -3,6 +3,7 @@ import type ExcelJs from "exceljs";
 // What the library has and its types leave out.
 declare module "exceljs" {
   interface Worksheet {
+    readonly conditionalFormattings?: readonly ConditionalFormattingOptions[];
     readonly dataValidations: { readonly model: Readonly<Record<string, DataValidation>>; add(range: string, rule: DataValidation): void };
   }
   /** A formula that fills an area. */

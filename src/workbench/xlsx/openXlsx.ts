@@ -10,6 +10,7 @@ import { cellArea, covers, type CellArea } from "../../workbook/cellArea";
 import { WorkbookProblem, type CellContent } from "../../workbook/Workbook";
 import { fileLibrary } from "./fileLibrary";
 import { lookOf } from "./fileStyle";
+import { plansIn } from "./filePage";
 import { ruleOf } from "./fileRule";
 import { typedFormula } from "./storedFormula";
 
@@ -56,6 +57,7 @@ function sheetOf(sheet: FileSheet): GridSheet {
     defaultRowHeight: ROW_HEIGHT,
     cellData: cells,
     rowData: heights,
+    custom: plansIn(sheet),
     columnData: Object.fromEntries(
       (sheet.columns ?? []).flatMap(({ width }, column) => (width === undefined ? [] : [[column, { w: pixelsOf(width) }]])),
     ),

@@ -12,7 +12,7 @@ describe("ruleOf(inFile, ranges)", () => {
     ["a list in cells", { type: "list", formulae: ["$A$1:$A$5"] }, DataValidationType.ANY],
     ["a number beyond one bound", { type: "decimal", operator: "greaterThan", formulae: [0] }, DataValidationType.ANY],
     ["a whole number", { type: "whole", operator: "between", formulae: [1, 9] }, DataValidationType.ANY],
-    ["a rule of the file's own", { type: "custom", formulae: ["A1>0"] }, DataValidationType.ANY],
+    ["a condition", { type: "custom", formulae: ["A1>0"] }, DataValidationType.CUSTOM],
   ])("takes %s for the kind of rule that it is, or for a prompt alone", (_what, part, type) => {
     expect(ruleOf({ ...said, ...part } as InFile, RANGES)).toMatchObject({
       type,
@@ -30,6 +30,10 @@ describe("ruleOf(inFile, ranges)", () => {
     const bounds = ruleOf({ ...said, type: "decimal", operator: "between", formulae: [0.5, 500] } as InFile, RANGES);
     expect(bounds).toMatchObject({ formula1: "0.5", formula2: "500", operator: DataValidationOperator.BETWEEN });
     expect(fileRule(bounds)).toMatchObject({ type: "decimal", operator: "between", formulae: [0.5, 500] });
+    const condition = ruleOf({ ...said, type: "custom", formulae: ["A1>0"] } as InFile, RANGES);
+    expect(condition.formula1).toBe("=A1>0");
+    expect(fileRule(condition)).toMatchObject({ type: "custom", formulae: ["A1>0"], showErrorMessage: true });
+    expect(fileRule({ ...condition, prompt: "" })).toMatchObject({ showInputMessage: false });
     expect(fileRule({ ...bounds, operator: DataValidationOperator.GREATER_THAN })).toMatchObject({ type: "any", formulae: [] });
   });
 });

@@ -1,9 +1,12 @@
 import { HorizontalAlign } from "@univerjs/core";
 import { Workbook as FileWorkbook, type Worksheet } from "exceljs";
+import JSZip from "jszip";
+import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { demo } from "../../../src/workbench/demo/demo";
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
 import { saveXlsx } from "../../../src/workbench/xlsx/saveXlsx";
 import { entryPrompt } from "../../../src/workbook/grid/entryRules";
+import type { GridEngine } from "../../../src/workbook/grid/GridEngine";
 import { gridSheet, replaceSheets } from "../../../src/workbook/grid/GridSheet";
 import { sheetStyles } from "../../../src/workbook/sheetStyles";
 import type { CellStyle, PlannedCell, SheetPlan } from "../../../src/workbook/SheetPlan";
@@ -23,9 +26,11 @@ afterEach(() => {
   again.close();
 });
 
-async function fileSheet(name: string): Promise<Worksheet> {
+const fileSheet = (name: string): Promise<Worksheet> => fileOf(open.engine, name);
+
+async function fileOf(engine: GridEngine, name: string): Promise<Worksheet> {
   const file = new FileWorkbook();
-  await file.xlsx.load((await saveXlsx(open.engine)).buffer);
+  await file.xlsx.load((await saveXlsx(engine)).buffer);
   const sheet = file.getWorksheet(name);
   if (sheet === undefined) throw new Error(`no sheet ${name}`);
   return sheet;
@@ -165,7 +170,35 @@ describe("a file opened again", () => {
       styles.filter((_, row) => engine.book.getSheetByName("Styles")?.getRange(row, 0).getCellStyleData()?.ht === HorizontalAlign.RIGHT),
     );
     const inFile = styles.filter((_, row) => sheet.getCell(`A${row + 1}`).alignment.horizontal === "right");
-    expect([inGrid, inFile, openedAgain]).toEqual([["result"], ["result"], ["result"]]);
+    const right = ["result", "runTotalNumber", "runReckoned"];
+    expect([inGrid, inFile, openedAgain]).toEqual([right, right, right]);
+  });
+
+  test("carries a run sheet's page and looks into the file, and out of a file that was opened", async () => {
+    const plan = buildRunSheet({ kind: "ashing", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 3 });
+    await replaceSheets(open.engine, [gridSheet(plan, "Run")]);
+    const firstFile = await fileOf(open.engine, "Run");
+    // The file library writes page breaks and does not read them, so they are looked for in the file itself.
+    const { files } = await JSZip.loadAsync(await saveXlsx(open.engine));
+    const xml = await files["xl/worksheets/sheet1.xml"]?.async("string");
+    expect([...(xml ?? "").matchAll(/<brk id="(\d+)"/g)].map(([, id]) => Number(id) + 1)).toEqual(plan.print?.breaksBefore);
+    await openXlsx(again.engine, await saveXlsx(open.engine));
+    const secondFile = await fileOf(again.engine, "Run");
+    for (const sheet of [firstFile, secondFile]) {
+      const { printArea, printTitlesRow, scale, orientation, margins } = sheet.pageSetup;
+      expect({ printArea: printArea?.replaceAll("$", ""), printTitlesRow, scale, orientation }).toEqual({
+        printArea: plan.print?.area,
+        printTitlesRow: "1:3",
+        scale: 82,
+        orientation: "portrait",
+      });
+      expect(margins?.bottom).toBeCloseTo(0.45, 9);
+      expect(sheet.headerFooter.oddFooter).toBe("&L&8&A, printed &D&C&8Page &P of &N&R&8Retort run sheet");
+      expect(sheet.conditionalFormattings?.map(({ ref }) => ref)).toEqual(plan.emphasis?.map(({ range }) => range));
+      expect([1, 2, 7, 19].map((row) => sheet.getRow(row).height)).toEqual([19.5, 18, 21, 27]);
+      expect(sheet.getCell("F13").border).toMatchObject({ left: { style: "medium" }, bottom: { style: "dotted" } });
+      expect(sheet.dataValidations.model["C11"]).toMatchObject({ type: "custom" });
+    }
   });
 
   test("keeps times of day as the numbers they are", async () => {

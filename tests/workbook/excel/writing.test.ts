@@ -2,7 +2,7 @@ import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { formulaNotAccepted } from "../../../src/problems/workbookProblems";
 import type { CellStyle, SheetPlan } from "../../../src/workbook/SheetPlan";
 import type { FrozenArea } from "../../../src/workbook/Workbook";
-import { sheetStyles } from "../../../src/workbook/sheetStyles";
+import { emphasisStyles, sheetStyles } from "../../../src/workbook/sheetStyles";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
 import { contractFormulas } from "../contractFormulas";
@@ -47,6 +47,8 @@ describe("addSheet(plan) in Excel", () => {
         { ...rule, range: "C2", allow: { kind: "number", atLeast: 0, atMost: Infinity } },
         { ...rule, range: "D2", allow: { kind: "words", words: ["open", "closed"] } },
         { ...rule, range: "E2", allow: { kind: "anything" } },
+        { ...rule, range: "F2:F9", allow: { kind: "condition", condition: "=F2>0" } },
+        { ...rule, range: "G2", prompt: "", allow: { kind: "condition", condition: "=FALSE" } },
       ],
     });
     const prompt = { title: "Dry mass", message: "Grams, cooled." };
@@ -56,6 +58,9 @@ describe("addSheet(plan) in Excel", () => {
       { range: "C2", rule: { decimal: { formula1: 0, operator: "GreaterThanOrEqualTo" } }, prompt, errorAlert },
       { range: "D2", rule: { list: { inCellDropDown: true, source: "open,closed" } }, prompt, errorAlert },
       { range: "E2", prompt },
+      { range: "F2:F9", rule: { custom: { formula: "=F2>0" } }, prompt, errorAlert },
+      // Without a prompt, so that moving over it stays quiet.
+      { range: "G2", rule: { custom: { formula: "=FALSE" } }, errorAlert },
     ]);
   });
 
@@ -95,7 +100,76 @@ describe("addSheet(plan) in Excel", () => {
     await workbook.addSheet({ ...blank, cells: styles.map((style, row) => ({ cell: `A${2 * row + 1}`, content: "34.8 % ± 0.1 %", style })) });
     const { looks } = host.book.sheet("Run");
     const placed = styles.map((style, row) => [style, looks.get(`A${2 * row + 1}`)?.horizontalAlignment]);
-    expect(placed.filter(([, alignment]) => alignment !== undefined)).toEqual([["result", "Right"]]);
+    expect(placed.filter(([, alignment]) => alignment !== undefined)).toEqual([
+      ["result", "Right"],
+      ["runTotalNumber", "Right"],
+      ["runReckoned", "Right"],
+    ]);
+    const indented = styles.filter((_style, row) => looks.get(`A${2 * row + 1}`)?.indentLevel === 1);
+    expect(indented).toEqual(["runVerdict", "runVerdictStrong", "runBeside"]);
+  });
+
+  test("draws a box open where it goes on, a dotted line to write on, and the heavy line between hand and sheet", async () => {
+    await workbook.addSheet({
+      ...blank,
+      cells: [
+        { cell: "A1", style: "runBoxStart" },
+        { cell: "B1", style: "runBoxMore" },
+        { cell: "C1", style: "runBoxEnd" },
+        { cell: "E1", style: "runReckoned", heavyLeft: true },
+      ],
+    });
+    const { looks } = host.book.sheet("Run");
+    const lines = (cell: string) => Object.keys(looks.get(cell) ?? {}).flatMap((name) => /^border\.(Edge\w+)\.style$/.exec(name)?.slice(1) ?? []);
+    expect([lines("A1").sort(), lines("B1").sort(), lines("C1").sort()]).toEqual([
+      ["EdgeBottom", "EdgeLeft", "EdgeTop"],
+      ["EdgeBottom", "EdgeTop"],
+      ["EdgeBottom", "EdgeRight", "EdgeTop"],
+    ]);
+    expect(looks.get("E1")).toMatchObject({ "border.EdgeLeft.weight": "Medium", "border.EdgeLeft.style": "Continuous", "border.EdgeBottom.style": "Dot" });
+  });
+
+  test("sets row heights, and the page as planned: area, repeated rows, scale, margins, page numbers and breaks", async () => {
+    const margins = { left: 21.6, right: 21.6, top: 21.6, bottom: 32.4, header: 10.8, footer: 14.4 };
+    await workbook.addSheet({
+      ...blank,
+      cells: [{ cell: "A1", content: "head" }],
+      rowHeights: [{ from: 1, to: 2, height: 21 }],
+      print: { area: "A1:I98", titleRows: 3, scale: 82, margins, footer: { left: "&A", centre: "Page &P of &N", right: "run" }, breaksBefore: [49, 77] },
+    });
+    const { rowHeights, page, pageBreaks } = host.book.sheet("Run");
+    expect([...rowHeights]).toEqual([
+      [0, 21],
+      [1, 21],
+    ]);
+    expect(page).toEqual({
+      orientation: "Portrait",
+      zoom: { scale: 82 },
+      centerHorizontally: true,
+      printArea: "A1:I98",
+      printTitleRows: "$1:$3",
+      leftMargin: 21.6,
+      rightMargin: 21.6,
+      topMargin: 21.6,
+      bottomMargin: 32.4,
+      headerMargin: 10.8,
+      footerMargin: 14.4,
+      leftFooter: "&A",
+      centerFooter: "Page &P of &N",
+      rightFooter: "run",
+    });
+    expect(pageBreaks).toEqual(["A49", "A77"]);
+  });
+
+  test("shows looks under their conditions", async () => {
+    await workbook.addSheet({ ...blank, emphasis: [{ range: "B2:B9", condition: '=LEFT(B2,1)="?"', look: "failed" }] });
+    expect(host.book.sheet("Run").conditionalFormats).toEqual([
+      {
+        range: "B2:B9",
+        formula: '=LEFT(B2,1)="?"',
+        look: { "fill.color": emphasisStyles.failed.fill, "font.color": emphasisStyles.failed.fontColour, "font.bold": true },
+      },
+    ]);
   });
 
   test("sets column widths in points and freezes rows", async () => {

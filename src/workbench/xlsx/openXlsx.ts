@@ -1,4 +1,4 @@
-import { generateRandomId, type ICellData, type IDataValidationRule, type IRange, type IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, generateRandomId, type ICellData, type IDataValidationRule, type IRange, type IWorksheetData } from "@univerjs/core";
 import type { Cell, DataValidation, Worksheet as FileSheet } from "exceljs";
 import { notAWorkbookFile } from "../../problems/workbookProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
@@ -36,10 +36,11 @@ export async function openXlsx(engine: GridEngine, content: Uint8Array<ArrayBuff
 
 function sheetOf(sheet: FileSheet): GridSheet {
   const cells: Record<number, Record<number, ICellData>> = {};
-  const heights: Record<number, { h: number }> = {};
+  // A height that the file says is kept, whatever the text would take.
+  const heights: Record<number, { h: number; ia: BooleanNumber }> = {};
   const arrays = arrayAreas(sheet);
   sheet.eachRow({ includeEmpty: false }, (row, rowNumber) => {
-    if ((row.height as number | undefined) !== undefined) heights[rowNumber - 1] = { h: rowPixelsOf(row.height) };
+    if ((row.height as number | undefined) !== undefined) heights[rowNumber - 1] = { h: rowPixelsOf(row.height), ia: BooleanNumber.FALSE };
     row.eachCell({ includeEmpty: true }, (cell, columnNumber) => {
       const held = heldBy(cell, arrays);
       if (held !== undefined) (cells[rowNumber - 1] ??= {})[columnNumber - 1] = held;

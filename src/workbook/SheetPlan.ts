@@ -2,7 +2,20 @@
 export type CellStyle =
   | ("title" | "heading" | "columnHeading" | "label" | "input" | "computed" | "recorded" | "result" | "note" | "noteHeading" | "caution")
   // Of a run sheet, whose text is small enough for a bench and for paper.
-  | ("runTitle" | "runLine" | "runStrong" | "runAnswer" | "runBand" | "runBandWrapped" | "runLightBand" | "runLightBandWrapped" | "runLabel" | "runTotal" | "runTotalNumber" | "runReckoned")
+  | (
+      | "runTitle"
+      | "runLine"
+      | "runStrong"
+      | "runAnswer"
+      | "runBand"
+      | "runBandWrapped"
+      | "runLightBand"
+      | "runLightBandWrapped"
+      | "runLabel"
+      | "runTotal"
+      | "runTotalNumber"
+      | "runReckoned"
+    )
   | ("runBox" | "runBoxStart" | "runBoxMore" | "runBoxEnd")
   | ("runVerdict" | "runVerdictStrong" | "runMark" | "runFinding" | "runHelp" | "runBeside" | "runCaution" | "runWorking" | "runWorkingHeading");
 

@@ -15,14 +15,27 @@ interface Weighed {
   readonly again: number;
 }
 
-const SHELLS: Weighed = { vessel: 212.4, drying: [262.85, 258.92, 256.88, 256.2, 256.19], char: [225.6, 225.15, 225.14], ash: [212.84, 212.83], again: 212.45 };
-const PRUNINGS: Weighed = { vessel: 208.1, drying: [251.7, 246.2, 244.9, 244.51, 244.5], char: [219.4, 218.91, 218.9], ash: [208.63, 208.62], again: 208.1 };
+const SHELLS: Weighed = {
+  vessel: 212.4,
+  drying: [262.85, 258.92, 256.88, 256.2, 256.19],
+  char: [225.6, 225.15, 225.14],
+  ash: [212.84, 212.83],
+  again: 212.45,
+};
+const PRUNINGS: Weighed = {
+  vessel: 208.1,
+  drying: [251.7, 246.2, 244.9, 244.51, 244.5],
+  char: [219.4, 218.91, 218.9],
+  ash: [208.63, 208.62],
+  again: 208.1,
+};
 const TARED: Weighed = { vessel: "tared", drying: [40.2, 31.1, 28.4, 27.62, 27.61], char: [8.1, 7.81, 7.8], ash: [0.42, 0.41], again: 0.02 };
 
 async function weigh(sheet: OpenRunSheet, sample: number, { vessel, drying, char, ash, again }: Weighed): Promise<void> {
   await sheet.vessel(vessel, sample);
   for (const [index, grams] of drying.entries()) await sheet.round(index + 1, sample === 1 ? clock(9, 30 * index) : null, grams, sample);
-  const noted = (held: number) => (sample === 1 ? { lit: clock(13), set: 450, measured: 438, held, quiet: clock(14, 10), opened: clock(15, 20), seen: "white smoke" } : {});
+  const noted = (held: number) =>
+    sample === 1 ? { lit: clock(13), set: 450, measured: 438, held, quiet: clock(14, 10), opened: clock(15, 20), seen: "white smoke" } : {};
   if (sheet.sheet.charring) for (const [index, grams] of char.entries()) await sheet.fire("charring", index + 1, grams, noted(60), sample);
   if (sheet.sheet.ashing) for (const [index, grams] of ash.entries()) await sheet.fire("ashing", index + 1, grams, noted(180), sample);
   if (sheet.sheet.end) await sheet.type(sheet.sheet.end.vessel(sample), again);

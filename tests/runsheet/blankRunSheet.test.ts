@@ -33,7 +33,10 @@ describe("A run sheet just inserted", () => {
       expect([...numbers.values()].slice(3)).toEqual(held);
       const printed = shown.filter(({ cell, value }) => typeof value === "string" && value !== "" && (cell.match(/^[A-Z]+/)?.[0] ?? "").length === 1);
       expect(printed.map(({ value }) => value)).toEqual(
-        expect.arrayContaining([`► Next: weigh the empty vessels, row ${sheet.sheet.rows.drying.vessel}`, "No answer yet: nothing has been weighed."]),
+        expect.arrayContaining([
+          `► Next: weigh the empty vessels, row ${sheet.sheet.rows.drying.vessel}`,
+          "No answer yet: nothing has been weighed.",
+        ]),
       );
       const formulas = (await sheet.workbook.readUsed(sheet.name)).rows.flat().filter(({ formula }) => formula !== "");
       expect(formulas.length).toBeGreaterThan(options.weighIns);

@@ -18,11 +18,7 @@ describe("The list of vessel materials", () => {
     ["sintered alumina", 1500, "From memory: makers give about 1700 °C."],
     ["tinned steel", 230, "Tin melts at 231.9 °C (fixed point of the ITS-90 scale), and its coating is weighed with the vessel."],
     ["mild steel", 450, "From memory: scales fast in air above about 500 °C, and gains weight."],
-    [
-      "stainless steel 18/8",
-      800,
-      "Type 304: up to 1700 °F (925 °C) by the industry (SSINA); lower on and off, our margin. Scale is weight.",
-    ],
+    ["stainless steel 18/8", 800, "Type 304: up to 1700 °F (925 °C) by the industry (SSINA); lower on and off, our margin. Scale is weight."],
     ["aluminium", 350, "From memory: melts at 660 °C, alloys lower, and goes soft long before."],
     ["nickel", 550, "From memory: oxidises in air above about 600 °C, and gains weight."],
     ["graphite", 400, "From memory: burns in air above about 450 °C."],
@@ -74,7 +70,13 @@ describe("The boxes of a run sheet", () => {
 
   // Bounds: a drum scale of 1000 kg; 1000 display steps of 0.002 g.
   it.each<readonly [string, number, number, string, string]>([
-    ["Balance step", 1e-6, 100, "The smallest step the balance shows, in grams, such as 0.01.", "Type the display step in grams as a number, such as 0.01."],
+    [
+      "Balance step",
+      1e-6,
+      100,
+      "The smallest step the balance shows, in grams, such as 0.01.",
+      "Type the display step in grams as a number, such as 0.01.",
+    ],
     [
       "Repeatability",
       1e-7,
@@ -168,7 +170,10 @@ describe("The boxes of a run sheet", () => {
 
   it("takes minutes from 0 to a quarter of a year where rounds are timed so", () => {
     const rule = buildRunSheet({ ...USUAL, timing: "minutes" }).entryRules.find(({ promptTitle }) => promptTitle === "Minutes");
-    expect(rule).toMatchObject({ allow: { kind: "number", atLeast: 0, atMost: 131_400 }, refusal: "Type whole or decimal minutes since round 1, 0 or more." });
+    expect(rule).toMatchObject({
+      allow: { kind: "number", atLeast: 0, atMost: 131_400 },
+      refusal: "Type whole or decimal minutes since round 1, 0 or more.",
+    });
   });
 
   // 36526 is 2000-01-01: what lies between a clock time, below 1, and a date of our days is a bare number such as 9.30 or 900.
@@ -195,7 +200,8 @@ describe("The boxes of a run sheet", () => {
     const step = cells.find(({ content }) => content === "Balance step, g")?.cell.replace("A", "$B$");
     expect(vessel).toMatchObject({
       allow: { kind: "condition", condition: `=IF(ISNUMBER(C11),AND(C11>=${step},C11<=1000000),C11="tared")` },
-      prompt: "Weigh the empty, cold vessel with all that stays on it, lid included, in grams. Or type tared, where the balance is zeroed with the vessel on it.",
+      prompt:
+        "Weigh the empty, cold vessel with all that stays on it, lid included, in grams. Or type tared, where the balance is zeroed with the vessel on it.",
       refusal: "Type the weight in grams as a plain number, such as 41.86, or the word tared.",
     });
     expect(entryRules.find(({ promptTitle }) => promptTitle === "Date")).toMatchObject({
@@ -212,7 +218,10 @@ describe("The boxes of a run sheet", () => {
     ["Vessel", "Mark the vessels, and weigh each with its lid each time or without it each time."],
     ["Seen", "Colour of the smoke, white or grey edges on the char, cracks, a lid that moved."],
     ["Notes", "Anything seen: weather, smell, a draught, a spill."],
-    ["Formula of what burns", "The part that burns, without ash, such as C6H10O5 for cellulose or CH1.44O0.66 for wood. Then leave the analysis blank."],
+    [
+      "Formula of what burns",
+      "The part that burns, without ash, such as C6H10O5 for cellulose or CH1.44O0.66 for wood. Then leave the analysis blank.",
+    ],
   ])("%s takes anything", (title, prompt) => {
     expect(entryRules.find(({ promptTitle }) => promptTitle === title)).toMatchObject({ allow: { kind: "anything" }, prompt, refusal: "" });
   });

@@ -128,9 +128,13 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     };
     // A lone cell holds something; a range begins with something.
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
-    const totals = plan.cells.filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content))).map(({ cell }) => rowOf(cell));
+    const totals = plan.cells
+      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content)))
+      .map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
-    expect(empty.filter((range) => !totals.includes(rowOf(range.split(":")[0] ?? "")) && !headings.includes(rowOf(range.split(":")[0] ?? "")))).toEqual([]);
+    expect(
+      empty.filter((range) => !totals.includes(rowOf(range.split(":")[0] ?? "")) && !headings.includes(rowOf(range.split(":")[0] ?? ""))),
+    ).toEqual([]);
   });
 
   it("rules every box, and refuses whatever is typed over each printed formula", () => {
@@ -164,7 +168,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   it("keeps hand and sheet apart: beside the boxes of a weighing nothing calculated, right of the heavy line no box", () => {
     const slots = Math.max(3, options.replicates);
     const rows = plan.cells.filter(({ content }) => /^(Round \d|After firing|Empty vessel)/.test(String(content))).map(({ cell }) => rowOf(cell));
-    const strips = plan.cells.filter(({ style, content }) => style === "runLightBandWrapped" && content === "balance and room").map(({ cell }) => rowOf(cell));
+    const strips = plan.cells
+      .filter(({ style, content }) => style === "runLightBandWrapped" && content === "balance and room")
+      .map(({ cell }) => rowOf(cell));
     const tables = rows.filter((row) => !strips.some((strip) => row > strip && row <= strip + options.weighIns + 1));
     const inTables = plan.cells.filter(({ cell }) => tables.includes(rowOf(cell)));
     const column = ({ cell }: PlannedCell): number => cellArea(cell)?.column ?? -1;
@@ -200,7 +206,10 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
       const at = cellArea(cell);
       if (typeof content !== "string" || at === undefined || !isWithin(area, cell) || style?.endsWith("Wrapped")) return false;
       const isFilled = (column: number): boolean =>
-        plan.cells.some((other) => (other.content ?? other.formula) !== undefined && cellArea(other.cell)?.row === at.row && cellArea(other.cell)?.column === column);
+        plan.cells.some(
+          (other) =>
+            (other.content ?? other.formula) !== undefined && cellArea(other.cell)?.row === at.row && cellArea(other.cell)?.column === column,
+        );
       let room = 0;
       for (let column = at.column; column < area.columns && (column === at.column || !isFilled(column)); column++) room += columns[column] ?? 0;
       return content.length * (style === "runLabel" || style === "runBeside" || style === "runHelp" || style === "runCaution" ? 5.6 : 6.2) > room;
@@ -229,17 +238,14 @@ describe("buildRunSheet(options)", () => {
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
 
-  const beside = (plan: SheetPlan, label: string): PlannedCell | undefined => plan.cells.find(({ cell }) => cell === cellWith(plan, label)?.replace("A", "B"));
+  const beside = (plan: SheetPlan, label: string): PlannedCell | undefined =>
+    plan.cells.find(({ cell }) => cell === cellWith(plan, label)?.replace("A", "B"));
 
   it("prefills what the options say and leaves the rest to be filled in", () => {
     const plan = buildRunSheet({ ...usual, ovenCelsius: 120, samplesAre: "different" });
-    expect(["Vessel", "Balance step, g", "Rounds apart, min", "Oven, °C", "Samples, which are"].map((label) => beside(plan, label)?.content)).toEqual([
-      "lidded steel tin",
-      0.01,
-      30,
-      120,
-      "different",
-    ]);
+    expect(["Vessel", "Balance step, g", "Rounds apart, min", "Oven, °C", "Samples, which are"].map((label) => beside(plan, label)?.content)).toEqual(
+      ["lidded steel tin", 0.01, 30, 120, "different"],
+    );
     expect(["Date; who", "Material", "Repeatability, g", "Notes"].map((label) => beside(plan, label)?.content)).toEqual(Array(4).fill(undefined));
   });
 
@@ -293,7 +299,16 @@ describe("buildRunSheet(options)", () => {
   it("follows the order of the work, then results, checks, settings, open fire, curves and vessels", () => {
     const plan = buildRunSheet(usual);
     expect(bandsOf(plan)).toEqual([
-      ...["SET UP", "1 DRYING", "2 CHARRING: the fire", "2 weighed when cold", "3 ASHING: the fire", "3 weighed when cold", "CAUTIONS", "4 AT THE END"],
+      ...[
+        "SET UP",
+        "1 DRYING",
+        "2 CHARRING: the fire",
+        "2 weighed when cold",
+        "3 ASHING: the fire",
+        "3 weighed when cold",
+        "CAUTIONS",
+        "4 AT THE END",
+      ],
       ...["RESULTS (shares)", "CHECKS", "SETTINGS", "OPEN FIRE", "CURVES", "VESSELS"],
     ]);
   });

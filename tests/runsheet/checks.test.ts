@@ -43,7 +43,11 @@ const all =
   (run) =>
     fills.forEach((fill) => fill(run));
 const fired =
-  (firing: number, noted: Partial<Record<"lit" | "set" | "measured" | "quiet" | "opened" | "seen", Plain>>, phase: "charring" | "ashing" = "charring"): Fill =>
+  (
+    firing: number,
+    noted: Partial<Record<"lit" | "set" | "measured" | "quiet" | "opened" | "seen", Plain>>,
+    phase: "charring" | "ashing" = "charring",
+  ): Fill =>
   (run) => {
     const table = run.sheet[phase];
     if (table === undefined) throw new Error(`no ${phase}`);
@@ -111,7 +115,9 @@ test("every check that a sheet has a line for looks at something there", () => {
 
 test("the bands of shares, in percent, are those of TYPICALRANGE for untreated plant matter", () => {
   const { moisture, ash } = plantMatter.bands;
-  expect(BANDS.map(({ atLeast, atMost }) => [atLeast, atMost])).toEqual([moisture, plantMatter.bands["char yield"], ash].map((band) => band.map((end) => end * 100)));
+  expect(BANDS.map(({ atLeast, atMost }) => [atLeast, atMost])).toEqual(
+    [moisture, plantMatter.bands["char yield"], ash].map((band) => band.map((end) => end * 100)),
+  );
   expect(LEAST_CHAR_PERCENT).toBe(plantMatter.bands["char yield"][0] * 100);
 });
 
@@ -129,7 +135,11 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["a weight without its vessel", (run) => run.weigh([65.2]), "? Sample 1: empty vessel not weighed, C11. Weigh it, or type tared."],
     ["a tared balance", weighed("tared", 40.2), FINE],
     ["text for a vessel", weighed("about 25", 40.2), "? Sample 1: empty vessel not weighed, C11. Weigh it, or type tared."],
-    ["moist as heavy as the vessel", weighed(25, 25), "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again."],
+    [
+      "moist as heavy as the vessel",
+      weighed(25, 25),
+      "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again.",
+    ],
     ["moist below the vessel", weighed(25, 24.9), "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again."],
     // 0.25 g in 25 g: one part in a hundred
     ["moist just enough above it", weighed(25, 25.25), FINE],
@@ -152,7 +162,11 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["900", clocks(clock(8, 30), 900), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
     ["25.00", clocks(clock(8, 30), 25), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
     ["text", clocks(clock(8, 30), "half past"), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
-    ["a bare number in the fire table", all(plum, fired(2, { opened: 16.05 })), "? G23 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
+    [
+      "a bare number in the fire table",
+      all(plum, fired(2, { opened: 16.05 })),
+      "? G23 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+    ],
     ["no time for round 1", clocks(null, clock(9, 30)), "? B12 is blank: without the time of round 1 no time counts. Type it: 9:30."],
     // 0.30 of a day is 7:12
     ["0.30 for 0:30", clocks(clock(23, 30), clock(0), 0.3), "? B14 reads 7:12. If 0.30 was typed, type 0:30 with a colon."],
@@ -164,7 +178,11 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
       clocks(clock(9), clock(9, 30), clock(9, 10)),
       "? B14 comes 23 h 40 min after the round before; planned 30 min. If right, type its date too: 21 Nov 9:30.",
     ],
-    ["the same time twice", clocks(clock(9), clock(9, 30), clock(9, 30)), "? B14 is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30."],
+    [
+      "the same time twice",
+      clocks(clock(9), clock(9, 30), clock(9, 30)),
+      "? B14 is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.",
+    ],
     [
       "twelve hours between",
       clocks(clock(9), clock(21)),
@@ -172,28 +190,48 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ],
     // four intervals and an hour: 180 min
     ["three hours", clocks(clock(9), clock(12)), FINE],
-    ["a minute more", clocks(clock(9), clock(12, 1)), "? B13 comes 3 h 1 min after the round before; planned 30 min. If right, type its date too: 21 Nov 9:30."],
+    [
+      "a minute more",
+      clocks(clock(9), clock(12, 1)),
+      "? B13 comes 3 h 1 min after the round before; planned 30 min. If right, type its date too: 21 Nov 9:30.",
+    ],
     ["twelve hours with dates", clocks(46_347 + clock(9), 46_347 + clock(21)), FINE],
     ["days between with dates", clocks(46_347 + clock(9), 46_350 + clock(9)), FINE],
     ["two months between", clocks(46_347 + clock(9), 46_410 + clock(9)), "? B13 lies more than a month after the round before. Look at its date."],
-    ["a date before the round before", clocks(46_347 + clock(9), 46_346 + clock(9)), "? B13 is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30."],
-    ["a date where round 1 has none", clocks(clock(9), 46_347 + clock(9, 30)), "? B13 has a date and round 1 has none. Type the date of round 1 in B7, or in B12 too."],
     [
-      "the same with the run's date given",
-      all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))),
-      FINE,
+      "a date before the round before",
+      clocks(46_347 + clock(9), 46_346 + clock(9)),
+      "? B13 is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.",
     ],
+    [
+      "a date where round 1 has none",
+      clocks(clock(9), 46_347 + clock(9, 30)),
+      "? B13 has a date and round 1 has none. Type the date of round 1 in B7, or in B12 too.",
+    ],
+    ["the same with the run's date given", all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))), FINE],
     ["minutes that rise", clocks(0, 30, 60), FINE, { timing: "minutes" }],
     ["minutes that fall", clocks(0, 30, 20), "? B14 is not after the round before. Type minutes since round 1.", { timing: "minutes" }],
   ],
   rows: [
     ["nothing", nothing, NOT_YET],
     ["rounds in order", plum, FINE],
-    ["a weight left out", all(plum, (run) => run.type(box(run, 3), null)), "? C14 is empty above a filled row. Type its weight, or clear what stands below it."],
+    [
+      "a weight left out",
+      all(plum, (run) => run.type(box(run, 3), null)),
+      "? C14 is empty above a filled row. Type its weight, or clear what stands below it.",
+    ],
     ["a weight as text", all(plum, (run) => run.type(box(run, 5), "51,21")), "? C16 is text, not a weight. Type grams as a plain number."],
     ["an error", all(plum, (run) => run.type(box(run, 2), new CellProblem("#DIV/0!", ""))), "? C13 shows an error. Type the weight again, in grams."],
-    ["no time beside a weight", all(plum, clocks(clock(9), clock(9, 30), clock(10), null)), "? B15 is blank beside a weight. Type the time of that round: 9:30."],
-    ["a firing left out", all(plum, (run) => run.fire("charring", [32.9, null, 32.53])), "? C27 is empty above a filled row. Type its weight, or clear what stands below it."],
+    [
+      "no time beside a weight",
+      all(plum, clocks(clock(9), clock(9, 30), clock(10), null)),
+      "? B15 is blank beside a weight. Type the time of that round: 9:30.",
+    ],
+    [
+      "a firing left out",
+      all(plum, (run) => run.fire("charring", [32.9, null, 32.53])),
+      "? C27 is empty above a filled row. Type its weight, or clear what stands below it.",
+    ],
     [
       "the second sample's weight left out",
       (run) => {
@@ -213,7 +251,11 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["two", weighed(25, 60, 50, 50.02), "? C14 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold."],
     // With s = 0.01: u = sqrt(0.0001 + 0.0001 / 6) = 0.010801, 2 sqrt 2 u = 0.030551
     ["what a scattering balance explains", all(weighed(25, 60, 50, 50.03), setting("repeatability", 0.01)), FINE],
-    ["an ash that gained", all(charred, (run) => run.fire("ashing", [25.4, 25.5])), "? C35 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold."],
+    [
+      "an ash that gained",
+      all(charred, (run) => run.fire("ashing", [25.4, 25.5])),
+      "? C35 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.",
+    ],
   ],
   order: [
     ["not yet dry", weighed(25, 65.2, 55.31), NOT_YET],
@@ -221,12 +263,29 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["dry as heavy as moist", weighed(25, 65.2, 65.2), FINE, { kind: "drying" }],
     // Steady at 65.30 after 65.20: more than 0.011547 g above moist
     ["dry above moist", weighed(25, 65.2, 65.3, 65.3), "▲ Sample 1: dry, C14, is above moist, C12. Swapped? Weigh again, cold.", { kind: "drying" }],
-    ["a round below the vessel", weighed(25, 65.2, 55.3, 5.12), "▲ Sample 1: C14 is not above the empty vessel, C11. Weigh both again, cold.", { kind: "drying" }],
-    ["char above dry", all(plum, (run) => run.fire("charring", [53])), "▲ Sample 1: char, C26, is above the dry sample, C16. Swapped? Weigh again, cold."],
+    [
+      "a round below the vessel",
+      weighed(25, 65.2, 55.3, 5.12),
+      "▲ Sample 1: C14 is not above the empty vessel, C11. Weigh both again, cold.",
+      { kind: "drying" },
+    ],
+    [
+      "char above dry",
+      all(plum, (run) => run.fire("charring", [53])),
+      "▲ Sample 1: char, C26, is above the dry sample, C16. Swapped? Weigh again, cold.",
+    ],
     ["char a step above dry", all(plum, (run) => run.fire("charring", [51.22])), FINE],
-    ["char below the vessel", all(plum, (run) => run.fire("charring", [30, 24])), "▲ Sample 1: char, C27, is below the empty vessel, C11. Weigh both again, cold."],
+    [
+      "char below the vessel",
+      all(plum, (run) => run.fire("charring", [30, 24])),
+      "▲ Sample 1: char, C27, is below the empty vessel, C11. Weigh both again, cold.",
+    ],
     ["ash above char", all(charred, (run) => run.fire("ashing", [33])), "▲ Sample 1: ash, C34, is above char, C28. Swapped? Weigh both again, cold."],
-    ["ash below the vessel", all(charred, (run) => run.fire("ashing", [24.9])), "▲ Sample 1: ash, C34, is below the empty vessel, C11. Weigh both again, cold."],
+    [
+      "ash below the vessel",
+      all(charred, (run) => run.fire("ashing", [24.9])),
+      "▲ Sample 1: ash, C34, is below the empty vessel, C11. Weigh both again, cold.",
+    ],
     [
       "two samples",
       (run) => {
@@ -244,31 +303,59 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["nothing", nothing, NOT_YET],
     ["still losing", weighed(25, 65.2, 55.31), NOT_YET],
     ["dry", plum, FINE],
-    ["charred before", all(weighed(25, 65.2, 55.31), (run) => run.fire("charring", [30])), "? Charred, row 26, before it was shown dry: no share of the dry sample can be given."],
+    [
+      "charred before",
+      all(weighed(25, 65.2, 55.31), (run) => run.fire("charring", [30])),
+      "? Charred, row 26, before it was shown dry: no share of the dry sample can be given.",
+    ],
     ["a blank limit", all(plum, setting("limit", null)), "? A setting is blank, rows 77 to 82: step, rounds apart, criterion or limit. Type it."],
-    ["a blank criterion", all(plum, setting("criterion", null)), "? A setting is blank, rows 77 to 82: step, rounds apart, criterion or limit. Type it."],
+    [
+      "a blank criterion",
+      all(plum, setting("criterion", null)),
+      "? A setting is blank, rows 77 to 82: step, rounds apart, criterion or limit. Type it.",
+    ],
     [
       "a balance too coarse for the limit",
       all(plum, setting("criterion", "of last"), setting("limit", 0.0001)),
       "? The balance is too coarse for the limit in B82. Allow two display steps, or take more sample.",
     ],
-    ["a limit typed as percent", all(plum, setting("criterion", "of last"), setting("limit", 0.1)), "? Sample 1: cannot be judged. Select L5 and read under This cell why."],
+    [
+      "a limit typed as percent",
+      all(plum, setting("criterion", "of last"), setting("limit", 0.1)),
+      "? Sample 1: cannot be judged. Select L5 and read under This cell why.",
+    ],
   ],
   opened: [
     ["nothing", plum, NOT_YET],
     ["an hour closed", fired(1, { lit: clock(13, 20), quiet: clock(14, 25), opened: clock(15, 25) }), FINE],
-    ["a minute less", fired(1, { quiet: clock(14, 25), opened: clock(15, 24) }), "? G22: opened 59 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low."],
+    [
+      "a minute less",
+      fired(1, { quiet: clock(14, 25), opened: clock(15, 24) }),
+      "? G22: opened 59 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.",
+    ],
     ["over midnight", fired(2, { lit: clock(22), quiet: clock(23, 30), opened: clock(0, 40) }), FINE],
-    ["opened before it was quiet", fired(1, { lit: clock(13), quiet: clock(15), opened: clock(14) }), "? Row 22: lit, quiet and opened are not in order. Put the times right; days later, type dates too."],
+    [
+      "opened before it was quiet",
+      fired(1, { lit: clock(13), quiet: clock(15), opened: clock(14) }),
+      "? Row 22: lit, quiet and opened are not in order. Put the times right; days later, type dates too.",
+    ],
     ["no time of quiet", fired(1, { opened: clock(15) }), FINE],
-    ["another least time", all(setting("closed", 120), fired(3, { quiet: clock(14), opened: clock(15, 30) })), "? G24: opened 90 min after the vent went quiet, sooner than 120 min. Char may have burnt: the yield reads low."],
+    [
+      "another least time",
+      all(setting("closed", 120), fired(3, { quiet: clock(14), opened: clock(15, 30) })),
+      "? G24: opened 90 min after the vent went quiet, sooner than 120 min. Char may have burnt: the yield reads low.",
+    ],
     ["dates that lie days apart", fired(1, { quiet: 46_347 + clock(14), opened: 46_348 + clock(14, 10) }), FINE],
   ],
   charDone: [
     ["nothing", plum, NOT_YET],
     ["one firing", all(plum, (run) => run.fire("charring", [32.9])), NOT_YET],
     ["steady", charred, FINE],
-    ["a full table that still loses", all(plum, (run) => run.fire("charring", [33.4, 32.9, 32.53])), "? Charring is not shown finished: fire again and weigh, till two weighings agree within the limit."],
+    [
+      "a full table that still loses",
+      all(plum, (run) => run.fire("charring", [33.4, 32.9, 32.53])),
+      "? Charring is not shown finished: fire again and weigh, till two weighings agree within the limit.",
+    ],
     [
       "ashed after one firing",
       all(plum, (run) => {
@@ -282,7 +369,12 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
       all(plum, (run) => run.fire("charring", [32.9]), again(25)),
       "? Charring is not shown finished: fire again and weigh, till two weighings agree within the limit.",
     ],
-    ["one planned firing", all(plum, (run) => run.fire("charring", [32.9])), "? Charring is not shown finished: fire again and weigh, till two weighings agree within the limit.", { charFirings: 1 }],
+    [
+      "one planned firing",
+      all(plum, (run) => run.fire("charring", [32.9])),
+      "? Charring is not shown finished: fire again and weigh, till two weighings agree within the limit.",
+      { charFirings: 1 },
+    ],
     ["not dry before", all(weighed(25, 65.2, 55.31), (run) => run.fire("charring", [30, 30])), NOT_YET],
     [
       "a limit per hour without the minutes held",
@@ -296,16 +388,32 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
   ashDone: [
     ["nothing", charred, NOT_YET],
     ["steady", ashed, FINE],
-    ["a full table that still loses", all(charred, (run) => run.fire("ashing", [26, 25.4])), "? Ashing is not shown finished: fire again and weigh, till two weighings agree within the limit."],
+    [
+      "a full table that still loses",
+      all(charred, (run) => run.fire("ashing", [26, 25.4])),
+      "? Ashing is not shown finished: fire again and weigh, till two weighings agree within the limit.",
+    ],
   ],
   air: [
     ["nothing", plum, NOT_YET],
     ["steady char", charred, FINE],
-    ["a gain between firings", all(plum, (run) => run.fire("charring", [32.5, 32.6])), "? C27 is heavier than the row above: air or damp got in between firings. Fire again, closed."],
-    ["white edges", all(charred, fired(1, { seen: "white edges on top" })), "? White edges seen, row 22 or near it: air got in and char burnt. The yield reads low."],
+    [
+      "a gain between firings",
+      all(plum, (run) => run.fire("charring", [32.5, 32.6])),
+      "? C27 is heavier than the row above: air or damp got in between firings. Fire again, closed.",
+    ],
+    [
+      "white edges",
+      all(charred, fired(1, { seen: "white edges on top" })),
+      "? White edges seen, row 22 or near it: air got in and char burnt. The yield reads low.",
+    ],
     ["no white edges", all(charred, fired(1, { seen: "no white edges" })), FINE],
     // 2.60 g of 26.21 g dry: 9.92 %
-    ["hardly any char", all(plum, (run) => run.fire("charring", [27.6, 27.6])), "? Char of 9.9 % is less than untreated plants leave: air got in, or a slip. Look for white edges."],
+    [
+      "hardly any char",
+      all(plum, (run) => run.fire("charring", [27.6, 27.6])),
+      "? Char of 9.9 % is less than untreated plants leave: air got in, or a slip. Look for white edges.",
+    ],
     // 2.63 g: 10.03 %
     ["just enough", all(plum, (run) => run.fire("charring", [27.63, 27.63])), FINE],
   ],
@@ -315,7 +423,11 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["scale", all(charred, again(25.05)), FINE],
     // 2 % of 26.21 g dry: 0.5242 g
     ["as much as scale may be", all(charred, again(25.52)), FINE],
-    ["char left inside", all(charred, again(25.53)), "? Sample 1: C48 is 0.53 g heavier, more than scale. Left inside? Brush it out, weigh it again."],
+    [
+      "char left inside",
+      all(charred, again(25.53)),
+      "? Sample 1: C48 is 0.53 g heavier, more than scale. Left inside? Brush it out, weigh it again.",
+    ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than before: scale lost, or another vessel. Weigh it again."],
     ["scale on a tared balance", all(weighed("tared", 40.2, 26.21, 26.21), again(0.05)), FINE],
   ],
@@ -336,10 +448,20 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127
-    ["two, a little apart", tins(0.7, 0.702), "? Together ± 1.3 %, more than wanted: they differ by 0.2 %, 3.9 times the weighing ±. Take more.", { replicates: 2 }],
+    [
+      "two, a little apart",
+      tins(0.7, 0.702),
+      "? Together ± 1.3 %, more than wanted: they differ by 0.2 %, 3.9 times the weighing ±. Take more.",
+      { replicates: 2 },
+    ],
     ["three apart with nothing wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", null)), FINE, { replicates: 3 }],
     ["different materials", tins(0.6, 0.7, 0.8), NOT_YET, { replicates: 3, samplesAre: "different" }],
-    ["nothing said of them", all(tins(0.7, 0.7), (run) => run.type(run.sheet.setup.samplesAre, null)), "? Say in B9 whether the samples are repeats or different.", { replicates: 2 }],
+    [
+      "nothing said of them",
+      all(tins(0.7, 0.7), (run) => run.type(run.sheet.setup.samplesAre, null)),
+      "? Say in B9 whether the samples are repeats or different.",
+      { replicates: 2 },
+    ],
     // The critical range of three at s = 0.001 is 3.314 * 0.001 = 0.33 % (REPLICATES)
     [
       "beyond the method's own scatter",
@@ -369,21 +491,54 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     // 33.00 of 40.00 g
     ["much water", weighed(25, 65, 32, 32), "? Sample 1: water of 82.5 % is outside the 0 to 70 % of untreated plants (common practice). A slip?"],
     ["no water at all", weighed(25, 65, 65), FINE, { kind: "drying" }],
-    ["hardly charred", all(plum, (run) => run.fire("charring", [40, 40])), "? Sample 1: char of 57.2 % is outside the 10 to 45 % of untreated plants (common practice). A slip?"],
-    ["no ash at all", all(charred, (run) => run.fire("ashing", [25, 25])), "? Sample 1: ash of 0.0 % is outside the 0.1 to 25 % of untreated plants (common practice). A slip?"],
+    [
+      "hardly charred",
+      all(plum, (run) => run.fire("charring", [40, 40])),
+      "? Sample 1: char of 57.2 % is outside the 10 to 45 % of untreated plants (common practice). A slip?",
+    ],
+    [
+      "no ash at all",
+      all(charred, (run) => run.fire("ashing", [25, 25])),
+      "? Sample 1: ash of 0.0 % is outside the 0.1 to 25 % of untreated plants (common practice). A slip?",
+    ],
   ],
   material: [
     ["no material", setting("oven", 105), NOT_YET],
     ["no temperature", setting("material", "tinned steel"), NOT_YET],
     ["at its limit", all(setting("material", "tinned steel"), setting("oven", 230)), FINE],
-    ["above it", all(setting("material", "tinned steel"), setting("oven", 231)), "? B83: 231 °C is above the 230 °C that tinned steel stands. Change vessel or programme."],
-    ["a kiln above it", all(setting("material", "tinned steel"), setting("oven", 105), fired(2, { set: 450 })), "? C23: 450 °C is above the 230 °C that tinned steel stands. Change vessel or programme."],
-    ["hotter at the sample than set", all(setting("material", "mild steel"), fired(1, { set: 450, measured: 460 })), "? D22: 460 °C is above the 450 °C that mild steel stands. Change vessel or programme."],
-    ["a furnace above it", all(setting("material", "mild steel"), fired(1, { set: 550 }, "ashing")), "? C31: 550 °C is above the 450 °C that mild steel stands. Change vessel or programme."],
-    ["a material of one's own", all(setting("material", "unobtainium"), setting("oven", 105)), "? B85 is not in the list at the foot of the sheet. Choose from the list."],
+    [
+      "above it",
+      all(setting("material", "tinned steel"), setting("oven", 231)),
+      "? B83: 231 °C is above the 230 °C that tinned steel stands. Change vessel or programme.",
+    ],
+    [
+      "a kiln above it",
+      all(setting("material", "tinned steel"), setting("oven", 105), fired(2, { set: 450 })),
+      "? C23: 450 °C is above the 230 °C that tinned steel stands. Change vessel or programme.",
+    ],
+    [
+      "hotter at the sample than set",
+      all(setting("material", "mild steel"), fired(1, { set: 450, measured: 460 })),
+      "? D22: 460 °C is above the 450 °C that mild steel stands. Change vessel or programme.",
+    ],
+    [
+      "a furnace above it",
+      all(setting("material", "mild steel"), fired(1, { set: 550 }, "ashing")),
+      "? C31: 550 °C is above the 450 °C that mild steel stands. Change vessel or programme.",
+    ],
+    [
+      "a material of one's own",
+      all(setting("material", "unobtainium"), setting("oven", 105)),
+      "? B85 is not in the list at the foot of the sheet. Choose from the list.",
+    ],
     ["the last of the list", all(setting("material", "graphite"), fired(1, { set: 400 })), FINE],
     // 230 °C are 446 °F
-    ["in Fahrenheit", all(setting("material", "tinned steel"), setting("oven", 447)), "? B83: 447 °F is above the 446 °F that tinned steel stands. Change vessel or programme.", { degrees: "F" }],
+    [
+      "in Fahrenheit",
+      all(setting("material", "tinned steel"), setting("oven", 447)),
+      "? B83: 447 °F is above the 446 °F that tinned steel stands. Change vessel or programme.",
+      { degrees: "F" },
+    ],
   ],
   analysis: [
     ["nothing", charred, NOT_YET],
@@ -391,17 +546,42 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["a formula", all(ashed, analysis({ formula: "C6H10O5" })), FINE],
     ["both", all(ashed, analysis({ formula: "C6H10O5", carbon: 48 })), "? B94: a formula and an analysis are both given. Clear one of the two."],
     ["a formula with a slip", all(ashed, analysis({ formula: "C6H1xO5" })), "? formula: "],
-    ["fractions for percent", all(ashed, analysis({ carbon: 0.486, hydrogen: 0.06 })), "? B88 on: typed as fractions? Type percent, such as 48.6 for 0.486."],
+    [
+      "fractions for percent",
+      all(ashed, analysis({ carbon: 0.486, hydrogen: 0.06 })),
+      "? B88 on: typed as fractions? Type percent, such as 48.6 for 0.486.",
+    ],
     // 50 + 39.9 and 0.40 of 26.21 g ash, 1.5 %
-    ["too little", all(ashed, analysis({ carbon: 48, hydrogen: 6, oxygen: 30 })), "? The analysis adds up to 85.5 % with the ash: the comparison waits for 90 %."],
-    ["some missing", all(ashed, analysis({ carbon: 46, hydrogen: 6, oxygen: 40 })), "? The analysis leaves 7 % of the dry sample unexplained. Look for what is missing."],
+    [
+      "too little",
+      all(ashed, analysis({ carbon: 48, hydrogen: 6, oxygen: 30 })),
+      "? The analysis adds up to 85.5 % with the ash: the comparison waits for 90 %.",
+    ],
+    [
+      "some missing",
+      all(ashed, analysis({ carbon: 46, hydrogen: 6, oxygen: 40 })),
+      "? The analysis leaves 7 % of the dry sample unexplained. Look for what is missing.",
+    ],
     ["3 % missing, which is usual", all(ashed, analysis({ carbon: 47.5, hydrogen: 6, oxygen: 42 })), FINE],
-    ["above the whole", all(ashed, analysis({ carbon: 50, hydrogen: 6, oxygen: 48 })), "? The analysis adds up to 105.5 % with the ash, more than there is. Look for a slip."],
-    ["above the whole before anything is dry", analysis({ carbon: 60, hydrogen: 6, oxygen: 40 }), "? The analysis adds up to 106 % with the ash, more than there is. Look for a slip."],
+    [
+      "above the whole",
+      all(ashed, analysis({ carbon: 50, hydrogen: 6, oxygen: 48 })),
+      "? The analysis adds up to 105.5 % with the ash, more than there is. Look for a slip.",
+    ],
+    [
+      "above the whole before anything is dry",
+      analysis({ carbon: 60, hydrogen: 6, oxygen: 40 }),
+      "? The analysis adds up to 106 % with the ash, more than there is. Look for a slip.",
+    ],
   ],
   zeros: [
     ["none", plum, NOT_YET, { panZeros: true }],
-    ["one of two", (run) => run.type(stripCell(run.sheet.rows.drying.strip?.first ?? 0, "before"), 0), "? Row 23: one of the two zeros is missing, so that row is not corrected. Type it, or clear the other.", { panZeros: true }],
+    [
+      "one of two",
+      (run) => run.type(stripCell(run.sheet.rows.drying.strip?.first ?? 0, "before"), 0),
+      "? Row 23: one of the two zeros is missing, so that row is not corrected. Type it, or clear the other.",
+      { panZeros: true },
+    ],
     [
       "both",
       (run) => {
@@ -427,19 +607,51 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["nothing", plum, NOT_YET, { temperatures: true }],
     // A tenth of 0.01 g is 1 mg: 0.00019 g/°C * 5.2632 °C
     ["cold enough", warm([20, 25.26]), FINE, { temperatures: true }],
-    ["too warm", warm([20, 25.27]), "? Row 22: 5 °C above the room reads light; a 17 g crucible by up to 1 mg (published case). Cool first.", { temperatures: true }],
+    [
+      "too warm",
+      warm([20, 25.27]),
+      "? Row 22: 5 °C above the room reads light; a 17 g crucible by up to 1 mg (published case). Cool first.",
+      { temperatures: true },
+    ],
     // 30 * 0.19 mg
-    ["the warmest", warm([20, 26], [20, 50]), "? Row 23: 30 °C above the room reads light; a 17 g crucible by up to 5.7 mg (published case). Cool first.", { temperatures: true }],
-    ["colder than the room", warm([20, 14.73]), "? Row 22: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.", { temperatures: true }],
+    [
+      "the warmest",
+      warm([20, 26], [20, 50]),
+      "? Row 23: 30 °C above the room reads light; a 17 g crucible by up to 5.7 mg (published case). Cool first.",
+      { temperatures: true },
+    ],
+    [
+      "colder than the room",
+      warm([20, 14.73]),
+      "? Row 22: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.",
+      { temperatures: true },
+    ],
     ["a little colder", warm([20, 14.74]), FINE, { temperatures: true }],
     // 5.27 °C are 9.486 °F
-    ["Fahrenheit", warm([68, 77.49]), "? Row 22: 9 °F above the room reads light; a 17 g crucible by up to 1 mg (published case). Cool first.", { temperatures: true, degrees: "F" }],
+    [
+      "Fahrenheit",
+      warm([68, 77.49]),
+      "? Row 22: 9 °F above the room reads light; a 17 g crucible by up to 1 mg (published case). Cool first.",
+      { temperatures: true, degrees: "F" },
+    ],
   ],
   typedOver: [
     ["nothing", nothing, FINE],
-    ["a loss typed over", (run) => run.type(run.sheet.drying.lost(15, 1), 2), "? F15 was typed over: its formula is gone. Undo, or copy the cell beside it here."],
-    ["a share typed over", (run) => run.type(run.sheet.share("volatile", 1), 0.7), "? C54 was typed over: its formula is gone. Undo, or copy the cell beside it here."],
-    ["a verdict typed over", (run) => run.type(run.sheet.drying.verdict(14), "dry"), "? I14 was typed over: its formula is gone. Undo, or copy the cell beside it here."],
+    [
+      "a loss typed over",
+      (run) => run.type(run.sheet.drying.lost(15, 1), 2),
+      "? F15 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+    ],
+    [
+      "a share typed over",
+      (run) => run.type(run.sheet.share("volatile", 1), 0.7),
+      "? C54 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+    ],
+    [
+      "a verdict typed over",
+      (run) => run.type(run.sheet.drying.verdict(14), "dry"),
+      "? I14 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+    ],
     ["a box is no calculated cell", plum, FINE],
   ],
 };

@@ -60,7 +60,9 @@ describe("A run sheet filled in weighing by weighing", () => {
     if (end) await sheet.type(end.vessel(1), 25);
     expect((await sheet.head())[0]).toBe("Run complete: all weighings are in");
     if (composition) await sheet.type(composition.formula, "C6H10O5");
-    expect((await sheet.head())[4]).toBe("Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.");
+    expect((await sheet.head())[4]).toBe(
+      "Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.",
+    );
     expect((await sheet.head())[2]).toBe("✓ Checks: 15 in order, 1 with nothing to look at yet.");
     expect(await errors()).toEqual([]);
   });
@@ -78,12 +80,18 @@ describe("A run sheet filled in weighing by weighing", () => {
     await opened({ kind: "drying" });
     await dryPlum();
     await sheet.round(6, 9.3, 51.21);
-    expect(await sheet.check("times")).toEqual(["? doubt", "? B17 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."]);
+    expect(await sheet.check("times")).toEqual([
+      "? doubt",
+      "? B17 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+    ]);
     await sheet.round(6, "10:45", null);
     expect((await sheet.check("times"))[1]).toMatch(/^\? B17 comes 23 h 45 min after the round before; planned 30 min\./);
     await sheet.round(6, "23:00", null);
     expect((await sheet.check("times"))[1]).toMatch(/^\? B17 comes 12 h 0 min after the round before/);
-    expect((await sheet.head()).slice(1, 3)).toEqual([expect.stringMatching(/^\? In doubt: 34\.8/), expect.stringMatching(/^\? 1 of 10 checks: B17 comes 12 h/)]);
+    expect((await sheet.head()).slice(1, 3)).toEqual([
+      expect.stringMatching(/^\? In doubt: 34\.8/),
+      expect.stringMatching(/^\? 1 of 10 checks: B17 comes 12 h/),
+    ]);
     await sheet.round(6, "11:30", null);
     expect(await sheet.check("times")).toEqual(["✓ in order", ""]);
   });
@@ -141,7 +149,9 @@ describe("A run sheet filled in weighing by weighing", () => {
     await sheet.type(sheet.sheet.settings.criterion, "of last");
     await sheet.type(sheet.sheet.settings.limit, 0.1);
     expect((await sheet.read(sheet.sheet.drying.steady(1))).message).toMatch(/^limit: 0\.1 /);
-    expect((await sheet.check("dryness"))[1]).toBe(`? Sample 1: cannot be judged. Select ${placeOf(sheet.sheet.drying.steady(1))} and read under This cell why.`);
+    expect((await sheet.check("dryness"))[1]).toBe(
+      `? Sample 1: cannot be judged. Select ${placeOf(sheet.sheet.drying.steady(1))} and read under This cell why.`,
+    );
   });
 
   it("says how to go on where its table is full", async () => {

@@ -75,7 +75,8 @@ function apart(readings: readonly CellReading[]): unknown[] {
     const plain = run.value(at);
     // The engine reads a reference to a cell that shows nothing as blank.
     const [one, other] = [value ?? "", plain ?? ""];
-    const isSame = typeof one === "number" && typeof other === "number" ? Math.abs(one - other) <= 1e-9 * Math.max(1e-3, Math.abs(one)) : one === other;
+    const isSame =
+      typeof one === "number" && typeof other === "number" ? Math.abs(one - other) <= 1e-9 * Math.max(1e-3, Math.abs(one)) : one === other;
     return isSame ? [] : [[name, formula, value, plain]];
   });
 }

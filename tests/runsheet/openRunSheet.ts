@@ -25,7 +25,13 @@ export interface OpenRunSheet {
   /** Types clock and weight of a round; null leaves a box as it is. */
   round(number: number, clock: CellContent, grams: CellContent, sample?: number): Promise<void>;
   /** Types the weighing after a firing, and what was noted of the firing. */
-  fire(phase: "charring" | "ashing", number: number, grams: CellContent, noted?: Partial<Record<FireColumn, CellContent>>, sample?: number): Promise<void>;
+  fire(
+    phase: "charring" | "ashing",
+    number: number,
+    grams: CellContent,
+    noted?: Partial<Record<FireColumn, CellContent>>,
+    sample?: number,
+  ): Promise<void>;
   /** The head of the sheet as shown: what is next, the answer, the checks, what the ± covers, open burning. */
   head(): Promise<readonly string[]>;
   check(name: CheckName): Promise<readonly [verdict: string, finding: string]>;

@@ -18,8 +18,9 @@ const PIXELS_PER_POINT = 96 / 72;
 
 const heightsOf = (plan: SheetPlan): number[] =>
   (plan.rowHeights ?? []).flatMap(({ from, to, height }) => Array.from({ length: to - from + 1 }, () => height));
-const rowsWith = (plan: SheetPlan, is: (cell: SheetPlan["cells"][number]) => boolean): number[] =>
-  [...new Set(plan.cells.filter(is).map(({ cell }) => (cellArea(cell)?.row ?? 0) + 1))];
+const rowsWith = (plan: SheetPlan, is: (cell: SheetPlan["cells"][number]) => boolean): number[] => [
+  ...new Set(plan.cells.filter(is).map(({ cell }) => (cellArea(cell)?.row ?? 0) + 1)),
+];
 const rowOf = (plan: SheetPlan, content: string): number => rowsWith(plan, (cell) => cell.content === content)[0] ?? 0;
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
 const title = ({ kind, weighIns, replicates, panZeros }: RunSheetOptions): string =>
@@ -35,7 +36,9 @@ describe.each(every.map((options) => [title(options), options] as const))("A she
     const boxes = rowsWith(plan, ({ style }) => style?.startsWith("runBox") ?? false);
     expect(boxes.filter((row) => ((heights[row - 1] ?? 0) * MM_PER_POINT * SCALE_PERCENT) / 100 < 6)).toEqual([]);
     const area = cellArea(plan.print?.area ?? "");
-    const sizes = plan.cells.filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (area?.columns ?? 0)).map(({ style }) => sheetStyles[style ?? "label"].size ?? 0);
+    const sizes = plan.cells
+      .filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (area?.columns ?? 0))
+      .map(({ style }) => sheetStyles[style ?? "label"].size ?? 0);
     expect((Math.min(...sizes) * SCALE_PERCENT) / 100).toBeGreaterThanOrEqual(8);
   });
 
@@ -83,7 +86,11 @@ describe("On a screen of 1366 by 768 with the pane open, up to three samples", (
     // From the very top down to the verdict on dryness, and below the frozen head each phase of its own.
     expect(pixels(1, dry)).toBeLessThanOrEqual(HIGH);
     expect(head + pixels(rowOf(plan, "1 DRYING"), dry)).toBeLessThanOrEqual(HIGH);
-    for (const [phase, total] of [["2 CHARRING: the fire", "Char, g"], ["3 ASHING: the fire", "Ash, g"]] as const) // prettier-ignore
+    for (const [phase, total] of [
+      ["2 CHARRING: the fire", "Char, g"],
+      ["3 ASHING: the fire", "Ash, g"],
+    ] as const)
+      // prettier-ignore
       if (rowOf(plan, phase) > 0) expect(head + pixels(rowOf(plan, phase), rowOf(plan, total))).toBeLessThanOrEqual(HIGH);
   });
 

@@ -75,11 +75,25 @@ describe("A run worked out by hand", () => {
   it("says of each round and each firing what it showed", () => {
     const { drying, charring, ashing } = run.sheet.rows;
     const rounds = Array.from({ length: 9 }, (_, index) => says(run, drying.first + index));
-    expect(rounds).toEqual(["all in; into the oven", "still losing 9.89 g", "still losing 3.21 g", "still losing 0.88 g", "no loss that counts", "", "", "", "✓ dry since round 5"]);
+    expect(rounds).toEqual([
+      "all in; into the oven",
+      "still losing 9.89 g",
+      "still losing 3.21 g",
+      "still losing 0.88 g",
+      "no loss that counts",
+      "",
+      "",
+      "",
+      "✓ dry since round 5",
+    ]);
     const firings = Array.from({ length: 4 }, (_, index) => says(run, (charring?.first ?? 0) + index));
     // 51.21 - 32.90 = 18.31
     expect(firings).toEqual(["lost 18.31 g: fire again", "lost 0.36 g: fire again", "no loss that counts", "✓ steady since firing 3"]);
-    expect([0, 1, 2].map((index) => says(run, (ashing?.first ?? 0) + index))).toEqual(["lost 7.12 g: fire again", "no loss that counts", "✓ steady since firing 2"]);
+    expect([0, 1, 2].map((index) => says(run, (ashing?.first ?? 0) + index))).toEqual([
+      "lost 7.12 g: fire again",
+      "no loss that counts",
+      "✓ steady since firing 2",
+    ]);
   });
 });
 
@@ -158,9 +172,13 @@ describe("Three replicates", () => {
     expect(together(run, "volatile")).toBe("71.44 % ± 0.40 %");
     expect(run.head()[1]).toBe("71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
     // 0.003182 apart, weighing ± 2 * 0.00408248 / 20.45 * sqrt(1 + 0.284108^2 + 0.715892^2) = 0.00050479: 6.3 times
-    expect(run.head()[3]).toBe("The ± covers the weighings and the scatter between the 3 samples, 6 times the weighing ±. Not in it: how they stand for the heap, air let in, tar.");
+    expect(run.head()[3]).toBe(
+      "The ± covers the weighings and the scatter between the 3 samples, 6 times the weighing ±. Not in it: how they stand for the heap, air let in, tar.",
+    );
     const { foot } = run.sheet.rows.results;
-    expect(run.value(cell(foot, 0))).toBe("± per sample: the weighings alone (2 u). ± together: the larger of that and the scatter between samples (factor 4.30 for 3).");
+    expect(run.value(cell(foot, 0))).toBe(
+      "± per sample: the weighings alone (2 u). ± together: the larger of that and the scatter between samples (factor 4.30 for 3).",
+    );
   });
 
   it("that agree better than they can be weighed keep the weighing ± / sqrt 3", () => {
@@ -185,8 +203,14 @@ describe("Three replicates", () => {
     run.fire("charring", [49, 48.41, 48.4], 3);
     // sample 3: char 6.83 of 21.41: left 0.680990
     expect(run.head()[1]).toBe("? Samples disagree: 71.3 %, 71.6 %, 68.1 % of the dry weight left as vapour. No common answer.");
-    expect(run.head()[2]).toMatch(/^\? 1 of 16 checks: Together ± 4\.8 %, more than wanted: they differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart\. Take more\.$/);
-    expect([together(run, "volatile"), together(run, "charYield"), together(run, "moistureWet")]).toEqual(["? no common value", "? no common value", "30.99 % ± 0.91 %"]);
+    expect(run.head()[2]).toMatch(
+      /^\? 1 of 16 checks: Together ± 4\.8 %, more than wanted: they differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart\. Take more\.$/,
+    );
+    expect([together(run, "volatile"), together(run, "charYield"), together(run, "moistureWet")]).toEqual([
+      "? no common value",
+      "? no common value",
+      "30.99 % ± 0.91 %",
+    ]);
     expect([trust(run, "volatile"), trust(run, "moistureWet")]).toEqual(["? check 11", "✓"]);
   });
 
@@ -194,7 +218,9 @@ describe("Three replicates", () => {
     const run = tins({ samplesAre: "different" });
     ["plum", "hazel"].forEach((name, index) => run.type(run.sheet.setup.name(index + 1), name));
     expect(run.head()[1]).toBe("Left as vapour, of each when dry: plum 71.3 %, hazel 71.6 %, 3 71.5 %; weighing ± 0.05 % (95 %) each.");
-    expect(run.head()[3]).toBe("The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar on the lid.");
+    expect(run.head()[3]).toBe(
+      "The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar on the lid.",
+    );
     expect(together(run, "volatile")).toBe("kept apart");
   });
 
@@ -203,7 +229,9 @@ describe("Three replicates", () => {
     run.vessel(41.57, 3);
     run.weigh([72.41], 3);
     expect(run.head()[1]).toBe("? In doubt: Charred before it was shown dry: no answer on the dry sample.");
-    expect(tins({}, 2).head()[1]).toBe("? In doubt: 71.4 % ± 2.0 % (95 %) of the dry plum prunings left as vapour; 28.6 % stayed. Mean of 2 samples.");
+    expect(tins({}, 2).head()[1]).toBe(
+      "? In doubt: 71.4 % ± 2.0 % (95 %) of the dry plum prunings left as vapour; 28.6 % stayed. Mean of 2 samples.",
+    );
   });
 });
 
@@ -234,7 +262,10 @@ describe("The head of a sheet as the run goes on", () => {
   it("tells the loss so far while drying, and about when the next round is due", () => {
     const run = tins({}, 3, 4, 0);
     // lost 30.28 - 20.90, 29.75 - 20.48, 30.84 - 21.45 of 90.87 g: 28.04 / 90.87
-    expect(run.head().slice(0, 2)).toEqual(["► Next: round 5 at about 11:00, row 16", "Drying. Lost so far 30.9 % of the moist weight, and not shown dry: no answer yet."]);
+    expect(run.head().slice(0, 2)).toEqual([
+      "► Next: round 5 at about 11:00, row 16",
+      "Drying. Lost so far 30.9 % of the moist weight, and not shown dry: no answer yet.",
+    ]);
   });
 
   it("crosses midnight with the next round", () => {
@@ -246,7 +277,10 @@ describe("The head of a sheet as the run goes on", () => {
   });
 
   it("goes on to the firings, and to the end", () => {
-    expect(tins({}, 3, 6, 0).head().slice(0, 2)).toEqual(["► Next: firing 1, row 20; then weigh cold, row 24", "Dry. 31.0 % of the moist weight was water. Not charred yet."]);
+    expect(tins({}, 3, 6, 0).head().slice(0, 2)).toEqual([
+      "► Next: firing 1, row 20; then weigh cold, row 24",
+      "Dry. 31.0 % of the moist weight was water. Not charred yet.",
+    ]);
     expect(tins({}, 3, 6, 2).head().slice(0, 2)).toEqual([
       "► Next: firing 3, row 22; then weigh cold, row 26",
       "At least 71.4 % of the dry plum prunings has left as vapour so far; charring is not shown finished.",
@@ -283,7 +317,11 @@ describe("The head of a sheet as the run goes on", () => {
       "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
       "▲ 3 of 16 checks: Sample 2: char, D26, is above the dry sample, D17. Swapped? Weigh again, cold.",
     ]);
-    expect([share(run, "volatile", 2), together(run, "volatile"), trust(run, "volatile")]).toEqual(["withheld", "none: a weight contradicts", "▲ check 5"]);
+    expect([share(run, "volatile", 2), together(run, "volatile"), trust(run, "volatile")]).toEqual([
+      "withheld",
+      "none: a weight contradicts",
+      "▲ check 5",
+    ]);
   });
 
   it("marks the answer while a check fails, and trusts each line as far as it may", () => {
@@ -295,7 +333,9 @@ describe("The head of a sheet as the run goes on", () => {
       run.type(row.opened, clock(14, 20));
     }
     expect(run.head()[1]).toBe("? In doubt: 71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
-    expect(run.head()[2]).toBe("? 1 of 16 checks: G20: opened 20 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.");
+    expect(run.head()[2]).toBe(
+      "? 1 of 16 checks: G20: opened 20 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.",
+    );
     expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 7"]);
   });
 });
@@ -347,7 +387,11 @@ describe("The clock", () => {
   };
 
   const CLOCKS: readonly (readonly [title: string, clocks: readonly Plain[], minutes: readonly Plain[], date?: Plain])[] = [
-    ["past midnight, as often as needed", [clock(23, 10), clock(23, 40), clock(0, 10), clock(0, 40), clock(18, 40), clock(6, 40)], [0, 30, 60, 90, 1170, 1890]],
+    [
+      "past midnight, as often as needed",
+      [clock(23, 10), clock(23, 40), clock(0, 10), clock(0, 40), clock(18, 40), clock(6, 40)],
+      [0, 30, 60, 90, 1170, 1890],
+    ],
     // .9 is 21:36, .925 is 22:12
     ["by dates with times, also with days between", [46_000.9, 46_000.925, 46_003.025], [0, 36, 3060]],
     ["from midnight as from any other time", [0, clock(0, 30)], [0, 30]],
@@ -474,7 +518,10 @@ describe("The flag of a warm weighing", () => {
     run.type(stripCell(row, "warmth"), sample);
     expect(says(run, row)).toBe(flag);
     // Only flagged: no mass changes.
-    expect([1, 2].map((round) => run.value(run.sheet.drying.lost(run.sheet.rows.drying.first + round, 1)))).toEqual([expect.closeTo(9.89, 9), expect.closeTo(3.21, 9)]);
+    expect([1, 2].map((round) => run.value(run.sheet.drying.lost(run.sheet.rows.drying.first + round, 1)))).toEqual([
+      expect.closeTo(9.89, 9),
+      expect.closeTo(3.21, 9),
+    ]);
   });
 });
 
@@ -498,7 +545,9 @@ describe("The comparison with open burning", () => {
     const run = given({ formula: "C6H10O5" });
     expect(shown(run)).toEqual({ oxygenTaken: 30.56, air: 132.07, gases: 56.37, ashLeft: 0.4, notCovered: 0, vapourLeft: 18.68, charLeft: 7.53 });
     // 30.56 and 56.37 of 26.21 g
-    expect(run.head()[4]).toBe("Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.");
+    expect(run.head()[4]).toBe(
+      "Of 100 g dry, closed: 71.3 g left as vapour. Burnt openly: 117 g oxygen in, 215 g gases out, by the formula as it stands.",
+    );
   });
 
   it("tells open burning with its ± by an analysis", () => {
@@ -523,7 +572,9 @@ describe("The comparison with open burning", () => {
 
   it("says one sentence where a formula and an analysis are both given", () => {
     const run = given({ formula: "C6H10O5", carbon: 48.8, hydrogen: 6.1 });
-    expect(run.value(run.sheet.composition?.note ?? run.sheet.setup.date)).toBe("? A formula and an analysis are both given: clear B94, or B88 to B92.");
+    expect(run.value(run.sheet.composition?.note ?? run.sheet.setup.date)).toBe(
+      "? A formula and an analysis are both given: clear B94, or B88 to B92.",
+    );
     expect(Object.values(shown(run))).toEqual(COMPARED.map(() => ""));
     expect(run.calculated().filter(({ at }) => run.problem(at) !== "")).toEqual([]);
     expect(run.head()[4]).toBe("The comparison with open burning waits: see the check of the analysis, B74.");

@@ -95,7 +95,14 @@ describe("The ± 95 % of one sample, fired three times", () => {
   });
 
   it("covers the ash on a tin that scales", () => {
-    const { share } = covered(sheetFor({ kind: "ashing" }), "ash", ({ ash, dry }) => ash / dry, true, () => tin(undefined, true), 400);
+    const { share } = covered(
+      sheetFor({ kind: "ashing" }),
+      "ash",
+      ({ ash, dry }) => ash / dry,
+      true,
+      () => tin(undefined, true),
+      400,
+    );
     expect(Math.abs(share - STATED)).toBeLessThan(3 * 0.011);
   });
 });
@@ -110,7 +117,11 @@ describe("The ± 95 % of three replicates together", () => {
     const shares = [1, 2, 3].map((sample) => Number(run.value(run.sheet.share("volatile", sample))));
     const mean = shares.reduce((sum, share) => sum + share, 0) / 3;
     const deviation = Math.sqrt(shares.reduce((sum, share) => sum + (share - mean) ** 2, 0) / 2);
-    return { error: Math.abs(mean - (1 - TRUE_YIELD)), off: Number(run.value(run.sheet.working.together("volatile"))), fixed: (2 * deviation) / Math.sqrt(3) };
+    return {
+      error: Math.abs(mean - (1 - TRUE_YIELD)),
+      off: Number(run.value(run.sheet.working.together("volatile"))),
+      fixed: (2 * deviation) / Math.sqrt(3),
+    };
   });
   const within = (limit: "off" | "fixed"): number => errors.filter((one) => one.error <= one[limit]).length / RUNS;
 

@@ -106,17 +106,30 @@ describe("What a sheet prints", () => {
     const samples = ["Sample 1", "Sample 2"];
     expect(headings("1 DRYING").sort()).toEqual(["Clock", ...samples, "1 lost, g", "2 lost, g", "What the sheet says"].sort());
     expect(headings("balance and room")).toEqual(["Zero before, g", "Zero after, g", "Room, °C", "Sample, °C", "taken off, g", "Cold enough"]);
-    expect(headings("2 CHARRING: the fire")).toEqual(["Lit (clock)", "Set to, °C", "At sample, °C", "Held, min", "Vent quiet", "Opened, cold", "Seen (smoke, edges)"]);
+    expect(headings("2 CHARRING: the fire")).toEqual([
+      "Lit (clock)",
+      "Set to, °C",
+      "At sample, °C",
+      "Held, min",
+      "Vent quiet",
+      "Opened, cold",
+      "Seen (smoke, edges)",
+    ]);
     expect(headings("2 weighed when cold").sort()).toEqual([...samples, "1 lost, g", "2 lost, g", "What the sheet says"].sort());
     expect(headings("4 AT THE END").sort()).toEqual([...samples, "1 gain, g", "2 gain, g", "What the sheet says"].sort());
     expect(headings("RESULTS (shares)").sort()).toEqual(["Trust", ...samples, "1 ± 95 %", "2 ± 95 %", "Together"].sort());
     expect(headings("CHECKS")).toEqual(["Verdict", "What was found, where, and what to do"]);
-    expect(headings("OPEN FIRE").sort()).toEqual(["Of dry, %", "from an analysis, or type a formula", "1 grams", "2 grams", "What the sheet says"].sort());
+    expect(headings("OPEN FIRE").sort()).toEqual(
+      ["Of dry, %", "from an analysis, or type a formula", "1 grams", "2 grams", "What the sheet says"].sort(),
+    );
   });
 
   it("says beside each setting what it is for", () => {
     const from = rowOf(plan.cells.find(({ content }) => content === "SETTINGS")?.cell ?? "");
-    const help = plan.cells.filter(({ cell: at, style, content }) => style === "runBeside" && rowOf(at) > from && rowOf(at) <= from + 11 && content !== undefined && content !== "");
+    const help = plan.cells.filter(
+      ({ cell: at, style, content }) =>
+        style === "runBeside" && rowOf(at) > from && rowOf(at) <= from + 11 && content !== undefined && content !== "",
+    );
     expect(help.map(({ content }) => content)).toEqual([
       "smallest step of the display",
       "scatter of one weight put on ten times; blank: the ± is rounding only",

@@ -188,7 +188,10 @@ const texts =
 /** Whether a text is that of a criterion, in which * stands for any characters and ? for one. */
 function matches(value: Plain, wanted: Plain): boolean {
   if (typeof value !== "string" || typeof wanted !== "string") return value !== null && value === wanted;
-  const pattern = wanted.replace(/[.+^${}()|[\]\\]/g, "\\$&").replaceAll("*", "[^]*").replaceAll("?", "[^]");
+  const pattern = wanted
+    .replace(/[.+^${}()|[\]\\]/g, "\\$&")
+    .replaceAll("*", "[^]*")
+    .replaceAll("?", "[^]");
   return new RegExp(`^${pattern}$`, "i").test(value);
 }
 
@@ -212,7 +215,9 @@ const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => Plain |
     return table[down - 1]?.[right - 1] ?? (down >= 1 && down <= table.length ? null : error("#VALUE!"));
   },
   MATCH: (wanted = null, range = []) => {
-    const found = all([range]).findIndex((value) => wanted !== null && value !== null && !isError(value) && typeof value === typeof wanted && compared(value, wanted as Plain) === 0);
+    const found = all([range]).findIndex(
+      (value) => wanted !== null && value !== null && !isError(value) && typeof value === typeof wanted && compared(value, wanted as Plain) === 0,
+    );
     return isError(wanted as Plain) ? (wanted as Plain) : found === -1 ? error("#N/A") : found + 1;
   },
   SUM: ofNumbers((numbers) => numbers.reduce((sum, value) => sum + value, 0)),

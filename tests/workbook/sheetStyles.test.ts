@@ -30,10 +30,13 @@ describe("sheetStyles", () => {
     ]);
   });
 
-  test.each(Object.entries(emphasisStyles))("%s stands out by weight as well as by its fill, and can be read on it", (_name, { fill, fontColour, bold }) => {
-    expect(bold).toBe(true);
-    expect(contrast(fontColour, fill)).toBeGreaterThanOrEqual(LEAST_FOR_TEXT);
-  });
+  test.each(Object.entries(emphasisStyles))(
+    "%s stands out by weight as well as by its fill, and can be read on it",
+    (_name, { fill, fontColour, bold }) => {
+      expect(bold).toBe(true);
+      expect(contrast(fontColour, fill)).toBeGreaterThanOrEqual(LEAST_FOR_TEXT);
+    },
+  );
 });
 
 /** Contrast ratio of two colours, 1 to 21 (WCAG 2.2, definitions of contrast ratio and relative luminance). */

@@ -69,7 +69,10 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
   if ("problem" in read) return read;
   const extras = { ...(form.panZeros ? { panZeros: true } : {}), ...(form.temperatures ? { temperatures: true } : {}) };
   // What is chosen from lists is held to its words by checkOptions.
-  const chosen = { samplesAre: form.samplesAre, degrees: form.degrees, timing: form.timing } as Pick<RunSheetOptions, "samplesAre" | "degrees" | "timing">;
+  const chosen = { samplesAre: form.samplesAre, degrees: form.degrees, timing: form.timing } as Pick<
+    RunSheetOptions,
+    "samplesAre" | "degrees" | "timing"
+  >;
   const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: form.vessel };
   return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
 }

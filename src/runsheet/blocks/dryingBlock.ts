@@ -55,10 +55,19 @@ export function dryingBlock(sheet: RunSheet): Block {
         boxRule(vessels, { title, prompt, refusal }, vesselOr(vessels.from, sheet.settings.readability)),
         boxRule(clocks, ...timeRule(isClock, clocks.from)),
         boxRule(range(boxes.from, drying.box(first, options.replicates)), roundWords(weighingWords.moistBox), masses(options.readability)),
-        ...(last > first ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))] : []),
+        ...(last > first
+          ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))]
+          : []),
       ],
     },
-    strip === undefined ? ofCells() : stripBlock(sheet, strip, rounds.map((_, index) => weighingWords.round(index + 1)), options.temperatures),
+    strip === undefined
+      ? ofCells()
+      : stripBlock(
+          sheet,
+          strip,
+          rounds.map((_, index) => weighingWords.round(index + 1)),
+          options.temperatures,
+        ),
   );
 }
 

@@ -18,8 +18,7 @@ export function endBlock(sheet: RunSheet, number: number): Block {
   const { rows, columns, samples, options, formats, end } = sheet;
   const { heading, vessel, strip, notes } = rows.end;
   const lastNote = Array.from({ length: notes.last - notes.first + 1 }, (_, index) => notes.first + index);
-  const headings =
-    vessel === undefined ? {} : { ...overSamples(sheet, sheetWords.sample, weighingWords.gained), [columns.verdict]: sheetWords.says };
+  const headings = vessel === undefined ? {} : { ...overSamples(sheet, sheetWords.sample, weighingWords.gained), [columns.verdict]: sheetWords.says };
   const weighed: Block =
     vessel === undefined || end === undefined
       ? ofCells()

@@ -45,11 +45,20 @@ export const boxRule = (over: Cell | Range, { title, prompt, refusal }: Omit<Box
 export const box = (at: Cell, look: Pick<BlockCell, "content" | "format"> = {}): BlockCell => ({ at, style: "runBox", ...look });
 
 /** A box drawn over several cells of a row: what is typed goes into the first, and the others say so. */
-export function wideBox(at: Cell, lastColumn: number, words: Omit<BoxWords, "label">, allow: Allowed, look: Pick<BlockCell, "content" | "format"> = {}): Block {
+export function wideBox(
+  at: Cell,
+  lastColumn: number,
+  words: Omit<BoxWords, "label">,
+  allow: Allowed,
+  look: Pick<BlockCell, "content" | "format"> = {},
+): Block {
   const rest = Array.from({ length: lastColumn - at.column }, (_, index) => cell(at.row, at.column + 1 + index));
   const [from, to] = [rest[0], rest.at(-1)];
   return {
-    cells: [{ ...box(at, look), style: rest.length === 0 ? "runBox" : "runBoxStart" }, ...rest.map((more, index): BlockCell => ({ at: more, style: index === rest.length - 1 ? "runBoxEnd" : "runBoxMore" }))],
+    cells: [
+      { ...box(at, look), style: rest.length === 0 ? "runBox" : "runBoxStart" },
+      ...rest.map((more, index): BlockCell => ({ at: more, style: index === rest.length - 1 ? "runBoxEnd" : "runBoxMore" })),
+    ],
     entryRules: [
       boxRule(at, words, allow),
       ...(from === undefined || to === undefined

@@ -88,11 +88,20 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: "charring" | "ashing
           { at: cell(row, LABEL), content: label(row), style: "runLabel" },
           ...samples.map((sample) => box(table.box(row, sample), { format: formats.read })),
           ...samples.map((sample) =>
-            calculated(table.lost(row, sample), lostSince(columns.working(row - 1, sample), columns.working(row, sample)), "runReckoned", formats.reckoned),
+            calculated(
+              table.lost(row, sample),
+              lostSince(columns.working(row - 1, sample), columns.working(row, sample)),
+              "runReckoned",
+              formats.reckoned,
+            ),
           ),
           calculated(table.verdict(row), firingSays(sheet, table, row), "runVerdict"),
           ...samples.map((sample) =>
-            working(columns.working(row, sample), countedWeighing(table.box(row, sample), correctionFor(sheet, strip, row - first)), formats.reckoned),
+            working(
+              columns.working(row, sample),
+              countedWeighing(table.box(row, sample), correctionFor(sheet, strip, row - first)),
+              formats.reckoned,
+            ),
           ),
           working(cell(row, columns.elapsed), heldSoFar(sheet, table, row), "0"),
         ]),
@@ -113,4 +122,3 @@ function heldSoFar(sheet: RunSheet, table: Fired, row: number) {
   const before = cell(row - 1, sheet.columns.elapsed);
   return reckon(before, "+", when(isNumber(held), fn("MAX", held, 1), 1));
 }
-

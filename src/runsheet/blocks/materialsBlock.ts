@@ -13,7 +13,11 @@ export function materialsBlock(sheet: RunSheet): Block {
   return ofCells(
     ...band(sheet, heading, "runBand", { [LABEL]: materialWords.heading, [CLOCK]: materialWords.column(degrees), [CLOCK + 1]: materialWords.source }),
     ...VESSEL_MATERIALS.flatMap(({ name, standsCelsius, source }, index) =>
-      [name, degreesFrom(standsCelsius, degrees), source].map((content, column): BlockCell => ({ at: cell(first + index, column), content, style: column === 0 ? "runHelp" : "runBeside" })),
+      [name, degreesFrom(standsCelsius, degrees), source].map((content, column): BlockCell => ({
+        at: cell(first + index, column),
+        content,
+        style: column === 0 ? "runHelp" : "runBeside",
+      })),
     ),
     { at: cell(note, LABEL), content: materialWords.note, style: "runHelp" },
   );

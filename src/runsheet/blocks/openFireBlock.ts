@@ -37,7 +37,12 @@ export function openFireBlock(sheet: RunSheet, composition: Composition): Block 
       }),
       ...COMPARED.flatMap((quantity, index): BlockCell[] => [
         ...samples.map((sample) =>
-          calculated(columns.reckoned(from.boxes.carbon + index, sample), comparedValue(sheet, composition, quantity, sample), "runReckoned", formats.read),
+          calculated(
+            columns.reckoned(from.boxes.carbon + index, sample),
+            comparedValue(sheet, composition, quantity, sample),
+            "runReckoned",
+            formats.read,
+          ),
         ),
         { at: cell(from.boxes.carbon + index, columns.verdict), content: names[quantity], style: "runVerdict" },
       ]),
@@ -47,13 +52,19 @@ export function openFireBlock(sheet: RunSheet, composition: Composition): Block 
       const { title, prompt, label } = boxes[element];
       const { atLeast, atMost } = BOUNDS[element];
       const words = { title, prompt, refusal: openFireWords.shareRefusal(atLeast, atMost) };
-      return labelled(composition[element].row, label, { cells: [box(composition[element], { format: "0.0#" })], entryRules: [boxRule(composition[element], words, numbers(BOUNDS[element]))] });
+      return labelled(composition[element].row, label, {
+        cells: [box(composition[element], { format: "0.0#" })],
+        entryRules: [boxRule(composition[element], words, numbers(BOUNDS[element]))],
+      });
     }),
     labelled(composition.exactness.row, exactness.label, {
       cells: [box(composition.exactness, { content: 0.5 })],
       entryRules: [boxRule(composition.exactness, exactness, numbers(EXACT))],
     }),
-    labelled(composition.formula.row, formula.label, { cells: [box(composition.formula)], entryRules: [boxRule(composition.formula, formula, ANYTHING)] }),
+    labelled(composition.formula.row, formula.label, {
+      cells: [box(composition.formula)],
+      entryRules: [boxRule(composition.formula, formula, ANYTHING)],
+    }),
   );
 }
 

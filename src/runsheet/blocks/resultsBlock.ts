@@ -70,7 +70,9 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   return [
     { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
     calculated(cell(row, CLOCK), trustOf(sheet, name, agree !== undefined), "runMark"),
-    ...samples.map((sample) => calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotalNumber" : "runReckoned", SHARE)),
+    ...samples.map((sample) =>
+      calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotalNumber" : "runReckoned", SHARE),
+    ),
     ...samples.map((sample) => calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", PLUS_MINUS)),
     calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runVerdictStrong"),
     workingLabel(sheet, row, sheetWords.workings.together),

@@ -18,11 +18,7 @@ export function setupBlock(sheet: RunSheet): Block {
   const { heading, date, material, samples: samplesRow } = rows.setup;
   const [lastBox, beside] = [columns.box(1, columns.slots).column, columns.reckoned(1, 1).column];
   const { labels, beside: says } = setupWords;
-  const oven = when(
-    isNumber(settings.oven),
-    says.oven(settings.oven, options.degrees, settings.interval),
-    says.noOven(settings.interval),
-  );
+  const oven = when(isNumber(settings.oven), says.oven(settings.oven, options.degrees, settings.interval), says.noOven(settings.interval));
   const isSeveral = options.replicates > 1;
   const which = firstOf(
     [
@@ -55,7 +51,10 @@ export function setupBlock(sheet: RunSheet): Block {
     wideBox(setup.operator, lastBox, setupWords.operator, ANYTHING),
     wideBox(setup.material, lastBox, setupWords.material, ANYTHING),
     isSeveral
-      ? { cells: [box(setup.samplesAre, { content: options.samplesAre })], entryRules: [boxRule(setup.samplesAre, setupWords.samplesAre, oneOf(SAMPLES_ARE))] }
+      ? {
+          cells: [box(setup.samplesAre, { content: options.samplesAre })],
+          entryRules: [boxRule(setup.samplesAre, setupWords.samplesAre, oneOf(SAMPLES_ARE))],
+        }
       : ofCells(),
     { cells: samples.map((sample) => box(setup.name(sample))), entryRules: [boxRule(names, setupWords.name, ANYTHING)] },
   );

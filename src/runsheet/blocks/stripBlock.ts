@@ -12,7 +12,12 @@ import { band, calculated, type Block, type BlockCell, type BoxRule } from "./Bl
 import { box, boxRule, numbers, zeros } from "./entries";
 
 /** What was read beside a table of weighings: the balance's zeros, and where asked for the temperatures of room and sample. */
-export function stripBlock(sheet: RunSheet, strip: Pick<StripRows, "heading" | "vessel" | "first">, labels: readonly string[], hasTemperatures: boolean): Block {
+export function stripBlock(
+  sheet: RunSheet,
+  strip: Pick<StripRows, "heading" | "vessel" | "first">,
+  labels: readonly string[],
+  hasTemperatures: boolean,
+): Block {
   const { columns, options, formats } = sheet;
   const { panZeros, degrees, readability } = options;
   const names = stripWords.columns(degrees);

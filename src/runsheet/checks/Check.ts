@@ -36,4 +36,3 @@ export const verdictOf = ({ silentWhile }: Check, finding: Cell): Expression => 
   const graded = when(is(fn("LEFT", finding, 1), "=", MARKS.contradiction.trim()), contradiction, doubt);
   return fn("IFERROR", when(is(finding, "=", NOTHING), when(silentWhile, notYet, inOrder), graded), doubt);
 };
-

@@ -21,7 +21,19 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   const shares = across((sample) => share(name, sample));
   const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
   const percent = fn("FIXED", reckon(100, "*", spread), 1, true);
-  const times = fn("FIXED", reckon(spread, "/", fn("MAX", across((sample) => plusMinus(name, sample)))), 1, true);
+  const times = fn(
+    "FIXED",
+    reckon(
+      spread,
+      "/",
+      fn(
+        "MAX",
+        across((sample) => plusMinus(name, sample)),
+      ),
+    ),
+    1,
+    true,
+  );
   const critical = fn("INDEX", retort("REPLICATES", shares, settings.methodScatter, "count"), ...CRITICAL_RANGE);
   const together = working.together(name);
   const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
@@ -30,7 +42,10 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
     silentWhile: is(any(isUnsaid, areRepeats), "=", false),
     steps: [
       step(isUnsaid, words.sayWhich(nameOf(setup.samplesAre))),
-      step(all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted)), words.differ(fn("FIXED", reckon(100, "*", fn("N", together)), 1, true), percent, times, apart(shares))),
+      step(
+        all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted)),
+        words.differ(fn("FIXED", reckon(100, "*", fn("N", together)), 1, true), percent, times, apart(shares)),
+      ),
       step(
         when(is(fn("COUNT", settings.methodScatter), "=", 0), false, is(spread, ">", critical)),
         words.beyondMethod(percent, fn("FIXED", reckon(100, "*", critical), 1, true), apart(shares)),

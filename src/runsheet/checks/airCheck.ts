@@ -30,4 +30,3 @@ export function airCheck(sheet: RunSheet): Check | undefined {
     ],
   };
 }
-

@@ -30,7 +30,11 @@ export function analysisCheck(sheet: RunSheet): Check | undefined {
       ...samples.flatMap((sample): Step[] => {
         const percent = analysedPercent(sheet, composition, sample);
         const missing = fn("ROUND", reckon(100, "-", percent), 0);
-        const canBe = all(isAnalysed(composition), is(working.contradiction(sample), "=", NOTHING), any(isNumber(drying.net(sample)), is(whole, ">", 100 + UNEXPLAINED_PERCENT)));
+        const canBe = all(
+          isAnalysed(composition),
+          is(working.contradiction(sample), "=", NOTHING),
+          any(isNumber(drying.net(sample)), is(whole, ">", 100 + UNEXPLAINED_PERCENT)),
+        );
         return [
           step(all(canBe, is(percent, "<", LEAST_ANALYSED_PERCENT)), words.waits(percent, LEAST_ANALYSED_PERCENT)),
           step(all(canBe, is(percent, ">", 100 + UNEXPLAINED_PERCENT)), words.tooMuch(percent)),

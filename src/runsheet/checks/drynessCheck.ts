@@ -18,10 +18,17 @@ export function drynessCheck(sheet: RunSheet): Check {
   const isNotDry = is(drying.allSteady, "=", 0);
   const saying = (verdict: string): Expression => fn("COUNTIF", steady, verdict);
   // Judged and still on the way, or held up by what another check names.
-  const onTheWay = sum(...[verdicts.first, verdicts.notYet, verdicts.tooSoon, verdicts.gain].map(saying), ...HELD_UP.map(saying), fn("COUNT", steady));
+  const onTheWay = sum(
+    ...[verdicts.first, verdicts.notYet, verdicts.tooSoon, verdicts.gain].map(saying),
+    ...HELD_UP.map(saying),
+    fn("COUNT", steady),
+  );
   const waits = all(isNotDry, is(onTheWay, ">=", working.inUse));
   return {
-    silentWhile: any(noNumber(block(sheet, drying)), isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, charring ?? drying)), "=", 0))),
+    silentWhile: any(
+      noNumber(block(sheet, drying)),
+      isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, charring ?? drying)), "=", 0)),
+    ),
     steps: [
       ...(charring === undefined || isCharred === undefined
         ? []

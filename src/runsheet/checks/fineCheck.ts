@@ -23,9 +23,15 @@ export function fineCheck(sheet: RunSheet): Check {
   const roundedUp = fn("ROUNDUP", least, reckon(1, "-", fn("INT", fn("LOG10", least))));
   const moistOf = (sample: number) => reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));
   return {
-    silentWhile: any(lacksNumber(working.u, settings.wanted), ...(samples.length === 1 ? [lacksNumber(vessel(1), moistCell(sheet, 1))] : [noneWeighedIn(sheet)])),
+    silentWhile: any(
+      lacksNumber(working.u, settings.wanted),
+      ...(samples.length === 1 ? [lacksNumber(vessel(1), moistCell(sheet, 1))] : [noneWeighedIn(sheet)]),
+    ),
     steps: [
-      step(all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted)), words.plusMinus(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true))),
+      step(
+        all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted)),
+        words.plusMinus(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true)),
+      ),
       ...samples.map((sample): Step =>
         step(
           all(

@@ -25,7 +25,10 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
   const reasons = [unjudged.settingsMissing, unjudged.heldMissing] as const;
   const isUnjudged = any(...reasons.map(cannot), ...samples.map((sample) => fn("ISERROR", table.steady(sample))));
   return {
-    silentWhile: any(noNumber(block(sheet, table)), all(isNotSteady, any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0)), is(isUnjudged, "=", false))),
+    silentWhile: any(
+      noNumber(block(sheet, table)),
+      all(isNotSteady, any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0)), is(isUnjudged, "=", false)),
+    ),
     steps: [
       ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
       ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),
@@ -37,4 +40,3 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
 
 export const charDoneCheck = (sheet: RunSheet): Check | undefined => sheet.charring && firedCheck(sheet, sheet.charring, sheet.ashing, "Charring");
 export const ashDoneCheck = (sheet: RunSheet): Check | undefined => sheet.ashing && firedCheck(sheet, sheet.ashing, undefined, "Ashing");
-

@@ -36,7 +36,10 @@ function ofMinutes(sheet: RunSheet): Step[] {
   const later = down(CLOCK, first + 1, total + 1);
   const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   return [
-    step(anyWhere(fn("ISTEXT", down(CLOCK, first, total))), words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total)))),
+    step(
+      anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
+      words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
+    ),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
   ];
 }
@@ -64,7 +67,11 @@ function ofClock(sheet: RunSheet): Step[] {
     const millionths = (per: number): Expression => reckon(apart(per), "*", ROUNDING_PER_MILLION);
     return all(is(of, ">", 0), is(of, "<", 1), is(millionths(TYPED_DECIMALS), "<", 1), is(millionths(QUARTERS), ">", 1));
   };
-  const far = fn("MAX", fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY), sum(planned, reckon(planned, "/", QUARTER_MORE)));
+  const far = fn(
+    "MAX",
+    fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY),
+    sum(planned, reckon(planned, "/", QUARTER_MORE)),
+  );
   const second = cell(first + 1, CLOCK);
   const offPlan = is(fn("ABS", reckon(gap, "-", planned)), ">", reckon(planned, "/", 2));
   const at = (holds: Expression): Expression => nameBelow(second, before(placeWhere(holds)));

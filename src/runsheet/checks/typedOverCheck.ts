@@ -13,4 +13,3 @@ export const typedOverCheck = (areas: readonly Range[]): Check => ({
     return step(anyWhere(without), checkWords.typedOver.found(lastCellWhere(without, block)));
   }),
 });
-

@@ -26,4 +26,3 @@ export function zerosCheck({ options, rows: { drying, charring, ashing, end } }:
     }),
   };
 }
-

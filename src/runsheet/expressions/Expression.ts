@@ -48,7 +48,22 @@ export type Arithmetic = "+" | "-" | "*" | "/" | "^";
 
 /** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
 export type BuiltIn =
-  | ("IF" | "AND" | "OR" | "ISNUMBER" | "ISTEXT" | "ISERROR" | "ISBLANK" | "ISFORMULA" | "IFERROR" | "INDEX" | "MATCH" | "COUNT" | "COUNTA" | "COUNTIF")
+  | (
+      | "IF"
+      | "AND"
+      | "OR"
+      | "ISNUMBER"
+      | "ISTEXT"
+      | "ISERROR"
+      | "ISBLANK"
+      | "ISFORMULA"
+      | "IFERROR"
+      | "INDEX"
+      | "MATCH"
+      | "COUNT"
+      | "COUNTA"
+      | "COUNTIF"
+    )
   | ("SUM" | "SUMPRODUCT" | "MAX" | "MIN" | "MOD" | "ROUND" | "ROUNDUP" | "INT" | "ABS" | "SQRT" | "LOG10" | "AVERAGE" | "MEDIAN" | "STDEV" | "TINV")
   | ("N" | "ROW" | "ROWS" | "COLUMN" | "CHAR" | "HOUR" | "MINUTE" | "FIXED" | "LEFT" | "MID" | "RIGHT" | "FIND");
 export type OurFunction = `RETORT.${string}`;

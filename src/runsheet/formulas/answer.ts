@@ -95,7 +95,11 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
   const listed = (named: boolean): Expression =>
     joined(
       ...samples.flatMap((sample): Expression[] => {
-        const known = when(is(setup.name(sample), "=", ""), joined(sample === 1 ? "" : ", ", named ? `${sample} ` : ""), joined(sample === 1 ? "" : ", ", setup.name(sample), " "));
+        const known = when(
+          is(setup.name(sample), "=", ""),
+          joined(sample === 1 ? "" : ", ", named ? `${sample} ` : ""),
+          joined(sample === 1 ? "" : ", ", setup.name(sample), " "),
+        );
         const before: Expression = named ? known : sample === 1 ? "" : ", ";
         const one = share(name, sample);
         return [when(isNumber(one), joined(before, percent(one), " %"), NOTHING)];
@@ -118,7 +122,10 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
 export function disagrees(sheet: RunSheet, agree: Cell): Condition {
   const name = headline(sheet);
   const shares = sheet.across((sample) => sheet.share(name, sample));
-  const weighing = fn("MAX", sheet.across((sample) => sheet.plusMinus(name, sample)));
+  const weighing = fn(
+    "MAX",
+    sheet.across((sample) => sheet.plusMinus(name, sample)),
+  );
   const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
   const most = fn("MAX", reckon(WORTH_SAYING, "*", weighing), fn("N", sheet.settings.wanted));
   return all(is(agree, "=", verdicts.doubt), is(spread, ">", most));
@@ -145,7 +152,10 @@ export function checksSay(checks: ChecksAt): Expression {
   const finding = fn("INDEX", findings, fn("MATCH", gravest, every, 0));
   return firstOf(
     [
-      [is(reckon(wrong, "+", doubted), ">", 0), headWords.checks.failed(fn("LEFT", finding, 1), reckon(wrong, "+", doubted), count, withoutMark(finding))],
+      [
+        is(reckon(wrong, "+", doubted), ">", 0),
+        headWords.checks.failed(fn("LEFT", finding, 1), reckon(wrong, "+", doubted), count, withoutMark(finding)),
+      ],
       [is(waiting, ">", 0), headWords.checks.some(counted(checks, verdicts.inOrder), waiting)],
     ],
     headWords.checks.all(count),
@@ -165,9 +175,16 @@ export function coversSay(sheet: RunSheet): Expression {
   const name = headline(sheet);
   const covers = headWords.covers;
   const shares = across((sample) => share(name, sample));
-  const weighing = fn("MAX", across((sample) => plusMinus(name, sample)));
+  const weighing = fn(
+    "MAX",
+    across((sample) => plusMinus(name, sample)),
+  );
   const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
-  const times = when(is(spread, ">", reckon(WORTH_SAYING, "*", weighing)), covers.times(fn("FIXED", reckon(spread, "/", weighing), 0, true)), NOTHING);
+  const times = when(
+    is(spread, ">", reckon(WORTH_SAYING, "*", weighing)),
+    covers.times(fn("FIXED", reckon(spread, "/", weighing), 0, true)),
+    NOTHING,
+  );
   const rounding = when(isNumber(settings.repeatability), NOTHING, covers.roundingOnly);
   const several = [
     [all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times)],
@@ -187,7 +204,10 @@ export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
   const oxygen = across((sample) => compared(sheet, "oxygenTaken", sample));
   const gases = across((sample) => compared(sheet, "gases", sample));
   const dry = fn("SUM", across(drying.net));
-  const volatile = fn("AVERAGE", across((sample) => share("volatile", sample)));
+  const volatile = fn(
+    "AVERAGE",
+    across((sample) => share("volatile", sample)),
+  );
   const per100 = (of: Range): Expression => fn("FIXED", reckon(reckon(100, "*", fn("SUM", of)), "/", dry), 0, true);
   const off = (thousandths: number): Expression => fn("FIXED", reckon(reckon(composition.exactness, "*", thousandths), "/", 1000), 0, true);
   const said = when(

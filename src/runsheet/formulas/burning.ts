@@ -53,7 +53,19 @@ export function comparedValue(sheet: RunSheet, composition: Composition, quantit
   const share = (of: Cell): Expression => reckon(of, "/", PERCENT);
   const { formula, carbon, hydrogen, oxygen, nitrogen, sulfur } = composition;
   const byFormula = retort("BURN.COMPARE", weighingWords.tared, dry, char, ash, formula);
-  const byAnalysis = retort("BURN.COMPARE", weighingWords.tared, dry, char, ash, "", share(carbon), share(hydrogen), share(oxygen), share(nitrogen), share(sulfur));
+  const byAnalysis = retort(
+    "BURN.COMPARE",
+    weighingWords.tared,
+    dry,
+    char,
+    ash,
+    "",
+    share(carbon),
+    share(hydrogen),
+    share(oxygen),
+    share(nitrogen),
+    share(sulfur),
+  );
   const place = PLACE[quantity];
   const isTooLittle = any(is(fn("COUNT", carbon, hydrogen), "<", 2), is(analysedPercent(sheet, composition, sample), "<", LEAST_ANALYSED_PERCENT));
   const told = firstOf(

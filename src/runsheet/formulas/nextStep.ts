@@ -62,9 +62,7 @@ export function nextSays(sheet: RunSheet): Expression {
     return when(isFull(sheet, table), words.firingsFull(fn("ROW", fixed(table.box(table.rows.last, 1)))), said);
   };
   const ended =
-    end === undefined
-      ? words.complete
-      : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
+    end === undefined ? words.complete : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
   return firstOf(
     [
       [needsVessels(sheet), words.vessels(working.next)],

@@ -19,5 +19,9 @@ export function weighingsLeft({ drying, settings, vessel }: RunSheet, sample: nu
   const canBeTold = orNothing(fn("INDEX", end, ...WEIGHINGS_LEFT));
   const steady = drying.steady(sample);
   const isWaiting = any(is(steady, "=", weighingWords.verdicts.notYet), is(steady, "=", weighingWords.verdicts.tooSoon));
-  return when(is(countOf(drying, sample), "<", FEWEST_WEIGHINGS), NOTHING, when(isNumber(steady), NOTHING, orNothing(when(isWaiting, canBeTold, NOTHING))));
+  return when(
+    is(countOf(drying, sample), "<", FEWEST_WEIGHINGS),
+    NOTHING,
+    when(isNumber(steady), NOTHING, orNothing(when(isWaiting, canBeTold, NOTHING))),
+  );
 }

@@ -104,7 +104,13 @@ export const studentFactor = (count: Expression): Expression => fn("TINV", recko
  * weighings too, and weighing / sqrt(n), for samples that happen to agree better than they can be weighed.
  */
 export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareName): Expression {
-  const [shares, weighing] = [across((sample) => share(name, sample)), fn("MAX", across((sample) => plusMinus(name, sample)))];
+  const [shares, weighing] = [
+    across((sample) => share(name, sample)),
+    fn(
+      "MAX",
+      across((sample) => plusMinus(name, sample)),
+    ),
+  ];
   const count = fn("COUNT", shares);
   const root = fn("SQRT", count);
   const scatter = reckon(reckon(studentFactor(count), "*", fn("STDEV", shares)), "/", root);
@@ -160,7 +166,8 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
   const last = (table: { readonly rows: { readonly first: number }; box(row: number, sample: number): Cell }, of: Expression) =>
     nameBelow(table.box(table.rows.first, sample), reckon(of, "-", 1));
   const dryName = last(drying, countOf(drying, sample));
-  const isAbove = (one: Expression, other: Expression) => all(isNumber(one), isNumber(other), is(fn("N", one), ">", reckon(fn("N", other), "+", explained)));
+  const isAbove = (one: Expression, other: Expression) =>
+    all(isNumber(one), isNumber(other), is(fn("N", one), ">", reckon(fn("N", other), "+", explained)));
   const isBelowVessel = (net: Cell) => all(isNumber(net), is(fn("N", net), "<", reckon(0, "-", explained)));
   const char = charring && { net: charring.net(sample), name: last(charring, countOf(charring, sample)) };
   const ash = ashing && { net: ashing.net(sample), name: last(ashing, countOf(ashing, sample)) };

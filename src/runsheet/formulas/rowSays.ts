@@ -23,8 +23,7 @@ const place = (table: Weighed, row: number): Expression => fn("ROWS", range(fixe
 const isNext = ({ working }: RunSheet, at: Cell): Condition => is(working.next, "=", fn("ROW", at));
 
 /** The verdict of the newest round where it says that the round cannot tell. */
-const newestSays = ({ across }: RunSheet, table: Weighed, words: string): Condition =>
-  is(fn("COUNTIF", across(table.steady), words), ">", 0);
+const newestSays = ({ across }: RunSheet, table: Weighed, words: string): Condition => is(fn("COUNTIF", across(table.steady), words), ">", 0);
 
 /** What the sheet says of a round while drying. */
 export function roundSays(sheet: RunSheet, row: number): Expression {
@@ -113,4 +112,3 @@ export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>): 
     endWords.unchanged,
   );
 }
-

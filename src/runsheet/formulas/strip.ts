@@ -17,7 +17,11 @@ export const correctionOf = (row: number): Call => {
 };
 
 /** The cell of that correction, beside the row of the strip for a row of its table; undefined on a sheet without pan zeros. */
-export function correctionFor({ options, columns }: RunSheet, strip: Pick<StripRows, "vessel" | "first"> | undefined, place: number | "vessel"): Cell | undefined {
+export function correctionFor(
+  { options, columns }: RunSheet,
+  strip: Pick<StripRows, "vessel" | "first"> | undefined,
+  place: number | "vessel",
+): Cell | undefined {
   if (!options.panZeros || strip === undefined) return undefined;
   const row = place === "vessel" ? strip.vessel : strip.first + place;
   return row === undefined ? undefined : columns.reckoned(row, 1);

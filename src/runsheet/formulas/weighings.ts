@@ -1,4 +1,16 @@
-import { all, anyWhere, countWhere, firstOf, isNumber, NOTHING, noNumber, notNumber, onceNumbers, when, type Condition } from "../expressions/choices";
+import {
+  all,
+  anyWhere,
+  countWhere,
+  firstOf,
+  isNumber,
+  NOTHING,
+  noNumber,
+  notNumber,
+  onceNumbers,
+  when,
+  type Condition,
+} from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, retort, LEFT_OUT, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
@@ -106,10 +118,7 @@ export function steadyFiring(sheet: RunSheet, table: Fired, sample: number): Exp
       [hasGap(...pairsOf(table, sample)), unjudged.rowMissing],
       [noNumber(fixed(sheet.columns.working(heading, sample))), unjudged.notDry],
       [is(reckon(fn("COUNT", limit, readability), "+", fn("COUNTA", criterion)), "<", 3), unjudged.settingsMissing],
-      [
-        all(is(criterion, "=", "per hour"), anyWhere(reckon(fn("ISNUMBER", inStep), "*", notNumber(held)))),
-        unjudged.heldMissing,
-      ],
+      [all(is(criterion, "=", "per hour"), anyWhere(reckon(fn("ISNUMBER", inStep), "*", notNumber(held)))), unjudged.heldMissing],
     ],
     judged(given, countOf(table, sample), 1),
   );

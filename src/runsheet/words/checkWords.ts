@@ -37,7 +37,8 @@ export const checkWords = {
   /** Where a check cannot be worked out because a cell it reads shows an error. */
   unreadable: doubted("A cell that this check reads shows an error: put that right first."),
   vessel: {
-    notWeighed: (sample: number, vessel: Expression) => doubted(ofSample(sample, text`empty vessel not weighed, ${vessel}. Weigh it, or type tared.`)),
+    notWeighed: (sample: number, vessel: Expression) =>
+      doubted(ofSample(sample, text`empty vessel not weighed, ${vessel}. Weigh it, or type tared.`)),
     notAbove: (sample: number, moist: Expression, vessel: Expression) =>
       joined(contradiction, ofSample(sample, text`${moist} is not above the empty vessel, ${vessel}. Typed without it, or swapped? Weigh again.`)),
     barelyAbove: (sample: number, moist: Expression, vessel: Expression) =>
@@ -48,7 +49,8 @@ export const checkWords = {
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
     dateMissing: (at: Expression, date: Expression, first: Expression) =>
       doubted(text`${at} has a date and round 1 has none. Type the date of round 1 in ${date}, or in ${first} too.`),
-    notAfter: (at: Expression) => doubted(text`${at} is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.`),
+    notAfter: (at: Expression) =>
+      doubted(text`${at} is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.`),
     decimal: (at: Expression, reads: Expression, typed: Expression, meant: Expression) =>
       doubted(text`${at} reads ${reads}. If ${typed} was typed, type ${meant} with a colon.`),
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
@@ -80,21 +82,25 @@ export const checkWords = {
     unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
-    tooCoarse: (limit: Expression) => doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
+    tooCoarse: (limit: Expression) =>
+      doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
   opened: {
-    notInOrder: (row: Expression) => doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
+    notInOrder: (row: Expression) =>
+      doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Char may have burnt: the yield reads low.`),
   },
   fired: {
-    unfinished: (what: "Charring" | "Ashing") => doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
+    unfinished: (what: "Charring" | "Ashing") =>
+      doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
     unjudged: (what: "Charring" | "Ashing", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   air: {
     gained: (at: Expression) => doubted(text`${at} is heavier than the row above: air or damp got in between firings. Fire again, closed.`),
     whiteEdges: (row: Expression) => doubted(text`White edges seen, row ${row} or near it: air got in and char burnt. The yield reads low.`),
-    low: (percent: Expression) => doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
+    low: (percent: Expression) =>
+      doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
   },
   vesselAgain: {
     lighter: (sample: number, at: Expression, grams: Expression) =>
@@ -111,13 +117,16 @@ export const checkWords = {
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),
   },
   fine: {
-    tooLittle: (sample: number, grams: Expression) => doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    tooLittle: (sample: number, grams: Expression) =>
+      doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
   },
   range: {
     called: { moisture: "water", char: "char", ash: "ash" },
     outside: (sample: number, called: string, percent: Expression, atLeast: string, atMost: string) =>
-      doubted(ofSample(sample, text`${called} of ${percent} % is outside the ${atLeast} to ${atMost} % of untreated plants (common practice). A slip?`)),
+      doubted(
+        ofSample(sample, text`${called} of ${percent} % is outside the ${atLeast} to ${atMost} % of untreated plants (common practice). A slip?`),
+      ),
   },
   material: {
     notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),
@@ -128,15 +137,22 @@ export const checkWords = {
     both: (formula: Expression) => doubted(text`${formula}: a formula and an analysis are both given. Clear one of the two.`),
     formula: (sentence: Expression) => doubted(sentence),
     fractions: (first: Expression) => doubted(text`${first} on: typed as fractions? Type percent, such as 48.6 for 0.486.`),
-    waits: (percent: Expression, least: number) => doubted(text`The analysis adds up to ${percent} % with the ash: the comparison waits for ${least} %.`),
+    waits: (percent: Expression, least: number) =>
+      doubted(text`The analysis adds up to ${percent} % with the ash: the comparison waits for ${least} %.`),
     tooMuch: (percent: Expression) => doubted(text`The analysis adds up to ${percent} % with the ash, more than there is. Look for a slip.`),
     unexplained: (percent: Expression) => doubted(text`The analysis leaves ${percent} % of the dry sample unexplained. Look for what is missing.`),
   },
-  zeros: { oneMissing: (row: Expression) => doubted(text`Row ${row}: one of the two zeros is missing, so that row is not corrected. Type it, or clear the other.`) },
+  zeros: {
+    oneMissing: (row: Expression) =>
+      doubted(text`Row ${row}: one of the two zeros is missing, so that row is not corrected. Type it, or clear the other.`),
+  },
   warmth: {
     readsLight: (row: Expression, degrees: Expression, unit: string, milligrams: Expression) =>
-      doubted(text`Row ${row}: ${degrees} °${unit} above the room reads light; a 17 g crucible by up to ${milligrams} mg (published case). Cool first.`),
-    readsHeavy: (row: Expression) => doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
+      doubted(
+        text`Row ${row}: ${degrees} °${unit} above the room reads light; a 17 g crucible by up to ${milligrams} mg (published case). Cool first.`,
+      ),
+    readsHeavy: (row: Expression) =>
+      doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
   },
   typedOver: {
     found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or copy the cell beside it here.`),

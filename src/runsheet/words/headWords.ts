@@ -35,8 +35,7 @@ export const headWords = {
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
     inDoubt: "? In doubt: ",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
-    different: (shares: Expression, what: string, plusMinus: Expression) =>
-      text`${what}: ${shares}; weighing ± ${plusMinus} % (95 %) each.`,
+    different: (shares: Expression, what: string, plusMinus: Expression) => text`${what}: ${shares}; weighing ± ${plusMinus} % (95 %) each.`,
     leftOfEach: "Left as vapour, of each when dry",
     waterOfEach: "Water, of each when moist",
     leftAsVapour: "of the dry weight left as vapour",
@@ -63,12 +62,14 @@ export const headWords = {
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",
     waits: "The comparison with open burning waits for the answer above.",
-    invite: (first: Expression, last: Expression) => text`Open burning of the same: give the analysis below (rows ${first} to ${last}) and it is told here.`,
+    invite: (first: Expression, last: Expression) =>
+      text`Open burning of the same: give the analysis below (rows ${first} to ${last}) and it is told here.`,
     inDoubt: (check: Expression) => text`The comparison with open burning waits: see the check of the analysis, ${check}.`,
     closed: (grams: Expression) => text`Of 100 g dry, closed: ${grams} g left as vapour. `,
     open: (oxygen: Expression, oxygenOff: Expression, gases: Expression, gasesOff: Expression) =>
       text`Burnt openly: ${oxygen} ± ${oxygenOff} g oxygen in, ${gases} ± ${gasesOff} g gases out (95 %).`,
-    openExact: (oxygen: Expression, gases: Expression) => text`Burnt openly: ${oxygen} g oxygen in, ${gases} g gases out, by the formula as it stands.`,
+    openExact: (oxygen: Expression, gases: Expression) =>
+      text`Burnt openly: ${oxygen} g oxygen in, ${gases} g gases out, by the formula as it stands.`,
     soFar: (grams: Expression) => text`Of 100 g dry, closed: at least ${grams} g left as vapour so far. `,
   },
 } as const;

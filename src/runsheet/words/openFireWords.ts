@@ -20,11 +20,13 @@ export const openFireWords = {
     nitrogen: element("Nitrogen, %", "Nitrogen in the dry sample"),
     sulfur: element("Sulfur, %", "Sulfur in the dry sample"),
   },
-  shareRefusal: (atLeast: number, atMost: number): string => `Type percent of the dry sample as a number from ${atLeast} to ${atMost}, such as 48.6 for 48.6 %.`,
+  shareRefusal: (atLeast: number, atMost: number): string =>
+    `Type percent of the dry sample as a number from ${atLeast} to ${atMost}, such as 48.6 for 48.6 %.`,
   exactness: {
     label: "Each known to ±, %",
     title: "Each known to ±",
-    prompt: "How far each share may be off, percent of the dry sample at 95 %: 0.5 is common practice, no source; your laboratory knows better. Blank: the analysis is taken as exact.",
+    prompt:
+      "How far each share may be off, percent of the dry sample at 95 %: 0.5 is common practice, no source; your laboratory knows better. Blank: the analysis is taken as exact.",
     refusal: "Type percent of the dry sample as a number from 0 to 5, such as 0.5.",
   },
   formula: {

@@ -27,7 +27,8 @@ export const settingWords = {
     repeatability: {
       label: "Repeatability, g",
       title: "Repeatability",
-      prompt: "Standard deviation of ten weighings of one load, put on and taken off each time, in grams. Blank: rounding alone is counted, and the sheet says so.",
+      prompt:
+        "Standard deviation of ten weighings of one load, put on and taken off each time, in grams. Blank: rounding alone is counted, and the sheet says so.",
       refusal: "Type the standard deviation in grams as a number, such as 0.01, or leave the box blank.",
       help: "scatter of one weight put on ten times; blank: the ± is rounding only",
     },
@@ -65,11 +66,18 @@ export const settingWords = {
     oven: {
       label: "Oven",
       title: "Oven",
-      prompt: "Most standards dry at 103 to 105 °C (217 to 221 °F); about 120 °C is common practice, no source. Gypsum, hydrates and sugary samples need less.",
+      prompt:
+        "Most standards dry at 103 to 105 °C (217 to 221 °F); about 120 °C is common practice, no source. Gypsum, hydrates and sugary samples need less.",
       refusal: "",
       help: "what the oven is set to",
     },
-    vessel: { label: "Vessel", title: "Vessel", prompt: "Mark the vessels, and weigh each with its lid each time or without it each time.", refusal: "", help: "" },
+    vessel: {
+      label: "Vessel",
+      title: "Vessel",
+      prompt: "Mark the vessels, and weigh each with its lid each time or without it each time.",
+      refusal: "",
+      help: "",
+    },
     material: {
       label: "Vessel made of",
       title: "Vessel made of",
@@ -88,7 +96,8 @@ export const settingWords = {
     methodScatter: {
       label: "Method's own s",
       title: "Method's own s",
-      prompt: "Standard deviation of the share that left between repeats, from earlier work: 0.3% or 0.003. Blank: repeats are held against the wanted ± alone.",
+      prompt:
+        "Standard deviation of the share that left between repeats, from earlier work: 0.3% or 0.003. Blank: repeats are held against the wanted ± alone.",
       refusal: "Type a fraction such as 0.003 or 0.3%, or leave the box blank.",
       help: "scatter of repeats in earlier work; blank if not known",
     },

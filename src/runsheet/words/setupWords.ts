@@ -6,7 +6,8 @@ export const setupWords = {
   legend: "Boxes left of the heavy line: you. Right of it: the sheet.",
   labels: { date: "Date; who", material: "Material", oneSample: "Sample, its name", samples: "Samples, which are" },
   beside: {
-    oven: (celsius: Expression, unit: string, interval: Expression) => text`Oven ${celsius} °${unit}; rounds about ${interval} min apart (settings below).`,
+    oven: (celsius: Expression, unit: string, interval: Expression) =>
+      text`Oven ${celsius} °${unit}; rounds about ${interval} min apart (settings below).`,
     noOven: (interval: Expression) => text`Rounds about ${interval} min apart (settings below).`,
     repeats: (count: number) => `averaged: one material, weighed ${count} times`,
     different: "kept apart: never averaged",

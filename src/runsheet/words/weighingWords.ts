@@ -33,7 +33,10 @@ export const weighingWords = {
   },
   charBox: { title: "Vessel + char", about: "The same vessel and lid with the char, cold. Weigh soon: char takes up water from the air." },
   ashBox: { title: "Vessel + ash", about: "The same vessel and lid with the ash, cold, once no dark specks are left." },
-  clockBox: { title: "Clock", prompt: "The time of this round with a colon: 9:30. Midnight is understood. For gaps of half a day or more type the date too: 21 Nov 9:30." },
+  clockBox: {
+    title: "Clock",
+    prompt: "The time of this round with a colon: 9:30. Midnight is understood. For gaps of half a day or more type the date too: 21 Nov 9:30.",
+  },
   minuteBox: { title: "Minutes", prompt: "Minutes since round 1, which is 0.", refusal: "Type whole or decimal minutes since round 1, 0 or more." },
   /** Verdicts of CONSTANTWEIGHT.STEPS that the sheet itself acts on. */
   verdicts: { steady: "steady", notYet: "not yet", first: "first", tooSoon: "too soon to tell", tooCoarse: "balance too coarse", gain: "gain" },
@@ -74,7 +77,10 @@ export const weighingWords = {
     heading: (number: number): string => `${number} AT THE END`,
     vessel: "Empty vessel again, g",
     notes: "Notes",
-    box: { title: "Empty vessel again", about: "The same vessel and lid, emptied and brushed out, cold. Scale that grew on it is then allowed for; a tared balance shows it as it is." },
+    box: {
+      title: "Empty vessel again",
+      about: "The same vessel and lid, emptied and brushed out, cold. Scale that grew on it is then allowed for; a tared balance shows it as it is.",
+    },
     notesBox: { title: "Notes", prompt: "Anything seen: weather, smell, a draught, a spill.", refusal: "" },
     unchanged: "vessel unchanged",
     scale: "scale allowed for",

@@ -80,7 +80,12 @@ function footLines(range: Excel.Range, { rows }: CellArea, colour: string): void
 
 /** A thin line around every cell of the range, on the sides that the style has; a range of one row has no horizontal line inside it. */
 function surround(range: Excel.Range, { rows, columns }: CellArea, colour: string, { sides = SIDES }: SheetStyle): void {
-  const edges = { left: Excel.BorderIndex.edgeLeft, right: Excel.BorderIndex.edgeRight, top: Excel.BorderIndex.edgeTop, bottom: Excel.BorderIndex.edgeBottom };
+  const edges = {
+    left: Excel.BorderIndex.edgeLeft,
+    right: Excel.BorderIndex.edgeRight,
+    top: Excel.BorderIndex.edgeTop,
+    bottom: Excel.BorderIndex.edgeBottom,
+  };
   const lines: Excel.BorderIndex[] = sides.map((side) => edges[side]);
   if (rows > 1) lines.push(Excel.BorderIndex.insideHorizontal);
   if (columns > 1 && sides.length === SIDES.length) lines.push(Excel.BorderIndex.insideVertical);

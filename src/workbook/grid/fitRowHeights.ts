@@ -25,7 +25,8 @@ export function fitRowHeights(engine: GridEngine, sheet: FWorksheet): void {
   });
   const planned = sheet.getSheet().getRowManager().getRowData();
   // A row whose height was planned keeps it.
-  for (const [row, height] of heights) if (height > ROW_HEIGHT && planned[row]?.ia !== BooleanNumber.FALSE) sheet.setRowHeightsForced(row, 1, Math.ceil(height));
+  for (const [row, height] of heights)
+    if (height > ROW_HEIGHT && planned[row]?.ia !== BooleanNumber.FALSE) sheet.setRowHeightsForced(row, 1, Math.ceil(height));
 }
 
 function wrappedHeight(text: string, look: IStyleData, columnWidth: number): number {

@@ -58,9 +58,16 @@ export function conditionalFormatsObject(sheet: SheetState, range: string): Host
         };
         const custom: HostObject = {
           kind: "CustomConditionalFormat",
-          parts: { Rule: () => ({ kind: "ConditionalFormatRule", writes: { Formula: (formula: string) => (state.formula = formula) } }), Format: () => format },
+          parts: {
+            Rule: () => ({ kind: "ConditionalFormatRule", writes: { Formula: (formula: string) => (state.formula = formula) } }),
+            Format: () => format,
+          },
         };
-        return { kind: "ConditionalFormat", identity: () => ({ Id: String(sheet.conditionalFormats.length) }), parts: { CustomOrNullObject: () => custom, Custom: () => custom } };
+        return {
+          kind: "ConditionalFormat",
+          identity: () => ({ Id: String(sheet.conditionalFormats.length) }),
+          parts: { CustomOrNullObject: () => custom, Custom: () => custom },
+        };
       },
     },
   };

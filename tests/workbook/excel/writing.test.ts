@@ -126,7 +126,11 @@ describe("addSheet(plan) in Excel", () => {
       ["EdgeBottom", "EdgeTop"],
       ["EdgeBottom", "EdgeRight", "EdgeTop"],
     ]);
-    expect(looks.get("E1")).toMatchObject({ "border.EdgeLeft.weight": "Medium", "border.EdgeLeft.style": "Continuous", "border.EdgeBottom.style": "Dot" });
+    expect(looks.get("E1")).toMatchObject({
+      "border.EdgeLeft.weight": "Medium",
+      "border.EdgeLeft.style": "Continuous",
+      "border.EdgeBottom.style": "Dot",
+    });
   });
 
   test("sets row heights, and the page as planned: area, repeated rows, scale, margins, page numbers and breaks", async () => {
@@ -135,7 +139,14 @@ describe("addSheet(plan) in Excel", () => {
       ...blank,
       cells: [{ cell: "A1", content: "head" }],
       rowHeights: [{ from: 1, to: 2, height: 21 }],
-      print: { area: "A1:I98", titleRows: 3, scale: 82, margins, footer: { left: "&A", centre: "Page &P of &N", right: "run" }, breaksBefore: [49, 77] },
+      print: {
+        area: "A1:I98",
+        titleRows: 3,
+        scale: 82,
+        margins,
+        footer: { left: "&A", centre: "Page &P of &N", right: "run" },
+        breaksBefore: [49, 77],
+      },
     });
     const { rowHeights, page, pageBreaks } = host.book.sheet("Run");
     expect([...rowHeights]).toEqual([

@@ -3,6 +3,8 @@ import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
 import type { LocalWorkbook } from "./localWorkbook";
 
+const FIRST_BOX = 2;
+
 /** A run sheet inserted from the pane and filled by keyboard, found by what is printed on it. */
 export class RunSheetOnPage {
   private constructor(
@@ -29,58 +31,87 @@ export class RunSheetOnPage {
     return new RunSheetOnPage(local, name, await readSheet(local, name));
   }
 
-  /** Types into the box right of a label. @param sample whose block, from 1; 0 for the first on the sheet */
-  fillIn(label: string, text: string, sample = 0): Promise<void> {
-    return this.local.type(this.cellBeside(label, sample), text);
+  /** Types into the box right of a label in the first column. */
+  fillIn(label: string, text: string): Promise<void> {
+    return this.local.type(this.cellAt(this.rowOf(label), 1), text);
   }
 
-  /** Types clock and weight into a row of a sample's weigh-in table. */
-  async weighIn(number: number, clock: string, grams: string, sample = 1): Promise<void> {
-    await this.local.type(this.cellUnder("Clock", number, sample), clock);
-    await this.local.type(this.cellUnder("Vessel + sample (g)", number, sample), grams);
+  vessel(grams: string, sample = 1): Promise<void> {
+    return this.local.type(this.box("Empty vessel, g", "1 DRYING", sample), grams);
   }
 
-  /** What a row of a results table shows for a sample. */
+  vesselAgain(grams: string, sample = 1): Promise<void> {
+    return this.local.type(this.box("Empty vessel again, g", "1 DRYING", sample), grams);
+  }
+
+  /** Types clock and weight of a round. */
+  async round(number: number, clock: string, grams: string, sample = 1): Promise<void> {
+    const row = this.rowOf("1 DRYING") + 1 + number;
+    await this.local.type(this.cellAt(row, 1), clock);
+    await this.local.type(this.cellAt(row, FIRST_BOX + sample - 1), grams);
+  }
+
+  /** Types the weighing after a firing. @param phase 2 for charring, 3 for ashing */
+  fire(phase: 2 | 3, number: number, grams: string, sample = 1): Promise<void> {
+    return this.local.type(this.cellAt(this.rowOf(`${phase} weighed when cold`) + number, FIRST_BOX + sample - 1), grams);
+  }
+
+  /** The head as shown: the next step, the answer, the checks, what the ± covers, open burning. */
+  async head(): Promise<string[]> {
+    const cells = ["D1", "A2", "A3", "A4", "A5"];
+    return Promise.all(cells.map(async (cell) => (await this.local.read(cell)).shown));
+  }
+
+  /** What a row shows for a sample in the columns of the boxes. */
   async shown(label: string, sample = 1): Promise<string> {
-    const { row } = this.place(label, 0);
-    return (await this.local.read(this.cellAt(row, sample))).shown;
+    return (await this.local.read(this.cellAt(this.rowOf(label), FIRST_BOX + sample - 1))).shown;
   }
 
-  /** What the row below it shows: a share with its uncertainty. */
-  async shownBelow(label: string, sample = 1): Promise<string> {
-    return (await this.local.read(this.cellAt(this.place(label, 0).row + 1, sample))).shown;
+  /** What the sheet says of a row. */
+  async says(label: string): Promise<string> {
+    return (await this.local.read(this.cellAt(this.rowOf(label), this.verdictColumn()))).shown;
   }
 
-  async inTable(heading: string, number: number, sample = 1): Promise<string> {
-    return (await this.local.read(this.cellUnder(heading, number, sample))).shown;
+  /** What is reckoned for a sample in a row. */
+  async reckoned(label: string, sample = 1): Promise<string> {
+    const column = FIRST_BOX + (this.verdictColumn() - FIRST_BOX) / 2 + sample - 1;
+    return (await this.local.read(this.cellAt(this.rowOf(label), column))).shown;
   }
 
-  /** Cell formulas that show anything, or an error; none on a blank sheet. */
+  /** The verdict and the finding of a check, by the end of its label. */
+  async check(name: string): Promise<readonly [string, string]> {
+    const row = this.printed.rows.findIndex(([first]) => String(first?.value ?? "").endsWith(`  ${name}`));
+    return [(await this.local.read(this.cellAt(row, 1))).shown, (await this.local.read(this.cellAt(row, FIRST_BOX))).shown];
+  }
+
+  cellOf(label: string, column: number): string {
+    return this.cellAt(this.rowOf(label), column);
+  }
+
+  /** Cells that show an error. */
+  async errors(): Promise<CellReading[]> {
+    return (await this.calculated()).filter(({ error }) => error !== "");
+  }
+
+  /** Cell formulas that show anything, or an error. */
   async calculated(): Promise<CellReading[]> {
     const { rows } = await readSheet(this.local, this.name);
     return rows.flat().filter(({ formula, value, error }) => error !== "" || (formula !== "" && value !== "" && value !== null));
   }
 
-  private blockOf(sample: number): number {
-    return sample === 0 ? 0 : this.place(`Sample ${sample}`, 0).row;
+  private box(label: string, below: string, sample: number): string {
+    return this.cellAt(this.rowOf(label, this.rowOf(below)), FIRST_BOX + sample - 1);
   }
 
-  private cellBeside(label: string, sample: number): string {
-    return this.cellAt(this.place(label, this.blockOf(sample)).row, 1);
+  private verdictColumn(): number {
+    return this.printed.rows[this.rowOf("1 DRYING")]?.findIndex(({ value }) => value === "What the sheet says") ?? -1;
   }
 
-  private cellUnder(heading: string, number: number, sample: number): string {
-    const from = this.blockOf(sample);
-    const row = this.printed.rows.findIndex((cells, index) => index > from && cells.some(({ value }) => value === heading));
-    const column = this.printed.rows[row]?.findIndex(({ value }) => value === heading) ?? -1;
-    return this.cellAt(row + number, column);
-  }
-
-  /** The row of a label in the first column, at or below a row. */
-  private place(label: string, from: number): { row: number } {
+  /** The row of a label in the first column, at or below a row; from 0. */
+  private rowOf(label: string, from = 0): number {
     const row = this.printed.rows.findIndex((cells, index) => index >= from && cells[0]?.value === label);
     if (row < 0) throw new Error(`no label "${label}" on the sheet`);
-    return { row };
+    return row;
   }
 
   private cellAt(row: number, column: number): string {

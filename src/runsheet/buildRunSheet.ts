@@ -45,6 +45,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
     emphasis: emphasisOf(sheet),
     chart: dryingChart(sheet),
     frozenRows: HEAD_ROWS,
+    gridlines: false,
     print: printPlan(sheet),
     startAt: placeOf(sheet.columns.box(sheet.rows.drying.vessel, 1)),
   };

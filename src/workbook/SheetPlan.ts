@@ -110,6 +110,8 @@ export interface SheetPlan {
   readonly chart?: PlannedChart;
   /** Rows that stay in view. */
   readonly frozenRows: number;
+  /** False: no lines between the cells but those of their looks. */
+  readonly gridlines?: false;
   /** Left out: as high as the workbook makes them. */
   readonly rowHeights?: readonly RowHeight[];
   /** Left out: printed as the workbook does. */

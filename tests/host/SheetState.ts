@@ -62,6 +62,7 @@ export class SheetState {
   /** Names of this sheet alone, with the formula behind each. */
   readonly names = new Map<string, { formula: string; visible: boolean }>();
   frozenRows = 0;
+  gridlines = true;
 
   constructor(
     readonly id: string,
@@ -130,6 +131,7 @@ export class SheetState {
     copy.charts.push(...structuredClone(this.charts));
     for (const [name, item] of this.names) copy.names.set(name, { ...item });
     copy.frozenRows = this.frozenRows;
+    copy.gridlines = this.gridlines;
     return copy;
   }
 }

@@ -65,7 +65,7 @@ function optionsFor(figure: HTMLElement, key: HTMLElement, series: readonly Weig
     cursor: { show: false },
     axes: [
       { ...axis(sheetWords.chart.x), size: X_AXIS_HEIGHT },
-      { ...axis(sheetWords.chart.y), size: Y_AXIS_WIDTH },
+      { ...axis(sheetWords.chart.net), size: Y_AXIS_WIDTH },
     ],
     series: [{}, ...series.map(line)],
   };

@@ -1,9 +1,9 @@
 import { decimalsOf } from "../sheet/massFormats";
 import type { RunSheet } from "../sheet/RunSheet";
 
-// Characters, from drawings measured at 146, 74, 76, 64 and 182 pixels.
+// Characters, from drawings measured at 146, 88, 76, 64 and 182 pixels.
 const LABELS = 20.15;
-const CLOCKS = 9.86;
+const CLOCKS = 11.86;
 const BOXES = 10.15;
 const RECKONED = 8.43;
 const VERDICTS = 25.3;

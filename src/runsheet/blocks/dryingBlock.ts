@@ -41,6 +41,9 @@ export function dryingBlock(sheet: RunSheet): Block {
         { at: cell(heading, columns.elapsed), content: sheetWords.elapsed, style: "runWorkingHeading" },
         { at: cell(vessel, LABEL), content: label, style: "runLabel" },
         ...samples.map((sample) => box(columns.box(vessel, sample), { format: formats.read })),
+        // Nothing is reckoned in the first two rows; the heavy line runs past them.
+        { at: columns.reckoned(vessel, 1), style: "runBeside" },
+        { at: columns.reckoned(first, 1), style: "runBeside" },
         { at: cell(vessel, columns.verdict), content: beside, style: "runBeside" },
         workingLabel(sheet, vessel, workings.vessel),
         ...samples.map((sample) =>

@@ -68,5 +68,9 @@ export function wideBox(
   };
 }
 
-/** Refuses whatever is typed over what the sheet works out. */
-export const calculatedRule = (over: Range): BoxRule => boxRule(over, boxWords.calculated, { kind: "condition", condition: false });
+/**
+ * Refuses what is typed over what the sheet works out. A formula passes, so that one can be put back; FALSE would refuse that too, but
+ * spreadsheets that mark what breaks a rule would mark every calculated cell.
+ */
+export const calculatedRule = (over: Range): BoxRule =>
+  boxRule(over, boxWords.calculated, { kind: "condition", condition: fn("ISFORMULA", over.from) });

@@ -21,7 +21,7 @@ export const sheetWords = {
   },
   /** Heading of the minutes, by which the pane finds a run sheet's weighings. */
   elapsed: "Elapsed (min)",
-  chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g" },
+  chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g", net: "sample, g" },
   curves: { heading: "CURVES", about: "weight against time; lines told apart by their markers" },
   print: { left: "&8&A, printed &D", centre: "&8Page &P of &N", right: "&8Retort run sheet" },
 } as const;

@@ -8,6 +8,7 @@ import {
   type IRange,
 } from "@univerjs/core";
 import type { DataValidation } from "exceljs";
+import { storedFormula, typedFormula } from "./storedFormula";
 
 /** An entry rule as the file library has it. Kinds of rule that our own sheets do not use become a prompt without a rule. */
 export function fileRule(rule: IDataValidationRule): DataValidation {
@@ -21,7 +22,7 @@ export function fileRule(rule: IDataValidationRule): DataValidation {
     error: rule.error ?? "",
   };
   if (rule.type === DataValidationType.LIST) return { ...said, type: "list", formulae: [`"${rule.formula1 ?? ""}"`] };
-  if (rule.type === DataValidationType.CUSTOM) return { ...said, type: "custom", formulae: [(rule.formula1 ?? "").replace(/^=/, "")] };
+  if (rule.type === DataValidationType.CUSTOM) return { ...said, type: "custom", formulae: [storedFormula(rule.formula1 ?? "")] };
   if (rule.type !== DataValidationType.DECIMAL || rule.operator !== DataValidationOperator.BETWEEN) {
     return { ...said, type: "any" as "custom", formulae: [] };
   }
@@ -52,6 +53,6 @@ function allowedBy({ type, operator, formulae }: DataValidation): Partial<IDataV
   if (type === "decimal" && operator === "between") {
     return { type: DataValidationType.DECIMAL, operator: DataValidationOperator.BETWEEN, formula1: String(first), formula2: String(second) };
   }
-  if (type === "custom" && typeof first === "string") return { type: DataValidationType.CUSTOM, formula1: `=${first}` };
+  if (type === "custom" && typeof first === "string") return { type: DataValidationType.CUSTOM, formula1: typedFormula(first) };
   return { type: DataValidationType.ANY };
 }

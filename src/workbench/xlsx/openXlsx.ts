@@ -46,10 +46,8 @@ function sheetOf(sheet: FileSheet): GridSheet {
       if (held !== undefined) (cells[rowNumber - 1] ??= {})[columnNumber - 1] = held;
     });
   });
-  const frozenRows = ((sheet.views as typeof sheet.views | null) ?? []).reduce(
-    (rows, view) => (view.state === "frozen" ? (view.ySplit ?? 0) : rows),
-    0,
-  );
+  const views = (sheet.views as typeof sheet.views | null) ?? [];
+  const frozenRows = views.reduce((rows, view) => (view.state === "frozen" ? (view.ySplit ?? 0) : rows), 0);
   const data: Partial<IWorksheetData> = {
     id: generateRandomId(),
     name: sheet.name,
@@ -59,6 +57,7 @@ function sheetOf(sheet: FileSheet): GridSheet {
     cellData: cells,
     rowData: heights,
     custom: plansIn(sheet),
+    ...(views.some(({ showGridLines }) => showGridLines === false) && { showGridlines: BooleanNumber.FALSE }),
     columnData: Object.fromEntries(
       (sheet.columns ?? []).flatMap(({ width }, column) => (width === undefined ? [] : [[column, { w: pixelsOf(width) }]])),
     ),

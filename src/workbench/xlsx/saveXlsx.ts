@@ -1,4 +1,4 @@
-import type { ICellData, IStyleData, IWorkbookData, IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
@@ -39,7 +39,7 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
   const frozenRows = data.freeze?.ySplit ?? 0;
   const plans = plansOf(data);
   const written = file.addWorksheet(sheet.getSheetName(), {
-    views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows }] : [],
+    views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows, showGridLines: data.showGridlines !== BooleanNumber.FALSE }] : [],
     pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
   if (plans.print !== undefined) written.headerFooter.oddFooter = footerOf(plans.print);

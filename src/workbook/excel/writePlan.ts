@@ -20,6 +20,7 @@ export async function writePlan(context: Excel.RequestContext, worksheet: Excel.
   }
   for (const { from, to, height } of plan.rowHeights ?? []) worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height;
   for (const emphasis of plan.emphasis ?? []) emphasise(worksheet, emphasis);
+  if (plan.gridlines === false) worksheet.showGridlines = false;
   if (plan.print) setPage(worksheet, plan.print);
   for (const rule of plan.entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);

@@ -49,6 +49,7 @@ export function worksheetData(plan: SheetPlan, id: string, name: string): Partia
         Array.from({ length: to - from + 1 }, (_, index) => [from - 1 + index, { h: rowPixelsOf(height), ia: BooleanNumber.FALSE }]),
       ),
     ),
+    ...(plan.gridlines === false && { showGridlines: BooleanNumber.FALSE }),
     // The grid does not print and shows no conditional looks; what it saves carries both.
     custom: { print: plan.print, emphasis: plan.emphasis },
     ...(plan.frozenRows > 0 && { freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 } }),

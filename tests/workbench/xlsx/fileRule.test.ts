@@ -33,6 +33,9 @@ describe("ruleOf(inFile, ranges)", () => {
     const condition = ruleOf({ ...said, type: "custom", formulae: ["A1>0"] } as InFile, RANGES);
     expect(condition.formula1).toBe("=A1>0");
     expect(fileRule(condition)).toMatchObject({ type: "custom", formulae: ["A1>0"], showErrorMessage: true });
+    // Newer functions are stored under a prefix.
+    const newer = ruleOf({ ...said, type: "custom", formulae: ["_xlfn.ISFORMULA(A1)"] } as InFile, RANGES);
+    expect([newer.formula1, fileRule(newer).formulae]).toEqual(["=ISFORMULA(A1)", ["_xlfn.ISFORMULA(A1)"]]);
     expect(fileRule({ ...condition, prompt: "" })).toMatchObject({ showInputMessage: false });
     expect(fileRule({ ...bounds, operator: DataValidationOperator.GREATER_THAN })).toMatchObject({ type: "any", formulae: [] });
   });

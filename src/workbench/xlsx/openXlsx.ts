@@ -93,7 +93,7 @@ const DAY_OF_1970 = 25_569;
 const MILLISECONDS_A_DAY = 86_400_000;
 
 /** Days since the file format's day 0, which the library has turned into a date because of the cell's number format. */
-const serialOf = (date: Date): number => date.getTime() / MILLISECONDS_A_DAY + DAY_OF_1970;
+const serialOf = (date: Date): number => (date.getTime() + DAY_OF_1970 * MILLISECONDS_A_DAY) / MILLISECONDS_A_DAY;
 
 function valueOf({ value }: Cell): CellContent {
   if (value === null || value === undefined) return null;

@@ -139,6 +139,7 @@ describe("addSheet(plan) in Excel", () => {
       ...blank,
       cells: [{ cell: "A1", content: "head" }],
       rowHeights: [{ from: 1, to: 2, height: 21 }],
+      gridlines: false,
       print: {
         area: "A1:I98",
         titleRows: 3,
@@ -148,7 +149,8 @@ describe("addSheet(plan) in Excel", () => {
         breaksBefore: [49, 77],
       },
     });
-    const { rowHeights, page, pageBreaks } = host.book.sheet("Run");
+    const { rowHeights, page, pageBreaks, gridlines } = host.book.sheet("Run");
+    expect(gridlines).toBe(false);
     expect([...rowHeights]).toEqual([
       [0, 21],
       [1, 21],

@@ -190,7 +190,7 @@ describe("the Run sheet tab", () => {
     await toldBy("run").waitFor();
     const headings = await page.evaluate(() =>
       window.workbook.added.map(({ cells }) =>
-        cells.map(({ content }) => content).filter((content) => /^(Zero|Room, |Sample, )/.test(String(content))),
+        cells.map(({ content }) => content).filter((content) => /^(Zero|Room, °|Sample, °)/.test(String(content))),
       ),
     );
     expect(headings[0]).toEqual([]);

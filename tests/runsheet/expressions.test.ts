@@ -1,4 +1,14 @@
-import { firstOf, lacksNumber, noNumber, onceNumbers, orNothing } from "../../src/runsheet/expressions/choices";
+import {
+  anyWhere,
+  firstOf,
+  lacksNumber,
+  noNumber,
+  notNumber,
+  onceNumbers,
+  orNothing,
+  placeWhere,
+  product,
+} from "../../src/runsheet/expressions/choices";
 import {
   bracketed,
   cell,
@@ -13,7 +23,7 @@ import {
   text,
   type Expression,
 } from "../../src/runsheet/expressions/Expression";
-import { formulaText, placeOf } from "../../src/runsheet/expressions/formulaText";
+import { formulaText, nameBelow, nameOf, placeOf } from "../../src/runsheet/expressions/formulaText";
 import { workOut, type Plain } from "./workOut";
 
 const [a, b, c] = [cell(1, 0), cell(1, 1), cell(1, 2)];
@@ -55,6 +65,10 @@ describe("formulaText(expression)", () => {
     ["=COUNT(A1,B1)=0", noNumber(a, b)],
     ["=COUNT(A1,B1,C1)<3", lacksNumber(a, b, c)],
     ['=IFERROR(LOG10(A1),"")', orNothing(fn("LOG10", a))],
+    ["=SUMPRODUCT(ISNUMBER(A1)*(1-ISNUMBER(B1))*1)>0", anyWhere(product(fn("ISNUMBER", a), notNumber(b)))],
+    ["=MATCH(1,INDEX((A1>2)*1,0),0)", placeWhere(is(a, ">", 2))],
+    ['="B"&ROW(B1)', nameOf(b)],
+    ['="B"&(ROW(B1)+A1)', nameBelow(b, a)],
   ])("writes %s", (formula, expression) => {
     expect(formulaText(expression)).toBe(formula);
   });
@@ -93,6 +107,24 @@ describe("workOut(expression)", () => {
     ["", orNothing(reckon(three, "/", 0))],
     ["", orNothing(reckon(words, "+", 1))],
     [2, fn("FIND", "o", words)],
+    [2, fn("SUMPRODUCT", reckon(fn("ISNUMBER", row), "*", 1))],
+    [1, placeWhere(is(row, "=", 3))],
+    [4, fn("SUMPRODUCT", fn("MAX", reckon(is(row, "=", ""), "*", fn("COLUMN", row))))],
+    [1, fn("ROW", three)],
+    [5, fn("ROWS", range(cell(1, 0), cell(5, 0)))],
+    [true, fn("ISBLANK", blank)],
+    [false, fn("ISBLANK", empty)],
+    [false, fn("ISFORMULA", three)],
+    [1.5625, fn("MEDIAN", row)],
+    // Student's t, 95 % two-sided, 2 degrees of freedom: 4.303 (any table)
+    [4.303, fn("ROUND", fn("TINV", reckon(1, "/", 20), 2), 3)],
+    [0, fn("N", words)],
+    [3, fn("N", three)],
+    ["D", fn("CHAR", 68)],
+    ["9:07", text`${fn("HOUR", 0.38)}:${fn("RIGHT", text`0${fn("MINUTE", 0.38)}`, 2)}`],
+    ["7:12", text`${fn("HOUR", 0.3)}:${fn("MINUTE", 0.3)}`],
+    ["rds", fn("MID", words, 3, 9)],
+    [1, fn("COUNTIF", row, "w*d?")],
     ["wo", fn("LEFT", words, 2)],
   ])("gives %j", (value, expression) => {
     expect(workOut(expression, at)).toEqual(value);

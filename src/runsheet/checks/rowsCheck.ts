@@ -31,9 +31,9 @@ function ofTable(sheet: RunSheet, table: Weighed): Step[] {
 }
 
 /** A weight beside a blank time. */
-function clockOf({ drying }: RunSheet, sample: number): Step[] {
+function clockOf({ drying, options }: RunSheet, sample: number): Step[] {
   const { first, total } = drying.rows;
   const clocks: Range = range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)));
   const untimed = reckon(fn("ISNUMBER", drying.boxes(sample)), "*", notNumber(clocks));
-  return [step(anyWhere(untimed), words.clock(lastCellWhere(untimed, clocks)))];
+  return [step(anyWhere(untimed), (options.timing === "clock" ? words.clock : words.minute)(lastCellWhere(untimed, clocks)))];
 }

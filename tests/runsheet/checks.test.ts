@@ -228,6 +228,12 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
       "? B15 is blank beside a weight. Type the time of that round: 9:30.",
     ],
     [
+      "no minutes beside a weight",
+      all(plum, clocks(0, 30, 60, null)),
+      "? B15 is blank beside a weight. Type the minutes of that round since round 1.",
+      { timing: "minutes" },
+    ],
+    [
       "a firing left out",
       all(plum, (run) => run.fire("charring", [32.9, null, 32.53])),
       "? C27 is empty above a filled row. Type its weight, or clear what stands below it.",

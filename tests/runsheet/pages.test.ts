@@ -60,7 +60,7 @@ describe.each(every.map((options) => [title(options), options] as const))("A she
 
   it("prints what it shows without the workings, its first three rows on every page, and the number of each page", () => {
     const printed = cellArea(plan.print?.area ?? "");
-    expect(plan.print).toMatchObject({ titleRows: 3, footer: { centre: "&8Page &P of &N" } });
+    expect(plan.print).toMatchObject({ titleRows: 3, footer: { centre: "&10Page &P of &N" } });
     expect(printed).toMatchObject({ row: 0, column: 0, rows: heights.length });
     const workings = plan.cells.filter(({ style }) => style === "runWorking" || style === "runWorkingHeading");
     expect(workings.filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (printed?.columns ?? 0))).toEqual([]);

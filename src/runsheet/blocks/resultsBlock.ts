@@ -75,8 +75,9 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
     ),
     ...samples.map((sample) => calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", PLUS_MINUS)),
     calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runVerdictStrong"),
-    workingLabel(sheet, row, sheetWords.workings.together),
-    working(own.together(name), togetherOf(sheet, name), "0.000000"),
+    ...(samples.length === 1
+      ? []
+      : [workingLabel(sheet, row, sheetWords.workings.together), working(own.together(name), togetherOf(sheet, name), "0.000000")]),
   ];
 }
 

@@ -49,7 +49,7 @@ export interface Working {
   weighingsLeft(sample: number): Cell;
   /** What contradicts in a sample's weights, "" for nothing. */
   contradiction(sample: number): Cell;
-  /** ± 95 % of all samples together. */
+  /** ± 95 % of all samples together: on a sheet of one sample that of its weighing. */
   together(name: ShareName): Cell;
 }
 
@@ -97,6 +97,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
   const value = (row: number): Cell => fixed(cell(row, CLOCK));
   const work = (row: number, place = 1): Cell => fixed(at.working(row, place));
   const list = (column: number): Range => range(fixed(cell(materials.first, column)), fixed(cell(materials.last, column)));
+  const plusMinus = (name: ShareName, sample: number): Cell => fixed(at.reckoned(results.shares[name] ?? 0, sample));
   const dried: Weighed = {
     ...weighed(at, drying, drying.first, options.panZeros),
     steady: (sample) => work(head.openly, sample),
@@ -124,7 +125,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
       start: work(setup.date),
       weighingsLeft: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),
-      together: (name) => work(results.shares[name] ?? 0),
+      together: (name) => (options.replicates === 1 ? plusMinus(name, 1) : work(results.shares[name] ?? 0)),
     },
     drying: dried,
     charring: charring && fired(at, charring),
@@ -135,7 +136,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
     samples: Array.from({ length: options.replicates }, (_, index) => index + 1),
     vessel: (sample) => work(drying.vessel, sample),
     share: (name, sample) => fixed(at.box(results.shares[name] ?? 0, sample)),
-    plusMinus: (name, sample) => fixed(at.reckoned(results.shares[name] ?? 0, sample)),
+    plusMinus,
     across: (cellOf) => range(cellOf(1), cellOf(options.replicates)),
   };
 }

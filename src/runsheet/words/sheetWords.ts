@@ -23,5 +23,5 @@ export const sheetWords = {
   elapsed: "Elapsed (min)",
   chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g", net: "sample, g" },
   curves: { heading: "CURVES", about: "weight against time; lines told apart by their markers" },
-  print: { left: "&8&A, printed &D", centre: "&8Page &P of &N", right: "&8Retort run sheet" },
+  print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
 } as const;

@@ -3,7 +3,7 @@ import { gapRatioProbability } from "../numerics/gapRatioProbability";
 import { remembered } from "../numerics/remembered";
 import { tooManyForDixon } from "../problems/confidenceProblems";
 import type { Replicate } from "./countedReplicates";
-import { suspects, tailOf, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { doubtOf, suspects, tailOf, type Bounds, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
 
 // Dixon's tables end here, and with more values a second stray hides the first from r10.
 const MOST = 30;
@@ -31,8 +31,24 @@ export function dixonAssessment(replicates: readonly Replicate[], question: Outl
   const suspect = candidates.reduce((farthest, one) => (gap(one) > gap(farthest) ? one : farthest));
   const statistic = gap(suspect) / range;
   const critical = dixonCritical(replicates.length, tailOf(question));
-  return { count: replicates.length, suspect, statistic, critical, isOutlier: statistic > critical, neighbour: neighbourOf(suspect), range };
+  const isOutlier = statistic > critical;
+  const bounds: Bounds = {
+    least: (end, half) => leastDixon(gap(end), range, half),
+    most: (end, half) => mostDixon(gap(end), range, half),
+  };
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, bounds);
+  return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, neighbour: neighbourOf(suspect), range };
 }
+
+/**
+ * The least r10 when each value shown stands for any within `half` of it: it grows as the suspect moves out and falls as its
+ * neighbour and the far end move after it, all three to the ends of their intervals. The far end moves away from the others,
+ * which leaves the range as it was and takes two halves from the gap.
+ */
+export const leastDixon = (gap: number, range: number, half: number): number => Math.max(0, gap - 2 * half) / range;
+
+/** The most r10, likewise: two halves more of the gap; 1 where the neighbour may be as low as the far end. */
+export const mostDixon = (gap: number, range: number, half: number): number => Math.min(1, (gap + 2 * half) / range);
 
 const VALUES_KEPT = 200;
 

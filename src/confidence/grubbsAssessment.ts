@@ -2,7 +2,8 @@ import { remembered } from "../numerics/remembered";
 import { sampleMoments } from "../numerics/sampleMoments";
 import { studentTQuantile } from "../numerics/studentTQuantile";
 import type { Replicate } from "./countedReplicates";
-import { suspects, tailOf, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { leastGrubbs, mostGrubbs } from "./grubbsBounds";
+import { doubtOf, suspects, tailOf, type Bounds, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
 
 /** Mean and standard deviation beside the assessment they entered, in the unit of the values. */
 export interface GrubbsAssessment extends OutlierAssessment {
@@ -24,7 +25,11 @@ export function grubbsAssessment(replicates: readonly Replicate[], question: Out
   const suspect = candidates.reduce((farthest, one) => (distance(one) > distance(farthest) ? one : farthest));
   const statistic = distance(suspect) / deviation;
   const critical = grubbsCritical(replicates.length, tailOf(question));
-  return { count: replicates.length, suspect, statistic, critical, isOutlier: statistic > critical, mean, deviation };
+  const isOutlier = statistic > critical;
+  const turned = (end: Replicate): number[] => replicates.map(({ value }) => (end.value < mean ? -value : value));
+  const bounds: Bounds = { least: (end, half) => leastGrubbs(turned(end), half), most: (end, half) => mostGrubbs(turned(end), half) };
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, bounds);
+  return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, mean, deviation };
 }
 
 const VALUES_KEPT = 200;

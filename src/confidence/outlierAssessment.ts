@@ -1,5 +1,7 @@
 import { allValuesEqual, tooFewForOutlier } from "../problems/confidenceProblems";
+import { roundedTooCoarsely } from "../problems/roundingVerdicts";
 import type { Replicate } from "./countedReplicates";
+import { type Rounding, roundingOf } from "./rounding";
 
 /**
  * Which end is looked at: "two" takes whichever end stands out and counts both chances; "largest" and "smallest" are
@@ -13,6 +15,8 @@ export interface OutlierQuestion {
   /** Chance of calling a value an outlier when all come from one normal distribution, above 0 and below 0.5. */
   readonly alpha: number;
   readonly sides: Sides;
+  /** Display step of the values, in their unit; left out, the values' common step counts where they would show an outlier. */
+  readonly readability?: number | undefined;
 }
 
 /** One suspect held against its critical value. */
@@ -22,7 +26,10 @@ export interface OutlierAssessment {
   readonly suspect: Replicate;
   readonly statistic: number;
   readonly critical: number;
+  /** Whether the statistic of the values as shown is above its critical value. */
   readonly isOutlier: boolean;
+  /** The rounding that leaves open whether that of the true values is; undefined where it does not. */
+  readonly doubt: Rounding | undefined;
 }
 
 // Two values lie equally far from their mean, and from each other.
@@ -52,8 +59,43 @@ export const tailOf = ({ alpha, sides }: OutlierQuestion): number => (sides === 
 // off than the other two lie apart (two-sided 5 %, from the critical value of r10, 0.970).
 const FEW = 4;
 
+/** How low and how high the statistic of an end may be when every value stands for any within `half` of it. */
+export interface Bounds {
+  readonly least: (suspect: Replicate, half: number) => number;
+  readonly most: (end: Replicate, half: number) => number;
+}
+
+/**
+ * The rounding that leaves the verdict open. An outlier is shown only where every set of true values within half a step of the
+ * shown ones has its statistic above the critical value. The true values are one such set, so a false outlier is never more
+ * frequent than it would be among unrounded values, whatever the step. With a readability given, no outlier is shown
+ * only where no such set has one; the values' own common step may be coarser than the display's and is held against outliers alone.
+ * @param ends those looked at
+ */
+export function doubtOf(
+  replicates: readonly Replicate[],
+  readability: number | undefined,
+  { suspect, isOutlier, critical }: Pick<OutlierAssessment, "suspect" | "isOutlier" | "critical">,
+  ends: readonly Replicate[],
+  bounds: Bounds,
+): Rounding | undefined {
+  const rounding = roundingOf(
+    replicates.map(({ value }) => value),
+    readability,
+  );
+  const half = rounding.step / 2;
+  if (half === 0 || (!isOutlier && !rounding.isGiven)) return undefined;
+  const isOpen = isOutlier ? bounds.least(suspect, half) <= critical : ends.some((end) => bounds.most(end, half) > critical);
+  return isOpen ? rounding : undefined;
+}
+
 /** What an assessment says, in words. */
-export function outlierVerdict({ count, isOutlier }: Pick<OutlierAssessment, "count" | "isOutlier">): string {
+export function outlierVerdict({
+  count,
+  isOutlier,
+  doubt,
+}: Pick<OutlierAssessment, "count" | "isOutlier"> & { readonly doubt?: Rounding | undefined }): string {
+  if (doubt !== undefined) return roundedTooCoarsely(doubt.step, doubt.isGiven);
   if (isOutlier) return "outlier: look for a cause; never reject without a cause, and at most one value";
   return count <= FEW ? `no outlier shown, which ${count} values hardly ever can: keep every value` : "no outlier shown: keep every value";
 }

@@ -16,6 +16,7 @@ export const outlierInputs = {
     choice('"two": either end may be the outlier. "largest" or "smallest": one-sided, the end chosen before looking. Left out: two.', SIDES),
   ),
   zeros: replicateInputs.zeros,
+  readability: replicateInputs.readability,
 };
 
 // The level that published tables give first.
@@ -23,7 +24,10 @@ const USUAL_ALPHA = 0.05;
 
 /** The inputs as the assessments take them. */
 export function outlierQuestion(read: Read<typeof outlierInputs>): readonly [readonly Replicate[], OutlierQuestion] {
-  return [countedReplicates(read.values, read.zeros), { alpha: read.alpha ?? USUAL_ALPHA, sides: read.sides ?? "two" }];
+  return [
+    countedReplicates(read.values, read.zeros),
+    { alpha: read.alpha ?? USUAL_ALPHA, sides: read.sides ?? "two", readability: read.readability },
+  ];
 }
 
 /** How the critical value was asked for: "two-sided, alpha 0.05". */

@@ -18,7 +18,9 @@ export const readingUFunction = cellFunction({
       ),
     ),
     linearity: omittable(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]. Left out: none.")),
-    tared: omittable(truth("TRUE for a mass by taring or by difference, which rounds twice. Left out: FALSE, one reading.")),
+    tared: omittable(
+      truth("TRUE where the balance was zeroed before the weighing, which rounds twice, as a mass by difference does. Left out: FALSE."),
+    ),
   },
   result: { about: "Standard uncertainty of one weighing (k = 1)", unit: "g" },
   compute: readingUncertainty,

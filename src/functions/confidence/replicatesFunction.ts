@@ -11,12 +11,14 @@ interface Asked {
   readonly values: readonly (number | undefined)[];
   readonly repeatabilitySd: number | undefined;
   readonly zeros: ZeroMeaning | undefined;
+  readonly readability: number | undefined;
 }
 
 const statisticsOf = (asked: Asked): ReplicateStatistics =>
   replicateStatistics(
     countedReplicates(asked.values, asked.zeros).map(({ value }) => value),
     asked.repeatabilitySd,
+    asked.readability,
   );
 
 const limitOf = ({ repeatabilitySd }: Asked): string => (repeatabilitySd === undefined ? "2.8 s" : "2.8 repeatabilitySd");
@@ -33,6 +35,7 @@ export const replicatesFunction = tableFunction({
       ),
     ),
     zeros: replicateInputs.zeros,
+    readability: replicateInputs.readability,
   },
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (asked) => {

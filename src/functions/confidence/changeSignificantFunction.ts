@@ -69,10 +69,12 @@ function blindLines(u: number, k: number, limit: number): string[] {
 function steppedLines(u: number, k: number, step: number, limit: number): string[] {
   const scatter = scatterWithin(u, step);
   const byScatter = k * Math.SQRT2 * scatter + step;
-  const shown = [u, step, k, scatter].map(inFigures);
+  const [reading, d, factor, variance] = [u, step, k, scatter ** 2].map(inFigures);
   return [
-    `scatter s = sqrt(u^2 - readability^2 / 12) = sqrt(${shown[0]}^2 - ${shown[1]}^2 / 12) = ${shown[3]} g`,
-    `limit = k sqrt(2) s + readability = ${shown[2]} x sqrt(2) x ${shown[3]} + ${shown[1]} = ${inFigures(byScatter)} g, either way`,
+    scatter === 0
+      ? "scatter s: u leaves none beside the rounding"
+      : `scatter s^2 = u^2 - readability^2 / 12 = ${reading}^2 - ${d}^2 / 12 = ${variance} g^2`,
+    `limit = k sqrt(2) s + readability = ${factor} x sqrt(2) x sqrt(${variance}) + ${d} = ${inFigures(byScatter)} g, either way`,
     ...(limit > byScatter ? [`at least two steps, or sqrt(24) u if that is less, where the zero is rounded too: ${inFigures(limit)} g`] : []),
   ];
 }

@@ -1,9 +1,13 @@
-// A grid finer than this share of the range is none: it moves no statistic that anybody reads. What Euclid's algorithm leaves
-// below a tenth of it is rounding of doubles.
+// A grid finer than this share of the range is none: it moves no statistic that anybody reads.
 const FINEST = 1e-6;
-const NOTHING_LEFT = 1e-7;
 // Doubles, and the differences of a few of them, stray by a few units in the last place of the largest value.
-const STRAY = 16 * Number.EPSILON;
+const STRAY = 8 * Number.EPSILON;
+
+/** A length and the most by which it may stray. */
+interface Length {
+  readonly size: number;
+  readonly stray: number;
+}
 
 /**
  * The largest step of which all differences between the values are whole multiples, by Euclid's algorithm; 0 where there is no
@@ -14,21 +18,24 @@ const STRAY = 16 * Number.EPSILON;
 export function commonStep(values: readonly number[]): number {
   const least = values.reduce((one, other) => Math.min(one, other));
   const range = values.reduce((one, other) => Math.max(one, other)) - least;
-  const largest = Math.max(Math.abs(least), Math.abs(least + range));
-  const nothing = Math.max(NOTHING_LEFT * range, STRAY * largest);
-  let step = range;
+  const stray = STRAY * Math.max(Math.abs(least), Math.abs(least + range));
+  let step: Length = { size: range, stray };
   for (const value of values) {
-    step = commonDivisor(step, value - least, nothing);
-    if (step < FINEST * range || step <= 2 * nothing) return 0;
+    const { size } = commonDivisor(step, { size: value - least, stray });
+    if (size <= FINEST * range) return 0;
     // The range holds a whole number of steps, which frees the step of what the divisions left.
-    step = range / Math.round(range / step);
+    const steps = Math.round(range / size);
+    step = { size: range / steps, stray: stray / steps };
   }
-  return step;
+  return step.size;
 }
 
-/** Euclid's algorithm with nearest remainders, which at least halve; what is not above `nothing` counts as 0. */
-function commonDivisor(one: number, other: number, nothing: number): number {
+/** Euclid's algorithm with nearest remainders, which at least halve; a remainder within what the two lengths stray by is none. */
+function commonDivisor(one: Length, other: Length): Length {
   let [divisor, left] = [one, other];
-  while (left > nothing) [divisor, left] = [left, Math.abs(divisor - left * Math.round(divisor / left))];
+  while (left.size > left.stray) {
+    const times = Math.round(divisor.size / left.size);
+    [divisor, left] = [left, { size: Math.abs(divisor.size - times * left.size), stray: divisor.stray + times * left.stray }];
+  }
   return divisor;
 }

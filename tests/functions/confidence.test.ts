@@ -105,6 +105,13 @@ describe("REPLICATES", () => {
     );
   });
 
+  test("with readability says that it cannot tell where a step decides", () => {
+    expect(beside("=RETORT.REPLICATES({10.1; 10.4}, 0.1, , 0.1)", "Verdict")).toBe(
+      "cannot tell: rounded too coarsely, to steps of 0.1; keep every value, and read finer or take more results",
+    );
+    expect(beside("=RETORT.REPLICATES({10.1; 10.4}, 0.1, , 0.001)", "Verdict")).toMatch(/^not acceptable: /);
+  });
+
   test("says there is no RSD about a mean of 0", () => {
     expect(beside("=RETORT.REPLICATES({-1; 1})", "Relative")).toBe("none: the mean is 0");
   });
@@ -145,6 +152,18 @@ describe("outlier tests", () => {
         "outlier: look for a cause; never reject without a cause, and at most one value",
       );
       expect(beside(`=RETORT.${name}({5; 5.1; 5.2; 5.3; 5.4})`, "Verdict")).toBe("no outlier shown: keep every value");
+    }
+  });
+
+  test("with readability the verdict says what rounding leaves open", () => {
+    for (const name of ["GRUBBS", "DIXON"]) {
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2}, , , , 0.1)`, "Verdict")).toBe(
+        "cannot tell: rounded too coarsely, to steps of 0.1; keep every value, and read finer or take more results",
+      );
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2}, , , , 0.001)`, "Verdict")).toMatch(/^outlier: /);
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2})`, "Verdict")).toBe(
+        "cannot tell: rounded too coarsely, by the look of it to steps of 0.1; keep every value, and give readability if they are finer",
+      );
     }
   });
 

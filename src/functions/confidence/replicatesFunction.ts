@@ -86,5 +86,5 @@ export const replicatesFunction = tableFunction({
     },
   ],
   source:
-    "ISO 5725-6 (from memory, check your edition): r = 2.8 s, 4.1.4; critical range f(n) s, clause 5, with f(n) integrated from the range of n normal deviates where the standard prints one decimal.",
+    "ISO 5725-6 (from memory, check your edition): r = 2.8 s, 4.1.4; critical range f(n) s, clause 5, with f(n) integrated from the range of n normal deviates where the standard prints one decimal. Rounding may change the range by a step; where that decides, the verdict says so.",
 });

@@ -3,7 +3,8 @@ import { gapRatioProbability } from "../numerics/gapRatioProbability";
 import { remembered } from "../numerics/remembered";
 import { tooManyForDixon } from "../problems/confidenceProblems";
 import type { Replicate } from "./countedReplicates";
-import { doubtOf, suspects, tailOf, type Bounds, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { standsClear } from "./rounding";
+import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";
 
 // Dixon's tables end here, and with more values a second stray hides the first from r10.
 const MOST = 30;
@@ -32,23 +33,27 @@ export function dixonAssessment(replicates: readonly Replicate[], question: Outl
   const statistic = gap(suspect) / range;
   const critical = dixonCritical(replicates.length, tailOf(question));
   const isOutlier = statistic > critical;
-  const bounds: Bounds = {
-    least: (end, half) => leastDixon(gap(end), range, half),
-    most: (end, half) => mostDixon(gap(end), range, half),
+  const rounded: Rounded = {
+    reduced: (end, step) => reducedDixon(gap(end), range, step),
+    most: (end, step) => mostDixon(gap(end), range, step),
   };
-  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, bounds);
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, rounded);
   return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, neighbour: neighbourOf(suspect), range };
 }
 
 /**
- * The least r10 when each value shown stands for any within `half` of it: it grows as the suspect moves out and falls as its
- * neighbour and the far end move after it, all three to the ends of their intervals. The far end moves away from the others,
- * which leaves the range as it was and takes two halves from the gap.
+ * r10 less what rounding to a step may have put into it: half a step off the gap and half a step more range, so that values that
+ * agree to a step do not count as equal. 0 for a suspect that does not stand clear of its neighbour.
  */
-export const leastDixon = (gap: number, range: number, half: number): number => Math.max(0, gap - 2 * half) / range;
+export const reducedDixon = (gap: number, range: number, step: number): number =>
+  standsClear(gap, step) ? (gap - step / 2) / (range + step / 2) : 0;
 
-/** The most r10, likewise: two halves more of the gap; 1 where the neighbour may be as low as the far end. */
-export const mostDixon = (gap: number, range: number, half: number): number => Math.min(1, (gap + 2 * half) / range);
+/**
+ * The most that r10 may be when every value stands for any within half a step of it: it grows as the suspect moves out and falls as
+ * its neighbour and the far end move after it. The suspect outwards and the neighbour inwards add a
+ * step to the gap; the far end towards the suspect keeps the range as it was. 1 where the neighbour may be as low as the far end.
+ */
+export const mostDixon = (gap: number, range: number, step: number): number => Math.min(1, (gap + step) / range);
 
 const VALUES_KEPT = 200;
 

@@ -2,8 +2,8 @@ import { remembered } from "../numerics/remembered";
 import { sampleMoments } from "../numerics/sampleMoments";
 import { studentTQuantile } from "../numerics/studentTQuantile";
 import type { Replicate } from "./countedReplicates";
-import { leastGrubbs, mostGrubbs } from "./grubbsBounds";
-import { doubtOf, suspects, tailOf, type Bounds, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { mostGrubbs, reducedGrubbs } from "./grubbsRounded";
+import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";
 
 /** Mean and standard deviation beside the assessment they entered, in the unit of the values. */
 export interface GrubbsAssessment extends OutlierAssessment {
@@ -27,8 +27,8 @@ export function grubbsAssessment(replicates: readonly Replicate[], question: Out
   const critical = grubbsCritical(replicates.length, tailOf(question));
   const isOutlier = statistic > critical;
   const turned = (end: Replicate): number[] => replicates.map(({ value }) => (end.value < mean ? -value : value));
-  const bounds: Bounds = { least: (end, half) => leastGrubbs(turned(end), half), most: (end, half) => mostGrubbs(turned(end), half) };
-  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, bounds);
+  const rounded: Rounded = { reduced: (end, step) => reducedGrubbs(turned(end), step), most: (end, step) => mostGrubbs(turned(end), step) };
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, rounded);
   return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, mean, deviation };
 }
 

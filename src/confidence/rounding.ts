@@ -17,3 +17,12 @@ export function roundingOf(values: readonly number[], readability: number | unde
   if (readability !== undefined) return { step: readability, isGiven: true };
   return { step: commonStep(values.length === 2 ? [0, ...values] : values), isGiven: false };
 }
+
+// Values on a grid are whole steps apart but for binary rounding.
+const CLEAR = 2 - 1e-6;
+
+/**
+ * Whether a suspect is at least two steps from its neighbour. One step apart two readings may be of values as good as equal, on
+ * either side of the border between them.
+ */
+export const standsClear = (gap: number, step: number): boolean => gap >= CLEAR * step;

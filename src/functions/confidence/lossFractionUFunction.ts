@@ -52,7 +52,7 @@ export const lossFractionUFunction = cellFunction({
   },
   examples: [
     { cell: "=RETORT.LOSSFRACTION.U(25, 35, 32, 0.01)", gives: 0.0012569805089976537, about: "10 g of sample, 30 % loss, u = 0.01 g." },
-    { cell: '=RETORT.LOSSFRACTION.U("tared", 10, 7, 0.01)', gives: 0.0012206555615733703, about: "The same, both net masses zeroed for themselves." },
+    { cell: '=RETORT.LOSSFRACTION.U("tared", 10, 7, 0.01)', gives: 0.0012206555615733702, about: "The same, both net masses zeroed for themselves." },
   ],
   source:
     "Partial derivatives of (before - after) / (before - vessel), GUM (JCGM 100:2008) equation 10. An offset or a scale error of the balance cancels and is not counted; what happened to the sample is not counted either.",

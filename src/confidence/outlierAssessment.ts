@@ -70,9 +70,10 @@ export interface Rounded {
 /**
  * The rounding that leaves the verdict open. An outlier is shown only where the reduced statistic is above the critical value
  * too. Without that, rounding makes outliers of good values in 20 to 60 % of samples where the step is as large as the scatter:
- * tied values have no scatter of their own. With it the share of false outliers stays below alpha; simulated for 3 to 30 values,
- * scatters from 0 to 20 steps, the quantity at any place within its step, alpha from 0.0001 to 0.4, one-sided and two-sided: at most
- * 0.95 alpha for Grubbs' statistic, 0.85 alpha for Dixon's. A step that is a multiple of the display's only lowers it. With a
+ * tied values have no scatter of their own. With it the share of false outliers keeps alpha; simulated for 3 to 30 values, scatters
+ * from 0.05 to 20 steps, the quantity at any place within its step, alpha from 0.001 to 0.4, one-sided and two-sided: at most 0.75
+ * alpha for Grubbs' statistic and 0.6 alpha for Dixon's up to a scatter of 3 steps, rising to alpha on finer displays. A step that
+ * is a multiple of the display's only lowers it. With a
  * readability given, no outlier is shown only where no set of true values within half a step has one; the values' own
  * common step, which may be coarser than the display's, is held against outliers alone.
  * @param ends those looked at

@@ -110,9 +110,9 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
   "READING.U": { readability: "missing", repeatability: "left out", linearity: "left out", tared: "left out" },
   "LOSSFRACTION.U": { vessel: "missing", before: "missing", after: "missing", u: "missing" },
   "SAMPLE.MINIMUM": { u: "missing", wantedU: "missing", expectedLoss: "left out", k: "left out" },
-  "CHANGE.SIGNIFICANT": { before: "missing", after: "missing", u: "missing", k: "left out" },
-  REPLICATES: { values: "column of results", repeatabilitySd: "left out", zeros: "left out" },
-  GRUBBS: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out" },
-  DIXON: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out" },
+  "CHANGE.SIGNIFICANT": { before: "missing", after: "missing", u: "missing", k: "left out", readability: "left out" },
+  REPLICATES: { values: "column of results", repeatabilitySd: "left out", zeros: "left out", readability: "left out" },
+  GRUBBS: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out", readability: "left out" },
+  DIXON: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out", readability: "left out" },
   TYPICALRANGE: { quantity: "in words", value: "in words", feedstock: "left out" },
 };

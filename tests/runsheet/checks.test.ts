@@ -105,9 +105,15 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     [{ vessel: 25, grams: [60] }, ""],
     [{ vessel: 25, grams: [60, 50], u: "" }, ""],
     [{ vessel: 25, grams: [60, 50] }, "in order"],
-    // 2 sqrt 2 u = 2.8284 g with u = 1 g
-    [{ vessel: 20, grams: [60, 50, 52.8284], u: 1 }, "in order"],
-    [{ vessel: 20, grams: [60, 50, 52.8285], u: 1 }, "weigh-in 3 is heavier than the one before: damp taken up, a draught, or swapped cells"],
+    // 2 sqrt 2 s + d = 2.8384 g with u = 1 g and d = 0.01 g, whose rounding takes nothing visible from s
+    [{ vessel: 20, grams: [60, 50, 52.8384], u: 1 }, "in order"],
+    [{ vessel: 20, grams: [60, 50, 52.8385], u: 1 }, "weigh-in 3 is heavier than the one before: damp taken up, a draught, or swapped cells"],
+    // By rounding alone two steps of 0.01 g mean nothing, since zero and load may each stand on a border.
+    [{ vessel: 20, grams: [60, 50, 50.02], u: 0.01 / Math.sqrt(6) }, "in order"],
+    [
+      { vessel: 20, grams: [60, 50, 50.03], u: 0.01 / Math.sqrt(6) },
+      "weigh-in 3 is heavier than the one before: damp taken up, a draught, or swapped cells",
+    ],
     [{ vessel: 20, grams: [60, 63, 70], u: 1 }, "weigh-in 3 is heavier than the one before: damp taken up, a draught, or swapped cells"],
     [{ vessel: 20, grams: [60, 63, 62], u: 1 }, "weigh-in 2 is heavier than the one before: damp taken up, a draught, or swapped cells"],
     [

@@ -41,6 +41,13 @@ test.each([
   ["SAMPLE.MINIMUM", ["D1:D2", "E1", "J1"]],
   ["CHANGE.SIGNIFICANT", ["B1", "C1", "D1"]],
   ["CHANGE.SIGNIFICANT", ["B1:B2", "H1:H2", "D1:D2", "G1"]],
+  ["CHANGE.SIGNIFICANT", ["B1", "C1-B1+H1", "D1", "", "0.001"]],
+  ["CHANGE.SIGNIFICANT", ["35", "34.97", "D1", "", "D2"]],
+  ["CHANGE.SIGNIFICANT", ["35", "34.97", "D1", "2", "D1"]],
+  ["CHANGE.SIGNIFICANT", ["35", "34.96", "D1", "2", "D1"]],
+  ["CHANGE.SIGNIFICANT", ["35", "34.98", "0.0041", "", "D1"]],
+  ["CHANGE.SIGNIFICANT", ["35", "34.97", "0.0041", "", "D1"]],
+  ["CHANGE.SIGNIFICANT", ["B1:B2", "H1:H2", "D1:D2", "G1", "D2"]],
 ])("%s of %j shows the same in plain cells", async (name, given) => {
   const definition = confidence.find((candidate) => candidate.name === name) as CellFunction;
   const text = Object.fromEntries(Object.keys(definition.inputs).map((input, index) => [input, given[index] ?? ""]));

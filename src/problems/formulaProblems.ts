@@ -128,6 +128,12 @@ export const commaOrDot = (spot: Spot): InputProblem =>
 export const bareDecimal = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "can be a decimal or a hydrate dot", "Type 0 before it for a decimal, or · for the dot.");
 
+export const decimalOrDot = (spot: Spot, seen: string): InputProblem =>
+  at(spot, seen, "can be a decimal mark or a hydrate dot", "Type · for the dot, or bracket a decimal: S(O4.5).");
+
+export const twoFullStops = (spot: Spot): InputProblem =>
+  at(spot, ".", "follows a decimal", "Type · before what is added, as in CuSO4·5H2O.");
+
 export const chargeOrCount = (spot: Spot, digits: string, sign: string): InputProblem =>
   at(spot, digits, "can be a count or part of the charge", `Type ${digits.slice(0, -1)}^${digits.slice(-1)}${sign} or ${digits}^${sign}.`);
 

@@ -1,11 +1,11 @@
-import { bareDecimal, nestedTooDeep, notClosed, numberApart, oxidationStateGiven, percentSign, spaceInside } from "../../problems/formulaProblems";
+import { bareDecimal, nestedTooDeep, notClosed, numberApart, oxidationStateGiven, percentSign, spaceInside, twoFullStops } from "../../problems/formulaProblems";
 import { closeGroup, openingKind, refuseEmptyGroup } from "./brackets";
 import { chargeSign, countDigit, isCapital, isSmallLetter, isSpace, skipSpaces, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";
 import { readCount } from "./counts/readCount";
 import { elementAt } from "./elementAt";
 import { formulaNotes } from "./formulaNotes";
-import { hydrateDots, isBareDecimal } from "./hydrates/hydrateDot";
+import { hydrateDots, isBareDecimal, isBehindDecimals } from "./hydrates/hydrateDot";
 import { massNumberAt, readBracketedIsotope, readIsotope, readLoneIsotope } from "./isotopes";
 import type { Reading } from "./Reading";
 import { nothingHere } from "./refusals/nothingHere";
@@ -35,6 +35,7 @@ export function readComponents(reading: Reading): void {
     // What most parts end in, kept free of a search.
     if (dot === text.length || text.charCodeAt(dot) === BRACKET_CLOSES || !hydrateDots.includes(text.charAt(dot))) return;
     if (isBareDecimal(text, dot)) throw bareDecimal(reading.spot(dot), /^\.[\d₀-₉]+/.exec(text.slice(dot))?.[0] ?? ".");
+    if (text.charAt(dot) === "." && isBehindDecimals(text, dot)) throw twoFullStops(reading.spot(dot));
     if (text.charAt(dot) === ".") reading.note(formulaNotes.hydrateDot(reading.characterAt(dot)));
     reading.at = skipSpaces(text, dot + 1);
     readComponent(reading, dot);

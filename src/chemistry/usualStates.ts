@@ -46,8 +46,8 @@ export interface StateSum {
 }
 
 /**
- * The least and the most that the oxidation states of all atoms can add up to. Hydrogen is +1 beside oxygen and nitrogen, else it can be a
- * hydride; nitrogen without oxygen is -3.
+ * The least and the most that the oxidation states of all atoms can add up to. Hydrogen is +1 beside oxygen and nitrogen, and can be
+ * a hydride of metals and their like; nitrogen without oxygen is -3, with carbon up to 0.
  */
 export function stateSum(atoms: ReadonlyMap<string, number>): StateSum {
   let [least, most] = [0, 0];
@@ -59,11 +59,16 @@ export function stateSum(atoms: ReadonlyMap<string, number>): StateSum {
   return { least, most };
 }
 
+const HYDRIDE_FORMERS: readonly string[] = ["B", "Si", "Ge", "P", "As"];
+
+const canBeHydride = (among: ReadonlyMap<string, number>): boolean =>
+  !among.has("O") && !among.has("N") && [...among.keys()].some((symbol) => isMetal(symbol) || HYDRIDE_FORMERS.includes(symbol));
+
 /** The lowest and the highest usual oxidation state of a symbol in the company of the others. */
 export function rangeOf(symbol: string, among: ReadonlyMap<string, number>): readonly [low: number, high: number] {
   const element = elementOf(symbol);
-  if (element === "H") return [among.has("O") || among.has("N") || among.size === 1 ? 1 : -1, 1];
-  if (element === "N" && !among.has("O")) return [-3, -3];
+  if (element === "H") return [canBeHydride(among) ? -1 : 1, 1];
+  if (element === "N" && !among.has("O")) return [-3, among.has("C") ? 0 : -3];
   const list = states.get(element);
   return list === undefined ? [-Infinity, Infinity] : [list[0] as number, list.at(-1) as number];
 }

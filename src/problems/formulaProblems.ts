@@ -155,6 +155,21 @@ export const stateNotLast = (spot: Spot, seen: string): InputProblem =>
 export const massNumberOrAmount = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, `can be an amount or the isotope ${symbol}-${seen}`, `Type [${seen}${symbol}] for the isotope, ${seen}( ) for the amount.`);
 
+/** @param counted the symbol with its count as typed, such as K15; `before` the symbol alone */
+export const massNumberInCount = (spot: Spot, seen: string, symbol: string, counted: string, before: string): InputProblem =>
+  at(
+    spot,
+    seen,
+    `can be a count or the isotope ${symbol}-${seen}`,
+    `Type [${seen}${symbol}] for the isotope, (${before})${counted.slice(before.length)} for the count.`,
+  );
+
+export const massNumberOfTracer = (spot: Spot, seen: string, symbol: string): InputProblem =>
+  at(spot, seen, `can be a count or the isotope ${symbol}-${seen}, not in the table of nuclides`, `Leave the mass number out, or type (${symbol}).`);
+
+export const isotopeByHyphen = (spot: Spot, seen: string, nuclide: string): InputProblem =>
+  at(spot, seen, "names an isotope", `Type [${nuclide}].`);
+
 export const noNuclide = (spot: Spot, seen: string): InputProblem =>
   new InputProblem(spot.argument, `no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides`, "Check the mass number.");
 

@@ -27,12 +27,13 @@ export function refuseDoubtfulDecimal(reading: Reading, mark: number, end: numbe
   const isOver = next === text.length;
   const goesOn = isCapital(text.charCodeAt(next)) || (!isOver && `${hydrateDots}([{`.includes(text.charAt(next)));
   const isDoubtful =
-    ((isOver || goesOn) && endsInAnion(text, mark)) || (goesOn && (isLoneHydrogen(text, next) || endsInBinary(text, mark)));
+    ((isOver || goesOn) && endsInAnion(text, mark)) || (goesOn && (isHalfWater(reading, next) || endsInBinary(text, mark)));
   if (isDoubtful) throw decimalOrDot(reading.spot(mark), text.charAt(mark));
 }
 
 /** True where a hydrogen is the last thing in the text, and a metal stands before the mark: water typed halfway. */
-const isLoneHydrogen = (text: string, at: number): boolean => text.charAt(at) === "H" && at === text.length - 1;
+const isHalfWater = ({ text, atoms }: Reading, at: number): boolean =>
+  text.charAt(at) === "H" && at === text.length - 1 && atoms.symbol.slice(0, atoms.length).some(isMetal);
 
 function endsInAnion(text: string, mark: number): boolean {
   const tail = plainDigits(text.slice(Math.max(0, mark - LONGEST_ANION), mark));

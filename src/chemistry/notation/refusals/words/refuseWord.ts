@@ -7,7 +7,7 @@ import { capitalFormulas } from "./capitalFormulas";
 import { everydayWords, missingNumbers } from "./everydayWords";
 
 // What a compound of three capitals and more and a count ends in: CO3 in KHCO3, HF2 in KHF2. Words end so by chance only.
-const GROUPS = /(?:[BCHIKNPSUVW]O|[BCNP]H|[BCHNOPSU]F|[CHN]D|OH|[COHF]I|CN|KN|HS)[2-6]$/;
+const GROUPS = /(?:[BCHIKNPSUVW]O|[BCHNOPSU]F|[CHN]D|OH|[COHF]I|CN|KN|HS)[2-6]$|[BCNP]H\d\d?$/;
 // Longer ones are chains, HCOOCH3, or salts.
 const ENDS_OF_CHAINS = /(?:C[HDF]3|NH2|[CN]O3|[SP]O4)$/;
 const LONG = 5;

@@ -20,3 +20,16 @@ export const isNuclide = (massNumber: string, element: string): boolean => nucli
 
 /** True for a nuclide in use whose mass the table does not hold. */
 export const isTracer = (massNumber: string, element: string): boolean => TRACERS.has(massNumber + element);
+
+const massNumbers = new Map<string, number[]>();
+for (const nuclide of [...isotopicMasses.keys(), ...TRACERS]) {
+  const [, digits, element] = /^(\d+)(\D+)$/.exec(nuclide) ?? [];
+  if (digits !== undefined && element !== undefined) massNumbers.set(element, [Number(digits), ...(massNumbers.get(element) ?? [])]);
+}
+// The longest first: of 235 the 235 before the 35.
+massNumbers.forEach((numbers) => numbers.sort((a, b) => b - a));
+
+const NONE: readonly number[] = [];
+
+/** The mass numbers of an element's nuclides that are in the table or in use, largest first. */
+export const massNumbersOf = (element: string): readonly number[] => massNumbers.get(element) ?? NONE;

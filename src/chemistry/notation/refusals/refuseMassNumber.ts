@@ -31,7 +31,8 @@ export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, n
   let sum: StateSum | undefined;
   let isOrganic: boolean | undefined;
   for (let index = 0; index < atoms.length; index++) {
-    const [from, end] = [atoms.countAt[index] as number, atoms.end[index] as number];
+    const from = atoms.countAt[index] as number;
+    const end = atoms.end[index] as number;
     if (end === from) continue;
     const symbol = atoms.symbol[index] as string;
     const next = index + 1 < atoms.length && atoms.at[index + 1] === end ? (atoms.symbol[index + 1] as string) : "";

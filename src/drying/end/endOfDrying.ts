@@ -3,8 +3,10 @@ import { roundingSlack } from "../../weighing/roundingSlack";
 import { limitInForce, type ConstancyCriterion } from "../constantWeight/constancyCriteria";
 import { constancySteps } from "../constantWeight/constancySteps";
 import type { DryingPoint } from "../weighingSeries";
+import { admissibleEnds } from "./admissibleEnds";
+import { readingBound, scattersTooMuch, showsSlowing } from "./balanceScatter";
 import { checkFalling, checkLoss, checkNoGain, curveMissing, lossOver } from "./checkFalling";
-import { endUncertainty, lastDigitStep, readingDeviations, type EndUncertainty } from "./endUncertainty";
+import { endUncertainty, lastDigitStep, readingDeviations, widenedBy, type EndUncertainty } from "./endUncertainty";
 import { fallingPoints, FEWEST_POINTS } from "./fallingPoints";
 import { curveAt, type FallingRateFit } from "./fallingRateFit";
 import { equalTriple, threePointEnd, type ThreePointEnd, type ThreePointSilence } from "./threePointEnd";
@@ -25,12 +27,23 @@ export interface DryingRun {
   readonly criterion?: ConstancyCriterion | undefined;
   /** Bounds of the error of each time, min; left out, times are exact. */
   readonly timing?: number | undefined;
+  /** Standard deviation of repeated weighings, g; left out, the scatter is judged by one display step. */
+  readonly repeatability?: number | undefined;
 }
 
 /** Where a drying run is heading. Every mass is that of the sample alone, g. */
 export interface DryingEnd {
   readonly fit: FallingRateFit;
+  /** Where the curve ends, but never above the last weighing, g. */
+  readonly final: number;
+  /** Of final, were the drying one exponential to its end. */
+  readonly curveUncertainty: EndUncertainty;
+  /** Of final, every curve that the weighings allow included (admissibleEnds). */
   readonly uncertainty: EndUncertainty;
+  /** The lowest of the ends that the weighings allow, g. */
+  readonly lowest: number;
+  /** True where the weighings show that the last fall more slowly than the first promise. */
+  readonly slowerTail: boolean;
   /** Of the rate, 1/min. */
   readonly rateUncertainty: number;
   /** Water still in the sample at the last weighing, by the curve. */
@@ -40,8 +53,8 @@ export interface DryingEnd {
   readonly scatter: number;
   /** Standard deviation of one weighing, g: the scatter, or what balance and clock explain if that is more. */
   readonly weighingDeviation: number;
-  /** Scatter over what balance and clock explain; undefined without readability. */
-  readonly excess: number | undefined;
+  /** True where the scatter is more than balance and clock explain; false where no readability is given to judge it by. */
+  readonly scattersTooMuch: boolean;
   readonly points: readonly DryingPoint[];
   /** Weighings made. */
   readonly made: number;
@@ -75,31 +88,47 @@ export function endOfDrying(run: DryingRun): DryingEnd {
   checkNoGain(weights, step);
   checkLoss(all, 1, step);
 
-  const deviations = readingDeviations(all, step.grams, run.timing);
-  const { points, fit } = fallingPoints(all, deviations);
+  const deviations = readingDeviations(all, step.grams, run.timing, run.repeatability);
+  const { points, fit, strays } = fallingPoints(all, deviations);
   const row = all.length - points.length + 1;
   checkFalling(points, row, step);
   const rate = fit && endUncertainty(fit, [0, 0, 1]);
   if (fit === undefined || rate === undefined || !(fit.water > 0) || !(rate.expanded < WIDEST_LOG_RATE)) throw curveMissing(points, row);
-  const uncertainty = endUncertainty(fit, [1, 0, 0]);
+  if (fit.final <= roundingSlack) throw endBelowNothing(fit.final);
+  const last = points.at(-1) as DryingPoint;
+  const used = deviations.slice(-points.length);
+  const final = Math.min(fit.final, last.grams);
+  const curveUncertainty = endUncertainty(fit, [1, 0, 0]);
+  const ends = admissibleEnds(points, used, fit, first - final);
+  const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
+  const deviation = Math.min(...deviations);
+  const balance = { deviation, step: step.grams, repeatability: run.repeatability };
+  const lowest = Math.max(0, Math.min(ends.lowest, final));
+  const highest = Math.min(ends.highest, last.grams + readingBound(fit, balance));
+  const allowance = Math.max(0, final - lowest - curveUncertainty.expanded, highest - final - curveUncertainty.expanded);
+  const uncertainty = widenedBy(allowance, curveUncertainty);
   // An end known no better than by all that was lost so far is no prediction.
   if (!(uncertainty.expanded < lossOver(points))) throw notSlowingDown(row);
-  if (fit.final <= roundingSlack) throw endBelowNothing(fit.final);
 
-  const last = points.at(-1) as DryingPoint;
   const waterLeft = curveAt(fit, last.minutes) - fit.final;
-  const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
   const interval = last.minutes - (points.at(-2) as DryingPoint).minutes;
   const ahead = { criterion, limit, first, last: last.minutes, interval, readability };
   return {
     fit,
+    final,
+    curveUncertainty,
     uncertainty,
+    lowest,
+    slowerTail: showsSlowing(ends, fit, balance) || strays.some(({ minutes, grams }) => grams > curveAt(fit, minutes)),
     rateUncertainty: rate.standard * fit.rate,
     waterLeft,
-    waterUncertainty: endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]),
-    scatter: excess * Math.min(...deviations),
-    weighingDeviation: Math.max(1, excess) * Math.min(...deviations),
-    excess: step.given ? excess : undefined,
+    waterUncertainty: widenedBy(
+      allowance,
+      endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]),
+    ),
+    scatter: excess * deviation,
+    weighingDeviation: Math.max(1, excess) * deviation,
+    scattersTooMuch: step.given && scattersTooMuch(fit, balance),
     points,
     made: all.length,
     criterion,

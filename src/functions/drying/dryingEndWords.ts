@@ -51,14 +51,12 @@ export function dryingEndWorking(end: DryingEnd): readonly string[] {
 
 // With one or two weighings to spare the scatter is a guess; Student's factor at 2 degrees of freedom is 4.3.
 const FEW_DEGREES = 2;
-// Three times what a balance explains that repeats to one step, in terms of its roundings alone: sqrt((1 + 1/6) / (1/6)).
-const TOO_MUCH_SCATTER = 3 * Math.sqrt(7);
 
 /** The prediction in plain words. It always says that it is not the dry weight. */
 function verdict(end: DryingEnd): string {
   const doubts = [
     ...(end.fit.degrees <= FEW_DEGREES ? ["Few weighings carry the curve, so go by the 95 % uncertainty."] : []),
-    ...(end.excess !== undefined && end.excess > TOO_MUCH_SCATTER
+    ...(end.scattersTooMuch
       ? [`The weighings scatter by ${inShort(end.scatter)} g about the curve, more than the balance explains: the end is in doubt.`]
       : []),
   ];

@@ -42,20 +42,31 @@ const coolingOven =
     return [left, -passed * left];
   };
 
+/** An oven turned down half way through the weighed span, which lowers the rate by a share of it. */
+const turnedDown =
+  (fall: number): Decay =>
+  (x, done) => {
+    const passed = done > 0.5 ? x * (1 - fall * (1 - 0.5 / done)) : x;
+    const left = Math.exp(-passed);
+    return [left, -passed * left];
+  };
+
 // How far real drying is taken to stray from one rate: the exponents of published Page curves of plant matter lie mostly
 // between 0.7 and 1.2 (domain knowledge, no single source); the slower part, its pace and the oven are choices of this program.
 const MOST_SLOW_WATER = 0.15;
 const PACES = [1 / 2, 1 / 3, 1 / 5, 1 / 10];
-const SHARES_OF_MOST = [0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.7, 0.85, 1];
-const SLOWING_EXPONENTS = [0.92, 0.85, 0.75, 0.65];
-const QUICKENING_EXPONENTS = [1.08, 1.15, 1.25, 1.35];
-const OVEN_FALLS = [0.1, 0.2, 0.35, 0.5];
+const SHARES_OF_MOST = [0.03, 0.1, 0.25, 0.5, 1];
+const SLOWING_EXPONENTS = [0.9, 0.75, 0.65];
+const QUICKENING_EXPONENTS = [1.1, 1.2, 1.35];
+const OVEN_FALLS = [0.15, 0.3, 0.5];
 
 /** Decays that lead away from the steady one, step by step. */
 export interface DecayPath {
   /** True where the last weighings fall more slowly than the first promise. */
   readonly slower: boolean;
-  readonly decays: readonly Decay[];
+  /** What changes along the path, beginning with its value for the steady decay. */
+  readonly steps: readonly number[];
+  decayAt(step: number): Decay;
 }
 
 /**
@@ -64,10 +75,12 @@ export interface DecayPath {
  */
 export function departures(waterOver: number): readonly DecayPath[] {
   const most = Math.min(1, MOST_SLOW_WATER * waterOver);
+  const shares = [0, ...SHARES_OF_MOST.map((share) => share * most)];
   return [
-    ...PACES.map((pace) => ({ slower: true, decays: SHARES_OF_MOST.map((share) => withTail(share * most, pace)) })),
-    { slower: true, decays: SLOWING_EXPONENTS.map(page) },
-    { slower: true, decays: OVEN_FALLS.map(coolingOven) },
-    { slower: false, decays: QUICKENING_EXPONENTS.map(page) },
+    ...PACES.map((pace) => ({ slower: true, steps: shares, decayAt: (share: number) => withTail(share, pace) })),
+    { slower: true, steps: [1, ...SLOWING_EXPONENTS], decayAt: page },
+    { slower: true, steps: [0, ...OVEN_FALLS], decayAt: coolingOven },
+    { slower: true, steps: [0, ...OVEN_FALLS], decayAt: turnedDown },
+    { slower: false, steps: [1, ...QUICKENING_EXPONENTS], decayAt: page },
   ];
 }

@@ -9,6 +9,7 @@ import { checkFalling, checkLoss, checkNoGain, curveMissing, lossOver } from "./
 import { endUncertainty, lastDigitStep, readingDeviations, widenedBy, type EndUncertainty } from "./endUncertainty";
 import { fallingPoints, FEWEST_POINTS } from "./fallingPoints";
 import { curveAt, type FallingRateFit } from "./fallingRateFit";
+import { laterEnds } from "./laterEnds";
 import { equalTriple, threePointEnd, type ThreePointEnd, type ThreePointSilence } from "./threePointEnd";
 import { weighingsToConstant } from "./weighingsToConstant";
 
@@ -103,8 +104,9 @@ export function endOfDrying(run: DryingRun): DryingEnd {
   const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
   const deviation = Math.min(...deviations);
   const balance = { deviation, step: step.grams, repeatability: run.repeatability };
-  const lowest = Math.max(0, Math.min(ends.lowest, final));
-  const highest = Math.min(ends.highest, last.grams + readingBound(fit, balance));
+  const later = scattersTooMuch({ ...fit, sumOfSquares: ends.least }, balance) ? laterEnds(points, used) : ends;
+  const lowest = Math.max(0, Math.min(ends.lowest, later.lowest, final));
+  const highest = Math.min(Math.max(ends.highest, later.highest), last.grams + readingBound(fit, balance));
   const allowance = Math.max(0, final - lowest - curveUncertainty.expanded, highest - final - curveUncertainty.expanded);
   const uncertainty = widenedBy(allowance, curveUncertainty);
   // An end known no better than by all that was lost so far is no prediction.

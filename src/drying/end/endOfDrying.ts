@@ -49,7 +49,12 @@ export interface DryingEnd {
   readonly rateUncertainty: number;
   /** Water still in the sample at the last weighing, by the curve. */
   readonly waterLeft: number;
+  /** Of waterLeft, as curveUncertainty. */
+  readonly waterCurveUncertainty: EndUncertainty;
+  /** Of waterLeft, as uncertainty. */
   readonly waterUncertainty: EndUncertainty;
+  /** Display step of the balance, or the last digit of the weighings, g. */
+  readonly step: number;
   /** Standard deviation of the weighings about the curve; where timing is given, in the terms of the least doubtful. */
   readonly scatter: number;
   /** Standard deviation of one weighing, g: the scatter, or what balance and clock explain if that is more. */
@@ -113,6 +118,7 @@ export function endOfDrying(run: DryingRun): DryingEnd {
   if (!(uncertainty.expanded < lossOver(points))) throw notSlowingDown(row);
 
   const waterLeft = curveAt(fit, last.minutes) - fit.final;
+  const waterCurveUncertainty = endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]);
   const interval = last.minutes - (points.at(-2) as DryingPoint).minutes;
   const ahead = { criterion, limit, first, last: last.minutes, interval, readability };
   return {
@@ -124,10 +130,9 @@ export function endOfDrying(run: DryingRun): DryingEnd {
     slowerTail: showsSlowing(ends, fit, balance) || strays.some(({ minutes, grams }) => grams > curveAt(fit, minutes)),
     rateUncertainty: rate.standard * fit.rate,
     waterLeft,
-    waterUncertainty: widenedBy(
-      allowance,
-      endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]),
-    ),
+    waterCurveUncertainty,
+    waterUncertainty: widenedBy(allowance, waterCurveUncertainty),
+    step: step.grams,
     scatter: excess * deviation,
     weighingDeviation: Math.max(1, excess) * deviation,
     scattersTooMuch: step.given && scattersTooMuch(fit, balance),

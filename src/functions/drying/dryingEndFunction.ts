@@ -4,7 +4,7 @@ import { choice } from "../../inputs/choice";
 import { rowCounted } from "../../inputs/column";
 import type { Read } from "../../inputs/Input";
 import { minutes, timingBound } from "../../inputs/kinds/times";
-import { changeLimit, readability } from "../../inputs/kinds/weighings";
+import { balanceDeviation, changeLimit, readability } from "../../inputs/kinds/weighings";
 import { omittable } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
@@ -21,6 +21,9 @@ const inputs = {
   ),
   criterion: omittable(choice("What the limit is, as in CONSTANTWEIGHT. Left out: of last.", CONSTANCY_CRITERIA)),
   timing: omittable(timingBound("How far each time may be off [min]; makes fast-losing weighings count for less. Left out: times are exact.")),
+  repeatability: omittable(
+    balanceDeviation("Standard deviation of repeated weighings of one load [g]. Left out: one display step is how far it may scatter."),
+  ),
 };
 
 function runOf({ times, weights, ...rest }: Read<typeof inputs>): DryingRun {

@@ -73,13 +73,16 @@ function normalEquations({ residuals, slopes }: TriedCurve): NormalEquations {
   const count = slopes[0]?.length ?? 0;
   const matrix = Array.from({ length: count }, () => new Array<number>(count).fill(0));
   const right = new Array<number>(count).fill(0);
-  for (const [row, slope] of slopes.entries()) {
+  for (let row = 0; row < slopes.length; row++) {
+    const slope = slopes[row] as readonly number[];
     for (let i = 0; i < count; i++) {
       const line = matrix[i] as number[];
-      right[i] = (right[i] as number) + (slope[i] as number) * (residuals[row] as number);
-      for (let j = 0; j < count; j++) line[j] = (line[j] as number) + (slope[i] as number) * (slope[j] as number);
+      const along = slope[i] as number;
+      right[i] = (right[i] as number) + along * (residuals[row] as number);
+      for (let j = 0; j <= i; j++) line[j] = (line[j] as number) + along * (slope[j] as number);
     }
   }
+  for (let i = 0; i < count; i++) for (let j = 0; j < i; j++) (matrix[j] as number[])[i] = matrix[i]?.[j] as number;
   return { matrix, right };
 }
 

@@ -69,7 +69,11 @@ test.each([
     "{0; 20; 55; 75; 120}, {10; 9.408; 8.849; 8.683; 8.5}, , 0.001",
     "No three-point extrapolation: no three weighings that end with the last have equal intervals.",
   ],
-  ["is silent where the balance blurs the bend", "{0; 10; 40; 90; 120; 150}, {10; 9.67; 9.035; 8.6; 8.5; 8.45}, , 0.02", "No three-point extrapolation: bend inside the balance's noise."],
+  [
+    "is silent where the balance blurs the bend",
+    "{0; 10; 40; 90; 120; 150}, {10; 9.67; 9.035; 8.6; 8.5; 8.45}, , 0.02",
+    "No three-point extrapolation: bend inside the balance's noise.",
+  ],
   [
     "speaks up where it points elsewhere",
     "{0; 10; 20; 30; 40; 50; 60; 70; 80; 90; 100; 110; 120; 130; 140; 150; 160; 170; 180; 190; 200; 210; 220; 230; 240}, {10.0; 9.846; 9.704; 9.573; 9.452; 9.341; 9.238; 9.142; 9.055; 8.974; 8.899; 8.83; 8.766; 8.707; 8.683; 8.602; 8.556; 8.513; 8.474; 8.437; 8.404; 8.373; 8.344; 8.318; 8.293}, , 0.001",

@@ -40,5 +40,4 @@ const NORMAL_FACTOR = 1.959964;
 
 /** How far above the truth one weighing may read in 95 of 100 cases, g, by the balance or by the scatter, whichever is more. */
 export const readingBound = ({ sumOfSquares, degrees }: FallingRateFit, balance: BalanceScatter): number =>
-  balance.deviation *
-  Math.max(NORMAL_FACTOR * Math.sqrt(explained(balance)), studentTQuantile(BEYOND, degrees) * Math.sqrt(sumOfSquares / degrees));
+  balance.deviation * Math.max(NORMAL_FACTOR * Math.sqrt(explained(balance)), studentTQuantile(BEYOND, degrees) * Math.sqrt(sumOfSquares / degrees));

@@ -26,7 +26,8 @@ export function decayFit(
     const rate = Math.exp(logRate);
     const residuals: number[] = [];
     const slopes: number[][] = [];
-    for (const [i, { minutes, grams }] of points.entries()) {
+    for (let i = 0; i < points.length; i++) {
+      const { minutes, grams } = points[i] as DryingPoint;
       const elapsed = minutes - from;
       const [left, slope] = decay(rate * elapsed, elapsed / span);
       const weight = 1 / (deviations[i] as number);

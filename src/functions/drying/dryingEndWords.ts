@@ -82,8 +82,7 @@ function outlook({ weighingsLeft, waterLeft, step, slowerTail, limit, criterion,
 function tailWords({ slowerTail, lowest, final, curveUncertainty }: DryingEnd): readonly string[] {
   const below = final - lowest;
   const end = `${plainNumber(Number(lowest.toFixed(decimalsFor(below))))} g`;
-  if (slowerTail)
-    return [`The last weighings fall more slowly than the first promise: a slower tail, and the end may be as low as ${end}.`];
+  if (slowerTail) return [`The last weighings fall more slowly than the first promise: a slower tail, and the end may be as low as ${end}.`];
   if (below <= curveUncertainty.expanded) return [];
   return [`These weighings cannot rule out a slower tail, with which the end may be as low as ${end}.`];
 }

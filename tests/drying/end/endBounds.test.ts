@@ -105,8 +105,8 @@ test("a rate is refused where its 95 % uncertainty reaches an e-fold", () => {
 });
 
 test("an end is refused where its 95 % uncertainty is all that was lost so far", () => {
-  const times = every(30, 5);
-  const weights = times.map((_, i) => 8 + 0.87 ** i);
+  const times = every(30, 8);
+  const weights = times.map((_, i) => 8 + 0.65 ** i);
   const answers = (readability: number): boolean => {
     try {
       endOfDrying({ times, weights, readability });
@@ -116,8 +116,8 @@ test("an end is refused where its 95 % uncertainty is all that was lost so far",
       return false;
     }
   };
-  const bound = turningPoint(answers, 0.0001, 0.1);
-  expect(endOfDrying({ times, weights, readability: bound }).uncertainty.expanded / (1 - 0.87 ** 4)).toBeCloseTo(1, 4);
+  const bound = turningPoint(answers, 0.1, 0.2);
+  expect(endOfDrying({ times, weights, readability: bound }).uncertainty.expanded / (1 - 0.65 ** 7)).toBeCloseTo(1, 4);
   const points = times.map((minutes, i) => ({ minutes, grams: weights[i] as number }));
   const fit = fallingRateFit(points, readingDeviations(points, bound)) as FallingRateFit;
   expect(endUncertainty(fit, [0, 0, 1]).expanded).toBeLessThan(1);

@@ -1,5 +1,6 @@
 import { endBelowNothing, notSlowingDown, tooFewForEnd } from "../../problems/dryingProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
+import { onTheMinute } from "../clock";
 import { limitInForce, type ConstancyCriterion } from "../constantWeight/constancyCriteria";
 import { constancySteps } from "../constantWeight/constancySteps";
 import type { DryingPoint } from "../weighingSeries";
@@ -119,7 +120,7 @@ export function endOfDrying(run: DryingRun): DryingEnd {
 
   const waterLeft = curveAt(fit, last.minutes) - fit.final;
   const waterCurveUncertainty = endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]);
-  const interval = last.minutes - (points.at(-2) as DryingPoint).minutes;
+  const interval = onTheMinute(last.minutes - (points.at(-2) as DryingPoint).minutes);
   const ahead = { criterion, limit, first, last: last.minutes, interval, readability };
   return {
     fit,

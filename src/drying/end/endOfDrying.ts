@@ -4,13 +4,12 @@ import { onTheMinute } from "../clock";
 import { limitInForce, type ConstancyCriterion } from "../constantWeight/constancyCriteria";
 import { constancySteps } from "../constantWeight/constancySteps";
 import type { DryingPoint } from "../weighingSeries";
-import { admissibleEnds } from "./admissibleEnds";
-import { readingBound, scattersTooMuch, showsSlowing } from "./balanceScatter";
+import { scattersTooMuch } from "./balanceScatter";
 import { checkFalling, checkLoss, checkNoGain, curveMissing, lossOver } from "./checkFalling";
 import { endUncertainty, lastDigitStep, readingDeviations, widenedBy, type EndUncertainty } from "./endUncertainty";
 import { fallingPoints, FEWEST_POINTS } from "./fallingPoints";
 import { curveAt, type FallingRateFit } from "./fallingRateFit";
-import { laterEnds } from "./laterEnds";
+import { type StatedEnd, statedEnd } from "./statedEnd";
 import { equalTriple, threePointEnd, type ThreePointEnd, type ThreePointSilence } from "./threePointEnd";
 import { weighingsToConstant } from "./weighingsToConstant";
 
@@ -34,18 +33,8 @@ export interface DryingRun {
 }
 
 /** Where a drying run is heading. Every mass is that of the sample alone, g. */
-export interface DryingEnd {
+export interface DryingEnd extends Omit<StatedEnd, "allowance"> {
   readonly fit: FallingRateFit;
-  /** Where the curve ends, but never above the last weighing, g. */
-  readonly final: number;
-  /** Of final, were the drying one exponential to its end. */
-  readonly curveUncertainty: EndUncertainty;
-  /** Of final, every curve that the weighings allow included (admissibleEnds). */
-  readonly uncertainty: EndUncertainty;
-  /** The lowest of the ends that the weighings allow, g. */
-  readonly lowest: number;
-  /** True where the weighings show that the last fall more slowly than the first promise. */
-  readonly slowerTail: boolean;
   /** Of the rate, 1/min. */
   readonly rateUncertainty: number;
   /** Water still in the sample at the last weighing, by the curve. */
@@ -79,8 +68,8 @@ const WIDEST_LOG_RATE = 1;
 
 /**
  * Predicts where a falling-rate drying run ends: the end of the curve final + water exp(-rate t) through the weighings that
- * carry the falling rate (fallingPoints, fallingRateFit), with the uncertainty of that end (endUncertainty). A prediction,
- * never the dry weight, and refused where the run has not yet bent enough to show an end.
+ * carry the falling rate (fallingPoints, fallingRateFit), with the uncertainty of that end by every other curve that they allow
+ * (statedEnd). A prediction, never the dry weight, and refused where the run has not yet bent enough to show an end.
  * @throws InputProblem when times, weights, limit or readability cannot be those of a drying run
  * @throws NoAnswer when the weighings are too few, gain, stay inside the balance's noise or do not slow down
  */
@@ -91,7 +80,7 @@ export function endOfDrying(run: DryingRun): DryingEnd {
   const limit = limitInForce(criterion, run.limit, first, readability);
   const all = steps.map(({ sample }, i) => ({ minutes: times[i] as number, grams: sample }));
   if (all.length < FEWEST_POINTS) throw tooFewForEnd(all.length, FEWEST_POINTS);
-  const step = { grams: readability ?? lastDigitStep(weights), given: readability !== undefined };
+  const step = { grams: readability ?? lastDigitStep(weights), given: readability !== undefined, repeatability: run.repeatability };
   checkNoGain(weights, step);
   checkLoss(all, 1, step);
 
@@ -103,32 +92,20 @@ export function endOfDrying(run: DryingRun): DryingEnd {
   if (fit === undefined || rate === undefined || !(fit.water > 0) || !(rate.expanded < WIDEST_LOG_RATE)) throw curveMissing(points, row);
   if (fit.final <= roundingSlack) throw endBelowNothing(fit.final);
   const last = points.at(-1) as DryingPoint;
-  const used = deviations.slice(-points.length);
-  const final = Math.min(fit.final, last.grams);
-  const curveUncertainty = endUncertainty(fit, [1, 0, 0]);
-  const ends = admissibleEnds(points, used, fit, first - final);
-  const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
   const deviation = Math.min(...deviations);
   const balance = { deviation, step: step.grams, repeatability: run.repeatability };
-  const later = scattersTooMuch({ ...fit, sumOfSquares: ends.least }, balance) ? laterEnds(points, used) : ends;
-  const lowest = Math.max(0, Math.min(ends.lowest, later.lowest, final));
-  const highest = Math.min(Math.max(ends.highest, later.highest), last.grams + readingBound(fit, balance));
-  const allowance = Math.max(0, final - lowest - curveUncertainty.expanded, highest - final - curveUncertainty.expanded);
-  const uncertainty = widenedBy(allowance, curveUncertainty);
+  const { allowance, ...stated } = statedEnd({ points, fit, strays }, deviations.slice(-points.length), first, balance);
   // An end known no better than by all that was lost so far is no prediction.
-  if (!(uncertainty.expanded < lossOver(points))) throw notSlowingDown(row);
+  if (!(stated.uncertainty.expanded < lossOver(points))) throw notSlowingDown(row);
 
   const waterLeft = curveAt(fit, last.minutes) - fit.final;
   const waterCurveUncertainty = endUncertainty(fit, [0, waterLeft / fit.water, -waterLeft * fit.rate * (last.minutes - fit.from)]);
   const interval = onTheMinute(last.minutes - (points.at(-2) as DryingPoint).minutes);
+  const excess = Math.sqrt(fit.sumOfSquares / fit.degrees);
   const ahead = { criterion, limit, first, last: last.minutes, interval, readability };
   return {
     fit,
-    final,
-    curveUncertainty,
-    uncertainty,
-    lowest,
-    slowerTail: showsSlowing(ends, fit, balance) || strays.some(({ minutes, grams }) => grams > curveAt(fit, minutes)),
+    ...stated,
     rateUncertainty: rate.standard * fit.rate,
     waterLeft,
     waterCurveUncertainty,

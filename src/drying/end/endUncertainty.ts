@@ -9,6 +9,8 @@ export interface BalanceStep {
   readonly grams: number;
   /** False where it was read off the last digit of the weighings. */
   readonly given: boolean;
+  /** Standard deviation of repeated weighings, g, where it is known. */
+  readonly repeatability?: number | undefined;
 }
 
 // The decimals of roundingSlack: below a nanogram everything is binary rounding.

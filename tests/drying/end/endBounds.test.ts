@@ -34,6 +34,13 @@ test("a rise of 3.05 display steps above the lowest weighing is noise, one of 3.
   expect(() => checkNoGain([10, 9, 9, 9.031], step)).toThrow("row 4, 9.031 g, is above row 3, 9 g");
 });
 
+// 2 sqrt(2) sqrt(0.03^2 + 2 (0.01)^2 / 12) = 0.0856 g.
+test("a balance whose repeatability is given may show a rise of 85 mg where it is three steps of 10 mg, and not of 86 mg", () => {
+  const known = { ...step, repeatability: 0.03 };
+  expect(() => checkNoGain([10, 9, 9.0856], known)).not.toThrow();
+  expect(() => checkNoGain([10, 9, 9.0858], known)).toThrow("row 3, 9.0858 g, is above row 2, 9 g");
+});
+
 test("a loss of four display steps is seen, a smaller one is inside the noise, and none is nothing lost", () => {
   expect(() => checkLoss(halfHourly(10, 9.96), 1, step)).not.toThrow();
   expect(() => checkLoss(halfHourly(10, 9.9601), 1, step)).toThrow("weights: 0.0399 g lost since row 1 is below 4 steps of 0.01 g");

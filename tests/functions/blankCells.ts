@@ -77,6 +77,7 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     limit: "left out",
     criterion: "left out",
     timing: "left out",
+    repeatability: "left out",
   },
   "DRYING.FIT": { times: "column of times", weights: "column of weighings", model: "missing", vessel: "0 is refused", dry: "left out" },
   VOLATILEFRACTION: { vessel: "missing", before: "missing", after: "missing" },

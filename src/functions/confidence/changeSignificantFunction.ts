@@ -19,10 +19,7 @@ export const changeSignificantFunction = cellFunction({
     after: mass("Second weighing of the same vessel and sample [g]."),
     u: weighingUncertaintyInput,
     k: optional(coverageFactor("Coverage factor."), "2, about 95 %"),
-    readability: optional(
-      readability("Smallest display step of the balance [g], so that less is significant."),
-      "the least favourable step that u allows",
-    ),
+    readability: optional(readability("Smallest display step of the balance [g], so that less is significant."), "the worst step that u allows"),
   },
   result: { about: '"loss", "gain" or "not significant", to read or to test with IF', unit: "" },
   compute: ({ before, after, u, k, readability: step }) => changeVerdict(before, after, u, k, step).verdict,

@@ -17,10 +17,7 @@ export const readingUFunction = cellFunction({
       "rounding alone counts",
     ),
     linearity: optional(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]."), "none"),
-    tared: optional(
-      truth("TRUE where the balance was zeroed before the weighing, which rounds twice, as a mass by difference does."),
-      "FALSE, one reading",
-    ),
+    tared: optional(truth("TRUE where the balance was zeroed before the weighing, or for a difference: two roundings."), "FALSE"),
   },
   result: { about: "Standard uncertainty of one weighing (k = 1)", unit: "g" },
   compute: readingUncertainty,

@@ -80,18 +80,8 @@ export const confidence: readonly Refusal[] = [
     "#VALUE! u: 0.001 g is below the 0.00289 g that rounding to readability, 0.01 g, makes alone. Give what READING.U gives for this balance.",
   ],
   [
-    "=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01, , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give the balance's smallest step in grams, such as 0.001.",
-    "0 from an empty cell",
-  ],
-  [
     "=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01, , -0.01)",
     "#VALUE! readability: -0.01 g is below zero. Give the balance's smallest step in grams, such as 0.001.",
-  ],
-  [
-    "=RETORT.REPLICATES({10.1; 10.2}, 0.1, , 0)",
-    "#VALUE! readability: nothing here (blank or 0). Give a number above 0 in the unit of the values, or leave the argument out.",
-    "0 from an empty cell",
   ],
   [
     "=RETORT.REPLICATES({10.1; 10.2}, 0.1, , -0.1)",

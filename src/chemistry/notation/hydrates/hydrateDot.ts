@@ -11,7 +11,7 @@ export const hydrateDots = ".·•∙⋅*\u2027\u30fb\uff65\u0387\ua78f\u25cf";
 
 const DOT = `[${hydrateDots}]`;
 const FRACTION = `[${[...vulgarFractions.keys()].join("")}]`;
-const AMOUNT = `(?:[1-9]/[2-9]|[0-9０-９]+(?:[.,][0-9]+)?${FRACTION}?|${FRACTION})?`;
+const AMOUNT = `(?:[1-9]/[2-9]|[0-9０-９]+(?:[.,][0-9]+)?${FRACTION}?|${FRACTION})`;
 // What crystallises along with a salt, and the oxides that minerals and cements are written in.
 const COMPANIONS = [
   "H2O|OH2|HOH|D2O|NH3|HCl|HBr|HF|HNO3|H2SO4|H3PO4|CH3OH|CH4O|C2H5OH|CH3CH2OH|C2H6O|CH3COOH|HCOOH|C6H6|C4H8O|C3H7NO",
@@ -20,7 +20,7 @@ const COMPANIONS = [
   "NaCl|KCl|CaCl2|MgCl2|CaF2|CaCO3|MgCO3|CaSO4|Na2SO4|NaHCO3|Na2CO3|Ca\\(OH\\)2|Mg\\(OH\\)2",
 ].join("|");
 const withSubscripts = COMPANIONS.replace(/\d/g, (digit) => `[${digit}${"₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit))}]`);
-const COMPANION = `${AMOUNT}\\s*(?:${withSubscripts}|\\((?:${withSubscripts})\\)|\\[(?:${withSubscripts})\\])`;
+const COMPANION = `(?:${AMOUNT}\\s*)?(?:${withSubscripts}|\\((?:${withSubscripts})\\)|\\[(?:${withSubscripts})\\])`;
 const STATE = "\\((?:s|l|g|aq)\\)";
 const ONE_COMPANION = new RegExp(`\\s*${COMPANION}\\s*(?=$|[)\\]}]|${DOT}|${STATE})`, "y");
 const STATE_TO_THE_END = new RegExp(`${STATE}\\s*(?:$|[)\\]}])`, "y");

@@ -35,7 +35,7 @@ const PAIRS: ReadonlyMap<string, Pair> = new Map<string, Pair>([
   ["Hs", { beside: ANY, anions: /^O?$/ }],
   ["Bh", { beside: ANY, anions: /^4$/ }],
 ]);
-const ALONE: readonly string[] = ["Co2", "Cs2", "Bi3", "Ni3"];
+const ALONE: readonly string[] = ["Co2", "Co3", "Cs2", "Bi3", "Ni3"];
 const CARBONYL = /^\s*(?:(?:Fe|Ru|Os)\(Co\)5|Ni\(Co\)4|(?:V|Cr|Mo|W)\(Co\)6|(?:Mn|Re)2\(Co\)10|Fe2\(Co\)9)\s*$/;
 const UREA_OR_ACETONE = /^\s*(?:Co\((?:NH2|CH3)\)2|\((?:NH2|CH3|C2H5)\)2Co)\s*$/;
 // What can stand behind a carbonyl, by its first symbol and the one after: CH3CoOH, HCoONa, CH3CoCH3, CH3CoNH2.

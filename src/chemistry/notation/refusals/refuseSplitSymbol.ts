@@ -7,9 +7,10 @@ const names = new Map(standardAtomicWeights.map(({ symbol, name }) => [symbol, n
 
 // Two capitals that are also one metal. CI, CU, SI and TI are refused wherever they stand, in refuseTypingSlip.ts.
 const METALS = new Set("Co Ni Sn Pb Bi In Cs Sc Nb Hf Os Yb Cd Nd Pd Pt Tb Dy Sb Th Ho".split(" "));
-// The rest of a salt or oxide, to the end: anions, bare or in brackets, and water.
-const ANIONS =
-  /^(?:[([]?(?:OH|NO3|NO2|SO4|SO3|CO3|C2O4|PO4|PO3|ClO4|ClO3|CrO4|Cr2O7|MoO4|WO4|VO3|SiO3|SiO4|TiO3|SCN|CN|CH3COO|C2H3O2|O|S|Se|Te|F|Cl|Br|I)(?:\d*[)\]])?\d*)+(?:[·.*•]\d*H2O)?$/;
+// The rest of a salt or oxide, to the end: anions, bare or in brackets, the longest first, and water.
+const ANION =
+  /[([]?(?:OH|NO[32]|SO[43]|CO3|C2O4|PO[43]|ClO[43]|CrO4|Cr2O7|MoO4|WO4|VO3|SiO[34]|TiO3|SCN|CN|CH3COO|C2H3O2|Se|Te|Cl|Br|O|S|F|I)(?:\d*[)\]])?\d*/y;
+const WATER = /[·.*•]\d*H2O$/y;
 const ALKALI_BEFORE = /^(?:Li|Na|K)?\d*$/;
 // Compounds that are written so: the carbonyl and thiocarbonyl halides, carbonyl sulfide and the hypohalous acids.
 const REAL = /^(?:CO(?:F|Cl|Br|I)2|CO(?:S|Se)|COF|COCN|CS(?:F|Cl|Br)2|HO(?:F|Cl|Br|I)|SCN|SNF3|PBO|HFO|BIO)$/;
@@ -42,7 +43,13 @@ export function refuseSplitSymbol(reading: Reading, totals: ReadonlyMap<string, 
 
 // The longest salt in print is far shorter; bounds the work.
 const LONGEST_REST = 60;
-const isAnions = (rest: string): boolean => rest.length <= LONGEST_REST && ANIONS.test(rest);
+
+function isAnions(rest: string): boolean {
+  let end = 0;
+  for (ANION.lastIndex = 0; ANION.test(rest); ANION.lastIndex = end) end = ANION.lastIndex;
+  WATER.lastIndex = end;
+  return end > 0 && rest.length <= LONGEST_REST && (end === rest.length || WATER.test(rest));
+}
 
 function take(atoms: Map<string, number>, symbol: string, count: number): void {
   const left = (atoms.get(symbol) ?? 0) - count;

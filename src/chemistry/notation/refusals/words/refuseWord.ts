@@ -18,6 +18,8 @@ const LONGEST_WORD = 24;
 const PLURALS: readonly string[] = ["As", "Cs", "Os", "Hs", "Ds", "Ts", "Es"];
 const NO_PLURALS: readonly string[] = ["BAs", "HCOOCs"];
 const IN_A_BRACKET = /^[([{]([A-Za-z]+\d*)[)\]}]$/;
+// N.D., B.C.; a hydrate dot has a salt with counts about it.
+const INITIALS = /^(?:[A-Z]\.)+[A-Z]$/;
 const STATE_OR_CHARGE = /(?:\((?:s|l|g|aq)\)|[-+.])$/;
 
 /**
@@ -41,6 +43,7 @@ export function refuseWord(reading: Reading, totals: ReadonlyMap<string, number>
 }
 
 function isWord(text: string, small: number, lastSymbol: string): boolean {
+  if (INITIALS.test(text)) return true;
   const [, stem = "", digits = ""] = /^([A-Za-z]+)(\d*)$/.exec(text) ?? [];
   if (stem === "" || stem.length > LONGEST_WORD) return false;
   if (missingNumbers.has(text)) return true;

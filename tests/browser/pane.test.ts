@@ -507,7 +507,7 @@ describe("the Share tab", () => {
   test("offers to remove what a failed task may have left, and says that it is removed", async () => {
     await page.evaluate(() => {
       window.workbook.copyWithValues = () => Promise.reject(new Error("Excel went away."));
-      window.workbook.unfinished = [{ id: "7", name: "Unfinished copy of Drying 3" }];
+      window.workbook.unfinished = [{ id: "7", name: "Unfinished copy of Drying 3", mark: "Retort_unfinished_1_2_1", mayBeUnderWay: false }];
     });
     await tab("share").click();
     await copySheet("Drying 3");

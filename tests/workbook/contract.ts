@@ -519,7 +519,10 @@ export const workbookContract: readonly ContractPromise[] = [
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Recorded"));
       const before = await workbook.sheetNames();
-      await workbook.copyWithValues(sheet, { name: "Recorded copy", areas: [], beside: plan("Recorded record", [at("A1", "how it came about")]) });
+      const read = await workbook.readUsed(sheet);
+      const beside = plan("Recorded record", [at("A1", "how it came about")]);
+      const made = await workbook.copyWithValues(sheet, { name: "Recorded copy", read, areas: [], beside });
+      expect(made).toEqual({ copy: "Recorded copy", beside: "Recorded record", touched: false });
       await settled();
       const after = await workbook.sheetNames();
       expect(after.filter((name) => !before.includes(name))).toEqual(["Recorded copy", "Recorded record"]);
@@ -547,7 +550,8 @@ export const workbookContract: readonly ContractPromise[] = [
       const sheet = await workbook.addSheet(plan("Taken copy"));
       const before = await workbook.sheetNames();
       await expect(copied(workbook, sheet, "TAKEN copy")).rejects.toThrow(nameJustTaken);
-      const beside = workbook.copyWithValues(sheet, { name: "Free copy", areas: [], beside: plan("taken COPY") });
+      const read = await workbook.readUsed(sheet);
+      const beside = workbook.copyWithValues(sheet, { name: "Free copy", read, areas: [], beside: plan("taken COPY") });
       await expect(beside).rejects.toThrow(nameJustTaken);
       expect(await workbook.sheetNames()).toEqual(before);
     },
@@ -703,7 +707,8 @@ const everything: SheetPlan = {
 
 /** A copy, and a sheet beside it that the check is not about. @returns the copy's name */
 async function copied(workbook: Workbook, sheet: string, name: string, areas: readonly FrozenArea[] = []): Promise<string> {
-  await workbook.copyWithValues(sheet, { name, areas, beside: plan(`${name}, beside`) });
+  const read = await workbook.readUsed(sheet);
+  await workbook.copyWithValues(sheet, { name, read, areas, beside: plan(`${name}, beside`) });
   return name;
 }
 

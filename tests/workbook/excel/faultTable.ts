@@ -166,7 +166,7 @@ async function removeWhatIsOffered(
 ): Promise<void> {
   for (const offered of await workbook.unfinishedSheets()) {
     if (theirs.has(offered.id)) broken.add("somebody's sheet was offered for removal");
-    await workbook.removeUnfinished(offered);
+    await workbook.removeUnfinished(offered, true);
     if (host.book.sheets.some(({ id }) => id === offered.id)) broken.add("what was offered for removal stayed");
   }
 }

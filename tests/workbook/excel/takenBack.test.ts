@@ -1,4 +1,15 @@
-import { cellNotBlank, formulaMayStand, hostBusy, keptForWhatWasTyped, notPutBack, sheetsMayBeLeft } from "../../../src/problems/workbookProblems";
+import {
+  cameMeanwhile,
+  cellNotBlank,
+  changedWhileCopied,
+  formulaMayStand,
+  hostBusy,
+  keptForItsChanges,
+  newerStands,
+  notPutBack,
+  removedMeanwhile,
+  sheetsMayBeLeft,
+} from "../../../src/problems/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
 import { ExcelHost } from "../../host/ExcelHost";
@@ -30,12 +41,20 @@ const busyAt = (after: number, forGood = false): void => host.faults.plan({ code
 const held = (cell: string) => host.book.sheet("Sheet1").cells.get(cell);
 
 describe("a sheet that could not be finished", () => {
-  test("is kept, and said to be, when something was typed into it meanwhile; the pane may then offer to remove it", async () => {
+  test.each([
+    ["something was typed into a blank box of it", () => host.type("Run", "B2", 65.2), "Run"],
+    ["something was typed over a cell of it", () => host.type("Run", "A1", "Tin 3"), "Run"],
+    ["something was typed anywhere else on it", () => host.type("Run", "H99", 1), "Run"],
+    ["a formula took the place of another", () => host.type("Run", "C3", "=A1*2"), "Run"],
+    ["it was renamed", () => host.book.rename(host.book.sheet("Run"), "Tin 3"), "Tin 3"],
+  ])("is kept, and said to be, when %s meanwhile; it is the user's then, and its removal is not offered", async (_what, act, name) => {
     busyAt(2);
-    before(2, () => host.type("Run", "B2", 65.2));
-    await expect(workbook.addSheet(plan)).rejects.toThrow(keptForWhatWasTyped(hostBusy, "Run"));
-    expect(host.book.sheet("Run").value(1, 1)).toBe(65.2);
-    expect((await workbook.unfinishedSheets()).map(({ name }) => name)).toEqual(["Run"]);
+    before(2, act);
+    await expect(workbook.addSheet({ ...plan, cells: [...plan.cells, { cell: "C3", formula: "=1+1" }] })).rejects.toThrow(
+      keptForItsChanges(hostBusy, [name]),
+    );
+    expect(host.book.sheets.map((sheet) => [sheet.name, sheet.names.size])).toEqual([["Sheet1", 0], [name, 0]]); // prettier-ignore
+    expect(await workbook.unfinishedSheets()).toEqual([]);
   });
 
   test("is named when Excel does not answer any more, is found by another pane, and is removed by its id whatever its name is then", async () => {
@@ -46,7 +65,8 @@ describe("a sheet that could not be finished", () => {
     const [left] = await later.unfinishedSheets();
     host.book.rename(host.book.sheet("Run"), "Mine now");
     host.book.add("Run").write(0, 0, "somebody else's");
-    expect(left && (await later.removeUnfinished(left))).toBe(true);
+    expect(left && (await later.removeUnfinished(left, false))).toBe("ask first");
+    expect(left && (await later.removeUnfinished(left, true))).toBe("removed");
     expect(await later.sheetNames()).toEqual(["Sheet1", "Run"]);
   });
 
@@ -56,7 +76,7 @@ describe("a sheet that could not be finished", () => {
     host.faults.none();
     const [left] = await workbook.unfinishedSheets();
     host.book.sheet("Run").names.clear();
-    expect(left && (await workbook.removeUnfinished(left))).toBe(false);
+    expect(left && (await workbook.removeUnfinished(left, true))).toBe("gone");
     expect(await workbook.unfinishedSheets()).toEqual([]);
     expect(await workbook.sheetNames()).toEqual(["Sheet1", "Run"]);
   });
@@ -73,7 +93,9 @@ describe("a copy under way", () => {
     host.type("Sheet1", "A1", "=1+1");
     const seen: string[][] = [];
     host.meanwhile = () => seen.push(host.book.sheets.map(({ name }) => name));
-    await workbook.copyWithValues("Sheet1", { name: "Sheet1 values", areas: [{ range: "A1", values: [[2]] }], beside: { ...plan, name: "Record" } });
+    const read = await workbook.readUsed("Sheet1");
+    const beside = { ...plan, name: "Record" };
+    await workbook.copyWithValues("Sheet1", { name: "Sheet1 values", read, areas: [{ range: "A1", values: [[2]] }], beside });
     expect(seen.at(-1)).toEqual(["Sheet1", "Unfinished copy of Sheet1", "Record"]);
     expect(seen.flat().filter((name) => name === "Sheet1 values")).toEqual([]);
     expect(await workbook.sheetNames()).toEqual(["Sheet1", "Sheet1 values", "Record"]);
@@ -125,13 +147,24 @@ test("what is said of an unfinished sheet and of a cell that could not be put ba
   expect(sheetsMayBeLeft("It broke.", ["Unfinished copy of Run", "Run record"])).toBe(
     'It broke. "Unfinished copy of Run" and "Run record" may be left unfinished in the workbook; the pane offers to remove what is left as soon as the workbook answers.',
   );
-  expect(keptForWhatWasTyped("It broke.", "Run")).toBe(
-    'It broke. "Run" is unfinished, but something was typed into it meanwhile, so it was kept. Move what is yours, then remove the sheet in the pane.',
+  expect([keptForItsChanges("It broke.", ["Run"]), keptForItsChanges("It broke.", ["Run", "Run record"])]).toEqual([
+    'It broke. "Run" is unfinished, but somebody changed it meanwhile, so it was kept. Move what is yours, then delete the sheet.',
+    'It broke. "Run" and "Run record" are unfinished, but somebody changed them meanwhile, so they were kept. Move what is yours, then delete the sheets.',
+  ]);
+  expect(cameMeanwhile("It broke.", ["Run (2)"])).toBe(
+    'It broke. "Run (2)" came into the workbook meanwhile and may be an unfinished sheet of this try. Look at it, and delete it unless somebody needs it.',
+  );
+  expect(removedMeanwhile).toBe("A sheet was removed while it was being made, so nothing was made. Try again.");
+  expect(changedWhileCopied("Tin 3")).toBe(
+    '"Tin 3" was changed while it was copied, so no copy was made. Wait until nobody types there, then share again.',
   );
   expect(formulaMayStand("It broke.", "B2")).toBe(
     "It broke. Look at cell B2: the formula may stand there. If something of yours stood there a moment before, undo brings it back.",
   );
   expect(notPutBack("B2", "65.2")).toBe(
-    'Something came into cell B2 just before the formula did, and could not be put back. It was "65.2": clear the cell and type that again.',
+    'Something came into cell B2 just before the formula did, and could not be put back. It was "65.2": look at the cell, and type that again if it is not there. Undo brings back anything newer.',
+  );
+  expect(newerStands("B2", ["65.2", "65.3"])).toBe(
+    'Cell B2 is being typed into, so the formula was not kept there. What stands there now is the newest; before that it was "65.2" and "65.3".',
   );
 });

@@ -1,0 +1,142 @@
+import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../problems/workbookProblems";
+import { WorkbookProblem } from "../Workbook";
+import { idOf, type Attempt, type SheetUnderWay } from "./Attempt";
+import { excelCode } from "./excelProblem";
+import { readHeld, type HeldCells } from "./heldCells";
+import { inExcel } from "./inExcel";
+import { askForMarks, holdToMark, sheetsThere, takeMark, type SheetThere } from "./sheetMark";
+
+/** How a sheet ended up. */
+export interface Ended {
+  readonly name: string;
+  readonly held: HeldCells;
+}
+
+interface MarkedSheet extends SheetThere {
+  readonly worksheet: Excel.Worksheet;
+  readonly marks: readonly string[];
+}
+
+/** A sheet of the attempt, with what stands on it now. */
+interface Found extends MarkedSheet {
+  readonly of: SheetUnderWay;
+  readonly held: HeldCells;
+  readonly blocked: ReadonlySet<string>;
+  readonly charts: readonly string[];
+}
+
+interface Outcome {
+  /** How the sheets ended up, where all of them are whole. */
+  readonly finished?: readonly Ended[];
+  /** What to say, where something stays. */
+  readonly left?: WorkbookProblem;
+}
+
+// A sheet or its mark may go between the look and the removal; after this many looks the user is told.
+const MOST_LOOKS = 3;
+
+/**
+ * Takes away what an attempt has made, unless it turns out to be finished: only the answer to its last request was lost then.
+ * Excel has no removal that depends on what stands in cells, so the look is in the request just before the removal. What does depend
+ * on it, in the removing request itself, is that the sheet still carries its mark.
+ */
+export async function takeBack(attempt: Attempt, problem: WorkbookProblem): Promise<Outcome> {
+  for (let looks = 1; ; looks++) {
+    const outcome = await inExcel((context) => lookAndRemove(context, attempt, problem)).catch((thrown: WorkbookProblem) => thrown);
+    if (!(outcome instanceof Error)) return outcome;
+    if (excelCode(outcome) !== "ItemNotFound" || looks === MOST_LOOKS)
+      return { left: new WorkbookProblem(sheetsMayBeLeft(problem.message, attempt.names)) };
+  }
+}
+
+async function lookAndRemove(context: Excel.RequestContext, attempt: Attempt, problem: WorkbookProblem): Promise<Outcome> {
+  const fresh = await freshSheets(context, attempt);
+  const owned = attempt.sheets.map((of) => ({ of, ...whichIsIt(of, fresh) }));
+  const strays = mayHaveLostOne(owned, problem) ? fresh.filter((sheet) => sheet.marks.length === 0 && !owned.some(({ own }) => own === sheet)) : [];
+  const { found, strayCells } = await readAll(context, owned, strays);
+  const isWhole = ({ of, marks, held, name, charts }: Found): boolean =>
+    !marks.includes(of.mark) && of.isWhole(held, name) && (of.chart === undefined || charts.includes(of.chart));
+  const isFinished = attempt.finishing && found.length === attempt.sheets.length && found.every(isWhole);
+  const isUntouched = ({ of, held, blocked, name }: Found): boolean => of.names.includes(name) && of.isOurs(held, blocked);
+  const duplicates = owned.flatMap(({ of, others, own }) => (own === undefined ? [] : others.map((sheet) => ({ ...sheet, of }))));
+  const doubtful = owned.flatMap(({ of, others, own }) => (own === undefined ? others.map((sheet) => ({ ...sheet, of })) : []));
+  const kept = isFinished ? [] : [...found.filter((sheet) => !isUntouched(sheet)), ...doubtful];
+  for (const { worksheet, of, marks } of [...duplicates, ...kept]) if (marks.includes(of.mark)) takeMark(worksheet, of.mark);
+  for (const { worksheet, of, marks } of isFinished ? [] : found.filter(isUntouched)) {
+    if (marks.includes(of.mark)) holdToMark(worksheet, of.mark);
+    worksheet.delete();
+  }
+  await context.sync();
+  if (isFinished) return { finished: found.map(({ name, held }) => ({ name, held })) };
+  const maybeOurs = strays.filter((_, index) => attempt.sheets.some(({ isOurs }) => isOurs(strayCells[index] ?? new Map(), new Set())));
+  return whatIsLeft(kept, maybeOurs, isGone(owned, problem), problem);
+}
+
+interface Owned {
+  readonly of: SheetUnderWay;
+  /** The sheet itself, where it is there and can be told from its duplicates. */
+  readonly own: MarkedSheet | undefined;
+  /** What carries its mark besides. */
+  readonly others: readonly MarkedSheet[];
+}
+
+/** The sheets that were not there before the attempt: no other can be one of its own. */
+async function freshSheets(context: Excel.RequestContext, { before }: Attempt): Promise<readonly MarkedSheet[]> {
+  const known = new Set(before.map(({ id }) => id));
+  const asked = (await sheetsThere(context))
+    .filter(({ id }) => !known.has(id))
+    .map((sheet) => {
+      const worksheet = context.workbook.worksheets.getItem(sheet.id);
+      return { ...sheet, worksheet, marks: askForMarks(worksheet) };
+    });
+  if (asked.length > 0) await context.sync();
+  return asked.map((sheet) => ({ ...sheet, marks: sheet.marks() }));
+}
+
+/** By its id; by its mark, which duplicates carry too, only where Excel never told the id. */
+function whichIsIt(of: SheetUnderWay, fresh: readonly MarkedSheet[]): Pick<Owned, "own" | "others"> {
+  const marked = fresh.filter(({ marks }) => marks.includes(of.mark));
+  const id = idOf(of);
+  const own = id === undefined ? (marked.length === 1 ? marked[0] : undefined) : fresh.find((sheet) => sheet.id === id);
+  return { own, others: marked.filter((sheet) => sheet !== own) };
+}
+
+// Excel answers with these before it has made anything.
+const REFUSALS = ["ItemAlreadyExists", "UndoNotSupported"];
+
+/** True where a request may have broken off between a sheet and its mark, and its answer was lost. */
+const mayHaveLostOne = (owned: readonly Owned[], problem: WorkbookProblem): boolean =>
+  !REFUSALS.includes(excelCode(problem)) && owned.some(({ of, own, others }) => idOf(of) === undefined && own === undefined && others.length === 0);
+
+const isGone = (owned: readonly Owned[], problem: WorkbookProblem): boolean =>
+  excelCode(problem) === "ItemNotFound" && owned.some(({ of, own }) => idOf(of) !== undefined && own === undefined);
+
+async function readAll(
+  context: Excel.RequestContext,
+  owned: readonly Owned[],
+  strays: readonly MarkedSheet[],
+): Promise<{ found: readonly Found[]; strayCells: readonly HeldCells[] }> {
+  const asked = owned.flatMap(({ of, own }) => {
+    if (own === undefined) return [];
+    const { worksheet } = own;
+    const anchors = of.anchors.map((cell) => ({ cell, range: worksheet.getRange(cell).load("values") }));
+    return [{ ...own, of, anchors, charts: of.chart === undefined ? undefined : worksheet.charts.load("items/name") }];
+  });
+  const sheets = [...asked, ...strays];
+  const held = sheets.length === 0 ? [] : await readHeld(context, sheets.map(({ worksheet }) => worksheet)); // prettier-ignore
+  const found = asked.map(({ anchors, charts, ...sheet }, index) => ({
+    ...sheet,
+    held: held[index] ?? new Map(),
+    blocked: new Set(anchors.filter(({ range }) => range.values[0]?.[0] === "#SPILL!").map(({ cell }) => cell)),
+    charts: charts?.items.map(({ name }) => name) ?? [],
+  }));
+  return { found, strayCells: held.slice(asked.length) };
+}
+
+function whatIsLeft(kept: readonly SheetThere[], maybeOurs: readonly SheetThere[], isOneGone: boolean, { message }: WorkbookProblem): Outcome {
+  const names = (sheets: readonly SheetThere[]): string[] => sheets.map(({ name }) => name);
+  const because = isOneGone ? removedMeanwhile : message;
+  if (kept.length > 0) return { left: new WorkbookProblem(keptForItsChanges(because, names(kept))) };
+  if (maybeOurs.length > 0) return { left: new WorkbookProblem(cameMeanwhile(because, names(maybeOurs))) };
+  return isOneGone ? { left: new WorkbookProblem(removedMeanwhile) } : {};
+}

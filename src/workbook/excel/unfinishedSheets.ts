@@ -1,0 +1,51 @@
+import type { Removal, UnfinishedSheet } from "../Workbook";
+import { begunHere, idOf, isUnderWayHere } from "./Attempt";
+import { excelCode, excelProblem } from "./excelProblem";
+import { readHeld } from "./heldCells";
+import { inExcel } from "./inExcel";
+import { askForMarks, begunAt, holdToMark, sheetsThere } from "./sheetMark";
+
+// Making a sheet takes seconds, but waits for as long as a cell is being edited. Common practice, no source.
+const MAY_TAKE_MINUTES = 10;
+const MILLISECONDS_A_MINUTE = 60_000;
+
+/** Sheets that carry a mark, but for those that this pane is making now and for duplicates of what it has begun. */
+export async function unfinishedSheets(context: Excel.RequestContext): Promise<readonly UnfinishedSheet[]> {
+  const sheets = await sheetsThere(context);
+  const marks = sheets.map(({ id }) => askForMarks(context.workbook.worksheets.getItem(id)));
+  await context.sync();
+  return sheets.flatMap(({ id, name }, index) => {
+    const mark = marks[index]?.().at(-1);
+    if (mark === undefined || isUnderWayHere(mark)) return [];
+    const begun = begunHere(mark);
+    if (begun !== undefined && (idOf(begun) ?? id) !== id) return [];
+    return [{ id, name, mark, mayBeUnderWay: begun === undefined && isYoung(mark) }];
+  });
+}
+
+/** Clocks differ, so a little in the future is as good as now. */
+function isYoung(mark: string): boolean {
+  const began = begunAt(mark);
+  return began !== undefined && Math.abs(Date.now() - began) < MAY_TAKE_MINUTES * MILLISECONDS_A_MINUTE;
+}
+
+/** Looks at the sheet, and then removes it in a request that Excel breaks off where the mark is gone by then. */
+export async function removeUnfinished({ id, mark }: UnfinishedSheet, asked: boolean): Promise<Removal> {
+  if (isUnderWayHere(mark)) return "gone";
+  try {
+    return await inExcel(async (context) => {
+      const worksheet = context.workbook.worksheets.getItem(id).load("name");
+      holdToMark(worksheet, mark);
+      const [held] = await readHeld(context, [worksheet]);
+      const isUntouched = begunHere(mark)?.names.includes(worksheet.name) === true && begunHere(mark)?.isOurs(held ?? new Map(), new Set()) === true;
+      if (!asked && !isUntouched) return "ask first";
+      holdToMark(worksheet, mark);
+      worksheet.delete();
+      await context.sync();
+      return "removed";
+    });
+  } catch (thrown) {
+    if (excelCode(excelProblem(thrown)) === "ItemNotFound") return "gone";
+    throw thrown;
+  }
+}

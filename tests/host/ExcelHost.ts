@@ -63,6 +63,12 @@ export class ExcelHost {
     Object.assign(this.longest, { request: 0, answer: 0 });
   }
 
+  /** Counts requests from none again. @param meanwhile what a person does just before each */
+  startCounting(meanwhile: (requestsBefore: number) => void): void {
+    this.acted = 0;
+    this.meanwhile = meanwhile;
+  }
+
   /** As a person would: selects nothing, and a formula calculates at once. */
   type(sheet: string, cell: string, content: number | string | boolean | null): void {
     const area = cellArea(cell);

@@ -6,8 +6,10 @@ export interface SheetUnderWay {
   readonly worksheet: Excel.Worksheet;
   /** Its own mark, from the request that makes it to the very last request. */
   readonly mark: string;
-  /** The names that it is given, one after the other; under another one it has been renamed by somebody. */
+  /** The names that it has one after the other; under another one it has been renamed by somebody. */
   readonly names: readonly string[];
+  /** Those of them that it may have now. */
+  namesNow: readonly string[];
   /** Cells with formulas that may fill other cells. */
   readonly anchors: readonly string[];
   /** The name that its chart gets last of all; left out where it has none. */
@@ -36,7 +38,7 @@ export class Attempt {
 
   /** The names under which sheets may stand that have been asked for. */
   get names(): readonly string[] {
-    return this.sheets.flatMap(({ names }) => names);
+    return this.sheets.flatMap(({ namesNow }) => namesNow);
   }
 }
 

@@ -52,6 +52,7 @@ export function beginSheet(context: Excel.RequestContext, name: string, plan: Sh
     worksheet,
     mark,
     names: [name],
+    namesNow: [name],
     anchors: [],
     ...(plan.chart === undefined ? {} : { chart: plan.chart.title }),
     isOurs: (held) => [...held].every(([cell, entry]) => isAlike(written.get(cell), entry)),

@@ -9,7 +9,7 @@ import { askForStrangers, unmarkDuplicates } from "./duplicates";
 import { expectedCopy, type ExpectedCopy } from "./expectedCopy";
 import { askForHeld, isFormula, readHeld } from "./heldCells";
 import { inExcel } from "./inExcel";
-import { putMark, sheetsThere, takeMark } from "./sheetMark";
+import { askForMarks, putMark, sheetsThere, takeMark } from "./sheetMark";
 import type { Ended } from "./takeBack";
 import { wholeOrNothing } from "./wholeOrNothing";
 import { writePlan } from "./writePlan";
@@ -39,9 +39,17 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   const copy = await beginCopy(context, sheet, wanted, attempt);
   const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
-  await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet));
-  await putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
+  const lookAtTyped = (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
+  await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
+    // Where the answer was lost, so is what stood there.
+    await lookAtTyped().catch((problem: unknown) => {
+      if (problem instanceof WorkbookProblem) throw problem;
+    });
+    throw thrown;
+  });
+  await lookAtTyped();
   attempt.finishing = true;
+  copy.namesNow = [wanted.copyName, wanted.name];
   beside.worksheet.load("name");
   const strangers = askForStrangers(context, attempt);
   const held = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
@@ -52,7 +60,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   await context.sync();
   await unmarkDuplicates(attempt, strangers());
   return [
-    { name: wanted.name, held: held?.() ?? (await readHeld(context, [copy.worksheet]))[0] ?? new Map() },
+    { name: wanted.name, held: held?.() ?? (await readHeld(context, copy.worksheet, expected.extent)) },
     { name: beside.worksheet.name, held: new Map() },
   ];
 }
@@ -75,12 +83,18 @@ async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: C
   const held = expected.isSmall ? askForHeld(source) : undefined;
   const worksheet = source.copy(Excel.WorksheetPositionType.end).load("id");
   const mark = attempt.nextMark();
-  putMark(worksheet, mark);
   worksheet.name = copyName;
-  const copy = { worksheet, mark, names: [copyName, wanted.name], ...expected };
+  putMark(worksheet, mark);
+  const marks = askForMarks(worksheet);
+  const asExcelNamesIt = freeSheetName(sheet, attempt.before.map(({ name }) => name)); // prettier-ignore
+  const namesNow = [asExcelNamesIt, copyName];
+  const copy: SheetUnderWay = { worksheet, mark, names: [...namesNow, wanted.name], namesNow, ...expected };
   attempt.sheets.push(copy);
   await context.sync();
-  const now = held?.() ?? (await readHeld(context, [source]))[0];
-  if (now === undefined || !expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
+  copy.namesNow = [copyName];
+  // Those of the sheet itself, where somebody shares one that was begun and never finished, do not hold for its copy.
+  for (const inherited of marks()) if (inherited !== mark) takeMark(worksheet, inherited);
+  const now = held?.() ?? (await readHeld(context, source, expected.extent));
+  if (!expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
   return copy;
 }

@@ -1,12 +1,16 @@
 import { idOf, type Attempt } from "./Attempt";
 import { inExcel } from "./inExcel";
-import { askForMarks, takeMark } from "./sheetMark";
+import { askForMarks, takeMark, type SheetThere } from "./sheetMark";
 
-/** Asks for sheets that are neither of the attempt nor were there before it. @returns their ids, once the request has been answered */
-export function askForStrangers(context: Excel.RequestContext, attempt: Attempt): () => readonly string[] {
+/**
+ * Asks for sheets that are neither of the attempt nor were there before it.
+ * @param seen sheets whose marks have been looked at
+ * @returns their ids, once the request has been answered
+ */
+export function askForStrangers(context: Excel.RequestContext, attempt: Attempt, seen: readonly SheetThere[] = []): () => readonly string[] {
   const sheets = context.workbook.worksheets.load("items/id");
   return () => {
-    const known = new Set([...attempt.before.map(({ id }) => id), ...attempt.sheets.map(idOf)]);
+    const known = new Set([...[...attempt.before, ...seen].map(({ id }) => id), ...attempt.sheets.map(idOf)]);
     return sheets.items.map(({ id }) => id).filter((id) => !known.has(id));
   };
 }

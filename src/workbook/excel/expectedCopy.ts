@@ -11,6 +11,8 @@ import type { WrittenLater } from "./writePlan";
 export interface ExpectedCopy {
   /** True where all that stands on the sheet fits one answer. */
   readonly isSmall: boolean;
+  /** Where things stand on it. */
+  readonly extent: CellArea | undefined;
   readonly anchors: readonly string[];
   /** Writes the values; formats stay. */
   writes(copy: Excel.Worksheet): readonly WrittenLater[];
@@ -26,6 +28,7 @@ export interface ExpectedCopy {
 /** @throws WorkbookProblem where values do not fit their range */
 export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): ExpectedCopy {
   const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
+  const extent = read.range === "" ? undefined : areaNamed(read.range);
   const typed = typedCells(read);
   const frozen = new Map(filled.flatMap(valuesIn));
   const anchorOf = anchors([...filled.map(({ area }) => area), ...read.rows.flat().flatMap(({ spill }) => cellArea(spill) ?? [])]);
@@ -35,7 +38,8 @@ export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): E
   const made = [...new Map([...typed, ...frozen])].filter(([, entry]) => entry !== "");
   const cellsMade = new Set(made.map(([cell]) => cell));
   return {
-    isSmall: read.range === "" || fitsOneAnswer(areaNamed(read.range)),
+    extent,
+    isSmall: extent === undefined || fitsOneAnswer(extent),
     anchors: [...new Set(anchorOf.values())],
     writes: (copy) => filled.map(({ area, values }) => ({ area, write: () => freeze(copy, area, values) })),
     wasReadFrom: (held) => holdsAll(held, [...typed]) && [...held].every(([cell, entry]) => isTyped(cell, entry) || isFilled(cell, held)),

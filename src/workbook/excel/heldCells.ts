@@ -1,5 +1,7 @@
+import { hostBusy } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
-import { cellArea, cellAt, type CellArea } from "../cellArea";
+import { cellAt, rangeOf, type CellArea } from "../cellArea";
+import { WorkbookProblem } from "../Workbook";
 import { CELLS_A_REQUEST, inRequests, rowBands } from "./inRequests";
 import { withoutSheet } from "./readCells";
 
@@ -16,23 +18,33 @@ export function askForHeld(worksheet: Excel.Worksheet): () => HeldCells {
   return () => (used.isNullObject ? new Map() : new Map(heldIn(areaNamed(withoutSheet(used.address)), used.formulas as Held[][])));
 }
 
-/** All that stands on sheets of any size: one request for where, and one for what unless the sheets are very large. */
-export async function readHeld(context: Excel.RequestContext, worksheets: readonly Excel.Worksheet[]): Promise<readonly HeldCells[]> {
-  const used = worksheets.map((worksheet) => worksheet.getUsedRangeOrNullObject(true).load("address"));
-  await context.sync();
-  const wanted = worksheets.flatMap((worksheet, index) => {
-    const area = used[index]?.isNullObject === false ? cellArea(withoutSheet(used[index].address)) : undefined;
-    return area === undefined ? [] : rowBands(area, CELLS_A_REQUEST).map((band) => ({ worksheet, index, band }));
-  });
-  const weigh = ({ band }: { band: CellArea }): number => band.rows * band.columns;
-  const bands = await inRequests(context, wanted, { limit: CELLS_A_REQUEST, weigh }, ({ worksheet, index, band }) => ({
-    index,
+/** Asks where things stand on a sheet. @returns it, once the request has been answered; undefined for an empty sheet */
+export function askForExtent(worksheet: Excel.Worksheet): () => CellArea | undefined {
+  const used = worksheet.getUsedRangeOrNullObject(true).load("address");
+  return () => (used.isNullObject ? undefined : areaNamed(withoutSheet(used.address)));
+}
+
+/**
+ * All that stands on a sheet of any size. What fits one answer comes in the last request that this makes, whatever has been added by
+ * then; of a larger sheet, that nothing has been added.
+ * @param extent where things stood a moment ago
+ * @throws WorkbookProblem while somebody adds to a very large sheet
+ */
+export async function readHeld(context: Excel.RequestContext, worksheet: Excel.Worksheet, extent: CellArea | undefined): Promise<HeldCells> {
+  if (extent === undefined || fitsOneAnswer(extent)) {
+    const held = askForHeld(worksheet);
+    await context.sync();
+    return held();
+  }
+  const bands = rowBands(extent, CELLS_A_REQUEST);
+  const ranges = await inRequests(context, bands, { limit: CELLS_A_REQUEST, weigh: ({ rows, columns }) => rows * columns }, (band) => ({
     band,
     range: worksheet.getRangeByIndexes(band.row, band.column, band.rows, band.columns).load("formulas"),
+    extent: askForExtent(worksheet),
   }));
-  return worksheets.map(
-    (_, of) => new Map(bands.filter(({ index }) => index === of).flatMap(({ band, range }) => heldIn(band, range.formulas as Held[][]))),
-  );
+  const now = ranges.at(-1)?.extent();
+  if (now === undefined || rangeOf(now) !== rangeOf(extent)) throw new WorkbookProblem(hostBusy);
+  return new Map(ranges.flatMap(({ band, range }) => heldIn(band, range.formulas as Held[][])));
 }
 
 const heldIn = ({ row, column }: CellArea, formulas: readonly (readonly Held[])[]): [string, Held][] =>

@@ -1,8 +1,10 @@
 import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../problems/workbookProblems";
+import type { CellArea } from "../cellArea";
 import { WorkbookProblem } from "../Workbook";
 import { idOf, type Attempt, type SheetUnderWay } from "./Attempt";
+import { askForStrangers, unmarkDuplicates } from "./duplicates";
 import { excelCode } from "./excelProblem";
-import { readHeld, type HeldCells } from "./heldCells";
+import { askForExtent, askForHeld, fitsOneAnswer, readHeld, type HeldCells } from "./heldCells";
 import { inExcel } from "./inExcel";
 import { askForMarks, holdToMark, sheetsThere, takeMark, type SheetThere } from "./sheetMark";
 
@@ -15,6 +17,7 @@ export interface Ended {
 interface MarkedSheet extends SheetThere {
   readonly worksheet: Excel.Worksheet;
   readonly marks: readonly string[];
+  readonly extent: CellArea | undefined;
 }
 
 /** A sheet of the attempt, with what stands on it now. */
@@ -53,24 +56,30 @@ async function lookAndRemove(context: Excel.RequestContext, attempt: Attempt, pr
   const fresh = await freshSheets(context, attempt);
   const owned = attempt.sheets.map((of) => ({ of, ...whichIsIt(of, fresh) }));
   const strays = mayHaveLostOne(owned, problem) ? fresh.filter((sheet) => sheet.marks.length === 0 && !owned.some(({ own }) => own === sheet)) : [];
-  const { found, strayCells } = await readAll(context, owned, strays);
-  const isWhole = ({ of, marks, held, name, charts }: Found): boolean =>
-    !marks.includes(of.mark) && of.isWhole(held, name) && (of.chart === undefined || charts.includes(of.chart));
-  const isFinished = attempt.finishing && found.length === attempt.sheets.length && found.every(isWhole);
-  const isUntouched = ({ of, held, blocked, name }: Found): boolean => of.names.includes(name) && of.isOurs(held, blocked);
-  const duplicates = owned.flatMap(({ of, others, own }) => (own === undefined ? [] : others.map((sheet) => ({ ...sheet, of }))));
-  const doubtful = owned.flatMap(({ of, others, own }) => (own === undefined ? others.map((sheet) => ({ ...sheet, of })) : []));
-  const kept = isFinished ? [] : [...found.filter((sheet) => !isUntouched(sheet)), ...doubtful];
+  const { found, strayCells, strangersThen } = await lookAtAll(context, attempt, owned, strays, fresh);
+  const marked = owned.flatMap(({ of, others, own }) => others.map((sheet) => ({ ...sheet, of, isDuplicate: own !== undefined })));
+  const duplicates = marked.filter(({ isDuplicate }) => isDuplicate);
+  if (attempt.finishing && found.length === attempt.sheets.length && found.every(isWhole)) {
+    await unmarkDuplicates(attempt, [...duplicates.map(({ id }) => id), ...strangersThen]);
+    return { finished: found };
+  }
+  const kept = [...found.filter((sheet) => !isUntouched(sheet)), ...marked.filter(({ isDuplicate }) => !isDuplicate)];
+  const strangers = askForStrangers(context, attempt, fresh);
   for (const { worksheet, of, marks } of [...duplicates, ...kept]) if (marks.includes(of.mark)) takeMark(worksheet, of.mark);
-  for (const { worksheet, of, marks } of isFinished ? [] : found.filter(isUntouched)) {
+  for (const { worksheet, of, marks } of found.filter(isUntouched)) {
     if (marks.includes(of.mark)) holdToMark(worksheet, of.mark);
     worksheet.delete();
   }
   await context.sync();
-  if (isFinished) return { finished: found.map(({ name, held }) => ({ name, held })) };
+  await unmarkDuplicates(attempt, strangers());
   const maybeOurs = strays.filter((_, index) => attempt.sheets.some(({ isOurs }) => isOurs(strayCells[index] ?? new Map(), new Set())));
   return whatIsLeft(kept, maybeOurs, isGone(owned, problem), problem);
 }
+
+const isWhole = ({ of, marks, held, name, charts }: Found): boolean =>
+  !marks.includes(of.mark) && of.isWhole(held, name) && (of.chart === undefined || charts.includes(of.chart));
+
+const isUntouched = ({ of, held, blocked, name }: Found): boolean => of.names.includes(name) && of.isOurs(held, blocked);
 
 interface Owned {
   readonly of: SheetUnderWay;
@@ -87,10 +96,10 @@ async function freshSheets(context: Excel.RequestContext, { before }: Attempt): 
     .filter(({ id }) => !known.has(id))
     .map((sheet) => {
       const worksheet = context.workbook.worksheets.getItem(sheet.id);
-      return { ...sheet, worksheet, marks: askForMarks(worksheet) };
+      return { ...sheet, worksheet, marks: askForMarks(worksheet), extent: askForExtent(worksheet) };
     });
   if (asked.length > 0) await context.sync();
-  return asked.map((sheet) => ({ ...sheet, marks: sheet.marks() }));
+  return asked.map((sheet) => ({ ...sheet, marks: sheet.marks(), extent: sheet.extent() }));
 }
 
 /** By its id; by its mark, which duplicates carry too, only where Excel never told the id. */
@@ -111,26 +120,38 @@ const mayHaveLostOne = (owned: readonly Owned[], problem: WorkbookProblem): bool
 const isGone = (owned: readonly Owned[], problem: WorkbookProblem): boolean =>
   excelCode(problem) === "ItemNotFound" && owned.some(({ of, own }) => idOf(of) !== undefined && own === undefined);
 
-async function readAll(
+/** The last look: names, contents and all that tells whether somebody has used a sheet, in one request unless one is very large. */
+async function lookAtAll(
   context: Excel.RequestContext,
+  attempt: Attempt,
   owned: readonly Owned[],
   strays: readonly MarkedSheet[],
-): Promise<{ found: readonly Found[]; strayCells: readonly HeldCells[] }> {
+  fresh: readonly MarkedSheet[],
+): Promise<{ found: readonly Found[]; strayCells: readonly HeldCells[]; strangersThen: readonly string[] }> {
+  const large = [...owned.flatMap(({ own }) => own ?? []), ...strays].filter(({ extent }) => extent !== undefined && !fitsOneAnswer(extent));
+  const heldByLarge = new Map<MarkedSheet, HeldCells>();
+  for (const sheet of large) heldByLarge.set(sheet, await readHeld(context, sheet.worksheet, sheet.extent));
+  const askForCells = (sheet: MarkedSheet): (() => HeldCells) => {
+    const read = heldByLarge.get(sheet);
+    return read === undefined ? askForHeld(sheet.worksheet) : () => read;
+  };
   const asked = owned.flatMap(({ of, own }) => {
     if (own === undefined) return [];
-    const { worksheet } = own;
+    const worksheet = own.worksheet.load("name");
     const anchors = of.anchors.map((cell) => ({ cell, range: worksheet.getRange(cell).load("values") }));
-    return [{ ...own, of, anchors, charts: of.chart === undefined ? undefined : worksheet.charts.load("items/name") }];
+    return [{ ...own, of, anchors, held: askForCells(own), charts: of.chart === undefined ? undefined : worksheet.charts.load("items/name") }];
   });
-  const sheets = [...asked, ...strays];
-  const held = sheets.length === 0 ? [] : await readHeld(context, sheets.map(({ worksheet }) => worksheet)); // prettier-ignore
-  const found = asked.map(({ anchors, charts, ...sheet }, index) => ({
+  const askedOfStrays = strays.map(askForCells);
+  const strangers = askForStrangers(context, attempt, fresh);
+  await context.sync();
+  const found = asked.map(({ anchors, charts, held, ...sheet }) => ({
     ...sheet,
-    held: held[index] ?? new Map(),
+    name: sheet.worksheet.name,
+    held: held(),
     blocked: new Set(anchors.filter(({ range }) => range.values[0]?.[0] === "#SPILL!").map(({ cell }) => cell)),
     charts: charts?.items.map(({ name }) => name) ?? [],
   }));
-  return { found, strayCells: held.slice(asked.length) };
+  return { found, strayCells: askedOfStrays.map((held) => held()), strangersThen: strangers() };
 }
 
 function whatIsLeft(kept: readonly SheetThere[], maybeOurs: readonly SheetThere[], isOneGone: boolean, { message }: WorkbookProblem): Outcome {

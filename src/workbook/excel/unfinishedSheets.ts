@@ -1,7 +1,8 @@
+import type { CellArea } from "../cellArea";
 import type { Removal, UnfinishedSheet } from "../Workbook";
-import { begunHere, idOf, isUnderWayHere } from "./Attempt";
+import { begunHere, idOf, isUnderWayHere, type SheetUnderWay } from "./Attempt";
 import { excelCode, excelProblem } from "./excelProblem";
-import { readHeld } from "./heldCells";
+import { askForExtent, readHeld } from "./heldCells";
 import { inExcel } from "./inExcel";
 import { askForMarks, begunAt, holdToMark, sheetsThere } from "./sheetMark";
 
@@ -15,8 +16,9 @@ export async function unfinishedSheets(context: Excel.RequestContext): Promise<r
   const marks = sheets.map(({ id }) => askForMarks(context.workbook.worksheets.getItem(id)));
   await context.sync();
   return sheets.flatMap(({ id, name }, index) => {
-    const mark = marks[index]?.().at(-1);
-    if (mark === undefined || isUnderWayHere(mark)) return [];
+    const found = marks[index]?.() ?? [];
+    const mark = found.find(begunHere) ?? found[0];
+    if (mark === undefined || found.some(isUnderWayHere)) return [];
     const begun = begunHere(mark);
     if (begun !== undefined && (idOf(begun) ?? id) !== id) return [];
     return [{ id, name, mark, mayBeUnderWay: begun === undefined && isYoung(mark) }];
@@ -34,11 +36,11 @@ export async function removeUnfinished({ id, mark }: UnfinishedSheet, asked: boo
   if (isUnderWayHere(mark)) return "gone";
   try {
     return await inExcel(async (context) => {
-      const worksheet = context.workbook.worksheets.getItem(id).load("name");
+      const worksheet = context.workbook.worksheets.getItem(id);
       holdToMark(worksheet, mark);
-      const [held] = await readHeld(context, [worksheet]);
-      const isUntouched = begunHere(mark)?.names.includes(worksheet.name) === true && begunHere(mark)?.isOurs(held ?? new Map(), new Set()) === true;
-      if (!asked && !isUntouched) return "ask first";
+      const extent = askForExtent(worksheet);
+      await context.sync();
+      if (!asked && !(await isUntouched(context, worksheet, extent(), begunHere(mark)))) return "ask first";
       holdToMark(worksheet, mark);
       worksheet.delete();
       await context.sync();
@@ -48,4 +50,17 @@ export async function removeUnfinished({ id, mark }: UnfinishedSheet, asked: boo
     if (excelCode(excelProblem(thrown)) === "ItemNotFound") return "gone";
     throw thrown;
   }
+}
+
+/** Only of a sheet that this pane has begun is it known what was put there; what a spill fills is taken for somebody's. */
+async function isUntouched(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  extent: CellArea | undefined,
+  begun: SheetUnderWay | undefined,
+): Promise<boolean> {
+  if (begun === undefined) return false;
+  worksheet.load("name");
+  const held = await readHeld(context, worksheet, extent);
+  return begun.names.includes(worksheet.name) && begun.isOurs(held, new Set(begun.anchors));
 }

@@ -75,7 +75,7 @@ async function tellWhatStands({ sheet, cell }: CellAddress, formula: string, pro
     await context.sync();
     return String(range.formulas[0]?.[0]);
   }).catch(() => undefined);
-  throw now === undefined || now.startsWith("=") ? new WorkbookProblem(formulaMayStand(problem.message, cell)) : problem;
+  throw now === "" ? problem : new WorkbookProblem(formulaMayStand(problem.message, cell));
 }
 
 // Somebody may go on typing into the cell; after this many tries the user is told.

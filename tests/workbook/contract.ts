@@ -1,5 +1,6 @@
 import {
   cellNotBlank,
+  changedWhileCopied,
   nameJustTaken,
   noSuchSheet,
   notACellFormula,
@@ -554,6 +555,32 @@ export const workbookContract: readonly ContractPromise[] = [
       const beside = workbook.copyWithValues(sheet, { name: "Free copy", read, areas: [], beside: plan("taken COPY") });
       await expect(beside).rejects.toThrow(nameJustTaken);
       expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "copyWithValues(sheet, wanted) refuses a sheet on which something else stands than was read, and makes none",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Changed", [at("A1", 3)]));
+      const before = await workbook.sheetNames();
+      const read = await workbook.readUsed(sheet);
+      await type(sheet, "C4", 4);
+      await settled();
+      const copying = workbook.copyWithValues(sheet, { name: "Changed copy", read, areas: [], beside: plan("Changed record") });
+      await expect(copying).rejects.toThrow(changedWhileCopied(sheet));
+      expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "readSettled(sheet) gives what readUsed(sheet) gives, also of an empty sheet, and that it is final",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Read twice", [at("B2", "first")]));
+      const empty = await workbook.addSheet(plan("Read twice, empty"));
+      await type(sheet, "C4", "=SEQUENCE(3,2)");
+      await settled();
+      for (const one of [sheet, empty]) {
+        const reading = await workbook.readUsed(one);
+        expect(await workbook.readSettled(one, false)).toEqual({ calculation: { state: "done", manual: false }, reading });
+      }
     },
   },
   {

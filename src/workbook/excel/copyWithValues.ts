@@ -95,6 +95,7 @@ async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: C
   // Those of the sheet itself, where somebody shares one that was begun and never finished, do not hold for its copy.
   for (const inherited of marks()) if (inherited !== mark) takeMark(worksheet, inherited);
   const now = held?.() ?? (await readHeld(context, source, expected.extent));
+  copy.isOurs = (cells, blocked) => expected.isOurs(cells, blocked, now);
   if (!expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
   return copy;
 }

@@ -18,7 +18,8 @@ export interface ExpectedCopy {
   writes(copy: Excel.Worksheet): readonly WrittenLater[];
   /** True where the sheet holds what was read of it; what formulas come to may differ. */
   wasReadFrom(held: HeldCells): boolean;
-  isOurs(held: HeldCells, blocked: ReadonlySet<string>): boolean;
+  /** @param asCopied what stood on the sheet when it was copied, where that is known */
+  isOurs(held: HeldCells, blocked: ReadonlySet<string>, asCopied?: HeldCells): boolean;
   isWhole(held: HeldCells, name: string): boolean;
   isAsMade(held: HeldCells): boolean;
   /** What somebody typed where values are to be written: only before they are. */
@@ -43,10 +44,11 @@ export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): E
     anchors: [...new Set(anchorOf.values())],
     writes: (copy) => filled.map(({ area, values }) => ({ area, write: () => freeze(copy, area, values) })),
     wasReadFrom: (held) => holdsAll(held, [...typed]) && [...held].every(([cell, entry]) => isTyped(cell, entry) || isFilled(cell, held)),
-    isOurs: (held, blocked) =>
+    isOurs: (held, blocked, asCopied) =>
       [...held].every(
         ([cell, entry]) =>
-          isTyped(cell, entry) || isFrozen(cell, entry) || (isFilled(cell, held) && !blocked.has(anchorOf.get(cell) ?? "")),
+          [isTyped(cell, entry), isFrozen(cell, entry), asCopied?.get(cell) === entry].includes(true) ||
+          (isFilled(cell, held) && !blocked.has(anchorOf.get(cell) ?? "")),
       ),
     isWhole: (held, name) => name === lastName && [...frozen.keys()].every((cell) => !isFormula(held.get(cell)) || isFrozen(cell, held.get(cell) ?? "")),
     typedWhereValuesGo: (held) => [...held].filter(([cell, entry]) => frozen.has(cell) && !isTyped(cell, entry) && !isFilled(cell, held)),

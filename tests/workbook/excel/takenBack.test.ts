@@ -9,6 +9,7 @@ import {
   notPutBack,
   removedMeanwhile,
   sheetsMayBeLeft,
+  typedIntoCopy,
 } from "../../../src/problems/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
@@ -88,7 +89,105 @@ describe("a sheet that could not be finished", () => {
   });
 });
 
+describe("unfinishedSheets() and removeUnfinished(sheet)", () => {
+  const begunElsewhere = (minutesAgo: number): string => {
+    const mark = `Retort_unfinished_${(Date.now() - minutesAgo * 60_000).toString(36)}_k3w_1`;
+    host.book.add("Theirs").names.set(mark, { formula: '="x"', visible: false });
+    return mark;
+  };
+
+  test.each([
+    ["one that another pane has just begun, or whose clock is a little ahead,", -1, true],
+    ["one that another pane began some minutes ago", 9, true],
+    ["one that another pane began long ago", 11, false],
+    ["one begun under a clock that is an hour ahead", -60, false],
+  ])("say of %s whether it may still be under way", async (_which, minutesAgo, mayBeUnderWay) => {
+    const mark = begunElsewhere(minutesAgo);
+    expect(await workbook.unfinishedSheets()).toEqual([{ id: host.book.sheet("Theirs").id, name: "Theirs", mark, mayBeUnderWay }]);
+  });
+
+  test("know the mark of version 0.2.0", async () => {
+    host.book.add("Old").names.set("Retort_unfinished", { formula: '="x-y"', visible: false });
+    const [old] = await workbook.unfinishedSheets();
+    expect(old).toMatchObject({ name: "Old", mayBeUnderWay: false });
+    expect(old && (await workbook.removeUnfinished(old, false))).toBe("ask first");
+    expect(old && (await workbook.removeUnfinished(old, true))).toBe("removed");
+  });
+
+  test("leave out what this pane is making, and a duplicate of it, and never remove it", async () => {
+    const listed: unknown[] = [];
+    let removal: Promise<string> | undefined;
+    before(2, () => {
+      const sheet = host.book.sheet("Run");
+      const [mark = ""] = sheet.names.keys();
+      void workbook.unfinishedSheets().then((sheets) => listed.push(sheets));
+      removal = workbook.removeUnfinished({ id: sheet.id, name: "Run", mark, mayBeUnderWay: false }, true);
+    });
+    const asked = workbook.addSheet(plan);
+    expect(await asked).toBe("Run");
+    await host.quiet();
+    expect([await removal, listed.flat()]).toEqual(["gone", []]);
+    expect(await workbook.sheetNames()).toEqual(["Sheet1", "Run"]);
+  });
+
+  test("leave a sheet alone that is finished between the look and the removal", async () => {
+    begunElsewhere(30);
+    const [sheet] = await workbook.unfinishedSheets();
+    host.startCounting((requestsBefore) => requestsBefore === 1 && host.book.sheet("Theirs").names.clear());
+    expect(sheet && (await workbook.removeUnfinished(sheet, true))).toBe("gone");
+    expect(await workbook.sheetNames()).toEqual(["Sheet1", "Theirs"]);
+  });
+});
+
+describe("sharing a sheet that was begun and never finished", () => {
+  test.each(["Retort_unfinished", "Retort_unfinished_abc_def_1"])("makes a copy that does not inherit the mark %s", async (mark) => {
+    host.type("Sheet1", "A1", 25);
+    host.book.sheet("Sheet1").names.set(mark, { formula: '="x"', visible: false });
+    const read = await workbook.readUsed("Sheet1");
+    const made = await workbook.copyWithValues("Sheet1", { name: "Shared", read, areas: [], beside: { ...plan, name: "Record" } });
+    expect(made).toEqual({ copy: "Shared", beside: "Record", touched: false });
+    expect(host.book.sheets.map(({ name, names }) => [name, [...names.keys()]])).toEqual([["Sheet1", [mark]], ["Shared", []], ["Record", []]]); // prettier-ignore
+  });
+});
+
 describe("a copy under way", () => {
+  const copyOfSheet1 = async (): Promise<{ copy: string; beside: string; touched: boolean }> => {
+    const read = await workbook.readUsed("Sheet1");
+    host.startCounting(host.meanwhile);
+    return workbook.copyWithValues("Sheet1", { name: "Shared", read, areas: [{ range: "A1", values: [[2]] }], beside: { ...plan, name: "Record" } });
+  };
+
+  test("is taken away where the sheet was changed between the reading and the copy", async () => {
+    host.type("Sheet1", "A1", "=1+1");
+    before(1, () => host.type("Sheet1", "C3", 7));
+    await expect(copyOfSheet1()).rejects.toThrow(changedWhileCopied("Sheet1"));
+    expect(await workbook.sheetNames()).toEqual(["Sheet1"]);
+  });
+
+  test("gives back what was typed where a value was written just then, and is kept", async () => {
+    host.type("Sheet1", "A1", "=1+1");
+    before(2, () => host.type("Unfinished copy of Sheet1", "A1", 65.2));
+    await expect(copyOfSheet1()).rejects.toThrow(keptForItsChanges(typedIntoCopy, ["Unfinished copy of Sheet1"]));
+    expect(host.book.sheet("Unfinished copy of Sheet1").value(0, 0)).toBe(65.2);
+    expect(await workbook.sheetNames()).toEqual(["Sheet1", "Unfinished copy of Sheet1"]);
+  });
+
+  test("is said to have been typed into where it is finished all the same", async () => {
+    host.type("Sheet1", "A1", "=1+1");
+    before(3, () => host.type("Unfinished copy of Sheet1", "F9", 65.2));
+    expect(await copyOfSheet1()).toEqual({ copy: "Shared", beside: "Record", touched: true });
+  });
+
+  test("says what it is called at the end, and that it is gone where somebody removed a part of it", async () => {
+    host.type("Sheet1", "A1", "=1+1");
+    before(3, () => host.book.rename(host.book.sheet("Record"), "My record"));
+    expect(await copyOfSheet1()).toEqual({ copy: "Shared", beside: "My record", touched: false });
+    host.book.remove(host.book.sheet("Shared"));
+    before(3, () => host.book.remove(host.book.sheet("Record")));
+    await expect(copyOfSheet1()).rejects.toThrow(removedMeanwhile);
+    expect(await workbook.sheetNames()).toEqual(["Sheet1", "My record"]);
+  });
+
   test("is never named as wanted before its values stand, and says that it is unfinished", async () => {
     host.type("Sheet1", "A1", "=1+1");
     const seen: string[][] = [];
@@ -137,6 +236,26 @@ describe("writeFormula(address, formula) into a cell that somebody fills just be
     await expect(write()).rejects.toThrow(notPutBack("B2", "65.2"));
   });
 
+  test("leaves something newer alone, and says what stood there before", async () => {
+    before(1, () => host.type("Sheet1", "B2", 65.2));
+    const first = host.meanwhile;
+    host.meanwhile = (requestsBefore) => {
+      first(requestsBefore);
+      if (requestsBefore === 2) host.type("Sheet1", "B2", 65.3);
+    };
+    await expect(write()).rejects.toThrow(newerStands("B2", ["65.2"]));
+    expect(held("B2")).toEqual({ value: 65.3 });
+  });
+
+  test("puts back something newer that came just before the putting back, and says what stood there before", async () => {
+    host.meanwhile = (requestsBefore) => {
+      if (requestsBefore === 1) host.type("Sheet1", "B2", 65.2);
+      if (requestsBefore === 3) host.type("Sheet1", "B2", 65.3);
+    };
+    await expect(write()).rejects.toThrow(newerStands("B2", ["65.2"]));
+    expect(held("B2")).toEqual({ value: 65.3 });
+  });
+
   test("says where to look when the answer to the write was lost", async () => {
     host.faults.plan({ code: "ServiceNotAvailable", after: 1, answerLost: true, forGood: true });
     await expect(write()).rejects.toThrow(formulaMayStand(hostBusy, "B2"));
@@ -153,6 +272,9 @@ test("what is said of an unfinished sheet and of a cell that could not be put ba
   ]);
   expect(cameMeanwhile("It broke.", ["Run (2)"])).toBe(
     'It broke. "Run (2)" came into the workbook meanwhile and may be an unfinished sheet of this try. Look at it, and delete it unless somebody needs it.',
+  );
+  expect(keptForItsChanges(typedIntoCopy, ["Unfinished copy of Run"])).toBe(
+    'Somebody typed into the copy while it was being made, so it was not finished. "Unfinished copy of Run" is unfinished, but somebody changed it meanwhile, so it was kept. Move what is yours, then delete the sheet.',
   );
   expect(removedMeanwhile).toBe("A sheet was removed while it was being made, so nothing was made. Try again.");
   expect(changedWhileCopied("Tin 3")).toBe(

@@ -41,8 +41,7 @@ export class Faults {
       return undefined;
     }
     // A host that is gone does nothing of what it is asked from then on.
-    const { actionsDone, ...whole } = fault;
-    this.next = fault.forGood ? { ...whole, answerLost: false } : undefined;
+    this.next = fault.forGood ? { code: fault.code, after: 0, answerLost: false, forGood: true } : undefined;
     return fault;
   }
 }

@@ -1,11 +1,4 @@
-import {
-  calculatesWhenAsked,
-  copyTouched,
-  keepsChanging,
-  StaysPending,
-  staysPending,
-  workbookCalculating,
-} from "../../src/problems/sharingProblems";
+import { calculatesWhenAsked, copyTouched, keepsChanging, StaysPending, staysPending, workbookCalculating } from "../../src/problems/sharingProblems";
 import { finalValues } from "../../src/sharing/finalValues";
 import { shareAsValues } from "../../src/sharing/shareAsValues";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
@@ -87,7 +80,12 @@ describe("shareAsValues(workbook, sheet, date) while somebody else works", () =>
   test("tells that the copy was typed into, and under which names copy and record ended up", async () => {
     const workbook = new MemoryWorkbook("Tin 3", [moisture]);
     workbook.copyWithValues = async () => ({ copy: "Tin 3 values", beside: "My record", touched: true });
-    expect(await shareAsValues(workbook, "Tin 3", "2026-03-14")).toEqual({ copy: "Tin 3 values", record: "My record", touched: true, frozenCells: 1 });
+    expect(await shareAsValues(workbook, "Tin 3", "2026-03-14")).toEqual({
+      copy: "Tin 3 values",
+      record: "My record",
+      touched: true,
+      frozenCells: 1,
+    });
   });
 });
 

@@ -66,7 +66,11 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
 }
 
 /** Somebody typed into the copy where a value has just been written: it goes back, and the copy is theirs. */
-async function putBackTyped(context: Excel.RequestContext, copy: SheetUnderWay, typed: ReturnType<ExpectedCopy["typedWhereValuesGo"]>): Promise<void> {
+async function putBackTyped(
+  context: Excel.RequestContext,
+  copy: SheetUnderWay,
+  typed: ReturnType<ExpectedCopy["typedWhereValuesGo"]>,
+): Promise<void> {
   const [first] = typed;
   if (first === undefined) return;
   for (const [cell, entry] of typed) copy.worksheet.getRange(cell).formulas = [[isFormula(entry) ? entry : cellEntry(entry)]];

@@ -50,7 +50,8 @@ export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): E
           [isTyped(cell, entry), isFrozen(cell, entry), asCopied?.get(cell) === entry].includes(true) ||
           (isFilled(cell, held) && !blocked.has(anchorOf.get(cell) ?? "")),
       ),
-    isWhole: (held, name) => name === lastName && [...frozen.keys()].every((cell) => !isFormula(held.get(cell)) || isFrozen(cell, held.get(cell) ?? "")),
+    isWhole: (held, name) =>
+      name === lastName && [...frozen.keys()].every((cell) => !isFormula(held.get(cell)) || isFrozen(cell, held.get(cell) ?? "")),
     typedWhereValuesGo: (held) => [...held].filter(([cell, entry]) => frozen.has(cell) && !isTyped(cell, entry) && !isFilled(cell, held)),
     isAsMade: (held) => holdsAll(held, made) && [...held.keys()].every((cell) => cellsMade.has(cell)),
   };

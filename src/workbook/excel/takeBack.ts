@@ -6,7 +6,7 @@ import { askForStrangers, unmarkDuplicates } from "./duplicates";
 import { excelCode } from "./excelProblem";
 import { askForExtent, askForHeld, fitsOneAnswer, readHeld, type HeldCells } from "./heldCells";
 import { inExcel } from "./inExcel";
-import { askForMarks, holdToMark, sheetsThere, takeMark, type SheetThere } from "./sheetMark";
+import { askForMarks, sheetsThere, takeMark, type SheetThere } from "./sheetMark";
 
 /** How a sheet ended up. */
 export interface Ended {
@@ -35,13 +35,12 @@ interface Outcome {
   readonly left?: WorkbookProblem;
 }
 
-// A sheet or its mark may go between the look and the removal; after this many looks the user is told.
+// A sheet may go between the look and the removal; after this many looks the user is told.
 const MOST_LOOKS = 3;
 
 /**
  * Takes away what an attempt has made, unless it turns out to be finished: only the answer to its last request was lost then.
- * Excel has no removal that depends on what stands in cells, so the look is in the request just before the removal. What does depend
- * on it, in the removing request itself, is that the sheet still carries its mark.
+ * Excel has no removal that depends on what stands in cells, so the look is in the request just before the removal.
  */
 export async function takeBack(attempt: Attempt, problem: WorkbookProblem): Promise<Outcome> {
   for (let looks = 1; ; looks++) {
@@ -66,10 +65,7 @@ async function lookAndRemove(context: Excel.RequestContext, attempt: Attempt, pr
   const kept = [...found.filter((sheet) => !isUntouched(sheet)), ...marked.filter(({ isDuplicate }) => !isDuplicate)];
   const strangers = askForStrangers(context, attempt, fresh);
   for (const { worksheet, of, marks } of [...duplicates, ...kept]) if (marks.includes(of.mark)) takeMark(worksheet, of.mark);
-  for (const { worksheet, of, marks } of found.filter(isUntouched)) {
-    if (marks.includes(of.mark)) holdToMark(worksheet, of.mark);
-    worksheet.delete();
-  }
+  for (const { worksheet } of found.filter(isUntouched)) worksheet.delete();
   await context.sync();
   await unmarkDuplicates(attempt, strangers());
   const maybeOurs = strays.filter((_, index) => attempt.sheets.some(({ isOurs }) => isOurs(strayCells[index] ?? new Map(), new Set())));

@@ -22,7 +22,9 @@ describe("whatever request of whatever operation fails, in whatever way, and who
 
   test("every operation meets every kind of fault at each of its requests, done or not done or broken off half-way, for once or for good", () => {
     for (const { title, actsFrom } of OPERATIONS) {
-      const faults = cases.flatMap(({ operation, fault, rival }) => (operation === title && rival === undefined && fault !== undefined ? [fault] : []));
+      const faults = cases.flatMap(({ operation, fault, rival }) =>
+        operation === title && rival === undefined && fault !== undefined ? [fault] : [],
+      );
       const requests = new Set(faults.map(({ after }) => after)).size;
       expect(requests).toBeGreaterThan(1);
       expect(faults.filter(({ actionsDone }) => actionsDone === undefined)).toHaveLength(requests * KINDS.length * 2 * 2);

@@ -87,7 +87,10 @@ export class Scene {
     const sheets = this.host.book.sheets;
     return this.typed
       .filter(({ cell, value }) => !sheets.some((sheet) => sheet.cells.get(cell)?.value === value))
-      .map(({ value, sheet, before }) => ({ value, inTheWindow: before === unanswered || (!sheets.includes(sheet) && this.lastSeen.get(sheet.id) === before) }));
+      .map(({ value, sheet, before }) => ({
+        value,
+        inTheWindow: before === unanswered || (!sheets.includes(sheet) && this.lastSeen.get(sheet.id) === before),
+      }));
   }
 
   /** True where somebody has renamed a sheet, or something that they typed stands there. */

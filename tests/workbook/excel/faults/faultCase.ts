@@ -69,7 +69,9 @@ export async function faultCase(host: ExcelHost, operation: Operation, fault?: F
   const mayStand = host.book.sheets[0]?.formula(3, 3) !== undefined;
   if (made === undefined && mayStand && !said.includes("D4")) broken.add("something was left unmentioned");
   for (const what of scene.harmed(operation.title.startsWith("remove"))) broken.add(what);
-  const lost = scene.lost(fault?.answerLost ? fault.after : undefined).filter(({ value }) => !said.includes(String(value)) && !said.toLowerCase().includes("undo brings"));
+  const lost = scene
+    .lost(fault?.answerLost ? fault.after : undefined)
+    .filter(({ value }) => !said.includes(String(value)) && !said.toLowerCase().includes("undo brings"));
   if (lost.some(({ inTheWindow }) => !inTheWindow)) broken.add("a typed value was lost");
   return {
     operation: operation.title,

@@ -22,12 +22,13 @@ export async function faultCases(host: ExcelHost): Promise<readonly FaultCase[]>
   const add = (one: FaultCase | undefined): boolean => one !== undefined && cases.push(one) > 0;
   for (const operation of OPERATIONS) {
     const requests = await requestsOf(host, operation);
-    for (const fault of requests.flatMap((actions, after) => everyFault(after < operation.actsFrom ? 0 : actions, after))) add(await faultCase(host, operation, fault));
+    for (const fault of requests.flatMap((actions, after) => everyFault(after < operation.actsFrom ? 0 : actions, after)))
+      add(await faultCase(host, operation, fault));
     const faults = [undefined, ...requests.flatMap((actions, after) => (after < operation.actsFrom ? [] : faultsBesideRival(actions, after)))];
     for (const rival of operation.rivals) {
       for (const fault of faults) {
         // Before the operation acts it matters only that somebody is there, not when and what fails.
-        for (let at = fault === undefined ? 0 : operation.actsFrom - 1; ; ) {
+        for (let at = fault === undefined ? 0 : operation.actsFrom - 1; ;) {
           const one = await faultCase(host, operation, fault, rival, at);
           if (!add(one)) break;
           at = (one?.rivalAt ?? at) + 1;
@@ -47,7 +48,8 @@ const everyFault = (actions: number, after: number): Fault[] => [
 ];
 
 /** After which actions a request breaks off: around the making of a sheet, half-way, and just before the last. */
-const cuts = (actions: number): number[] => [...new Set([1, 2, 3, 4, 5, 6, Math.floor(actions / 2), actions - 1])].filter((cut) => cut > 0 && cut < actions);
+const cuts = (actions: number): number[] =>
+  [...new Set([1, 2, 3, 4, 5, 6, Math.floor(actions / 2), actions - 1])].filter((cut) => cut > 0 && cut < actions);
 
 /** The faults that lead to different ways out, to be met together with somebody at work. */
 const faultsBesideRival = (actions: number, after: number): Fault[] => [

@@ -14,6 +14,7 @@ import {
   typesInto,
   typesIntoMine,
   unmarks,
+  unmarksAll,
   type Rival,
 } from "./rivals";
 
@@ -94,6 +95,7 @@ export const OPERATIONS: readonly Operation[] = [
       duplicates("the record", "Z9", 1),
       removes("the record", 1),
       unmarks("the record", 1),
+      unmarksAll("copy and record", 2),
     ],
     async run(workbook) {
       const { copy, record, touched } = await shareAsValues(workbook, "Mine", "2026-03-14");
@@ -103,7 +105,11 @@ export const OPERATIONS: readonly Operation[] = [
       const [shared, recorded] = [host.book.find(copy), host.book.find(record)];
       if (shared === undefined || recorded === undefined) return "no copy or no record of that name";
       if (isLive(shared)) return "a formula stayed";
-      const isAsMade = shared.value(1, 1) === 0.7 && [25, ...typed.filter(({ sheet }) => sheet.name.startsWith("Mine")).map(({ value }) => value)].includes(Number(shared.value(0, 0))) && shared.value(1, 0) === "plum" && shared.cells.size === 3;
+      const isAsMade =
+        shared.value(1, 1) === 0.7 &&
+        [25, ...typed.filter(({ sheet }) => sheet.name.startsWith("Mine")).map(({ value }) => value)].includes(Number(shared.value(0, 0))) &&
+        shared.value(1, 0) === "plum" &&
+        shared.cells.size === 3;
       if (!isAsMade && said === "") return "the copy holds something else, and nothing is said";
       return recorded.cells.size > 0 && shared.names.size + recorded.names.size === 0 ? "" : "no record, or a mark left";
     },

@@ -29,7 +29,8 @@ export const takesName = (name: string): Rival => ({
   },
 });
 
-export const renames = (what: string, index = 0): Rival => withOwn(`${what} is renamed`, index, (scene, sheet) => scene.rename(sheet, `Theirs ${index}`));
+export const renames = (what: string, index = 0): Rival =>
+  withOwn(`${what} is renamed`, index, (scene, sheet) => scene.rename(sheet, `Theirs ${index}`));
 
 export const typesInto = (what: string, cell: string, index = 0): Rival =>
   withOwn(`${what}, ${cell}, is typed into`, index, (scene, sheet) => scene.type(sheet, cell));
@@ -59,6 +60,16 @@ export const unmarks = (what: string, index = 0): Rival =>
     scene.unmarked.add(sheet.id);
     sheet.names.clear();
   });
+
+/** As where somebody deletes every name of the workbook. */
+export const unmarksAll = (what: string, sheets: number): Rival => ({
+  title: `${what} lose their marks`,
+  act: (scene) => {
+    if (scene.ownSheets().length < sheets) return false;
+    for (const sheet of scene.ownSheets()) sheet.names.clear();
+    return true;
+  },
+});
 
 /** Types into a cell of the user's own sheet. */
 export const typesIntoMine = (cell: string): Rival => ({

@@ -18,6 +18,7 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
   const notice = element("section", { class: "unfinished", "aria-label": "Unfinished sheets" }, list, messages.region);
   notice.hidden = true;
   let looking = false;
+  let later: ReturnType<typeof setTimeout> | undefined;
 
   const offer = (sheet: UnfinishedSheet): HTMLElement => {
     let asked = false;
@@ -50,7 +51,8 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
         if (offers.length > 0) notice.hidden = false;
         looking = false;
         // What another pane is making is finished soon, or else to be offered.
-        if (sheets.some(({ mayBeUnderWay }) => mayBeUnderWay)) setTimeout(() => void look(), MILLISECONDS_UNTIL_OLDER);
+        clearTimeout(later);
+        if (sheets.some(({ mayBeUnderWay }) => mayBeUnderWay)) later = setTimeout(() => void look(), MILLISECONDS_UNTIL_OLDER);
       } catch {
         await new Promise((resolve) => setTimeout(resolve, MILLISECONDS_BETWEEN_LOOKS));
       }

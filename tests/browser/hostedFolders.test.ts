@@ -52,7 +52,20 @@ describe.each([
 // A package that comes built has others inside, which the list of modules does not show: what reads and writes files is built from sources.
 test("what reads and writes workbook files has the licence texts of all its parts", () => {
   const entries = textOf("workbench", "licences/workbench.txt").split(`\n\n${"=".repeat(80)}\n\n`);
-  const parts = ["exceljs", "jszip", "pako", "lie", "immediate", "setimmediate", "saxes", "xmlchars", "readable-stream", "buffer", "base64-js", "ieee754"];
+  const parts = [
+    "exceljs",
+    "jszip",
+    "pako",
+    "lie",
+    "immediate",
+    "setimmediate",
+    "saxes",
+    "xmlchars",
+    "readable-stream",
+    "buffer",
+    "base64-js",
+    "ieee754",
+  ];
   for (const name of [...parts, "events", "inherits", "string_decoder", "safe-buffer", "util-deprecate", "dayjs", "uuid"]) {
     const [, ...text] = entries.find((entry) => entry.startsWith(`${name} `))?.split("\n\n") ?? [];
     expect([name, text.join("\n").length > 300]).toEqual([name, true]);

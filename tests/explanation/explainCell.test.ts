@@ -37,12 +37,11 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
   test.each(['""', "", ' "" '])("takes %j before another argument for left out", async (nothing) => {
     const formula = `=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95; 33.9}, 0.001, ${nothing}, ${nothing}, 25)`;
     const call = onlyCall(await explain({ B9: { formula, value: 0 } }, "B9"));
-    expect(rows(call).slice(1, 5).map((row) => row.replace(/^\w+ /, ""))).toEqual([
-      "| 0.001 | typed in the formula",
-      "| left out | ",
-      "| left out | ",
-      "| 25 g | typed in the formula",
-    ]);
+    expect(
+      rows(call)
+        .slice(1, 5)
+        .map((row) => row.replace(/^\w+ /, "")),
+    ).toEqual(["| 0.001 | typed in the formula", "| left out | ", "| left out | ", "| 25 g | typed in the formula"]);
   });
 
   test("gives the whole message of what is wrong and marks the argument it names", async () => {

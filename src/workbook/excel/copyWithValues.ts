@@ -48,11 +48,13 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
     throw thrown;
   });
   await lookAtTyped();
+  // What stands on a very large copy is looked at before, for a look that fails afterwards would leave everything in doubt.
+  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extent);
   attempt.finishing = true;
   copy.namesNow = [wanted.copyName, wanted.name];
   beside.worksheet.load("name");
   const strangers = askForStrangers(context, attempt);
-  const held = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
+  const held = large === undefined ? askForHeld(copy.worksheet) : () => large;
   // Only now may the copy say that it holds values. The marks go last: a sheet without one is whole.
   copy.worksheet.name = wanted.name;
   takeMark(copy.worksheet, copy.mark);
@@ -60,7 +62,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   await context.sync();
   await unmarkDuplicates(attempt, strangers());
   return [
-    { name: wanted.name, held: held?.() ?? (await readHeld(context, copy.worksheet, expected.extent)) },
+    { name: wanted.name, held: held() },
     { name: beside.worksheet.name, held: new Map() },
   ];
 }

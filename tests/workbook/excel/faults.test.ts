@@ -5,7 +5,7 @@ import { brokenPromises, faultCases, faultTable, KINDS } from "./faults/faultTab
 import { OPERATIONS } from "./faults/operations";
 
 // Some 2,400 runs of an operation take half a minute where many processes share a processor.
-jest.setTimeout(120_000);
+jest.setTimeout(300_000);
 
 const host = new ExcelHost();
 loadClientLibrary(host);

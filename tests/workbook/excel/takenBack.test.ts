@@ -5,6 +5,7 @@ import {
   formulaMayStand,
   hostBusy,
   keptForItsChanges,
+  nameJustTaken,
   newerStands,
   notPutBack,
   removedMeanwhile,
@@ -13,6 +14,7 @@ import {
 } from "../../../src/problems/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
+import type { CopyMade, RangeReading } from "../../../src/workbook/Workbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
 import { contractFormulas } from "../contractFormulas";
@@ -198,6 +200,59 @@ describe("a copy under way", () => {
     expect(seen.at(-1)).toEqual(["Sheet1", "Unfinished copy of Sheet1", "Record"]);
     expect(seen.flat().filter((name) => name === "Sheet1 values")).toEqual([]);
     expect(await workbook.sheetNames()).toEqual(["Sheet1", "Sheet1 values", "Record"]);
+  });
+});
+
+describe("a copy of a sheet too large for one answer", () => {
+  const read = (): Promise<RangeReading> => workbook.readUsed("Sheet1");
+  const copy = async (reading: RangeReading): Promise<CopyMade> =>
+    workbook.copyWithValues("Sheet1", {
+      name: "Shared",
+      read: reading,
+      areas: [{ range: "B2", values: [[2]] }],
+      beside: { ...plan, name: "Record" },
+    });
+  beforeEach(() => {
+    const sheet = host.book.sheet("Sheet1");
+    // Few cells, far apart: what counts is the area around them.
+    for (const [row, column] of [[0, 0], [5000, 3], [6999, 2]] as const) sheet.write(row, column, 1); // prettier-ignore
+    host.type("Sheet1", "B2", "=1+1");
+  });
+
+  test("is made, compared with what was read, and looked at again when it is finished", async () => {
+    expect(await copy(await read())).toEqual({ copy: "Shared", beside: "Record", touched: false });
+    const before = await read();
+    host.type("Sheet1", "D5001", "changed");
+    await expect(copy({ ...before })).rejects.toThrow(nameJustTaken);
+    host.book.remove(host.book.sheet("Shared"));
+    host.book.remove(host.book.sheet("Record"));
+    await expect(copy(before)).rejects.toThrow(changedWhileCopied("Sheet1"));
+    expect(await workbook.sheetNames()).toEqual(["Sheet1"]);
+  });
+
+  test("is known to be finished when only the last answer was lost", async () => {
+    const reading = await read();
+    const requests: number[] = [];
+    host.startCounting((requestsBefore) => requests.push(requestsBefore));
+    await copy(reading);
+    host.book.sheets.slice(1).forEach((sheet) => host.book.remove(sheet));
+    host.startCounting(() => undefined);
+    host.faults.plan({ code: "ServiceNotAvailable", after: requests.length - 1, answerLost: true, forGood: false });
+    expect(await copy(reading)).toEqual({ copy: "Shared", beside: "Record", touched: false });
+  });
+
+  test.each([
+    ["taken away when it cannot be finished", undefined, ["Sheet1"]],
+    ["kept when somebody has typed between its cells", "B6000", ["Sheet1", "Unfinished copy of Sheet1"]],
+    ["kept when somebody has typed below its cells", "A9000", ["Sheet1", "Unfinished copy of Sheet1"]],
+  ])("is %s", async (_what, cell, left) => {
+    const reading = await read();
+    host.startCounting((requestsBefore) => {
+      if (cell !== undefined && requestsBefore === 5) host.type("Unfinished copy of Sheet1", cell, 65.2);
+    });
+    busyAt(5);
+    await expect(copy(reading)).rejects.toThrow(hostBusy);
+    expect(await workbook.sheetNames()).toEqual(left);
   });
 });
 

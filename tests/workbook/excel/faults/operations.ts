@@ -11,6 +11,7 @@ import {
   renamesAndTypes,
   renamesMine,
   takesName,
+  typesAgainLater,
   typesInto,
   typesIntoMine,
   unmarks,
@@ -117,7 +118,7 @@ export const OPERATIONS: readonly Operation[] = [
   {
     title: "put a formula into a cell",
     actsFrom: 1,
-    rivals: [typesIntoMine("D4"), goesOnTyping("D4", 2), goesOnTyping("D4", 3), renamesMine],
+    rivals: [typesIntoMine("D4"), goesOnTyping("D4", 2), goesOnTyping("D4", 3), typesAgainLater("D4"), renamesMine],
     async run(workbook) {
       await workbook.writeFormula({ sheet: "Mine", cell: "D4" }, FORMULA);
       return { names: [], said: "" };

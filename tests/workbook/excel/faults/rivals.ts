@@ -89,6 +89,17 @@ export const goesOnTyping = (cell: string, times: number): Rival => ({
   },
 });
 
+/** Types into a cell of the user's own sheet, and once more two requests later. */
+export const typesAgainLater = (cell: string): Rival => ({
+  title: `${cell} of the user's sheet is typed into, and again two requests later`,
+  act: (scene) => {
+    const [first] = scene.typed;
+    if (first !== undefined && scene.requestsBefore < first.before + 2) return false;
+    scene.type(scene.host.book.sheet("Mine"), cell);
+    return first !== undefined;
+  },
+});
+
 export const renamesMine: Rival = {
   title: "the user's sheet is renamed",
   act: (scene) => {

@@ -560,12 +560,12 @@ export const workbookContract: readonly ContractPromise[] = [
   {
     title: "copyWithValues(sheet, wanted) refuses a sheet on which something else stands than was read, and makes none",
     async check({ workbook, type, settled }) {
-      const sheet = await workbook.addSheet(plan("Changed", [at("A1", 3)]));
+      const sheet = await workbook.addSheet(plan("Changed meanwhile", [at("A1", 3)]));
       const before = await workbook.sheetNames();
       const read = await workbook.readUsed(sheet);
       await type(sheet, "C4", 4);
       await settled();
-      const copying = workbook.copyWithValues(sheet, { name: "Changed copy", read, areas: [], beside: plan("Changed record") });
+      const copying = workbook.copyWithValues(sheet, { name: "Changed meanwhile, copy", read, areas: [], beside: plan("Changed meanwhile, record") });
       await expect(copying).rejects.toThrow(changedWhileCopied(sheet));
       expect(await workbook.sheetNames()).toEqual(before);
     },

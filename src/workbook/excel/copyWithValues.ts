@@ -39,7 +39,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   const copy = await beginCopy(context, sheet, wanted, attempt);
   const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
-  const lookAtTyped = (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
+  const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
   await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
     // Where the answer was lost, so is what stood there.
     await lookAtTyped().catch((problem: unknown) => {

@@ -105,6 +105,7 @@ export const OPERATIONS: readonly Operation[] = [
     wrong({ host, typed }, { names: [copy = "", record = ""], said }) {
       const [shared, recorded] = [host.book.find(copy), host.book.find(record)];
       if (shared === undefined || recorded === undefined) return "no copy or no record of that name";
+      if (shared.name.startsWith("Unfinished")) return "the copy still says that it is unfinished";
       if (isLive(shared)) return "a formula stayed";
       const isAsMade =
         shared.value(1, 1) === 0.7 &&

@@ -1,16 +1,21 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
+import { holdsTheSame } from "../holdsTheSame";
+import { readTwice } from "../readTwice";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
   type CellLook,
+  type CopyMade,
   type CopyWithValues,
   type InputsReading,
   type RangeReading,
+  type Removal,
+  type SettledReading,
   type UnfinishedSheet,
   type WantedCells,
   type Workbook,
@@ -81,8 +86,7 @@ export class GridWorkbook implements Workbook {
   async readUsed(sheet: string): Promise<RangeReading> {
     const found = this.sheetNamed(sheet);
     await this.engine.settled();
-    const area = usedArea(this.engine, found);
-    return area === undefined ? { sheet: found.getSheetName(), range: "", rows: [] } : this.reading(found, area);
+    return this.readingOfAll(found);
   }
 
   async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
@@ -100,8 +104,16 @@ export class GridWorkbook implements Workbook {
     return addGridSheet(this.engine, plan);
   }
 
-  async copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
-    await copyGridSheet(this.engine, this.sheetNamed(sheet), wanted);
+  readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {
+    return readTwice(this, sheet, asShown);
+  }
+
+  async copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
+    const original = this.sheetNamed(sheet);
+    await copyGridSheet(this.engine, original, wanted, () => {
+      if (!holdsTheSame(wanted.read, this.readingOfAll(original))) throw new WorkbookProblem(changedWhileCopied(sheet));
+    });
+    return { copy: wanted.name, beside: wanted.beside.name, touched: false };
   }
 
   /** The grid always answers, so nothing is ever left that could not be taken away. */
@@ -109,8 +121,8 @@ export class GridWorkbook implements Workbook {
     return [];
   }
 
-  async removeUnfinished(): Promise<boolean> {
-    return false;
+  async removeUnfinished(): Promise<Removal> {
+    return "gone";
   }
 
   private selected(): CellAddress {
@@ -123,6 +135,11 @@ export class GridWorkbook implements Workbook {
     const sheet = this.engine.book.getSheets().find((candidate) => candidate.getSheetName().toLowerCase() === name.toLowerCase());
     if (sheet === undefined) throw new WorkbookProblem(noSuchSheet(name));
     return sheet;
+  }
+
+  private readingOfAll(sheet: FWorksheet): RangeReading {
+    const area = usedArea(this.engine, sheet);
+    return area === undefined ? { sheet: sheet.getSheetName(), range: "", rows: [] } : this.reading(sheet, area);
   }
 
   private reading(sheet: FWorksheet, area: CellArea): RangeReading {

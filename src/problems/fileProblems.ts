@@ -35,7 +35,8 @@ export const tooMuchInFile = `This file unpacks to more than a workbook can hold
 
 export const tooManyCells = (most: number): string => `This workbook holds more than ${plainNumber(most)} filled cells. ${CHOOSE_LESS}`;
 
-export const tooManySheets = (sheets: number, most: number): string => `This workbook has ${plainNumber(sheets)} sheets; ${plainNumber(most)} can be opened here. ${CHOOSE_LESS}`;
+export const tooManySheets = (sheets: number, most: number): string =>
+  `This workbook has ${plainNumber(sheets)} sheets; ${plainNumber(most)} can be opened here. ${CHOOSE_LESS}`;
 
 export const textOfFileTooLong = (what: "text" | "cell formula", length: number, most: number): string =>
   `This workbook holds a ${what} of ${plainNumber(length)} characters; a cell can hold ${plainNumber(most)}. ${CHOOSE_LESS}`;
@@ -60,7 +61,10 @@ const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> 
   pivot: ["pivot table, kept as plain cells", "pivot tables, kept as plain cells"],
   conditional: ["rule for colouring cells by their values", "rules for colouring cells by their values"],
   link: ["link, of which the text is kept", "links, of which the text is kept"],
-  outside: ["cell formula that reads another workbook, kept as the value it had", "cell formulas that read other workbooks, kept as the values they had"],
+  outside: [
+    "cell formula that reads another workbook, kept as the value it had",
+    "cell formulas that read other workbooks, kept as the values they had",
+  ],
   dataTable: ["cell of a what-if data table, kept as the value it had", "cells of what-if data tables, kept as the values they had"],
   structured: [
     "cell formula that names a table in a way not known here, kept as the value it had",
@@ -70,6 +74,7 @@ const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> 
     "cell formula that is filled from another one the file does not have, kept as the value it had",
     "cell formulas that are filled from others the file does not have, kept as the values they had",
   ],
+  merged: ["area of merged cells too large to be kept merged", "areas of merged cells too large to be kept merged"],
   rich: ["text with several looks in one cell, shown in one", "texts with several looks in one cell, shown in one"],
   entryRule: ["rule for entries of a kind not known here, kept as its prompt", "rules for entries of kinds not known here, kept as their prompts"],
   hiddenSheet: ["hidden sheet, shown here", "hidden sheets, shown here"],
@@ -90,7 +95,8 @@ export function notShown(thing: string, count: number, sheets: readonly string[]
   return `${plainNumber(count)} ${count === 1 ? one : several}${sheets.length === 0 ? "" : ` (${sheets.join(", ")})`}`;
 }
 
-export const datesMoved = "This file counts days from 1904; its dates were counted anew from 1900, as everywhere else. Look at plain numbers that stand for days.";
+export const datesMoved =
+  "This file counts days from 1904; its dates were counted anew from 1900, as everywhere else. Look at plain numbers that stand for days.";
 
 export const coveredValues = (count: number, first: string): string =>
   `${plainNumber(count)} ${count === 1 ? "cell holds a value" : "cells hold values"} under merged cells, where nobody sees them; sums count them all the same. The first is ${first}.`;

@@ -1,4 +1,4 @@
-import { tokenize, tokenTypes } from "@borgar/fx";
+import { tokenize, tokenTypes, type Token } from "@borgar/fx";
 import { columnOf, COLUMNS_OF_A_SHEET, lettersOf, ROWS_OF_A_SHEET } from "./cellArea";
 
 /** How far a cell formula moves; down and to the right are positive. */
@@ -17,11 +17,20 @@ const NO_SUCH_CELL = "#REF!";
  */
 export function slideFormula(formula: string, by: Slide, names: ReadonlySet<string>): string {
   const hasSign = formula.startsWith("=");
-  const slid = tokenize(hasSign ? formula : `=${formula}`)
-    .map(({ type, value }) => (type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM ? slideReference(value, by, names) : value))
+  const tokens = tokenize(hasSign ? formula : `=${formula}`);
+  const slid = tokens
+    .map(({ type, value }, index) =>
+      isReference(type) && !isFirstSheet(tokens.slice(index + 1, index + 3)) ? slideReference(value, by, names) : value,
+    )
     .join("");
   return hasSign ? slid : slid.slice(1);
 }
+
+const isReference = (type: string): boolean => type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM;
+
+/** True for the first of several sheets where its name reads like a cell, by what follows it: Run1 in Run1:Run3!A1. */
+const isFirstSheet = ([colon, last]: readonly Token[]): boolean =>
+  colon?.value === ":" && last !== undefined && isReference(last.type) && last.value.includes("!");
 
 function slideReference(reference: string, by: Slide, names: ReadonlySet<string>): string {
   // What stands behind the sheet's name holds no "!" itself.

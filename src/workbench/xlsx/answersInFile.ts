@@ -42,4 +42,5 @@ function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellR
   return (content ?? "") === (value ?? "");
 }
 
-const shown = (value: CellContent): string => (typeof value === "number" ? plainNumber(value) : value === null || value === "" ? "blank" : String(value));
+const shown = (value: CellContent): string =>
+  typeof value === "number" ? plainNumber(value) : value === null || value === "" ? "blank" : String(value);

@@ -96,8 +96,11 @@ function valueOf(cell: CellReading): CellValue {
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
   error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? escaped(value) : value;
 
-/** Text that reads as the number of a character, such as "_x0041_", would come back as the character (ECMA-376 Part 1, 22.9.2.19). */
-const escaped = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_");
+/**
+ * Text that reads as the number of a character, such as "_x0041_", would come back as the character, and a carriage return as a line
+ * feed (ECMA-376 Part 1, 22.9.2.19; XML 1.0, 2.11).
+ */
+const escaped = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_").replace(/\r/g, "_x000D_");
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
   for (const { rule } of sheet.getDataValidations()) {

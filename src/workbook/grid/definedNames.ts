@@ -1,5 +1,5 @@
 import { generateRandomId } from "@univerjs/core";
-import { RemoveDefinedNameMutation, SetDefinedNameMutation } from "@univerjs/engine-formula";
+import { IDefinedNamesService, RemoveDefinedNameMutation, SetDefinedNameMutation, type IDefinedNamesServiceParam } from "@univerjs/engine-formula";
 import type { GridEngine } from "./GridEngine";
 
 /** A name for cells, a value or a formula. */
@@ -21,7 +21,7 @@ const EVERYWHERE = "AllDefaultWorkbook";
 export function replaceNames(engine: GridEngine, names: readonly GridName[]): void {
   const unitId = engine.book.getId();
   const change = (command: string, params: object): unknown => engine.api.syncExecuteCommand(command, { unitId, ...params });
-  for (const name of engine.book.getDefinedNames()) change(RemoveDefinedNameMutation.id, { id: name.toBuilder().build().id });
+  for (const { id } of known(engine)) change(RemoveDefinedNameMutation.id, { id });
   for (const { name, refersTo, sheet } of names) {
     const localSheetId = sheet === undefined ? EVERYWHERE : engine.book.getSheetByName(sheet)?.getSheetId();
     if (localSheetId === undefined) continue;
@@ -30,10 +30,14 @@ export function replaceNames(engine: GridEngine, names: readonly GridName[]): vo
 }
 
 /** Every name, in the order in which they were given. */
-export function namesIn({ book }: GridEngine): GridName[] {
-  const sheets = new Map(book.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getSheetName()]));
-  return book.getDefinedNames().map((one) => {
-    const { name, formulaOrRefString, localSheetId = EVERYWHERE } = one.toBuilder().build();
-    return { name, refersTo: formulaOrRefString.replace(/^=/, ""), sheet: sheets.get(localSheetId) };
-  });
+export function namesIn(engine: GridEngine): GridName[] {
+  const sheets = new Map(engine.book.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getSheetName()]));
+  return known(engine).map(({ name, formulaOrRefString, localSheetId = EVERYWHERE }) => ({
+    name,
+    refersTo: formulaOrRefString.replace(/^=/, ""),
+    sheet: sheets.get(localSheetId),
+  }));
 }
+
+const known = ({ injector, book }: GridEngine): IDefinedNamesServiceParam[] =>
+  Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(book.getId()) ?? {});

@@ -16,11 +16,15 @@ export class FileParts {
   private constructor(
     private readonly content: Uint8Array<ArrayBuffer>,
     private readonly entries: ReadonlyMap<string, Entry>,
+    private readonly most: number,
   ) {}
 
-  /** @throws DamagedFile when the content is no zip archive that can be read */
-  static of(content: Uint8Array<ArrayBuffer>): FileParts {
-    return new FileParts(content, new Map(damagedWhere(() => readDirectory(content)).map((entry) => [keyOf(entry.name), entry])));
+  /**
+   * @param most bytes that all parts together may unpack to
+   * @throws DamagedFile when the content is no zip archive that can be read
+   */
+  static of(content: Uint8Array<ArrayBuffer>, most = MOST_BYTES): FileParts {
+    return new FileParts(content, new Map(damagedWhere(() => readDirectory(content)).map((entry) => [keyOf(entry.name), entry])), most);
   }
 
   has(name: string): boolean {
@@ -36,11 +40,13 @@ export class FileParts {
   async *pieces(name: string): AsyncGenerator<Uint8Array> {
     const entry = this.entries.get(keyOf(name));
     if (entry === undefined) return;
+    // What the file says of itself saves the work where it is true; what comes out is counted all the same.
+    if (this.unpacked + entry.unpacked > this.most) throw new WorkbookProblem(tooMuchInFile);
     let sum = 0;
     const data = damagedWhere(() => entry.dataIn(this.content));
     for await (const piece of unpack(data, entry.isDeflated)) {
       this.unpacked += piece.length;
-      if (this.unpacked > MOST_BYTES) throw new WorkbookProblem(tooMuchInFile);
+      if (this.unpacked > this.most) throw new WorkbookProblem(tooMuchInFile);
       sum = checksum(piece, sum);
       yield piece;
     }

@@ -3,6 +3,8 @@ export interface Entry {
   readonly name: string;
   readonly isDeflated: boolean;
   readonly checksum: number;
+  /** The bytes it unpacks to, by its own word. */
+  readonly unpacked: number;
   dataIn(content: Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer>;
 }
 
@@ -35,11 +37,12 @@ export function readDirectory(content: Uint8Array<ArrayBuffer>): Entry[] {
     if (method !== 0 && method !== DEFLATED) throw new Error(`method ${method}`);
     if ((view.getUint16(at + 8, true) & ENCRYPTED_BIT) !== 0) throw new Error("encrypted");
     const name = new TextDecoder().decode(content.subarray(at + ENTRY_BYTES, at + ENTRY_BYTES + nameBytes));
-    const { packed, start } = placeOf(view, at, at + ENTRY_BYTES + nameBytes, extraBytes);
+    const { unpacked, packed, start } = placeOf(view, at, at + ENTRY_BYTES + nameBytes, extraBytes);
     entries.push({
       name,
       isDeflated: method === DEFLATED,
       checksum: view.getUint32(at + 16, true),
+      unpacked,
       dataIn: (file) => dataAt(file, start, packed),
     });
     at += ENTRY_BYTES + nameBytes + extraBytes + commentBytes;
@@ -53,8 +56,8 @@ function endOfDirectory(view: DataView): number {
   throw new Error("no end of a zip archive");
 }
 
-/** Where a file's data begin and how long they are. */
-function placeOf(view: DataView, at: number, extra: number, extraBytes: number): { packed: number; start: number } {
+/** Where a file's data begin and how long they are, packed and not. */
+function placeOf(view: DataView, at: number, extra: number, extraBytes: number): { unpacked: number; packed: number; start: number } {
   // In this order; those that fit are left out of the extra field.
   const sizes = [24, 20, 42].map((offset) => view.getUint32(at + offset, true));
   for (let field = extra; field + 4 <= extra + extraBytes; field += 4 + view.getUint16(field + 2, true)) {
@@ -66,8 +69,8 @@ function placeOf(view: DataView, at: number, extra: number, extraBytes: number):
       value += LARGE_BYTES;
     });
   }
-  const [, packed = 0, start = 0] = sizes;
-  return { packed, start };
+  const [unpacked = 0, packed = 0, start = 0] = sizes;
+  return { unpacked, packed, start };
 }
 
 function dataAt(content: Uint8Array<ArrayBuffer>, start: number, packed: number): Uint8Array<ArrayBuffer> {

@@ -10,7 +10,7 @@ import { heldAs, movedTo1900, valueInFile, type ValueInFile } from "./cellValue"
 import { RuleInFile } from "./entryRules";
 import { arrayArea, FormulaReader, type FormulaSurroundings } from "./FormulaReader";
 import { showsDate } from "./numberFormats";
-import { TextGatherer, type SharedText } from "./sharedTexts";
+import { longer, TextGatherer, type SharedText } from "./sharedTexts";
 import type { CellLookInFile } from "./stylesPart";
 
 /** What was calculated by the program that saved the file. */
@@ -33,6 +33,9 @@ const COLUMNS = 26;
 /** So many blank cells with a look are kept; the looks of further ones are lost, and nothing else. */
 const MOST_BLANK_CELLS = 100_000;
 
+/** The engine remembers every merged cell one by one, and runs out of memory over a merged area as large as a sheet. */
+const MOST_MERGED_CELLS = 100_000;
+
 interface OpenCell {
   readonly row: number;
   readonly column: number;
@@ -54,6 +57,7 @@ export class SheetReader implements XmlReader {
   private frozen = { rows: 0, columns: 0 };
   private arrays: CellArea[] = [];
   private blankCells = 0;
+  private mergedCells = 0;
   private hasHidden = false;
   private end = { row: -1, column: -1 };
   private row = -1;
@@ -79,15 +83,15 @@ export class SheetReader implements XmlReader {
       this.frozen = { rows: Number(attributes.ySplit ?? 0), columns: Number(attributes.xSplit ?? 0) };
     else if (element === "dataValidation") this.rules.push(new RuleInFile(attributes));
     else if (/^formula[12]$/.test(element)) this.rules.at(-1)?.formulae.push("");
-    else this.notShown(element);
+    else this.notShown(element, attributes);
   };
 
   readonly text = (text: string): void => {
     if (this.cell === undefined) {
       const formulae = /^formula[12]$/.test(this.within) ? this.rules.at(-1)?.formulae : undefined;
-      if (formulae !== undefined) formulae[formulae.length - 1] += text;
-    } else if (this.within === "v") this.cell.value += text;
-    else if (this.within === "f" && this.cell.formula !== undefined) this.cell.formula.text += text;
+      if (formulae !== undefined) formulae[formulae.length - 1] = longer(formulae.at(-1) ?? "", text);
+    } else if (this.within === "v") this.cell.value = longer(this.cell.value, text);
+    else if (this.within === "f" && this.cell.formula !== undefined) this.cell.formula.text = longer(this.cell.formula.text, text);
     else this.inline.add(text);
   };
 
@@ -180,19 +184,26 @@ export class SheetReader implements XmlReader {
   private merge(ref: string): void {
     const area = cellArea(ref);
     if (area === undefined || area.rows * area.columns === 1) return;
+    this.mergedCells += area.rows * area.columns;
+    if (this.mergedCells > MOST_MERGED_CELLS) {
+      this.mergedCells -= area.rows * area.columns;
+      return this.around.findings.add("merged", this.name);
+    }
     const [endRow, endColumn] = [area.row + area.rows - 1, area.column + area.columns - 1];
     this.merged.push({ startRow: area.row, startColumn: area.column, endRow, endColumn });
     this.end = { row: Math.max(this.end.row, endRow), column: Math.max(this.end.column, endColumn) };
   }
 
-  private notShown(element: string): void {
+  private notShown(element: string, { sheet }: Attributes): void {
     const thing = NOT_SHOWN[element];
-    if (thing !== undefined) this.around.findings.add(thing, this.name);
+    const isInForce = thing !== "protection" || isOn(sheet);
+    if (thing !== undefined && isInForce) this.around.findings.add(thing, this.name);
   }
 }
 
 /** Programs write rules in any order; from the first column down is one that every program's files can be brought into. */
-const placeOf = ({ ranges: [first] }: IDataValidationRule): number => (first === undefined ? 0 : first.startColumn * ROWS_OF_A_SHEET + first.startRow);
+const placeOf = ({ ranges: [first] }: IDataValidationRule): number =>
+  first === undefined ? 0 : first.startColumn * ROWS_OF_A_SHEET + first.startRow;
 
 const NOT_SHOWN: Readonly<Record<string, string>> = {
   conditionalFormatting: "conditional",

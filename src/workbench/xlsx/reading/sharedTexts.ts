@@ -1,4 +1,4 @@
-import { textOfFileTooLong } from "../../../problems/fileProblems";
+import { textOfFileTooLong, tooMuchInFile } from "../../../problems/fileProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { FileParts } from "../parts/FileParts";
 import { readXml } from "../parts/readXml";
@@ -19,6 +19,15 @@ export function textHeld(text: string): string {
   return text.replace(/_x([0-9A-F]{4})_/gi, (_all, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }
 
+/** Every character may stand as its number, which takes seven. */
+const LONGEST_WRITTEN = LONGEST_TEXT * "_x0000_".length;
+
+/** A text with more behind it. @throws WorkbookProblem while it is being gathered, so that no file makes it longer than memory */
+export function longer(text: string, more: string): string {
+  if (text.length + more.length > LONGEST_WRITTEN) throw new WorkbookProblem(tooMuchInFile);
+  return text + more;
+}
+
 /** Gathers one text out of the elements it is made of: runs, each with a text; how it is pronounced is left out. */
 export class TextGatherer {
   private text = "";
@@ -33,7 +42,7 @@ export class TextGatherer {
   }
 
   add(text: string): void {
-    if (this.isText) this.text += text;
+    if (this.isText) this.text = longer(this.text, text);
   }
 
   close(element: string): void {

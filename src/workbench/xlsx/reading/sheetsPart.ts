@@ -28,7 +28,16 @@ const THINGS: Readonly<Record<string, string>> = {
 };
 
 /** Looks, settings of printers, and what the drawing of a comment's box is for: nothing that anybody would miss. */
-const SILENT: readonly string[] = ["printerSettings", "vmlDrawing", "threadedComment", "hyperlink", "drawing", "table", "sheetMetadata", "customProperty"];
+const SILENT: readonly string[] = [
+  "printerSettings",
+  "vmlDrawing",
+  "threadedComment",
+  "hyperlink",
+  "drawing",
+  "table",
+  "sheetMetadata",
+  "customProperty",
+];
 
 /** Says what a sheet has beside its cells, and gives its tables. */
 export async function besideCells(parts: FileParts, { name, part }: SheetEntry, findings: Findings): Promise<Table[]> {

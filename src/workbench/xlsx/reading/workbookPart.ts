@@ -1,6 +1,7 @@
 import { readXml } from "../parts/readXml";
 import { relationshipsOf } from "../parts/relationships";
 import type { FileParts } from "../parts/FileParts";
+import { longer } from "./sharedTexts";
 import type { Findings } from "./Findings";
 
 export interface SheetEntry {
@@ -43,7 +44,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
         listed.push({ name: attributes.name ?? "", id: attributes.id ?? "" });
         if (attributes.state !== undefined && attributes.state !== "visible") findings.add("hiddenSheet", attributes.name ?? "");
       } else if (element === "workbookPr") from1904 = TRUE.test(attributes.date1904 ?? "");
-      else if (element === "workbookProtection") findings.add("protection", "");
+      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some((lock) => TRUE.test(lock ?? "")))
+        findings.add("protection", "");
       else if (element === "definedName") {
         isInName = true;
         const { name = "", localSheetId } = attributes;
@@ -52,7 +54,7 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
     },
     text: (text) => {
       const last = names.at(-1);
-      if (isInName && last !== undefined) last.refersTo += text;
+      if (isInName && last !== undefined) last.refersTo = longer(last.refersTo, text);
     },
     close: (element) => {
       if (element === "definedName") isInName = false;

@@ -1,5 +1,5 @@
 // Sentences about workbook files: what was chosen instead of one, what is too much, and what of one is not shown.
-import { plainNumber, quoted } from "./quoted";
+import { counted, plainNumber, quoted } from "./quoted";
 
 export const notAWorkbookFile = "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.";
 
@@ -108,3 +108,33 @@ export const answersDiffer = (count: number, first: string, inFile: string, here
 };
 
 export const dayOrChance = "This workbook holds functions of the day or of chance (TODAY, NOW, RAND), so some of these may rightly differ.";
+
+// What was typed and not saved as a file.
+
+export const unsavedBefore = (what: string): string =>
+  `Something was typed since the last save. Opening ${what} puts its sheets in place of all that are open here.`;
+
+export const keptUnsaved = (what: string): string => `${what} was not opened; the sheets stay as they are.`;
+
+export const copyKept = (time: string): string => `Not saved as a file yet. A copy from ${time} is kept in this browser.`;
+
+/** @param lastTime of the copy before; "" where there is none */
+export const copyNotKept = (lastTime: string): string =>
+  `No copy could be kept: this browser's storage is full. ${lastTime === "" ? "" : `The last copy is from ${lastTime}. `}Save the workbook as a file.`;
+
+export const nothingKeptHere = "This browser keeps no copy of what is not saved, as in some private windows. Save the workbook as a file.";
+
+export const copyOffered = (when: string, sheets: readonly string[]): string => {
+  const [first = "", ...others] = sheets;
+  const rest = others.length === 0 ? "" : ` and ${counted(others.length, "more sheet")}`;
+  return `A copy of sheets that were not saved as a file was kept in this browser on ${when}: ${quoted(first)}${rest}. Opening it puts them in place of the sheets shown now.`;
+};
+
+export const copyGoes = (when: string): string => `The copy from ${when} was not saved as a file, and cannot be brought back once it is removed.`;
+
+export const copyOpened = (when: string): string => `Opened the copy from ${when}. Save it as a file to keep it.`;
+
+export const copyNotOpened = "The copy could not be opened, so nothing was changed. It stays in this browser; try again after reloading the page.";
+
+export const saveOutOfReach =
+  "The part of this page that reads and writes files could not be fetched. Start its server again at the same address, or go online, and try again.";

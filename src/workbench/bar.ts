@@ -1,5 +1,6 @@
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
+import { WorkbookProblem } from "../workbook/Workbook";
 import { typedContent } from "./typedContent";
 import type { SavedContent } from "./unsaved/SavedContent";
 import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
@@ -37,7 +38,11 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
   const told = (action: () => Promise<string>): void => {
     action().then(
       (done) => say(done),
-      (problem: unknown) => say(problem instanceof Error ? problem.message : String(problem), "problem"),
+      (problem: unknown) => {
+        say(problem instanceof Error ? problem.message : String(problem), "problem");
+        // What has no sentence of its own is a defect, and its place is worth knowing.
+        if (!(problem instanceof WorkbookProblem)) console.error(problem);
+      },
     );
   };
   const save = async (): Promise<string> => {
@@ -84,7 +89,7 @@ export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"),
     await fileLibrary();
     return { openXlsx, saveXlsx };
   } catch {
-    throw new Error(saveOutOfReach);
+    throw new WorkbookProblem(saveOutOfReach);
   }
 }
 

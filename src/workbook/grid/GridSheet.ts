@@ -1,7 +1,7 @@
 import { generateRandomId, type IDataValidationRule, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../SheetPlan";
-import { replaceNames, type GridName } from "./definedNames";
+import { namesIn, replaceNames, type GridName } from "./definedNames";
 import type { GridEngine } from "./GridEngine";
 import { dataValidation } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
@@ -32,19 +32,21 @@ export function insertGridSheet(engine: GridEngine, { name, data, rules }: GridS
 /** Puts the sheets and names in place of all that are open and calculates them. Where that fails, what was open stays. */
 export async function replaceSheets(engine: GridEngine, sheets: readonly GridSheet[], names: readonly GridName[] = []): Promise<void> {
   const before = engine.book.getSheets().map((sheet) => ({ sheet, name: sheet.getSheetName() }));
+  const namesBefore = namesIn(engine);
   const added: FWorksheet[] = [];
   try {
     // A workbook is never without a sheet, so the old ones stay, under names that nobody gives, until the new ones are in.
     before.forEach(({ sheet }) => sheet.setName(generateRandomId()));
     for (const sheet of sheets) added.push(insertGridSheet(engine, sheet));
+    replaceNames(engine, names);
   } catch (problem) {
     added.forEach((sheet) => engine.book.deleteSheet(sheet));
     before.forEach(({ sheet, name }) => sheet.setName(name));
+    replaceNames(engine, namesBefore);
     throw problem;
   }
   if (added[0] !== undefined) engine.book.setActiveSheet(added[0]);
   before.forEach(({ sheet }) => engine.book.deleteSheet(sheet));
-  replaceNames(engine, names);
   // A formula may name a sheet that came after its own.
   engine.api.getFormula().executeCalculation();
   await engine.settled();

@@ -21,7 +21,8 @@ const EVERYWHERE = "AllDefaultWorkbook";
 export function replaceNames(engine: GridEngine, names: readonly GridName[]): void {
   const unitId = engine.book.getId();
   const change = (command: string, params: object): unknown => engine.api.syncExecuteCommand(command, { unitId, ...params });
-  for (const { id } of known(engine)) change(RemoveDefinedNameMutation.id, { id });
+  // The page's list of names wants to be told the name besides its id.
+  for (const known of namesHeld(engine)) change(RemoveDefinedNameMutation.id, known);
   for (const { name, refersTo, sheet } of names) {
     const localSheetId = sheet === undefined ? EVERYWHERE : engine.book.getSheetByName(sheet)?.getSheetId();
     if (localSheetId === undefined) continue;
@@ -32,12 +33,12 @@ export function replaceNames(engine: GridEngine, names: readonly GridName[]): vo
 /** Every name, in the order in which they were given. */
 export function namesIn(engine: GridEngine): GridName[] {
   const sheets = new Map(engine.book.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getSheetName()]));
-  return known(engine).map(({ name, formulaOrRefString, localSheetId = EVERYWHERE }) => ({
+  return namesHeld(engine).map(({ name, formulaOrRefString, localSheetId = EVERYWHERE }) => ({
     name,
     refersTo: formulaOrRefString.replace(/^=/, ""),
     sheet: sheets.get(localSheetId),
   }));
 }
 
-const known = ({ injector, book }: GridEngine): IDefinedNamesServiceParam[] =>
+const namesHeld = ({ injector, book }: GridEngine): IDefinedNamesServiceParam[] =>
   Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(book.getId()) ?? {});

@@ -99,7 +99,9 @@ test("a copy is removed for good only when that is said twice, and saving as a f
   await keptNow();
   await reload(local.page);
   await offer(local.page).getByRole("button", { name: "Throw the copy away" }).click();
-  await offer(local.page).getByText(/cannot be brought back once it is removed/).waitFor();
+  await offer(local.page)
+    .getByText(/cannot be brought back once it is removed/)
+    .waitFor();
   await offer(local.page).getByRole("button", { name: "Keep the copy" }).click();
   await offer(local.page).getByRole("button", { name: "Throw the copy away" }).click();
   await offer(local.page).getByRole("button", { name: "Remove it for good" }).click();
@@ -125,6 +127,7 @@ test("storage that is full is said, with what to do", async () => {
 
 test("saving works when the server has gone, and so does opening", async () => {
   await reload(local.page);
+  await local.page.frameLocator("#pane").getByRole("tab").first().waitFor();
   await local.page.waitForLoadState("networkidle");
   local.stopServing();
   await local.type("J3", "typed without a server");

@@ -1,6 +1,9 @@
 // Files written by hand, each for one thing that programs write in more than one way.
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
 import { saveXlsx } from "../../../src/workbench/xlsx/saveXlsx";
+import { namesIn } from "../../../src/workbook/grid/definedNames";
+import { replaceSheets } from "../../../src/workbook/grid/GridSheet";
+import { heldSheets } from "../../../src/workbook/grid/heldSheets";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 import { packageOf, zipOf } from "./packageOf";
@@ -164,6 +167,52 @@ test("a package with prefixes, backslashes, another folder, two-byte letters and
   });
   expect(await openXlsx(open.engine, content)).toEqual([]);
   expect(await values("A1:B1")).toEqual(["Hütte", 5]);
+});
+
+test("parts of every other kind are told: pivot tables, macros, controls, small charts in cells, drawings, and kinds that nobody here knows", async () => {
+  const type = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
+  const related = (...kinds: readonly string[]): string =>
+    `<Relationships>${kinds.map((kind, index) => `<Relationship Id="r${index}" Type="${type}${kind}" Target="../x/${kind}.xml"/>`).join("")}</Relationships>`;
+  const xml = `<worksheet><sheetData><row><c><v>1</v></c></row></sheetData><extLst><ext><x14:sparklineGroups xmlns:x14="s"><x14:sparklineGroup/></x14:sparklineGroups><x14:conditionalFormatting/></ext></extLst></worksheet>`;
+  const after = `<definedNames>${name("far", "[1]Sheet1!$A$1")}</definedNames>`;
+  const further = {
+    "xl/worksheets/_rels/sheet1.xml.rels": related("pivotTable", "ctrlProp", "slicer", "drawing", "printerSettings", "threadedComment", "vmlDrawing"),
+    "xl/x/_rels/drawing.xml.rels": related("chartEx", "image"),
+  };
+  expect(await opened(xml, { after, further })).toEqual([
+    "1 chart (Kiln)",
+    "1 picture (Kiln)",
+    "1 pivot table, kept as plain cells (Kiln)",
+    "1 button or other control (Kiln)",
+    "1 other part (Kiln)",
+    "1 group of small charts in cells (Kiln)",
+    "1 rule for colouring cells by their values (Kiln)",
+    "1 defined name that stands for something not known here, left out",
+  ]);
+});
+
+test("what is held can be put into another workbook: values, formulas, looks, rules, merged cells and names", async () => {
+  const after = `<definedNames>${name("rate", "1.5")}</definedNames>`;
+  const xml = `<worksheet><sheetViews><sheetView><pane xSplit="1" ySplit="2" state="frozen"/></sheetView></sheetViews><sheetData><row r="1" ht="30"><c r="A1" s="1"><v>0.5</v></c><c r="B1"><f>A1*rate</f></c></row></sheetData><mergeCells><mergeCell ref="A3:B3"/></mergeCells><dataValidations><dataValidation type="decimal" sqref="A1" promptTitle="Share" prompt="From 0 to 1."><formula1>0</formula1><formula2>1</formula2></dataValidation></dataValidations></worksheet>`;
+  const styles = `<styleSheet><fonts><font/><font><b/></font></fonts><cellXfs><xf/><xf fontId="1" numFmtId="9"/></cellXfs></styleSheet>`;
+  await opened(xml, { after, further: { "xl/styles.xml": styles } });
+  const other = await openHeadlessWorkbook();
+  const copy = structuredClone({ sheets: heldSheets(open.engine), names: namesIn(open.engine) });
+  // The workbook that it was taken from can take it back as well.
+  for (const { engine, workbook } of [other, open]) {
+    await replaceSheets(engine, copy.sheets, copy.names);
+    const [row] = (await workbook.read(sheet, "A1:B1")).rows;
+    expect(row?.map(({ value, shown, formula }) => [value, shown, formula])).toEqual([
+      [0.5, "50%", ""],
+      [0.75, "0.75", "=A1*rate"],
+    ]);
+    const there = engine.book.getSheetByName(sheet);
+    expect(there?.getRange("A1").getCellStyleData()?.bl).toBe(1);
+    expect([there?.getFrozenRows(), there?.getFrozenColumns(), there?.getRowHeight(0)]).toEqual([2, 1, 40]);
+    expect(there?.getMergedRanges().map((range) => range.getA1Notation())).toEqual(["A3:B3"]);
+    expect(there?.getDataValidations().map(({ rule }) => [rule.prompt, rule.formula1, rule.formula2])).toEqual([["From 0 to 1.", "0", "1"]]);
+  }
+  other.close();
 });
 
 test("a sheet that the grid refuses leaves everything that was open, under its own names", async () => {

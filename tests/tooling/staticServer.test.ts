@@ -153,7 +153,7 @@ test.each([
 ])("%s --help says what it does and names every option", (script, command, option) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, [script, "--help"], { cwd: ROOT, encoding: "utf8" });
   expect([status, stderr]).toEqual([0, ""]);
-  expect(stdout.startsWith(`${command}`)).toBe(true);
+  expect(stdout.startsWith(command)).toBe(true);
   expect(stdout).toContain(`${option} <number>`);
   expect(stdout).toContain("--help");
 });

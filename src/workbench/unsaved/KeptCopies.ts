@@ -40,24 +40,24 @@ export class KeptCopies {
     await this.change((store) => store.delete(id));
   }
 
-  /** True where this window has one. */
-  async hasOwn(): Promise<boolean> {
-    return (await answerOf(this.database.transaction(STORE).objectStore(STORE).count(this.id))) > 0;
-  }
-
   /** Those whose windows are gone, the latest first. */
   async leftBehind(): Promise<KeptCopy[]> {
     const all = await answerOf(this.database.transaction(STORE).objectStore(STORE).getAll() as IDBRequest<KeptCopy[]>);
-    const open = new Set((await navigator.locks?.query())?.held?.map(({ name }) => name));
+    const held = this.knowsOpenWindows ? (await navigator.locks.query()).held : undefined;
+    const open = new Set(held?.map(({ name }) => name));
     return all.filter(({ id }) => id !== this.id && !open.has(lockOf(id))).sort((one, other) => other.at - one.at);
+  }
+
+  /** False where a page is not trusted with locks, as on a host without https: whose window is gone cannot be told there. */
+  get knowsOpenWindows(): boolean {
+    return (navigator as { readonly locks?: LockManager }).locks !== undefined;
   }
 
   /** Held for as long as the window lives, and let go of by the browser when it is closed, reloaded or has crashed. */
   private holdOwn(): Promise<void> {
     return new Promise((resolve) => {
-      const { locks } = navigator as { readonly locks?: LockManager };
-      if (locks === undefined) return resolve();
-      void locks.request(lockOf(this.id), () => {
+      if (!this.knowsOpenWindows) return resolve();
+      void navigator.locks.request(lockOf(this.id), () => {
         resolve();
         return new Promise(() => undefined);
       });

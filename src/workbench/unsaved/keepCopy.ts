@@ -8,8 +8,8 @@ import type { KeptCopies } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";
 
 export interface CopyKeeper {
-  /** Keeps what is unsaved now, without waiting for a pause. Resolves when it is kept, or has been said not to be. */
-  now(): Promise<void>;
+  /** Keeps what is unsaved now, without waiting for a pause. False where that failed, and has been said. */
+  now(): Promise<boolean>;
 }
 
 interface Keeping {
@@ -29,12 +29,12 @@ const SHARE = 10;
 /** Keeps a copy of the open sheets in the browser from the first change that is not saved until it is saved. */
 export function keepCopy({ engine, saved, copies, tell }: Keeping): CopyKeeper {
   let kept: { content: string; at: number } | undefined;
-  let running: Promise<void> = Promise.resolve();
+  let running: Promise<boolean> = Promise.resolve(true);
   let took = 0;
   let timer: number | undefined;
   let since: number | undefined;
 
-  const keep = async (): Promise<void> => {
+  const keep = async (): Promise<boolean> => {
     const began = performance.now();
     const content = typedContent(engine);
     if (saved.isAll(content)) {
@@ -48,12 +48,16 @@ export function keepCopy({ engine, saved, copies, tell }: Keeping): CopyKeeper {
       tell(copyKept(timeOf(at)), false);
     }
     took = performance.now() - began;
+    return true;
   };
-  const now = (): Promise<void> => {
+  const now = (): Promise<boolean> => {
     clearTimeout(timer);
     since = undefined;
     // One after the other, so that an older state never comes after a newer one.
-    running = running.then(keep).catch((problem: unknown) => tell(whyNot(problem, kept?.at), true));
+    running = running.then(keep).catch((problem: unknown) => {
+      tell(whyNot(problem, kept?.at), true);
+      return false;
+    });
     return running;
   };
   const soon = (): void => {

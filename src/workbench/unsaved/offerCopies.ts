@@ -47,9 +47,8 @@ async function opened({ engine, saved, copies, keeper, say, listNotShown, mayRep
   }
   listNotShown([]);
   saved.set();
-  await keeper.now();
   // Where this window's own copy could not be kept, the earlier one is still the only one there is.
-  if (await copies.hasOwn()) await copies.remove(copy.id);
+  if ((await keeper.now()) && copies.knowsOpenWindows) await copies.remove(copy.id);
   say(copyOpened(when));
   return true;
 }

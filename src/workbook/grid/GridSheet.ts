@@ -1,4 +1,5 @@
 import { generateRandomId, type IDataValidationRule, type IWorksheetData } from "@univerjs/core";
+import { RemoveSheetMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../SheetPlan";
 import { namesIn, replaceNames, type GridName } from "./definedNames";
@@ -46,9 +47,16 @@ export async function replaceSheets(engine: GridEngine, sheets: readonly GridShe
     throw problem;
   }
   if (added[0] !== undefined) engine.book.setActiveSheet(added[0]);
-  before.forEach(({ sheet }) => engine.book.deleteSheet(sheet));
+  before.forEach(({ sheet }) => removeUnnoticed(engine, sheet));
   // A formula may name a sheet that came after its own.
   engine.api.getFormula().executeCalculation();
   await engine.settled();
   added.forEach((sheet) => fitRowHeights(engine, sheet));
 }
+
+/**
+ * Takes away a sheet that no formula names, by the change alone: the command goes through every formula of the workbook for each sheet, 1.6 s
+ * for 20,000 of them.
+ */
+const removeUnnoticed = ({ api, book }: GridEngine, sheet: FWorksheet): void =>
+  void api.syncExecuteCommand(RemoveSheetMutation.id, { unitId: book.getId(), subUnitId: sheet.getSheetId(), subUnitName: sheet.getSheetName() });

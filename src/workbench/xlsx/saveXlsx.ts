@@ -13,6 +13,7 @@ import { fileLibrary } from "./fileLibrary";
 import { fileRule } from "./fileRule";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "./storedFormula";
+import { worksOnRanges } from "./worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
 const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
@@ -90,7 +91,8 @@ function valueOf(cell: CellReading): CellValue {
   const result = resultOf(cell);
   if (cell.formula === "") return result;
   const held = { formula: storedFormula(cell.formula), ...(result === null ? {} : { result }) };
-  return cell.spill === "" ? held : { ...held, shareType: "array", ref: cell.spill };
+  const area = cell.spill === "" && worksOnRanges(cell.formula) ? cell.cell : cell.spill;
+  return area === "" ? held : { ...held, shareType: "array", ref: area };
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>

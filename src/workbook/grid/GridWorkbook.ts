@@ -1,5 +1,5 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
@@ -26,6 +26,9 @@ import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
 import { readCell } from "./readCell";
 import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
+
+/** Reading takes a second or two for so many cells, filled or not. */
+const MOST_CELLS_READ = 500_000;
 
 /** The local workbook: an open-source grid, in a page or headless in Node. */
 export class GridWorkbook implements Workbook {
@@ -143,6 +146,7 @@ export class GridWorkbook implements Workbook {
   }
 
   private reading(sheet: FWorksheet, area: CellArea): RangeReading {
+    if (area.rows * area.columns > MOST_CELLS_READ) throw new WorkbookProblem(tooMuchAtOnce);
     const rows = Array.from({ length: area.rows }, (_, row) =>
       Array.from({ length: area.columns }, (_, column) => readCell(this.engine, sheet, area.row + row, area.column + column)),
     );

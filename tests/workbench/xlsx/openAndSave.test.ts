@@ -70,6 +70,18 @@ describe("a saved file", () => {
     expect(sheet.getCell("B2").value).toBe(18.015);
   });
 
+  test("holds a formula that works on a range cell by cell as one over arrays, so that no other spreadsheet takes one cell of the range", async () => {
+    await typed({ A1: 1, A2: 2, B1: "=SUM(A1:A2*2)", B2: "=SUM(A1:A2)*2", B3: "=IF(SUM(-A:A)<0,1,2)", B4: "=A1+A2" });
+    const sheet = await fileSheet(FIRST_SHEET);
+    expect(["B1", "B2", "B3", "B4"].map((cell) => [sheet.getCell(cell).model.shareType, sheet.getCell(cell).result])).toEqual([
+      ["array", 6],
+      [undefined, 6],
+      ["array", 1],
+      [undefined, 3],
+    ]);
+    expect(sheet.getCell("B1").model.ref).toBe("B1");
+  });
+
   test("keeps text that looks like a formula, a number or an error as text", async () => {
     await typed({ A1: "'=1+1", A2: "'007", A3: "'#N/A" });
     const sheet = await fileSheet(FIRST_SHEET);
@@ -196,7 +208,8 @@ describe("a file opened again", () => {
 
   test("that is no workbook is refused and what is open stays", async () => {
     await typed({ A1: 5 });
-    await expect(openXlsx(open.engine, new TextEncoder().encode("not a workbook"))).rejects.toThrow(
+    const cutOff = (await saveXlsx(open.engine)).slice(0, -100);
+    await expect(openXlsx(open.engine, cutOff)).rejects.toThrow(
       "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.",
     );
     expect((await open.workbook.read(FIRST_SHEET, "A1")).rows[0]?.[0]?.value).toBe(5);

@@ -35,7 +35,7 @@ export function readComponents(reading: Reading): void {
     // What most parts end in, kept free of a search.
     if (dot === text.length || text.charCodeAt(dot) === BRACKET_CLOSES || !hydrateDots.includes(text.charAt(dot))) return;
     if (isBareDecimal(text, dot)) throw bareDecimal(reading.spot(dot), /^\.[\d₀-₉]+/.exec(text.slice(dot))?.[0] ?? ".");
-    if (text.charAt(dot) === ".") reading.note(formulaNotes.hydrateDot(text, dot));
+    if (text.charAt(dot) === ".") reading.note(formulaNotes.hydrateDot(reading.characterAt(dot)));
     reading.at = skipSpaces(text, dot + 1);
     readComponent(reading, dot);
   }

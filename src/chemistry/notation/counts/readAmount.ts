@@ -34,7 +34,7 @@ export function readAmount(reading: Reading, at: number, role: "count" | "amount
   let end = at + whole.length;
   let decimals = "";
   if (whole !== "" && isDecimalMark(reading, end, role, whole)) {
-    if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(text, end));
+    if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(reading.characterAt(end)));
     decimals = digitsFrom(text, end + 1);
     end += 1 + decimals.length;
   }
@@ -58,7 +58,7 @@ function readTypedFraction(reading: Reading, at: number): Amount | undefined {
   FRACTION.lastIndex = at;
   const [seen, above, below] = FRACTION.exec(text) ?? [];
   if (seen === undefined) return undefined;
-  reading.note(formulaNotes.fraction(text, at, seen));
+  reading.note(formulaNotes.fraction(reading.characterAt(at), seen));
   return { value: Number(above) / Number(below), end: at + seen.length };
 }
 

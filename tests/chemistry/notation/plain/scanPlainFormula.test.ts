@@ -69,7 +69,7 @@ test.each([
   ["small letters left over", ["Fex2", "Caa2", "h2O", "Xy2"]],
   ["a dot that leads nowhere", ["CuSO4·", "CuSO4·5", "·5H2O", "CuSO4..5H2O", "CuSO4·5H2Oa"]],
   ["counts of too many digits, and totals out of bounds", ["CH10000000", "H1.2345678901234567890", "H0.0000001", "(H9999999)9"]],
-  ["long and deep texts", [`${"CaO2".repeat(26)}`, "((((((H2))))))", "H2O".repeat(20)]],
+  ["long and deep texts", ["CaO2".repeat(26), "((((((H2))))))", "H2O".repeat(20)]],
 ])("the scan leaves to the full reader: %s", (_, texts) => {
   expect(texts.filter(isPlain)).toEqual([]);
 });

@@ -68,9 +68,10 @@ function scanUnits(text: string, from: number): number {
   let depth = 0;
   // The whole number right before the symbol that comes next; 0 for none.
   let before = 0;
+  let next = codeAt(text, at);
   while (at < text.length) {
-    const code = text.charCodeAt(at);
-    let next = codeAt(text, ++at);
+    const code = next;
+    next = codeAt(text, ++at);
     let first = plainAtoms.length;
     if (isCapital(code)) {
       const second = isSmall(next) ? next : 0;
@@ -113,6 +114,7 @@ function scanUnits(text: string, from: number): number {
       const count = decimal(text, start, at);
       if (count === DOUBT) return DOUBT;
       at = decimalEnd;
+      next = codeAt(text, at);
       before = 0;
       multiplyFrom(first, count);
     } else {

@@ -128,6 +128,12 @@ export const commaOrDot = (spot: Spot): InputProblem =>
 export const bareDecimal = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "can be a decimal or a hydrate dot", "Type 0 before it for a decimal, or · for the dot.");
 
+export const decimalOrDot = (spot: Spot, seen: string): InputProblem =>
+  at(spot, seen, "can be a decimal mark or a hydrate dot", "Type · for the dot, or bracket a decimal: S(O4.5).");
+
+export const twoFullStops = (spot: Spot): InputProblem =>
+  at(spot, ".", "follows a decimal", "Type · before what is added, as in CuSO4·5H2O.");
+
 export const chargeOrCount = (spot: Spot, digits: string, sign: string): InputProblem =>
   at(spot, digits, "can be a count or part of the charge", `Type ${digits.slice(0, -1)}^${digits.slice(-1)}${sign} or ${digits}^${sign}.`);
 
@@ -148,6 +154,21 @@ export const stateNotLast = (spot: Spot, seen: string): InputProblem =>
 
 export const massNumberOrAmount = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, `can be an amount or the isotope ${symbol}-${seen}`, `Type [${seen}${symbol}] for the isotope, ${seen}( ) for the amount.`);
+
+/** @param counted the symbol with its count as typed, such as K15; `before` the symbol alone */
+export const massNumberInCount = (spot: Spot, seen: string, symbol: string, counted: string, before: string): InputProblem =>
+  at(
+    spot,
+    seen,
+    `can be a count or the isotope ${symbol}-${seen}`,
+    `Type [${seen}${symbol}] for the isotope, (${before})${counted.slice(before.length)} for the count.`,
+  );
+
+export const massNumberOfTracer = (spot: Spot, seen: string, symbol: string): InputProblem =>
+  at(spot, seen, `can be a count or the isotope ${symbol}-${seen}, not in the table of nuclides`, `Leave the mass number out, or type (${symbol}).`);
+
+export const isotopeByHyphen = (spot: Spot, seen: string, nuclide: string): InputProblem =>
+  at(spot, seen, "names an isotope", `Type [${nuclide}].`);
 
 export const noNuclide = (spot: Spot, seen: string): InputProblem =>
   new InputProblem(spot.argument, `no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides`, "Check the mass number.");

@@ -42,6 +42,8 @@ export class Reading {
   argument = "";
   /** The index of the next character to be read. */
   at = 0;
+  /** The index of the symbol whose count is read next. */
+  symbolAt = 0;
   /** How many brackets are open. */
   depth = 0;
   /** The index after an amount before the whole formula, 0 where it has none. */
@@ -58,6 +60,7 @@ export class Reading {
     this.text = text;
     this.argument = argument;
     this.at = isCapital(text.charCodeAt(0)) ? 0 : skipSpaces(text, text.length - text.trimStart().length);
+    this.symbolAt = 0;
     this.depth = 0;
     this.firstAmountEnd = 0;
     this.atoms.length = 0;

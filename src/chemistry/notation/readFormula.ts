@@ -1,23 +1,54 @@
+import { InputProblem } from "../../problems/InputProblem";
 import type { Formula } from "../Formula";
 import { totalAtoms } from "./counts/AtomCounts";
+import { mendNotation } from "./mendNotation";
 import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
+import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
 
 // One formula is read at a time, so one reading serves them all and leaves no garbage.
 const reading = new Reading();
 
 /**
- * Reads one formula in one pass over the user's own text; every character is accounted for or refused.
+ * Reads one formula in one pass over the user's own text; every character is accounted for or refused. A text in another notation of
+ * print is read once more in ours, with a note, and the first problem stands where that does not help.
  * @param argument the name that problems open with
  * @throws InputProblem with the place and the mending of what cannot be read
  */
 export function readFormula(text: string, argument: string): Formula {
+  try {
+    return readOnce(text, argument);
+  } catch (problem) {
+    const mended = problem instanceof InputProblem ? mendNotation(text) : undefined;
+    if (mended === undefined) throw problem;
+    const { atoms, charge, notes } = readMended(mended.text, argument, problem);
+    return { text, atoms, charge, notes: [...mended.notes, ...notes] };
+  }
+}
+
+function readMended(text: string, argument: string, first: unknown): Formula {
+  try {
+    return readOnce(text, argument);
+  } catch (problem) {
+    throw problem instanceof InputProblem ? first : problem;
+  }
+}
+
+function readOnce(text: string, argument: string): Formula {
   reading.begin(text, argument);
   readComponents(reading);
   const charge = readChargeAndState(reading);
   const atoms = totalAtoms(reading);
-  refuseTypingSlip(reading, atoms);
+  refuseSlips(atoms, charge);
   return { text, atoms, charge, notes: reading.notes };
+}
+
+/** What reads and almost certainly says something else: each rule stands in a file of its own. */
+function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
+  // Co60 alone is an isotope; K20 beside others holds a digit for a letter.
+  if (atoms.size === 1) refuseMassNumber(reading, atoms, charge);
+  refuseTypingSlip(reading, atoms);
+  refuseMassNumber(reading, atoms, charge);
 }

@@ -1,6 +1,7 @@
 import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../../problems/formulaProblems";
 import { countDigit, isSubscriptDigit } from "../characters";
 import { formulaNotes } from "../formulaNotes";
+import { refuseDoubtfulDecimal } from "../hydrates/doubtfulDecimal";
 import { isHydrateDot } from "../hydrates/hydrateDot";
 import { joinsSalt } from "../hydrates/joinsSalt";
 import type { Reading } from "../Reading";
@@ -36,7 +37,9 @@ export function readAmount(reading: Reading, at: number, role: "count" | "amount
   if (whole !== "" && isDecimalMark(reading, end, role, whole)) {
     if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(reading.characterAt(end)));
     decimals = digitsFrom(text, end + 1);
+    const mark = end;
     end += 1 + decimals.length;
+    if (role === "count" && whole !== "0") refuseDoubtfulDecimal(reading, mark, end);
   }
   const fraction = decimals === "" ? vulgarFractions.get(text.charAt(end)) : undefined;
   if (fraction !== undefined) end++;

@@ -71,3 +71,12 @@ export function isBareDecimal(text: string, mark: number): boolean {
   if (!isCapital(text.charCodeAt(at))) return false;
   return isMetal(elementAt(text, at) ?? text.slice(at, mark)) && !isHydrateDot(text, mark);
 }
+
+/** True where decimals above 1 stand right before a full stop, so that none of the two is sure: `CuSO4.5.H2O`, `H1.5.5O`. */
+export function isBehindDecimals(text: string, mark: number): boolean {
+  let at = mark - 1;
+  while (countDigit(text.charCodeAt(at)) >= 0) at--;
+  if (at === mark - 1 || (text.charAt(at) !== "." && text.charAt(at) !== ",")) return false;
+  const isWholeZero = text.charAt(at - 1) === "0" && !(countDigit(text.charCodeAt(at - 2)) >= 0);
+  return countDigit(text.charCodeAt(at - 1)) >= 0 && !isWholeZero;
+}

@@ -15,7 +15,8 @@ export function manyFormulas(howMany: number): string[] {
     const carbons = (index % CARBONS) + 1;
     const oxygens = (Math.floor(index / CARBONS) % OXYGENS) + 1;
     const nitrogens = Math.floor(index / (CARBONS * OXYGENS)) + 1;
-    formulas.add(`C${count(carbons)}H${2 * carbons + 2 + nitrogens}N${count(nitrogens)}O${count(oxygens)}S`);
+    // More oxygen than carbon dioxide has is no compound, and may be refused as a slip.
+    if (oxygens <= 2 * carbons) formulas.add(`C${count(carbons)}H${2 * carbons + 2 + nitrogens}N${count(nitrogens)}O${count(oxygens)}S`);
   }
   return [...formulas].slice(0, howMany);
 }

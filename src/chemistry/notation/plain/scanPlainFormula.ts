@@ -1,6 +1,5 @@
 import { SMALLEST_COUNT } from "../counts/readAmount";
 import { isHydrateDot } from "../hydrates/hydrateDot";
-import { joinsSalt } from "../hydrates/joinsSalt";
 import { canBeMassNumber, indexOf, indexOfLetters, NONE } from "./elementIndex";
 import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 
@@ -14,12 +13,15 @@ import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
 const [ZERO, ONE, NINE, FULL_STOP, DOT, OPENS, CLOSES] = [0x30, 0x31, 0x39, 0x2e, 0xb7, 0x28, 0x29];
 const WATER = "H2O";
-const [HYDROGEN, CARBON, OXYGEN, COBALT, IODINE, URANIUM, VANADIUM] = ["H", "C", "O", "Co", "I", "U", "V"].map(indexOf);
+const [HYDROGEN, CARBON, NITROGEN, OXYGEN, SULFUR, COBALT, IODINE, URANIUM, VANADIUM] = ["H", "C", "N", "O", "S", "Co", "I", "U", "V"].map(indexOf);
 
 // Bounds of what is scanned, narrower than those of the notation.
 const LONGEST = 100;
 const DEEPEST = 4;
 const MOST_DIGITS = 7;
+
+const endsSalts = new Uint8Array(NONE);
+for (const symbol of ["N", "O", "P", "S", "F", "Cl", "Br", "I"]) endsSalts[indexOf(symbol)] = 1;
 
 const DOUBT = -1;
 
@@ -28,6 +30,7 @@ let hasCount = false;
 let hasInnerZero = false;
 let hasBracket = false;
 let hasDecimal = false;
+let hasMassNumber = false;
 let hasPartWithoutAmount = false;
 /** The index after the decimal read last. */
 let decimalEnd = 0;
@@ -48,14 +51,14 @@ export const fullStopRead = (): number => fullStop;
  */
 export function scanPlainFormula(text: string): boolean {
   plainAtoms.length = 0;
-  hasCount = hasInnerZero = hasBracket = hasDecimal = hasPartWithoutAmount = false;
+  hasCount = hasInnerZero = hasBracket = hasDecimal = hasMassNumber = hasPartWithoutAmount = false;
   fullStop = -1;
   let at = text.length <= LONGEST ? scanUnits(text, 0) : DOUBT;
   const isRow = plainAtoms.length > 1;
   while (at > 0 && at < text.length) at = scanPart(text, at);
   // Letters alone can be a word or an abbreviation, Co2 a slip for CO2.
   if (at < 0 || !hasCount || (plainAtoms.length === 1 && plainAtoms.element[0] === COBALT)) return false;
-  return addUp() && !(hasInnerZero && (!isRow || isZeroDoubtful()));
+  return addUp() && !(hasInnerZero && (!isRow || isZeroDoubtful())) && !(hasMassNumber && !isChainOfCarbon());
 }
 
 /**
@@ -111,13 +114,14 @@ function scanUnits(text: string, from: number): number {
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
-      const count = decimal(text, start, at);
+      const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;
       at = decimalEnd;
       next = codeAt(text, at);
       before = 0;
       multiplyFrom(first, count);
     } else {
+      if (code !== CLOSES && canBeMassNumber(before, plainAtoms.element[first] as number)) hasMassNumber = true;
       if (before === 1 || text.charCodeAt(start) === ZERO) return DOUBT;
       if (zeros > 0) hasInnerZero = true;
       multiplyFrom(first, before);
@@ -132,7 +136,8 @@ function isDoubtfulAfter(index: number, before: number): boolean {
   if (index === COBALT) return plainAtoms.length > 0;
   if (before === 0) return plainAtoms.length > 0 && (index === IODINE || index === URANIUM);
   // K15NO3, H218O: the last digits can be the mass number of what follows them.
-  return before >= 10 && (canBeMassNumber(before % 100, index) || canBeMassNumber(before % 1000, index));
+  hasMassNumber ||= canBeMassNumber(before % 10, index) || canBeMassNumber(before % 100, index) || canBeMassNumber(before % 1000, index);
+  return false;
 }
 
 /**
@@ -152,7 +157,7 @@ function scanPart(text: string, dot: number): number {
     fullStop = dot;
   } else if (code !== DOT) return DOUBT;
   else if (at > start && codeAt(text, at) === FULL_STOP) {
-    amount = decimal(text, start, at);
+    amount = decimal(text, start, at, indexOf("H"));
     at = decimalEnd;
   }
   const isAmount = at > start;
@@ -177,7 +182,7 @@ function isWaterLast(text: string, mark: number): boolean {
  * The number with a decimal point at an index; where it ends is left in `decimalEnd`.
  * @returns DOUBT where the point can be a hydrate dot, and for what the reader might refuse
  */
-function decimal(text: string, start: number, point: number): number {
+function decimal(text: string, start: number, point: number, index: number): number {
   let digits = Number(text.slice(start, point));
   let at = point + 1;
   let scale = 1;
@@ -191,8 +196,11 @@ function decimal(text: string, start: number, point: number): number {
   const isExact = scale > 1 && digits <= Number.MAX_SAFE_INTEGER;
   const value = digits / scale;
   if (!isExact || value < SMALLEST_COUNT || isZeroFirst(text, start) || codeAt(text, at) === FULL_STOP) return DOUBT;
-  const canBeDot = at < text.length && value >= 1 && (isHydrateDot(text, point) || joinsSalt(text, point));
-  return canBeDot ? DOUBT : value;
+  if (value < 1) return value;
+  // Behind a group, or what salts end in, a decimal can be a dot that lost what follows; before the last H, water typed halfway.
+  const isSalt = index === NONE || endsSalts[index] === 1;
+  const isHalfWater = at === text.length - 1;
+  return isSalt || isHalfWater || (at < text.length && isHydrateDot(text, point)) ? DOUBT : value;
 }
 
 // Carbon binds four hydrogens; the reader's own rule is the same.
@@ -213,4 +221,21 @@ function isZeroDoubtful(): boolean {
     if (elements[place] === OXYGEN) oxygen = total;
   }
   return oxygen === 0 || hydrogen > HYDROGENS_PER_ATOM * others;
+}
+
+/**
+ * Whether a formula holds carbon, as much hydrogen and oxygen as it binds, and at most nitrogen and sulfur besides: what is counted in dozens
+ * there is atoms. The reader holds a mass number to be meant where the oxidation states of the counts do not add up, which here they do.
+ */
+function isChainOfCarbon(): boolean {
+  const { size, elements, totals } = plainAtoms;
+  let [carbon, hydrogen, oxygen] = [0, 0, 0];
+  for (let place = 0; place < size; place++) {
+    const total = totals[place] as number;
+    if (elements[place] === CARBON) carbon = total;
+    else if (elements[place] === HYDROGEN) hydrogen = total;
+    else if (elements[place] === OXYGEN) oxygen = total;
+    else if (elements[place] !== NITROGEN && elements[place] !== SULFUR) return false;
+  }
+  return carbon > 0 && 3 * hydrogen >= carbon && hydrogen <= 4 * carbon && 2 * oxygen <= 4 * carbon + hydrogen;
 }

@@ -26,7 +26,9 @@ export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, n
     if (end === from) continue;
     const symbol = atoms.symbol[index] as string;
     const digits = text.slice(from, end);
-    const mass = massNumberIn(symbol, digits, atoms.at[index + 1] === end ? atoms.symbol[index + 1] : undefined);
+    // Beyond the last symbol stand those of the formula before.
+    const isFollowed = index + 1 < atoms.length && atoms.at[index + 1] === end;
+    const mass = massNumberIn(symbol, digits, isFollowed ? atoms.symbol[index + 1] : undefined);
     if (mass === undefined) continue;
     sum ??= stateSum(totals);
     const meant = Number(digits.slice(0, digits.length - mass.digits.length) || 1);

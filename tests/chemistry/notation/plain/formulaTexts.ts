@@ -74,7 +74,10 @@ export function formulaTexts(seed: number): FormulaTexts {
     const amount = often(0.7) ? String(1 + below(12)) : often(0.4) ? oneOf(COUNTS) : "";
     return oneOf(DOTS) + amount + (often(0.8) ? oneOf(COMPANIONS) : units(1));
   };
-  const fromGrammar = (): string => (often(0.03) ? String(below(20)) : "") + units(0) + (often(0.35) ? part() : "") + (often(0.1) ? part() : "");
+  const chain = (): string =>
+    ["C", "H", "N", "O", "S"].map((symbol) => (often(0.75) ? symbol + (often(0.8) ? String(2 + below(40)) : "") : "")).join("");
+  const fromGrammar = (): string =>
+    (often(0.03) ? String(below(20)) : "") + (often(0.2) ? chain() : units(0)) + (often(0.35) ? part() : "") + (often(0.1) ? part() : "");
 
   const slip = (text: string): string => {
     const at = below(text.length + 1);

@@ -39,6 +39,8 @@ test.each([
   ["CaSO4·0.5H2O", { Ca: 1, S: 1, O: 4.5, H: 1 }],
   ["K2SO4·Al2(SO4)3·24H2O", { K: 2, S: 4, O: 40, Al: 2, H: 48 }],
   ["C10H20O5", { C: 10, H: 20, O: 5 }],
+  ["C12H22O11", { C: 12, H: 22, O: 11 }],
+  ["Co3O4", { Co: 3, O: 4 }],
 ])("%s is scanned", (text, atoms) => {
   const formula = plainFormula(text);
   expect(formula).toMatchObject({ text, charge: 0, notes: [] });
@@ -59,7 +61,8 @@ test.each([
   ["C1 at an end", ["NaC1", "CaC12", "(C1)2"]],
   ["a count of 1, of 0, or with a leading 0", ["CH1", "H0", "CaCO03"]],
   ["a 0 in a count of a formula that can be a slip", ["H20", "Fe203", "NaCl·H20", "(H20)2", "C10H8", "CH60O"]],
-  ["digits that can be a mass number", ["K15NO3", "H218O", "Ba14CO3", "(15NH4)2SO4"]],
+  ["digits that can be a mass number", ["K15NO3", "H218O", "Ba14CO3", "(15NH4)2SO4", "H2O18", "N15", "Na22SO3", "CH5NO16S", "C12H3", "Li7O2"]],
+  ["decimals from 1 on behind a group or what salts end in, and before a last H", ["FeCl1.5", "(NH4)2.5", "CuSO4.5", "Cu2.5H"]],
   ["an amount before the formula", ["2H2O", "0.5O2"]],
   ["an amount before anything but water", ["NiCO3·2Ni(OH)2", "Na2CO3·15NH3"]],
   ["a full stop that can be either mark", ["ZnCl2.2NH4Cl", "Al2O3.4SiO2", "CaSO4.2H2O.2H2O", "CH1.5O2.5H2O", "CH4.5.6", "CaSO4.0.5H2O", "Fe2.H2"]],

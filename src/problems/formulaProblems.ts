@@ -176,6 +176,27 @@ export const noNuclide = (spot: Spot, seen: string): InputProblem =>
 export const capitalsMixedUp = (spot: Spot, seen: string, reading: string, meant: string): InputProblem =>
   at(spot, seen, `reads as ${reading}`, `Type ${meant}, or (${seen.charAt(0)})${seen.charAt(1)} if it is so meant.`);
 
+/**
+ * @param digits its count as typed, "" for none
+ * @param brackets the pair that keeps the symbol: "()", or "[]" where it stands in round ones
+ */
+export const caseSlip = (spot: Spot, symbol: string, digits: string, name: string, brackets: string): InputProblem =>
+  at(
+    spot,
+    symbol + digits,
+    `reads as ${name}`,
+    `Type ${symbol.toUpperCase()}${digits} for the two elements, or ${brackets.charAt(0)}${symbol}${brackets.charAt(1)}${digits} if it is so meant.`,
+  );
+
+/** @param apart the text with its first symbol in a bracket */
+export const wordInCapitals = (spot: Spot, apart: string): InputProblem =>
+  whole(spot, "is a word or an abbreviation, spelled in symbols", `Type the formula, or ${apart} if so meant.`);
+
+export const abbreviationOf = (spot: Spot, formula: string): InputProblem => whole(spot, "is an abbreviation", `Type the formula: ${formula}.`);
+
+export const aMissingNumber = (spot: Spot): InputProblem =>
+  whole(spot, "is what programs write for a missing number", "Mend that cell, or type a chemical formula.");
+
 export const oneForL = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "reads as carbon with the digit 1", `For chlorine type Cl with a small L; for carbon (C)${seen.slice(1)}.`);
 

@@ -5,8 +5,11 @@ import { mendNotation } from "./mendNotation";
 import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
+import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
+import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
 import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
+import { abbreviationProblem, refuseWord } from "./refusals/words/refuseWord";
 
 // One formula is read at a time, so one reading serves them all and leaves no garbage.
 const reading = new Reading();
@@ -21,7 +24,10 @@ export function readFormula(text: string, argument: string): Formula {
   try {
     return readOnce(text, argument);
   } catch (problem) {
-    const mended = problem instanceof InputProblem ? mendNotation(text) : undefined;
+    if (!(problem instanceof InputProblem)) throw problem;
+    const abbreviation = abbreviationProblem(argument, text);
+    if (abbreviation !== undefined) throw abbreviation;
+    const mended = mendNotation(text);
     if (mended === undefined) throw problem;
     const { atoms, charge, notes } = readMended(mended.text, argument, problem);
     return { text, atoms, charge, notes: [...mended.notes, ...notes] };
@@ -47,6 +53,9 @@ function readOnce(text: string, argument: string): Formula {
 
 /** What reads and almost certainly says something else: each rule stands in a file of its own. */
 function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
+  refuseWord(reading);
+  refuseCaseSlip(reading, atoms, charge);
+  refuseSplitSymbol(reading, atoms, charge);
   // Co60 alone is an isotope; K20 beside others holds a digit for a letter.
   if (atoms.size === 1) refuseMassNumber(reading, atoms, charge);
   refuseTypingSlip(reading, atoms);

@@ -13,7 +13,7 @@ import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
 const [ZERO, ONE, NINE, FULL_STOP, DOT, OPENS, CLOSES] = [0x30, 0x31, 0x39, 0x2e, 0xb7, 0x28, 0x29];
 const WATER = "H2O";
-const [HYDROGEN, CARBON, NITROGEN, OXYGEN, SULFUR, COBALT, IODINE, URANIUM, VANADIUM] = ["H", "C", "N", "O", "S", "Co", "I", "U", "V"].map(indexOf);
+const [HYDROGEN, CARBON, NITROGEN, OXYGEN, SULFUR, IODINE, URANIUM, VANADIUM] = ["H", "C", "N", "O", "S", "I", "U", "V"].map(indexOf);
 
 // Bounds of what is scanned, narrower than those of the notation.
 const LONGEST = 100;
@@ -23,10 +23,17 @@ const MOST_DIGITS = 7;
 const endsSalts = new Uint8Array(NONE);
 for (const symbol of ["N", "O", "P", "S", "F", "Cl", "Br", "I"]) endsSalts[indexOf(symbol)] = 1;
 
+// CaCo3 for CaCO3: where these do not begin the formula, or stand alone, two capitals can be meant. Ho can be meant so anywhere.
+const isAlsoTwoCapitals = new Uint8Array(NONE);
+for (const symbol of ["Co", "Cs", "Hf", "Ho", "Sc", "Bi", "Ni"]) isAlsoTwoCapitals[indexOf(symbol)] = 1;
+const HOLMIUM = indexOf("Ho");
+
 const DOUBT = -1;
 
 const groupStart = new Uint8Array(DEEPEST);
+let hasSmall = false;
 let hasCount = false;
+let hasInnerCount = false;
 let hasInnerZero = false;
 let hasBracket = false;
 let hasDecimal = false;
@@ -51,14 +58,19 @@ export const fullStopRead = (): number => fullStop;
  */
 export function scanPlainFormula(text: string): boolean {
   plainAtoms.length = 0;
-  hasCount = hasInnerZero = hasBracket = hasDecimal = hasMassNumber = hasPartWithoutAmount = false;
+  hasSmall = hasCount = hasInnerCount = hasInnerZero = hasBracket = hasDecimal = hasMassNumber = hasPartWithoutAmount = false;
   fullStop = -1;
   let at = text.length <= LONGEST ? scanUnits(text, 0) : DOUBT;
   const isRow = plainAtoms.length > 1;
   while (at > 0 && at < text.length) at = scanPart(text, at);
-  // Letters alone can be a word or an abbreviation, Co2 a slip for CO2.
-  if (at < 0 || !hasCount || (plainAtoms.length === 1 && plainAtoms.element[0] === COBALT)) return false;
-  return addUp() && !(hasInnerZero && (!isRow || isZeroDoubtful())) && !(hasMassNumber && !isChainOfCarbon());
+  return (
+    at > 0 &&
+    !isWordDoubtful() &&
+    addUp() &&
+    !(plainAtoms.size === 1 && isAlsoTwoCapitals[plainAtoms.elements[0] as number] === 1) &&
+    !(hasInnerZero && (!isRow || isZeroDoubtful())) &&
+    !(hasMassNumber && !isChainOfCarbon())
+  );
 }
 
 /**
@@ -71,6 +83,9 @@ function scanUnits(text: string, from: number): number {
   let depth = 0;
   // The whole number right before the symbol that comes next; 0 for none.
   let before = 0;
+  // The capital right before, where it is a symbol by itself and has no number; 0 for none.
+  let alone = 0;
+  let isPair = false;
   let next = codeAt(text, at);
   while (at < text.length) {
     const code = next;
@@ -80,15 +95,19 @@ function scanUnits(text: string, from: number): number {
       const second = isSmall(next) ? next : 0;
       if (second !== 0) next = codeAt(text, ++at);
       const index = indexOfLetters(code, second);
-      if (index === NONE || first === MOST_ATOMS || isSmall(next) || isDoubtfulAfter(index, before)) return DOUBT;
+      if (isPair || index === NONE || first === MOST_ATOMS || isSmall(next) || isDoubtfulAfter(index, before)) return DOUBT;
+      if (second !== 0) hasSmall = true;
+      // COSO4 for CoSO4: two capitals at the beginning that are also one metal, and more behind them.
+      isPair = alone !== 0 && second === 0 && first <= 2 && indexOfLetters(alone, code + SMALL_A - CAPITAL_A) !== NONE;
+      alone = second === 0 ? code : 0;
       plainAtoms.element[first] = index;
       plainAtoms.count[first] = 1;
       plainAtoms.length++;
     } else if (code === OPENS) {
-      if (depth === DEEPEST) return DOUBT;
+      if (isPair || depth === DEEPEST || isUreaOrAcetone(text, at)) return DOUBT;
       groupStart[depth++] = first;
       hasBracket = true;
-      before = 0;
+      before = alone = 0;
       // (I) and (V) can be oxidation states.
       const inner = indexOfLetters(isCapital(next) ? next : CAPITAL_A, 0);
       if (inner === IODINE || inner === VANADIUM) return DOUBT;
@@ -96,12 +115,15 @@ function scanUnits(text: string, from: number): number {
     } else if (code === CLOSES && depth > 0) {
       first = groupStart[--depth] as number;
       if (first === plainAtoms.length) return DOUBT;
+      alone = 0;
+      isPair = false;
     } else {
       at--;
       break;
     }
     before = 0;
     if (!isDigit(next)) continue;
+    alone = 0;
     const start = at;
     let zeros = 0;
     while (isDigit(next)) {
@@ -113,6 +135,7 @@ function scanUnits(text: string, from: number): number {
     const isOneForL = text.charCodeAt(start) === ONE && plainAtoms.element[first] === CARBON && !isCapital(next);
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
+    if (at < text.length) hasInnerCount = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
       const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;
@@ -132,13 +155,22 @@ function scanUnits(text: string, from: number): number {
 
 /** Whether an element may be meant otherwise right behind a whole number, or behind a symbol without one. */
 function isDoubtfulAfter(index: number, before: number): boolean {
-  // CaCo3 for CaCO3, NaCI for NaCl, CU for Cu.
-  if (index === COBALT) return plainAtoms.length > 0;
+  if (isAlsoTwoCapitals[index] === 1 && (plainAtoms.length > 0 || index === HOLMIUM)) return true;
+  // NaCI for NaCl, CU for Cu.
   if (before === 0) return plainAtoms.length > 0 && (index === IODINE || index === URANIUM);
   // K15NO3, H218O: the last digits can be the mass number of what follows them.
   hasMassNumber ||= canBeMassNumber(before % 10, index) || canBeMassNumber(before % 100, index) || canBeMassNumber(before % 1000, index);
   return false;
 }
+
+/** Co(NH2)2 and Co(CH3)2 are urea and acetone with a slip. */
+const isUreaOrAcetone = (text: string, inside: number): boolean =>
+  plainAtoms.length === 1 &&
+  isAlsoTwoCapitals[plainAtoms.element[0] as number] === 1 &&
+  (text.startsWith("NH2", inside) || text.startsWith("CH3", inside));
+
+/** Letters alone, and capitals with a number behind them, can be a word or an abbreviation: TBD, POT3. */
+const isWordDoubtful = (): boolean => !hasInnerCount && !(hasCount && (hasSmall || plainAtoms.length === 1));
 
 /**
  * Reads a hydrate dot and the part behind it. Only water takes an amount, and only water stands behind a full stop.

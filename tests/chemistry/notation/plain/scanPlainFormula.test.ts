@@ -24,10 +24,10 @@ test.each([
   expect(scanned / TEXTS).toBeGreaterThan(share);
 });
 
-test("of the real compounds nine in ten with a count are scanned, and read as by the full reader", () => {
+test("of the real compounds seven in eight with a count are scanned, and read as by the full reader", () => {
   const counted = [...withoutDots, ...hydrates].filter((text) => /\d/.test(text));
   expect(counted.map((text) => readTwice(text).apart).filter((apart) => apart !== undefined)).toEqual([]);
-  expect(counted.filter(isPlain).length / counted.length).toBeGreaterThan(0.9);
+  expect(counted.filter(isPlain).length / counted.length).toBeGreaterThan(7 / 8);
 });
 
 test.each([
@@ -41,6 +41,9 @@ test.each([
   ["C10H20O5", { C: 10, H: 20, O: 5 }],
   ["C12H22O11", { C: 12, H: 22, O: 11 }],
   ["Co3O4", { Co: 3, O: 4 }],
+  ["Co(NO3)2·6H2O", { Co: 1, N: 2, O: 12, H: 12 }],
+  ["K2CO3", { K: 2, C: 1, O: 3 }],
+  ["NaHCO3", { Na: 1, H: 1, C: 1, O: 3 }],
 ])("%s is scanned", (text, atoms) => {
   const formula = plainFormula(text);
   expect(formula).toMatchObject({ text, charge: 0, notes: [] });
@@ -54,10 +57,13 @@ test("a full stop before water is scanned with the note that the full reader mak
 // Each stands for a rule of the reader that the scan leaves to it: a doubt taken out fails here, whatever that rule says today.
 test.each([
   ["letters alone, which can be a word", ["NaCl", "KHP", "COCONUT", "Ca(OH)"]],
-  ["cobalt behind anything, and alone", ["CaCo3", "NaHCo3", "LiCoO2", "Co2"]],
+  ["capitals with a number behind them, which can be a label", ["POT3", "CO2", "PA66", "UV2"]],
+  ["metals that are also two capitals, behind anything and alone", ["CaCo3", "NaHCo3", "LiCoO2", "K2Bi2", "Co2", "Ni3(Ni2)2", "Ho2O3"]],
+  ["urea and acetone with a slip", ["Co(NH2)2", "Co(CH3)2"]],
+  ["two capitals at the beginning that are also one metal", ["COSO4", "NICl2", "PBSO4", "LiCOO2", "CO(NO3)2", "HCON2H"]],
   ["deuterium and tritium", ["D2O", "TiT2"]],
   ["elements without an atomic weight", ["TcO2", "Po2"]],
-  ["I and U right behind a symbol without a count", ["NaCI2", "CU2", "AgI2"]],
+  ["I and U right behind a symbol without a count", ["NaCI2", "C2H2CU2", "AgI2"]],
   ["C1 at an end", ["NaC1", "CaC12", "(C1)2"]],
   ["a count of 1, of 0, or with a leading 0", ["CH1", "H0", "CaCO03"]],
   ["a 0 in a count of a formula that can be a slip", ["H20", "Fe203", "NaCl·H20", "(H20)2", "C10H8", "CH60O"]],

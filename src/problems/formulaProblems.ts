@@ -131,8 +131,7 @@ export const bareDecimal = (spot: Spot, seen: string): InputProblem =>
 export const decimalOrDot = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "can be a decimal mark or a hydrate dot", "Type · for the dot, or bracket a decimal: S(O4.5).");
 
-export const twoFullStops = (spot: Spot): InputProblem =>
-  at(spot, ".", "follows a decimal", "Type · before what is added, as in CuSO4·5H2O.");
+export const twoFullStops = (spot: Spot): InputProblem => at(spot, ".", "follows a decimal", "Type · before what is added, as in CuSO4·5H2O.");
 
 export const chargeOrCount = (spot: Spot, digits: string, sign: string): InputProblem =>
   at(spot, digits, "can be a count or part of the charge", `Type ${digits.slice(0, -1)}^${digits.slice(-1)}${sign} or ${digits}^${sign}.`);
@@ -167,8 +166,7 @@ export const massNumberInCount = (spot: Spot, seen: string, symbol: string, coun
 export const massNumberOfTracer = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, `can be a count or the isotope ${symbol}-${seen}, not in the table of nuclides`, `Leave the mass number out, or type (${symbol}).`);
 
-export const isotopeByHyphen = (spot: Spot, seen: string, nuclide: string): InputProblem =>
-  at(spot, seen, "names an isotope", `Type [${nuclide}].`);
+export const isotopeByHyphen = (spot: Spot, seen: string, nuclide: string): InputProblem => at(spot, seen, "names an isotope", `Type [${nuclide}].`);
 
 export const noNuclide = (spot: Spot, seen: string): InputProblem =>
   new InputProblem(spot.argument, `no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides`, "Check the mass number.");
@@ -178,14 +176,15 @@ export const capitalsMixedUp = (spot: Spot, seen: string, reading: string, meant
 
 /**
  * @param digits its count as typed, "" for none
+ * @param names of the element and of the two that its letters are in capitals
  * @param brackets the pair that keeps the symbol: "()", or "[]" where it stands in round ones
  */
-export const caseSlip = (spot: Spot, symbol: string, digits: string, name: string, brackets: string): InputProblem =>
+export const caseSlip = (spot: Spot, symbol: string, digits: string, names: readonly [string, string, string], brackets: string): InputProblem =>
   at(
     spot,
     symbol + digits,
-    `reads as ${name}`,
-    `Type ${symbol.toUpperCase()}${digits} for the two elements, or ${brackets.charAt(0)}${symbol}${brackets.charAt(1)}${digits} if it is so meant.`,
+    `reads as ${names[0]}`,
+    `Type ${symbol.toUpperCase()}${digits} for ${names[1]} and ${names[2]}, or ${brackets.charAt(0)}${symbol}${brackets.charAt(1)}${digits} if so meant.`,
   );
 
 /** @param apart the text with its first symbol in a bracket */

@@ -25,7 +25,7 @@ const SAME_MEAN = 1e-12;
 /** The mean that REPLICATES gives of a column. @throws Error where it answers anything else */
 function meanOf(cells: readonly (readonly number[])[]): number {
   const answer = callCellFunction(named("REPLICATES"), [cells, 0.1]);
-  const mean = Array.isArray(answer) ? answer.flat().find((cell) => typeof cell === "number") : undefined;
+  const mean = Array.isArray(answer) ? answer.find(([label]) => label === "Mean")?.[1] : undefined;
   if (typeof mean !== "number") throw new Error(`REPLICATES answers ${answer instanceof CellProblem ? answer.message : JSON.stringify(answer)}`);
   return mean;
 }

@@ -18,4 +18,5 @@ export const formulaNotes = {
   timesSign: (seen: string): string => `the ${seen} was read as a hydrate dot`,
   underscores: "each _ was read as a subscript and left out; places are counted without them",
   heavyHydrogen: (symbol: string, name: string): string => `${symbol} was read as ${name}`,
+  alsoAWord: (text: string): string => `${text} was read as a formula; it is also a word or an abbreviation`,
 } as const;

@@ -1,4 +1,13 @@
-import { bareDecimal, nestedTooDeep, notClosed, numberApart, oxidationStateGiven, percentSign, spaceInside, twoFullStops } from "../../problems/formulaProblems";
+import {
+  bareDecimal,
+  nestedTooDeep,
+  notClosed,
+  numberApart,
+  oxidationStateGiven,
+  percentSign,
+  spaceInside,
+  twoFullStops,
+} from "../../problems/formulaProblems";
 import { closeGroup, openingKind, refuseEmptyGroup } from "./brackets";
 import { chargeSign, countDigit, isCapital, isSmallLetter, isSpace, skipSpaces, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";

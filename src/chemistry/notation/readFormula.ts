@@ -1,6 +1,7 @@
 import { InputProblem } from "../../problems/InputProblem";
 import type { Formula } from "../Formula";
 import { totalAtoms } from "./counts/AtomCounts";
+import { formulaNotes } from "./formulaNotes";
 import { mendNotation } from "./mendNotation";
 import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
@@ -9,6 +10,7 @@ import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
 import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
+import { alsoWords } from "./refusals/words/capitalFormulas";
 import { abbreviationProblem, refuseWord } from "./refusals/words/refuseWord";
 
 // One formula is read at a time, so one reading serves them all and leaves no garbage.
@@ -48,16 +50,24 @@ function readOnce(text: string, argument: string): Formula {
   const charge = readChargeAndState(reading);
   const atoms = totalAtoms(reading);
   refuseSlips(atoms, charge);
+  noteMeanings(text, atoms);
   return { text, atoms, charge, notes: reading.notes };
 }
 
 /** What reads and almost certainly says something else: each rule stands in a file of its own. */
 function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
-  refuseWord(reading);
+  refuseWord(reading, atoms, charge);
   refuseCaseSlip(reading, atoms, charge);
   refuseSplitSymbol(reading, atoms, charge);
   // Co60 alone is an isotope; K20 beside others holds a digit for a letter.
   if (atoms.size === 1) refuseMassNumber(reading, atoms, charge);
   refuseTypingSlip(reading, atoms);
   refuseMassNumber(reading, atoms, charge);
+}
+
+/** Notes what stands in the text for an element few mean by it. */
+function noteMeanings(text: string, atoms: ReadonlyMap<string, number>): void {
+  if (atoms.has("D") && /D(?![a-z])/.test(text)) reading.note(formulaNotes.heavyHydrogen("D", "deuterium (hydrogen-2)"));
+  if (atoms.has("T") && /T(?![a-z])/.test(text)) reading.note(formulaNotes.heavyHydrogen("T", "tritium (hydrogen-3)"));
+  if (alsoWords.has(text)) reading.note(formulaNotes.alsoAWord(text));
 }

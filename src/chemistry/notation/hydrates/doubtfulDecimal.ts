@@ -26,8 +26,7 @@ export function refuseDoubtfulDecimal(reading: Reading, mark: number, end: numbe
   if (text.startsWith("H20", next)) return;
   const isOver = next === text.length;
   const goesOn = isCapital(text.charCodeAt(next)) || (!isOver && `${hydrateDots}([{`.includes(text.charAt(next)));
-  const isDoubtful =
-    ((isOver || goesOn) && endsInAnion(text, mark)) || (goesOn && (isHalfWater(reading, next) || endsInBinary(text, mark)));
+  const isDoubtful = ((isOver || goesOn) && endsInAnion(text, mark)) || (goesOn && (isHalfWater(reading, next) || endsInBinary(text, mark)));
   if (isDoubtful) throw decimalOrDot(reading.spot(mark), text.charAt(mark));
 }
 

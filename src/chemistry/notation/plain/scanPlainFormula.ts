@@ -135,7 +135,7 @@ function scanUnits(text: string, from: number): number {
     const isOneForL = text.charCodeAt(start) === ONE && plainAtoms.element[first] === CARBON && !isCapital(next);
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
-    if (at < text.length) hasInnerCount = true;
+    if (at < text.length && next !== CLOSES) hasInnerCount = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
       const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;

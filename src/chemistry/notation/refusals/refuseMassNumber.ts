@@ -8,6 +8,17 @@ import { canBalance, rangeOf, stateSum, type StateSum } from "../../usualStates"
 const LARGEST_RING = 12;
 // Hydrocarbons hold a hydrogen for three carbons and more; what holds fewer is no chain of carbon.
 const CARBONS_PER_HYDROGEN = 3;
+const FEW_ELEMENTS = 3;
+// Waters, ammonias and methyls, and an ion's own.
+const HYDROGENS_HELD: readonly (readonly [symbol: string, hydrogens: number])[] = [
+  ["O", 2],
+  ["C", 4],
+  ["N", 4],
+];
+const HYDROGENS_OVER = 2;
+
+// The elements with a nuclide of one digit, hydrogen apart: 2H2O and H3 are counts.
+const LIGHT: readonly string[] = ["He", "Li", "Be"];
 
 // C12 names a chain of carbon far more often than the nuclide.
 const CHAIN_OF_TWELVE = "12";
@@ -25,10 +36,10 @@ export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, n
     const [from, end] = [atoms.countAt[index] as number, atoms.end[index] as number];
     if (end === from) continue;
     const symbol = atoms.symbol[index] as string;
+    const next = index + 1 < atoms.length && atoms.at[index + 1] === end ? (atoms.symbol[index + 1] as string) : undefined;
+    if (end - from === 1 && !LIGHT.includes(symbol) && !LIGHT.includes(next ?? "")) continue;
     const digits = text.slice(from, end);
-    // Beyond the last symbol stand those of the formula before.
-    const isFollowed = index + 1 < atoms.length && atoms.at[index + 1] === end;
-    const mass = massNumberIn(symbol, digits, isFollowed ? atoms.symbol[index + 1] : undefined);
+    const mass = massNumberIn(symbol, digits, next);
     if (mass === undefined) continue;
     sum ??= stateSum(totals);
     const meant = Number(digits.slice(0, digits.length - mass.digits.length) || 1);
@@ -68,7 +79,7 @@ function isMended(mass: MassNumber, symbol: string, totals: ReadonlyMap<string, 
   const most = sum.most - fewer * high;
   if (!(least <= charge && most >= charge)) return false;
   const isUsual = sum.least <= charge && sum.most >= charge;
-  if (!isUsual) return isSalt(mass, totals);
+  if (!isUsual) return isSalt(mass, totals) && !(symbol === "H" && canHold(total, totals));
   return isLoneRing(symbol, total, totals) && canBalance(new Map([...totals, [symbol, total - fewer]]), charge);
 }
 
@@ -76,10 +87,19 @@ function isMended(mass: MassNumber, symbol: string, totals: ReadonlyMap<string, 
 const isSalt = (mass: MassNumber, totals: ReadonlyMap<string, number>): boolean =>
   !isMetal(mass.symbol) || ["O", "F", "Cl", "Br", "I", "S", "N"].some((anion) => totals.has(anion));
 
+/** True where the other atoms can hold so many hydrogens, as in Cl2H18O9Zr, an oxychloride with its waters in Hill's order. */
+const canHold = (hydrogens: number, totals: ReadonlyMap<string, number>): boolean =>
+  hydrogens <= HYDROGENS_HELD.reduce((sum, [symbol, each]) => sum + each * (totals.get(symbol) ?? 0), HYDROGENS_OVER);
+
+const HALOGENS: readonly string[] = ["F", "Cl", "Br", "I"];
+
+/** Few elements, as in a labelled gas or alcohol: C13H4N4O9 is a compound of thirteen carbons. */
+const isSimple = (totals: ReadonlyMap<string, number>): boolean => !totals.has("H") || totals.size <= FEW_ELEMENTS;
+
 /** More atoms of one nonmetal than any ring has, and not the hydrogens of a chain of carbon. */
 function isLoneRing(symbol: string, count: number, totals: ReadonlyMap<string, number>): boolean {
   if (isMetal(symbol) || count <= LARGEST_RING || symbol === "O" || symbol === "H") return false;
   const hydrogens = (totals.get("H") ?? 0) + (totals.get("D") ?? 0);
-  if (symbol === "C") return hydrogens * CARBONS_PER_HYDROGEN < count && !totals.has("F") && !totals.has("Cl");
+  if (symbol === "C") return hydrogens * CARBONS_PER_HYDROGEN < count && !HALOGENS.some((halogen) => totals.has(halogen)) && isSimple(totals);
   return !totals.has("C") || !totals.has("H");
 }

@@ -1,8 +1,7 @@
-import { performance } from "node:perf_hooks";
 import { CellProblem } from "../../src/cells/CellProblem";
 import { tableOf } from "../functions/call";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
-import { agree, inTurn, printed } from "./inTurn";
+import { agree, inTurn, printedTook, stopwatch, type Took } from "./inTurn";
 
 // DRYING.END on 2,000 runs of 20 weighings, one run a row, in one workbook of the local engine; against the built-in
 // SLOPE of the same rows, the cheapest fit a spreadsheet has. Each round opens a fresh workbook for both, in turn.
@@ -36,17 +35,17 @@ function end(grams: readonly number[]): number {
   return answer;
 }
 
-async function timed(name: string, formula: (row: number) => string, expected: readonly number[]): Promise<number> {
+async function timed(name: string, formula: (row: number) => string, expected: readonly number[]): Promise<Took> {
   const { workbook, settled, close } = await openHeadlessWorkbook();
   const times = minutes.map((time, index) => ({ cell: `${columnName(index)}1`, content: time }));
   const cells = runs.flatMap((grams, run) => [
     ...grams.map((weight, index) => ({ cell: `${columnName(index)}${run + 2}`, content: weight })),
     { cell: `V${run + 2}`, formula: formula(run + 2) },
   ]);
-  const start = performance.now();
+  const filling = stopwatch();
   const sheet = await workbook.addSheet({ name, cells: [...times, ...cells], columnWidths: [], entryRules: [], frozenRows: 0, startAt: "A1" });
   await settled();
-  const took = performance.now() - start;
+  const took = filling();
   const shown = (await workbook.read(sheet, `V2:V${RUNS + 1}`)).rows.map(([cell]) => Number(cell?.value));
   agree(name, shown, expected, ROUNDING);
   close();
@@ -57,7 +56,7 @@ async function main(): Promise<void> {
   const row = (number: number): string => `A${number}:${LAST_COLUMN}${number}`;
   const times = `$A$1:$${LAST_COLUMN}$1`;
   const [slopes, ends] = [runs.map(slope), runs.map(end)];
-  const took = await inTurn<number>(
+  const took = await inTurn<Took>(
     {
       [BUILT_IN]: () => timed("Slope", (number) => `=SLOPE(${row(number)},${times})`, slopes),
       "DRYING.END": () => timed("End", (number) => `=INDEX(RETORT.DRYING.END(${times},${row(number)},,${READABILITY}),1,2)`, ends),
@@ -66,7 +65,7 @@ async function main(): Promise<void> {
     WARM_UP_ROUNDS,
   );
   console.log(`${RUNS} runs of ${WEIGHINGS} weighings in one workbook, filled and calculated; ${ROUNDS} rounds, both in turn`);
-  printed(took, BUILT_IN);
+  printedTook(took, BUILT_IN);
 }
 
 void main().then(() => process.exit(0));

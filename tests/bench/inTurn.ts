@@ -26,6 +26,32 @@ export const timed = (run: () => void) => (): number => {
   return performance.now() - start;
 };
 
+/** What a run takes, in milliseconds: the time that passes, and the processor's time of this process, which others' work hardly touches. */
+export interface Took {
+  readonly elapsed: number;
+  readonly processor: number;
+}
+
+/** Starts a stopwatch; each call of what it gives tells what was taken since. */
+export function stopwatch(): () => Took {
+  const [start, used] = [performance.now(), process.cpuUsage()];
+  return () => {
+    const { user, system } = process.cpuUsage(used);
+    return { elapsed: performance.now() - start, processor: (user + system) / 1000 };
+  };
+}
+
+/** Both times of runs of some seconds, printed one after the other. */
+export function printedTook(measured: ReadonlyMap<string, readonly Took[]>, base: string): void {
+  for (const [side, title] of [
+    ["processor", "processor time"],
+    ["elapsed", "elapsed time"],
+  ] as const) {
+    console.log(`  ${title}`);
+    printed(new Map([...measured].map(([name, rounds]) => [name, rounds.map((round) => round[side])])), base);
+  }
+}
+
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 export const minimum = (values: readonly number[]): number => sorted(values)[0] ?? NaN;
 export const median = (values: readonly number[]): number => sorted(values)[values.length >> 1] ?? NaN;

@@ -1,6 +1,5 @@
-import { performance } from "node:perf_hooks";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
-import { agree, inTurn, printed } from "./inTurn";
+import { agree, inTurn, printedTook, stopwatch, type Took } from "./inTurn";
 
 // 10,000 cells that each call MOISTURE.WET, against the same 10,000 cells in built-in arithmetic and against one
 // spilled call, in the local workbook's engine: first calculation, and recalculation when the shared vessel changes.
@@ -17,14 +16,14 @@ const rows: Row[] = Array.from({ length: ROWS }, (_, index) => [35 + (index % 10
 /** What every way of asking has to answer, once the vessel has changed. */
 const expected = rows.map(([moist, dry]) => (moist - dry) / (moist - (VESSEL - 1)));
 
-interface Took {
-  /** Milliseconds to fill and calculate a fresh sheet. */
-  readonly first: number;
-  /** Milliseconds to calculate it again after one input that every cell uses has changed. */
-  readonly again: number;
+interface Phases {
+  /** To fill and calculate a fresh sheet. */
+  readonly first: Took;
+  /** To calculate it again after one input that every cell uses has changed. */
+  readonly again: Took;
 }
 
-async function timed(name: string, formula: (row: number) => string | undefined): Promise<Took> {
+async function timed(name: string, formula: (row: number) => string | undefined): Promise<Phases> {
   const { workbook, type, settled, close } = await openHeadlessWorkbook();
   const cells = rows.flatMap(([moist, dry], index) => {
     const row = index + 2;
@@ -35,7 +34,7 @@ async function timed(name: string, formula: (row: number) => string | undefined)
       ...(typed === undefined ? [] : [{ cell: `D${row}`, formula: typed }]),
     ];
   });
-  const start = performance.now();
+  const filling = stopwatch();
   const sheet = await workbook.addSheet({
     name,
     cells: [{ cell: "A1", content: VESSEL }, ...cells],
@@ -45,18 +44,19 @@ async function timed(name: string, formula: (row: number) => string | undefined)
     startAt: "A1",
   });
   await settled();
-  const filled = performance.now();
+  const first = filling();
+  const recalculating = stopwatch();
   await type(sheet, "A1", VESSEL - 1);
   await settled();
-  const again = performance.now();
+  const again = recalculating();
   const shown = (await workbook.read(sheet, `D2:D${ROWS + 1}`)).rows.map(([cell]) => Number(cell?.value));
   agree(name, shown, expected, ROUNDING);
   close();
-  return { first: filled - start, again: again - filled };
+  return { first, again };
 }
 
 async function main(): Promise<void> {
-  const took = await inTurn<Took>(
+  const took = await inTurn<Phases>(
     {
       [BUILT_IN]: () => timed("Plain", (row) => `=(B${row}-C${row})/(B${row}-$A$1)`),
       "10,000 cells of MOISTURE.WET": () => timed("Single", (row) => `=RETORT.MOISTURE.WET($A$1,B${row},C${row})`),
@@ -68,7 +68,7 @@ async function main(): Promise<void> {
   );
   for (const phase of ["first", "again"] as const) {
     console.log(`${phase === "first" ? "filled and calculated" : "recalculated"}, ${ROUNDS} rounds, the three in turn`);
-    printed(new Map([...took].map(([name, rounds]) => [name, rounds.map((round) => round[phase])])), BUILT_IN);
+    printedTook(new Map([...took].map(([name, rounds]) => [name, rounds.map((round) => round[phase])])), BUILT_IN);
   }
 }
 

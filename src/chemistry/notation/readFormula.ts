@@ -65,9 +65,11 @@ function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
   refuseMassNumber(reading, atoms, charge);
 }
 
+const LONGEST_ALSO = 3;
+
 /** Notes what stands in the text for an element few mean by it. */
 function noteMeanings(text: string, atoms: ReadonlyMap<string, number>): void {
   if (atoms.has("D") && /D(?![a-z])/.test(text)) reading.note(formulaNotes.heavyHydrogen("D", "deuterium (hydrogen-2)"));
   if (atoms.has("T") && /T(?![a-z])/.test(text)) reading.note(formulaNotes.heavyHydrogen("T", "tritium (hydrogen-3)"));
-  if (alsoWords.has(text)) reading.note(formulaNotes.alsoAWord(text));
+  if (text.length <= LONGEST_ALSO && alsoWords.has(text)) reading.note(formulaNotes.alsoAWord(text));
 }

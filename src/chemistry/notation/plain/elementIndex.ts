@@ -1,6 +1,5 @@
-import { isotopicMasses } from "../../isotopicMasses";
 import { standardAtomicWeights } from "../../standardAtomicWeights";
-import { tracers } from "../nuclides";
+import { massNumbersOf } from "../nuclides";
 
 const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
 // One column for a symbol of one letter, one for each second letter.
@@ -25,14 +24,14 @@ export const indexOfLetters = (first: number, second: number): number => bySlot[
 
 const lightest = new Uint8Array(standardAtomicWeights.length).fill(NONE);
 const heaviest = new Uint8Array(standardAtomicWeights.length);
-for (const name of [...isotopicMasses.keys(), ...tracers]) {
-  const massNumber = Number.parseInt(name, 10);
-  const index = indexOf(name.replace(/^\d+/, ""));
-  // H2 and H3 are counts everywhere.
-  if (Number.isNaN(massNumber) || index === NONE || name === "1H") continue;
-  lightest[index] = Math.min(lightest[index] as number, massNumber);
-  heaviest[index] = Math.max(heaviest[index] as number, massNumber);
-}
+standardAtomicWeights.forEach(({ symbol }, index) => {
+  // H1 to H3 are counts everywhere.
+  if (symbol === "H") return;
+  const known = massNumbersOf(symbol);
+  if (known.length === 0) return;
+  heaviest[index] = Math.max(...known);
+  lightest[index] = Math.min(...known);
+});
 
 /** True for a number between the lightest and the heaviest nuclide of an element that the reader knows. */
 export const canBeMassNumber = (number: number, index: number): boolean =>

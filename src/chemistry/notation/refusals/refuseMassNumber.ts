@@ -1,6 +1,6 @@
 import { massNumberInCount, massNumberOfTracer } from "../../../problems/formulaProblems";
 import { isMetal } from "../../isMetal";
-import { isNuclide, isTracer } from "../nuclides";
+import { isTracer, massNumbersOf } from "../nuclides";
 import type { Reading } from "../Reading";
 import { canBalance, rangeOf, stateSum, type StateSum } from "../../usualStates";
 
@@ -21,7 +21,7 @@ const HYDROGENS_OVER = 2;
 const LIGHT: readonly string[] = ["He", "Li", "Be"];
 
 // C12 names a chain of carbon far more often than the nuclide.
-const CHAIN_OF_TWELVE = "12";
+const CHAIN_OF_TWELVE = 12;
 
 /**
  * Refuses a count that holds a mass number typed without its bracket, where the count makes a sum of oxidation states that no compound has
@@ -36,50 +36,64 @@ export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, n
     const [from, end] = [atoms.countAt[index] as number, atoms.end[index] as number];
     if (end === from) continue;
     const symbol = atoms.symbol[index] as string;
-    const next = index + 1 < atoms.length && atoms.at[index + 1] === end ? (atoms.symbol[index + 1] as string) : undefined;
-    if (end - from === 1 && !LIGHT.includes(symbol) && !LIGHT.includes(next ?? "")) continue;
-    const digits = text.slice(from, end);
-    const mass = massNumberIn(symbol, digits, next);
-    if (mass === undefined) continue;
+    const next = index + 1 < atoms.length && atoms.at[index + 1] === end ? (atoms.symbol[index + 1] as string) : "";
+    if (end - from === 1 && !LIGHT.includes(symbol) && !LIGHT.includes(next)) continue;
+    const own = wholeCount(text, from, end);
+    const mass = own === undefined ? undefined : massNumberIn(symbol, own, next);
+    if (own === undefined || mass === undefined) continue;
+    // Most organic compounds get no further than this.
+    if (symbol === "H" && canHold(totals.get("H") as number, totals)) continue;
     sum ??= stateSum(totals);
-    const meant = Number(digits.slice(0, digits.length - mass.digits.length) || 1);
-    const factor = (atoms.count[index] as number) / Number(digits);
-    if (!isMended(mass, symbol, totals, sum, charge, (Number(digits) - meant) * factor)) continue;
-    const place = reading.spot(end - mass.digits.length);
-    if (isTracer(mass.digits, mass.symbol)) throw massNumberOfTracer(place, mass.digits, mass.symbol);
-    throw massNumberInCount(place, mass.digits, mass.symbol, symbol + digits, symbol);
+    const digits = String(mass.number);
+    const meant = digits.length === end - from ? 1 : Math.floor(own / 10 ** digits.length);
+    const factor = (atoms.count[index] as number) / own;
+    if (!isMended(mass, symbol, totals, sum, charge, (own - meant) * factor)) continue;
+    const place = reading.spot(end - digits.length);
+    if (isTracer(digits, mass.symbol)) throw massNumberOfTracer(place, digits, mass.symbol);
+    throw massNumberInCount(place, digits, mass.symbol, text.slice(atoms.at[index], end), symbol);
   }
 }
 
 interface MassNumber {
-  readonly digits: string;
+  readonly number: number;
   /** The element it is an isotope of: the next symbol, or the one that the count stands behind. */
   readonly symbol: string;
 }
 
-/** The last digits of a count that are a mass number of the symbol right behind them; else all of them, of the symbol before them. */
-function massNumberIn(symbol: string, digits: string, next: string | undefined): MassNumber | undefined {
-  if (!/^[1-9]\d*$/.test(digits)) return undefined;
-  for (const length of next === undefined || next === "H" ? [] : [3, 2, 1]) {
-    const mass = digits.slice(-length);
-    const before = digits.slice(0, -length);
-    if (mass.length === length && !before.startsWith("0") && isAnyNuclide(mass, next as string)) return { digits: mass, symbol: next as string };
+const DIGIT_ZERO = 0x30;
+const DIGIT_NINE = 0x39;
+
+/** The count in plain digits between two indices; undefined where it has any other character. */
+function wholeCount(text: string, from: number, end: number): number | undefined {
+  let count = 0;
+  for (let at = from; at < end; at++) {
+    const code = text.charCodeAt(at);
+    if (code < DIGIT_ZERO || code > DIGIT_NINE) return undefined;
+    count = count * 10 + code - DIGIT_ZERO;
   }
-  return symbol !== "H" && isAnyNuclide(digits, symbol) ? { digits, symbol } : undefined;
+  return count;
 }
 
-const isAnyNuclide = (mass: string, symbol: string): boolean => isNuclide(mass, symbol) || isTracer(mass, symbol);
+/** The last digits of a count that are a mass number of the symbol right behind them; else all of them, of the symbol before them. */
+function massNumberIn(symbol: string, count: number, next: string): MassNumber | undefined {
+  if (next !== "" && next !== "H") {
+    for (const number of massNumbersOf(next)) if (count % (number < 10 ? 10 : number < 100 ? 100 : 1000) === number) return { number, symbol: next };
+  }
+  return symbol !== "H" && massNumbersOf(symbol).includes(count) ? { number: count, symbol } : undefined;
+}
 
 /** Whether the formula has no usual sum of states as read, and has one with so many atoms of a symbol fewer. */
 function isMended(mass: MassNumber, symbol: string, totals: ReadonlyMap<string, number>, sum: StateSum, charge: number, fewer: number): boolean {
   const total = totals.get(symbol) as number;
-  if (totals.size === 1) return fewer === total - 1 && symbol === mass.symbol && mass.digits !== CHAIN_OF_TWELVE && charge === 0;
+  if (totals.size === 1) return fewer === total - 1 && symbol === mass.symbol && mass.number !== CHAIN_OF_TWELVE && charge === 0;
+  // C43H66N12O12S2 and its like: of so many elements, carbon and hydrogen among them, any count can be one.
+  if (mass.symbol === symbol && totals.has("C") && totals.has("H") && totals.size > FEW_ELEMENTS) return false;
   const [low, high] = rangeOf(symbol, totals);
   const least = sum.least - fewer * low;
   const most = sum.most - fewer * high;
   if (!(least <= charge && most >= charge)) return false;
   const isUsual = sum.least <= charge && sum.most >= charge;
-  if (!isUsual) return isSalt(mass, totals) && !(symbol === "H" && canHold(total, totals));
+  if (!isUsual) return isSalt(mass, totals);
   return isLoneRing(symbol, total, totals) && canBalance(new Map([...totals, [symbol, total - fewer]]), charge);
 }
 

@@ -23,10 +23,10 @@ export function refuseSplitSymbol(reading: Reading, totals: ReadonlyMap<string, 
   const { text, atoms } = reading;
   for (let index = 0; index < Math.min(2, atoms.length - 1); index++) {
     const [first, second] = [atoms.symbol[index] as string, atoms.symbol[index + 1] as string];
-    if (first.length + second.length > 2) continue;
+    if (first.length + second.length > 2 || atoms.at[index + 1] !== atoms.countAt[index]) continue;
     const metal = first + second.toLowerCase();
     if ((second === "D" || second === "T") && atoms.end[index + 1] !== atoms.countAt[index + 1]) continue;
-    if (!METALS.has(metal) || atoms.at[index + 1] !== atoms.countAt[index]) continue;
+    if (!METALS.has(metal)) continue;
     const at = atoms.at[index] as number;
     const rest = text.slice(atoms.end[index + 1]).trimEnd();
     if (!ALKALI_BEFORE.test(text.slice(0, at).trim()) || !isAnions(rest) || REAL.test(text.trim())) continue;

@@ -10,11 +10,8 @@ const LARGEST_RING = 12;
 const CARBONS_PER_HYDROGEN = 3;
 const FEW_ELEMENTS = 3;
 // Waters, ammonias and methyls, and an ion's own.
-const HYDROGENS_HELD: readonly (readonly [symbol: string, hydrogens: number])[] = [
-  ["O", 2],
-  ["C", 4],
-  ["N", 4],
-];
+const HYDROGENS_ON_O = 2;
+const HYDROGENS_ON_C_OR_N = 4;
 const HYDROGENS_OVER = 2;
 
 // The elements with a nuclide of one digit, hydrogen apart: 2H2O and H3 are counts.
@@ -32,16 +29,20 @@ const CHAIN_OF_TWELVE = 12;
 export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, number>, charge: number): void {
   const { text, atoms } = reading;
   let sum: StateSum | undefined;
+  let isOrganic: boolean | undefined;
   for (let index = 0; index < atoms.length; index++) {
-    const [from, end] = [atoms.countAt[index] as number, atoms.end[index] as number];
+    const from = atoms.countAt[index] as number;
+    const end = atoms.end[index] as number;
     if (end === from) continue;
     const symbol = atoms.symbol[index] as string;
     const next = index + 1 < atoms.length && atoms.at[index + 1] === end ? (atoms.symbol[index + 1] as string) : "";
     if (end - from === 1 && !LIGHT.includes(symbol) && !LIGHT.includes(next)) continue;
+    // Most of what has counts of two digits, kept free of the tables.
+    isOrganic ??= isOrdinaryOrganic(totals);
+    if (isOrganic) return;
     const own = wholeCount(text, from, end);
     const mass = own === undefined ? undefined : massNumberIn(symbol, own, next);
     if (own === undefined || mass === undefined) continue;
-    // Most organic compounds get no further than this.
     if (symbol === "H" && canHold(totals.get("H") as number, totals)) continue;
     sum ??= stateSum(totals);
     const digits = String(mass.number);
@@ -52,6 +53,20 @@ export function refuseMassNumber(reading: Reading, totals: ReadonlyMap<string, n
     if (isTracer(digits, mass.symbol)) throw massNumberOfTracer(place, digits, mass.symbol);
     throw massNumberInCount(place, digits, mass.symbol, text.slice(atoms.at[index], end), symbol);
   }
+}
+
+// The smallest mass number of two digits.
+const SMALLEST = 10;
+
+/** Carbon with as many hydrogens as it usually has, and of anything else too few for a mass number. */
+function isOrdinaryOrganic(totals: ReadonlyMap<string, number>): boolean {
+  const [carbons, hydrogens] = [totals.get("C") ?? 0, totals.get("H") ?? 0];
+  if (carbons === 0 || hydrogens * CARBONS_PER_HYDROGEN < carbons || !canHold(hydrogens, totals)) return false;
+  let few = true;
+  totals.forEach((count, symbol) => {
+    if (count >= SMALLEST && symbol !== "C" && symbol !== "H") few = false;
+  });
+  return few;
 }
 
 interface MassNumber {
@@ -103,7 +118,7 @@ const isSalt = (mass: MassNumber, totals: ReadonlyMap<string, number>): boolean 
 
 /** True where the other atoms can hold so many hydrogens, as in Cl2H18O9Zr, an oxychloride with its waters in Hill's order. */
 const canHold = (hydrogens: number, totals: ReadonlyMap<string, number>): boolean =>
-  hydrogens <= HYDROGENS_HELD.reduce((sum, [symbol, each]) => sum + each * (totals.get(symbol) ?? 0), HYDROGENS_OVER);
+  hydrogens <= HYDROGENS_ON_O * (totals.get("O") ?? 0) + HYDROGENS_ON_C_OR_N * ((totals.get("C") ?? 0) + (totals.get("N") ?? 0)) + HYDROGENS_OVER;
 
 const HALOGENS: readonly string[] = ["F", "Cl", "Br", "I"];
 

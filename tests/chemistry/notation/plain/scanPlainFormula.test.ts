@@ -1,4 +1,6 @@
 import { plainFormula } from "../../../../src/chemistry/notation/plain/plainFormula";
+import { moreCompounds } from "../../corpora/compounds";
+import { spellings, tradeWords } from "../../corpora/tradeWords";
 import { hydrates, withoutDots } from "../../realCompounds";
 import { formulaTexts } from "./formulaTexts";
 import { readTwice } from "./readTwice";
@@ -25,9 +27,16 @@ test.each([
 });
 
 test("of the real compounds seven in eight with a count are scanned, and read as by the full reader", () => {
-  const counted = [...withoutDots, ...hydrates].filter((text) => /\d/.test(text));
+  const counted = [...withoutDots, ...hydrates, ...moreCompounds].filter((text) => /\d/.test(text));
   expect(counted.map((text) => readTwice(text).apart).filter((apart) => apart !== undefined)).toEqual([]);
-  expect(counted.filter(isPlain).length / counted.length).toBeGreaterThan(7 / 8);
+  const usual = [...withoutDots, ...hydrates].filter((text) => /\d/.test(text));
+  expect(usual.filter(isPlain).length / usual.length).toBeGreaterThan(7 / 8);
+});
+
+test("no word of the trade is scanned, in any spelling, unless the full reader takes it too", () => {
+  const texts = tradeWords.flatMap(spellings);
+  expect(texts.length).toBeGreaterThan(1000);
+  expect(texts.map((text) => readTwice(text).apart).filter((apart) => apart !== undefined)).toEqual([]);
 });
 
 test.each([

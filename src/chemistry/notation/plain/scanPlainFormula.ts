@@ -1,5 +1,6 @@
 import { SMALLEST_COUNT } from "../counts/readAmount";
 import { isHydrateDot } from "../hydrates/hydrateDot";
+import { endsSalts, isAlsoTwoCapitals, isChainOfCarbon, isTwoCapitalsAnywhere, isZeroDoubtful } from "./doubts";
 import { canBeMassNumber, indexOf, indexOfLetters, NONE } from "./elementIndex";
 import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 
@@ -13,20 +14,12 @@ import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
 const [ZERO, ONE, NINE, FULL_STOP, DOT, OPENS, CLOSES] = [0x30, 0x31, 0x39, 0x2e, 0xb7, 0x28, 0x29];
 const WATER = "H2O";
-const [HYDROGEN, CARBON, NITROGEN, OXYGEN, SULFUR, IODINE, URANIUM, VANADIUM] = ["H", "C", "N", "O", "S", "I", "U", "V"].map(indexOf);
+const [CARBON, IODINE, URANIUM, VANADIUM] = ["C", "I", "U", "V"].map(indexOf);
 
 // Bounds of what is scanned, narrower than those of the notation.
 const LONGEST = 100;
 const DEEPEST = 4;
 const MOST_DIGITS = 7;
-
-const endsSalts = new Uint8Array(NONE);
-for (const symbol of ["N", "O", "P", "S", "F", "Cl", "Br", "I"]) endsSalts[indexOf(symbol)] = 1;
-
-// CaCo3 for CaCO3: where these do not begin the formula, or stand alone, two capitals can be meant. Ho can be meant so anywhere.
-const isAlsoTwoCapitals = new Uint8Array(NONE);
-for (const symbol of ["Co", "Cs", "Hf", "Ho", "Sc", "Bi", "Ni"]) isAlsoTwoCapitals[indexOf(symbol)] = 1;
-const HOLMIUM = indexOf("Ho");
 
 const DOUBT = -1;
 
@@ -67,8 +60,8 @@ export function scanPlainFormula(text: string): boolean {
     at > 0 &&
     !isWordDoubtful() &&
     addUp() &&
-    !(plainAtoms.size === 1 && isAlsoTwoCapitals[plainAtoms.elements[0] as number] === 1) &&
-    !(hasInnerZero && (!isRow || isZeroDoubtful())) &&
+    !(plainAtoms.size === 1 && isAlsoTwoCapitals(plainAtoms.elements[0] as number)) &&
+    !(hasInnerZero && (!isRow || hasBracket || hasDecimal || hasPartWithoutAmount || isZeroDoubtful())) &&
     !(hasMassNumber && !isChainOfCarbon())
   );
 }
@@ -155,7 +148,7 @@ function scanUnits(text: string, from: number): number {
 
 /** Whether an element may be meant otherwise right behind a whole number, or behind a symbol without one. */
 function isDoubtfulAfter(index: number, before: number): boolean {
-  if (isAlsoTwoCapitals[index] === 1 && (plainAtoms.length > 0 || index === HOLMIUM)) return true;
+  if (isAlsoTwoCapitals(index) && (plainAtoms.length > 0 || isTwoCapitalsAnywhere(index))) return true;
   // NaCI for NaCl, CU for Cu.
   if (before === 0) return plainAtoms.length > 0 && (index === IODINE || index === URANIUM);
   // K15NO3, H218O: the last digits can be the mass number of what follows them.
@@ -165,9 +158,7 @@ function isDoubtfulAfter(index: number, before: number): boolean {
 
 /** Co(NH2)2 and Co(CH3)2 are urea and acetone with a slip. */
 const isUreaOrAcetone = (text: string, inside: number): boolean =>
-  plainAtoms.length === 1 &&
-  isAlsoTwoCapitals[plainAtoms.element[0] as number] === 1 &&
-  (text.startsWith("NH2", inside) || text.startsWith("CH3", inside));
+  plainAtoms.length === 1 && isAlsoTwoCapitals(plainAtoms.element[0] as number) && (text.startsWith("NH2", inside) || text.startsWith("CH3", inside));
 
 /** Letters alone, and capitals with a number behind them, can be a word or an abbreviation: TBD, POT3. */
 const isWordDoubtful = (): boolean => !hasInnerCount && !(hasCount && (hasSmall || plainAtoms.length === 1));
@@ -230,44 +221,7 @@ function decimal(text: string, start: number, point: number, index: number): num
   if (!isExact || value < SMALLEST_COUNT || isZeroFirst(text, start) || codeAt(text, at) === FULL_STOP) return DOUBT;
   if (value < 1) return value;
   // Behind a group, or what salts end in, a decimal can be a dot that lost what follows; before the last H, water typed halfway.
-  const isSalt = index === NONE || endsSalts[index] === 1;
+  const isSalt = index === NONE || endsSalts(index);
   const isHalfWater = at === text.length - 1;
   return isSalt || isHalfWater || (at < text.length && isHydrateDot(text, point)) ? DOUBT : value;
-}
-
-// Carbon binds four hydrogens; the reader's own rule is the same.
-const HYDROGENS_PER_ATOM = 4;
-
-/**
- * Whether a count with a 0 in it can be a slip, such as H20 or Fe203, in a formula that begins with a row of symbols: not among whole counts
- * with oxygen and no excess of hydrogen, where nothing but water stands behind a dot.
- */
-function isZeroDoubtful(): boolean {
-  if (hasBracket || hasDecimal || hasPartWithoutAmount) return true;
-  const { size, elements, totals } = plainAtoms;
-  let [oxygen, hydrogen, others] = [0, 0, 0];
-  for (let place = 0; place < size; place++) {
-    const total = totals[place] as number;
-    if (elements[place] === HYDROGEN) hydrogen = total;
-    else others += total;
-    if (elements[place] === OXYGEN) oxygen = total;
-  }
-  return oxygen === 0 || hydrogen > HYDROGENS_PER_ATOM * others;
-}
-
-/**
- * Whether a formula holds carbon, as much hydrogen and oxygen as it binds, and at most nitrogen and sulfur besides: what is counted in dozens
- * there is atoms. The reader holds a mass number to be meant where the oxidation states of the counts do not add up, which here they do.
- */
-function isChainOfCarbon(): boolean {
-  const { size, elements, totals } = plainAtoms;
-  let [carbon, hydrogen, oxygen] = [0, 0, 0];
-  for (let place = 0; place < size; place++) {
-    const total = totals[place] as number;
-    if (elements[place] === CARBON) carbon = total;
-    else if (elements[place] === HYDROGEN) hydrogen = total;
-    else if (elements[place] === OXYGEN) oxygen = total;
-    else if (elements[place] !== NITROGEN && elements[place] !== SULFUR) return false;
-  }
-  return carbon > 0 && 3 * hydrogen >= carbon && hydrogen <= 4 * carbon && 2 * oxygen <= 4 * carbon + hydrogen;
 }

@@ -26,7 +26,7 @@ const DOUBT = -1;
 const groupStart = new Uint8Array(DEEPEST);
 let hasSmall = false;
 let hasCount = false;
-let hasInnerCount = false;
+let isNoWord = false;
 let hasInnerZero = false;
 let hasBracket = false;
 let hasDecimal = false;
@@ -51,7 +51,7 @@ export const fullStopRead = (): number => fullStop;
  */
 export function scanPlainFormula(text: string): boolean {
   plainAtoms.length = 0;
-  hasSmall = hasCount = hasInnerCount = hasInnerZero = hasBracket = hasDecimal = hasMassNumber = hasPartWithoutAmount = false;
+  hasSmall = hasCount = isNoWord = hasInnerZero = hasBracket = hasDecimal = hasMassNumber = hasPartWithoutAmount = false;
   fullStop = -1;
   let at = text.length <= LONGEST ? scanUnits(text, 0) : DOUBT;
   const isRow = plainAtoms.length > 1;
@@ -100,6 +100,7 @@ function scanUnits(text: string, from: number): number {
       if (isPair || depth === DEEPEST || isUreaOrAcetone(text, at)) return DOUBT;
       groupStart[depth++] = first;
       hasBracket = true;
+      if (first > 0) isNoWord = true;
       before = alone = 0;
       // (I) and (V) can be oxidation states.
       const inner = indexOfLetters(isCapital(next) ? next : CAPITAL_A, 0);
@@ -128,7 +129,7 @@ function scanUnits(text: string, from: number): number {
     const isOneForL = text.charCodeAt(start) === ONE && plainAtoms.element[first] === CARBON && !isCapital(next);
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
-    if (at < text.length && next !== CLOSES) hasInnerCount = true;
+    if (at < text.length && next !== CLOSES) isNoWord = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
       const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;
@@ -158,10 +159,12 @@ function isDoubtfulAfter(index: number, before: number): boolean {
 
 /** Co(NH2)2 and Co(CH3)2 are urea and acetone with a slip. */
 const isUreaOrAcetone = (text: string, inside: number): boolean =>
-  plainAtoms.length === 1 && isAlsoTwoCapitals(plainAtoms.element[0] as number) && (text.startsWith("NH2", inside) || text.startsWith("CH3", inside));
+  plainAtoms.length === 1 &&
+  isAlsoTwoCapitals(plainAtoms.element[0] as number) &&
+  (text.startsWith("NH2)", inside) || text.startsWith("CH3)", inside));
 
-/** Letters alone, and capitals with a number behind them, can be a word or an abbreviation: TBD, POT3. */
-const isWordDoubtful = (): boolean => !hasInnerCount && !(hasCount && (hasSmall || plainAtoms.length === 1));
+/** Letters alone, and capitals with a number behind them, can be a word or an abbreviation, TBD, POT3, also in a bracket. */
+const isWordDoubtful = (): boolean => !isNoWord && !(hasCount && (hasSmall || plainAtoms.length === 1));
 
 /**
  * Reads a hydrate dot and the part behind it. Only water takes an amount, and only water stands behind a full stop.
@@ -223,5 +226,8 @@ function decimal(text: string, start: number, point: number, index: number): num
   // Behind a group, or what salts end in, a decimal can be a dot that lost what follows; before the last H, water typed halfway.
   const isSalt = index === NONE || endsSalts(index);
   const isHalfWater = at === text.length - 1;
-  return isSalt || isHalfWater || (at < text.length && isHydrateDot(text, point)) ? DOUBT : value;
+  return isSalt || isHalfWater || (at < text.length && !isBeforeDecimal(text, at) && isHydrateDot(text, point)) ? DOUBT : value;
 }
+
+/** True where a symbol with a decimal below 1 stands at an index: O0.66 is in nothing that a hydrate dot joins. */
+const isBeforeDecimal = (text: string, at: number): boolean => text.startsWith("0.", isSmall(codeAt(text, at + 1)) ? at + 2 : at + 1);

@@ -12,14 +12,28 @@ export interface GivenInput {
   readonly grid: Grid | undefined;
 }
 
+type NamedInput = Pick<GivenInput, "name" | "input">;
+
+// Listing the entries of an object costs more than many a computation; a function's inputs never change.
+const listed = new WeakMap<CellFunction, readonly NamedInput[]>();
+
+function inputsOf(definition: CellFunction): readonly NamedInput[] {
+  const known = listed.get(definition);
+  if (known !== undefined) return known;
+  const inputs = Object.entries(definition.inputs).map(([name, input]) => ({ name, input }));
+  listed.set(definition, inputs);
+  return inputs;
+}
+
 /**
  * The inputs of a function with its raw arguments. What comes after them must be nothing, or the host's invocation object.
  * @throws InputProblem for an argument beyond the inputs: a client may know newer metadata than this code, and leaving out what
  *   somebody gave would answer another question than theirs
  */
 export function givenInputs(definition: CellFunction, raw: readonly unknown[]): readonly GivenInput[] {
-  const inputs = Object.entries(definition.inputs);
-  const beyond = raw.slice(inputs.length).findIndex((argument) => gridOf(argument) !== undefined);
-  if (beyond >= 0) throw argumentNotKnown(`${NAMESPACE}.${definition.name}`, inputs.length + beyond + 1);
-  return inputs.map(([name, input], index) => ({ name, input, grid: gridOf(raw[index]) }));
+  const inputs = inputsOf(definition);
+  for (let beyond = inputs.length; beyond < raw.length; beyond++) {
+    if (gridOf(raw[beyond]) !== undefined) throw argumentNotKnown(`${NAMESPACE}.${definition.name}`, beyond + 1);
+  }
+  return inputs.map(({ name, input }, index) => ({ name, input, grid: gridOf(raw[index]) }));
 }

@@ -19,22 +19,30 @@ export const ROWS_OF_A_SHEET = 1_048_576;
  */
 export function gridOf(raw: unknown): Grid | undefined {
   if (raw === null || raw === undefined) return undefined;
-  if (!Array.isArray(raw)) return isForeignObject(raw) ? undefined : gridOfRows([[raw]]);
+  if (!Array.isArray(raw)) return isForeignObject(raw) ? undefined : new RowsOfCells([[raw]]);
   // Hosts hand ranges over as rows; a plain list, which the custom functions runtime would also pass on, counts as a column.
-  return gridOfRows(raw.every(Array.isArray) ? raw : raw.map((row) => (Array.isArray(row) ? row : [row])));
+  return new RowsOfCells(raw.every(Array.isArray) ? raw : raw.map((row) => (Array.isArray(row) ? row : [row])));
 }
 
-function gridOfRows(cells: readonly (readonly unknown[])[]): Grid {
-  return {
-    rows: cells.length,
-    columns: cells[0]?.length ?? 0,
-    cell: (row, column) => decode(cells[row]?.[column]),
-    filledRows: () => {
-      let rows = cells.length;
-      while (rows > 1 && !(cells[rows - 1] ?? []).some(isFilled)) rows--;
-      return rows;
-    },
-  };
+/** A class, so that a call makes no function of its own for each argument. */
+class RowsOfCells implements Grid {
+  readonly rows: number;
+  readonly columns: number;
+
+  constructor(private readonly cells: readonly (readonly unknown[])[]) {
+    this.rows = cells.length;
+    this.columns = cells[0]?.length ?? 0;
+  }
+
+  cell(row: number, column: number): CellValue {
+    return decode(this.cells[row]?.[column]);
+  }
+
+  filledRows(): number {
+    let rows = this.rows;
+    while (rows > 1 && !(this.cells[rows - 1] ?? []).some(isFilled)) rows--;
+    return rows;
+  }
 }
 
 const isFilled = (raw: unknown): boolean => raw !== 0 && decode(raw) !== BLANK;

@@ -13,6 +13,7 @@ import { cellFor, readInputs } from "./readInputs";
  * @throws InputProblem when two ranges have different sizes
  */
 export function overRanges(definition: RangeFunction, given: readonly GivenInput[]): Answer[][] {
+  if (given.every(isOneCell)) return [[answerAt(definition, given, 0, 0)]];
   const { rows, columns } = commonShape(given);
   const awaited = given.flatMap(requiredRange);
   const answers = new Array<Answer[]>(rows);
@@ -24,6 +25,8 @@ export function overRanges(definition: RangeFunction, given: readonly GivenInput
   }
   return answers;
 }
+
+const isOneCell = ({ grid }: GivenInput): boolean => grid === undefined || (grid.rows === 1 && grid.columns === 1);
 
 function answerAt(definition: RangeFunction, given: readonly GivenInput[], row: number, column: number): Answer {
   try {

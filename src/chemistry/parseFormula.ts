@@ -1,5 +1,6 @@
 import { cellFormulaText, tooLong } from "../problems/formulaProblems";
 import type { Formula } from "./Formula";
+import { plainFormula } from "./notation/plain/plainFormula";
 import { readFormula } from "./notation/readFormula";
 
 // A limit of sense, chosen here, that also bounds the work for text pasted by mistake; the longest formulas in print stay far below.
@@ -29,7 +30,7 @@ export function parseFormula(text: string, argument = "formula"): Formula {
   if (known?.text === text) return known;
   if (text.length > LONGEST) throw tooLong({ argument, text, index: 0 }, Array.from(text).length, LONGEST);
   if (text.startsWith("=")) throw cellFormulaText({ argument, text, index: 0 });
-  const formula = readFormula(text, argument);
+  const formula = plainFormula(text) ?? readFormula(text, argument);
   remembered[place] = formula;
   return formula;
 }

@@ -3,7 +3,8 @@ import { gapRatioProbability } from "../numerics/gapRatioProbability";
 import { remembered } from "../numerics/remembered";
 import { tooManyForDixon } from "../problems/confidenceProblems";
 import type { Replicate } from "./countedReplicates";
-import { suspects, tailOf, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { standsClear } from "./rounding";
+import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";
 
 // Dixon's tables end here, and with more values a second stray hides the first from r10.
 const MOST = 30;
@@ -31,8 +32,28 @@ export function dixonAssessment(replicates: readonly Replicate[], question: Outl
   const suspect = candidates.reduce((farthest, one) => (gap(one) > gap(farthest) ? one : farthest));
   const statistic = gap(suspect) / range;
   const critical = dixonCritical(replicates.length, tailOf(question));
-  return { count: replicates.length, suspect, statistic, critical, isOutlier: statistic > critical, neighbour: neighbourOf(suspect), range };
+  const isOutlier = statistic > critical;
+  const rounded: Rounded = {
+    reduced: (end, step) => reducedDixon(gap(end), range, step),
+    most: (end, step) => mostDixon(gap(end), range, step),
+  };
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, rounded);
+  return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, neighbour: neighbourOf(suspect), range };
 }
+
+/**
+ * r10 less what rounding to a step may have put into it: half a step off the gap and half a step more range, so that values that
+ * agree to a step do not count as equal. 0 for a suspect that does not stand clear of its neighbour.
+ */
+export const reducedDixon = (gap: number, range: number, step: number): number =>
+  standsClear(gap, step) ? (gap - step / 2) / (range + step / 2) : 0;
+
+/**
+ * The most that r10 may be when every value stands for any within half a step of it: it grows as the suspect moves out and falls as
+ * its neighbour and the far end move after it. The suspect outwards and the neighbour inwards add a
+ * step to the gap; the far end towards the suspect keeps the range as it was. 1 where the neighbour may be as low as the far end.
+ */
+export const mostDixon = (gap: number, range: number, step: number): number => Math.min(1, (gap + step) / range);
 
 const VALUES_KEPT = 200;
 

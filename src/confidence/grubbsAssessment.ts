@@ -2,7 +2,8 @@ import { remembered } from "../numerics/remembered";
 import { sampleMoments } from "../numerics/sampleMoments";
 import { studentTQuantile } from "../numerics/studentTQuantile";
 import type { Replicate } from "./countedReplicates";
-import { suspects, tailOf, type OutlierAssessment, type OutlierQuestion } from "./outlierAssessment";
+import { mostGrubbs, reducedGrubbs } from "./grubbsRounded";
+import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";
 
 /** Mean and standard deviation beside the assessment they entered, in the unit of the values. */
 export interface GrubbsAssessment extends OutlierAssessment {
@@ -24,7 +25,11 @@ export function grubbsAssessment(replicates: readonly Replicate[], question: Out
   const suspect = candidates.reduce((farthest, one) => (distance(one) > distance(farthest) ? one : farthest));
   const statistic = distance(suspect) / deviation;
   const critical = grubbsCritical(replicates.length, tailOf(question));
-  return { count: replicates.length, suspect, statistic, critical, isOutlier: statistic > critical, mean, deviation };
+  const isOutlier = statistic > critical;
+  const turned = (end: Replicate): number[] => replicates.map(({ value }) => (end.value < mean ? -value : value));
+  const rounded: Rounded = { reduced: (end, step) => reducedGrubbs(turned(end), step), most: (end, step) => mostGrubbs(turned(end), step) };
+  const doubt = doubtOf(replicates, question.readability, { suspect, isOutlier, critical }, candidates, rounded);
+  return { count: replicates.length, suspect, statistic, critical, isOutlier, doubt, mean, deviation };
 }
 
 const VALUES_KEPT = 200;

@@ -1,5 +1,7 @@
 import { allValuesEqual, tooFewForOutlier } from "../problems/confidenceProblems";
+import { roundedTooCoarsely } from "../problems/roundingVerdicts";
 import type { Replicate } from "./countedReplicates";
+import { type Rounding, roundingOf } from "./rounding";
 
 /**
  * Which end is looked at: "two" takes whichever end stands out and counts both chances; "largest" and "smallest" are
@@ -13,6 +15,8 @@ export interface OutlierQuestion {
   /** Chance of calling a value an outlier when all come from one normal distribution, above 0 and below 0.5. */
   readonly alpha: number;
   readonly sides: Sides;
+  /** Display step of the values, in their unit; left out, the values' common step counts where they would show an outlier. */
+  readonly readability?: number | undefined;
 }
 
 /** One suspect held against its critical value. */
@@ -22,7 +26,10 @@ export interface OutlierAssessment {
   readonly suspect: Replicate;
   readonly statistic: number;
   readonly critical: number;
+  /** Whether the statistic of the values as shown is above its critical value. */
   readonly isOutlier: boolean;
+  /** The rounding that leaves open whether that of the true values is; undefined where it does not. */
+  readonly doubt: Rounding | undefined;
 }
 
 // Two values lie equally far from their mean, and from each other.
@@ -52,8 +59,49 @@ export const tailOf = ({ alpha, sides }: OutlierQuestion): number => (sides === 
 // off than the other two lie apart (two-sided 5 %, from the critical value of r10, 0.970).
 const FEW = 4;
 
+/** What rounding to a step leaves of the statistic of an end of the values. */
+export interface Rounded {
+  /** Less what rounding may have put into it. */
+  readonly reduced: (suspect: Replicate, step: number) => number;
+  /** The most it may be when every value stands for any within half a step of it. */
+  readonly most: (end: Replicate, step: number) => number;
+}
+
+/**
+ * The rounding that leaves the verdict open. An outlier is shown only where the reduced statistic is above the critical value
+ * too. Without that, rounding makes outliers of good values in 20 to 60 % of samples where the step is as large as the scatter:
+ * tied values have no scatter of their own. With it the share of false outliers keeps alpha; simulated for 3 to 30 values, scatters
+ * from 0.05 to 20 steps, the quantity at any place within its step, alpha from 0.001 to 0.4, one-sided and two-sided: at most 0.75
+ * alpha for Grubbs' statistic and 0.6 alpha for Dixon's up to a scatter of 3 steps, rising to alpha on finer displays. A step that
+ * is a multiple of the display's only lowers it. With a
+ * readability given, no outlier is shown only where no set of true values within half a step has one; the values' own
+ * common step, which may be coarser than the display's, is held against outliers alone.
+ * @param ends those looked at
+ */
+export function doubtOf(
+  replicates: readonly Replicate[],
+  readability: number | undefined,
+  { suspect, isOutlier, critical }: Pick<OutlierAssessment, "suspect" | "isOutlier" | "critical">,
+  ends: readonly Replicate[],
+  { reduced, most }: Rounded,
+): Rounding | undefined {
+  const rounding = roundingOf(
+    replicates.map(({ value }) => value),
+    readability,
+  );
+  const { step, isGiven } = rounding;
+  if (step === 0 || (!isOutlier && !isGiven)) return undefined;
+  const isOpen = isOutlier ? reduced(suspect, step) <= critical : ends.some((end) => most(end, step) > critical);
+  return isOpen ? rounding : undefined;
+}
+
 /** What an assessment says, in words. */
-export function outlierVerdict({ count, isOutlier }: Pick<OutlierAssessment, "count" | "isOutlier">): string {
+export function outlierVerdict({
+  count,
+  isOutlier,
+  doubt,
+}: Pick<OutlierAssessment, "count" | "isOutlier"> & { readonly doubt?: Rounding | undefined }): string {
+  if (doubt !== undefined) return roundedTooCoarsely(doubt.step, doubt.isGiven);
   if (isOutlier) return "outlier: look for a cause; never reject without a cause, and at most one value";
   return count <= FEW ? `no outlier shown, which ${count} values hardly ever can: keep every value` : "no outlier shown: keep every value";
 }

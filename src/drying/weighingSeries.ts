@@ -1,4 +1,5 @@
 import { sampleGrew, timeLooksLikeDate, timeMissing, timeNotLater, timesLookLikeClock, weighingNotAboveVessel } from "../problems/constancyProblems";
+import { clockSlack } from "./clock";
 import { roundingSlack, withoutRounding } from "../weighing/roundingSlack";
 
 /** One weighing of a drying sample. */
@@ -35,6 +36,8 @@ export function netSamples(weights: readonly number[], vessel: number): number[]
 const EARLIEST_DATE = 36526;
 // Clock times are fractions of a day, so a run given in them seems to last less than a minute.
 const SHORTEST_RUN = 1;
+// One clock time reckoned in two ways, min: binary rounding of minutes up to a spreadsheet date.
+const SAME_TIME = 1e-9;
 
 /**
  * Holds the times of a series to rising minutes, one for each weighing.
@@ -47,7 +50,7 @@ export function checkTimes(weights: readonly number[], times: readonly number[])
   const last = times[weights.length - 1];
   if (last === undefined) throw timeMissing(times.length + 1, weights[times.length] as number);
   if (first >= EARLIEST_DATE) throw timeLooksLikeDate(first);
-  const early = times.findIndex((time, index) => index > 0 && time <= (times[index - 1] as number));
+  const early = times.findIndex((time, index) => index > 0 && time - (times[index - 1] as number) <= SAME_TIME);
   if (early !== -1) throw timeNotLater(early + 1, times[early] as number, times[early - 1] as number);
-  if (weights.length > 1 && last - first < SHORTEST_RUN) throw timesLookLikeClock(last - first);
+  if (weights.length > 1 && last - first < SHORTEST_RUN - clockSlack) throw timesLookLikeClock(last - first);
 }

@@ -32,8 +32,12 @@ export function inputRows(
   }));
 }
 
+/** `""` is how an argument is left out before another. */
+const isLeftOut = (argument: Argument | undefined): argument is undefined =>
+  argument === undefined || argument.text === "" || (argument.expression?.type === "Literal" && argument.expression.value === "");
+
 function shownValue(input: Input<unknown>, argument: Argument | undefined, position: Position | undefined): string {
-  if (argument === undefined || argument.text === "") return LEFT_OUT;
+  if (isLeftOut(argument)) return LEFT_OUT;
   if (isUnknown(argument) || argument.cells === undefined) return WORKED_OUT_IN_CELL;
   const { cells } = argument;
   const single = cells.length === 1 && cells[0]?.length === 1;
@@ -50,7 +54,7 @@ function countsAsLeftOut(input: Input<unknown>, value: CellValue): boolean {
 }
 
 function origin(argument: Argument | undefined, homeSheet: string, position: Position | undefined): string {
-  if (argument === undefined || argument.text === "") return "";
+  if (isLeftOut(argument)) return "";
   if (argument.expression?.type === "Literal") return "typed in the formula";
   if (argument.expression?.type !== "ReferenceIdentifier") return argument.text;
   const reference = parseReference(argument.expression.value, homeSheet);

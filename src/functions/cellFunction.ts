@@ -92,5 +92,9 @@ const catalogued = <I extends Inputs>(
 ): CellFunction => definition as CellFunction;
 
 /** True where ranges are taken row by row: one value out, and no input that is a column in itself. */
-export const takesRanges = (definition: CellFunction): definition is RangeFunction =>
-  definition.gives === "value" && Object.values(definition.inputs).every((input) => input.shape === "cell");
+export function takesRanges(definition: CellFunction): definition is RangeFunction {
+  if (definition.gives !== "value") return false;
+  // Asked at every call: a list of the inputs, made anew each time, would cost more than reading them.
+  for (const name in definition.inputs) if (definition.inputs[name]?.shape !== "cell") return false;
+  return true;
+}

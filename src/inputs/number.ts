@@ -41,8 +41,18 @@ export const numberOrWord = (about: string, rule: NumberRule, word: string): Cel
   };
 };
 
+const SPACE = 0x20;
+const DELETE = 0x7f;
+
 /** True for a cell with nothing in it, or with spaces alone. */
-export const isNothing = (value: CellValue): boolean => value === BLANK || (typeof value === "string" && value.trim() === "");
+export const isNothing = (value: CellValue): boolean =>
+  value === BLANK || (typeof value === "string" && !beginsPlainly(value) && value.trim() === "");
+
+/** True where the first character is a visible one of ASCII, as in most text: cheaper than trimming every cell of a long column. */
+const beginsPlainly = (text: string): boolean => {
+  const code = text.charCodeAt(0);
+  return code > SPACE && code < DELETE;
+};
 
 /** Blank as this rule sees it: the host hands a blank cell over as 0, null or "". */
 export const isBlankNumber = (value: CellValue, rule: NumberRule): boolean => isNothing(value) || (rule.zeroIsBlank && value === 0);

@@ -24,16 +24,21 @@ const STRONGER = 10;
 const MOST_DAMPING = 1e15;
 const MOST_PASSES = 200;
 // Steps below this share of a parameter are rounding.
-const SETTLED = 1e-11;
+const ROUNDING = 1e-11;
 
 /**
  * Nonlinear least squares by Levenberg's and Marquardt's damped steps: Marquardt, J. SIAM 11 (1963) 431,
  * doi:10.1137/0111030, with his scaling by the diagonal.
  * @param tryCurve gives the curve at some parameters; a residual that is not finite counts as no fit there
  * @param start finite, near enough for the curve to have a slope in every parameter
+ * @param settled share of each parameter below which a step is the last; left out, as far as a double goes
  * @returns undefined when the readings do not tell the parameters apart, or the steps do not settle
  */
-export function curveFit(tryCurve: (parameters: readonly number[]) => TriedCurve, start: readonly number[]): CurveFit | undefined {
+export function curveFit(
+  tryCurve: (parameters: readonly number[]) => TriedCurve,
+  start: readonly number[],
+  settled = ROUNDING,
+): CurveFit | undefined {
   let parameters = start;
   let tried = tryCurve(parameters);
   let sumOfSquares = squaresOf(tried.residuals);
@@ -43,7 +48,7 @@ export function curveFit(tryCurve: (parameters: readonly number[]) => TriedCurve
     const step = dampedStep(normal, damping);
     if (step === undefined) return undefined;
     const next = parameters.map((value, j) => value + (step[j] as number));
-    const settled = step.every((change, j) => Math.abs(change) <= SETTLED * Math.abs(next[j] as number));
+    const isLast = step.every((change, j) => Math.abs(change) <= settled * Math.abs(next[j] as number));
     const nextTried = tryCurve(next);
     const nextSquares = squaresOf(nextTried.residuals);
     if (nextSquares < sumOfSquares) {
@@ -51,7 +56,7 @@ export function curveFit(tryCurve: (parameters: readonly number[]) => TriedCurve
       normal = normalEquations(tried);
       damping /= STRONGER;
     } else damping *= STRONGER;
-    if (settled || damping > MOST_DAMPING) {
+    if (isLast || damping > MOST_DAMPING) {
       const covariance = inverseOfPositive(normal.matrix);
       return covariance && { parameters, sumOfSquares, covariance, tried };
     }
@@ -68,13 +73,16 @@ function normalEquations({ residuals, slopes }: TriedCurve): NormalEquations {
   const count = slopes[0]?.length ?? 0;
   const matrix = Array.from({ length: count }, () => new Array<number>(count).fill(0));
   const right = new Array<number>(count).fill(0);
-  for (const [row, slope] of slopes.entries()) {
+  for (let row = 0; row < slopes.length; row++) {
+    const slope = slopes[row] as readonly number[];
     for (let i = 0; i < count; i++) {
       const line = matrix[i] as number[];
-      right[i] = (right[i] as number) + (slope[i] as number) * (residuals[row] as number);
-      for (let j = 0; j < count; j++) line[j] = (line[j] as number) + (slope[i] as number) * (slope[j] as number);
+      const along = slope[i] as number;
+      right[i] = (right[i] as number) + along * (residuals[row] as number);
+      for (let j = 0; j <= i; j++) line[j] = (line[j] as number) + along * (slope[j] as number);
     }
   }
+  for (let i = 0; i < count; i++) for (let j = 0; j < i; j++) (matrix[j] as number[])[i] = matrix[i]?.[j] as number;
   return { matrix, right };
 }
 

@@ -1,4 +1,4 @@
-import { sharedUnchecked, StaysPending } from "../problems/sharingProblems";
+import { copyTouched, StaysPending } from "../problems/sharingProblems";
 import { shareAsValues } from "../sharing/shareAsValues";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
@@ -33,7 +33,7 @@ export function shareTab(workbook: Workbook): Tab {
     last = shared;
     show.hidden = false;
     await listSheets();
-    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}${shared.checked ? "" : ` ${sharedUnchecked(sheets.value)}`}`;
+    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}${shared.touched ? ` ${copyTouched(shared.copy, sheets.value)}` : ""}`;
   };
 
   const shown = async (): Promise<string> => {

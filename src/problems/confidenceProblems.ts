@@ -1,6 +1,6 @@
 import { InputProblem } from "./InputProblem";
 import { NoAnswer } from "./NoAnswer";
-import { counted, withUnit } from "./quoted";
+import { counted, SIZE_FIGURES, withUnit } from "./quoted";
 
 export const zeroUnclear = (row: number): InputProblem =>
   new InputProblem(
@@ -33,3 +33,10 @@ export const readingTooCoarse = (u: number, sample: number): NoAnswer =>
 
 export const uncertaintyAboveWeighing = (u: number, before: number): InputProblem =>
   new InputProblem("u", `${withUnit(u, "g")} is not below the weighing itself, before, ${withUnit(before, "g")}`, "Give grams: 1.5 mg is 0.0015.");
+
+export const uncertaintyBelowRounding = (u: number, readability: number, rounding: number): InputProblem =>
+  new InputProblem(
+    "u",
+    `${withUnit(u, "g")} is below the ${withUnit(rounding, "g", SIZE_FIGURES)} that rounding to readability, ${withUnit(readability, "g")}, makes alone`,
+    "Give what READING.U gives for this balance.",
+  );

@@ -128,6 +128,11 @@ export const commaOrDot = (spot: Spot): InputProblem =>
 export const bareDecimal = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "can be a decimal or a hydrate dot", "Type 0 before it for a decimal, or · for the dot.");
 
+export const decimalOrDot = (spot: Spot, seen: string): InputProblem =>
+  at(spot, seen, "can be a decimal mark or a hydrate dot", "Type · for the dot, or bracket a decimal: S(O4.5).");
+
+export const twoFullStops = (spot: Spot): InputProblem => at(spot, ".", "follows a decimal", "Type · before what is added, as in CuSO4·5H2O.");
+
 export const chargeOrCount = (spot: Spot, digits: string, sign: string): InputProblem =>
   at(spot, digits, "can be a count or part of the charge", `Type ${digits.slice(0, -1)}^${digits.slice(-1)}${sign} or ${digits}^${sign}.`);
 
@@ -149,11 +154,47 @@ export const stateNotLast = (spot: Spot, seen: string): InputProblem =>
 export const massNumberOrAmount = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, `can be an amount or the isotope ${symbol}-${seen}`, `Type [${seen}${symbol}] for the isotope, ${seen}( ) for the amount.`);
 
+/** @param counted the symbol with its count as typed, such as K15; `before` the symbol alone */
+export const massNumberInCount = (spot: Spot, seen: string, symbol: string, counted: string, before: string): InputProblem =>
+  at(
+    spot,
+    seen,
+    `can be a count or the isotope ${symbol}-${seen}`,
+    `Type [${seen}${symbol}] for the isotope, (${before})${counted.slice(before.length)} for the count.`,
+  );
+
+export const massNumberOfTracer = (spot: Spot, seen: string, symbol: string): InputProblem =>
+  at(spot, seen, `can be a count or the isotope ${symbol}-${seen}, not in the table of nuclides`, `Leave the mass number out, or type (${symbol}).`);
+
+export const isotopeByHyphen = (spot: Spot, seen: string, nuclide: string): InputProblem => at(spot, seen, "names an isotope", `Type [${nuclide}].`);
+
 export const noNuclide = (spot: Spot, seen: string): InputProblem =>
   new InputProblem(spot.argument, `no isotope ${quoted(seen)} ${where(spot)} in the table of nuclides`, "Check the mass number.");
 
 export const capitalsMixedUp = (spot: Spot, seen: string, reading: string, meant: string): InputProblem =>
   at(spot, seen, `reads as ${reading}`, `Type ${meant}, or (${seen.charAt(0)})${seen.charAt(1)} if it is so meant.`);
+
+/**
+ * @param digits its count as typed, "" for none
+ * @param names of the element and of the two that its letters are in capitals
+ * @param brackets the pair that keeps the symbol: "()", or "[]" where it stands in round ones
+ */
+export const caseSlip = (spot: Spot, symbol: string, digits: string, names: readonly [string, string, string], brackets: string): InputProblem =>
+  at(
+    spot,
+    symbol + digits,
+    `reads as ${names[0]}`,
+    `Type ${symbol.toUpperCase()}${digits} for ${names[1]} and ${names[2]}, or ${brackets.charAt(0)}${symbol}${brackets.charAt(1)}${digits} if so meant.`,
+  );
+
+/** @param apart the text with its first symbol in a bracket */
+export const wordInCapitals = (spot: Spot, apart: string): InputProblem =>
+  whole(spot, "is a word or an abbreviation, spelled in symbols", `Type the formula, or ${apart} if so meant.`);
+
+export const abbreviationOf = (spot: Spot, formula: string): InputProblem => whole(spot, "is an abbreviation", `Type the formula: ${formula}.`);
+
+export const aMissingNumber = (spot: Spot): InputProblem =>
+  whole(spot, "is what programs write for a missing number", "Mend that cell, or type a chemical formula.");
 
 export const oneForL = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "reads as carbon with the digit 1", `For chlorine type Cl with a small L; for carbon (C)${seen.slice(1)}.`);

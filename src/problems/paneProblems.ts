@@ -6,6 +6,9 @@ export const unforeseenInPane = (seen: string): string => `That did not work: ${
 export const leftUnfinished = (name: string): string =>
   `The sheet "${name}" was begun and never finished, because the workbook stopped answering. Look at it first: whatever was typed there goes with it.`;
 
+export const askBeforeRemoving = (name: string): string =>
+  `Not removed yet: something may stand on "${name}" that is yours. Look through the sheet, move what is yours, then press the button once more.`;
+
 export const unfinishedRemoved = (name: string): string => `"${name}" is removed.`;
 
 export const unfinishedGone = (name: string): string => `"${name}" was left alone: it is gone, or it has been finished meanwhile.`;

@@ -55,16 +55,9 @@ export const staysPending = (sheet: string): StaysPending =>
 export const keepsChanging = (sheet: string): InputProblem =>
   new InputProblem("sheet", `values on ${quoted(sheet)} changed while they were read`, "Wait until nothing changes any more, then share again.");
 
-export const changedWhileCopied = (sheet: string, copy: string, record: string): InputProblem =>
-  new InputProblem(
-    "sheet",
-    `${quoted(sheet)} was changed while it was copied, so ${quoted(copy)} and ${quoted(record)} may not belong together`,
-    "Delete those two sheets, then share again.",
-  );
-
 /** Said after the copy has been made. */
-export const sharedUnchecked = (sheet: string): string =>
-  `${quoted(sheet)} could not be read again to see whether it was changed meanwhile: compare the copy with it before you send it.`;
+export const copyTouched = (copy: string, sheet: string): string =>
+  `Something was typed into ${quoted(copy)} while it was being made: compare it with ${quoted(sheet)} before you send it.`;
 
 // As many as a message of one or two lines can hold.
 const CELLS_NAMED = 3;

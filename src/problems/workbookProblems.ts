@@ -39,15 +39,33 @@ export const olderThanNeeded = (host: string): string => `This version of ${host
 
 export const nameJustTaken = "Another sheet took that name meanwhile. Try again.";
 
-/** @param because what went wrong, as a whole sentence */
-export const sheetsMayBeLeft = (because: string, names: readonly string[]): string => {
-  const sheets = names.map((name) => `"${name}"`).join(" and ");
-  return `${because} ${sheets} may be left unfinished in the workbook; the pane offers to remove what is left as soon as the workbook answers.`;
-};
+const allNamed = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(" and ");
 
 /** @param because what went wrong, as a whole sentence */
-export const keptForWhatWasTyped = (because: string, name: string): string =>
-  `${because} "${name}" is unfinished, but something was typed into it meanwhile, so it was kept. Move what is yours, then remove the sheet in the pane.`;
+export const sheetsMayBeLeft = (because: string, names: readonly string[]): string => {
+  return `${because} ${allNamed(names)} may be left unfinished in the workbook; the pane offers to remove what is left as soon as the workbook answers.`;
+};
+
+/**
+ * @param because what went wrong, as a whole sentence
+ * @param names of sheets that somebody typed into, renamed or duplicated
+ */
+export const keptForItsChanges = (because: string, names: readonly string[]): string =>
+  names.length === 1
+    ? `${because} ${allNamed(names)} is unfinished, but somebody changed it meanwhile, so it was kept. Move what is yours, then delete the sheet.`
+    : `${because} ${allNamed(names)} are unfinished, but somebody changed them meanwhile, so they were kept. Move what is yours, then delete the sheets.`;
+
+/** @param because what went wrong, as a whole sentence */
+export const cameMeanwhile = (because: string, names: readonly string[]): string =>
+  `${because} ${allNamed(names)} came into the workbook meanwhile and may be an unfinished sheet of this try. Look at it, and delete it unless somebody needs it.`;
+
+export const removedMeanwhile = "A sheet was removed while it was being made, so nothing was made. Try again.";
+
+export const typedIntoCopy = "Somebody typed into the copy while it was being made, so it was not finished.";
+
+/** Nothing has been made then, or what was has been taken away. */
+export const changedWhileCopied = (sheet: string): string =>
+  `${quoted(sheet)} was changed while it was copied, so no copy was made. Wait until nobody types there, then share again.`;
 
 /** @param because what went wrong, as a whole sentence */
 export const formulaMayStand = (because: string, cell: string): string =>
@@ -55,7 +73,11 @@ export const formulaMayStand = (because: string, cell: string): string =>
 
 /** @param held what the cell held, as the sheet would take it back */
 export const notPutBack = (cell: string, held: string): string =>
-  `Something came into cell ${cell} just before the formula did, and could not be put back. It was ${quoted(held)}: clear the cell and type that again.`;
+  `Something came into cell ${cell} just before the formula did, and could not be put back. It was ${quoted(held)}: look at the cell, and type that again if it is not there. Undo brings back anything newer.`;
+
+/** @param held what the cell held before, as the sheet would take it back */
+export const newerStands = (cell: string, held: readonly string[]): string =>
+  `Cell ${cell} is being typed into, so the formula was not kept there. What stands there now is the newest; before that it was ${held.map(quoted).join(" and ")}.`;
 
 /** Some hosts act only on the workbook in front, and then say no more than that something went wrong. */
 export const hostRefused = (host: string, because: string): string =>
@@ -72,12 +94,3 @@ export const openedOutside = (host: string): string =>
 
 export const hostTooOld = (host: string): string =>
   `This version of ${host} is too old for the Retort pane. The cell functions may still work; for the pane, update ${host}.`;
-
-// Sentences about workbook files.
-
-export const notAWorkbookFile = "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.";
-
-export const unsavedBefore = (fileName: string): string =>
-  `Something was typed since the last save. Opening ${fileName} puts its sheets in place of all that are open here.`;
-
-export const keptUnsaved = (fileName: string): string => `${fileName} was not opened; the sheets stay as they are.`;

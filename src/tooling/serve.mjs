@@ -1,4 +1,4 @@
-// node src/tooling/serve.mjs [--port 4173]: serves the built local workbook to this computer, prints its address and opens the desktop's browser.
+// Serves the built local workbook to this computer, prints its address and opens the desktop's browser.
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import path from "node:path";
@@ -10,6 +10,14 @@ import { staticServer } from "./staticServer.mjs";
 const FIRST_PORT = 4173;
 const HIGHEST_PORT = 65_535;
 const BUILT = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../../dist/workbench");
+
+const HELP = `npm start, or node src/tooling/serve.mjs once it is built: serves the local workbook to this computer alone.
+
+  --port <number>  the first port to try, from 0 to ${HIGHEST_PORT}; the next free one is taken, and 0 takes any. ${FIRST_PORT} where left out.
+                   npm start -- --port 5000
+  --help           shows this
+
+It prints the address and opens it where there is a desktop. Ctrl+C stops it; the open page can still save.`;
 
 /** Opens the address where there is a desktop to open it on; says nothing when that fails, for the address is printed anyway. */
 function openInDesktopBrowser(address) {
@@ -36,7 +44,8 @@ function portOf(text) {
 }
 
 async function main() {
-  const { values } = parseArgs({ options: { port: { type: "string" } } });
+  const { values } = parseArgs({ options: { port: { type: "string" }, help: { type: "boolean" } } });
+  if (values.help) return console.log(HELP);
   const port = values.port === undefined ? FIRST_PORT : portOf(values.port);
   if (!existsSync(path.join(BUILT, "index.html"))) throw new Error("The local workbook is not built yet. Run npm start, or npm run build first.");
   const { address } = await staticServer(BUILT, port);

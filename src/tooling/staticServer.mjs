@@ -1,7 +1,9 @@
 // A static web server for one folder, for this computer only.
-import { createReadStream, statSync } from "node:fs";
+import { constants } from "node:fs";
+import { open, realpath } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
+import { pipeline } from "node:stream/promises";
 
 const HERE = "127.0.0.1";
 const PORTS_TRIED = 20;
@@ -27,37 +29,65 @@ const POLICY =
  * @returns {Promise<{ address: string, close: () => void }>}
  */
 export async function staticServer(folder, port) {
-  const server = createServer((request, response) => answer(path.resolve(folder), request, response));
-  const taken = await firstFree(server, port);
-  return { address: `http://${HERE}:${taken}/`, close: () => server.close() };
-}
-
-function answer(root, request, response) {
-  const file = request.method === "GET" || request.method === "HEAD" ? fileFor(root, request.url ?? "/") : undefined;
-  if (file === undefined) {
-    response.writeHead(404, { "Content-Type": TYPES[".txt"] }).end("Not found");
-    return;
-  }
-  response.writeHead(200, {
-    "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
-    "Content-Security-Policy": POLICY,
-    "X-Content-Type-Options": "nosniff",
-    "Cache-Control": "no-store",
+  const root = await realpath(folder);
+  const server = createServer((request, response) => {
+    // A request that cannot be answered to its end concerns nobody but the one who asked.
+    answer(root, request, response).catch(() => response.destroy());
   });
-  if (request.method === "HEAD") response.end();
-  else createReadStream(file).pipe(response);
+  const taken = await firstFree(server, port);
+  const close = () => {
+    server.close();
+    server.closeAllConnections();
+  };
+  return { address: `http://${HERE}:${taken}/`, close };
 }
 
-/** The file an address asks for, or undefined: never one outside the folder. */
-function fileFor(root, url) {
+async function answer(root, request, response) {
+  const { method = "", url = "/", headers } = request;
+  if (!isOwnName(headers.host ?? "")) return say(response, 421, "This server answers to localhost and 127.0.0.1 alone.");
+  const file = method === "GET" || method === "HEAD" ? await fileFor(root, url) : undefined;
+  if (file === undefined) return say(response, 404, "Not found");
+  try {
+    response.writeHead(200, {
+      "Content-Type": TYPES[path.extname(file.name)] ?? "application/octet-stream",
+      "Content-Length": file.size,
+      "Content-Security-Policy": POLICY,
+      "X-Content-Type-Options": "nosniff",
+      "Cache-Control": "no-store",
+      // A part that is asked for is answered with the whole, which every browser takes.
+      "Accept-Ranges": "none",
+    });
+    if (method === "HEAD" || file.size === 0) response.end();
+    else await pipeline(file.handle.createReadStream({ autoClose: false, end: file.size - 1 }), response);
+  } finally {
+    await file.handle.close();
+  }
+}
+
+const say = (response, status, text) => void response.writeHead(status, { "Content-Type": TYPES[".txt"] }).end(text);
+
+/**
+ * True for names that can only mean this computer. A page of another site can have its own name answered with 127.0.0.1 and would then be
+ * taken for a page of this server; browsers never ask the network about names that end in .localhost (RFC 6761, 6.3).
+ */
+const isOwnName = (host) => /^(?:localhost|(?:[a-z0-9-]+\.)+localhost|127\.0\.0\.1|\[::1\])(?::\d{1,5})?$/i.test(host);
+
+/** The file an address asks for, opened, or undefined: never one outside the folder, by whatever name or link, nor one that cannot be read. */
+async function fileFor(root, url) {
+  let handle;
   try {
     const asked = decodeURIComponent(url.split(/[?#]/, 1)[0]);
-    const file = path.resolve(root, `.${path.sep}${asked.endsWith("/") ? `${asked}index.html` : asked}`);
-    if (!file.startsWith(root + path.sep) || asked.includes("\0")) return undefined;
-    return statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;
+    const name = path.resolve(root, `.${path.sep}${asked.endsWith("/") ? `${asked}index.html` : asked}`);
+    if (asked.includes("\0") || !name.startsWith(root + path.sep) || (await realpath(name)) !== name) return undefined;
+    // Not waiting for the other end of what is no file but a pipe.
+    handle = await open(name, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0) | (constants.O_NOFOLLOW ?? 0));
+    const about = await handle.stat();
+    if (about.isFile()) return { handle, name, size: about.size };
   } catch {
-    return undefined;
+    // Not there, not readable, or no address.
   }
+  await handle?.close();
+  return undefined;
 }
 
 async function firstFree(server, port) {

@@ -1,6 +1,8 @@
-import { keptUnsaved, unsavedBefore } from "../problems/workbookProblems";
+import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
+import { WorkbookProblem } from "../workbook/Workbook";
 import { typedContent } from "./typedContent";
+import type { SavedContent } from "./unsaved/SavedContent";
 import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 
 interface BarElements {
@@ -9,43 +11,62 @@ interface BarElements {
   readonly saveFile: HTMLButtonElement;
   readonly dialog: HTMLDialogElement;
   readonly notice: HTMLElement;
+  /** A disclosure with a list of what an opened file has that is not shown. */
+  readonly notShown: HTMLDetailsElement;
+}
+
+/** What the bar does for the rest of the page. */
+export interface Bar {
+  /** Saves as the bar's button does. */
+  save(): void;
+  say(text: string, kind?: string): void;
+  /** Lists what of the opened sheets is not shown; nothing hides the list. */
+  listNotShown(texts: readonly string[]): void;
+  /** Asks what becomes of unsaved sheets before what is named comes in their place; false where they stay. */
+  mayReplace(by: string): Promise<boolean>;
 }
 
 const FILE_NAME = "retort-workbook.xlsx";
 
-/**
- * The bar above the grid: opens and saves files. The .xlsx library is fetched when it is first needed.
- * @returns saves as the bar's button does
- */
-export function bar(engine: GridEngine, { openFile, file, saveFile, dialog, notice }: BarElements): () => void {
-  let saved = typedContent(engine);
+/** The bar above the grid: opens and saves files. */
+export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, saveFile, dialog, notice, notShown }: BarElements): Bar {
   const say = (text: string, kind = ""): void => {
     notice.textContent = text;
     notice.className = kind;
   };
+  const listNotShown = (texts: readonly string[]): void => list(notShown, texts);
   const told = (action: () => Promise<string>): void => {
     action().then(
       (done) => say(done),
-      (problem: unknown) => say(problem instanceof Error ? problem.message : String(problem), "problem"),
+      (problem: unknown) => {
+        say(problem instanceof Error ? problem.message : String(problem), "problem");
+        // What has no sentence of its own is a defect, and its place is worth knowing.
+        if (!(problem instanceof WorkbookProblem)) console.error(problem);
+      },
     );
   };
   const save = async (): Promise<string> => {
     enterEdit(engine);
-    const { saveXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx");
+    const { saveXlsx } = await fileCode();
     const content = typedContent(engine);
     download(FILE_NAME, await saveXlsx(engine));
-    saved = content;
+    saved.set(content);
     return `Saved ${FILE_NAME}.`;
   };
-  const open = async (chosen: File): Promise<string> => {
+  const mayReplace = async (by: string): Promise<boolean> => {
     enterEdit(engine);
-    const answer = typedContent(engine) === saved ? "replace" : await askToReplace(dialog, chosen.name);
-    if (answer === "keep") return keptUnsaved(chosen.name);
+    const answer = saved.isAll() ? "replace" : await askToReplace(dialog, by);
     if (answer === "save") await save();
-    const { openXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx");
-    await openXlsx(engine, new Uint8Array(await chosen.arrayBuffer()));
-    saved = typedContent(engine);
-    return `Opened ${chosen.name}.`;
+    if (answer === "keep") say(keptUnsaved(by));
+    return answer !== "keep";
+  };
+  const open = async (chosen: File): Promise<string> => {
+    if (!(await mayReplace(chosen.name))) return keptUnsaved(chosen.name);
+    const { openXlsx } = await fileCode();
+    const left = await openXlsx(engine, new Uint8Array(await chosen.arrayBuffer()));
+    saved.set(typedContent(engine));
+    listNotShown(left);
+    return left.length === 0 ? `Opened ${chosen.name}.` : openedInPart(chosen.name);
   };
   openFile.onclick = () => file.click();
   file.onchange = () => {
@@ -54,7 +75,33 @@ export function bar(engine: GridEngine, { openFile, file, saveFile, dialog, noti
     if (chosen !== undefined) told(() => open(chosen));
   };
   saveFile.onclick = () => told(save);
-  return () => told(save);
+  return { save: () => told(save), say, listNotShown, mayReplace };
+}
+
+/** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */
+export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"), "openXlsx"> & Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx">> {
+  try {
+    const [{ openXlsx }, { saveXlsx }, { fileLibrary }] = await Promise.all([
+      import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
+      import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
+      import(/* webpackChunkName: "xlsx" */ "./xlsx/fileLibrary"),
+    ]);
+    await fileLibrary();
+    return { openXlsx, saveXlsx };
+  } catch {
+    throw new WorkbookProblem(saveOutOfReach);
+  }
+}
+
+function list(root: HTMLDetailsElement, texts: readonly string[]): void {
+  const items = texts.map((text) => {
+    const item = document.createElement("li");
+    item.textContent = text;
+    return item;
+  });
+  root.querySelector("ul")?.replaceChildren(...items);
+  root.hidden = texts.length === 0;
+  root.open = true;
 }
 
 const FILE_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

@@ -49,21 +49,27 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine): Promise<void> {
-  const [{ showGrid }, { bar }] = await Promise.all([
+  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }] = await Promise.all([
     import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
     import(/* webpackChunkName: "grid" */ "./bar"),
+    import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
+    import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
   ]);
   const pane = byId<HTMLIFrameElement>("pane");
-  const save = bar(engine, {
+  await showGrid(engine, byId("grid"));
+  const saved = new SavedContent(engine);
+  const { save, ...ofBar } = bar(engine, saved, {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
-    ...{ dialog: byId("unsaved"), notice: byId("notice") },
+    ...{ dialog: byId("unsaved"), notice: byId("notice"), notShown: byId("not-shown") },
   });
   saveKeys(window, save);
   // Keys pressed in a frame never reach the page around it.
   pane.onload = () => pane.contentWindow && saveKeys(pane.contentWindow, save);
   paneButton(byId("show-pane"), pane);
-  await showGrid(engine, byId("grid"));
   pane.src = "pane.html";
+  void guardUnsaved({ ...ofBar, engine, saved, state: byId("kept"), offer: byId("offer") });
+  // Tried again when it is needed.
+  fileCode().catch(() => undefined);
 }
 
 const metadataOf = async (address: string): Promise<FunctionsMetadata> => (await fetch(address)).json() as Promise<FunctionsMetadata>;

@@ -12,6 +12,9 @@ const Licences = require("../tooling/hosting/Licences");
 const OfflineWorker = require("../tooling/hosting/OfflineWorker");
 const { version } = require("../../package.json");
 
+const EXCELJS = path.dirname(require.resolve("exceljs/package.json"));
+const inExceljs = (name) => require.resolve(name, { paths: [EXCELJS] });
+
 const SRC = path.resolve(__dirname, "..");
 
 const GRID_STYLES = ["core", "data-validation"].map((preset) => `@univerjs/preset-sheets-${preset}/lib/index.css`);
@@ -35,18 +38,35 @@ module.exports = {
   resolve: {
     extensions: [".ts", ".js"],
     alias: {
-      // The build for pages: the others bring stand-ins for Node that need eval.
-      exceljs$: path.join(path.dirname(require.resolve("exceljs/package.json")), "dist/exceljs.bare.min.js"),
+      // From sources: their own builds hold packages whose licences could not be passed on, most of them for passwords, which are not used.
+      exceljs$: path.join(EXCELJS, "lib/exceljs.bare.js"),
+      jszip$: inExceljs("jszip/lib/index.js"),
+      // Text files with commas are not asked for either.
+      "fast-csv$": false,
       ...Object.fromEntries(["cjk-regex$", "opentype.js$", "franc-min$"].map((unused) => [unused, path.join(__dirname, "grid/engineStandIns.ts")])),
+    },
+    fallback: {
+      // What stands in for Node's own modules: the packages that the file library's streams bring themselves.
+      buffer: inExceljs("buffer/"),
+      events: inExceljs("events/"),
+      stream: inExceljs("readable-stream"),
+      // Files on a disk and passwords: neither is asked for.
+      fs: false,
+      crypto: false,
     },
   },
   module: {
-    noParse: /exceljs\.bare\.min\.js$/,
     rules: [
       {
         test: /\.ts$/,
         exclude: /node_modules/,
         use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      },
+      {
+        test: /[\\/](exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/].*\.js$/,
+        // Asks for its Buffer itself.
+        exclude: /browser-buffer-encode\.js$/,
+        use: path.join(__dirname, "xlsx/nodeNames.js"),
       },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],

@@ -83,13 +83,32 @@ export interface FrozenArea {
   readonly values: readonly (readonly CellContent[])[];
 }
 
+/** What stands on a sheet, where that is final. */
+export interface SettledReading {
+  /** As last seen. */
+  readonly calculation: Calculation;
+  /** Undefined where something calculates, or where two readings one after the other differ. */
+  readonly reading?: RangeReading;
+}
+
 /** A copy in which values stand where cell formulas stood, and the sheet that goes with it. */
 export interface CopyWithValues {
   /** The copy's name; it has to be free. */
   readonly name: string;
+  /** What was read of the sheet: the same has to stand there when it is copied. */
+  readonly read: RangeReading;
   readonly areas: readonly FrozenArea[];
   /** Stands after the copy, under the plan's own name, which has to be free. */
   readonly beside: SheetPlan;
+}
+
+/** A copy and the sheet beside it, as they stand in the workbook. */
+export interface CopyMade {
+  /** The name of the copy, and that of the sheet beside it. */
+  readonly copy: string;
+  readonly beside: string;
+  /** True where something else stands on the copy than was put there: somebody typed into it while it was made. */
+  readonly touched: boolean;
 }
 
 /** A sheet that was begun and neither finished nor taken away, because the workbook stopped answering. */
@@ -97,7 +116,14 @@ export interface UnfinishedSheet {
   /** The workbook's own key for the sheet, which outlasts a change of name. */
   readonly id: string;
   readonly name: string;
+  /** Tells the attempt that began the sheet from every other. */
+  readonly mark: string;
+  /** True where another pane may still be making the sheet. */
+  readonly mayBeUnderWay: boolean;
 }
+
+/** What came of the wish to remove an unfinished sheet; "ask first" where something may stand there that is the user's. */
+export type Removal = "removed" | "gone" | "ask first";
 
 /**
  * What the pane asks of the workbook it stands beside. Two adapters fulfil it and one contract suite holds them to it.
@@ -113,8 +139,12 @@ export interface Workbook {
   selectedCell(): Promise<CellAddress>;
   /** Shows the sheet and selects the cell. */
   select(address: CellAddress): Promise<void>;
-  /** Calls the listener after each change of selection, of the selected cell's content or of the calculation. @returns stops the calls */
-  onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>>;
+  /**
+   * Calls the listener after each change of selection, of the selected cell's content or of the calculation.
+   * @param isWanted while it is false nothing is asked of the workbook; whatever changed meanwhile is told with the next change
+   * @returns stops the calls
+   */
+  onSelection(listener: (look: CellLook) => void, isWanted?: () => boolean): Promise<() => Promise<void>>;
   /** Whether what the cells show is final; does not wait. */
   calculation(): Promise<Calculation>;
   /** Looks at one cell, in one request. @param address the selected cell when left out */
@@ -128,24 +158,33 @@ export interface Workbook {
   read(sheet: string, range: string): Promise<RangeReading>;
   /** All cells of a sheet that hold anything. */
   readUsed(sheet: string): Promise<RangeReading>;
+  /**
+   * All cells of a sheet that hold anything, once nothing calculates: read twice, alike both times. Does not wait.
+   * @param asShown reads whatever the calculation says
+   */
+  readSettled(sheet: string, asShown: boolean): Promise<SettledReading>;
 
   /**
    * Puts a cell formula (English notation, beginning with "=") into one blank cell. Rejects when the cell holds anything; what
    * came into the cell meanwhile is put back.
    */
   writeFormula(address: CellAddress, formula: string): Promise<void>;
-  /** Makes a new sheet at the end, never over an existing one. @returns its name, numbered when the wanted one is taken */
+  /** Makes a new sheet at the end, never over an existing one. @returns its name then, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
   /**
    * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole) and makes the sheet
    * beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
    */
-  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void>;
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade>;
 
   /** Sheets that addSheet or copyWithValues began and could not take away, still marked as such. */
   unfinishedSheets(): Promise<readonly UnfinishedSheet[]>;
-  /** @returns false when the sheet is gone or no longer marked as unfinished; it is then left alone */
-  removeUnfinished(sheet: UnfinishedSheet): Promise<boolean>;
+  /**
+   * Leaves a sheet alone that is gone or no longer marked as unfinished ("gone"), and one on which something may stand that was not
+   * put there by the attempt that began it ("ask first").
+   * @param asked true where the user has looked at the sheet and wants it removed with all that is on it
+   */
+  removeUnfinished(sheet: UnfinishedSheet, asked: boolean): Promise<Removal>;
 }
 
 /** The workbook could not do what was asked; the message says why and what to do. */

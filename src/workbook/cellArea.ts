@@ -21,8 +21,8 @@ export function cellArea(range: string): CellArea | undefined {
 }
 
 // Excel specifications and limits, "Total number of rows and columns on a worksheet".
-const ROWS_OF_A_SHEET = 1_048_576;
-const COLUMNS_OF_A_SHEET = 16_384;
+export const ROWS_OF_A_SHEET = 1_048_576;
+export const COLUMNS_OF_A_SHEET = 16_384;
 const COLUMNS = /^\$?([A-Z]{1,3}):\$?([A-Z]{1,3})$/i;
 const ROWS = /^\$?(\d+):\$?(\d+)$/;
 
@@ -50,7 +50,7 @@ export const covers = (area: CellArea, row: number, column: number): boolean =>
   row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
 
 /** Column letters counted from 0: 0 is "A", 26 is "AA". */
-function lettersOf(column: number): string {
+export function lettersOf(column: number): string {
   let letters = "";
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / LETTERS)) {
     letters = String.fromCharCode(LETTER_BEFORE_A + 1 + ((rest - 1) % LETTERS)) + letters;
@@ -58,7 +58,7 @@ function lettersOf(column: number): string {
   return letters;
 }
 
-const columnOf = (letters: string): number =>
+export const columnOf = (letters: string): number =>
   [...letters.toUpperCase()].reduce((so, letter) => so * LETTERS + letter.charCodeAt(0) - LETTER_BEFORE_A, 0) - 1;
 
 const inOrder = (one: number, other: number): [number, number] => (one <= other ? [one, other] : [other, one]);

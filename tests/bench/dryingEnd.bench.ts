@@ -1,17 +1,22 @@
 import { callCellFunction } from "../../src/cells/callCellFunction";
+import { CellProblem } from "../../src/cells/CellProblem";
 import { fallingRateFit } from "../../src/drying/end/fallingRateFit";
 import { dryingEndFunction } from "../../src/functions/drying/dryingEndFunction";
 import { every, simulatedRun } from "../drying/simulatedRun";
 import { seededNormal } from "../numerics/seededNormal";
+import { agree, inTurn, median, minimum, printed, timed } from "./inTurn";
 
 // DRYING.END on 2,000 runs of 20 weighings, as 2,000 cells would call it; the bare curve fit in it against
 // ml-levenberg-marquardt on the same points, from the same kind of start; and how the cost grows with the weighings.
 const RUNS = 2000;
 const WEIGHINGS = 20;
-const ROUNDS = 7;
+const ROUNDS = 11;
+const WARM_UP_ROUNDS = 2;
 const INTERVAL = 30;
 const DEVIATION = 0.001;
 const GROWN = [20, 40, 80, 160, 320];
+// A tenth of the balance's own scatter: the two stop by different rules.
+const SAME_END = 1e-4;
 
 const normal = seededNormal(7);
 const runsOf = (count: number, weighings: number): { times: number[]; weights: number[] }[] =>
@@ -25,8 +30,17 @@ const asColumn = (values: readonly number[]): number[][] => values.map((value) =
 const asCells = (runs: ReturnType<typeof runsOf>): unknown[][] =>
   runs.map(({ times, weights }) => [asColumn(times), asColumn(weights), null, DEVIATION]);
 
+const call = (raw: readonly unknown[]): unknown => callCellFunction(dryingEndFunction, raw);
+
+/** @throws Error where a run is refused, which would be timed as if it were answered */
+function mustAnswer(name: string, cells: readonly unknown[][]): void {
+  const refused = cells.map(call).find((answer) => answer instanceof CellProblem);
+  if (refused instanceof CellProblem) throw new Error(`${name}: ${refused.message}`);
+}
+
+const BARE = "the bare fit in it";
+
 async function run(): Promise<void> {
-  const { Bench } = await import("tinybench");
   const { levenbergMarquardt } = await import("ml-levenberg-marquardt");
   const runs = runsOf(RUNS, WEIGHINGS);
   const cells = asCells(runs);
@@ -61,31 +75,37 @@ async function run(): Promise<void> {
       return fit.parameterValues[0] ?? NaN;
     });
 
-  const library = theirs();
-  const apart = ours().map((final, i) => Math.abs(final - (library[i] ?? NaN)));
-  console.log(`largest difference between the two fits' ends: ${Math.max(...apart).toExponential(1)} g`);
+  mustAnswer("DRYING.END", cells);
+  const [own, library] = [ours(), theirs()];
+  agree("the ends of the two fits", own, library, SAME_END / Math.max(...own));
+  const apart = own.map((final, i) => Math.abs(final - (library[i] as number)));
+  console.log(`largest difference between the two fits' ends: ${Math.max(...apart).toExponential(1)} g; ${ROUNDS} rounds, in turn`);
+  const fits = await inTurn<number>(
+    {
+      [`DRYING.END, ${RUNS} cells`]: timed(() => cells.forEach(call)),
+      [BARE]: timed(() => void ours()),
+      "ml-levenberg-marquardt, bare fit": timed(() => void theirs()),
+    },
+    ROUNDS,
+    WARM_UP_ROUNDS,
+  );
+  printed(fits, BARE);
 
-  const bench = new Bench({ iterations: ROUNDS, time: 0, warmupIterations: 2, warmupTime: 0 });
-  bench.add(`DRYING.END, ${RUNS} cells`, () => void cells.map((raw) => callCellFunction(dryingEndFunction, raw)));
-  bench.add("the bare fit in it", () => void ours());
-  bench.add("ml-levenberg-marquardt, bare fit", () => void theirs());
+  const grown = GROWN.map((weighings) => [weighings, asCells(runsOf(RUNS / 10, weighings))] as const);
+  for (const [weighings, series] of grown) mustAnswer(`${weighings} weighings`, series);
+  const growth = await inTurn<number>(
+    Object.fromEntries(grown.map(([weighings, series]) => [weighings, timed(() => series.forEach(call))])),
+    ROUNDS,
+    WARM_UP_ROUNDS,
+  );
+  const of = (weighings: number): readonly number[] => growth.get(String(weighings)) ?? [];
+  const base = of(WEIGHINGS);
   for (const weighings of GROWN) {
-    const grown = asCells(runsOf(RUNS / 10, weighings));
-    bench.add(`${RUNS / 10} runs of ${weighings} weighings`, () => void grown.map((raw) => callCellFunction(dryingEndFunction, raw)));
-  }
-  await bench.run();
-  const medians = bench.tasks.map((task) => {
-    if (!("latency" in task.result)) throw new Error(`${task.name} did not finish`);
-    return { name: task.name, milliseconds: task.result.latency.p50 };
-  });
-  const bare = medians[1]?.milliseconds ?? NaN;
-  for (const { name, milliseconds } of medians.slice(0, 3)) {
-    console.log(`${name.padEnd(36)} ${milliseconds.toFixed(1).padStart(8)} ms  ${(milliseconds / bare).toFixed(2).padStart(6)} × the bare fit`);
-  }
-  const base = medians[3]?.milliseconds ?? NaN;
-  for (const [i, { name, milliseconds }] of medians.slice(3).entries()) {
-    const rows = (GROWN[i] as number) / WEIGHINGS;
-    console.log(`${name.padEnd(36)} ${milliseconds.toFixed(1).padStart(8)} ms  ${rows} × the rows, ${(milliseconds / base).toFixed(2)} × the time`);
+    const [least, middle] = [minimum(of(weighings)), median(of(weighings))];
+    console.log(
+      `${RUNS / 10} runs of ${weighings} weighings: min ${least.toFixed(1)} median ${middle.toFixed(1)} ms; ${weighings / WEIGHINGS} × the rows, ` +
+        `${(least / minimum(base)).toFixed(2)} × the time of minima, ${(middle / median(base)).toFixed(2)} of medians`,
+    );
   }
 }
 

@@ -1,6 +1,6 @@
 import { ExcelHost } from "../host/ExcelHost";
 import { loadClientLibrary } from "../host/loadClientLibrary";
-import { brokenPromises, faultCases, faultTable } from "../workbook/excel/faultTable";
+import { brokenPromises, faultCases, faultTable } from "../workbook/excel/faults/faultTable";
 
 // What comes of every fault at every request, through the real client library; the table of DEVELOPERS.md. No times are taken.
 const host = new ExcelHost();

@@ -15,6 +15,9 @@ const PANE = { width: 350, height: 720 };
 const BROWSER_MILLISECONDS = 60_000;
 jest.setTimeout(BROWSER_MILLISECONDS);
 
+// Longer than the pane waits for a burst of selections to be over.
+const OUT_OF_VIEW = 400;
+
 let browser: Browser;
 let served: ServedPane[] = [];
 beforeAll(async () => {
@@ -39,6 +42,33 @@ async function openPane(library: boolean): Promise<{ page: Page; complaints: str
 }
 
 describe("the pane in Excel, with the real client library", () => {
+  test("asks nothing of Excel while This cell is out of view, and explains the selected cell when it comes back", async () => {
+    const { page, complaints } = await openPane(true);
+    const select = (cell: string): Promise<void> =>
+      page.evaluate((where) => {
+        const { book } = window.excelHost;
+        book.select(book.active, where);
+        window.excelHost.calculateAgain();
+      }, cell);
+    const requests = (): Promise<number> => page.evaluate(() => window.excelHost.requests.length);
+    const heading = (cell: string): Promise<void> => page.locator("#panel-cell h2", { hasText: cell }).waitFor();
+    await page.locator("#tab-cell").click();
+    await heading("A1");
+    await select("B2");
+    await heading("B2");
+    await page.locator("#tab-functions").click();
+    await page.waitForTimeout(OUT_OF_VIEW);
+    const before = await requests();
+    for (const cell of ["C3", "D4", "A1"]) await select(cell);
+    await page.waitForTimeout(OUT_OF_VIEW);
+    expect(await requests()).toBe(before);
+    await page.locator("#tab-cell").click();
+    await heading("A1");
+    await select("B2");
+    await heading("B2");
+    expect(complaints).toEqual([]);
+  });
+
   test("inserts a run sheet on a new sheet and selects the first cell to fill in", async () => {
     const { page, complaints } = await openPane(true);
     await page.getByRole("button", { name: "Insert blank run sheet" }).click();

@@ -49,6 +49,30 @@ describe.each([
   });
 });
 
+// A package that comes built has others inside, which the list of modules does not show: what reads and writes files is built from sources.
+test("what reads and writes workbook files has the licence texts of all its parts", () => {
+  const entries = textOf("workbench", "licences/workbench.txt").split(`\n\n${"=".repeat(80)}\n\n`);
+  const parts = [
+    "exceljs",
+    "jszip",
+    "pako",
+    "lie",
+    "immediate",
+    "setimmediate",
+    "saxes",
+    "xmlchars",
+    "readable-stream",
+    "buffer",
+    "base64-js",
+    "ieee754",
+  ];
+  for (const name of [...parts, "events", "inherits", "string_decoder", "safe-buffer", "util-deprecate", "dayjs", "uuid"]) {
+    const [, ...text] = entries.find((entry) => entry.startsWith(`${name} `))?.split("\n\n") ?? [];
+    expect([name, text.join("\n").length > 300]).toEqual([name, true]);
+  }
+  expect(filesIn("workbench").filter((file) => file.endsWith(".js") && /elliptic|browserify|\bpbkdf2\b/.test(textOf("workbench", file)))).toEqual([]);
+});
+
 test("the add-in has no service worker", () => {
   expect(filesIn("addin").filter((file) => /\.(js|html)$/.test(file) && textOf("addin", file).includes("serviceWorker"))).toEqual([]);
 });

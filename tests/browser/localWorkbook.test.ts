@@ -139,7 +139,7 @@ test("a file that is no workbook is refused in words and the sheets stay", async
   await local.page
     .locator("#file")
     .setInputFiles({ name: "notes.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from("not a workbook") });
-  await local.page.getByText("This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.").waitFor();
+  await local.page.getByText("This file is text, such as a .csv list, in which nobody can tell decimal commas from separators").waitFor();
   expect((await local.read("J3")).value).toBe(100.086);
 });
 

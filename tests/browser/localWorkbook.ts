@@ -38,6 +38,18 @@ export class LocalWorkbook {
     this.server.close();
   }
 
+  /** The same address in another window. */
+  async another(): Promise<Page> {
+    const page = await this.context.newPage();
+    await page.goto(this.server.address);
+    await page.waitForSelector("body[data-ready]");
+    return page;
+  }
+
+  stopServing(): void {
+    this.server.close();
+  }
+
   /** Selects a cell of the sheet in view by the name box, as a person would. */
   async goTo(cell: string): Promise<void> {
     const box = this.page.locator('[data-u-comp="defined-name"] input').first();

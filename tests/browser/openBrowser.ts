@@ -25,6 +25,9 @@ const FLAGS = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+  // In place of Playwright's own list, which turns off the partitioned storage of frames that people's browsers have; without it, newer
+  // ones refuse storage to frames of another site altogether.
+  "--disable-features=Translate,HttpsUpgrades,MediaRouter,OptimizationHints,DialMediaRouteProvider",
 ];
 
 /**

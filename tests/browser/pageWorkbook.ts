@@ -23,11 +23,12 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     holdsText: (sheet, text) => call(page, "holdsText", sheet, text),
     read: (sheet, range) => call(page, "read", sheet, range),
     readUsed: (sheet) => call(page, "readUsed", sheet),
+    readSettled: (sheet, asShown) => call(page, "readSettled", sheet, asShown),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     addSheet: (plan) => call(page, "addSheet", plan),
     copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
     unfinishedSheets: () => call(page, "unfinishedSheets"),
-    removeUnfinished: (sheet) => call(page, "removeUnfinished", sheet),
+    removeUnfinished: (sheet, asked) => call(page, "removeUnfinished", sheet, asked),
     onSelection: (listener) => watch(page, `told${++watches}`, listener),
   };
 }

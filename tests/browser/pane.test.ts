@@ -510,7 +510,7 @@ describe("the Share tab", () => {
   test("offers to remove what a failed task may have left, and says that it is removed", async () => {
     await page.evaluate(() => {
       window.workbook.copyWithValues = () => Promise.reject(new Error("Excel went away."));
-      window.workbook.unfinished = [{ id: "7", name: "Unfinished copy of Drying 3" }];
+      window.workbook.unfinished = [{ id: "7", name: "Unfinished copy of Drying 3", mark: "Retort_unfinished_1_2_1", mayBeUnderWay: false }];
     });
     await tab("share").click();
     await copySheet("Drying 3");
@@ -520,6 +520,35 @@ describe("the Share tab", () => {
     await notice.getByText('"Unfinished copy of Drying 3" is removed.').waitFor();
     expect(await notice.getByRole("button").count()).toBe(0);
     expect(await page.evaluate(() => window.workbook.unfinished)).toEqual([]);
+  });
+
+  test("asks first before it removes a sheet on which something may stand that is the user's, and shows the sheet", async () => {
+    await page.evaluate(() => {
+      const { workbook } = window;
+      workbook.copyWithValues = () => Promise.reject(new Error("Excel went away."));
+      workbook.unfinished = [
+        { id: "7", name: "Drying 3", mark: "Retort_unfinished_1_2_1", mayBeUnderWay: false },
+        { id: "8", name: "Being made", mark: "Retort_unfinished_1_3_1", mayBeUnderWay: true },
+      ];
+      workbook.asksFirst = true;
+    });
+    await tab("share").click();
+    await copySheet("Kiln 3");
+    const notice = page.getByRole("region", { name: "Unfinished sheets" });
+    await notice.getByRole("button", { name: 'Remove "Drying 3"' }).click();
+    await notice.getByText('Not removed yet: something may stand on "Drying 3" that is yours.').waitFor();
+    expect(await page.evaluate(() => [window.workbook.selected.sheet, window.workbook.unfinished.length])).toEqual(["Drying 3", 2]);
+    expect(await notice.getByRole("button").allTextContents()).toEqual(['Remove "Drying 3" with all that is on it']);
+    await notice.getByRole("button").click();
+    await notice.getByText('"Drying 3" is removed.').waitFor();
+  });
+
+  test("says that somebody typed into the copy while it was made", async () => {
+    await page.evaluate(() => (window.workbook.touched = true));
+    await tab("share").click();
+    await copySheet("Drying 3");
+    await toldBy("share").waitFor();
+    expect(await toldBy("share").textContent()).toContain('Something was typed into "Drying 3 values" while it was being made');
   });
 
   test("says so when the copy is gone", async () => {

@@ -1,4 +1,4 @@
-import { changeVerdict } from "../../src/confidence/changeVerdict";
+import { changeVerdict, falseChange } from "../../src/confidence/changeVerdict";
 import { countedReplicates } from "../../src/confidence/countedReplicates";
 import { lossUncertainty } from "../../src/confidence/lossUncertainty";
 import { readingUncertainty, usualCoverage } from "../../src/confidence/readingUncertainty";
@@ -31,12 +31,12 @@ describe("worked by hand", () => {
     expect(readingUncertainty({ readability: 1.2, repeatability: 0.5, linearity: 0.3, tared: true }) ** 2).toBeCloseTo(0.55, 12);
   });
 
-  // w = 0.4: sqrt(0.36 + 1 + 0.16) = sqrt(1.52) and sqrt(2 x 1.36) = sqrt(2.72), over 50 g for u = 0.5 g.
+  // w = 0.4: sqrt(0.36 + 1 + 0.16) = sqrt(1.52) and sqrt(1 + 0.36) = sqrt(1.36), over 50 g for u = 0.5 g.
   test("a loss of 40 % of 50 g", () => {
     const { sample, loss, commonTare, separateTaring } = lossUncertainty(10, 60, 40, 0.5);
     expect([sample, loss]).toEqual([50, 0.4]);
     expect(commonTare).toBeCloseTo(Math.sqrt(1.52) / 100, 14);
-    expect(separateTaring).toBeCloseTo(Math.sqrt(2.72) / 100, 14);
+    expect(separateTaring).toBeCloseTo(Math.sqrt(1.36) / 100, 14);
   });
 
   test("u may be a tenth of the sample and no more", () => {
@@ -50,19 +50,43 @@ describe("worked by hand", () => {
     expect(smallestSample(0.01, 0.002)).toBeCloseTo(10 * Math.SQRT2, 10);
   });
 
-  // k sqrt(2) u: 2 x 1.41421 x 0.5 = 1.41421; with k = 3, 2.12132.
-  test("a change", () => {
-    expect(changeVerdict(10, 11.5, 0.5)).toEqual({ change: 1.5, limit: Math.SQRT2, verdict: "gain" });
-    expect(changeVerdict(10, 11.4, 0.5).verdict).toBe("not significant");
-    expect(changeVerdict(11.5, 10, 0.5).verdict).toBe("loss");
-    expect(changeVerdict(11.5, 10, 0.5, 3).verdict).toBe("not significant");
+  // Step not known: sqrt(12 + 12) x 0.5 = 2.44949 at k = 2, sqrt(12 + 18) x 0.5 = 2.73861 at k = 3.
+  test("a change on a display that is not known", () => {
+    expect(changeVerdict(10, 12.5, 0.5)).toEqual({ change: 2.5, limit: Math.sqrt(24) / 2, level: falseChange(2), verdict: "gain" });
+    expect(changeVerdict(10, 12.4, 0.5).verdict).toBe("not significant");
+    expect(changeVerdict(12.5, 10, 0.5).verdict).toBe("loss");
+    expect(changeVerdict(12.5, 10, 0.5, 3).verdict).toBe("not significant");
     expect(() => changeVerdict(10, 10, 10)).toThrow(/^u: /);
     expect(changeVerdict(10, 10, 9.99).verdict).toBe("not significant");
   });
 
+  // s^2 = 0.36 - 0.12 = 0.24 for a step of 1.2, whose rounding is 1.44 / 12; k sqrt(2) s + 1.2.
+  test("a change on a display with a step of 1.2", () => {
+    expect(changeVerdict(10, 12.5, 0.6, 2, 1.2).limit).toBeCloseTo(2 * Math.sqrt(0.48) + 1.2, 12);
+    expect(changeVerdict(10, 12.5, 0.6, 3, 1.2).limit).toBeCloseTo(3 * Math.sqrt(0.48) + 1.2, 12);
+    // At k = 1 the two steps of a zeroed weighing are more: sqrt(0.48) + 1.2 is 1.89.
+    expect(changeVerdict(10, 12.5, 0.6, 1, 1.2).limit).toBe(2.4);
+    expect(changeVerdict(10, 12.5, 0.36, 1, 1.2).limit).toBeCloseTo(Math.sqrt(24) * 0.36, 12);
+  });
+
+  test("k = 2 is a level of 4.55 %, k = 3 of 0.27 %", () => {
+    expect(falseChange(2)).toBeCloseTo(0.0455003, 7);
+    expect(falseChange(3)).toBeCloseTo(0.0026998, 7);
+  });
+
+  // 0.01 / sqrt(12) = 0.00288675; two figures of it may be cut off to 0.0028.
+  test("u may be no smaller than the rounding of one reading, but for figures left off", () => {
+    expect(changeVerdict(10, 10, 0.0028, 2, 0.01).limit).toBeCloseTo(Math.sqrt(24) * 0.0028, 12);
+    expect(() => changeVerdict(10, 10, 0.0027, 2, 0.01)).toThrow(
+      "u: 0.0027 g is below the 0.00289 g that rounding to readability, 0.01 g, makes alone. Give what READING.U gives for this balance.",
+    );
+  });
+
   test("a change of exactly the limit is not significant", () => {
     const u = 0.5;
-    expect(changeVerdict(10, 10 + 2 * Math.SQRT2 * u, u, 2).verdict).toBe("not significant");
+    expect(changeVerdict(10, 10 + Math.sqrt(24) * u, u, 2).verdict).toBe("not significant");
+    expect(changeVerdict(35, 34.98, 0.01 / Math.sqrt(6)).verdict).toBe("not significant");
+    expect(changeVerdict(35, 35.02, 0.01 / Math.sqrt(6), 2, 0.01).verdict).toBe("not significant");
   });
 
   // 2, 4, 9: mean 5, median 4, squares 9 + 1 + 16 = 26, s = sqrt(13), range 7.

@@ -1,4 +1,5 @@
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
+import { readTwice } from "../../src/workbook/readTwice";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import {
   WorkbookProblem,
@@ -9,6 +10,8 @@ import {
   type CellReading,
   type InputsReading,
   type RangeReading,
+  type Removal,
+  type SettledReading,
   type UnfinishedSheet,
   type WantedCells,
   type Workbook,
@@ -24,6 +27,10 @@ export class SheetInMemory implements Workbook {
   selected: CellAddress;
   readonly asked: string[] = [];
   unfinished: readonly UnfinishedSheet[] = [];
+  /** Whether something may stand on an unfinished sheet that is the user's. */
+  asksFirst = false;
+  /** Whether somebody types into a copy while it is made. */
+  touched = false;
   readonly added: SheetPlan[] = [];
   calculating: Calculation = { state: "done", manual: false };
   private readonly listeners = new Set<(look: CellLook) => void>();
@@ -76,6 +83,8 @@ export class SheetInMemory implements Workbook {
     return this.read(sheet, `${toCol(left)}${top}:${toCol(right)}${bottom}`);
   };
 
+  readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
+
   writeFormula = async ({ sheet, cell }: CellAddress, formula: string): Promise<void> => {
     if (this.sheet(sheet)[cell] !== undefined) throw new WorkbookProblem(`${cell} already holds something. Select a blank cell.`);
     this.sheet(sheet)[cell] = { formula };
@@ -96,14 +105,16 @@ export class SheetInMemory implements Workbook {
       values.forEach((row, down) => row.forEach((value, across) => (this.sheet(name)[`${toCol(left + across)}${top + down + 1}`] = value)));
     }
     await this.addSheet(beside);
+    return { copy: name, beside: beside.name, touched: this.touched };
   };
 
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => this.unfinished;
 
-  removeUnfinished = async ({ id }: UnfinishedSheet): Promise<boolean> => {
+  removeUnfinished = async ({ id }: UnfinishedSheet, asked: boolean): Promise<Removal> => {
+    if (this.asksFirst && !asked) return "ask first";
     const before = this.unfinished.length;
     this.unfinished = this.unfinished.filter((sheet) => sheet.id !== id);
-    return this.unfinished.length < before;
+    return this.unfinished.length < before ? "removed" : "gone";
   };
 
   private lookAt({ sheet, cell }: CellAddress): CellLook {

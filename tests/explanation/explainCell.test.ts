@@ -33,6 +33,17 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
     expect(explained.notes).toEqual([]);
   });
 
+  // Weighed in a vessel of 25 g; the change from 33.95 g to 33.9 g is 0.05 g of 8.9 g, so nothing is constant at 0.1 %.
+  test.each(['""', "", ' "" '])("takes %j before another argument for left out", async (nothing) => {
+    const formula = `=RETORT.CONSTANTWEIGHT({35; 34.2; 33.95; 33.9}, 0.001, ${nothing}, ${nothing}, 25)`;
+    const call = onlyCall(await explain({ B9: { formula, value: 0 } }, "B9"));
+    expect(
+      rows(call)
+        .slice(1, 5)
+        .map((row) => row.replace(/^\w+ /, "")),
+    ).toEqual(["| 0.001 | typed in the formula", "| left out | ", "| left out | ", "| 25 g | typed in the formula"]);
+  });
+
   test("gives the whole message of what is wrong and marks the argument it names", async () => {
     const wrong = { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7)", error: "#VALUE!" };
     const call = onlyCall(await explain({ ...weighings, B7: 36.2, B9: wrong }, "B9"));

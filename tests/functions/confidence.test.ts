@@ -10,7 +10,9 @@ describe("CHANGE.SIGNIFICANT", () => {
     ["=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01)", "loss"],
     ["=RETORT.CHANGE.SIGNIFICANT(35, 35.1, 0.01)", "gain"],
     ["=RETORT.CHANGE.SIGNIFICANT(35, 35, 0.01)", "not significant"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.98, 0.01, 1)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95, 0.01, 1)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.98, 0.01, 1, 0.0001)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.99, 0.01, 1, 0.01)", "not significant"],
     ["=RETORT.CHANGE.SIGNIFICANT(35, 1, 0.01)", "loss"],
   ])("%s is the word %s, never an error for a pair of weighings", (cell, word) => {
     expect(callLiteral(cell)).toBe(word);
@@ -21,7 +23,7 @@ describe("LOSSFRACTION.U", () => {
   test("takes whole columns, leaves blank rows empty and lets one bad row stand alone", () => {
     const answer = answerOf("LOSSFRACTION.U", [[25], ["tared"], [0]], [[35], [10], [0]], [[32], [7], [0]], 0.01) as Answer[][];
     expect(answer[0]?.[0]).toBeCloseTo(0.00125698, 8);
-    expect(answer[1]?.[0]).toBeCloseTo(0.00172627, 8);
+    expect(answer[1]?.[0]).toBeCloseTo(0.00122066, 8);
     expect(answer[2]).toEqual([""]);
   });
 
@@ -103,6 +105,13 @@ describe("REPLICATES", () => {
     );
   });
 
+  test("with readability says that it cannot tell where a step decides", () => {
+    expect(beside("=RETORT.REPLICATES({10.1; 10.4}, 0.1, , 0.1)", "Verdict")).toBe(
+      "cannot tell: rounded too coarsely, to steps of 0.1; keep every value, and read finer or take more results",
+    );
+    expect(beside("=RETORT.REPLICATES({10.1; 10.4}, 0.1, , 0.001)", "Verdict")).toMatch(/^not acceptable: /);
+  });
+
   test("says there is no RSD about a mean of 0", () => {
     expect(beside("=RETORT.REPLICATES({-1; 1})", "Relative")).toBe("none: the mean is 0");
   });
@@ -146,6 +155,18 @@ describe("outlier tests", () => {
     }
   });
 
+  test("with readability the verdict says what rounding leaves open", () => {
+    for (const name of ["GRUBBS", "DIXON"]) {
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2}, , , , 0.1)`, "Verdict")).toBe(
+        "cannot tell: rounded too coarsely, to steps of 0.1; keep every value, and read finer or take more results",
+      );
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2}, , , , 0.001)`, "Verdict")).toMatch(/^outlier: /);
+      expect(beside(`=RETORT.${name}({5.1; 5.1; 5.1; 5.2})`, "Verdict")).toBe(
+        "cannot tell: rounded too coarsely, by the look of it to steps of 0.1; keep every value, and give readability if they are finer",
+      );
+    }
+  });
+
   test("with three or four values no outlier shown is said to mean little", () => {
     for (const name of ["GRUBBS", "DIXON"]) {
       expect(beside(`=RETORT.${name}({5; 5.1; 5.4})`, "Verdict")).toBe("no outlier shown, which 3 values hardly ever can: keep every value");
@@ -176,30 +197,30 @@ describe("working", () => {
     expect(workingOf("LOSSFRACTION.U", { vessel: 25, before: 35, after: 32, u: 0.01 })).toEqual([
       "loss fraction w = (35 - 32) / 10 = 0.3",
       "one empty-vessel weighing serves both: u / sample x sqrt((1 - w)^2 + 1 + w^2) = 0.01 / 10 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) = 0.001256981",
-      "had each net mass been zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
+      "had each net mass been zeroed for itself, u with that zero in it: u / sample x sqrt(1 + (1 - w)^2) = 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001220656",
       "report k = 2, about 95 %: 0.3 +/- 0.002513961",
     ]);
     expect(workingOf("LOSSFRACTION.U", { vessel: 0, before: 10, after: 7, u: 0.01 })).toEqual([
       "loss fraction w = (10 - 7) / 10 = 0.3",
-      "each net mass zeroed for itself: sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001726268",
+      "each net mass zeroed for itself: u / sample x sqrt(1 + (1 - w)^2) = 0.01 / 10 x sqrt(1 + (1 - 0.3)^2) = 0.001220656",
       "had one empty-vessel weighing served both: u / sample x sqrt((1 - w)^2 + 1 + w^2) = 0.01 / 10 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) = 0.001256981",
-      "report k = 2, about 95 %: 0.3 +/- 0.003452535",
+      "report k = 2, about 95 %: 0.3 +/- 0.002441311",
     ]);
   });
 
   test("SAMPLE.MINIMUM names the pharmacopoeia's rule for comparison", () => {
     expect(workingOf("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, expectedLoss: 0.3 })).toEqual([
       "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 2 x 0.01 x sqrt((1 - 0.3)^2 + 1 + 0.3^2) / 0.005 = 5.027922 g",
-      "with net masses each zeroed for themselves: 6.905071 g",
+      "with net masses each zeroed for themselves: 4.882622 g",
       "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
     ]);
   });
 
-  // Worked by hand: 3 x 0.01 x sqrt(2) / 0.005 and 3 x 0.01 x 2 / 0.005; the pharmacopoeia's rule has a k of its own.
+  // Worked by hand: 3 x 0.01 x sqrt(2) / 0.005, without loss the same for both ways of zeroing; the pharmacopoeia's rule has a k of its own.
   test("SAMPLE.MINIMUM with the loss left out works out the least favourable one, with the k given", () => {
     expect(workingOf("SAMPLE.MINIMUM", { u: 0.01, wantedU: 0.005, k: 3 })).toEqual([
       "sample = k u sqrt((1 - w)^2 + 1 + w^2) / U = 3 x 0.01 x sqrt((1 - 0)^2 + 1 + 0^2) / 0.005 = 8.485281 g",
-      "with net masses each zeroed for themselves: 12 g",
+      "with net masses each zeroed for themselves: 8.485281 g",
       "for comparison, the pharmacopoeia's weighing rule (USP <41>) of 2000 standard deviations, u put for s: 20 g",
     ]);
   });
@@ -207,8 +228,30 @@ describe("working", () => {
   test("CHANGE.SIGNIFICANT does not take not significant for unchanged", () => {
     expect(workingOf("CHANGE.SIGNIFICANT", { before: 35, after: 34.98, u: 0.01 })).toEqual([
       "change = 34.98 - 35 = -0.02 g",
-      "limit = k sqrt(2) u = 2 x sqrt(2) x 0.01 = 0.02828427 g, either way",
+      "limit = sqrt(12 + the larger of 12 and 2 k^2) u: sqrt(12 + 12) x 0.01 = 0.04898979 g, either way, whatever the display step",
+      "level: an unchanged load is called changed in at most 4.55 % of pairs, if u holds the scatter of the weighings",
       "not significant: that does not prove that nothing changed",
+    ]);
+  });
+
+  // Worked by hand: s^2 = 1e-4 - 1e-4 / 12, s = 0.0095743; 3 sqrt(2) s + 0.01 = 0.05062.
+  test("CHANGE.SIGNIFICANT parts the rounding from the scatter once the display step is given", () => {
+    expect(workingOf("CHANGE.SIGNIFICANT", { before: 35, after: 34.94, u: 0.01, k: 3, readability: 0.01 })).toEqual([
+      "change = 34.94 - 35 = -0.06 g",
+      "scatter s^2 = u^2 - readability^2 / 12 = 0.01^2 - 0.01^2 / 12 = 0.00009166667 g^2",
+      "limit = k sqrt(2) s + readability = 3 x sqrt(2) x sqrt(0.00009166667) + 0.01 = 0.05062019 g, either way",
+      "level: an unchanged load is called changed in at most 0.27 % of pairs, if u holds the scatter of the weighings",
+      "loss: more than the two readings explain",
+    ]);
+    expect(workingOf("CHANGE.SIGNIFICANT", { before: 35, after: 34.98, u: 0.0041, readability: 0.01 })?.slice(2)).toEqual([
+      "limit = k sqrt(2) s + readability = 2 x sqrt(2) x sqrt(0.000008476667) + 0.01 = 0.01823489 g, either way",
+      "at least two steps, or sqrt(24) u if that is less, where the zero is rounded too: 0.02 g",
+      "level: an unchanged load is called changed in at most 4.55 % of pairs, if u holds the scatter of the weighings",
+      "not significant: that does not prove that nothing changed",
+    ]);
+    expect(workingOf("CHANGE.SIGNIFICANT", { before: 35, after: 34.98, u: 0.0028, readability: 0.01 })?.slice(1, 3)).toEqual([
+      "scatter s: u leaves none beside the rounding",
+      "limit = k sqrt(2) s + readability = 2 x sqrt(2) x sqrt(0) + 0.01 = 0.01 g, either way",
     ]);
   });
 

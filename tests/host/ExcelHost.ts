@@ -1,5 +1,5 @@
 import { cellArea } from "../../src/workbook/cellArea";
-import { answerBatch, type Batch, type BatchAnswer } from "./answerBatch";
+import { answerBatch, type Batch, type BatchAnswer, type Roots, type Stop } from "./answerBatch";
 import { BookState, type BookEvent } from "./BookState";
 import { asHostError, Faults, OTHER_KIND } from "./Faults";
 import { FunctionCalls } from "./FunctionCalls";
@@ -61,6 +61,12 @@ export class ExcelHost {
     this.acted = 0;
     this.requests.length = 0;
     Object.assign(this.longest, { request: 0, answer: 0 });
+  }
+
+  /** Counts requests from none again. @param meanwhile what a person does just before each */
+  startCounting(meanwhile: (requestsBefore: number) => void): void {
+    this.acted = 0;
+    this.meanwhile = meanwhile;
   }
 
   /** As a person would: selects nothing, and a formula calculates at once. */
@@ -127,13 +133,13 @@ export class ExcelHost {
       return;
     }
     this.underWay++;
-    setTimeout(() => {
+    soon(() => {
       this.underWay--;
       const body = this.answerText(request);
       this.longest.answer = Math.max(this.longest.answer, body.length);
       this.send({ id: request.id, type: ANSWER, flags: 0, message: { statusCode: OK, headers: {}, body } });
       this.settleBook();
-    }, 0);
+    });
   }
 
   /** A reader that expects JSON fails on what stands in for an error of another kind. */
@@ -142,13 +148,15 @@ export class ExcelHost {
     this.requests.push(message.body);
     if (this.editing) return JSON.stringify(refusal(new HostError("InvalidOperationInCellEditMode", "a cell is being edited")));
     const fault = this.asksForSomething(message.body) ? this.faults.take() : undefined;
-    const answer = fault !== undefined && !fault.answerLost ? undefined : this.answer(message.body);
-    if (fault === undefined) return JSON.stringify(answer);
+    const stop = fault?.actionsDone === undefined ? undefined : { actionsDone: fault.actionsDone, error: asHostError(fault) };
+    const nothingDone = fault !== undefined && !fault.answerLost && stop === undefined;
+    const answer = nothingDone ? undefined : this.answer(message.body, stop);
+    if (fault === undefined || (stop !== undefined && !fault.answerLost)) return JSON.stringify(answer);
     return fault.code === OTHER_KIND ? "no answer that can be read" : JSON.stringify(refusal(asHostError(fault)));
   }
 
-  private answer(batch: Batch): BatchAnswer {
-    return answerBatch(batch, {
+  private answer(batch: Batch, stop?: Stop): BatchAnswer {
+    const roots: Roots = {
       workbook: () => workbookObject(this.book, this.watched),
       service: (name) => {
         if (!name.endsWith("CustomFunctions")) throw unmodelled(`the service ${name}`);
@@ -159,7 +167,8 @@ export class ExcelHost {
         if (kept === undefined) throw notFound(id);
         return kept;
       },
-    });
+    };
+    return answerBatch(batch, roots, stop);
   }
 
   /** Requests that only let go of ranges come when the library likes and are not counted. */
@@ -190,6 +199,9 @@ export class ExcelHost {
     this.bridge.onMessageFromHost?.(JSON.stringify(message));
   }
 }
+
+/** A page has only the slower of the two. */
+const soon = (answer: () => void): unknown => (typeof setImmediate === "function" ? setImmediate(answer) : setTimeout(answer, 0));
 
 const refusal = ({ code, message }: HostError): BatchAnswer => ({
   Error: { Code: code, Message: message, Location: "", HttpStatusCode: 400, ActionIndex: 0 },

@@ -12,6 +12,11 @@ export interface Fault {
   readonly answerLost: boolean;
   /** True where every later request meets it too. */
   readonly forGood: boolean;
+  /**
+   * How many actions of the request are done before it, where it comes half-way; Excel takes none of them back. The answer then
+   * tells what the actions before it found, unless it is lost.
+   */
+  readonly actionsDone?: number;
 }
 
 /** The faults that a test has the host make. */
@@ -36,7 +41,7 @@ export class Faults {
       return undefined;
     }
     // A host that is gone does nothing of what it is asked from then on.
-    this.next = fault.forGood ? { ...fault, answerLost: false } : undefined;
+    this.next = fault.forGood ? { code: fault.code, after: 0, answerLost: false, forGood: true } : undefined;
     return fault;
   }
 }

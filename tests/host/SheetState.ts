@@ -10,6 +10,7 @@ interface CellState {
 export interface ChartState {
   readonly id: string;
   readonly type: string;
+  name?: string;
   title?: string;
   xTitle?: string;
   yTitle?: string;

@@ -49,12 +49,19 @@ export interface Roots {
   reference(id: string): HostObject;
 }
 
-/** Runs the actions of one batch in order; the first error ends it, and says which action it was. */
-export function answerBatch(batch: Batch, roots: Roots): BatchAnswer {
+/** Where a batch is made to break off, and with what. */
+export interface Stop {
+  readonly actionsDone: number;
+  readonly error: HostError;
+}
+
+/** Runs the actions of one batch in order; the first error ends it, and says which action it was. What was done before it stays. */
+export function answerBatch(batch: Batch, roots: Roots, stop?: Stop): BatchAnswer {
   const run = new BatchRun(batch, roots);
   const results: ActionResult[] = [];
   for (const [index, action] of batch.Actions.entries()) {
     try {
+      if (index === stop?.actionsDone) throw stop.error;
       const value = run.perform(action);
       if (action.ActionType !== ACTION.setProperty) results.push({ ActionId: action.Id, Value: value ?? null });
     } catch (thrown) {

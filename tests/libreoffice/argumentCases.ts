@@ -65,7 +65,10 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     ...[draw(1e-4, 0.02), draw(0.001, 0.02), everyOther(index, draw(0.05, 0.9))],
     ...[index % 3 === 0 ? draw(1, 3) : null],
   ],
-  "CHANGE.SIGNIFICANT": (draw, index) => [draw(34.97, 35.02), draw(34.98, 35.01), draw(1e-4, 0.02), everyOther(index, draw(1, 3))],
+  "CHANGE.SIGNIFICANT": (draw, index) => [
+    ...[draw(34.97, 35.02), draw(34.98, 35.01), draw(1e-4, 0.02), everyOther(index, draw(1, 3))],
+    ...[nth([null, 1e-5, 1e-4, 3e-4], index)],
+  ],
 };
 
 /** The argument lists that a function is tried on, the same in every run. */

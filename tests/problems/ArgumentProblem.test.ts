@@ -40,3 +40,19 @@ test("a cell shows each problem under its own code, with the argument beside the
   expect(problemOf(new PassedError("#SPILL!", "x"))).toMatchObject({ code: "#VALUE!", argument: "x" });
   expect(problemOf(new Error("x: boom.")).argument).toBeUndefined();
 });
+
+test("a problem notes no calls down, and a defect after it still does", () => {
+  const problem = new InputProblem("moist", "24 g is not more than vessel, 25 g");
+  expect(problem.stack).not.toMatch(/\n/);
+  expect(new TypeError("a defect").stack).toMatch(/^TypeError: a defect\n {4}at /);
+});
+
+test("a problem says the same where the host has frozen the error class", () => {
+  const noted = Object.getOwnPropertyDescriptor(Error, "stackTraceLimit") as PropertyDescriptor;
+  Object.defineProperty(Error, "stackTraceLimit", { ...noted, writable: false });
+  try {
+    expect(new InputProblem("moist", "24 g is not more than vessel, 25 g").message).toBe("moist: 24 g is not more than vessel, 25 g.");
+  } finally {
+    Object.defineProperty(Error, "stackTraceLimit", noted);
+  }
+});

@@ -39,12 +39,15 @@ test("numerical propagation gives the published 0.1021 +/- 0.00010 mol/L of Eura
   expect(u / 9.86365520824e-5).toBeCloseTo(1, 6);
 });
 
-// Worked out by hand from |change| > k sqrt(2) u, in display steps d.
+// Worked out by hand, in display steps d: sqrt(24 / 6) = 2; u^2 = 1 + 1/6, so sqrt(24 x 7/6) = 5.292, and with the step known
+// s^2 = 1 + 1/12, 2 sqrt(2) x 1.0408 + 1 = 3.944.
 test.each([
-  ["readability alone, each weighing zeroed", "1.15", "=RETORT.READING.U(1, , , TRUE)"],
-  ["a repeatability of one step as well", "3.055", "=RETORT.READING.U(1, 1, , TRUE)"],
-])("the smallest significant change, k = 2, with %s is %s d", (_, steps, reading) => {
-  expectPrinted(changeVerdict(1000, 999, numberIn(reading)).limit, steps);
+  ["readability alone, each weighing zeroed", "2.000", "=RETORT.READING.U(1, , , TRUE)", undefined],
+  ["the same, the step known", "2.000", "=RETORT.READING.U(1, , , TRUE)", 1],
+  ["a repeatability of one step as well", "5.292", "=RETORT.READING.U(1, 1, , TRUE)", undefined],
+  ["a repeatability of one step, the step known", "3.944", "=RETORT.READING.U(1, 1, , TRUE)", 1],
+])("the largest change without significance, k = 2, with %s is %s d", (_, steps, reading, step) => {
+  expectPrinted(changeVerdict(1000, 999, numberIn(reading), 2, step).limit, steps);
 });
 
 // Register of published misprints: LibreTexts, Analytical Chemistry 2.x, appendix 7.

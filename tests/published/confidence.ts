@@ -40,6 +40,7 @@ export const confidence: readonly Published[] = [
   ...calculated("uncertainties.mjs", GUM, [
     ["=RETORT.LOSSFRACTION.U(20, 25, 21.5, 0.001)", "0.000251396102", "5 g losing 3.5 g, u 0.001"],
     ["=RETORT.LOSSFRACTION.U(25, 35, 32, 0.01)", "0.00125698050900", "10 g losing 3 g, u 0.01"],
+    ['=RETORT.LOSSFRACTION.U("tared", 10, 7, 0.01)', "0.00122065556157", "10 g net losing 3 g, u 0.01"],
   ]),
   ...calculated("uncertainties.mjs", "a seeded simulation of 2,000,000 runs with normal weighings", [
     [
@@ -75,17 +76,40 @@ export const confidence: readonly Published[] = [
     ["=RETORT.SAMPLE.MINIMUM(0.01, 0.005, , 1)", "2.82842712475", "smallest sample, u 0.01, wanted 0.005, any loss, k 1"],
   ]),
 
-  ...published("worked by hand", "|change| > k sqrt(2) u: 2 x 1.41421 x 0.01 g = 0.0282843 g, and 0.0424264 g for k = 3", [
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.97171, 0.01)", "loss"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.97172, 0.01)", "not significant"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 35.02829, 0.01)", "gain"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 35.02828, 0.01)", "not significant"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95757, 0.01, 3)", "loss"],
-    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95758, 0.01, 3)", "not significant"],
+  ...published(
+    "worked by hand",
+    "GUM, |change| > k sqrt(2) u, with a step of 1e-7 g: 2 x 1.41421 x 0.01 g = 0.0282843 g, and 0.0424264 g for k = 3",
+    [
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 34.97171, 0.01, , 1e-7)", "loss"],
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 34.97172, 0.01, , 1e-7)", "not significant"],
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 35.02829, 0.01, , 1e-7)", "gain"],
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 35.02828, 0.01, , 1e-7)", "not significant"],
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95757, 0.01, 3, 1e-7)", "loss"],
+      ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95758, 0.01, 3, 1e-7)", "not significant"],
+    ],
+  ),
+  ...published("worked by hand", "step not known: sqrt(24) x 0.01 g = 0.0489898 g at k = 2, sqrt(2 x 9 + 12) x 0.01 g = 0.0547723 g at k = 3", [
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95101, 0.01)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.95102, 0.01)", "not significant"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 35.04899, 0.01)", "gain"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 35.04898, 0.01)", "not significant"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.94522, 0.01, 3)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.94523, 0.01, 3)", "not significant"],
   ]),
-  ...published("worked by hand", "with the 0.408248 d of USP <41> for u, k = 2: 1.15470 display steps d of 1 g", [
-    ["=RETORT.CHANGE.SIGNIFICANT(1000, 998.8452, 0.408248290464)", "loss"],
-    ["=RETORT.CHANGE.SIGNIFICANT(1000, 998.8454, 0.408248290464)", "not significant"],
+  // s^2 = 0.01^2 - 0.01^2 / 12: s = 0.00957427 g; 2 x 1.41421 x 0.00957427 + 0.01 = 0.0370801 g, so three steps are not enough.
+  ...published("worked by hand", "u = 0.01 g on a step of 0.01 g: 2 sqrt(2) s + d = 0.03708 g", [
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.96, 0.01, , 0.01)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(35, 34.97, 0.01, , 0.01)", "not significant"],
+  ]),
+  // Two displays, each on a border between two steps, differ by -1, 0, 0 or 1 step; of two such differences one pair in eight is
+  // two steps apart. A single display is at most one step off.
+  ...published("worked by hand", "rounding alone: two steps of 1 g mean nothing for the 0.408248 d of USP <41>, one step for 0.288675 d", [
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 997, 0.408248290464)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 998, 0.408248290464)", "not significant"],
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 998, 0.408248290464, , 1)", "not significant"],
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 998, 0.288675134595)", "loss"],
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 999, 0.288675134595)", "not significant"],
+    ["=RETORT.CHANGE.SIGNIFICANT(1000, 999, 0.288675134595, , 1)", "not significant"],
   ]),
 
   ...published(

@@ -10,6 +10,7 @@ test("the three-point extrapolation of an exact first-order curve is its end, 20
   expect(Math.abs(-Math.log(ratio) / 0.5 - 0.8)).toBeLessThan(1e-9);
 });
 
+// Worked by hand: (25 x 22.25 - 23.35^2) / (25 - 2 x 23.35 + 22.25) = 11.0275 / 0.55. DRYING.END refuses so early a run.
 test("the three-point extrapolation of the same weighings rounded to 0.01 g is 20.05 g", () => {
   expect(Math.abs(end([25, 23.35, 22.25]).final - 20.05)).toBeLessThan(1e-6);
 });

@@ -252,11 +252,17 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
   gain: [
     ["one round", weighed(25, 60), NOT_YET],
     ["losses", plum, FINE],
-    // 2 sqrt 2 u with u = 0.0040825 g: 0.011547 g
+    // By rounding alone two steps of 0.01 g mean nothing, since zero and load may each stand on a border.
     ["one display step", weighed(25, 60, 50, 50.01), FINE],
-    ["two", weighed(25, 60, 50, 50.02), "? C14 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold."],
-    // With s = 0.01: u = sqrt(0.0001 + 0.0001 / 6) = 0.010801, 2 sqrt 2 u = 0.030551
+    ["two", weighed(25, 60, 50, 50.02), FINE],
+    ["three", weighed(25, 60, 50, 50.03), "? C14 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold."],
+    // With s = 0.01: u^2 = 0.0001 + 0.0001 / 6, less d^2 / 12 is 0.00010833: 2 sqrt 2 * 0.0104083 + 0.01 = 0.039439
     ["what a scattering balance explains", all(weighed(25, 60, 50, 50.03), setting("repeatability", 0.01)), FINE],
+    [
+      "a step more",
+      all(weighed(25, 60, 50, 50.04), setting("repeatability", 0.01)),
+      "? C14 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.",
+    ],
     [
       "an ash that gained",
       all(charred, (run) => run.fire("ashing", [25.4, 25.5])),
@@ -267,7 +273,7 @@ const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
     ["not yet dry", weighed(25, 65.2, 55.31), NOT_YET],
     ["ash, char and dry in order", ashed, FINE],
     ["dry as heavy as moist", weighed(25, 65.2, 65.2), FINE, { kind: "drying" }],
-    // Steady at 65.30 after 65.20: more than 0.011547 g above moist
+    // Steady at 65.30 after 65.20: more than 0.02 g above moist
     ["dry above moist", weighed(25, 65.2, 65.3, 65.3), "▲ Sample 1: dry, C14, is above moist, C12. Swapped? Weigh again, cold.", { kind: "drying" }],
     [
       "a round below the vessel",

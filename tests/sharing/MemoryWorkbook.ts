@@ -1,5 +1,6 @@
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
+import { readTwice } from "../../src/workbook/readTwice";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import type {
   Calculation,
@@ -7,9 +8,12 @@ import type {
   CellContent,
   CellLook,
   CellReading,
+  CopyMade,
   CopyWithValues,
   InputsReading,
   RangeReading,
+  Removal,
+  SettledReading,
   UnfinishedSheet,
   Workbook,
 } from "../../src/workbook/Workbook";
@@ -48,7 +52,7 @@ export class MemoryWorkbook implements Workbook {
     return { sheet, range: "A1", rows: [[...(this.sheets.get(sheet)?.values() ?? [])]] };
   }
 
-  async copyWithValues(sheet: string, { name, areas, beside }: CopyWithValues): Promise<void> {
+  async copyWithValues(sheet: string, { name, areas, beside }: CopyWithValues): Promise<CopyMade> {
     this.calls.push(`copy ${sheet} to ${name}`);
     this.sheets.set(name, new Map(this.sheets.get(sheet)));
     this.calls.push(`freeze ${areas.length} areas of ${name}`);
@@ -57,6 +61,7 @@ export class MemoryWorkbook implements Workbook {
       values.forEach((line, down) => line.forEach((value, across) => this.put(name, cellAt(row + down, column + across), value)));
     }
     await this.addSheet(beside);
+    return { copy: name, beside: beside.name, touched: false };
   }
 
   async addSheet(plan: SheetPlan): Promise<string> {
@@ -81,6 +86,7 @@ export class MemoryWorkbook implements Workbook {
   onSelection = async (): Promise<() => Promise<void>> => async () => undefined;
   read = async (sheet: string): Promise<RangeReading> => this.readUsed(sheet);
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
-  removeUnfinished = async (): Promise<boolean> => false;
+  removeUnfinished = async (): Promise<Removal> => "gone";
+  readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
   writeFormula = async (): Promise<void> => undefined;
 }

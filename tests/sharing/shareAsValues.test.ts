@@ -28,16 +28,9 @@ describe("shareAsValues(workbook, sheet, date)", () => {
     expect(workbook.sheets.get("Tin 3")?.get("B4")).toEqual(moisture);
   });
 
-  it("reads everything, twice, before it makes the copy, and once more after it", async () => {
+  it("reads everything, twice, before it makes the copy", async () => {
     const { workbook } = await shared([...inputs, moisture]);
-    expect(workbook.calls).toEqual([
-      "read Tin 3",
-      "read Tin 3",
-      "copy Tin 3 to Tin 3 values",
-      "freeze 1 areas of Tin 3 values",
-      "add Tin 3 record",
-      "read Tin 3",
-    ]);
+    expect(workbook.calls).toEqual(["read Tin 3", "read Tin 3", "copy Tin 3 to Tin 3 values", "freeze 1 areas of Tin 3 values", "add Tin 3 record"]);
   });
 
   it("freezes built-in cell formulas too", async () => {

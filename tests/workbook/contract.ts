@@ -1,5 +1,6 @@
 import {
   cellNotBlank,
+  changedWhileCopied,
   nameJustTaken,
   noSuchSheet,
   notACellFormula,
@@ -519,7 +520,10 @@ export const workbookContract: readonly ContractPromise[] = [
     async check({ workbook, settled }) {
       const sheet = await workbook.addSheet(plan("Recorded"));
       const before = await workbook.sheetNames();
-      await workbook.copyWithValues(sheet, { name: "Recorded copy", areas: [], beside: plan("Recorded record", [at("A1", "how it came about")]) });
+      const read = await workbook.readUsed(sheet);
+      const beside = plan("Recorded record", [at("A1", "how it came about")]);
+      const made = await workbook.copyWithValues(sheet, { name: "Recorded copy", read, areas: [], beside });
+      expect(made).toEqual({ copy: "Recorded copy", beside: "Recorded record", touched: false });
       await settled();
       const after = await workbook.sheetNames();
       expect(after.filter((name) => !before.includes(name))).toEqual(["Recorded copy", "Recorded record"]);
@@ -547,9 +551,36 @@ export const workbookContract: readonly ContractPromise[] = [
       const sheet = await workbook.addSheet(plan("Taken copy"));
       const before = await workbook.sheetNames();
       await expect(copied(workbook, sheet, "TAKEN copy")).rejects.toThrow(nameJustTaken);
-      const beside = workbook.copyWithValues(sheet, { name: "Free copy", areas: [], beside: plan("taken COPY") });
+      const read = await workbook.readUsed(sheet);
+      const beside = workbook.copyWithValues(sheet, { name: "Free copy", read, areas: [], beside: plan("taken COPY") });
       await expect(beside).rejects.toThrow(nameJustTaken);
       expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "copyWithValues(sheet, wanted) refuses a sheet on which something else stands than was read, and makes none",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Changed meanwhile", [at("A1", 3)]));
+      const before = await workbook.sheetNames();
+      const read = await workbook.readUsed(sheet);
+      await type(sheet, "C4", 4);
+      await settled();
+      const copying = workbook.copyWithValues(sheet, { name: "Changed meanwhile, copy", read, areas: [], beside: plan("Changed meanwhile, record") });
+      await expect(copying).rejects.toThrow(changedWhileCopied(sheet));
+      expect(await workbook.sheetNames()).toEqual(before);
+    },
+  },
+  {
+    title: "readSettled(sheet) gives what readUsed(sheet) gives, also of an empty sheet, and that it is final",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Read twice", [at("B2", "first")]));
+      const empty = await workbook.addSheet(plan("Read twice, empty"));
+      await type(sheet, "C4", "=SEQUENCE(3,2)");
+      await settled();
+      for (const one of [sheet, empty]) {
+        const reading = await workbook.readUsed(one);
+        expect(await workbook.readSettled(one, false)).toEqual({ calculation: { state: "done", manual: false }, reading });
+      }
     },
   },
   {
@@ -703,7 +734,8 @@ const everything: SheetPlan = {
 
 /** A copy, and a sheet beside it that the check is not about. @returns the copy's name */
 async function copied(workbook: Workbook, sheet: string, name: string, areas: readonly FrozenArea[] = []): Promise<string> {
-  await workbook.copyWithValues(sheet, { name, areas, beside: plan(`${name}, beside`) });
+  const read = await workbook.readUsed(sheet);
+  await workbook.copyWithValues(sheet, { name, read, areas, beside: plan(`${name}, beside`) });
   return name;
 }
 

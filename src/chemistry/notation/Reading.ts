@@ -1,4 +1,5 @@
 import type { Spot } from "../../problems/formulaProblems";
+import { characterNumber } from "../../problems/quoted";
 import { isCapital, skipSpaces } from "./characters";
 
 /**
@@ -32,7 +33,7 @@ export class AtomsInText {
   }
 }
 
-const NO_NOTES: readonly string[] = [];
+const NO_NOTES: string[] = [];
 
 /** How far the reading of a formula's text has come, and what it has found. */
 export class Reading {
@@ -41,6 +42,8 @@ export class Reading {
   argument = "";
   /** The index of the next character to be read. */
   at = 0;
+  /** The index of the symbol whose count is read next. */
+  symbolAt = 0;
   /** How many brackets are open. */
   depth = 0;
   /** The index after an amount before the whole formula, 0 where it has none. */
@@ -48,16 +51,22 @@ export class Reading {
   readonly atoms = new AtomsInText();
   /** What was decided where another reading was possible. */
   notes = NO_NOTES;
+  // Notes are made from left to right, so that each counts on from the one before.
+  private countedTo = 0;
+  private characters = 0;
 
   /** Forgets the formula before and starts at the first character that is no space. */
   begin(text: string, argument: string): void {
     this.text = text;
     this.argument = argument;
     this.at = isCapital(text.charCodeAt(0)) ? 0 : skipSpaces(text, text.length - text.trimStart().length);
+    this.symbolAt = 0;
     this.depth = 0;
     this.firstAmountEnd = 0;
     this.atoms.length = 0;
     this.notes = NO_NOTES;
+    this.countedTo = 0;
+    this.characters = 0;
   }
 
   skipSpaces(): void {
@@ -65,7 +74,16 @@ export class Reading {
   }
 
   note(said: string): void {
-    this.notes = [...this.notes, said];
+    if (this.notes.length === 0) this.notes = [said];
+    else this.notes.push(said);
+  }
+
+  /** The number from 1 of the character at an index, as a person counts, for a note to name. */
+  characterAt(index: number): number {
+    if (index < this.countedTo) return characterNumber(this.text, index);
+    this.characters += characterNumber(this.text.slice(this.countedTo, index), index - this.countedTo) - 1;
+    this.countedTo = index;
+    return this.characters + 1;
   }
 
   /** The place of a character, for a problem to point at. */

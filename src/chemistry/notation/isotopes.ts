@@ -1,19 +1,12 @@
-import { massNumberOrAmount, noNuclide } from "../../problems/formulaProblems";
-import { isotopicMasses } from "../isotopicMasses";
+import { massNumberOfTracer, massNumberOrAmount, noNuclide } from "../../problems/formulaProblems";
 import { countDigit, isCapital, isSmallLetter, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";
 import { readCount } from "./counts/readCount";
 import { elementAt } from "./elementAt";
 import { formulaNotes } from "./formulaNotes";
+import { isTracer, nuclideSymbol } from "./nuclides";
 import type { Reading } from "./Reading";
 import { unreadableCharacter } from "./refusals/unreadableCharacter";
-
-/** The symbol a nuclide goes by, "D" and "T" for those of hydrogen; undefined where its mass is not in the table. */
-function nuclideSymbol(massNumber: string, element: string): string | undefined {
-  const symbol = `${massNumber}${element}`;
-  const known = { "2H": "D", "3H": "T" }[symbol] ?? symbol;
-  return isotopicMasses.has(known) ? known : undefined;
-}
 
 interface MassNumber {
   readonly digits: string;
@@ -49,6 +42,7 @@ export function readIsotope(reading: Reading): void {
   if (symbol === undefined) throw noNuclide(reading.spot(start), mass.digits + element);
   const end = mass.symbolAt + element.length;
   reading.at = end;
+  reading.symbolAt = mass.symbolAt;
   const count = readCount(reading, undefined, atoms.length);
   atoms.add(symbol, count, start, end, reading.at);
 }
@@ -91,6 +85,7 @@ export function readLoneIsotope(reading: Reading, digitsEnd: number): boolean {
   if (isSmallLetter(text.charCodeAt(end))) return false;
   const digits = text.slice(start, digitsEnd);
   const symbol = nuclideSymbol(digits, element);
+  if (symbol === undefined && isTracer(digits, element)) throw massNumberOfTracer(reading.spot(start), digits, element);
   if (symbol === undefined) return false;
   if (text.slice(end).trim() === "") {
     reading.note(formulaNotes.isotope(digits + element, element, digits));
@@ -100,4 +95,18 @@ export function readLoneIsotope(reading: Reading, digitsEnd: number): boolean {
   }
   if (element !== "H") throw massNumberOrAmount(reading.spot(start), digits, element);
   return false;
+}
+
+/**
+ * Refuses a mass number that a bracket begins with, as in `(15NH4)2SO4`: fifteen ammonium ions would be written behind the bracket.
+ * @param digitsEnd the index after the number that the bracket begins with
+ * @throws InputProblem
+ */
+export function refuseIsotopeInBracket(reading: Reading, digitsEnd: number): void {
+  const { text, at: start } = reading;
+  const element = elementAt(text, digitsEnd);
+  const digits = text.slice(start, digitsEnd);
+  if (element === undefined || element === "H" || isSmallLetter(text.charCodeAt(digitsEnd + element.length))) return;
+  if (isTracer(digits, element)) throw massNumberOfTracer(reading.spot(start), digits, element);
+  if (nuclideSymbol(digits, element) !== undefined) throw massNumberOrAmount(reading.spot(start), digits, element);
 }

@@ -1,6 +1,8 @@
 import {
   caretAlone,
   chargeTooLarge,
+  isotopeByHyphen,
+  massNumberOfTracer,
   moreAfterCharge,
   multipliedIon,
   reactionOrArithmetic,
@@ -8,6 +10,7 @@ import {
   superscriptAlone,
 } from "../../problems/formulaProblems";
 import { chargeSign, countDigit, skipSpaces, superscriptDigit } from "./characters";
+import { isNuclide, isTracer } from "./nuclides";
 import type { Reading } from "./Reading";
 import { unreadableCharacter } from "./refusals/unreadableCharacter";
 import { stateSymbol } from "./stateSymbol";
@@ -20,6 +23,7 @@ import { stateSymbol } from "./stateSymbol";
 export function readChargeAndState(reading: Reading): number {
   const { text, argument } = reading;
   if (reading.at === text.length) return 0;
+  refuseIsotopeByHyphen(reading);
   const charge = readCharge(argument, text, reading.at);
   if (charge !== undefined) {
     if (reading.firstAmountEnd > 0) throw multipliedFormula(reading);
@@ -29,6 +33,16 @@ export function readChargeAndState(reading: Reading): number {
   const state = stateSymbol(text, reading.at);
   if (text.slice(reading.at + (state?.length ?? 0)).trim() === "") return charge?.charge ?? 0;
   throw state === undefined ? unreadableCharacter(argument, text, reading.at) : stateNotLast(reading.spot(reading.at), state);
+}
+
+/** `C-14`, `He-3`: the name of an isotope, where `O-2` is a charge behind its sign. */
+function refuseIsotopeByHyphen(reading: Reading): void {
+  if (reading.atoms.length !== 1) return;
+  const [seen, element = "", digits = ""] = /^\s*([A-Z][a-z]?)[-‐‑–](\d{1,3})\s*$/.exec(reading.text) ?? [];
+  if (seen === undefined || seen.trim() === "H-1") return;
+  const spot = reading.spot(reading.text.indexOf(element));
+  if (isTracer(digits, element)) throw massNumberOfTracer(spot, digits, element);
+  if (isNuclide(digits, element)) throw isotopeByHyphen(spot, seen.trim(), digits + element);
 }
 
 function multipliedFormula(reading: Reading): Error {

@@ -1,12 +1,21 @@
-import { bareDecimal, nestedTooDeep, notClosed, numberApart, oxidationStateGiven, percentSign, spaceInside } from "../../problems/formulaProblems";
+import {
+  bareDecimal,
+  nestedTooDeep,
+  notClosed,
+  numberApart,
+  oxidationStateGiven,
+  percentSign,
+  spaceInside,
+  twoFullStops,
+} from "../../problems/formulaProblems";
 import { closeGroup, openingKind, refuseEmptyGroup } from "./brackets";
 import { chargeSign, countDigit, isCapital, isSmallLetter, isSpace, skipSpaces, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";
 import { readCount } from "./counts/readCount";
 import { elementAt } from "./elementAt";
 import { formulaNotes } from "./formulaNotes";
-import { hydrateDots, isBareDecimal } from "./hydrates/hydrateDot";
-import { massNumberAt, readBracketedIsotope, readIsotope, readLoneIsotope } from "./isotopes";
+import { hydrateDots, isBareDecimal, isBehindDecimals } from "./hydrates/hydrateDot";
+import { massNumberAt, readBracketedIsotope, readIsotope, readLoneIsotope, refuseIsotopeInBracket } from "./isotopes";
 import type { Reading } from "./Reading";
 import { nothingHere } from "./refusals/nothingHere";
 import { oxidationState } from "./refusals/oxidationState";
@@ -35,7 +44,9 @@ export function readComponents(reading: Reading): void {
     // What most parts end in, kept free of a search.
     if (dot === text.length || text.charCodeAt(dot) === BRACKET_CLOSES || !hydrateDots.includes(text.charAt(dot))) return;
     if (isBareDecimal(text, dot)) throw bareDecimal(reading.spot(dot), /^\.[\d₀-₉]+/.exec(text.slice(dot))?.[0] ?? ".");
-    if (text.charAt(dot) === ".") reading.note(formulaNotes.hydrateDot(text, dot));
+    if (text.charAt(dot) === "." && isBehindDecimals(text, dot)) throw twoFullStops(reading.spot(dot));
+    if (text.charAt(dot) === ".") reading.note(formulaNotes.hydrateDot(reading.characterAt(dot)));
+    if (text.charAt(dot) === "*") reading.note(formulaNotes.hydrateDot(reading.characterAt(dot), "*"));
     reading.at = skipSpaces(text, dot + 1);
     readComponent(reading, dot);
   }
@@ -55,6 +66,7 @@ function readComponent(reading: Reading, dot: number | undefined): void {
   if (amount !== undefined) {
     const standsFirst = dot === undefined && reading.depth === 0;
     if (standsFirst && readLoneIsotope(reading, amount.end)) return;
+    if (dot === undefined && !standsFirst) refuseIsotopeInBracket(reading, amount.end);
     reading.at = amount.end;
     reading.skipSpaces();
     if (standsFirst) reading.firstAmountEnd = amount.end;
@@ -123,6 +135,7 @@ function readAtom(reading: Reading): void {
   const end = start + (symbol?.length ?? 0);
   if (symbol === undefined || isSmallLetter(text.charCodeAt(end))) throw unreadableCharacter(reading.argument, text, start);
   reading.at = end;
+  reading.symbolAt = start;
   const count = readCount(reading, undefined, atoms.length);
   atoms.add(symbol, count, start, end, reading.at);
 }

@@ -1,5 +1,6 @@
 import { balanceTooCoarse, readabilityNeeded, timesNeeded } from "../../problems/constancyProblems";
 import { roundingSlack, withoutRounding } from "../../weighing/roundingSlack";
+import { clockSlack, onTheMinute } from "../clock";
 import { checkTimes, netSamples } from "../weighingSeries";
 import { allowedChange, fewestSteps, limitInForce, type ConstancyCriterion } from "./constancyCriteria";
 
@@ -75,7 +76,7 @@ export function constancySteps(run: ConstancyRun): ConstancyStep[] {
     if (index === 0) return { weighing, sample, verdict: "first" };
     const compared = comparedWeighing(index, times, interval);
     if (compared === undefined) return { weighing, sample, verdict: "too soon to tell" };
-    const minutes = times === undefined ? 0 : (times[index] as number) - (times[compared] as number);
+    const minutes = times === undefined ? 0 : onTheMinute((times[index] as number) - (times[compared] as number));
     const limit = allowedChange(criterion, limitValue, { first, newer: sample, minutes }, readability);
     const window = samples.slice(compared, weighing);
     const change = withoutRounding(sample - (samples[compared] as number));
@@ -83,14 +84,11 @@ export function constancySteps(run: ConstancyRun): ConstancyStep[] {
   });
 }
 
-// Minutes computed from clock times carry binary rounding: an interval of 60 min may read 59.9999999. Below a millisecond.
-const CLOCK_SLACK = 1e-5;
-
 /** The neighbour, or with a least interval the latest weighing taken at least that long before; undefined when there is none. */
 function comparedWeighing(index: number, times: readonly number[] | undefined, interval: number): number | undefined {
   let earlier = index - 1;
   if (times !== undefined && interval > 0) {
-    const latest = (times[index] as number) - interval + CLOCK_SLACK;
+    const latest = (times[index] as number) - interval + clockSlack;
     while (earlier >= 0 && (times[earlier] as number) > latest) earlier--;
   }
   return earlier < 0 ? undefined : earlier;
@@ -109,24 +107,15 @@ interface ComparedWindow {
  * A gain beyond the limit is regained moisture, oxidation or a draught, not constancy; nor are two ends that agree while
  * a weighing between them strayed beyond the limit.
  */
-function verdictOn({ criterion, window, change, limit, readability }: ComparedWindow): ConstancyVerdict {
+function verdictOn({ criterion, window, change, limit, readability = 0 }: ComparedWindow): ConstancyVerdict {
   if (criterion === "of total loss" && limit === 0 && Math.abs(change) <= roundingSlack) return "too soon to tell";
-  if (readability !== undefined && isUndecided(criterion, Math.abs(change), limit, readability)) return "balance too coarse";
-  if (change > limit + roundingSlack) return "gain";
-  if (change < -limit - roundingSlack) return "not yet";
-  return spreadOf(window) > limit + roundingSlack ? "not yet" : "steady";
-}
-
-// These limits grow as the run goes on, so a balance too coarse for them now may serve later.
-const GROWING: readonly ConstancyCriterion[] = ["of total loss", "per hour"];
-
-/**
- * A limit below two display steps cannot be told from rounding. Where the limit still grows, a change beyond it by more
- * than those two steps is decided all the same: the sample is not constant yet.
- */
-function isUndecided(criterion: ConstancyCriterion, change: number, limit: number, readability: number): boolean {
   const blind = fewestSteps * readability;
-  return limit < blind - roundingSlack && !(GROWING.includes(criterion) && change > limit + blind);
+  // A limit below two display steps cannot be told from rounding, but a change that is more than those two steps beyond it can.
+  const isVague = limit < blind - roundingSlack;
+  const beyond = limit + roundingSlack + (isVague ? blind : 0);
+  if (change > beyond) return "gain";
+  if (change < -beyond || spreadOf(window) > beyond) return "not yet";
+  return isVague ? "balance too coarse" : "steady";
 }
 
 const spreadOf = (samples: readonly number[]): number =>

@@ -1,12 +1,15 @@
 import { gainWhileDrying, lossInsideNoise, lostInOneInterval, nothingLost, notSlowingDown, tooFewFalling } from "../../problems/dryingProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
+import { roundingVariance } from "../../weighing/roundingVariance";
 import type { DryingPoint } from "../weighingSeries";
 import type { BalanceStep } from "./endUncertainty";
 import { FEWEST_POINTS } from "./fallingPoints";
 
-// What a balance of repeatability one step may show as a rise at k = 2: 2 sqrt(2) sqrt(1 + 2/12) steps, both readings
-// zeroed and rounded.
-const STEPS_OF_NOISE = 2 * Math.sqrt(2 * (1 + 2 / 12));
+/**
+ * What a balance may show as a rise at k = 2, g: 2 sqrt(2) sqrt(s^2 + 2 d^2 / 12), both readings zeroed and rounded, for a
+ * repeatability s, or one step d where it is not known.
+ */
+const rise = ({ grams, repeatability = grams }: BalanceStep): number => 2 * Math.sqrt(2 * (repeatability ** 2 + roundingVariance(grams, 2)));
 
 /**
  * Holds a run to what drying does: no weighing above any earlier one by more than the balance strays.
@@ -17,8 +20,7 @@ export function checkNoGain(weights: readonly number[], step: BalanceStep): void
   let lowest = 0;
   for (const [i, grams] of weights.entries()) {
     const least = weights[lowest] as number;
-    if (grams - least > STEPS_OF_NOISE * step.grams + roundingSlack)
-      throw gainWhileDrying(i + 1, grams, lowest + 1, least, step.given ? step.grams : undefined);
+    if (grams - least > rise(step) + roundingSlack) throw gainWhileDrying(i + 1, grams, lowest + 1, least, step.given ? step.grams : undefined);
     if (grams <= least) lowest = i;
   }
 }

@@ -9,6 +9,8 @@ export interface BalanceStep {
   readonly grams: number;
   /** False where it was read off the last digit of the weighings. */
   readonly given: boolean;
+  /** Standard deviation of repeated weighings, g, where it is known. */
+  readonly repeatability?: number | undefined;
 }
 
 // The decimals of roundingSlack: below a nanogram everything is binary rounding.
@@ -32,14 +34,17 @@ const ROUNDINGS = 2;
 const DEVIATION_PER_BOUND = 1 / Math.sqrt(3);
 
 /**
- * Standard deviation of each weighing, g, as balance and clock alone would have it: sqrt((d / sqrt 6)^2 + (a r / sqrt 3)^2)
- * for a step d, time bounds a and a loss rate r, the roundings of the reading and the mass that leaves while the time is in
- * doubt. Weighings taken while the mass falls fast so count for less.
+ * Standard deviation of each weighing, g, as balance and clock alone would have it: sqrt((d / sqrt 6)^2 + s^2 + (a r / sqrt 3)^2)
+ * for a step d, a repeatability s, time bounds a and a loss rate r, the roundings of the reading, the balance's own scatter and
+ * the mass that leaves while the time is in doubt. Weighings taken while the mass falls fast so count for less.
  * @param readability display step, g
  * @param timing bounds of the error of each time, min; 0 for exact times
+ * @param repeatability standard deviation of repeated weighings, g; 0 where it is not known
  */
-export const readingDeviations = (points: readonly DryingPoint[], readability: number, timing = 0): number[] =>
-  points.map((_, i) => Math.hypot(Math.sqrt(roundingVariance(readability, ROUNDINGS)), timing * DEVIATION_PER_BOUND * rateAbout(points, i)));
+export const readingDeviations = (points: readonly DryingPoint[], readability: number, timing = 0, repeatability = 0): number[] =>
+  points.map((_, i) =>
+    Math.hypot(Math.sqrt(roundingVariance(readability, ROUNDINGS)), repeatability, timing * DEVIATION_PER_BOUND * rateAbout(points, i)),
+  );
 
 /** Loss per minute between a point's neighbours, g/min; at an end, to its one neighbour. */
 function rateAbout(points: readonly DryingPoint[], i: number): number {
@@ -58,6 +63,12 @@ export interface EndUncertainty {
   /** Half the width of the interval that holds the truth in 95 of 100 runs. */
   readonly expanded: number;
 }
+
+/** The same with the half width of what else the truth may be off by: evenly spread bounds, a / sqrt 3 (GUM 4.3.7). */
+export const widenedBy = (allowance: number, { standard, expanded }: EndUncertainty): EndUncertainty => ({
+  standard: Math.hypot(standard, allowance * DEVIATION_PER_BOUND),
+  expanded: expanded + allowance,
+});
 
 /** A value's slope to each unknown of the fit: final (g), water (g), ln(rate). */
 export type Slopes = readonly [final: number, water: number, logRate: number];

@@ -13,6 +13,8 @@ export interface FallingPoints {
   readonly points: readonly DryingPoint[];
   /** Undefined when there are too few points, or they do not settle on a curve. */
   readonly fit: FallingRateFit | undefined;
+  /** The first of the falling rate that were left out, for they lie clearly off the curve of the others. */
+  readonly strays: readonly DryingPoint[];
 }
 
 /**
@@ -25,7 +27,7 @@ export interface FallingPoints {
 export function fallingPoints(all: readonly DryingPoint[], deviations: readonly number[]): FallingPoints {
   const fitFrom = (start: number): FallingRateFit | undefined => fallingRateFit(all.slice(start), deviations.slice(start));
   const fallsFrom = firstFallingPoint(all);
-  if (all.length - fallsFrom < FEWEST_POINTS) return { points: all.slice(fallsFrom), fit: undefined };
+  if (all.length - fallsFrom < FEWEST_POINTS) return { points: all.slice(fallsFrom), fit: undefined, strays: [] };
   let first = fallsFrom;
   let fit = fitFrom(first);
   while (fit !== undefined && all.length - first > FEWEST_POINTS) {
@@ -38,7 +40,7 @@ export function fallingPoints(all: readonly DryingPoint[], deviations: readonly 
     first++;
     fit = fitFrom(first);
   }
-  return { points: all.slice(first), fit };
+  return { points: all.slice(first), fit, strays: all.slice(fallsFrom, first) };
 }
 
 function isStray(withPoint: FallingRateFit, without: FallingRateFit): boolean {

@@ -1,5 +1,6 @@
-import { curveFit, type TriedCurve } from "../../numerics/curveFit";
 import type { DryingPoint } from "../weighingSeries";
+import { decayFit } from "./decayFit";
+import { steadyDecay } from "./decays";
 
 /** The curve final + water * exp(-rate * (t - first time)) through weighings of the falling-rate period. */
 export interface FallingRateFit {
@@ -35,21 +36,8 @@ const UNKNOWNS = 3;
  */
 export function fallingRateFit(points: readonly DryingPoint[], deviations: readonly number[]): FallingRateFit | undefined {
   const from = points[0]?.minutes ?? 0;
-  const tryCurve = ([final = 0, water = 0, logRate = 0]: readonly number[]): TriedCurve => {
-    const rate = Math.exp(logRate);
-    const residuals: number[] = [];
-    const slopes: number[][] = [];
-    for (const [i, { minutes, grams }] of points.entries()) {
-      const elapsed = minutes - from;
-      const left = Math.exp(-rate * elapsed);
-      const weight = 1 / (deviations[i] as number);
-      residuals.push((grams - final - water * left) * weight);
-      slopes.push([weight, left * weight, -water * rate * elapsed * left * weight]);
-    }
-    return { residuals, slopes };
-  };
   const start = fallingRateStart(points, deviations);
-  const fit = start && curveFit(tryCurve, start);
+  const fit = start && decayFit(points, deviations, steadyDecay, start);
   if (fit === undefined) return undefined;
   const [final, water, logRate] = fit.parameters as [number, number, number];
   const { sumOfSquares, covariance } = fit;

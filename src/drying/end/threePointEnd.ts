@@ -1,3 +1,4 @@
+import { clockSlack } from "../clock";
 import type { DryingPoint } from "../weighingSeries";
 
 /** Where three weighings at equal intervals point to, with the ratio of their losses. */
@@ -50,7 +51,7 @@ export function equalTriple(points: readonly DryingPoint[]): readonly [DryingPoi
     for (let middle = start + 1; middle < points.length - 1; middle++) {
       const [first, second] = [points[start] as DryingPoint, points[middle] as DryingPoint];
       const [before, after] = [second.minutes - first.minutes, third.minutes - second.minutes];
-      if (Math.abs(after - before) <= EQUAL_WITHIN * Math.min(before, after)) return [first, second, third];
+      if (Math.abs(after - before) <= EQUAL_WITHIN * Math.min(before, after) + clockSlack) return [first, second, third];
     }
   }
   return undefined;

@@ -66,30 +66,41 @@ export function dryingFit(points: readonly DryingPoint[], model: DryingModel, dr
  * @param ratios MR at each point, the first among them
  * @param dryWeighed true where the final mass was weighed and not fitted
  */
-function errorsPassedOn(fit: CurveFit, ratios: readonly number[], dryWeighed: boolean): number[] {
-  const { covariance, tried, sumOfSquares } = fit;
-  const readings = sharedErrors(ratios, dryWeighed);
-  const gains = readings.map((shift) => responseTo(shift, fit));
-  // Expected sum of squares of the residuals for readings of unit variance.
+function errorsPassedOn({ covariance, tried, sumOfSquares }: CurveFit, ratios: readonly number[], dryWeighed: boolean): number[] {
+  const { slopes } = tried;
+  // A later reading shifts its own residual alone, the first its own and every other by MR, the dry one every one by 1 - MR.
+  const first = ratios.map((ratio, i) => (i === 0 ? 1 : 0) - ratio);
+  const shared = dryWeighed ? [first, ratios.map((ratio) => ratio - 1)] : [first];
+  const squares = covariance.map(() => 0);
+  // Expected sum of squares of the residuals for readings of unit variance. Of a reading that shifts one residual, the fit
+  // leaves 1 less its leverage, so that it takes no pass over the others.
   let expected = 0;
-  for (const [r, shift] of readings.entries()) {
-    for (const [i, moved] of shift.entries()) {
-      const followed = (tried.slopes[i] as readonly number[]).reduce((sum, slope, j) => sum + slope * (gains[r]?.[j] as number), 0);
-      expected += (moved - followed) ** 2;
-    }
+  const addUp = (gain: readonly number[], leaves: number): void => {
+    expected += leaves;
+    for (const [j, value] of gain.entries()) squares[j] = (squares[j] as number) + value ** 2;
+  };
+  for (const row of slopes.slice(1)) {
+    const gain = applied(covariance, row);
+    addUp(gain, 1 - product(row, gain));
+  }
+  for (const shift of shared) {
+    const gain = applied(covariance, along(slopes, shift));
+    addUp(
+      gain,
+      slopes.reduce((sum, row, i) => sum + ((shift[i] as number) - product(row, gain)) ** 2, 0),
+    );
   }
   const variance = sumOfSquares / expected;
-  return covariance.map((_, j) => Math.sqrt(variance * gains.reduce((sum, gain) => sum + (gain[j] as number) ** 2, 0)));
+  return squares.map((square) => Math.sqrt(variance * square));
 }
 
-/** One column a reading: how an error of 1 g in it moves each residual. */
-function sharedErrors(ratios: readonly number[], dryWeighed: boolean): number[][] {
-  const columns = ratios.map((_, reading) => ratios.map((ratio, i) => (i === reading ? 1 : 0) - (reading === 0 ? ratio : 0)));
-  return dryWeighed ? [...columns, ratios.map((ratio) => ratio - 1)] : columns;
-}
+const product = (a: readonly number[], b: readonly number[]): number => a.reduce((sum, value, j) => sum + value * (b[j] as number), 0);
 
-/** How the parameters follow a shift of the residuals. */
-function responseTo(shift: readonly number[], { covariance, tried }: CurveFit): number[] {
-  const right = covariance.map((_, j) => tried.slopes.reduce((sum, row, i) => sum + (row[j] as number) * (shift[i] as number), 0));
-  return covariance.map((row) => row.reduce((sum, value, j) => sum + value * (right[j] as number), 0));
+const applied = (matrix: readonly (readonly number[])[], vector: readonly number[]): number[] => matrix.map((row) => product(row, vector));
+
+/** The slopes of every residual, each times its shift, added up. */
+function along(slopes: readonly (readonly number[])[], shift: readonly number[]): number[] {
+  const sums = (slopes[0] ?? []).map(() => 0);
+  for (const [i, row] of slopes.entries()) for (const [j, slope] of row.entries()) sums[j] = (sums[j] as number) + slope * (shift[i] as number);
+  return sums;
 }

@@ -1,6 +1,7 @@
 import { atomicWeight, EDITION } from "../../chemistry/atomicWeights";
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
+import { molarMassOf } from "../../chemistry/molarMassOf";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/kinds/words";
 import { plainNumber } from "../../problems/quoted";
@@ -14,7 +15,7 @@ export const molarMassFunction = cellFunction({
   summary: "Molar mass of a compound from its chemical formula [g/mol].",
   inputs: { formula: formulaText('Chemical formula, such as "CaCO3" or "CuSO4·5H2O".') },
   result: { about: "Molar mass", unit: "g/mol" },
-  compute: ({ formula }) => molarMass(parseFormula(formula)),
+  compute: ({ formula }) => molarMassOf(formula),
   working: ({ formula }) => molarMassWorking(parseFormula(formula)),
   examples: [
     { cell: '=RETORT.MOLARMASS("CaCO3")', gives: 100.086 },

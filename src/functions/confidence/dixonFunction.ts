@@ -40,5 +40,5 @@ export const dixonFunction = tableFunction({
     },
   ],
   source:
-    'Dixon, Ann. Math. Stat. 22 (1951) 68; critical values of r10 integrated for n = 3 to 30, no switch to r11 or r21. A "Q90" table column is this test one-sided at 0.05. Two outliers on one side hide each other.',
+    'Dixon, Ann. Math. Stat. 22 (1951) 68; critical values of r10 integrated for n = 3 to 30, no switch to r11 or r21. An outlier is shown only where it still is one with half a step taken off and two steps from its neighbour, so that rounded results have no more false ones than alpha (simulated). A "Q90" table column is this test one-sided at 0.05. Two outliers on one side hide each other.',
 });

@@ -40,5 +40,5 @@ export const grubbsFunction = tableFunction({
     },
   ],
   source:
-    "Grubbs, Technometrics 11 (1969) 1; critical value from Student's t with n - 2 degrees of freedom, computed, since copied tables carry misprints. Wants results that are normal but for the suspect; for one outlier only.",
+    "Grubbs, Technometrics 11 (1969) 1; critical value from Student's t with n - 2 degrees of freedom, computed, since copied tables carry misprints. An outlier is shown only where it still is one with half a step taken off and two steps from its neighbour, so that rounded results have no more false ones than alpha (simulated). Wants results that are normal but for the suspect; for one outlier only.",
 });

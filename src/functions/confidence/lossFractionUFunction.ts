@@ -1,9 +1,9 @@
 import { lossUncertainty } from "../../confidence/lossUncertainty";
-import { standardUncertainty } from "../../inputs/kinds/statistics";
 import { mass, TARED, vesselMass } from "../../inputs/kinds/weighings";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
+import { weighingUncertaintyInput } from "./weighingUncertaintyInput";
 
 interface Weighed {
   readonly vessel: number;
@@ -24,7 +24,7 @@ export const lossFractionUFunction = cellFunction({
     vessel: vesselMass(`Empty vessel [g], or "${TARED}" for net masses that were each zeroed for themselves.`),
     before: mass("Vessel with the sample before heating [g]."),
     after: mass("Vessel with what is left, cold [g]."),
-    u: standardUncertainty('Standard uncertainty of one reading [g], as READING.U gives it; with "tared" each net mass counts two readings.'),
+    u: weighingUncertaintyInput,
   },
   result: { about: "Standard uncertainty of the loss fraction (k = 1)", unit: "fraction" },
   compute: answer,
@@ -32,18 +32,18 @@ export const lossFractionUFunction = cellFunction({
     const { sample, loss, commonTare, separateTaring } = lossUncertainty(read.vessel, read.before, read.after, read.u);
     const [m, w, u] = [inFigures(sample), inFigures(loss), inFigures(read.u)];
     const common = `u / sample x sqrt((1 - w)^2 + 1 + w^2) = ${u} / ${m} x sqrt((1 - ${w})^2 + 1 + ${w}^2) = ${inFigures(commonTare)}`;
-    const separate = `sqrt(2) u / sample x sqrt(1 + (1 - w)^2) = sqrt(2) x ${u} / ${m} x sqrt(1 + (1 - ${w})^2) = ${inFigures(separateTaring)}`;
+    const separate = `u / sample x sqrt(1 + (1 - w)^2) = ${u} / ${m} x sqrt(1 + (1 - ${w})^2) = ${inFigures(separateTaring)}`;
     return [
       `loss fraction w = (${inFigures(read.before)} - ${inFigures(read.after)}) / ${m} = ${w}`,
       ...(read.vessel === 0
         ? [`each net mass zeroed for itself: ${separate}`, `had one empty-vessel weighing served both: ${common}`]
-        : [`one empty-vessel weighing serves both: ${common}`, `had each net mass been zeroed for itself: ${separate}`]),
+        : [`one empty-vessel weighing serves both: ${common}`, `had each net mass been zeroed for itself, u with that zero in it: ${separate}`]),
       `report k = 2, about 95 %: ${w} +/- ${inFigures(2 * answer(read))}`,
     ];
   },
   inCells: ({ vessel, before, after, u }) => {
     const [moist, dry, uncertainty] = [operand(before), operand(after), operand(u)];
-    const separate = `SQRT(2)*${uncertainty}/${moist}*SQRT(1+(${dry}/${moist})^2)`;
+    const separate = `${uncertainty}/${moist}*SQRT(1+(${dry}/${moist})^2)`;
     if (vessel.startsWith('"')) return separate;
     const empty = operand(vessel);
     const sample = `(${moist}-${empty})`;
@@ -52,7 +52,7 @@ export const lossFractionUFunction = cellFunction({
   },
   examples: [
     { cell: "=RETORT.LOSSFRACTION.U(25, 35, 32, 0.01)", gives: 0.0012569805089976537, about: "10 g of sample, 30 % loss, u = 0.01 g." },
-    { cell: '=RETORT.LOSSFRACTION.U("tared", 10, 7, 0.01)', gives: 0.0017262676501632068, about: "The same, both net masses zeroed for themselves." },
+    { cell: '=RETORT.LOSSFRACTION.U("tared", 10, 7, 0.01)', gives: 0.0012206555615733702, about: "The same, both net masses zeroed for themselves." },
   ],
   source:
     "Partial derivatives of (before - after) / (before - vessel), GUM (JCGM 100:2008) equation 10. An offset or a scale error of the balance cancels and is not counted; what happened to the sample is not counted either.",

@@ -14,6 +14,7 @@ export const outlierInputs = {
   alpha: optional(significanceLevel("Significance level, above 0 and below 0.5."), "0.05"),
   sides: optional(choice('"two": either end. "largest" or "smallest": one-sided, the end chosen before looking.', SIDES), "two"),
   zeros: replicateInputs.zeros,
+  readability: replicateInputs.readability,
 };
 
 // The level that published tables give first.
@@ -21,7 +22,10 @@ const USUAL_ALPHA = 0.05;
 
 /** The inputs as the assessments take them. */
 export function outlierQuestion(read: Read<typeof outlierInputs>): readonly [readonly Replicate[], OutlierQuestion] {
-  return [countedReplicates(read.values, read.zeros), { alpha: read.alpha ?? USUAL_ALPHA, sides: read.sides ?? "two" }];
+  return [
+    countedReplicates(read.values, read.zeros),
+    { alpha: read.alpha ?? USUAL_ALPHA, sides: read.sides ?? "two", readability: read.readability },
+  ];
 }
 
 /** How the critical value was asked for: "two-sided, alpha 0.05". */

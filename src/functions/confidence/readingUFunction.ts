@@ -17,7 +17,7 @@ export const readingUFunction = cellFunction({
       "rounding alone counts",
     ),
     linearity: optional(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]."), "none"),
-    tared: optional(truth("TRUE for a mass by taring or by difference, which rounds twice."), "FALSE, one reading"),
+    tared: optional(truth("TRUE where the balance was zeroed before the weighing, or for a difference: two roundings."), "FALSE"),
   },
   result: { about: "Standard uncertainty of one weighing (k = 1)", unit: "g" },
   compute: readingUncertainty,
@@ -40,7 +40,7 @@ export const readingUFunction = cellFunction({
     { cell: '=RETORT.READING.U(0.01, "", "", TRUE)', gives: 0.004082482904638631, about: "Zeroed and read: two roundings, 0.41 of a step." },
   ],
   source:
-    "GUM (JCGM 100:2008) 4.3.7 for rectangular distributions; Eurachem/CITAC CG 4 example A2 counts linearity twice and prints 0.13 mg for 0.1225 mg, having rounded early; USP <41> for the 0.41 of a step.",
+    "GUM (JCGM 100:2008) 4.3.7 for rectangular distributions; Eurachem/CITAC CG 4 example A2 counts linearity twice and prints 0.13 mg for 0.1225 mg, having rounded early; USP <41> for the 0.41 of a step. For a mean of n readings give the repeatability over sqrt(n); rounding is not averaged away.",
 });
 
 /** A cell may hold empty text, which IF takes for no condition. */

@@ -11,12 +11,14 @@ interface Asked {
   readonly values: readonly (number | undefined)[];
   readonly repeatabilitySd: number | undefined;
   readonly zeros: ZeroMeaning | undefined;
+  readonly readability: number | undefined;
 }
 
 const statisticsOf = (asked: Asked): ReplicateStatistics =>
   replicateStatistics(
     countedReplicates(asked.values, asked.zeros).map(({ value }) => value),
     asked.repeatabilitySd,
+    asked.readability,
   );
 
 const limitOf = ({ repeatabilitySd }: Asked): string => (repeatabilitySd === undefined ? "2.8 s" : "2.8 repeatabilitySd");
@@ -32,6 +34,7 @@ export const replicatesFunction = tableFunction({
       "the range is not judged",
     ),
     zeros: replicateInputs.zeros,
+    readability: replicateInputs.readability,
   },
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (asked) => {
@@ -82,5 +85,5 @@ export const replicatesFunction = tableFunction({
     },
   ],
   source:
-    "ISO 5725-6 (from memory, check your edition): r = 2.8 s, 4.1.4; critical range f(n) s, clause 5, with f(n) integrated from the range of n normal deviates where the standard prints one decimal.",
+    "ISO 5725-6 (from memory, check your edition): r = 2.8 s, 4.1.4; critical range f(n) s, clause 5, with f(n) integrated from the range of n normal deviates where the standard prints one decimal. Rounding may change the range by a step; where that decides, the verdict says so.",
 });

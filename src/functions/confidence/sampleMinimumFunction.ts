@@ -2,18 +2,19 @@ import { separateTaringFactor } from "../../confidence/lossUncertainty";
 import { usualCoverage } from "../../confidence/readingUncertainty";
 import { pharmacopoeiaMinimum, smallestSample } from "../../confidence/smallestSample";
 import { fraction } from "../../inputs/kinds/shares";
-import { coverageFactor, standardUncertainty, wantedUncertainty } from "../../inputs/kinds/statistics";
+import { coverageFactor, wantedUncertainty } from "../../inputs/kinds/statistics";
 import { optional } from "../../inputs/optional";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
+import { weighingUncertaintyInput } from "./weighingUncertaintyInput";
 
 export const sampleMinimumFunction = cellFunction({
   name: "SAMPLE.MINIMUM",
   summary: "Smallest sample whose loss fraction this balance gives within the wanted uncertainty [g].",
   inputs: {
-    u: standardUncertainty("Standard uncertainty of one reading [g], as READING.U gives it."),
+    u: weighingUncertaintyInput,
     wantedU: wantedUncertainty("Expanded uncertainty wanted for the loss fraction [fraction], such as 0.005 for half a percentage point."),
     expectedLoss: optional({ ...fraction("Share of the sample expected to be lost [fraction]."), zero: "none" }, "the least favourable loss"),
     k: optional(coverageFactor("Coverage factor of the wanted uncertainty."), "2, about 95 %"),

@@ -15,8 +15,9 @@ export function thisCellTab(workbook: Workbook): Tab {
   // What the selection told of the cell; explaining it then needs one request more.
   let told: CellLook | undefined;
 
+  const isShown = (): boolean => panel.closest("[hidden]") === null;
   const explain = settled(async (isLatest) => {
-    if (panel.closest("[hidden]") !== null) return;
+    if (!isShown()) return;
     try {
       const look = told;
       told = undefined;
@@ -40,7 +41,7 @@ export function thisCellTab(workbook: Workbook): Tab {
       told = look;
       explain();
     };
-    workbook.onSelection(follow).catch((problem: unknown) => messages.complain(problem));
+    workbook.onSelection(follow, isShown).catch((problem: unknown) => messages.complain(problem));
   };
 
   const panel = element("div", { class: "this-cell" }, messages.region, page);

@@ -1,9 +1,9 @@
-import { range, reckon, fn, cell, fixed, type Cell } from "../expressions/Expression";
+import { range, cell, fixed, type Cell } from "../expressions/Expression";
 import { answerOf, checksSay, coversSay, openlySays, type ChecksAt } from "../formulas/answer";
 import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
+import { changeExplained } from "../formulas/changeExplained";
 import { weighingUncertainty } from "../formulas/weighingUncertainty";
-import { onceNumbers } from "../expressions/choices";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
@@ -13,8 +13,6 @@ import { calculated, ofCells, working, workingLabel, type Block } from "./Block"
 
 // The next step stands beside the title, over the second sample's boxes.
 const NEXT = 3;
-// About 95 % for the change between two weighings, each with u: 2 sqrt(2) u (GUM, JCGM 100:2008, 6.3.3).
-const COVERAGE = 2;
 
 /** Where the checks stand. */
 export function checksAt({ rows }: RunSheet): ChecksAt {
@@ -44,7 +42,7 @@ export function headBlock(sheet: RunSheet): Block {
     workingLabel(sheet, head.title, workings.title),
     workingLabel(sheet, head.answer, workings.u),
     working(own.u, weighingUncertainty(sheet), formats.uncertainty),
-    working(own.explained, onceNumbers([own.u], reckon(reckon(COVERAGE, "*", fn("SQRT", 2)), "*", own.u)), formats.uncertainty),
+    working(own.explained, changeExplained(sheet), formats.uncertainty),
     workingLabel(sheet, head.checks, workings.next),
     working(own.next, nextRow(sheet)),
     workingLabel(sheet, head.covers, workings.inUse),

@@ -14,8 +14,8 @@ const lostIn = ({ options }: RunSheet, table: Weighed): Range =>
 const firstLoss = ({ rows }: Weighed): number => ("fire" in rows ? rows.first : rows.first + 1);
 
 /**
- * Which boxes are heavier than the ones above by more than two readings explain, as CHANGE.SIGNIFICANT has it: more than 2 sqrt(2) u,
- * g, since the difference of two readings has the standard uncertainty sqrt(2) u. A row that shows no loss shows no gain.
+ * Which boxes are heavier than the ones above by more than two readings explain (changeExplained). A row that shows no loss shows no
+ * gain.
  */
 const gainedIn = (sheet: RunSheet, table: Weighed): Expression => {
   const lost = lostIn(sheet, table);

@@ -67,11 +67,12 @@ export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expre
 const RECTANGLE = 12;
 
 /**
- * ± 95 % of a share by weighing alone: 2 u(y), with y = after / before and u of one weighing. Where one vessel weighing serves both,
- * u(y) = u / before sqrt(1 + y^2 + (1 - y)^2), as LOSSFRACTION.U; where the vessel was weighed again, or the balance tared, both
- * masses are known for themselves, sqrt(2 (1 + y^2)); for char without its ash, whose own weighing stands in both, sqrt of twice the
- * first. Char that was ashed later stood in a vessel whose scale was somewhere between none and all, which adds |g| / sqrt(12). On the
- * dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008, 5.1.2).
+ * ± 95 % of a share by weighing alone: 2 u(y), with y = after / before and u of one zeroed weighing. Where one vessel weighing serves
+ * both, u(y) = u / before sqrt(1 + y^2 + (1 - y)^2); on a tared balance no vessel weighing comes in, sqrt(1 + y^2), both as
+ * LOSSFRACTION.U; where the vessel was weighed again, each mass has two weighings of its own, sqrt(2 (1 + y^2)); of char without its
+ * ash, whose own weighing stands in both, the first, and twice its square. Char that was ashed later stood in a vessel whose scale was
+ * somewhere between none and all, which adds |g| / sqrt(12). On the dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008,
+ * 5.1.2).
  */
 export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
   const ratio = ratioOf(netsOf(sheet, sample), name);
@@ -81,11 +82,12 @@ export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): E
   const y = reckon(after, "/", before);
   const common = sum(1, square(y), square(reckon(1, "-", y)));
   const isOfDrying = name === "moistureWet" || name === "moistureDry";
-  const apart = name === "charYieldAshFree" ? reckon(2, "*", common) : reckon(2, "*", reckon(1, "+", square(y)));
+  // Without its ash, the ash weighing stands in for the vessel, whether or not the balance was tared.
+  const own = name === "charYieldAshFree" ? common : reckon(1, "+", square(y));
   const isTared = is(sheet.columns.box(sheet.rows.drying.vessel, sample), "=", weighingWords.tared);
   const again = isOfDrying ? undefined : sheet.end?.vessel(sample);
-  const isApart = again === undefined ? isTared : any(isTared, isNumber(again));
-  const ofWeighing = reckon(square(u), "*", when(isApart, apart, common));
+  const once = when(isTared, own, common);
+  const ofWeighing = reckon(square(u), "*", again === undefined ? once : when(isNumber(again), reckon(2, "*", own), once));
   const isAshedLater = sheet.ashing !== undefined && (name === "volatile" || name === "charYield" || name === "charYieldAshFree");
   const gain = fn("N", sheet.end?.gain(sample) ?? 0);
   const variance = isAshedLater ? sum(ofWeighing, reckon(square(gain), "/", RECTANGLE)) : ofWeighing;

@@ -41,24 +41,7 @@ function described(folder) {
   const notices = fs.readdirSync(folder).filter((file) => NOTICE.test(file) && fs.statSync(path.join(folder, file)).isFile());
   const texts = notices.map((file) => fs.readFileSync(path.join(folder, file), "utf8").trim());
   const notice = texts.length > 0 ? texts.join("\n\n") : standardText(license, typeof author === "string" ? author : (author?.name ?? name));
-  return { title: [`${name} ${version} (${license})`, ...builtIn(folder, name)].join("\n"), notice };
-}
-
-const MODULES = "node_modules/";
-
-function packageOf(file) {
-  const [first, second] = file.slice(file.lastIndexOf(MODULES) + MODULES.length).split("/");
-  return first.startsWith("@") ? `${first}/${second}` : first;
-}
-
-/** The packages that exceljs's build for pages has inside, by its source map: they are not installed, so only their names can be given. */
-function builtIn(folder, name) {
-  const map = path.join(folder, "dist/exceljs.bare.min.js.map");
-  if (name !== "exceljs" || !fs.existsSync(map)) return [];
-  const inside = JSON.parse(fs.readFileSync(map, "utf8"))
-    .sources.filter((file) => file.includes(MODULES))
-    .map(packageOf);
-  return [`with these packages built in: ${[...new Set(inside)].sort().join(", ")}`];
+  return { title: `${name} ${version}${license === undefined ? "" : ` (${license})`}`, notice };
 }
 
 // For packages that name their licence and come without its text. Texts: SPDX licence list, MIT and ISC.

@@ -1,5 +1,4 @@
-// npm run mutants: changes the sources in small ways, one at a time, and says which changes no test notices.
-// npm run mutants -- --room drying --sample 60 --seed 7, or --files with the sources by path, one or more; --room may be repeated.
+// Changes the sources in small ways, one at a time, and says which changes no test notices.
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -30,7 +29,20 @@ const options = {
   sample: { type: "string", default: DEFAULTS.sample },
   seed: { type: "string", default: DEFAULTS.seed },
   patience: { type: "string", default: DEFAULTS.patience },
+  help: { type: "boolean" },
 };
+
+const HELP = `npm run mutants: changes the sources in small ways, one at a time, and lists the changes that no test notices.
+
+  --room <name>       looks at this room alone, such as drying; may be repeated. Every room where left out.
+  --files <paths>     looks at these sources alone
+  --sample <number>   changes a room gets at most; ${DEFAULTS.sample} where left out
+  --seed <number>     which changes are drawn; the same seed draws the same. ${DEFAULTS.seed} where left out
+  --patience <number> seconds of tests that one change may take; ${DEFAULTS.patience} where left out
+  --help              shows this
+
+  npm run mutants -- --room drying --sample 60 --seed 7
+  npm run mutants -- --files src/drying/moisture.ts src/drying/weighingSeries.ts`;
 
 function wholeNumber(name, text) {
   if (!/^\d+$/.test(text)) throw new Error(`--${name}: "${text}" is not a whole number. Give one such as ${DEFAULTS[name]}.`);
@@ -129,6 +141,7 @@ async function fatesOf(mutants, { pool, stages, patience }) {
 
 async function main() {
   const { values, positionals } = parseArgs({ options, allowPositionals: true });
+  if (values.help) return console.log(HELP);
   const [size, seed, patience] = ["sample", "seed", "patience"].map((name) => wholeNumber(name, values[name]));
   const files = [...(values.files ?? []), ...positionals].map((file) => path.relative(ROOT, path.resolve(file)));
   const chosen = sources.chosenFiles(everySource(), { room: values.room, files: files.length > 0 ? files : undefined });

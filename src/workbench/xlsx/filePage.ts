@@ -1,5 +1,5 @@
 import type { IWorksheetData } from "@univerjs/core";
-import type { ConditionalFormattingOptions, PageSetup, Worksheet } from "exceljs";
+import type { ConditionalFormattingOptions, PageSetup } from "exceljs";
 import type { Emphasis, PrintPlan } from "../../workbook/SheetPlan";
 import { emphasisStyles } from "../../workbook/sheetStyles";
 
@@ -35,38 +35,4 @@ export function conditional({ range, condition, look }: Emphasis): ConditionalFo
   const colour = (hex: string) => ({ argb: hex.replace("#", "FF") });
   const style = { font: { bold, color: colour(fontColour) }, fill: { type: "pattern", pattern: "solid", bgColor: colour(fill) } } as const;
   return { ref: range, rules: [{ type: "expression", priority: 1, formulae: [condition.replace(/^=/, "")], style }] };
-}
-
-/** The reverse: what a file that was saved here says of paper and of looks under conditions, to be kept with the sheet. */
-export function plansIn(sheet: Worksheet): { readonly print?: PrintPlan; readonly emphasis?: readonly Emphasis[] } {
-  const { pageSetup: page, headerFooter, conditionalFormattings = [] } = sheet;
-  const rows = /^1:(\d+)$/.exec(page.printTitlesRow ?? "")?.[1];
-  const emphasis = conditionalFormattings.flatMap(emphasisIn);
-  if (page.printArea === undefined || rows === undefined || page.margins === undefined) return emphasis.length === 0 ? {} : { emphasis };
-  const margins = Object.fromEntries(Object.entries(page.margins).map(([side, inches]) => [side, Math.round(inches * POINTS_PER_INCH * 10) / 10]));
-  const [, left = "", centre = "", right = ""] = /^&L(.*)&C(.*)&R(.*)$/.exec(headerFooter.oddFooter ?? "") ?? [];
-  return {
-    emphasis,
-    print: {
-      area: page.printArea.replaceAll("$", ""),
-      titleRows: Number(rows),
-      scale: page.scale ?? WHOLE,
-      // The names of the sides are those of the plan.
-      margins: margins as unknown as PrintPlan["margins"],
-      footer: { left, centre, right },
-      // The file library does not read them; the pages then break where they are full.
-      breaksBefore: [],
-    },
-  };
-}
-
-const WHOLE = 100;
-
-function emphasisIn({ ref, rules }: ConditionalFormattingOptions): Emphasis[] {
-  return rules.flatMap((rule): Emphasis[] => {
-    const ground = rule.style?.fill?.type === "pattern" ? rule.style.fill.bgColor?.argb : undefined;
-    const look = (Object.keys(emphasisStyles) as Emphasis["look"][]).find((name) => emphasisStyles[name].fill.replace("#", "FF") === ground);
-    const [condition] = rule.type === "expression" ? (rule.formulae ?? []) : [];
-    return look === undefined || condition === undefined ? [] : [{ range: ref, condition: `=${String(condition)}`, look }];
-  });
 }

@@ -1,18 +1,20 @@
-import { BooleanNumber, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, type ICellData, type IRange, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { namesIn } from "../../workbook/grid/definedNames";
 import { readCell } from "../../workbook/grid/readCell";
-import { usedArea } from "../../workbook/grid/usedArea";
+import { usedCells } from "../../workbook/grid/usedArea";
 import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
-import { rangeOf, type CellArea } from "../../workbook/cellArea";
+import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { fileLibrary } from "./fileLibrary";
 import { fileRule } from "./fileRule";
 import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "./storedFormula";
+import { worksOnRanges } from "./worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
 const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
@@ -21,7 +23,7 @@ type Looks = IWorkbookData["styles"];
 
 /**
  * The workbook as an .xlsx file: cell formulas under their stored names with the values they show, looks, widths, entry
- * rules and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
+ * rules, merged cells, names and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
  */
 export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuffer>> {
   const { Workbook } = await fileLibrary();
@@ -32,14 +34,16 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
     const data = snapshot.sheets[sheet.getSheetId()];
     if (data !== undefined) writeSheet(engine, file, sheet, data, snapshot.styles);
   }
+  writeNames(engine, file);
   return new Uint8Array(await file.xlsx.writeBuffer());
 }
 
 function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
-  const frozenRows = data.freeze?.ySplit ?? 0;
+  const { ySplit = 0, xSplit = 0 } = data.freeze ?? {};
   const plans = plansOf(data);
+  const showGridLines = data.showGridlines !== BooleanNumber.FALSE;
   const written = file.addWorksheet(sheet.getSheetName(), {
-    views: frozenRows > 0 ? [{ state: "frozen", ySplit: frozenRows, showGridLines: data.showGridlines !== BooleanNumber.FALSE }] : [],
+    views: ySplit + xSplit > 0 ? [{ state: "frozen", ySplit, xSplit, showGridLines }] : [],
     pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
   if (plans.print !== undefined) written.headerFooter.oddFooter = footerOf(plans.print);
@@ -53,8 +57,8 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
       if (look !== undefined) written.getCell(Number(row) + 1, Number(column) + 1).style = fileStyle(look);
     }
   }
-  const used = usedArea(engine, sheet);
-  if (used !== undefined) writeValues(engine, sheet, used, written);
+  writeValues(engine, sheet, written);
+  for (const range of data.mergeData ?? []) writeMerged(range, written);
   // After the values: a break belongs to a row that stands.
   for (const row of plans.print?.breaksBefore ?? []) written.getRow(row - 1).addPageBreak();
   for (const emphasis of plans.emphasis ?? []) written.addConditionalFormatting(conditional(emphasis));
@@ -63,25 +67,49 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
 
 const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
 
-function writeValues(engine: GridEngine, sheet: FWorksheet, used: CellArea, written: FileSheet): void {
-  for (let row = used.row; row < used.row + used.rows; row++) {
-    for (let column = used.column; column < used.column + used.columns; column++) {
-      const cell = readCell(engine, sheet, row, column);
-      if (cell.value === null && cell.formula === "") continue;
-      written.getCell(row + 1, column + 1).value = valueOf(cell);
-    }
+function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet): void {
+  for (const { row, column } of usedCells(engine, sheet)) {
+    const cell = readCell(engine, sheet, row, column);
+    if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell);
   }
+}
+
+/**
+ * The library writes merged cells from the first to the last that is marked as hidden, so marking the last is enough, however many there
+ * are, and what the others hold stays. Where the last one holds something itself, its value counts for more than the look.
+ */
+function writeMerged({ startRow, startColumn, endRow, endColumn }: IRange, written: FileSheet): void {
+  const last = written.getCell(endRow + 1, endColumn + 1);
+  if (last.value === null) last.merge(written.getCell(startRow + 1, startColumn + 1), true);
+}
+
+/** The library knows names of ranges alone; its writer takes any text for one. */
+function writeNames(engine: GridEngine, file: FileWorkbook): void {
+  const sheets = file.worksheets.map(({ name }) => name);
+  const model = namesIn(engine).map(({ name, refersTo, sheet }) => ({
+    name,
+    ranges: [storedFormula(`=${refersTo}`)],
+    ...(sheet !== undefined && { localSheetId: sheets.indexOf(sheet) }),
+  }));
+  Object.defineProperty(file.definedNames, "model", { value: model });
 }
 
 function valueOf(cell: CellReading): CellValue {
   const result = resultOf(cell);
   if (cell.formula === "") return result;
   const held = { formula: storedFormula(cell.formula), ...(result === null ? {} : { result }) };
-  return cell.spill === "" ? held : { ...held, shareType: "array", ref: cell.spill };
+  const area = cell.spill === "" && worksOnRanges(cell.formula) ? cell.cell : cell.spill;
+  return area === "" ? held : { ...held, shareType: "array", ref: area };
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
-  error === "" ? value : ({ error } as CellErrorValue);
+  error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? escaped(value) : value;
+
+/**
+ * Text that reads as the number of a character, such as "_x0041_", would come back as the character, and a carriage return as a line
+ * feed (ECMA-376 Part 1, 22.9.2.19; XML 1.0, 2.11).
+ */
+const escaped = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_").replace(/\r/g, "_x000D_");
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
   for (const { rule } of sheet.getDataValidations()) {

@@ -6,14 +6,17 @@ import {
   type Calculation,
   type CellAddress,
   type CellLook,
+  type CopyMade,
   type CopyWithValues,
   type InputsReading,
   type RangeReading,
+  type Removal,
+  type SettledReading,
   type UnfinishedSheet,
   type WantedCells,
   type Workbook,
 } from "../Workbook";
-import { addPlannedSheet, sheetNames } from "./addPlannedSheet";
+import { addPlannedSheet } from "./addPlannedSheet";
 import { copyWithValues } from "./copyWithValues";
 import { HOST } from "./excelProblem";
 import { inExcel } from "./inExcel";
@@ -21,7 +24,9 @@ import { askForCalculation, askForLook } from "./lookAtCell";
 import { readCells, withoutSheet } from "./readCells";
 import { readInputs } from "./readInputs";
 import { watchSelection } from "./selectionEvents";
-import { sheetsWithMarks } from "./sheetMark";
+import { sheetsThere } from "./sheetMark";
+import { readSettled } from "./readSettled";
+import { removeUnfinished, unfinishedSheets } from "./unfinishedSheets";
 import { writeFormula } from "./writeFormula";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
@@ -30,7 +35,7 @@ export class ExcelWorkbook implements Workbook {
   readonly drawsCharts = true;
 
   sheetNames(): Promise<readonly string[]> {
-    return inExcel(sheetNames);
+    return inExcel(async (context) => (await sheetsThere(context)).map(({ name }) => name));
   }
 
   selectedCell(): Promise<CellAddress> {
@@ -54,8 +59,8 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
-  onSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
-    return watchSelection(listener);
+  onSelection(listener: (look: CellLook) => void, isWanted?: () => boolean): Promise<() => Promise<void>> {
+    return watchSelection(listener, isWanted);
   }
 
   calculation(): Promise<Calculation> {
@@ -110,6 +115,10 @@ export class ExcelWorkbook implements Workbook {
     );
   }
 
+  readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {
+    return inExcel((context) => readSettled(context, sheet, asShown), { sheet });
+  }
+
   async writeFormula(address: CellAddress, formula: string): Promise<void> {
     areaNamed(address.cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
@@ -120,22 +129,15 @@ export class ExcelWorkbook implements Workbook {
     return addPlannedSheet(plan);
   }
 
-  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
+  copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
     return copyWithValues(sheet, wanted);
   }
 
-  async unfinishedSheets(): Promise<readonly UnfinishedSheet[]> {
-    const sheets = await inExcel(sheetsWithMarks);
-    return sheets.filter(({ token }) => token !== "").map(({ id, name }) => ({ id, name }));
+  unfinishedSheets(): Promise<readonly UnfinishedSheet[]> {
+    return inExcel(unfinishedSheets);
   }
 
-  removeUnfinished({ id }: UnfinishedSheet): Promise<boolean> {
-    return inExcel(async (context) => {
-      const sheets = await sheetsWithMarks(context);
-      if (!sheets.some((sheet) => sheet.id === id && sheet.token !== "")) return false;
-      context.workbook.worksheets.getItem(id).delete();
-      await context.sync();
-      return true;
-    });
+  removeUnfinished(sheet: UnfinishedSheet, asked: boolean): Promise<Removal> {
+    return removeUnfinished(sheet, asked);
   }
 }

@@ -1,49 +1,68 @@
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
-import type { SheetPlan } from "../SheetPlan";
+import type { PlannedCell, SheetPlan } from "../SheetPlan";
+import type { Attempt, SheetUnderWay } from "./Attempt";
 import { beginChart, finishChart } from "./drawChart";
+import { askForStrangers, unmarkDuplicates } from "./duplicates";
+import { isAlike, type HeldCells } from "./heldCells";
 import { inExcel } from "./inExcel";
-import { mark, unmark } from "./sheetMark";
-import { wholeOrNothing, type Attempt } from "./wholeOrNothing";
+import { putMark, sheetsThere, takeMark } from "./sheetMark";
+import type { Ended } from "./takeBack";
+import { wholeOrNothing } from "./wholeOrNothing";
 import { writePlan } from "./writePlan";
 
 /**
  * Makes the planned sheet at the end of the workbook: one request for the names, one for the sheet, one to finish.
- * @returns the sheet's name
+ * @returns the sheet's name at the end
  */
 export async function addPlannedSheet(plan: SheetPlan): Promise<string> {
   checkSheetPlan(plan);
-  const { names } = await wholeOrNothing(async (attempt) => {
-    const name = freeSheetName(plan.name, await inExcel(sheetNames));
-    attempt.names = [name];
-    await inExcel((context) => makeSheet(context, name, plan, attempt), { oneUndoStep: attempt.oneUndoStep });
+  const [made] = await wholeOrNothing(async (attempt) => {
+    attempt.before = await inExcel(sheetsThere);
+    const names = attempt.before.map(({ name }) => name);
+    return inExcel((context) => makeSheet(context, freeSheetName(plan.name, names), plan, attempt), { oneUndoStep: attempt.oneUndoStep });
   });
-  return names[0] ?? plan.name;
+  return made?.name ?? plan.name;
 }
 
-export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
-  const sheets = context.workbook.worksheets.load("items/name");
-  await context.sync();
-  return sheets.items.map(({ name }) => name);
-}
-
-async function makeSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): Promise<void> {
-  const worksheet = beginSheet(context, name, plan, attempt);
+async function makeSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): Promise<Ended[]> {
+  const { worksheet, mark } = beginSheet(context, name, plan, attempt);
   const chart = plan.chart && beginChart(worksheet, plan.chart);
   await writePlan(context, worksheet, plan);
-  attempt.made.push(worksheet.id);
+  attempt.finishing = true;
+  worksheet.load("name");
+  const strangers = askForStrangers(context, attempt);
   if (plan.chart && chart) finishChart(worksheet, chart, plan.chart);
   worksheet.activate();
   worksheet.getRange(plan.startAt).select();
   // Last of all: a sheet without the mark is whole.
-  unmark(worksheet);
+  takeMark(worksheet, mark);
   await context.sync();
+  await unmarkDuplicates(attempt, strangers());
+  return [{ name: worksheet.name, held: new Map() }];
 }
 
-/** Asks for a new sheet with the attempt's mark on it. */
-export function beginSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, { token, plans }: Attempt): Excel.Worksheet {
-  const worksheet = context.workbook.worksheets.add(name);
-  mark(worksheet, token);
-  plans.set(name, plan);
-  return worksheet.load("id");
+/** Asks for a new sheet with a mark of the attempt on it. */
+export function beginSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): SheetUnderWay {
+  const worksheet = context.workbook.worksheets.add(name).load("id");
+  const mark = attempt.nextMark();
+  putMark(worksheet, mark);
+  const written = new Map(plan.cells.flatMap((planned) => entryOf(planned)));
+  const sheet: SheetUnderWay = {
+    worksheet,
+    mark,
+    names: [name],
+    namesNow: [name],
+    anchors: [],
+    ...(plan.chart === undefined ? {} : { chart: plan.chart.title }),
+    isOurs: (held) => [...held].every(([cell, entry]) => isAlike(written.get(cell), entry)),
+    isWhole: (held: HeldCells) => [...written.keys()].every((cell) => held.has(cell)),
+  };
+  attempt.sheets.push(sheet);
+  return sheet;
+}
+
+function entryOf({ cell, content, formula }: PlannedCell): [string, string | number | boolean][] {
+  const entry = formula ?? content;
+  return entry === undefined || entry === "" ? [] : [[cell.replaceAll("$", ""), entry]];
 }

@@ -1,77 +1,107 @@
-import { nameJustTaken } from "../../problems/workbookProblems";
-import { areaToFill } from "../areaNamed";
-import { cellAt, rangeOf, type CellArea } from "../cellArea";
+import { changedWhileCopied, nameJustTaken, notPutBack, typedIntoCopy } from "../../problems/workbookProblems";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
-import { WorkbookProblem, type CellContent, type CopyWithValues } from "../Workbook";
-import { beginSheet, sheetNames } from "./addPlannedSheet";
+import { WorkbookProblem, type CopyMade, type CopyWithValues } from "../Workbook";
+import { beginSheet } from "./addPlannedSheet";
+import type { Attempt, SheetUnderWay } from "./Attempt";
 import { cellEntry } from "./cellEntry";
-import { isErrorCode } from "./errorCodes";
+import { askForStrangers, unmarkDuplicates } from "./duplicates";
+import { expectedCopy, type ExpectedCopy } from "./expectedCopy";
+import { askForHeld, isFormula, readHeld } from "./heldCells";
 import { inExcel } from "./inExcel";
-import { CELLS_A_REQUEST, inRequests } from "./inRequests";
-import { mark, unmark } from "./sheetMark";
-import { wholeOrNothing, type Attempt } from "./wholeOrNothing";
+import { askForMarks, putMark, sheetsThere, takeMark } from "./sheetMark";
+import type { Ended } from "./takeBack";
+import { wholeOrNothing } from "./wholeOrNothing";
 import { writePlan } from "./writePlan";
-
-interface FilledArea {
-  readonly area: CellArea;
-  readonly values: readonly (readonly CellContent[])[];
-}
 
 /**
  * Copies a sheet with values in place of cell formulas, and makes the sheet beside it. No part of this can be one step of
  * Excel's undo: copying and naming a sheet cannot be undone (Office Add-ins documentation, "Undo capabilities").
  */
-export async function copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
+export async function copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
   checkSheetPlan(wanted.beside);
-  const filled = wanted.areas.map((area) => ({ area: areaToFill(area), values: area.values }));
-  await wholeOrNothing(async (attempt) => {
-    const taken = await inExcel(sheetNames);
+  const expected = expectedCopy(wanted);
+  const [copy, beside] = await wholeOrNothing(async (attempt) => {
+    attempt.before = await inExcel(sheetsThere);
+    const taken = attempt.before.map(({ name }) => name);
     for (const name of [wanted.name, wanted.beside.name]) if (freeSheetName(name, taken) !== name) throw new WorkbookProblem(nameJustTaken);
     const copyName = unfinishedCopyName(sheet, taken);
-    attempt.names = [copyName, wanted.beside.name];
-    await inExcel((context) => makeCopy(context, sheet, { ...wanted, copyName, filled }, attempt), { sheet });
+    return inExcel((context) => makeCopy(context, sheet, { ...wanted, copyName, expected }, attempt), { sheet });
   });
+  const touched = copy === undefined || !expected.isAsMade(copy.held);
+  return { copy: copy?.name ?? wanted.name, beside: beside?.name ?? wanted.beside.name, touched };
 }
 
-type CopyUnderWay = CopyWithValues & { readonly copyName: string; readonly filled: readonly FilledArea[] };
+type CopyUnderWay = CopyWithValues & { readonly copyName: string; readonly expected: ExpectedCopy };
 
-async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<void> {
-  const copy = context.workbook.worksheets.getItem(sheet).copy(Excel.WorksheetPositionType.end);
-  mark(copy, attempt.token);
-  copy.name = wanted.copyName;
-  copy.load("id");
-  await context.sync();
-  attempt.made.push(copy.id);
-  await freeze(context, copy, wanted.filled);
+async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<Ended[]> {
+  const { expected } = wanted;
+  const copy = await beginCopy(context, sheet, wanted, attempt);
+  const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
-  await writePlan(context, beside, wanted.beside);
-  attempt.made.push(beside.id);
-  attempt.names = [wanted.copyName, wanted.name, wanted.beside.name];
-  // Only now may the copy say that it holds values. The marks go last: a sheet without one is whole.
-  copy.name = wanted.name;
-  unmark(copy);
-  unmark(beside);
-  await context.sync();
-}
-
-/**
- * Puts values where formulas stood; formats stay. The first cell of a spill goes first: with its formula gone, the cells
- * it filled are free to take their values.
- */
-async function freeze(context: Excel.RequestContext, worksheet: Excel.Worksheet, filled: readonly FilledArea[]): Promise<void> {
-  await inRequests(context, filled, { limit: CELLS_A_REQUEST, weigh: ({ area }) => area.rows * area.columns }, ({ area, values }) => {
-    const entries = values.map((row) => row.map(frozenEntry));
-    if (area.rows * area.columns > 1) worksheet.getRange(cellAt(area.row, area.column)).values = [entries[0]?.slice(0, 1) ?? []];
-    worksheet.getRange(rangeOf(area)).values = entries;
+  const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
+  await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
+    // Where the answer was lost, so is what stood there.
+    await lookAtTyped().catch((problem: unknown) => {
+      if (problem instanceof WorkbookProblem) throw problem;
+    });
+    throw thrown;
   });
+  await lookAtTyped();
+  // What stands on a very large copy is looked at before, for a look that fails afterwards would leave everything in doubt.
+  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extent);
+  attempt.finishing = true;
+  copy.namesNow = [wanted.copyName, wanted.name];
+  beside.worksheet.load("name");
+  const strangers = askForStrangers(context, attempt);
+  const held = large === undefined ? askForHeld(copy.worksheet) : () => large;
+  // Only now may the copy say that it holds values. The marks go last: a sheet without one is whole.
+  copy.worksheet.name = wanted.name;
+  takeMark(copy.worksheet, copy.mark);
+  takeMark(beside.worksheet, beside.mark);
+  await context.sync();
+  await unmarkDuplicates(attempt, strangers());
+  return [
+    { name: wanted.name, held: held() },
+    { name: beside.worksheet.name, held: new Map() },
+  ];
 }
 
-/**
- * Text that is empty stays text: as a blank cell it would count as 0 in formulas that stay. An error stays that error.
- * The empty string clears a cell, since null would leave it as it is.
- */
-function frozenEntry(value: CellContent): string | number | boolean {
-  if (value === null) return "";
-  return isErrorCode(value) ? value : cellEntry(value);
+/** Somebody typed into the copy where a value has just been written: it goes back, and the copy is theirs. */
+async function putBackTyped(
+  context: Excel.RequestContext,
+  copy: SheetUnderWay,
+  typed: ReturnType<ExpectedCopy["typedWhereValuesGo"]>,
+): Promise<void> {
+  const [first] = typed;
+  if (first === undefined) return;
+  for (const [cell, entry] of typed) copy.worksheet.getRange(cell).formulas = [[isFormula(entry) ? entry : cellEntry(entry)]];
+  await context.sync().catch(() => {
+    throw new WorkbookProblem(notPutBack(first[0], typed.map(([, entry]) => String(entry)).join(", ")));
+  });
+  throw new WorkbookProblem(typedIntoCopy);
+}
+
+/** Copies the sheet as it is. @throws WorkbookProblem where something else stands there by now than was read */
+async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<SheetUnderWay> {
+  const { expected, copyName } = wanted;
+  const source = context.workbook.worksheets.getItem(sheet);
+  const held = expected.isSmall ? askForHeld(source) : undefined;
+  const worksheet = source.copy(Excel.WorksheetPositionType.end).load("id");
+  const mark = attempt.nextMark();
+  worksheet.name = copyName;
+  putMark(worksheet, mark);
+  const marks = askForMarks(worksheet);
+  const asExcelNamesIt = freeSheetName(sheet, attempt.before.map(({ name }) => name)); // prettier-ignore
+  const namesNow = [asExcelNamesIt, copyName];
+  const copy: SheetUnderWay = { worksheet, mark, names: [...namesNow, wanted.name], namesNow, ...expected };
+  attempt.sheets.push(copy);
+  await context.sync();
+  copy.namesNow = [copyName];
+  // Those of the sheet itself, where somebody shares one that was begun and never finished, do not hold for its copy.
+  for (const inherited of marks()) if (inherited !== mark) takeMark(worksheet, inherited);
+  const now = held?.() ?? (await readHeld(context, source, expected.extent));
+  copy.isOurs = (cells, blocked) => expected.isOurs(cells, blocked, now);
+  if (!expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
+  return copy;
 }

@@ -21,6 +21,8 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
     series.setValues(worksheet.getRange(y));
     series.markerStyle = MARKERS[index % MARKERS.length] ?? Excel.ChartMarkerStyle.circle;
   });
+  // The name tells a finished chart from one just begun.
+  chart.name = planned.title;
   chart.title.text = planned.title;
   chart.axes.categoryAxis.title.text = planned.xTitle;
   chart.axes.valueAxis.title.text = planned.yTitle;

@@ -4,15 +4,23 @@ import { isErrorCode } from "./errorCodes";
 import { excelSupports } from "./excelReady";
 import { CELLS_A_REQUEST, inRequests, QUESTIONS_A_REQUEST, rowBands } from "./inRequests";
 
-/** Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas. */
-export async function readCells(context: Excel.RequestContext, sheet: string, area: CellArea): Promise<RangeReading> {
+/**
+ * Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas.
+ * @param besides called as the last of the cells are asked for, to ask for more in the same request
+ */
+export async function readCells(
+  context: Excel.RequestContext,
+  sheet: string,
+  area: CellArea,
+  besides = (): unknown => undefined,
+): Promise<RangeReading> {
   const worksheet = context.workbook.worksheets.getItem(sheet);
-  const bands = await inRequests(
-    context,
-    rowBands(area, CELLS_A_REQUEST),
-    { limit: CELLS_A_REQUEST, weigh: ({ rows, columns }) => rows * columns },
-    (band) => ({ band, range: loaded(worksheet, band) }),
-  );
+  const all = rowBands(area, CELLS_A_REQUEST);
+  const bands = await inRequests(context, all, { limit: CELLS_A_REQUEST, weigh: ({ rows, columns }) => rows * columns }, (band) => {
+    const range = loaded(worksheet, band);
+    if (band === all.at(-1)) besides();
+    return { band, range };
+  });
   const rows = bands.flatMap(({ band, range }) => bandRows(band, range));
   if (!excelSupports("1.12") || bands.every(({ range }) => range.hasSpill === false)) return { sheet, range: rangeOf(area), rows };
   const formulaCells = rows.flat().flatMap(({ cell, formula }) => (formula === "" ? [] : [cell]));

@@ -6,13 +6,18 @@ import { askForLook } from "./lookAtCell";
 /**
  * Calls the listener when another cell is selected or the selected cell's content changes, by hand or by recalculation, with the
  * look at the cell that told so: who explains the cell needs no other.
+ * @param isWanted while it is false nothing is asked of Excel, and the next look after that is told whatever it shows
  * @returns stops the calls
  */
-export async function watchSelection(listener: (look: CellLook) => void): Promise<() => Promise<void>> {
-  let told = await inExcel(lookAtSelected);
+export async function watchSelection(listener: (look: CellLook) => void, isWanted = (): boolean => true): Promise<() => Promise<void>> {
+  let told: CellLook | undefined = await inExcel(lookAtSelected);
   const lookAgain = oneAtATime(async () => {
+    if (!isWanted()) {
+      told = undefined;
+      return;
+    }
     const now = await inExcel(lookAtSelected);
-    if (!isNews(told, now)) return;
+    if (told !== undefined && !isNews(told, now)) return;
     told = now;
     listener(now);
   });

@@ -1,34 +1,47 @@
 import type { UnfinishedSheet } from "../Workbook";
 
 // A name that belongs to one sheet alone (ExcelApi 1.4): it is made in the same request as the sheet, is saved with the
-// workbook, and can be undone together with the sheet. A duplicate that somebody makes of a marked sheet carries the mark too.
+// workbook, and can be undone together with the sheet. What follows these words tells the sheets of one attempt from all others,
+// so that a request for the name fails on any other sheet. A duplicate that somebody makes of a marked sheet carries the mark too.
 const MARK = "Retort_unfinished";
+const VALUE = '="begun by Retort and not finished"';
+const RADIX = 36;
 
-/** A sheet that carries a mark, and which attempt put it there. */
-export interface MarkedSheet extends UnfinishedSheet {
-  readonly token: string;
+/** Tells one attempt to make sheets from every other, also from those of other people in the same workbook. */
+export const newToken = (): string => [Date.now(), Math.random()].map((part) => part.toString(RADIX).replace("0.", "")).join("_");
+
+/** The mark of one of the sheets that an attempt makes. */
+export const markOf = (token: string, sheet: number): string => `${MARK}_${token}_${sheet}`;
+
+/** When the attempt behind a mark began, by the clock of whoever made it; undefined for marks of version 0.2.0, which do not say. */
+export function begunAt(mark: string): number | undefined {
+  const [, time] = /^Retort_unfinished_([0-9a-z]+)_/i.exec(mark) ?? [];
+  return time === undefined ? undefined : parseInt(time, RADIX);
 }
-
-const LETTERS_AND_DIGITS = 36;
-
-/** Tells one attempt to make a sheet from every other, also from those of other people in the same workbook. */
-export const newToken = (): string => [Date.now(), Math.random()].map((part) => part.toString(LETTERS_AND_DIGITS).replace("0.", "")).join("-");
 
 /** Marks a sheet just made as unfinished. */
-export function mark(worksheet: Excel.Worksheet, token: string): void {
-  worksheet.names.add(MARK, `="${token}"`).visible = false;
+export function putMark(worksheet: Excel.Worksheet, mark: string): void {
+  worksheet.names.add(mark, VALUE).visible = false;
 }
 
-export const unmark = (worksheet: Excel.Worksheet): void => worksheet.names.getItem(MARK).delete();
+export const takeMark = (worksheet: Excel.Worksheet, mark: string): void => worksheet.names.getItem(mark).delete();
 
-/** Every sheet of the workbook, with the token of its mark, "" where it has none; two requests. */
-export async function sheetsWithMarks(context: Excel.RequestContext): Promise<readonly MarkedSheet[]> {
-  const { worksheets } = context.workbook;
-  worksheets.load("items/id,items/name");
-  await context.sync();
-  const marks = worksheets.items.map((sheet) => sheet.names.getItemOrNullObject(MARK).load("value"));
-  await context.sync();
-  return worksheets.items.map(({ id, name }, index) => ({ id, name, token: tokenIn(marks[index]) }));
+/** Makes whatever follows in the same request depend on the mark: where the sheet does not carry it, Excel stops with ItemNotFound. */
+export function holdToMark(worksheet: Excel.Worksheet, mark: string): void {
+  worksheet.names.getItem(mark).load("name");
 }
 
-const tokenIn = (item: Excel.NamedItem | undefined): string => (item === undefined || item.isNullObject ? "" : String(item.value));
+export type SheetThere = Pick<UnfinishedSheet, "id" | "name">;
+
+/** Every sheet of the workbook; one request. */
+export async function sheetsThere(context: Excel.RequestContext): Promise<readonly SheetThere[]> {
+  const sheets = context.workbook.worksheets.load("items/id,items/name");
+  await context.sync();
+  return sheets.items.map(({ id, name }) => ({ id, name }));
+}
+
+/** Asks which marks a sheet carries. @returns them, once the request has been answered */
+export function askForMarks(worksheet: Excel.Worksheet): () => readonly string[] {
+  const names = worksheet.names.load("items/name");
+  return () => names.items.map(({ name }) => name).filter((name) => name.startsWith(MARK));
+}

@@ -1,4 +1,4 @@
-import { cellNotBlank, formulaMayStand, formulaNotAccepted, notPutBack } from "../../problems/workbookProblems";
+import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../problems/workbookProblems";
 import { WorkbookProblem, type CellAddress } from "../Workbook";
 import { cellEntry } from "./cellEntry";
 import { excelCode, excelProblem } from "./excelProblem";
@@ -28,26 +28,44 @@ export async function writeFormula({ sheet, cell }: CellAddress, formula: string
 
 const isBlank = ({ valueTypes }: Pick<Excel.Range, "valueTypes">): boolean => valueTypes[0]?.[0] === Excel.RangeValueType.empty;
 
-/** What the cell held just before the formula. */
-interface Held extends Pick<Excel.Range, "valueTypes" | "numberFormat"> {
-  /** What to write so that it stands there again: "" where another cell's formula had filled the cell. */
-  readonly entry: string | number | boolean;
+/** What a write took the place of, and what stands there since. */
+interface Written extends Pick<Excel.Range, "valueTypes" | "numberFormat"> {
+  /** What to write so that the former stands there again: "" where another cell's formula had filled the cell. */
+  readonly entry: Entry;
+  /** The former, as Excel reads it out. */
+  readonly raw: Entry;
+  /** The latter, as Excel reads it out. */
+  readonly stands: Entry;
 }
 
-async function writeOver(context: Excel.RequestContext, { sheet, cell }: CellAddress, formula: string): Promise<Held> {
+type Entry = string | number | boolean;
+
+async function writeOver(
+  context: Excel.RequestContext,
+  { sheet, cell }: CellAddress,
+  entry: Entry,
+  format?: Written["numberFormat"],
+): Promise<Written> {
   const worksheet = context.workbook.worksheets.getItem(sheet);
   const held = worksheet.getRange(cell).load("valueTypes,values,formulas,numberFormat");
   const parent = excelSupports("1.12") ? worksheet.getRange(cell).getSpillParentOrNullObject().load("address") : undefined;
-  worksheet.getRange(cell).formulas = [[formula]];
+  if (format !== undefined) worksheet.getRange(cell).numberFormat = format;
+  worksheet.getRange(cell).formulas = [[entry]];
+  const written = worksheet.getRange(cell).load("formulas");
   await context.sync();
-  const { valueTypes, numberFormat } = held;
+  const raw = held.formulas[0]?.[0] as Entry;
   const isFilled = parent !== undefined && !parent.isNullObject && withoutSheet(parent.address) !== cell;
-  return { valueTypes, numberFormat, entry: isFilled ? "" : entryOf(held.formulas[0]?.[0], held.values[0]?.[0]) };
+  return {
+    valueTypes: held.valueTypes,
+    numberFormat: held.numberFormat,
+    entry: isFilled ? "" : entryOf(raw, held.values[0]?.[0]),
+    raw,
+    stands: written.formulas[0]?.[0] as Entry,
+  };
 }
 
 /** Excel gives text such as "=1+1" in place of a formula, too; only then is it the same as the value. */
-const entryOf = (formula: unknown, value: unknown): string | number | boolean =>
-  formula === value ? cellEntry(value as string | number | boolean) : (formula as string);
+const entryOf = (formula: unknown, value: unknown): Entry => (formula === value ? cellEntry(value as Entry) : (formula as string));
 
 /** After a request that failed, and that may have written all the same. @throws WorkbookProblem */
 async function tellWhatStands({ sheet, cell }: CellAddress, formula: string, problem: WorkbookProblem): Promise<never> {
@@ -57,18 +75,38 @@ async function tellWhatStands({ sheet, cell }: CellAddress, formula: string, pro
     await context.sync();
     return String(range.formulas[0]?.[0]);
   }).catch(() => undefined);
-  throw now === undefined || now.startsWith("=") ? new WorkbookProblem(formulaMayStand(problem.message, cell)) : problem;
+  throw now === "" ? problem : new WorkbookProblem(formulaMayStand(problem.message, cell));
 }
 
-/** @throws WorkbookProblem that says the cell was not blank and, where it cannot be put back, what it held */
-async function putBack({ sheet, cell }: CellAddress, { entry, numberFormat }: Held): Promise<never> {
-  await inExcel(async (context) => {
-    const range = context.workbook.worksheets.getItem(sheet).getRange(cell);
-    range.numberFormat = numberFormat;
-    range.formulas = [[entry]];
+// Somebody may go on typing into the cell; after this many tries the user is told.
+const MOST_TRIES = 3;
+
+/**
+ * Gives the cell back what our formula took the place of, but only as long as our formula stands there: whatever is newer stays.
+ * Each write reads the cell just before, in the same request; something newer that it took the place of is put back in its turn.
+ * @throws WorkbookProblem that says the cell was not blank and names what does not stand there any more
+ */
+async function putBack(address: CellAddress, before: Written): Promise<never> {
+  const { cell } = address;
+  const displaced = [before];
+  let last = before;
+  for (let tries = 1; tries <= MOST_TRIES; tries++) {
+    const over = await writeBack(address, last).catch(() => undefined);
+    const missing = displaced.map(({ entry }) => String(entry));
+    if (over === undefined) break;
+    if (over === "newer stands") throw new WorkbookProblem(newerStands(cell, missing));
+    if (over.raw === last.stands) throw new WorkbookProblem(tries === 1 ? cellNotBlank(cell) : newerStands(cell, missing.slice(0, -1)));
+    displaced.push(over);
+    last = over;
+  }
+  throw new WorkbookProblem(notPutBack(cell, String(last.entry)));
+}
+
+/** @param last what to put back, as long as that stands there which took its place */
+async function writeBack({ sheet, cell }: CellAddress, last: Written): Promise<Written | "newer stands"> {
+  return inExcel(async (context) => {
+    const now = context.workbook.worksheets.getItem(sheet).getRange(cell).load("formulas");
     await context.sync();
-  }).catch(() => {
-    throw new WorkbookProblem(notPutBack(cell, String(entry)));
+    return now.formulas[0]?.[0] === last.stands ? writeOver(context, { sheet, cell }, last.entry, last.numberFormat) : "newer stands";
   });
-  throw new WorkbookProblem(cellNotBlank(cell));
 }

@@ -7,11 +7,23 @@ import { cellBlocks } from "./cellBlocks";
 import { CELLS_A_REQUEST, inRequests } from "./inRequests";
 import { emphasise, setPage } from "./pageAndEmphasis";
 
+/** Contents for an area, written when their turn comes. */
+export interface WrittenLater {
+  readonly area: CellArea;
+  write(): void;
+}
+
 /**
  * Writes everything of a plan but its chart onto a new sheet: one request unless the sheet is very large. The number formats wait
  * for the next request.
+ * @param first what goes onto another sheet in the same requests, before
  */
-export async function writePlan(context: Excel.RequestContext, worksheet: Excel.Worksheet, plan: SheetPlan): Promise<void> {
+export async function writePlan(
+  context: Excel.RequestContext,
+  worksheet: Excel.Worksheet,
+  plan: SheetPlan,
+  first: readonly WrittenLater[] = [],
+): Promise<void> {
   plan.columnWidths.forEach((characters, column) => (worksheet.getCell(0, column).format.columnWidth = columnPoints(characters)));
   for (const { value, area } of alikeAreas(plan.cells, ({ style }) => style)) applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value]);
   for (const { area } of alikeAreas(plan.cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined))) {
@@ -24,12 +36,11 @@ export async function writePlan(context: Excel.RequestContext, worksheet: Excel.
   if (plan.print) setPage(worksheet, plan.print);
   for (const rule of plan.entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
-  const weigh = ({ area }: { area: { rows: number; columns: number } }): number => area.rows * area.columns;
-  const blocks = cellBlocks(plan.cells);
-  await inRequests(context, blocks, { limit: CELLS_A_REQUEST, weigh }, ({ area, entries }) => {
-    worksheet.getRange(rangeOf(area)).formulas = entries;
-  });
-  if (blocks.length === 0) await context.sync();
+  const own = cellBlocks(plan.cells).map(({ area, entries }) => ({ area, write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries) }));
+  const writes = [...first, ...own];
+  const weigh = ({ area }: WrittenLater): number => area.rows * area.columns;
+  await inRequests(context, writes, { limit: CELLS_A_REQUEST, weigh }, ({ write }) => write());
+  if (writes.length === 0) await context.sync();
   // After the contents: Excel gives a General cell a format of its own when a date or a percentage is written into it.
   for (const { value, area } of alikeAreas(plan.cells, ({ format }) => format)) {
     worksheet.getRange(rangeOf(area)).numberFormat = Array.from({ length: area.rows }, () => new Array<string>(area.columns).fill(value));

@@ -1,16 +1,21 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, noSuchSheet, notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
+import { holdsTheSame } from "../holdsTheSame";
+import { readTwice } from "../readTwice";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
   type CellLook,
+  type CopyMade,
   type CopyWithValues,
   type InputsReading,
   type RangeReading,
+  type Removal,
+  type SettledReading,
   type UnfinishedSheet,
   type WantedCells,
   type Workbook,
@@ -21,6 +26,9 @@ import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
 import { readCell } from "./readCell";
 import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
+
+/** Reading takes a second or two for so many cells, filled or not. */
+const MOST_CELLS_READ = 500_000;
 
 /** The local workbook: an open-source grid, in a page or headless in Node. */
 export class GridWorkbook implements Workbook {
@@ -81,8 +89,7 @@ export class GridWorkbook implements Workbook {
   async readUsed(sheet: string): Promise<RangeReading> {
     const found = this.sheetNamed(sheet);
     await this.engine.settled();
-    const area = usedArea(this.engine, found);
-    return area === undefined ? { sheet: found.getSheetName(), range: "", rows: [] } : this.reading(found, area);
+    return this.readingOfAll(found);
   }
 
   async writeFormula({ sheet, cell }: CellAddress, formula: string): Promise<void> {
@@ -100,8 +107,16 @@ export class GridWorkbook implements Workbook {
     return addGridSheet(this.engine, plan);
   }
 
-  async copyWithValues(sheet: string, wanted: CopyWithValues): Promise<void> {
-    await copyGridSheet(this.engine, this.sheetNamed(sheet), wanted);
+  readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {
+    return readTwice(this, sheet, asShown);
+  }
+
+  async copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
+    const original = this.sheetNamed(sheet);
+    await copyGridSheet(this.engine, original, wanted, () => {
+      if (!holdsTheSame(wanted.read, this.readingOfAll(original))) throw new WorkbookProblem(changedWhileCopied(sheet));
+    });
+    return { copy: wanted.name, beside: wanted.beside.name, touched: false };
   }
 
   /** The grid always answers, so nothing is ever left that could not be taken away. */
@@ -109,8 +124,8 @@ export class GridWorkbook implements Workbook {
     return [];
   }
 
-  async removeUnfinished(): Promise<boolean> {
-    return false;
+  async removeUnfinished(): Promise<Removal> {
+    return "gone";
   }
 
   private selected(): CellAddress {
@@ -125,7 +140,13 @@ export class GridWorkbook implements Workbook {
     return sheet;
   }
 
+  private readingOfAll(sheet: FWorksheet): RangeReading {
+    const area = usedArea(this.engine, sheet);
+    return area === undefined ? { sheet: sheet.getSheetName(), range: "", rows: [] } : this.reading(sheet, area);
+  }
+
   private reading(sheet: FWorksheet, area: CellArea): RangeReading {
+    if (area.rows * area.columns > MOST_CELLS_READ) throw new WorkbookProblem(tooMuchAtOnce);
     const rows = Array.from({ length: area.rows }, (_, row) =>
       Array.from({ length: area.columns }, (_, column) => readCell(this.engine, sheet, area.row + row, area.column + column)),
     );

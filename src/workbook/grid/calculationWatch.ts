@@ -38,17 +38,22 @@ export function calculationWatch(api: FUniver, injector: Injector): CalculationW
     began.forEach((listener) => listener());
   });
 
-  const isGathering = (): boolean => gathering.since !== undefined && performance.now() - gathering.since < STARTS_WITHIN_MS;
+  /** @param from the time before which nothing could have begun, because the page was busy */
+  const isGathering = (from = 0): boolean => gathering.since !== undefined && performance.now() - Math.max(gathering.since, from) < STARTS_WITHIN_MS;
   const isCalculating = (): boolean => session.state.started && !session.state.resultApplied;
   return {
     isUnderWay: () => isGathering() || isCalculating(),
     onStart: (listener) => void began.push(listener),
     settled: async () => {
-      const latest = performance.now() + LONGEST_WAIT_MS;
-      while (isGathering() || isCalculating()) {
+      // Putting in a large sheet keeps the page busy for longer than the engine gathers; only from here on can it begin.
+      const from = performance.now();
+      const latest = from + LONGEST_WAIT_MS;
+      while (isGathering(from) || isCalculating()) {
         if (performance.now() > latest) throw new Error(`the grid was still calculating after ${LONGEST_WAIT_MS} ms`);
         await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN_MS));
       }
+      // Nothing came of it, so nobody has to wait for it again.
+      gathering.since = undefined;
     },
   };
 }

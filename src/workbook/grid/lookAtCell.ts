@@ -30,7 +30,7 @@ export function readInputCells(engine: GridEngine, sheet: FWorksheet, range: str
       Array.from({ length: wanted.columns }, (_column, column) => readCell(engine, sheet, wanted.row + row, wanted.column + column)),
     );
   if (!isWholeColumns(area) && !isWholeRows(area)) return cells(area);
-  const used = usedArea(engine, sheet);
+  const used = usedArea(engine, sheet, area);
   const rows = isWholeColumns(area) ? (used === undefined ? 1 : used.row + used.rows) : area.rows;
   const columns = isWholeRows(area) ? (used === undefined ? 1 : used.column + used.columns) : area.columns;
   return withoutBlankEnd(cells({ ...area, rows, columns }), isWholeColumns(area), isWholeRows(area));

@@ -28,12 +28,21 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
   return name;
 }
 
-/** Copies a sheet with values in place of cell formulas, and makes the sheet beside it. */
-export async function copyGridSheet(engine: GridEngine, original: FWorksheet, { name, areas, beside }: CopyWithValues): Promise<void> {
+/**
+ * Copies a sheet with values in place of cell formulas, and makes the sheet beside it.
+ * @param check throws, just before the copy, where the sheet must not be copied as it is
+ */
+export async function copyGridSheet(
+  engine: GridEngine,
+  original: FWorksheet,
+  { name, areas, beside }: CopyWithValues,
+  check: () => void,
+): Promise<void> {
   checkSheetPlan(beside);
   const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
   await engine.settled();
   refuseTaken(engine, name, beside.name);
+  check();
   await wholeOrNothing(engine, async (made) => {
     const copy = engine.book.duplicateSheet(original);
     made.push(copy);

@@ -1,10 +1,10 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import type { CellArea } from "../cellArea";
+import { covers, type CellArea } from "../cellArea";
 import type { GridEngine } from "./GridEngine";
 import { isEmpty } from "./readCell";
 
-/** The smallest rectangle around every cell that holds anything, spilled cells included; undefined on an empty sheet. */
-export function usedArea(engine: GridEngine, sheet: FWorksheet): CellArea | undefined {
+/** Every cell that holds anything, spilled cells included, in no order. Two cells at the corners of a sheet are two, not all between them. */
+export function usedCells(engine: GridEngine, sheet: FWorksheet): { row: number; column: number }[] {
   const held: { row: number; column: number }[] = [];
   sheet
     .getSheet()
@@ -15,6 +15,15 @@ export function usedArea(engine: GridEngine, sheet: FWorksheet): CellArea | unde
   const spilled = engine.spills.getArrayFormulaCellData()[engine.book.getId()]?.[sheet.getSheetId()] ?? {};
   for (const [row, cells] of Object.entries(spilled))
     for (const column of Object.keys(cells ?? {})) held.push({ row: Number(row), column: Number(column) });
+  return held;
+}
+
+/**
+ * The smallest rectangle around every cell that holds anything; undefined where none does.
+ * @param within looks at these cells alone
+ */
+export function usedArea(engine: GridEngine, sheet: FWorksheet, within?: CellArea): CellArea | undefined {
+  const held = usedCells(engine, sheet).filter(({ row, column }) => within === undefined || covers(within, row, column));
   if (held.length === 0) return undefined;
   const rows = held.map(({ row }) => row);
   const columns = held.map(({ column }) => column);

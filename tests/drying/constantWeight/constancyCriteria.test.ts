@@ -65,10 +65,24 @@ test("a weighing between two that agree may stray by the limit, not by two nanog
   expect(last({ ...hourly, weights: [9, 9.01 + 2e-9, 9] })).toBe("not yet");
 });
 
-test("an interval of an hour is reached 9 microminutes early, not 20: less than a millisecond of binary rounding", () => {
+// Clocks are read to the second, and a time of day to six decimals is right to 0.04 s: half a second, 0.00833 min.
+test("an interval of an hour is reached 0.49 s early, not 0.51 s: less than a clock shows", () => {
   const run = { weights: [10, 9.999], interval: 60 };
-  expect(last({ ...run, times: [0, 60 - 9e-6] })).toBe("steady");
-  expect(last({ ...run, times: [0, 60 - 2e-5] })).toBe("too soon to tell");
+  expect(last({ ...run, times: [0, 60 - 0.49 / 60] })).toBe("steady");
+  expect(last({ ...run, times: [0, 60 - 0.51 / 60] })).toBe("too soon to tell");
+});
+
+// 9:00, 9:30 and 10:00 as spreadsheets hand them over, exact and to six decimals, in minutes of the day.
+test.each([
+  ["exact", [9 / 24, 9.5 / 24, 10 / 24]],
+  ["to six decimals", [0.375, 0.395833, 0.416667]],
+  ["of a day in 2026, to ten decimals", [46_000.375, 46_000.3958333333, 46_000.4166666667].map((day) => day - 46_000)],
+])("an interval of half an hour is reached by clock times %s, and a limit per hour met exactly by them counts as met", (_name, days) => {
+  const times = days.map((day) => day * 1440);
+  expect(last({ weights: [10, 9.5, 9.499], times, interval: 30 })).toBe("steady");
+  // 0.001 per hour of 10 g in half an hour is 5 mg.
+  expect(last({ weights: [10.5, 10.005, 10], times, limit: 0.001, criterion: "per hour" })).toBe("steady");
+  expect(last({ weights: [10.5, 10.00501, 10], times, limit: 0.001, criterion: "per hour" })).toBe("not yet");
 });
 
 test("a limit of two display steps can be decided, one a little smaller cannot", () => {
@@ -77,11 +91,13 @@ test("a limit of two display steps can be decided, one a little smaller cannot",
   expect(last({ ...run, limit: 0.00199, readability: 0.001 })).toBe("balance too coarse");
 });
 
+const LIMIT_OF_ONE_MILLIGRAM = { "of total loss": 0.002, "per hour": 0.001 / 9.5 / 0.5, absolute: 0.001 };
+
 // The limit so far is 0.2 % of the 0.5 g lost, 1 mg, where two steps are 4 mg: a change is decided beyond 5 mg.
-test.each(["of total loss", "per hour"] as const)(
+test.each(["of total loss", "per hour", "absolute"] as const)(
   "a coarse balance still decides by %s a change beyond limit and two steps together",
   (criterion) => {
-    const run = { times: [0, 30, 60], criterion, limit: criterion === "per hour" ? 0.001 / 9.5 / 0.5 : 0.002, readability: 0.002 };
+    const run = { times: [0, 30, 60], criterion, limit: LIMIT_OF_ONE_MILLIGRAM[criterion], readability: 0.002 };
     expect(last({ ...run, weights: [10, 9.506, 9.5] })).toBe("not yet");
     expect(last({ ...run, weights: [10, 9.504, 9.5] })).toBe("balance too coarse");
   },

@@ -75,10 +75,17 @@ test.each([
   expect(steps[1]?.limit).toBeCloseTo(grams, 12);
 });
 
-test("constancySteps finds the balance too coarse where two display steps exceed the limit", () => {
+// The limit is some 9 mg, where two steps are 20 mg: changes of 0.8, 0.25 and 0.05 g are beyond both together, 10 mg is not.
+test("constancySteps finds the balance too coarse where two display steps exceed the limit and the change is not beyond both", () => {
   const weights = [10, 9.2, 8.95, 8.9, 8.89];
-  expect(verdicts({ weights, readability: 0.01 })).toEqual(["first", ...Array.from({ length: 4 }, () => "balance too coarse")]);
+  expect(verdicts({ weights, readability: 0.01 })).toEqual(["first", "not yet", "not yet", "not yet", "balance too coarse"]);
   expect(verdicts({ weights, readability: 0.001 })).toEqual(["first", "not yet", "not yet", "not yet", "not yet"]);
+});
+
+test("constancySteps calls a gain of 191 display steps a gain, whatever the limit, and two ends that agree not steady after such a stray", () => {
+  const run = { limit: 0.0005, criterion: "absolute", readability: 0.001 } as const;
+  expect(verdicts({ ...run, weights: [10, 9.809, 10] })).toEqual(["first", "not yet", "gain"]);
+  expect(verdicts({ ...run, weights: [10, 9.809, 10], times: [0, 30, 60], interval: 60 }).at(-1)).toBe("not yet");
 });
 
 test("constancySteps accepts a limit of exactly two display steps", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { CONSTANCY_CRITERIA } from "../../../src/drying/constantWeight/constancyCriteria";
-import { constancySteps, constantWeight } from "../../../src/drying/constantWeight/constancySteps";
+import { constancySteps, constantWeight, type ConstancyStep } from "../../../src/drying/constantWeight/constancySteps";
 
 /** Whole milligrams as a balance shows them, in g. */
 const grams = (fewest: number, most: number): fc.Arbitrary<number> => fc.integer({ min: fewest, max: most }).map((milligrams) => milligrams / 1000);
@@ -90,5 +90,58 @@ test("later weighings change nothing said about earlier ones", () => {
         constancySteps(given).slice(0, kept),
       );
     }),
+  );
+});
+
+// Two readings of one balance: what they differ by is decided beyond limit and two display steps together (ASTM D4442 method A
+// takes twice the sensitivity), and up to a limit of two steps or more; between, the balance cannot tell.
+test("a change is judged by every criterion and on every balance unless the limit is below two steps and the change not beyond both", () => {
+  const steps = fc.constantFrom(0.0001, 0.0002, 0.001, 0.005, 0.01, 0.1, 1);
+  const limits = fc.double({ min: 1e-5, max: 0.04, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...CONSTANCY_CRITERIA),
+      steps,
+      fc.integer({ min: -400, max: 400 }),
+      limits,
+      fc.integer({ min: 1, max: 600 }),
+      (criterion, readability, moved, share, minutes) => {
+        const weights = [5000, 3000, 3000 + moved].map((count) => Number((count * readability).toFixed(4)));
+        const limit = criterion === "readability" ? 2 + 1000 * share : criterion === "absolute" ? share * 2000 * readability : share;
+        const {
+          change = NaN,
+          limit: allowed = NaN,
+          verdict,
+        } = constancySteps({
+          weights,
+          times: [0, 1000, 1000 + minutes],
+          limit,
+          criterion,
+          readability,
+        })[2] as ConstancyStep;
+        const two = 2 * readability;
+        const size = Math.abs(change);
+        // Away from the very edges, where binary rounding decides.
+        fc.pre([allowed, allowed + two].every((edge) => Math.abs(size - edge) > 1e-8) && Math.abs(allowed - two) > 1e-8);
+        const away = change > 0 ? "gain" : "not yet";
+        if (size > allowed + two) expect(verdict).toBe(away);
+        else if (allowed < two) expect(verdict).toBe("balance too coarse");
+        else expect(verdict).toBe(size > allowed ? away : "steady");
+      },
+    ),
+    { numRuns: 3000 },
+  );
+});
+
+test("times reckoned from clock fractions to six decimals and more give the verdicts of the whole minutes they stand for", () => {
+  fc.assert(
+    fc.property(run, fc.integer({ min: 0, max: 700 }), fc.integer({ min: 6, max: 12 }), (given, start, decimals) => {
+      const times = given.times.map(
+        (minute) => (Number(((start + minute) / 1440).toFixed(decimals)) - Number((start / 1440).toFixed(decimals))) * 1440,
+      );
+      const verdicts = (one: typeof given): string[] => constancySteps(one).map(({ verdict }) => verdict);
+      expect(verdicts({ ...given, times })).toEqual(verdicts(given));
+    }),
+    { numRuns: 500 },
   );
 });

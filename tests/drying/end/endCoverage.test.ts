@@ -11,8 +11,11 @@ const RUNS = 1000;
 const doubt = (share: number): number => 3 * Math.sqrt((share * (1 - share)) / RUNS);
 
 interface Coverage {
+  /** By the curve's own standard uncertainty, and by its own 95 %. */
   readonly standard: number;
   readonly expanded: number;
+  /** By the 95 % uncertainty as it is stated, other decays included. */
+  readonly stated: number;
   readonly refused: number;
   /** Degrees of freedom of most runs. */
   readonly degrees: number;
@@ -20,15 +23,16 @@ interface Coverage {
 
 function coverageOf(simulation: Simulation, seed: number, run: (of: Simulation, normal: () => number) => DryingRun = simulatedRun): Coverage {
   const normal = seededNormal(seed);
-  let [standard, expanded, refused] = [0, 0, 0];
+  let [standard, expanded, stated, refused] = [0, 0, 0, 0];
   const degrees: number[] = [];
   for (let i = 0; i < RUNS; i++) {
     // The end moves by less than a step from run to run, so that rounding falls everywhere.
     const moved = { ...simulation, final: simulation.final + (i / RUNS) * simulation.readability };
     try {
-      const { fit, uncertainty } = endOfDrying(run(moved, normal));
-      if (Math.abs(fit.final - moved.final) <= uncertainty.standard) standard++;
-      if (Math.abs(fit.final - moved.final) <= uncertainty.expanded) expanded++;
+      const { fit, final, curveUncertainty, uncertainty } = endOfDrying(run(moved, normal));
+      if (Math.abs(fit.final - moved.final) <= curveUncertainty.standard) standard++;
+      if (Math.abs(fit.final - moved.final) <= curveUncertainty.expanded) expanded++;
+      if (Math.abs(final - moved.final) <= uncertainty.expanded) stated++;
       degrees.push(fit.degrees);
     } catch (thrown) {
       if (!(thrown instanceof NoAnswer)) throw thrown;
@@ -39,6 +43,7 @@ function coverageOf(simulation: Simulation, seed: number, run: (of: Simulation, 
   return {
     standard: standard / answered,
     expanded: expanded / answered,
+    stated: stated / answered,
     refused: refused / RUNS,
     degrees: degrees.sort((a, b) => a - b)[degrees.length >> 1] ?? NaN,
   };
@@ -56,12 +61,13 @@ test.each<readonly [string, Simulation]>([
   ["twenty weighings with 300 min of constant rate", { ...falling, times: every(30, 20), rate: 0.01, constantFor: 300, readability: 0.01 }],
   ["nine weighings, the rate falling just after one of them", { ...falling, times: every(30, 9), rate: 0.02, constantFor: 95 }],
 ])("DRYING.END's uncertainties cover the true end as often as they say: %s", (_name, simulation) => {
-  const { standard, expanded, refused, degrees } = coverageOf(simulation, 20);
+  const { standard, expanded, stated, refused, degrees } = coverageOf(simulation, 20);
   expect(refused).toBeLessThan(0.02);
   expect(expanded).toBeGreaterThan(0.95 - doubt(0.95));
+  expect(stated).toBeGreaterThan(0.95 - doubt(0.95));
   // The share of a Student distribution within one standard error: 0.68 for many points, less for few.
-  const stated = studentTCentral(Math.atan(1 / Math.sqrt(degrees)), degrees);
-  expect(standard).toBeGreaterThan(stated - doubt(stated));
+  const within = studentTCentral(Math.atan(1 / Math.sqrt(degrees)), degrees);
+  expect(standard).toBeGreaterThan(within - doubt(within));
   expect(standard).toBeLessThan(0.683 + doubt(0.683));
 });
 

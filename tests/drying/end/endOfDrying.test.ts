@@ -80,8 +80,41 @@ test("DRYING.END lets fast-losing weighings count for less when timing is in dou
 });
 
 test("DRYING.END's uncertainty is the balance's own where the weighings lie closer to the curve than its roundings", () => {
-  const { uncertainty, scatter } = endOfDrying(exact(8, { readability: 0.01 }));
+  const { curveUncertainty, scatter } = endOfDrying(exact(8, { readability: 0.01 }));
   expect(scatter).toBeLessThan(1e-9);
-  expect(uncertainty.standard).toBeGreaterThan(0.408 * 0.01 * Math.sqrt(1 / 8));
-  expect(uncertainty.expanded / uncertainty.standard).toBeCloseTo(1.96, 3);
+  expect(curveUncertainty.standard).toBeGreaterThan(0.408 * 0.01 * Math.sqrt(1 / 8));
+  expect(curveUncertainty.expanded / curveUncertainty.standard).toBeCloseTo(1.96, 3);
+});
+
+// GUM (JCGM 100:2008) 4.3.7: what is only known to lie within bounds a has the standard uncertainty a / sqrt 3.
+test("DRYING.END's stated uncertainty is the curve's own, widened to the lowest end that the weighings allow", () => {
+  const { final, lowest, curveUncertainty, uncertainty, waterCurveUncertainty, waterUncertainty } = endOfDrying(exact(5, { readability: 0.001 }));
+  expect(uncertainty.expanded).toBeCloseTo(final - lowest, 12);
+  const allowance = uncertainty.expanded - curveUncertainty.expanded;
+  expect(uncertainty.standard ** 2 - curveUncertainty.standard ** 2).toBeCloseTo(allowance ** 2 / 3, 12);
+  expect(waterUncertainty.expanded - waterCurveUncertainty.expanded).toBeCloseTo(allowance, 12);
+  expect(waterUncertainty.standard ** 2 - waterCurveUncertainty.standard ** 2).toBeCloseTo(allowance ** 2 / 3, 12);
+});
+
+test("DRYING.END never predicts an end above the last weighing", () => {
+  // A fast part, then a slow one: the curve through all ends above the last weighings.
+  const times = every(30, 9);
+  const weights = times.map((t) => Math.round(1000 * (8 + 1.5 * Math.exp(-0.05 * t) + 0.06 * Math.exp(-0.006 * t))) / 1000);
+  const { fit, final, points, slowerTail, lowest } = endOfDrying({ times, weights, readability: 0.02 });
+  expect(points).toHaveLength(9);
+  expect(fit.final).toBeGreaterThan(weights.at(-1) as number);
+  expect(final).toBe(weights.at(-1));
+  expect(lowest).toBeLessThan(8);
+  expect(endOfDrying({ times, weights, readability: 0.001 }).slowerTail).toBe(true);
+  expect(slowerTail).toBe(false);
+});
+
+test("DRYING.END of a balance whose repeatability is given is as uncertain as that makes it, and judges the scatter by it", () => {
+  const run = { ...exact(8), readability: 0.001 };
+  const ragged = { ...run, weights: run.weights.map((grams, i) => grams + (i % 2 === 0 ? 0.004 : -0.004)) };
+  expect(endOfDrying(ragged).scattersTooMuch).toBe(true);
+  expect(endOfDrying({ ...ragged, repeatability: 0.004 }).scattersTooMuch).toBe(false);
+  const [without, given] = [endOfDrying(run), endOfDrying({ ...run, repeatability: 0.004 })];
+  const ratio = Math.hypot(0.001 / Math.sqrt(6), 0.004) / (0.001 / Math.sqrt(6));
+  expect(given.curveUncertainty.standard / without.curveUncertainty.standard).toBeCloseTo(ratio, 6);
 });

@@ -9,9 +9,9 @@ const chemicalFormula = require("chemical-formula") as (formula: string) => Reco
 /** A fuel of carbon, hydrogen and oxygen that takes up oxygen, and what it is made of. */
 const fuel = fc
   .record({ c: fc.integer({ min: 1, max: 60 }), h: fc.integer({ min: 1, max: 120 }), o: fc.integer({ min: 0, max: 60 }) })
-  // A count such as the 60 of CH60 reads as a slip for the letter O and is refused, so no count holds a 0.
-  .filter(({ c, h, o }) => 4 * c + h > 2 * o && !/0/.test(`${c} ${h} ${o || ""}`))
-  .map(({ c, h, o }) => ({ c, h, o, formula: `C${c}H${h}${o > 0 ? `O${o}` : ""}` }));
+  .filter(({ c, h, o }) => 4 * c + h > 2 * o)
+  // Each symbol in a bracket of its own: CH60 reads as a slip for the letter O, CH116O as one for the isotope O-16.
+  .map(({ c, h, o }) => ({ c, h, o, formula: `(C)${c}(H)${h}${o > 0 ? `(O)${o}` : ""}` }));
 
 /** `2 C8H18 + 25 O2` as atoms. */
 function atomsOf(side: string): Record<string, number> {

@@ -53,14 +53,28 @@ export const confidence: readonly Law[] = [
     );
   }),
 
-  law("CHANGE.SIGNIFICANT")("is a loss or a gain beyond k sqrt(2) u, whichever way round", (call) => {
+  law("CHANGE.SIGNIFICANT")("is a loss or a gain beyond sqrt(12 + the larger of 12 and 2 k^2) u, whichever way round", (call) => {
     fc.assert(
-      fc.property(grams(10_000, 50_000), between(-4, 4), between(0.001, 0.01), fc.constantFrom(1, 2, 3), (before, steps, u, k) => {
-        fc.pre(Math.abs(Math.abs(steps) - Math.SQRT2 * k) > 1e-6);
+      fc.property(grams(10_000, 50_000), between(-8, 8), between(0.001, 0.01), fc.constantFrom(1, 2, 3), (before, steps, u, k) => {
+        const most = Math.hypot(Math.sqrt(12), Math.max(Math.SQRT2 * k, Math.sqrt(12)));
+        fc.pre(Math.abs(Math.abs(steps) - most) > 1e-5);
         const after = before + steps * u;
-        const beyond = Math.abs(steps) > Math.SQRT2 * k;
+        const beyond = Math.abs(steps) > most;
         const [word, turned] = beyond ? (steps > 0 ? ["gain", "loss"] : ["loss", "gain"]) : ["not significant", "not significant"];
         expect([call("CHANGE.SIGNIFICANT", before, after, u, k), call("CHANGE.SIGNIFICANT", after, before, u, k)]).toEqual([word, turned]);
+      }),
+    );
+  }),
+
+  law("CHANGE.SIGNIFICANT")("with the display step given, is one beyond k sqrt(2) s and that step", (call) => {
+    fc.assert(
+      fc.property(grams(10_000, 50_000), between(-20, 20), between(1.5, 4), fc.constantFrom(2, 3), (before, steps, scatter, k) => {
+        const step = 0.001;
+        const most = k * Math.SQRT2 * scatter + 1;
+        fc.pre(Math.abs(Math.abs(steps) - most) > 1e-5);
+        const [after, u] = [before + steps * step, step * Math.hypot(scatter, Math.sqrt(1 / 12))];
+        const word = Math.abs(steps) <= most ? "not significant" : steps > 0 ? "gain" : "loss";
+        expect(call("CHANGE.SIGNIFICANT", before, after, u, k, step)).toBe(word);
       }),
     );
   }),

@@ -5,13 +5,15 @@ import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../
 /** A function's name and the texts of its arguments, "" for one left out. */
 export type Call = readonly [name: string, texts: readonly string[]];
 
+type Shown = CellContent | null;
+
 /** A sheet that holds each call twice: as it is, and rewritten with built-in functions. */
 export interface PlainCellsSheet {
   readonly open: HeadlessWorkbook;
   /** What one call gives in two rows, null for an empty cell; numbers in so many figures. */
-  ours(call: number, figures: number): Promise<(number | null)[]>;
+  ours(call: number, figures: number): Promise<Shown[]>;
   /** The same of the call rewritten. */
-  plain(call: number, figures: number): Promise<(number | null)[]>;
+  plain(call: number, figures: number): Promise<Shown[]>;
 }
 
 const FIRST_ROW = 10;
@@ -39,9 +41,9 @@ export async function plainCellsSheet(
     await open.type(FIRST_SHEET, `J${rowOf(index)}`, inPlainCells(functions, call));
   }
   await open.settled();
-  const numbersAt = async (column: string, call: number, figures: number): Promise<(number | null)[]> => {
+  const shownAt = async (column: string, call: number, figures: number): Promise<Shown[]> => {
     const { rows } = await open.workbook.read(FIRST_SHEET, `${column}${rowOf(call)}:${column}${rowOf(call) + 1}`);
-    return rows.map(([cell]) => (cell?.value === null || cell === undefined ? null : Number(Number(cell.value).toPrecision(figures))));
+    return rows.map(([cell]) => (typeof cell?.value === "number" ? Number(cell.value.toPrecision(figures)) : (cell?.value ?? null)));
   };
-  return { open, ours: (call, figures) => numbersAt("H", call, figures), plain: (call, figures) => numbersAt("J", call, figures) };
+  return { open, ours: (call, figures) => shownAt("H", call, figures), plain: (call, figures) => shownAt("J", call, figures) };
 }

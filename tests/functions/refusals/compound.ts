@@ -14,6 +14,17 @@ export const compound: readonly Refusal[] = [
     '#VALUE! formula: "H20" at character 1 of "H20" holds the digit 0. For oxygen type the letter O; for that count type (H)20.',
     "letter for digit or wrong capital",
   ],
+  [
+    '=RETORT.MOLARMASS("CaCo3")',
+    '#VALUE! formula: "Co3" at character 3 of "CaCo3" reads as cobalt. Type CO3 for carbon and oxygen, or (Co)3 if so meant.',
+    "letter for digit or wrong capital",
+  ],
+  ['=RETORT.MOLARMASS("WOOD")', '#VALUE! formula: "WOOD" is a word or an abbreviation, spelled in symbols. Type the formula, or (W)OOD if so meant.'],
+  ['=RETORT.MOLARMASS("KHP")', '#VALUE! formula: "KHP" is an abbreviation. Type the formula: KHC8H4O4.'],
+  [
+    '=RETORT.MOLARMASS("K15NO3")',
+    '#VALUE! formula: "15" at character 2 of "K15NO3" can be a count or the isotope N-15. Type [15N] for the isotope, (K)15 for the count.',
+  ],
   ["=RETORT.MOLARMASS(40.08)", "#VALUE! formula: 40.08 is not a chemical formula. Type a chemical formula such as CaCO3."],
   ["=RETORT.MOLARMASS(0)", "#VALUE! formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
   ["=RETORT.MOLARMASS()", "#VALUE! formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],

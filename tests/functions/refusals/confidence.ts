@@ -75,6 +75,26 @@ export const confidence: readonly Refusal[] = [
     "other unit of mass, density or pressure",
   ],
   ['=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01, "95%")', '#VALUE! k: "95%" is text, not a number. Retype it as a number.'],
+  [
+    "=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.001, , 0.01)",
+    "#VALUE! u: 0.001 g is below the 0.00289 g that rounding to readability, 0.01 g, makes alone. Give what READING.U gives for this balance.",
+  ],
+  [
+    "=RETORT.CHANGE.SIGNIFICANT(35, 34.9, 0.01, , -0.01)",
+    "#VALUE! readability: -0.01 g is below zero. Give the balance's smallest step in grams, such as 0.001.",
+  ],
+  [
+    "=RETORT.REPLICATES({10.1; 10.2}, 0.1, , -0.1)",
+    "#VALUE! readability: -0.1 is below zero. Give a number above 0 in the unit of the values, or leave the argument out.",
+  ],
+  [
+    '=RETORT.GRUBBS({1; 2; 9}, , , , "0.1 g")',
+    '#VALUE! readability: "0.1 g" is not a display step. Give a number above 0 in the unit of the values, or leave the argument out.',
+  ],
+  [
+    "=RETORT.DIXON({1; 2; 9}, , , , TRUE)",
+    "#VALUE! readability: TRUE is not a display step. Give a number above 0 in the unit of the values, or leave the argument out.",
+  ],
   ["=RETORT.REPLICATES()", "#VALUE! values: nothing here (blank). Give the replicate results."],
   ["=RETORT.REPLICATES({; ; })", "#VALUE! values: nothing here (blank). Give the replicate results."],
   ["=RETORT.REPLICATES({10.1})", "#N/A values: one result has no scatter. Take at least two replicates."],

@@ -167,8 +167,8 @@ export const dryingConstancy: readonly Refusal[] = [
     "another vessel",
   ],
   [
-    '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.0002, "absolute",,, 0.001)',
-    "#N/A readability: cannot be decided: the limit at weighing 2, 0.0002 g, is below two steps of 0.001 g. Take more sample or a finer balance.",
+    '=RETORT.CONSTANTWEIGHT({10; 9.2; 9.198}, 0.0002, "absolute",,, 0.001)',
+    "#N/A readability: cannot be decided: the limit at weighing 3, 0.0002 g, is below two steps of 0.001 g. Take more sample or a finer balance.",
   ],
   [
     '=RETORT.CONSTANTWEIGHT({10; 9.2}, 0.001, "of last", {0}, 2, 0.001)',

@@ -102,7 +102,12 @@ const pinned: readonly (readonly [cell: string, lines: readonly string[]])[] = [
   ],
   [
     "=RETORT.CHANGE.SIGNIFICANT(35, 35.1, 0.01, 3)",
-    ["change = 35.1 - 35 = 0.1 g", "limit = k sqrt(2) u = 3 x sqrt(2) x 0.01 = 0.04242641 g, either way", "gain: more than the two readings explain"],
+    [
+      "change = 35.1 - 35 = 0.1 g",
+      "limit = sqrt(12 + the larger of 12 and 2 k^2) u: sqrt(12 + 18) x 0.01 = 0.05477226 g, either way, whatever the display step",
+      "level: an unchanged load is called changed in at most 0.27 % of pairs, if u holds the scatter of the weighings",
+      "gain: more than the two readings explain",
+    ],
   ],
   [
     "=RETORT.REPLICATES({10.1; 10.3; 10.2; 10.6})",

@@ -29,7 +29,8 @@ function chartObject(chart: ChartState): HostObject {
   return {
     kind: "Chart",
     identity: () => ({ Id: chart.id }),
-    writes: { DisplayBlanksAs: (how: string) => (chart.blanks = how) },
+    reads: { Name: () => chart.name ?? "Chart 1" },
+    writes: { Name: (name: string) => (chart.name = name), DisplayBlanksAs: (how: string) => (chart.blanks = how) },
     parts: {
       Series: () => seriesCollectionObject(chart),
       Title: () => ({ kind: "ChartTitle", writes: { Text: (text: string) => (chart.title = text) } }),

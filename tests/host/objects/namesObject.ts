@@ -18,6 +18,7 @@ export function namesObject(sheet: SheetState): HostObject {
   };
   return {
     kind: "NamedItemCollection",
+    items: () => [...sheet.names.keys()].map(item),
     item,
     methods: {
       Add: (name: string, formula: unknown) => {

@@ -90,7 +90,6 @@ console.log(
     "water loss, Page: k": waterPageRate,
     "water loss, Page: n": waterPageExponent,
     "three points, exact": threePoints([25, 23.351600230178196, 22.24664482058611]),
-    "three points, rounded": threePoints([25, 23.35, 22.25]),
     "three points, peel": threePoints([30.1187, 28.7809, 28.6546]),
     "halving every 30 min: k": Math.LN2 / 30,
   }),

@@ -44,6 +44,7 @@ console.log(
   JSON.stringify({
     "5 g losing 3.5 g, u 0.001": lossUncertainty(20, 25, 21.5, 0.001),
     "10 g losing 3 g, u 0.01": lossUncertainty(25, 35, 32, 0.01),
+    "10 g net losing 3 g, u 0.01": 0.01 * Math.hypot(7 / 10 ** 2, 1 / 10),
     "10 g losing 3 g, u 0.01, simulated": simulated(25, 35, 32, 0.01, 2_000_000),
     "one rounding of 0.01 g": rounding(0.01),
     "two roundings of 1 step": Math.SQRT2 * rounding(1),

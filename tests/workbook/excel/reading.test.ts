@@ -4,6 +4,9 @@ import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
 import { contractFormulas } from "../contractFormulas";
 
+// Sixty thousand cells take seconds where many processes share a processor.
+jest.setTimeout(30_000);
+
 const host = new ExcelHost();
 loadClientLibrary(host);
 const workbook = new ExcelWorkbook();

@@ -54,4 +54,40 @@ describe("onSelection(listener) in Excel", () => {
     await host.quiet();
     expect(told).toEqual([{ sheet: "Sheet1", cell: "A1" }]);
   });
+
+  describe("while it is not wanted", () => {
+    let isWanted: boolean;
+    let seen: CellAddress[];
+    let end: () => Promise<void>;
+    beforeEach(async () => {
+      await stop();
+      [isWanted, seen] = [true, []];
+      end = await workbook.onSelection(
+        ({ address }) => seen.push(address),
+        () => isWanted,
+      );
+      isWanted = false;
+      host.requests.length = 0;
+    });
+    afterEach(() => end());
+
+    test("asks nothing of Excel, whatever is selected, typed or calculated", async () => {
+      host.book.select(host.book.sheet("Sheet1"), "B2");
+      host.type("Sheet1", "B2", "=1+1");
+      host.calculateAgain();
+      await host.quiet();
+      expect([host.requests, seen]).toEqual([[], []]);
+    });
+
+    test("tells of the next change once it is wanted again, also where that leads back to the cell told last", async () => {
+      host.book.select(host.book.sheet("Sheet1"), "B2");
+      host.calculateAgain();
+      await host.quiet();
+      isWanted = true;
+      host.book.select(host.book.sheet("Sheet1"), "A1");
+      host.calculateAgain();
+      await host.quiet();
+      expect(seen).toEqual([{ sheet: "Sheet1", cell: "A1" }]);
+    });
+  });
 });

@@ -204,6 +204,7 @@ describe("addSheet(plan) in Excel", () => {
     expect(host.book.sheet("Run").charts).toEqual([
       {
         id: expect.any(String) as unknown,
+        name: "Drying",
         type: "XYScatterLines",
         title: "Drying",
         xTitle: "Elapsed (min)",
@@ -259,7 +260,7 @@ describe("copyWithValues(sheet, wanted) in Excel", () => {
       ["#N/A", "a"],
       [true, 0],
     ];
-    await workbook.copyWithValues("Sheet1", copied([{ range: "A1:B3", values }]));
+    await copy([{ range: "A1:B3", values }]);
     const { rows } = await workbook.read("Copy", "A1:B3");
     expect(rows.map((row) => row.map(({ value, error }) => [value, error]))).toEqual([
       [
@@ -279,8 +280,9 @@ describe("copyWithValues(sheet, wanted) in Excel", () => {
 
   test("never asks for one undo step, which Excel refuses for a copy, and goes on where a request is refused for it", async () => {
     host.type("Sheet1", "A1", "=1+1");
+    const read = await workbook.readUsed("Sheet1");
     host.failNext("UndoNotSupported", 2);
-    await workbook.copyWithValues("Sheet1", copied([{ range: "A1", values: [[2]] }]));
+    await workbook.copyWithValues("Sheet1", { name: "Copy", read, areas: [{ range: "A1", values: [[2]] }], beside: { ...blank, name: "Beside" } });
     expect((await workbook.read("Copy", "A1")).rows[0]?.[0]).toMatchObject({ formula: "", value: 2 });
     expect(await workbook.sheetNames()).toEqual(["Sheet1", "Copy", "Beside"]);
   });
@@ -291,7 +293,7 @@ describe("copyWithValues(sheet, wanted) in Excel", () => {
     ["=SEQUENCE(1,2)", "A1:B1", [[1, 2]]],
   ])("writes the formula's own cell of a spill, %s, before the cells it fills, all in one request", async (formula, range, values) => {
     host.type("Sheet1", "A1", formula);
-    await workbook.copyWithValues("Sheet1", copied([{ range, values }]));
+    await copy([{ range, values }]);
     const writes = host.requests.map(({ Actions }) =>
       Actions.filter(({ Name }) => Name === "Values").map(({ ArgumentInfo }) => ArgumentInfo?.Arguments?.[0]),
     );
@@ -302,7 +304,12 @@ describe("copyWithValues(sheet, wanted) in Excel", () => {
 // Office Add-ins documentation, "Resource limits and performance optimization for Office Add-ins".
 const FIVE_MEGABYTES = 5_000_000;
 
-const copied = (areas: readonly FrozenArea[]) => ({ name: "Copy", areas, beside: { ...blank, name: "Beside" } });
+/** Makes the copy "Copy" of what stands on "Sheet1". */
+const copy = async (areas: readonly FrozenArea[]): Promise<void> => {
+  const read = await workbook.readUsed("Sheet1");
+  host.requests.length = 0;
+  await workbook.copyWithValues("Sheet1", { name: "Copy", read, areas, beside: { ...blank, name: "Beside" } });
+};
 
 const cells = (column: string, from: number, count: number) =>
   Array.from({ length: count }, (_, row) => ({ cell: `${column}${from + row}`, content: row + 0.123456 }));

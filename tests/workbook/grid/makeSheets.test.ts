@@ -15,7 +15,8 @@ const beside: SheetPlan = { name: "Record", cells: [], columnWidths: [], entryRu
 test("a copy whose name somebody takes meanwhile is taken away again, and the other's sheet stays", async () => {
   await open.type(FIRST_SHEET, "A1", 25);
   await open.settled();
-  const copying = open.workbook.copyWithValues(FIRST_SHEET, { name: "Copy", areas: [], beside });
+  const read = await open.workbook.readUsed(FIRST_SHEET);
+  const copying = open.workbook.copyWithValues(FIRST_SHEET, { name: "Copy", read, areas: [], beside });
   setTimeout(() => open.engine.book.insertSheet("Copy"), 0);
   await expect(copying).rejects.toThrow(nameJustTaken);
   await open.settled();

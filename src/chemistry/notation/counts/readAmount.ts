@@ -1,6 +1,7 @@
 import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../../problems/formulaProblems";
 import { countDigit, isSubscriptDigit } from "../characters";
 import { formulaNotes } from "../formulaNotes";
+import { refuseDoubtfulDecimal } from "../hydrates/doubtfulDecimal";
 import { isHydrateDot } from "../hydrates/hydrateDot";
 import { joinsSalt } from "../hydrates/joinsSalt";
 import type { Reading } from "../Reading";
@@ -34,9 +35,11 @@ export function readAmount(reading: Reading, at: number, role: "count" | "amount
   let end = at + whole.length;
   let decimals = "";
   if (whole !== "" && isDecimalMark(reading, end, role, whole)) {
-    if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(text, end));
+    if (text.charAt(end) === ",") reading.note(formulaNotes.decimalComma(reading.characterAt(end)));
     decimals = digitsFrom(text, end + 1);
+    const mark = end;
     end += 1 + decimals.length;
+    if (role === "count" && whole !== "0") refuseDoubtfulDecimal(reading, mark, end);
   }
   const fraction = decimals === "" ? vulgarFractions.get(text.charAt(end)) : undefined;
   if (fraction !== undefined) end++;
@@ -58,7 +61,7 @@ function readTypedFraction(reading: Reading, at: number): Amount | undefined {
   FRACTION.lastIndex = at;
   const [seen, above, below] = FRACTION.exec(text) ?? [];
   if (seen === undefined) return undefined;
-  reading.note(formulaNotes.fraction(text, at, seen));
+  reading.note(formulaNotes.fraction(reading.characterAt(at), seen));
   return { value: Number(above) / Number(below), end: at + seen.length };
 }
 

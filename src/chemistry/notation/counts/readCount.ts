@@ -2,6 +2,7 @@ import { chargeOrCount } from "../../../problems/formulaProblems";
 import { chargeSign, countDigit, isCapital, isSubscriptDigit } from "../characters";
 import { formulaNotes } from "../formulaNotes";
 import type { Reading } from "../Reading";
+import { isKnownIon, withCount } from "./knownIons";
 import { readAmount } from "./readAmount";
 
 const DIGIT_ZERO = 0x30;
@@ -36,29 +37,51 @@ export function readCount(reading: Reading, opening: string | undefined, first: 
   }
   const amount = readAmount(reading, start, "count");
   if (amount === undefined) return 1;
-  if (chargeSign(text.charAt(amount.end)) !== 0 && !isCountBeforeSign(reading, opening, first, amount.end)) return 1;
+  if (chargeSign(text.charAt(amount.end)) !== 0) {
+    const digits = digitsOfCount(reading, opening, first, amount.end);
+    if (digits === 0) return 1;
+    reading.at = start + digits;
+    return digits < amount.end - start ? Number(text.slice(start, reading.at)) : amount.value;
+  }
   reading.at = amount.end;
   return amount.value;
 }
 
 /**
- * Whether the digits at the reading's place, right before a sign, are a count. `[Fe(CN)6]4-`: no. `NH4+`: yes; both with a note.
+ * How many of the digits at the reading's place, right before a sign, are a count; the rest is the size of the charge. `SO42-`: one,
+ * `Ca2+`: none, `NH4+`: all; each with a note. Of the two readings the one is taken that is an ion chemistry knows.
  * @param opening the bracket that they stand behind; undefined behind a symbol
  * @param first how many symbols stand before that bracket or symbol
  * @param end the index of the sign
- * @throws InputProblem where they can be either: `Ca2+`, `SO42-`
+ * @throws InputProblem where they can be either: `O2-`, `N3-`
  */
-function isCountBeforeSign(reading: Reading, opening: string | undefined, first: number, end: number): boolean {
+function digitsOfCount(reading: Reading, opening: string | undefined, first: number, end: number): number {
   const { text, at: start } = reading;
   const digits = text.slice(start, end);
   const sign = text.charAt(end);
   const settled = isSubscriptDigit(text.charCodeAt(start)) || countDigit(text.charCodeAt(end + 1)) >= 0;
-  if (settled || reading.depth > 0) return true;
+  if (settled || reading.depth > 0) return digits.length;
   if (opening === "[" && first === 0 && digits.length === 1) {
     reading.note(formulaNotes.sizeOfCharge(digits));
-    return false;
+    return 0;
   }
-  if (opening !== undefined || first === 0 || digits.length > 1) throw chargeOrCount(reading.spot(start), digits, sign);
+  const asCount = /^[1-9]\d*$/.test(digits) && isIon(reading, opening, first, digits, sign);
+  const asCharge = /^[1-9]?[1-9]$/.test(digits) && isIon(reading, opening, first, digits.slice(0, -1), digits.slice(-1) + sign);
+  // One atom of charge one either way.
+  if (asCharge && (!asCount || digits === "1")) {
+    if (digits !== "1") reading.note(formulaNotes.chargeBehindCount(digits, sign));
+    return digits.length - 1;
+  }
+  const isClear = asCount || (opening === undefined && first > 0 && digits.length === 1);
+  if (!isClear || asCharge) throw chargeOrCount(reading.spot(start), digits, sign);
   reading.note(formulaNotes.countBeforeCharge(digits, sign));
-  return true;
+  return digits.length;
+}
+
+/** True where all that is read so far, the last of it times a count, is a known ion of a charge such as "2-" or "+". */
+function isIon(reading: Reading, opening: string | undefined, first: number, count: string, charge: string): boolean {
+  if (charge.length > 2 || chargeSign(reading.text.charAt(reading.at + count.length + charge.length)) !== 0) return false;
+  const last = opening === undefined ? reading.text.slice(reading.symbolAt, reading.at) : undefined;
+  const size = Number(charge.slice(0, -1) || 1) * chargeSign(charge.slice(-1));
+  return isKnownIon(withCount(reading.atoms, first, last, Number(count || 1)), size);
 }

@@ -6,7 +6,9 @@ import type { Reading } from "../Reading";
 import { stateSymbol } from "../stateSymbol";
 import { unreadableCharacter } from "./unreadableCharacter";
 
-const NUMBER = /^\s*[-+]?[\d.,\s]*\d[.,]?\s*(?:[eE][-+]?\d+)?\s*$/;
+// A number as typed, groups of digits and all, before any power of ten.
+const NUMBER = /^[-+]?[\d.,\s]*$/;
+const POWER_OF_TEN = /[eE][-+]?\d+$/;
 
 /**
  * The problem with a part of a formula that has no symbol in it; the reading stands behind the part's amount, if it has one.
@@ -15,7 +17,7 @@ const NUMBER = /^\s*[-+]?[\d.,\s]*\d[.,]?\s*(?:[eE][-+]?\d+)?\s*$/;
  */
 export function nothingHere(reading: Reading, start: number, dot: number | undefined): InputProblem {
   const { text, at } = reading;
-  if (NUMBER.test(text)) return numberNotFormula(reading.spot(start));
+  if (isNumber(text)) return numberNotFormula(reading.spot(start));
   const character = text.charAt(at);
   const isOver = character === "" || hydrateDots.includes(character) || closingKind(text.charCodeAt(at)) >= 0;
   if (at > start && isOver) return amountOfNothing(reading.spot(start), text.slice(start, at).trim());
@@ -24,4 +26,9 @@ export function nothingHere(reading: Reading, start: number, dot: number | undef
   if (state !== undefined && reading.depth > 0) return stateNotLast(reading.spot(at), state);
   if (character === "" || state !== undefined) return nothingToRead(reading.spot(start));
   return hydrateDots.includes(character) ? nothingBeforeDot(reading.spot(at), character) : unreadableCharacter(reading.argument, text, at);
+}
+
+function isNumber(text: string): boolean {
+  const digits = text.trim().replace(POWER_OF_TEN, "").trimEnd();
+  return /\d[.,]?$/.test(digits.slice(-2)) && NUMBER.test(digits);
 }

@@ -17,5 +17,5 @@ export function oxidationState(text: string, at: number): string | undefined {
   const seen = ROMAN.exec(text)?.[0];
   if (seen === undefined || seen.length > ONE_LETTER) return seen;
   const isCounted = countDigit(text.charCodeAt(at + ONE_LETTER)) >= 0;
-  return !isCounted && /[A-Za-z]$/.test(text.slice(0, at)) ? seen : undefined;
+  return !isCounted && at > 0 && /[A-Za-z]/.test(text.charAt(at - 1)) ? seen : undefined;
 }

@@ -84,7 +84,13 @@ function isZeroForO(text: string, atoms: AtomsInText, index: number, totals: Rea
 
 /** H20 that ends the formula behind a full stop between digits, read as a decimal since no H2O follows it: "CuSO4.5H20". */
 const isWaterOfFullStop = (text: string, at: number, end: number): boolean =>
-  text.slice(at, end) === "H20" && /\d[.,]\d+$/.test(text.slice(0, at)) && ENDS_PART.test(text.slice(end));
+  text.slice(at, end) === "H20" && isBehindDecimal(text, at) && ENDS_PART.test(text.slice(end));
+
+function isBehindDecimal(text: string, at: number): boolean {
+  let mark = at - 1;
+  while (/\d/.test(text.charAt(mark))) mark--;
+  return mark < at - 1 && /\d[.,]/.test(text.slice(Math.max(0, mark - 1), mark + 1));
+}
 
 /** True where there is more hydrogen than all the other atoms could hold. */
 function isOverfull(totals: ReadonlyMap<string, number>): boolean {
@@ -96,7 +102,14 @@ function isOverfull(totals: ReadonlyMap<string, number>): boolean {
 }
 
 /** True where the symbol and its count are all there is between dots and ends: "H20", "·5H20". */
-const standsAlone = (text: string, at: number, end: number): boolean => BEGINS_PART.test(text.slice(0, at)) && ENDS_PART.test(text.slice(end));
+const standsAlone = (text: string, at: number, end: number): boolean => beginsPart(text, at) && ENDS_PART.test(text.slice(end));
 
-const BEGINS_PART = new RegExp(`(?:^|[${hydrateDots}])[\\s\\d.,½]*$`);
+/** True where nothing but an amount stands between an index and the start or a dot. */
+function beginsPart(text: string, at: number): boolean {
+  let place = at - 1;
+  let dots = 0;
+  for (; /[\s\d.,½]/.test(text.charAt(place)); place--) if (text.charAt(place) === ".") dots++;
+  return dots > 0 || place < 0 || hydrateDots.includes(text.charAt(place));
+}
+
 const ENDS_PART = new RegExp(`^\\s*(?:$|[${hydrateDots.replace(".", "")}]|\\((?:s|l|g|aq)\\))`);

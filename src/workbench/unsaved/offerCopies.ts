@@ -1,0 +1,77 @@
+import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems/fileProblems";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { replaceSheets } from "../../workbook/grid/GridSheet";
+import type { Bar } from "../bar";
+import type { CopyKeeper } from "./keepCopy";
+import type { KeptCopies, KeptCopy } from "./KeptCopies";
+import type { SavedContent } from "./SavedContent";
+
+interface Offer extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
+  readonly engine: GridEngine;
+  readonly saved: SavedContent;
+  readonly copies: KeptCopies;
+  readonly keeper: CopyKeeper;
+  /** Holds a paragraph and a row of buttons. */
+  readonly root: HTMLElement;
+}
+
+/** Offers what earlier windows left unsaved, one after the other, the latest first. Nothing is opened or removed without being asked for. */
+export async function offerCopies(offer: Offer): Promise<void> {
+  for (const copy of await offer.copies.leftBehind()) if ((await answered(offer, copy)) === "stop") return;
+}
+
+async function answered(offer: Offer, copy: KeptCopy): Promise<"next" | "stop"> {
+  const when = whenOf(copy.at);
+  const sheets = copy.sheets.map(({ name }) => name);
+  for (;;) {
+    const answer = await ask(offer.root, copyOffered(when, sheets), ["Open the copy", "Not now", "Throw the copy away"]);
+    if (answer === "Not now") return "next";
+    if (answer === "Open the copy" && (await opened(offer, copy, when))) return "stop";
+    if (
+      answer === "Throw the copy away" &&
+      (await ask(offer.root, copyGoes(when), ["Keep the copy", "Remove it for good"])) === "Remove it for good"
+    ) {
+      await offer.copies.remove(copy.id);
+      return "next";
+    }
+  }
+}
+
+async function opened({ engine, saved, copies, keeper, say, listNotShown, mayReplace }: Offer, copy: KeptCopy, when: string): Promise<boolean> {
+  if (!(await mayReplace(`the copy from ${when}`))) return false;
+  try {
+    await replaceSheets(engine, copy.sheets, copy.names);
+  } catch {
+    say(copyNotOpened, "problem");
+    return false;
+  }
+  listNotShown([]);
+  saved.set();
+  // Where this window's own copy could not be kept, the earlier one is still the only one there is.
+  if ((await keeper.now()) && copies.knowsOpenWindows) await copies.remove(copy.id);
+  say(copyOpened(when));
+  return true;
+}
+
+/** Shows the text with the buttons and gives the one that was chosen. */
+function ask(root: HTMLElement, text: string, answers: readonly string[]): Promise<string> {
+  const about = document.createElement("p");
+  about.textContent = text;
+  return new Promise((resolve) => {
+    const buttons = answers.map((answer) => {
+      const button = document.createElement("button");
+      button.type = "button";
+      button.textContent = answer;
+      button.onclick = () => {
+        root.hidden = true;
+        root.replaceChildren();
+        resolve(answer);
+      };
+      return button;
+    });
+    root.replaceChildren(about, ...buttons);
+    root.hidden = false;
+  });
+}
+
+const whenOf = (at: number): string => new Date(at).toLocaleString("en-GB", { dateStyle: "long", timeStyle: "short" });

@@ -1,0 +1,46 @@
+import { answersDiffer, dayOrChance } from "../../problems/fileProblems";
+import { plainNumber } from "../../problems/quoted";
+import { cellAt } from "../../workbook/cellArea";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { readValue } from "../../workbook/grid/readCell";
+import type { CellContent, CellReading } from "../../workbook/Workbook";
+import type { AnswerInFile } from "./reading/SheetReader";
+import type { ReadSheet } from "./reading/sheetsPart";
+
+/** Programs round the last digits differently, and so do sums taken in another order. */
+const ALIKE = 1e-9;
+/** The program that saved the file did not know the function; our own are unknown wherever the add-in is not loaded. */
+const UNKNOWN_FUNCTION = "#NAME?";
+const DAY_OR_CHANCE = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY)\(/i;
+
+/** Compares what the cell formulas of an opened file give here with what was written down beside them. One sentence each on what differs. */
+export function answersInFile(engine: GridEngine, sheets: readonly ReadSheet[]): string[] {
+  const differing: { cell: string; inFile: string; here: string }[] = [];
+  let isVolatile = false;
+  for (const { sheet, answers } of sheets) {
+    const there = engine.book.getSheetByName(sheet.name);
+    if (there === null) continue;
+    for (const answer of answers) {
+      const here = readValue(engine, there, answer.row, answer.column);
+      if (answer.content === UNKNOWN_FUNCTION || isSame(answer, here)) continue;
+      differing.push({ cell: `${sheet.name}!${cellAt(answer.row, answer.column)}`, inFile: shown(answer.content), here: shown(here.value) });
+    }
+    isVolatile ||= Object.values(sheet.data.cellData ?? {}).some((row) =>
+      Object.values((row ?? {}) as Record<number, { f?: string | null }>).some(({ f }) => DAY_OR_CHANCE.test(f ?? "")),
+    );
+  }
+  const [first] = differing;
+  if (first === undefined) return [];
+  const differs = answersDiffer(differing.length, first.cell, first.inFile, first.here);
+  return [isVolatile ? `${differs} ${dayOrChance}` : differs];
+}
+
+function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellReading, "value" | "error">): boolean {
+  if (isError || error !== "") return isError && error === content;
+  if (typeof content === "number" && typeof value === "number")
+    return Math.abs(content - value) <= ALIKE * Math.max(Math.abs(content), Math.abs(value));
+  return (content ?? "") === (value ?? "");
+}
+
+const shown = (value: CellContent): string =>
+  typeof value === "number" ? plainNumber(value) : value === null || value === "" ? "blank" : String(value);

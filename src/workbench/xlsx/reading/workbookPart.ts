@@ -1,0 +1,80 @@
+import { readXml } from "../parts/readXml";
+import { relationshipsOf } from "../parts/relationships";
+import type { FileParts } from "../parts/FileParts";
+import { longer } from "./sharedTexts";
+import type { Findings } from "./Findings";
+
+export interface SheetEntry {
+  readonly name: string;
+  readonly part: string;
+}
+
+export interface NameEntry {
+  readonly name: string;
+  /** As the file holds it, without "=". */
+  readonly refersTo: string;
+  /** The one sheet that knows the name, counted from 0 among all sheets of the file; undefined where all do. */
+  readonly sheet: string | undefined;
+}
+
+export interface WorkbookPart {
+  readonly sheets: readonly SheetEntry[];
+  readonly names: readonly NameEntry[];
+  readonly from1904: boolean;
+  /** The parts that serve all sheets; undefined where the file has none. */
+  readonly styles: string | undefined;
+  readonly texts: string | undefined;
+}
+
+const USUAL_PLACE = "xl/workbook.xml";
+/** Names that the format keeps for print areas, filters and the like. */
+const OWN_NAME = /^_xlnm\./i;
+const TRUE = /^(1|true)$/i;
+
+export async function workbookPart(parts: FileParts, findings: Findings): Promise<WorkbookPart> {
+  const place = (await relationshipsOf(parts, "")).find(({ type }) => type === "officeDocument")?.target ?? USUAL_PLACE;
+  const related = await relationshipsOf(parts, place);
+  const listed: { name: string; id: string }[] = [];
+  const names: { name: string; sheet: number | undefined; refersTo: string }[] = [];
+  let from1904 = false;
+  let isInName = false;
+  await readXml(parts, place, {
+    open: (element, attributes) => {
+      if (element === "sheet") {
+        listed.push({ name: attributes.name ?? "", id: attributes.id ?? "" });
+        if (attributes.state !== undefined && attributes.state !== "visible") findings.add("hiddenSheet", attributes.name ?? "");
+      } else if (element === "workbookPr") from1904 = TRUE.test(attributes.date1904 ?? "");
+      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some((lock) => TRUE.test(lock ?? "")))
+        findings.add("protection", "");
+      else if (element === "definedName") {
+        isInName = true;
+        const { name = "", localSheetId } = attributes;
+        names.push({ name, sheet: localSheetId === undefined ? undefined : Number(localSheetId), refersTo: "" });
+      }
+    },
+    text: (text) => {
+      const last = names.at(-1);
+      if (isInName && last !== undefined) last.refersTo = longer(last.refersTo, text);
+    },
+    close: (element) => {
+      if (element === "definedName") isInName = false;
+    },
+  });
+  const targets = new Map(related.map((one) => [one.id, one]));
+  const sheets = listed.flatMap(({ name, id }) => {
+    const { type, target: part = "" } = targets.get(id) ?? {};
+    if (type === "worksheet" && parts.has(part)) return [{ name, part }];
+    findings.add("noCells", name);
+    return [];
+  });
+  for (const { type } of related) if (type === "vbaProject") findings.add("macro", "");
+  return {
+    sheets,
+    names: names
+      .filter(({ name, refersTo }) => !OWN_NAME.test(name) && refersTo !== "")
+      .map(({ name, sheet, refersTo }) => ({ name, refersTo, sheet: sheet === undefined ? undefined : listed[sheet]?.name })),
+    from1904,
+    styles: related.find(({ type }) => type === "styles")?.target,
+    texts: related.find(({ type }) => type === "sharedStrings")?.target,
+  };
+}

@@ -1,0 +1,34 @@
+import { molarMass } from "../../../../src/chemistry/molarMass";
+import { abbreviations } from "../../../../src/chemistry/notation/refusals/words/abbreviations";
+import { parseFormula } from "../../../../src/chemistry/parseFormula";
+
+test.each([...abbreviations])("the formula to type for %s, %s, reads, and the abbreviation does not", (abbreviation, formula) => {
+  expect(molarMass(parseFormula(formula))).toBeGreaterThan(0);
+  expect(() => parseFormula(abbreviation)).toThrow(new Error(`formula: "${abbreviation}" is an abbreviation. Type the formula: ${formula}.`));
+});
+
+// Molar masses as catalogues print them, g/mol, from memory.
+test.each([
+  ["KHP", 204.22],
+  ["EDTA", 292.24],
+  ["TRIS", 121.14],
+  ["HEPES", 238.3],
+  ["SDS", 288.38],
+  ["THF", 72.11],
+  ["DMSO", 78.13],
+  ["DMF", 73.09],
+  ["TNT", 227.13],
+  ["RDX", 222.12],
+  ["PETN", 316.14],
+  ["MTBE", 88.15],
+  ["TEOS", 208.33],
+  ["BHT", 220.35],
+  ["DDT", 354.49],
+  ["BPA", 228.29],
+  ["ATP", 507.18],
+  ["DTT", 154.25],
+  ["TEMPO", 156.25],
+  ["MSG", 169.11],
+])("%s has the molar mass that catalogues print, %d g/mol", (abbreviation, printed) => {
+  expect(Math.abs(molarMass(parseFormula(abbreviations.get(abbreviation) ?? "")) - printed)).toBeLessThan(0.03);
+});

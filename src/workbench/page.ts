@@ -1,7 +1,7 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
 import type { GridEngine } from "../workbook/grid/GridEngine";
-import { gridSheet, replaceSheets } from "../workbook/grid/GridSheet";
+import { gridSheet, insertGridSheet, replaceSheets } from "../workbook/grid/GridSheet";
 import { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { openGrid } from "../workbook/grid/openGrid";
 import { typeInto } from "../workbook/grid/typeInto";
@@ -49,14 +49,18 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine): Promise<void> {
-  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }] = await Promise.all([
+  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }] = await Promise.all([
     import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
     import(/* webpackChunkName: "grid" */ "./bar"),
     import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
     import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
+    import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
   ]);
   const pane = byId<HTMLIFrameElement>("pane");
   await showGrid(engine, byId("grid"));
+  // Not before the first answers: a run sheet has more formulas than the rest of the demo.
+  insertGridSheet(engine, gridSheet(demoRun, demoRun.name));
+  await engine.settled();
   const saved = new SavedContent(engine);
   const { save, ...ofBar } = bar(engine, saved, {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },

@@ -71,7 +71,7 @@ test("a change is kept in the browser, leaving the page asks, and the copy is of
   await offer(local.page).waitFor();
   await local.picture("copy-offered");
   expect(await offer(local.page).textContent()).toMatch(
-    /^A copy of sheets that were not saved as a file was kept in this browser on \d+ \w+ \d{4} at \d\d:\d\d: "Orchard kiln" and 1 more sheet\. Opening it puts them in place of the sheets shown now\./,
+    /^A copy of sheets that were not saved as a file was kept in this browser on \d+ \w+ \d{4} at \d\d:\d\d: "Orchard kiln" and 2 more sheets\. Opening it puts them in place of the sheets shown now\./,
   );
   expect((await local.read("J3")).value).toBeNull();
   // Still there after another visit that leaves it alone.

@@ -5,6 +5,7 @@ import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { RUN_KINDS } from "../../src/runsheet/options/RunSheetOptions";
 import { calculationRecord } from "../../src/sharing/calculationRecord";
 import { demo } from "../../src/workbench/demo/demo";
+import { demoRun } from "../../src/workbench/demo/orchardRun";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { CELLS_A_REQUEST, QUESTIONS_A_REQUEST } from "../../src/workbook/excel/inRequests";
 import { LONGEST_SHEET_NAME } from "../../src/workbook/freeSheetName";
@@ -26,6 +27,7 @@ const options = {
 const plans: readonly SheetPlan[] = [
   ...RUN_KINDS.map((kind) => buildRunSheet({ ...options, kind })),
   ...demo,
+  demoRun,
   calculationRecord({ sheet: "Run", copy: "Run values", date: "2026-03-14", formulaCells: [] }, "Run record"),
 ];
 

@@ -1,6 +1,6 @@
 import { readHead } from "../../runsheet/reading/readHead";
 import { setupWords } from "../../runsheet/words/setupWords";
-import type { Workbook } from "../../workbook/Workbook";
+import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { Messages } from "../Messages";
 import { settled } from "../settled";
@@ -17,10 +17,14 @@ export function runAnswerSection(workbook: Workbook): { section: HTMLElement; re
     messages.region,
   );
   let shown = "";
+  // The section is hidden itself on any other sheet, so its panel says whether it is in view.
+  const isShown = (): boolean => section.parentElement !== null && section.parentElement.closest("[hidden]") === null;
+  // What the selection told of the cell, so that nothing has to be asked for it.
+  let told: CellLook | undefined;
   const redraw = settled(async (isLatest) => {
-    if (section.parentElement === null || section.parentElement.closest("[hidden]") !== null) return;
+    if (!isShown()) return;
     try {
-      const { sheet } = await workbook.selectedCell();
+      const { sheet } = told?.address ?? (await workbook.selectedCell());
       const head = await headOf(workbook, sheet);
       if (!isLatest()) return;
       messages.tell("");
@@ -33,8 +37,16 @@ export function runAnswerSection(workbook: Workbook): { section: HTMLElement; re
       messages.complain(problem);
     }
   });
-  workbook.onSelection(redraw).catch((problem: unknown) => messages.complain(problem));
-  return { section, refresh: redraw };
+  const follow = (look: CellLook): void => {
+    told = look;
+    redraw();
+  };
+  workbook.onSelection(follow, isShown).catch((problem: unknown) => messages.complain(problem));
+  const refresh = (): void => {
+    told = undefined;
+    redraw();
+  };
+  return { section, refresh };
 }
 
 // What is next stands first, the answer second.

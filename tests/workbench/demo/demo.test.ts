@@ -1,10 +1,13 @@
-import { demo } from "../../../src/workbench/demo/demo";
+import { demo as openedOn } from "../../../src/workbench/demo/demo";
+import { demoRun } from "../../../src/workbench/demo/orchardRun";
 import { gridSheet, replaceSheets } from "../../../src/workbook/grid/GridSheet";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { leavesArgumentOut } from "../../leavesArgumentOut";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 
 jest.setTimeout(30_000);
+
+const demo = [...openedOn, demoRun];
 
 let open: HeadlessWorkbook;
 const cells = new Map<string, CellReading>();

@@ -58,8 +58,10 @@ async function drawn(engine: GridEngine): Promise<void> {
   ]);
   const pane = byId<HTMLIFrameElement>("pane");
   await showGrid(engine, byId("grid"));
-  // Not before the first answers: a run sheet has more formulas than the rest of the demo.
+  // Not before the first answers: a run sheet has more formulas than the rest of the demo. The engine shows a sheet that it inserts.
+  const shown = engine.book.getActiveSheet();
   insertGridSheet(engine, gridSheet(demoRun, demoRun.name));
+  engine.book.setActiveSheet(shown);
   await engine.settled();
   const saved = new SavedContent(engine);
   const { save, ...ofBar } = bar(engine, saved, {

@@ -129,7 +129,6 @@ function scanUnits(text: string, from: number): number {
     const isOneForL = text.charCodeAt(start) === ONE && plainAtoms.element[first] === CARBON && !isCapital(next);
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
-    if (at < text.length && next !== CLOSES) isNoWord = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
       const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;
@@ -143,6 +142,8 @@ function scanUnits(text: string, from: number): number {
       if (zeros > 0) hasInnerZero = true;
       multiplyFrom(first, before);
     }
+    // More behind a count, or behind the decimals of POT1.5.
+    if (at < text.length && next !== CLOSES) isNoWord = true;
   }
   return depth === 0 && plainAtoms.length > begun ? at : DOUBT;
 }

@@ -20,7 +20,8 @@ const NO_PLURALS: readonly string[] = ["BAs", "HCOOCs"];
 const IN_A_BRACKET = /^[([{]([A-Za-z]+\d*)[)\]}]$/;
 // N.D., B.C.; a hydrate dot has a salt with counts about it.
 const INITIALS = /^(?:[A-Z]\.)+[A-Z]$/;
-const STATE_OR_CHARGE = /(?:\((?:s|l|g|aq)\)|[-+.])$/;
+// Also the number of a label, POT-1, which reads as a charge.
+const STATE_OR_CHARGE = /(?:\((?:s|l|g|aq)\)|[-+−–]{1,9}\d?|\.)$/;
 
 /**
  * Refuses a text that can be spelled in symbols and is a word, an abbreviation or a mark for a missing number: `WOOD`, `PVC`, `POT3`, `NaN`.
@@ -44,7 +45,7 @@ export function refuseWord(reading: Reading, totals: ReadonlyMap<string, number>
 
 function isWord(text: string, small: number, lastSymbol: string): boolean {
   if (INITIALS.test(text)) return true;
-  const [, stem = "", digits = ""] = /^([A-Za-z]+)(\d*)$/.exec(text) ?? [];
+  const [, stem = "", digits = ""] = /^([A-Za-z]+)(\d*(?:[.,]\d+)?)$/.exec(text) ?? [];
   if (stem === "" || stem.length > LONGEST_WORD) return false;
   if (missingNumbers.has(text)) return true;
   if (small > 0) return digits === "" && PLURALS.includes(lastSymbol) && !NO_PLURALS.includes(stem) && /^[A-Z]+s$/.test(stem);

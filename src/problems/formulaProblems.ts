@@ -45,6 +45,12 @@ export const unknownAmount = (spot: Spot, seen: string): InputProblem =>
 
 export const unreadable = (spot: Spot, seen: string): InputProblem => at(spot, seen, "has no place in a formula", "Remove it.");
 
+export const lostDot = (spot: Spot, seen: string): InputProblem =>
+  at(spot, seen, "is joined to the count before it", "Type · before the water of a hydrate.");
+
+/** A mark that only the water of a hydrate follows. */
+export const markForDot = (spot: Spot, seen: string): InputProblem => at(spot, seen, "is no hydrate dot", "Type · in its place.");
+
 export const percentSign = (spot: Spot): InputProblem =>
   at(spot, "%", "is a percentage, not a count", "Give the formula alone; put the share in its own cell.");
 
@@ -59,8 +65,6 @@ export const chargeInBracket = (spot: Spot, seen: string): InputProblem =>
 
 export const listOfElements = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "is no decimal mark here", "Give each element its own count, such as (Mg0.5Fe0.5)2SiO4.");
-
-export const commaForDot = (spot: Spot): InputProblem => at(spot, ",", "is no hydrate dot", "Type · in its place.");
 
 export const slashInAmount = (spot: Spot): InputProblem => at(spot, "/", "divides", "Type the amount as a decimal (0.5) or as ½.");
 

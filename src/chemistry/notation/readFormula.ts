@@ -7,6 +7,7 @@ import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
 import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
+import { refuseLostDot } from "./refusals/refuseLostDot";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
 import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
@@ -51,7 +52,18 @@ function readOnce(text: string, argument: string): Formula {
   const atoms = totalAtoms(reading);
   refuseSlips(atoms, charge);
   noteMeanings(text, atoms);
-  return { text, atoms, charge, notes: reading.notes };
+  const { notes } = reading;
+  refuseLostDot({ text, argument }, atoms, charge, (other) => atomsOf(other, argument));
+  return { text, atoms, charge, notes };
+}
+
+function atomsOf(text: string, argument: string): ReadonlyMap<string, number> | undefined {
+  try {
+    return readOnce(text, argument).atoms;
+  } catch (problem) {
+    if (problem instanceof InputProblem) return undefined;
+    throw problem;
+  }
 }
 
 /** What reads and almost certainly says something else: each rule stands in a file of its own. */

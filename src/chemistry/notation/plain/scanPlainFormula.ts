@@ -138,7 +138,8 @@ function scanUnits(text: string, from: number): number {
       multiplyFrom(first, count);
     } else {
       if (code !== CLOSES && canBeMassNumber(before, plainAtoms.element[first] as number)) hasMassNumber = true;
-      if (before === 1 || text.charCodeAt(start) === ZERO) return DOUBT;
+      // CuSO45H2O has lost its dot.
+      if (before === 1 || text.charCodeAt(start) === ZERO || (at - start > 1 && isWaterLast(text, at - 1))) return DOUBT;
       if (zeros > 0) hasInnerZero = true;
       multiplyFrom(first, before);
     }

@@ -1,3 +1,4 @@
+import { oxidationStateGiven } from "../../problems/formulaProblems";
 import { InputProblem } from "../../problems/InputProblem";
 import type { Formula } from "../Formula";
 import { totalAtoms } from "./counts/AtomCounts";
@@ -7,6 +8,7 @@ import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
 import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
+import { bareOxidationState } from "./refusals/oxidationState";
 import { refuseLostDot } from "./refusals/refuseLostDot";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
@@ -68,6 +70,8 @@ function atomsOf(text: string, argument: string): ReadonlyMap<string, number> | 
 
 /** What reads and almost certainly says something else: each rule stands in a file of its own. */
 function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
+  const state = bareOxidationState(reading.text);
+  if (state !== undefined) throw oxidationStateGiven(reading.spot(reading.text.indexOf(state)), state);
   refuseWord(reading, atoms, charge);
   refuseCaseSlip(reading, atoms, charge);
   refuseSplitSymbol(reading, atoms, charge);

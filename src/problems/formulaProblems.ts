@@ -48,6 +48,9 @@ export const unreadable = (spot: Spot, seen: string): InputProblem => at(spot, s
 export const lostDot = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "is joined to the count before it", "Type · before the water of a hydrate.");
 
+export const lostBracket = (spot: Spot, seen: string, meant: string): InputProblem =>
+  at(spot, seen, "makes a compound that does not balance", `Type ${meant} if the group is meant so often.`);
+
 /** A mark that only the water of a hydrate follows. */
 export const markForDot = (spot: Spot, seen: string): InputProblem => at(spot, seen, "is no hydrate dot", "Type · in its place.");
 

@@ -9,6 +9,7 @@ import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
 import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
 import { bareOxidationState } from "./refusals/oxidationState";
+import { refuseLostBracket } from "./refusals/refuseLostBracket";
 import { refuseLostDot } from "./refusals/refuseLostDot";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
@@ -55,7 +56,9 @@ function readOnce(text: string, argument: string): Formula {
   refuseSlips(atoms, charge);
   noteMeanings(text, atoms);
   const { notes } = reading;
-  refuseLostDot({ text, argument }, atoms, charge, (other) => atomsOf(other, argument));
+  const read = (other: string): ReadonlyMap<string, number> | undefined => atomsOf(other, argument);
+  refuseLostDot({ text, argument }, atoms, charge, read);
+  refuseLostBracket({ text, argument }, atoms, charge, read);
   return { text, atoms, charge, notes };
 }
 

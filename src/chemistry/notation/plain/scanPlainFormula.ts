@@ -11,10 +11,10 @@ import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 // What could be read another way, noted or refused is a doubt, and with the first doubt the text is left to `readFormula`, whose rules alone
 // count. A doubt too many costs time; one too few would be another answer, so each is drawn wider than the rule it stands for.
 
-const [CAPITAL_A, CAPITAL_N, CAPITAL_O, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x4e, 0x4f, 0x5a, 0x61, 0x7a];
+const [CAPITAL_A, CAPITAL_H, CAPITAL_N, CAPITAL_O, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x48, 0x4e, 0x4f, 0x5a, 0x61, 0x7a];
 const [ZERO, ONE, NINE, FULL_STOP, DOT, OPENS, CLOSES] = [0x30, 0x31, 0x39, 0x2e, 0xb7, 0x28, 0x29];
 const WATER = "H2O";
-const [HYDROGEN, CARBON, OXYGEN, IODINE, URANIUM, VANADIUM] = ["H", "C", "O", "I", "U", "V"].map(indexOf);
+const [CARBON, IODINE, URANIUM, VANADIUM] = ["C", "I", "U", "V"].map(indexOf);
 
 // Bounds of what is scanned, narrower than those of the notation.
 const LONGEST = 100;
@@ -141,7 +141,8 @@ function scanUnits(text: string, from: number): number {
       before = 0;
       multiplyFrom(first, count);
     } else {
-      if (code !== CLOSES && isBracketDoubtful(plainAtoms.element[first] as number, before, start > 1 ? text.charCodeAt(start - 2) : 0)) return DOUBT;
+      if (code === CAPITAL_H ? isBehindGroup(text, start, before) : before >= TWO_COUNTS && code === CAPITAL_O && before <= MOST_OF_TWO_COUNTS)
+        return DOUBT;
       if (code !== CLOSES && canBeMassNumber(before, plainAtoms.element[first] as number)) hasMassNumber = true;
       // CuSO45H2O has lost its dot.
       if (before === 1 || text.charCodeAt(start) === ZERO || (at - start > 1 && isWaterLast(text, at - 1))) return DOUBT;
@@ -164,10 +165,11 @@ function isDoubtfulAfter(index: number, before: number): boolean {
   return false;
 }
 
-/** CaNO32, MgOH2 and NH42SO4 can have lost a bracket; `ahead` is the character before a symbol of one letter. */
-const isBracketDoubtful = (index: number, count: number, ahead: number): boolean =>
-  (index === OXYGEN && count >= TWO_COUNTS && count <= MOST_OF_TWO_COUNTS) ||
-  (index === HYDROGEN && (ahead === CAPITAL_O || (ahead === CAPITAL_N && count > TWO_COUNTS)));
+/** MgOH2 and NH42SO4 can have lost a bracket: a hydrogen's count behind an O, or two counts behind an N. */
+function isBehindGroup(text: string, start: number, count: number): boolean {
+  const ahead = start > 1 ? text.charCodeAt(start - 2) : 0;
+  return ahead === CAPITAL_O || (ahead === CAPITAL_N && count > TWO_COUNTS);
+}
 
 /** Co(NH2)2 and Co(CH3)2 are urea and acetone with a slip. */
 const isUreaOrAcetone = (text: string, inside: number): boolean =>

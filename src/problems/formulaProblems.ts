@@ -206,6 +206,9 @@ export const aMissingNumber = (spot: Spot): InputProblem =>
 export const oneForL = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "reads as carbon with the digit 1", `For chlorine type Cl with a small L; for carbon (C)${seen.slice(1)}.`);
 
+export const oneForLOfThallium = (spot: Spot): InputProblem =>
+  at(spot, "T1", "reads as tritium with the digit 1", "For thallium type Tl with a small L; for tritium T.");
+
 export const zeroForO = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, "holds the digit 0", `For oxygen type the letter O; for that count type (${symbol})${seen.slice(symbol.length)}.`);
 

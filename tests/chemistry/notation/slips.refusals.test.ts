@@ -84,6 +84,16 @@ test.each([
   expect(refusal(text)).toBe(`formula: ${message}`);
 });
 
+test.each(["T1Cl", "T1NO3", "T1I", "T1(g)"])("parseFormula refuses %s, thallium with the digit 1", (text) => {
+  expect(refusal(text)).toBe(
+    `formula: "T1" at character 1 of "${text}" reads as tritium with the digit 1. For thallium type Tl with a small L; for tritium T.`,
+  );
+});
+
+test.each(["TCl", "HTO", "T2O", "T2", "(T)1Cl"])("parseFormula reads the tritium of %s", (text) => {
+  expect(refusal(text)).toBeInstanceOf(Object);
+});
+
 // Stable nuclides of metals that are sold enriched, as their oxide, carbonate or chloride, before and behind the symbol.
 test.each(
   (

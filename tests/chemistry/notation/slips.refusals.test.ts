@@ -94,6 +94,15 @@ test.each(["TCl", "HTO", "T2O", "T2", "(T)1Cl"])("parseFormula reads the tritium
   expect(refusal(text)).toBeInstanceOf(Object);
 });
 
+test.each([
+  ["HCI", '"CI" at character 2 of "HCI" reads as carbon and iodine. Type Cl with a small L for chlorine, or (C)I if it is so meant.'],
+  ["KCI", '"CI" at character 2 of "KCI" reads as carbon and iodine. Type Cl with a small L for chlorine, or (C)I if it is so meant.'],
+  ["KC1", '"C1" at character 2 of "KC1" reads as carbon with the digit 1. For chlorine type Cl with a small L; for carbon (C)1.'],
+  ["CHC13", '"C13" at character 3 of "CHC13" reads as carbon with the digit 1. For chlorine type Cl with a small L; for carbon (C)13.'],
+])("parseFormula refuses %s as a chloride, not as a word: %s", (text, message) => {
+  expect(refusal(text)).toBe(`formula: ${message}`);
+});
+
 // Stable nuclides of metals that are sold enriched, as their oxide, carbonate or chloride, before and behind the symbol.
 test.each(
   (

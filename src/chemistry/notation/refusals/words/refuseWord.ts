@@ -1,4 +1,4 @@
-import { abbreviationOf, aMissingNumber, wordInCapitals } from "../../../../problems/formulaProblems";
+import { abbreviationOf, aMissingNumber, capitalsMixedUp, oneForL, wordInCapitals } from "../../../../problems/formulaProblems";
 import type { InputProblem } from "../../../../problems/InputProblem";
 import { isKnownIon } from "../../counts/knownIons";
 import type { Reading } from "../../Reading";
@@ -64,8 +64,17 @@ function isInHillOrder(symbols: string): boolean {
   return Array.from(rest).every((symbol, index) => index === 0 || symbol > rest.charAt(index - 1));
 }
 
+// Chlorides whose L was typed as a capital I or the digit 1, short enough to pass for words.
+const WITH_CHLORINE = /^(?:H|K|CH|CF)(C[1I]\d?)$/;
+
 function wordProblem(reading: Reading, text: string): InputProblem {
   const spot = reading.spot(0);
+  const chloride = WITH_CHLORINE.exec(text)?.[1] ?? "";
+  if (chloride !== "") {
+    const place = reading.spot(reading.text.indexOf(chloride));
+    if (chloride.startsWith("C1")) return oneForL(place, chloride);
+    return capitalsMixedUp(place, "CI", "carbon and iodine", "Cl with a small L for chlorine");
+  }
   const singular = text.replace(/s$/, "");
   if (missingNumbers.has(text)) return aMissingNumber(spot);
   const formula = abbreviations.get(singular);

@@ -21,8 +21,10 @@ export function refuseLostBracket(
   GROUP_AND_COUNT.lastIndex = 0;
   const found = GROUP_AND_COUNT.exec(text);
   if (found === null || canBalance(totals, charge)) return;
-  const withBracket = read(text.replace(GROUP_AND_COUNT, "($1)$2"));
   const [seen, group = "", count = ""] = found;
+  // Water as a ligand, and oxalate, whose carbon is between its usual states.
+  if (group === "OH" && ("([{".includes(text.charAt(found.index - 1) || " ") || text.includes("C2O4"))) return;
+  const withBracket = read(text.replace(GROUP_AND_COUNT, "($1)$2"));
   if (withBracket !== undefined && canBalance(withBracket, charge))
     throw lostBracket({ argument, text, index: found.index }, seen, `(${group})${count}`);
 }

@@ -45,6 +45,15 @@ export const unknownAmount = (spot: Spot, seen: string): InputProblem =>
 
 export const unreadable = (spot: Spot, seen: string): InputProblem => at(spot, seen, "has no place in a formula", "Remove it.");
 
+export const lostDot = (spot: Spot, seen: string): InputProblem =>
+  at(spot, seen, "is joined to the count before it", "Type · before the water of a hydrate.");
+
+export const lostBracket = (spot: Spot, seen: string, meant: string): InputProblem =>
+  at(spot, seen, "makes a compound that does not balance", `Type ${meant} if the group is meant so often.`);
+
+/** A mark that only the water of a hydrate follows. */
+export const markForDot = (spot: Spot, seen: string): InputProblem => at(spot, seen, "is no hydrate dot", "Type · in its place.");
+
 export const percentSign = (spot: Spot): InputProblem =>
   at(spot, "%", "is a percentage, not a count", "Give the formula alone; put the share in its own cell.");
 
@@ -59,8 +68,6 @@ export const chargeInBracket = (spot: Spot, seen: string): InputProblem =>
 
 export const listOfElements = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "is no decimal mark here", "Give each element its own count, such as (Mg0.5Fe0.5)2SiO4.");
-
-export const commaForDot = (spot: Spot): InputProblem => at(spot, ",", "is no hydrate dot", "Type · in its place.");
 
 export const slashInAmount = (spot: Spot): InputProblem => at(spot, "/", "divides", "Type the amount as a decimal (0.5) or as ½.");
 
@@ -198,6 +205,9 @@ export const aMissingNumber = (spot: Spot): InputProblem =>
 
 export const oneForL = (spot: Spot, seen: string): InputProblem =>
   at(spot, seen, "reads as carbon with the digit 1", `For chlorine type Cl with a small L; for carbon (C)${seen.slice(1)}.`);
+
+export const oneForLOfThallium = (spot: Spot): InputProblem =>
+  at(spot, "T1", "reads as tritium with the digit 1", "For thallium type Tl with a small L; for tritium T.");
 
 export const zeroForO = (spot: Spot, seen: string, symbol: string): InputProblem =>
   at(spot, seen, "holds the digit 0", `For oxygen type the letter O; for that count type (${symbol})${seen.slice(symbol.length)}.`);

@@ -63,7 +63,8 @@ module.exports = {
         use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
       },
       {
-        test: /[\\/](exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/].*\.js$/,
+        test: /\.js$/,
+        include: /[\\/](exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/]/,
         // Asks for its Buffer itself.
         exclude: /browser-buffer-encode\.js$/,
         use: path.join(__dirname, "xlsx/nodeNames.js"),

@@ -57,7 +57,10 @@ function nextCharacter(text: string, at: number, step: 1 | -1): string {
 }
 
 function withoutUnderscores(text: string, notes: string[]): string {
-  const plain = text.replace(SUBSCRIPT, (_, braced?: string, digit?: string) => braced ?? digit ?? "");
+  // Behind a digit it is no subscript: CuSO4_5H2O names a hydrate.
+  const plain = text.replace(SUBSCRIPT, (seen, braced: string | undefined, digit: string | undefined, at: number) =>
+    /[\d₀-₉]/.test(text.charAt(at - 1)) ? seen : (braced ?? digit ?? ""),
+  );
   if (plain !== text) notes.push(formulaNotes.underscores);
   return plain;
 }

@@ -1,3 +1,4 @@
+import { oxidationStateGiven } from "../../problems/formulaProblems";
 import { InputProblem } from "../../problems/InputProblem";
 import type { Formula } from "../Formula";
 import { totalAtoms } from "./counts/AtomCounts";
@@ -7,6 +8,9 @@ import { readChargeAndState } from "./readChargeAndState";
 import { readComponents } from "./readComponents";
 import { Reading } from "./Reading";
 import { refuseCaseSlip } from "./refusals/refuseCaseSlip";
+import { bareOxidationState } from "./refusals/oxidationState";
+import { refuseLostBracket } from "./refusals/refuseLostBracket";
+import { refuseLostDot } from "./refusals/refuseLostDot";
 import { refuseMassNumber } from "./refusals/refuseMassNumber";
 import { refuseSplitSymbol } from "./refusals/refuseSplitSymbol";
 import { refuseTypingSlip } from "./refusals/refuseTypingSlip";
@@ -51,11 +55,26 @@ function readOnce(text: string, argument: string): Formula {
   const atoms = totalAtoms(reading);
   refuseSlips(atoms, charge);
   noteMeanings(text, atoms);
-  return { text, atoms, charge, notes: reading.notes };
+  const { notes } = reading;
+  const read = (other: string): ReadonlyMap<string, number> | undefined => atomsOf(other, argument);
+  refuseLostDot({ text, argument }, atoms, charge, read);
+  refuseLostBracket({ text, argument }, atoms, charge, read);
+  return { text, atoms, charge, notes };
+}
+
+function atomsOf(text: string, argument: string): ReadonlyMap<string, number> | undefined {
+  try {
+    return readOnce(text, argument).atoms;
+  } catch (problem) {
+    if (problem instanceof InputProblem) return undefined;
+    throw problem;
+  }
 }
 
 /** What reads and almost certainly says something else: each rule stands in a file of its own. */
 function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
+  const state = bareOxidationState(reading.text);
+  if (state !== undefined) throw oxidationStateGiven(reading.spot(reading.text.indexOf(state)), state);
   refuseWord(reading, atoms, charge);
   refuseCaseSlip(reading, atoms, charge);
   refuseSplitSymbol(reading, atoms, charge);

@@ -17,7 +17,7 @@ export const readingUFunction = cellFunction({
       "rounding alone counts",
     ),
     linearity: optional(balanceDeviation("Largest deviation from linearity, the plus-or-minus figure of the balance [g]."), "none"),
-    tared: optional(truth("TRUE where the balance was zeroed before the weighing, or for a difference: two roundings."), "FALSE"),
+    tared: optional(truth("TRUE where the balance was zeroed before the weighing: zero and load are both rounded."), "FALSE"),
   },
   result: { about: "Standard uncertainty of one weighing (k = 1)", unit: "g" },
   compute: readingUncertainty,

@@ -73,7 +73,7 @@ export const dryingEndFunction = tableFunction({
     "Falling rate: final + water exp(-k t), the model of Lewis (Ind. Eng. Chem. 13 (1921) 427), by weighted least squares over the last weighings that carry it. " +
     "Its uncertainty counts every curve that the weighings allow (profile of the sum of squares over the shape; ranges chosen by this program): up to 15 % of " +
     "the water at 1/2 to 1/10 of the rate, Page exponents 0.65 to 1.35, an oven in which the rate falls by up to half; where none of them follows the weighings, " +
-    "also curves through the last of them alone. A tail slower than that is not covered. Scatter: chi-square at 1 %. " +
+    "also curves through the last of them alone. A tail that holds more of the water, or is slower, is not covered. Scatter: chi-square at 1 %. " +
     "Cross-check: Aitken's delta squared (Proc. R. Soc. Edinburgh 46 (1926) 289). Reading: 0.41 display steps (USP <41>). " +
     "The constant-rate beginning is left out to the end of the interval after the last one that loses at least nine tenths as fast as the fastest (common practice, no source); " +
     "then a first weighing clearly off the curve of the others (t test, 1 %) and its neighbour.",

@@ -26,6 +26,19 @@ test("of the words and abbreviations of the trade, in every spelling, none gives
   expect(silent).toEqual([]);
 });
 
+// In Hill's order, as a fuel's formula is written: CHN0.5 counts its nitrogen.
+const IN_HILLS_ORDER = ["CBN", "CHN", "CHNS", "CFO", "CIO"];
+
+// A bag, vessel or sample with its number: POT-1 with each dash, and the number as a decimal.
+test("nor does a word or an abbreviation of three letters and more with the number of a label behind it", () => {
+  const labels = tradeWords.filter((word) => /^[A-Za-z]{3,}$/.test(word)).map((word) => word.toUpperCase());
+  expect(labels.length).toBeGreaterThan(300);
+  const numbered = labels.flatMap((word) => ["-1", "-2", "−3", "–4", "+1", "--", "0.5", "1.5", "-1."].map((number) => word + number));
+  const isMeant = (text: string): boolean => [...BOTH, ...IN_HILLS_ORDER].includes(text.replace(/[^A-Z].*$/, ""));
+  const silent = numbered.filter((text) => !isMeant(text) && isRead(text));
+  expect(silent).toEqual([]);
+});
+
 test("there are more than 1,000 real compounds", () => {
   expect(compounds.length).toBeGreaterThan(1000);
 });

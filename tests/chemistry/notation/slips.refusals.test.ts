@@ -84,6 +84,42 @@ test.each([
   expect(refusal(text)).toBe(`formula: ${message}`);
 });
 
+test.each(["T1Cl", "T1NO3", "T1I", "T1(g)"])("parseFormula refuses %s, thallium with the digit 1", (text) => {
+  expect(refusal(text)).toBe(
+    `formula: "T1" at character 1 of "${text}" reads as tritium with the digit 1. For thallium type Tl with a small L; for tritium T.`,
+  );
+});
+
+test.each(["TCl", "HTO", "T2O", "T2", "(T)1Cl"])("parseFormula reads the tritium of %s", (text) => {
+  expect(refusal(text)).toBeInstanceOf(Object);
+});
+
+test.each([
+  ["HCI", '"CI" at character 2 of "HCI" reads as carbon and iodine. Type Cl with a small L for chlorine, or (C)I if it is so meant.'],
+  ["KCI", '"CI" at character 2 of "KCI" reads as carbon and iodine. Type Cl with a small L for chlorine, or (C)I if it is so meant.'],
+  ["KC1", '"C1" at character 2 of "KC1" reads as carbon with the digit 1. For chlorine type Cl with a small L; for carbon (C)1.'],
+  ["CHC13", '"C13" at character 3 of "CHC13" reads as carbon with the digit 1. For chlorine type Cl with a small L; for carbon (C)13.'],
+])("parseFormula refuses %s as a chloride, not as a word: %s", (text, message) => {
+  expect(refusal(text)).toBe(`formula: ${message}`);
+});
+
+// Stable nuclides of metals that are sold enriched, as their oxide, carbonate or chloride, before and behind the symbol.
+test.each(
+  (
+    "Sn119O2 119SnO2 Sn117O2 Cd113O 113CdO Ca48CO3 48CaCO3 Ca43CO3 Zn67O 67ZnO Zn68O Ge76O2 76GeO2 Se77O2 Rb87Cl 87SrCO3 Sr86CO3 Pb207O 207PbO Ti49O2 " +
+    "Cr53Cl3 Ni61O 95MoO3 Mo98O3 Ag109NO3 109AgNO3 121Sb2O3 Te125O2 Ba138SO4 Nd143Cl3 W183O3 195PtCl4 199HgO Hg199O Cs137Cl 123SbCl3"
+  ).split(" "),
+)("parseFormula refuses %s, whose number is the mass of a stable nuclide", (text) => {
+  expect(refusal(text)).toMatch(/can be a count or the isotope [A-Z][a-z]?-\d+, not in the table of nuclides/);
+});
+
+test.each(["Ti50Ni50", "Zr64Cu36", "Ni60Nb40", "Fe40Ni40P14B6", "W18O49", "Mo36O112H16", "(Sn)119O2", "67(Zn)O"])(
+  "parseFormula takes the counts of %s as counts",
+  (text) => {
+    expect(refusal(text)).toBeInstanceOf(Object);
+  },
+);
+
 const OR_DOT = "can be a decimal mark or a hydrate dot. Type · for the dot, or bracket a decimal: S(O4.5).";
 test.each([
   ["Al2O3.4SiO2H2O", `"." at character 6 of "Al2O3.4SiO2H2O" ${OR_DOT}`],

@@ -11,7 +11,7 @@ import { addUp, MOST_ATOMS, multiplyFrom, plainAtoms } from "./plainAtoms";
 // What could be read another way, noted or refused is a doubt, and with the first doubt the text is left to `readFormula`, whose rules alone
 // count. A doubt too many costs time; one too few would be another answer, so each is drawn wider than the rule it stands for.
 
-const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
+const [CAPITAL_A, CAPITAL_H, CAPITAL_N, CAPITAL_O, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x48, 0x4e, 0x4f, 0x5a, 0x61, 0x7a];
 const [ZERO, ONE, NINE, FULL_STOP, DOT, OPENS, CLOSES] = [0x30, 0x31, 0x39, 0x2e, 0xb7, 0x28, 0x29];
 const WATER = "H2O";
 const [CARBON, IODINE, URANIUM, VANADIUM] = ["C", "I", "U", "V"].map(indexOf);
@@ -22,6 +22,10 @@ const DEEPEST = 4;
 const MOST_DIGITS = 7;
 
 const DOUBT = -1;
+
+// The count of a group and how many of it: 22 to 46, as in NO22 and SO46.
+const TWO_COUNTS = 22;
+const MOST_OF_TWO_COUNTS = 46;
 
 const groupStart = new Uint8Array(DEEPEST);
 let hasSmall = false;
@@ -129,7 +133,6 @@ function scanUnits(text: string, from: number): number {
     const isOneForL = text.charCodeAt(start) === ONE && plainAtoms.element[first] === CARBON && !isCapital(next);
     if (at - start > MOST_DIGITS || isOneForL) return DOUBT;
     hasCount = true;
-    if (at < text.length && next !== CLOSES) isNoWord = true;
     if (next === FULL_STOP && !isWaterLast(text, at)) {
       const count = decimal(text, start, at, code === CLOSES ? NONE : (plainAtoms.element[first] as number));
       if (count === DOUBT) return DOUBT;
@@ -138,11 +141,16 @@ function scanUnits(text: string, from: number): number {
       before = 0;
       multiplyFrom(first, count);
     } else {
+      if (code === CAPITAL_H ? isBehindGroup(text, start, before) : before >= TWO_COUNTS && code === CAPITAL_O && before <= MOST_OF_TWO_COUNTS)
+        return DOUBT;
       if (code !== CLOSES && canBeMassNumber(before, plainAtoms.element[first] as number)) hasMassNumber = true;
-      if (before === 1 || text.charCodeAt(start) === ZERO) return DOUBT;
+      // CuSO45H2O has lost its dot.
+      if (before === 1 || text.charCodeAt(start) === ZERO || (at - start > 1 && isWaterLast(text, at - 1))) return DOUBT;
       if (zeros > 0) hasInnerZero = true;
       multiplyFrom(first, before);
     }
+    // More behind a count, or behind the decimals of POT1.5.
+    if (at < text.length && next !== CLOSES) isNoWord = true;
   }
   return depth === 0 && plainAtoms.length > begun ? at : DOUBT;
 }
@@ -155,6 +163,12 @@ function isDoubtfulAfter(index: number, before: number): boolean {
   // K15NO3, H218O: the last digits can be the mass number of what follows them.
   hasMassNumber ||= canBeMassNumber(before % 10, index) || canBeMassNumber(before % 100, index) || canBeMassNumber(before % 1000, index);
   return false;
+}
+
+/** MgOH2 and NH42SO4 can have lost a bracket: a hydrogen's count behind an O, or two counts behind an N. */
+function isBehindGroup(text: string, start: number, count: number): boolean {
+  const ahead = start > 1 ? text.charCodeAt(start - 2) : 0;
+  return ahead === CAPITAL_O || (ahead === CAPITAL_N && count > TWO_COUNTS);
 }
 
 /** Co(NH2)2 and Co(CH3)2 are urea and acetone with a slip. */

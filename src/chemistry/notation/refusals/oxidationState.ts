@@ -19,3 +19,9 @@ export function oxidationState(text: string, at: number): string | undefined {
   const isCounted = countDigit(text.charCodeAt(at + ONE_LETTER)) >= 0;
   return !isCounted && at > 0 && /[A-Za-z]/.test(text.charAt(at - 1)) ? seen : undefined;
 }
+
+// FeII, CrVI, AsIII: the whole text, for a metal's iodide has a count, FeI2. TiV and NbV are alloys.
+const BEHIND_SYMBOL = /^\s*[A-Z][a-z](I{2,3}|IV|VI{1,3})\s*$/;
+
+/** The oxidation state that a text of one symbol ends in without brackets; undefined where it has none. */
+export const bareOxidationState = (text: string): string | undefined => BEHIND_SYMBOL.exec(text)?.[1];

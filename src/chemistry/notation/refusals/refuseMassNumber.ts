@@ -89,8 +89,12 @@ function wholeCount(text: string, from: number, end: number): number | undefined
   return count;
 }
 
+// A count of three digits that is a mass number of its own symbol says so in all its digits: Cs137Cl, whose 37 would be chlorine's.
+const THREE_DIGITS = 100;
+
 /** The last digits of a count that are a mass number of the symbol right behind them; else all of them, of the symbol before them. */
 function massNumberIn(symbol: string, count: number, next: string): MassNumber | undefined {
+  if (count >= THREE_DIGITS && massNumbersOf(symbol).includes(count)) return { number: count, symbol };
   if (next !== "" && next !== "H") {
     for (const number of massNumbersOf(next)) if (count % (number < 10 ? 10 : number < 100 ? 100 : 1000) === number) return { number, symbol: next };
   }

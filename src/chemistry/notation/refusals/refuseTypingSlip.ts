@@ -1,4 +1,4 @@
-import { capitalsMixedUp, oneForL, zeroForO, type Spot } from "../../../problems/formulaProblems";
+import { capitalsMixedUp, oneForL, oneForLOfThallium, zeroForO, type Spot } from "../../../problems/formulaProblems";
 import type { AtomsInText } from "../Reading";
 import { hydrateDots } from "../hydrates/hydrateDot";
 import { isCapital } from "../characters";
@@ -29,6 +29,7 @@ export function refuseTypingSlip(reading: Reading, totals: ReadonlyMap<string, n
   const { text, atoms } = reading;
   for (let index = 0; index < atoms.length; index++) {
     if (atoms.countAt[index] === atoms.end[index]) refuseMixedUp(reading, index);
+    else if (isThallium(text, atoms, index)) throw oneForLOfThallium(reading.spot(atoms.at[index] as number));
     else if (isOneForL(text, atoms, index)) throw oneForL(...placeOf(reading, index));
     else if (holdsZero(text, atoms, index) && isZeroForO(text, atoms, index, totals))
       throw zeroForO(...placeOf(reading, index), atoms.symbol[index] as string);
@@ -51,6 +52,10 @@ function refuseMixedUp(reading: Reading, index: number): void {
   // Carbon tetraiodide is written CI4, and has nothing before it.
   if (pair !== undefined && (start > 0 || seen !== "CI")) throw capitalsMixedUp(reading.spot(start), seen, ...pair);
 }
+
+/** T1 before more, with a count that nobody writes: T1Cl for TlCl. */
+const isThallium = (text: string, atoms: AtomsInText, index: number): boolean =>
+  atoms.symbol[index] === "T" && text.slice(atoms.countAt[index], atoms.end[index]) === "1";
 
 /** C1 or C12 that ends a formula or bracket, right behind another symbol: chloride typed with the digit 1. */
 function isOneForL(text: string, atoms: AtomsInText, index: number): boolean {

@@ -1,10 +1,10 @@
 import {
   aWord,
-  commaForDot,
   foreignLetter,
   groupAbbreviation,
   lineBreak,
   listOfElements,
+  markForDot,
   neverOpened,
   noElement,
   noElementInThisCase,
@@ -46,10 +46,13 @@ export function unreadableCharacter(argument: string, text: string, index: numbe
   if (character === "%") return percentSign(spot);
   if (character === "/" && /\d\/\d/.test(text.slice(Math.max(0, index - 1), index + 2))) return slashInAmount(spot);
   if (character === "×") return timesSign(spot, character);
-  if (character === ",") return isHydrateDot(text, index) ? commaForDot(spot) : listOfElements(spot, character);
+  if (character === ",") return isHydrateDot(text, index) ? markForDot(spot, character) : listOfElements(spot, character);
   if (/[\r\n\u2028\u2029]/.test(character)) return lineBreak(spot);
   if (/[)\]}₎）]/.test(character)) return neverOpened(spot, character);
   if (/[=→⇌⟶+\-−/]/.test(character)) return reactionOrArithmetic(spot, character);
+  // Taken out, it would join the amount of water to the count before it.
+  if (character.length === 1 && /[\d)\]}₀-₉]\s*$/.test(text.slice(Math.max(0, index - 2), index)) && isHydrateDot(text, index))
+    return markForDot(spot, character);
   return unreadable(spot, character);
 }
 

@@ -29,6 +29,22 @@ test.each([
   ["DTT", 154.25],
   ["TEMPO", 156.25],
   ["MSG", 169.11],
+  ["ONPG", 301.25],
+  ["MES", 195.24],
+  ["IPTG", 238.3],
+  ["PMSF", 174.19],
+  ["ABTS", 514.62],
+  ["DTPA", 393.35],
+  ["DAPI", 277.32],
+  ["TBHQ", 166.22],
+  ["PFOS", 500.13],
+  ["HOBT", 135.12],
 ])("%s has the molar mass that catalogues print, %d g/mol", (abbreviation, printed) => {
   expect(Math.abs(molarMass(parseFormula(abbreviations.get(abbreviation) ?? "")) - printed)).toBeLessThan(0.03);
+});
+
+// A saline, a fertiliser of two salts, a method, a family of compounds, a gel, one phosphate fertiliser with its gypsum, and a nickelate.
+test.each(["PBS", "CAN", "AAS", "PAH", "CSH", "SSP", "LNO"])("%s, which has no one formula, is refused without one to type", (text) => {
+  expect(() => parseFormula(text)).toThrow();
+  expect(() => parseFormula(text)).not.toThrow(/Type the formula: /);
 });

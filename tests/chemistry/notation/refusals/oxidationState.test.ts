@@ -24,3 +24,18 @@ test("parseFormula takes a single letter with a count, or not behind a symbol, a
   expect(Object.fromEntries(parseFormula("(NH4)2(V)O4").atoms)).toEqual({ N: 2, H: 8, V: 1, O: 4 });
   expect(Object.fromEntries(parseFormula("K2(I)").atoms)).toEqual({ K: 2, I: 1 });
 });
+
+// As speciation writes them: chromium(VI), arsenic(III).
+test.each(["Fe", "Cr", "As", "Mn", "Sb", "Cu", "Pb"].flatMap((symbol) => ["II", "III", "IV", "VI", "VII"].map((numeral) => [symbol, numeral])))(
+  "parseFormula refuses %s%s without brackets",
+  (symbol, numeral) => {
+    const text = `${symbol}${numeral}`;
+    expect(() => parseFormula(text)).toThrow(
+      new Error(`formula: "${numeral}" at character 3 of "${text}" is an oxidation state, not iodine or vanadium. Remove it.`),
+    );
+  },
+);
+
+test.each(["FeI2", "TiV", "NbV", "CuI", "InI3", "KI3"])("parseFormula reads %s, which has none", (text) => {
+  expect(parseFormula(text).atoms.size).toBe(2);
+});

@@ -1,4 +1,4 @@
-import { abbreviationOf, aMissingNumber, wordInCapitals } from "../../../../problems/formulaProblems";
+import { abbreviationOf, aMissingNumber, capitalsMixedUp, oneForL, wordInCapitals } from "../../../../problems/formulaProblems";
 import type { InputProblem } from "../../../../problems/InputProblem";
 import { isKnownIon } from "../../counts/knownIons";
 import type { Reading } from "../../Reading";
@@ -20,7 +20,8 @@ const NO_PLURALS: readonly string[] = ["BAs", "HCOOCs"];
 const IN_A_BRACKET = /^[([{]([A-Za-z]+\d*)[)\]}]$/;
 // N.D., B.C.; a hydrate dot has a salt with counts about it.
 const INITIALS = /^(?:[A-Z]\.)+[A-Z]$/;
-const STATE_OR_CHARGE = /(?:\((?:s|l|g|aq)\)|[-+.])$/;
+// Also the number of a label, POT-1, which reads as a charge.
+const STATE_OR_CHARGE = /(?:\((?:s|l|g|aq)\)|[-+−–]{1,9}\d?|\.)$/;
 
 /**
  * Refuses a text that can be spelled in symbols and is a word, an abbreviation or a mark for a missing number: `WOOD`, `PVC`, `POT3`, `NaN`.
@@ -44,7 +45,7 @@ export function refuseWord(reading: Reading, totals: ReadonlyMap<string, number>
 
 function isWord(text: string, small: number, lastSymbol: string): boolean {
   if (INITIALS.test(text)) return true;
-  const [, stem = "", digits = ""] = /^([A-Za-z]+)(\d*)$/.exec(text) ?? [];
+  const [, stem = "", digits = ""] = /^([A-Za-z]+)(\d*(?:[.,]\d+)?)$/.exec(text) ?? [];
   if (stem === "" || stem.length > LONGEST_WORD) return false;
   if (missingNumbers.has(text)) return true;
   if (small > 0) return digits === "" && PLURALS.includes(lastSymbol) && !NO_PLURALS.includes(stem) && /^[A-Z]+s$/.test(stem);
@@ -63,8 +64,17 @@ function isInHillOrder(symbols: string): boolean {
   return Array.from(rest).every((symbol, index) => index === 0 || symbol > rest.charAt(index - 1));
 }
 
+// Chlorides whose L was typed as a capital I or the digit 1, short enough to pass for words.
+const WITH_CHLORINE = /^(?:H|K|CH|CF)(C[1I]\d?)$/;
+
 function wordProblem(reading: Reading, text: string): InputProblem {
   const spot = reading.spot(0);
+  const chloride = WITH_CHLORINE.exec(text)?.[1] ?? "";
+  if (chloride !== "") {
+    const place = reading.spot(reading.text.indexOf(chloride));
+    if (chloride.startsWith("C1")) return oneForL(place, chloride);
+    return capitalsMixedUp(place, "CI", "carbon and iodine", "Cl with a small L for chlorine");
+  }
   const singular = text.replace(/s$/, "");
   if (missingNumbers.has(text)) return aMissingNumber(spot);
   const formula = abbreviations.get(singular);

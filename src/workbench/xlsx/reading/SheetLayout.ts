@@ -2,7 +2,7 @@ import type { IRange, IWorksheetData } from "@univerjs/core";
 import { cellArea } from "../../../workbook/cellArea";
 import { pixelsOf } from "../../../workbook/columnPixels";
 import { ROW_HEIGHT, rowPixelsOf } from "../../../workbook/grid/worksheetData";
-import type { Attributes } from "../parts/readXml";
+import { isOn, type Attributes } from "../parts/readXml";
 import type { Findings } from "./Findings";
 
 /** The engine remembers every merged cell one by one, and runs out of memory over a merged area as large as a sheet. */
@@ -65,5 +65,3 @@ export class SheetLayout {
     };
   }
 }
-
-const isOn = (value: string | undefined): boolean => value === "1" || value === "true";

@@ -1,7 +1,7 @@
 import { generateRandomId } from "@univerjs/core";
 import { COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
 import type { GridSheet } from "../../../workbook/grid/GridSheet";
-import type { Attributes, XmlReader } from "../parts/readXml";
+import { isOn, type Attributes, type XmlReader } from "../parts/readXml";
 import { CellsReader, type AnswerInFile, type SheetSurroundings } from "./CellsReader";
 import { EntryRulesReader } from "./entryRules";
 import { SheetLayout } from "./SheetLayout";
@@ -75,7 +75,7 @@ export class SheetReader implements XmlReader {
 
   private notShown(element: string, { sheet }: Attributes): void {
     const thing = NOT_SHOWN[element];
-    const isInForce = thing !== "protection" || sheet === "1" || sheet === "true";
+    const isInForce = thing !== "protection" || isOn(sheet);
     if (thing !== undefined && isInForce) this.around.findings.add(thing, this.name);
   }
 }

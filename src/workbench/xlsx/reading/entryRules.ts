@@ -2,7 +2,7 @@ import type { IDataValidationRule, IRange } from "@univerjs/core";
 import type { DataValidation, DataValidationOperator } from "exceljs";
 import { cellArea, ROWS_OF_A_SHEET, wholeLines } from "../../../workbook/cellArea";
 import { ruleOf } from "../fileRule";
-import type { Attributes } from "../parts/readXml";
+import { isOn, type Attributes } from "../parts/readXml";
 import { longer } from "./sharedTexts";
 
 /** The rows and columns of a sheet. */
@@ -76,7 +76,7 @@ class RuleInFile {
       promptTitle,
       prompt,
       error,
-      showErrorMessage: showErrorMessage === "1" || showErrorMessage === "true",
+      showErrorMessage: isOn(showErrorMessage),
     };
   }
 }

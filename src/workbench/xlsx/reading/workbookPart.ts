@@ -1,4 +1,4 @@
-import { readXml } from "../parts/readXml";
+import { isOn, readXml } from "../parts/readXml";
 import { relationshipsOf } from "../parts/relationships";
 import type { FileParts } from "../parts/FileParts";
 import { longer } from "./sharedTexts";
@@ -29,7 +29,6 @@ export interface WorkbookPart {
 const USUAL_PLACE = "xl/workbook.xml";
 /** Names that the format keeps for print areas, filters and the like. */
 const OWN_NAME = /^_xlnm\./i;
-const TRUE = /^(1|true)$/i;
 
 export async function workbookPart(parts: FileParts, findings: Findings): Promise<WorkbookPart> {
   const place = (await relationshipsOf(parts, "")).find(({ type }) => type === "officeDocument")?.target ?? USUAL_PLACE;
@@ -43,9 +42,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
       if (element === "sheet") {
         listed.push({ name: attributes.name ?? "", id: attributes.id ?? "" });
         if (attributes.state !== undefined && attributes.state !== "visible") findings.add("hiddenSheet", attributes.name ?? "");
-      } else if (element === "workbookPr") from1904 = TRUE.test(attributes.date1904 ?? "");
-      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some((lock) => TRUE.test(lock ?? "")))
-        findings.add("protection", "");
+      } else if (element === "workbookPr") from1904 = isOn(attributes.date1904);
+      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some(isOn)) findings.add("protection", "");
       else if (element === "definedName") {
         isInName = true;
         const { name = "", localSheetId } = attributes;

@@ -48,12 +48,14 @@ export interface SmallWorkbook {
 }
 
 /** The smallest .xlsx file with these sheets; a sheet's part is xl/worksheets/sheet1.xml and so on. */
-export function packageOf({ sheets, before = "", after = "", further = {} }: SmallWorkbook): Uint8Array<ArrayBuffer> {
+export const packageOf = (workbook: SmallWorkbook): Uint8Array<ArrayBuffer> => zipOf(partsOf(workbook));
+
+export function partsOf({ sheets, before = "", after = "", further = {} }: SmallWorkbook): Record<string, string | Uint8Array> {
   const names = Object.keys(sheets);
   const related = (id: string, type: string, target: string): string =>
     `<Relationship Id="${id}" Type="${RELATIONSHIPS}/${type}" Target="${target}"/>`;
   const listed = names.map((name, index) => `<sheet name="${name}" sheetId="${index + 1}" r:id="s${index + 1}"/>`).join("");
-  return zipOf({
+  return {
     "[Content_Types].xml": "<Types/>",
     "_rels/.rels": `<Relationships>${related("w", "officeDocument", "xl/workbook.xml")}</Relationships>`,
     "xl/workbook.xml": `<workbook>${before}<sheets>${listed}</sheets>${after}</workbook>`,
@@ -67,5 +69,5 @@ export function packageOf({ sheets, before = "", after = "", further = {} }: Sma
       ]),
     ),
     ...further,
-  });
+  };
 }

@@ -1,6 +1,6 @@
 import { isOn, readXml } from "../parts/readXml";
 import { relationshipsOf } from "../parts/relationships";
-import type { FileParts } from "../parts/FileParts";
+import { DamagedFile, type FileParts } from "../parts/FileParts";
 import { longer } from "./sharedTexts";
 import type { Findings } from "./Findings";
 
@@ -61,7 +61,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
   const targets = new Map(related.map((one) => [one.id, one]));
   const sheets = listed.flatMap(({ name, id }) => {
     const { type, target: part = "" } = targets.get(id) ?? {};
-    if (type === "worksheet" && parts.has(part)) return [{ name, part }];
+    if (type === undefined || (type === "worksheet" && !parts.has(part))) throw new DamagedFile(`no part for the sheet ${name}`);
+    if (type === "worksheet") return [{ name, part }];
     findings.add("noCells", name);
     return [];
   });

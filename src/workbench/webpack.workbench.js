@@ -15,7 +15,14 @@ const { version } = require("../../package.json");
 const EXCELJS = path.dirname(require.resolve("exceljs/package.json"));
 const inExceljs = (name) => require.resolve(name, { paths: [EXCELJS] });
 
+/** The library's own modules; the file it offers as a whole holds several of them twice, as text. */
+const ZIP = path.join(path.dirname(require.resolve("@zip.js/zip.js/package.json")), "lib");
+const ZIP_LOCKS = ["aes-crypto-stream.js", "zip-crypto-stream.js"].map((file) => path.join(ZIP, "core/streams", file));
+
 const SRC = path.resolve(__dirname, "..");
+
+/** The file library and its streams. */
+const TAKE_NODE_FOR_GRANTED = /[\\/](?:exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/]/;
 
 const GRID_STYLES = ["core", "data-validation"].map((preset) => `@univerjs/preset-sheets-${preset}/lib/index.css`);
 
@@ -43,6 +50,9 @@ module.exports = {
       jszip$: inExceljs("jszip/lib/index.js"),
       // Text files with commas are not asked for either.
       "fast-csv$": false,
+      "@zip.js/zip.js$": path.join(ZIP, "zip-core-custom.js"),
+      // Locked archives are refused.
+      ...Object.fromEntries(ZIP_LOCKS.map((file) => [file, false])),
       ...Object.fromEntries(["cjk-regex$", "opentype.js$", "franc-min$"].map((unused) => [unused, path.join(__dirname, "grid/engineStandIns.ts")])),
     },
     fallback: {
@@ -63,12 +73,13 @@ module.exports = {
         use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
       },
       {
-        test: /\.js$/,
-        include: /[\\/](exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/]/,
+        test: (file) => TAKE_NODE_FOR_GRANTED.test(file) && file.endsWith(".js"),
         // Asks for its Buffer itself.
         exclude: /browser-buffer-encode\.js$/,
         use: path.join(__dirname, "xlsx/nodeNames.js"),
       },
+      // It reads archives and no more: what writes them, and its workers, are left out.
+      { test: (file) => file.startsWith(ZIP), sideEffects: false },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },

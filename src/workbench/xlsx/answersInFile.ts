@@ -4,7 +4,7 @@ import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { readValue } from "../../workbook/grid/readCell";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
-import type { AnswerInFile } from "./reading/SheetReader";
+import type { AnswerInFile } from "./reading/CellsReader";
 import type { ReadSheet } from "./reading/sheetsPart";
 
 /** Programs round the last digits differently, and so do sums taken in another order. */

@@ -36,7 +36,7 @@ const LOCKED_STREAM = "EncryptedPackage";
 const ZIP = [0x50, 0x4b];
 
 /** What the file is. A workbook's parts come with it, so that they are looked up once. */
-export function fileKind(content: Uint8Array<ArrayBuffer>): { kind: FileKind; parts?: FileParts } {
+export async function fileKind(content: Uint8Array<ArrayBuffer>): Promise<{ kind: FileKind; parts?: FileParts }> {
   if (content.length === 0) return { kind: "empty" };
   if (startsWith(content, CONTAINER)) return { kind: holdsWide(content, LOCKED_STREAM) ? "locked" : "older workbook" };
   if (startsWith(content, ZIP)) return archiveKind(content);
@@ -44,8 +44,8 @@ export function fileKind(content: Uint8Array<ArrayBuffer>): { kind: FileKind; pa
   return { kind: kind ?? textKind(content) };
 }
 
-function archiveKind(content: Uint8Array<ArrayBuffer>): { kind: FileKind; parts?: FileParts } {
-  const parts = FileParts.of(content);
+async function archiveKind(content: Uint8Array<ArrayBuffer>): Promise<{ kind: FileKind; parts?: FileParts }> {
+  const parts = await FileParts.of(content);
   const names = parts.names();
   const has = (start: string): boolean => names.some((name) => name.startsWith(start));
   if (parts.has("[Content_Types].xml") && has("xl/") && !parts.has("xl/workbook.bin")) return { kind: "workbook", parts };

@@ -11,10 +11,6 @@ declare module "exceljs" {
     readonly shareType?: "array";
     readonly ref?: string;
   }
-  interface Cell {
-    /** Hides the cell under another one. */
-    merge(first: Cell, keepsLook: boolean): void;
-  }
   interface CellModel {
     readonly shareType?: string;
     readonly ref?: string;

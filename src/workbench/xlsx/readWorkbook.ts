@@ -27,7 +27,7 @@ const MOST_BYTES = 100_000_000;
 export async function readWorkbook(content: Uint8Array<ArrayBuffer>): Promise<ReadWorkbook> {
   if (content.length > MOST_BYTES) throw new WorkbookProblem(tooMuchInFile);
   try {
-    const { kind, parts } = fileKind(content);
+    const { kind, parts } = await fileKind(content);
     if (parts === undefined) throw new WorkbookProblem(otherFile[kind] ?? notAWorkbookFile);
     return await readParts(parts);
   } catch (problem) {

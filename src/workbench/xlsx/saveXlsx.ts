@@ -1,4 +1,4 @@
-import { BooleanNumber, type ICellData, type IRange, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
@@ -14,12 +14,19 @@ import { fileRule } from "./fileRule";
 import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "./storedFormula";
-import { worksOnRanges } from "./worksOnRanges";
+import { writeMerged } from "./saving/mergedCells";
+import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "./saving/worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
 const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
 
 type Looks = IWorkbookData["styles"];
+
+/** What all sheets of the workbook share. */
+interface Shared {
+  readonly looks: Looks;
+  readonly names: NamesForSeveral;
+}
 
 /**
  * The workbook as an .xlsx file: cell formulas under their stored names with the values they show, looks, widths, entry
@@ -30,20 +37,21 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
   await engine.settled();
   const file = new Workbook();
   const snapshot = engine.book.save();
+  const shared: Shared = { looks: snapshot.styles, names: namesForSeveral(namesIn(engine)) };
   for (const sheet of engine.book.getSheets()) {
     const data = snapshot.sheets[sheet.getSheetId()];
-    if (data !== undefined) writeSheet(engine, file, sheet, data, snapshot.styles);
+    if (data !== undefined) writeSheet(engine, file, sheet, data, shared);
   }
   writeNames(engine, file);
   return new Uint8Array(await file.xlsx.writeBuffer());
 }
 
-function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, looks: Looks): void {
+function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, { looks, names }: Shared): void {
   const { ySplit = 0, xSplit = 0 } = data.freeze ?? {};
   const plans = plansOf(data);
   const showGridLines = data.showGridlines !== BooleanNumber.FALSE;
   const written = file.addWorksheet(sheet.getSheetName(), {
-    views: ySplit + xSplit > 0 ? [{ state: "frozen", ySplit, xSplit, showGridLines }] : [],
+    views: ySplit + xSplit > 0 ? [{ state: "frozen", ySplit, xSplit, showGridLines }] : [{ state: "normal", showGridLines }],
     pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
   if (plans.print !== undefined) written.headerFooter.oddFooter = footerOf(plans.print);
@@ -57,30 +65,21 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
       if (look !== undefined) written.getCell(Number(row) + 1, Number(column) + 1).style = fileStyle(look);
     }
   }
-  writeValues(engine, sheet, written);
-  for (const range of data.mergeData ?? []) writeMerged(range, written);
+  writeValues(engine, sheet, written, names);
   // After the values: a break belongs to a row that stands.
   for (const row of plans.print?.breaksBefore ?? []) written.getRow(row - 1).addPageBreak();
   for (const emphasis of plans.emphasis ?? []) written.addConditionalFormatting(conditional(emphasis));
   writeRules(sheet, written);
+  writeMerged(data.mergeData ?? [], written);
 }
 
 const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
 
-function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet): void {
+function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, names: NamesForSeveral): void {
   for (const { row, column } of usedCells(engine, sheet)) {
     const cell = readCell(engine, sheet, row, column);
-    if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell);
+    if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell, names);
   }
-}
-
-/**
- * The library writes merged cells from the first to the last that is marked as hidden, so marking the last is enough, however many there
- * are, and what the others hold stays. Where the last one holds something itself, its value counts for more than the look.
- */
-function writeMerged({ startRow, startColumn, endRow, endColumn }: IRange, written: FileSheet): void {
-  const last = written.getCell(endRow + 1, endColumn + 1);
-  if (last.value === null) last.merge(written.getCell(startRow + 1, startColumn + 1), true);
 }
 
 /** The library knows names of ranges alone; its writer takes any text for one. */
@@ -94,11 +93,11 @@ function writeNames(engine: GridEngine, file: FileWorkbook): void {
   Object.defineProperty(file.definedNames, "model", { value: model });
 }
 
-function valueOf(cell: CellReading): CellValue {
+function valueOf(cell: CellReading, names: NamesForSeveral): CellValue {
   const result = resultOf(cell);
   if (cell.formula === "") return result;
   const held = { formula: storedFormula(cell.formula), ...(result === null ? {} : { result }) };
-  const area = cell.spill === "" && worksOnRanges(cell.formula) ? cell.cell : cell.spill;
+  const area = cell.spill === "" && worksOnRanges(cell.formula, names) ? cell.cell : cell.spill;
   return area === "" ? held : { ...held, shareType: "array", ref: area };
 }
 

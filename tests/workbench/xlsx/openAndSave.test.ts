@@ -76,13 +76,24 @@ describe("a saved file", () => {
   });
 
   test("holds a formula that works on a range cell by cell as one over arrays, so that no other spreadsheet takes one cell of the range", async () => {
-    await typed({ A1: 1, A2: 2, B1: "=SUM(A1:A2*2)", B2: "=SUM(A1:A2)*2", B3: "=IF(SUM(-A:A)<0,1,2)", B4: "=A1+A2" });
+    await typed({
+      A1: 1,
+      A2: 2,
+      B1: "=SUM(A1:A2*2)",
+      B2: "=SUM(A1:A2)*2",
+      B3: "=IF(SUM(-A:A)<0,1,2)",
+      B4: "=A1+A2",
+      B5: "=SUM(LEN(A1:A2))",
+      B6: "=SUM(LEN(A1))",
+    });
     const sheet = await fileSheet(FIRST_SHEET);
-    expect(["B1", "B2", "B3", "B4"].map((cell) => [sheet.getCell(cell).model.shareType, sheet.getCell(cell).result])).toEqual([
+    expect(["B1", "B2", "B3", "B4", "B5", "B6"].map((cell) => [sheet.getCell(cell).model.shareType, sheet.getCell(cell).result])).toEqual([
       ["array", 6],
       [undefined, 6],
       ["array", 1],
       [undefined, 3],
+      ["array", 2],
+      [undefined, 1],
     ]);
     expect(sheet.getCell("B1").model.ref).toBe("B1");
   });

@@ -1,5 +1,4 @@
-import { deflateRawSync } from "node:zlib";
-import { checksum } from "../../../src/workbench/xlsx/parts/checksum";
+import { gzipSync } from "node:zlib";
 
 const EMPTY_SHEET = "<worksheet><sheetData/></worksheet>";
 const RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -11,9 +10,11 @@ export function zipOf(parts: Readonly<Record<string, string | Uint8Array>>): Uin
   let at = 0;
   for (const [name, content] of Object.entries(parts)) {
     const raw = typeof content === "string" ? Buffer.from(content) : content;
-    const data = deflateRawSync(raw);
+    // What gzip makes is the same, between 10 bytes before it and 8 behind it, of which the first are the checksum (RFC 1952, 2.3).
+    const zipped = gzipSync(raw);
+    const data = zipped.subarray(10, -8);
     const sizes = Buffer.alloc(12);
-    sizes.writeUInt32LE(checksum(raw, 0), 0);
+    sizes.writeUInt32LE(zipped.readUInt32LE(zipped.length - 8), 0);
     sizes.writeUInt32LE(data.length, 4);
     sizes.writeUInt32LE(raw.length, 8);
     const named = Buffer.from(name);
@@ -47,12 +48,14 @@ export interface SmallWorkbook {
 }
 
 /** The smallest .xlsx file with these sheets; a sheet's part is xl/worksheets/sheet1.xml and so on. */
-export function packageOf({ sheets, before = "", after = "", further = {} }: SmallWorkbook): Uint8Array<ArrayBuffer> {
+export const packageOf = (workbook: SmallWorkbook): Uint8Array<ArrayBuffer> => zipOf(partsOf(workbook));
+
+export function partsOf({ sheets, before = "", after = "", further = {} }: SmallWorkbook): Record<string, string | Uint8Array> {
   const names = Object.keys(sheets);
   const related = (id: string, type: string, target: string): string =>
     `<Relationship Id="${id}" Type="${RELATIONSHIPS}/${type}" Target="${target}"/>`;
   const listed = names.map((name, index) => `<sheet name="${name}" sheetId="${index + 1}" r:id="s${index + 1}"/>`).join("");
-  return zipOf({
+  return {
     "[Content_Types].xml": "<Types/>",
     "_rels/.rels": `<Relationships>${related("w", "officeDocument", "xl/workbook.xml")}</Relationships>`,
     "xl/workbook.xml": `<workbook>${before}<sheets>${listed}</sheets>${after}</workbook>`,
@@ -66,5 +69,5 @@ export function packageOf({ sheets, before = "", after = "", further = {} }: Sma
       ]),
     ),
     ...further,
-  });
+  };
 }

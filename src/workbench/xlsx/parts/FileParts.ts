@@ -1,10 +1,19 @@
+import { configure, Uint8ArrayReader, ZipReader, type FileEntry } from "@zip.js/zip.js";
 import { tooMuchInFile } from "../../../problems/fileProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
-import { checksum } from "./checksum";
-import { readDirectory, type Entry } from "./readDirectory";
 
 /** So much text, unpacked, in all that is read of one file; a workbook of 200,000 cells has about a tenth. */
 const MOST_BYTES = 300_000_000;
+
+/** A workbook has a few parts a sheet; an archive of a million small files would be listed for many seconds. */
+const MOST_PARTS = 20_000;
+
+// Without workers, whose code would be shipped for the second that a file takes. A piece of packed data can unpack to a thousand times as
+// much, which is held at once, so pieces are as small as those that browsers read.
+configure({ useWebWorkers: false, chunkSize: 65_536 });
+
+/** What a part holds is proven by its checksum, so what stands before it a second time need not be the same; no name becomes a file's. */
+const READING = { checkCrc32: true, checkLocalDirectory: false, filenameValidation: "tolerant" } as const;
 
 /**
  * The parts of a workbook file, each unpacked when it is read and never kept whole. What unpacks to more than a workbook can have
@@ -14,17 +23,29 @@ export class FileParts {
   private unpacked = 0;
 
   private constructor(
-    private readonly content: Uint8Array<ArrayBuffer>,
-    private readonly entries: ReadonlyMap<string, Entry>,
+    private readonly entries: ReadonlyMap<string, FileEntry>,
     private readonly most: number,
   ) {}
 
   /**
    * @param most bytes that all parts together may unpack to
-   * @throws DamagedFile when the content is no zip archive that can be read
+   * @throws DamagedFile when the content is no zip archive that can be read, holds a locked part, or one name twice
    */
-  static of(content: Uint8Array<ArrayBuffer>, most = MOST_BYTES): FileParts {
-    return new FileParts(content, new Map(damagedWhere(() => readDirectory(content)).map((entry) => [keyOf(entry.name), entry])), most);
+  static async of(content: Uint8Array<ArrayBuffer>, most = MOST_BYTES): Promise<FileParts> {
+    const entries = new Map<string, FileEntry>();
+    const listing = new ZipReader(new Uint8ArrayReader(content), READING).getEntriesGenerator();
+    for (let read = await damagedWhere(listing.next()); !read.done; read = await damagedWhere(listing.next())) {
+      const entry = read.value;
+      const key = keyOf(entry.filename);
+      if (entry.encrypted) throw new DamagedFile(`${key} is locked`);
+      if (entries.size === MOST_PARTS) throw new WorkbookProblem(tooMuchInFile);
+      if (key.endsWith("/")) continue;
+      if (entry.directory) throw new DamagedFile(`${key} is marked as a folder`);
+      // Names that differ by letter case alone are one name too (ECMA-376 Part 2, 6.2.2.3), and nobody can tell which is meant.
+      if (entries.has(key)) throw new DamagedFile(`${key} is there twice`);
+      entries.set(key, entry);
+    }
+    return new FileParts(entries, most);
   }
 
   has(name: string): boolean {
@@ -41,26 +62,22 @@ export class FileParts {
     const entry = this.entries.get(keyOf(name));
     if (entry === undefined) return;
     // What the file says of itself saves the work where it is true; what comes out is counted all the same.
-    if (this.unpacked + entry.unpacked > this.most) throw new WorkbookProblem(tooMuchInFile);
-    let sum = 0;
-    const data = damagedWhere(() => entry.dataIn(this.content));
-    for await (const piece of unpack(data, entry.isDeflated)) {
+    if (this.unpacked + entry.uncompressedSize > this.most) throw new WorkbookProblem(tooMuchInFile);
+    for await (const piece of unpacked(entry)) {
       this.unpacked += piece.length;
       if (this.unpacked > this.most) throw new WorkbookProblem(tooMuchInFile);
-      sum = checksum(piece, sum);
       yield piece;
     }
-    if (sum !== entry.checksum) throw new DamagedFile(`${name} does not have its checksum`);
   }
 }
 
 /** The file cannot be what it says it is; why is for whoever looks into it, users get a sentence. */
 export class DamagedFile extends Error {}
 
-/** What the reading of the archive throws, a look behind the file's end among it, as the damage that it is. */
-function damagedWhere<T>(read: () => T): T {
+/** What the library throws, as the damage of the file that it is. */
+async function damagedWhere<T>(reading: Promise<T>): Promise<T> {
   try {
-    return read();
+    return await reading;
   } catch (problem) {
     throw new DamagedFile(String(problem));
   }
@@ -68,21 +85,16 @@ function damagedWhere<T>(read: () => T): T {
 
 const keyOf = (name: string): string => name.replaceAll("\\", "/").replace(/^\/+/, "").toLowerCase();
 
-async function* unpack(data: Uint8Array<ArrayBuffer>, isDeflated: boolean): AsyncGenerator<Uint8Array> {
-  if (!isDeflated) return yield data;
-  const reader = new Blob([data]).stream().pipeThrough(new DecompressionStream("deflate-raw")).getReader();
+/** @throws DamagedFile at the end of a part without its checksum or size, and where more comes out than the file says */
+async function* unpacked(entry: FileEntry): AsyncGenerator<Uint8Array> {
+  const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>();
+  // Where the library fails before it writes, nobody would hear of it.
+  entry.getData(writable).catch((problem: unknown) => writable.abort(problem).catch(() => undefined));
+  const reader = readable.getReader();
   try {
-    for (let read = await next(reader); !read.done; read = await next(reader)) yield read.value;
+    for (let read = await damagedWhere(reader.read()); !read.done; read = await damagedWhere(reader.read())) yield read.value;
   } finally {
     // Also where the caller has had enough of it.
     await reader.cancel().catch(() => undefined);
-  }
-}
-
-async function next(reader: ReadableStreamDefaultReader<Uint8Array>): Promise<ReadableStreamReadResult<Uint8Array>> {
-  try {
-    return await reader.read();
-  } catch (problem) {
-    throw new DamagedFile(String(problem));
   }
 }

@@ -3,6 +3,9 @@ import { DamagedFile, type FileParts } from "./FileParts";
 
 export type Attributes = Readonly<Record<string, string>>;
 
+/** True for an attribute that says yes; left out, it says no (XML Schema Part 2, 3.2.2). */
+export const isOn = (attribute: string | undefined): boolean => attribute === "1" || attribute === "true";
+
 /** What is done on the way through a part. Names of elements and attributes come without their prefix. */
 export interface XmlReader {
   readonly open?: (name: string, attributes: Attributes) => void;

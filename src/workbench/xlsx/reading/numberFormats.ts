@@ -11,7 +11,11 @@ export const numberFormatOf = (number: number, ownFormats: ReadonlyMap<number, s
 
 /** True where a format shows a day, month or year, so that the number is a date and not a time of day or a length of time. */
 export function showsDate(format: string): boolean {
-  // Without texts, escaped characters, colours and lengths of time in brackets, and with "General" out of the way.
-  const codes = format.replace(/"[^"]*"|\\.|_.|\*.|\[[^\][]*\]|general|am\/pm|a\/p/gi, "");
+  // Without texts, escaped characters and colours, and with "General" out of the way. A quote or bracket that is left open goes to the end,
+  // so that no format is looked through again and again.
+  const codes = format.replace(/"[^"]*"?|\\.|_.|\*.|\[[^\]]*\]?|general|am\/pm|a\/p/gi, (apart) => (LENGTH_OF_TIME.test(apart) ? "h" : ""));
   return /[dy]|m{3,}/i.test(codes) || (/m/i.test(codes) && !/[hs]/i.test(codes));
 }
+
+/** As in "[h]:mm", where the m are minutes. */
+const LENGTH_OF_TIME = /^\[[hms]+\]$/i;

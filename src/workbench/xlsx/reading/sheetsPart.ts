@@ -6,7 +6,8 @@ import type { FileParts } from "../parts/FileParts";
 import { readXml } from "../parts/readXml";
 import { relationshipsOf, type Relationship } from "../parts/relationships";
 import type { Findings } from "./Findings";
-import { SheetReader, type AnswerInFile, type SheetSurroundings } from "./SheetReader";
+import type { AnswerInFile, SheetSurroundings } from "./CellsReader";
+import { SheetReader } from "./SheetReader";
 import { tablePart, type Table } from "./tableParts";
 import type { SheetEntry } from "./workbookPart";
 

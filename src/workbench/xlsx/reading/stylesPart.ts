@@ -2,7 +2,7 @@ import type { IStyleData } from "@univerjs/core";
 import type { Alignment, Border, Borders, Fill, Font, Style } from "exceljs";
 import { lookOf } from "../fileStyle";
 import type { FileParts } from "../parts/FileParts";
-import { readXml, type Attributes } from "../parts/readXml";
+import { isOn, readXml, type Attributes } from "../parts/readXml";
 import { numberFormatOf } from "./numberFormats";
 
 /** What cells of one look share. */
@@ -80,5 +80,5 @@ function borderPart(
 function alignmentPart(alignment: Parts<Alignment> | undefined, { horizontal, wrapText }: Attributes): void {
   if (alignment === undefined) return;
   if (horizontal === "right") alignment.horizontal = horizontal;
-  if (wrapText === "1" || wrapText === "true") alignment.wrapText = true;
+  if (isOn(wrapText)) alignment.wrapText = true;
 }

@@ -1,6 +1,6 @@
-import { readXml } from "../parts/readXml";
+import { isOn, readXml } from "../parts/readXml";
 import { relationshipsOf } from "../parts/relationships";
-import type { FileParts } from "../parts/FileParts";
+import { DamagedFile, type FileParts } from "../parts/FileParts";
 import { longer } from "./sharedTexts";
 import type { Findings } from "./Findings";
 
@@ -29,7 +29,6 @@ export interface WorkbookPart {
 const USUAL_PLACE = "xl/workbook.xml";
 /** Names that the format keeps for print areas, filters and the like. */
 const OWN_NAME = /^_xlnm\./i;
-const TRUE = /^(1|true)$/i;
 
 export async function workbookPart(parts: FileParts, findings: Findings): Promise<WorkbookPart> {
   const place = (await relationshipsOf(parts, "")).find(({ type }) => type === "officeDocument")?.target ?? USUAL_PLACE;
@@ -43,9 +42,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
       if (element === "sheet") {
         listed.push({ name: attributes.name ?? "", id: attributes.id ?? "" });
         if (attributes.state !== undefined && attributes.state !== "visible") findings.add("hiddenSheet", attributes.name ?? "");
-      } else if (element === "workbookPr") from1904 = TRUE.test(attributes.date1904 ?? "");
-      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some((lock) => TRUE.test(lock ?? "")))
-        findings.add("protection", "");
+      } else if (element === "workbookPr") from1904 = isOn(attributes.date1904);
+      else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some(isOn)) findings.add("protection", "");
       else if (element === "definedName") {
         isInName = true;
         const { name = "", localSheetId } = attributes;
@@ -63,7 +61,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
   const targets = new Map(related.map((one) => [one.id, one]));
   const sheets = listed.flatMap(({ name, id }) => {
     const { type, target: part = "" } = targets.get(id) ?? {};
-    if (type === "worksheet" && parts.has(part)) return [{ name, part }];
+    if (type === undefined || (type === "worksheet" && !parts.has(part))) throw new DamagedFile(`no part for the sheet ${name}`);
+    if (type === "worksheet") return [{ name, part }];
     findings.add("noCells", name);
     return [];
   });

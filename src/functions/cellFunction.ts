@@ -93,5 +93,5 @@ const catalogued = <I extends Inputs>(
 
 /** True where ranges are taken row by row: one value out, and no input that is a column in itself. */
 export function takesRanges(definition: CellFunction): definition is RangeFunction {
-  return definition.gives === "value" && Object.values(definition.inputs).every(({ shape }) => shape === "cell");
+  return definition.gives === "value" && Object.keys(definition.inputs).every((name) => definition.inputs[name]?.shape === "cell");
 }

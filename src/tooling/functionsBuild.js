@@ -1,7 +1,7 @@
 "use strict";
 // The build of functions.js: one for the add-in, and the same file for the local workbook.
 const path = require("node:path");
-const { Compilation, DefinePlugin } = require("webpack");
+const { Compilation } = require("webpack");
 const withoutProse = require("./withoutProse");
 
 const SRC = path.resolve(__dirname, "..");
@@ -10,12 +10,8 @@ const FILE = "functions.js";
 
 // Excel on Windows runs functions.js in an engine documented as ECMAScript 2016 (office-js-docs-pr, issue 4496).
 const LANGUAGE = "ES2016";
-// What the catalogue calls of later editions. tests/functions/es2016/polyfills.test.ts finds one that is missing here by its type, on every path.
-const POLYFILLS = ["array.at", "array.flat-map", "object.entries", "object.from-entries", "string.trim-end", "string.trim-start"].map(
-  (name) => `core-js/modules/es.${name}`,
-);
-// There is no page in that engine; core-js looks for one all the same.
-const NO_PAGE = Object.fromEntries(["window", "self", "document"].map((name) => [`typeof ${name}`, JSON.stringify("undefined")]));
+// What the catalogue calls of later editions. tests/functions/es2016/laterBuiltIns.test.ts finds what is missing there by its type, on every path.
+const LATER_BUILT_INS = path.join(SRC, "cells/laterBuiltIns.ts");
 
 /** Puts the finished file into another folder too: building it a second time would give the same bytes. */
 class AlsoInto {
@@ -42,7 +38,7 @@ module.exports = (name, folder, secondFolder, mode) => ({
   // Left alone: what webpack puts in place of `global` looks for a window.
   node: { global: false },
   devtool: false,
-  entry: { functions: [...POLYFILLS, ENTRY] },
+  entry: { functions: [LATER_BUILT_INS, ENTRY] },
   output: { path: folder, filename: "[name].js" },
   resolve: { extensions: [".ts", ".js"] },
   module: {
@@ -59,10 +55,10 @@ module.exports = (name, folder, secondFolder, mode) => ({
           },
         },
       },
-      // Only the entry does anything by being loaded, so whatever served the prose alone is dropped with it.
-      { test: /\.ts$/, exclude: [/node_modules/, ENTRY], sideEffects: false },
+      // Only these two do anything by being loaded, so whatever served the prose alone is dropped with it.
+      { test: /\.ts$/, exclude: [/node_modules/, LATER_BUILT_INS, ENTRY], sideEffects: false },
     ],
   },
-  plugins: [new DefinePlugin(NO_PAGE), new AlsoInto(secondFolder)],
+  plugins: [new AlsoInto(secondFolder)],
   performance: { hints: false },
 });

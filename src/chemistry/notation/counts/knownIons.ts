@@ -1,4 +1,5 @@
 import { isMetal } from "../../isMetal";
+import { onFirstUse } from "../../onFirstUse";
 import { usualStates } from "../../usualStates";
 import type { AtomsInText } from "../Reading";
 
@@ -37,15 +38,18 @@ function atomsOf(ion: string): ReadonlyMap<string, number> {
   return atoms;
 }
 
-const known = new Set(
-  [
-    [1, POSITIVE],
-    [-1, NEGATIVE],
-  ].flatMap(([sign, list]) =>
-    Object.entries(list as Readonly<Record<number, string>>).flatMap(([size, ions]) =>
-      ions.split(" ").map((ion) => `${keyOf(atomsOf(ion))} ${Number(sign) * Number(size)}`),
+const known = onFirstUse(
+  () =>
+    new Set(
+      [
+        [1, POSITIVE],
+        [-1, NEGATIVE],
+      ].flatMap(([sign, list]) =>
+        Object.entries(list as Readonly<Record<number, string>>).flatMap(([size, ions]) =>
+          ions.split(" ").map((ion) => `${keyOf(atomsOf(ion))} ${Number(sign) * Number(size)}`),
+        ),
+      ),
     ),
-  ),
 );
 
 // Single nonmetal atoms; halide ions carry one charge, and two or three of their atoms none.
@@ -59,7 +63,7 @@ export function isKnownIon(atoms: ReadonlyMap<string, number>, charge: number): 
     if (symbol === "H" && charge === 1) return true;
     return isMetal(symbol) ? (usualStates(symbol)?.includes(charge) ?? false) : ANIONS[symbol] === charge;
   }
-  return known.has(`${keyOf(atoms)} ${charge}`);
+  return known().has(`${keyOf(atoms)} ${charge}`);
 }
 
 /**

@@ -8,7 +8,7 @@ import { es2016Realm } from "../functions/es2016/es2016Realm";
 import { inTurn, printed } from "./inTurn";
 
 // Size of the built functions.js and the time to evaluate it cold, in a fresh context each time, against parsing it only: as a host of
-// today does, whose own built-ins stand, and as one of ECMAScript 2016 does, where the polyfills take their place. The three take turns.
+// today does, whose own built-ins stand, and as one of ECMAScript 2016 does, where those of laterBuiltIns take their place. The three take turns.
 const BUNDLE = path.join(__dirname, "../../dist/addin/functions.js");
 const ROUNDS = 31;
 const WARM_UP_ROUNDS = 3;
@@ -16,7 +16,7 @@ const KILO = 1000;
 
 const source = readFileSync(BUNDLE, "utf8");
 console.log(
-  `functions.js: ${(source.length / KILO).toFixed(1)} kB, ${(gzipSync(source).length / KILO).toFixed(1)} kB gzipped (aim: under 42; bound in the tests: 46)`,
+  `functions.js: ${(source.length / KILO).toFixed(1)} kB, ${(gzipSync(source).length / KILO).toFixed(1)} kB gzipped; tests/functions/builtFunctions.test.ts holds its bound`,
 );
 
 let registered = 0;

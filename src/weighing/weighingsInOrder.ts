@@ -1,8 +1,6 @@
 import { gainedOnHeating, lighterThanVessel } from "../problems/weighingProblems";
 import { roundingSlack } from "./roundingSlack";
 
-type Weighing = readonly [name: string, grams: number];
-
 /**
  * Holds the order that heating forces on three weighings of one vessel: the loaded vessel is heaviest, then the
  * vessel with what is left, then the vessel itself.
@@ -11,14 +9,11 @@ type Weighing = readonly [name: string, grams: number];
  */
 export function weighingsInOrder(weighings: Readonly<Record<string, number>>): void {
   // Keys, not entries: an engine keeps the keys of a record, and making its entries takes three times as long as all the rest.
-  const [vessel, loaded, heated] = Object.keys(weighings).map((name): Weighing => [name, weighings[name] as number]) as [
-    Weighing,
-    Weighing,
-    Weighing,
-  ];
-  if (loaded[1] - vessel[1] <= roundingSlack) throw lighterThanVessel(loaded, vessel);
-  if (heated[1] > loaded[1]) throw gainedOnHeating(heated, loaded);
-  if (heated[1] < vessel[1]) throw lighterThanVessel(heated, vessel);
+  const [vessel, loaded, heated] = Object.keys(weighings) as [string, string, string];
+  const [empty, before, after] = [weighings[vessel] as number, weighings[loaded] as number, weighings[heated] as number];
+  if (before - empty <= roundingSlack) throw lighterThanVessel([loaded, before], [vessel, empty]);
+  if (after > before) throw gainedOnHeating([heated, after], [loaded, before]);
+  if (after < empty) throw lighterThanVessel([heated, after], [vessel, empty]);
 }
 
 /**

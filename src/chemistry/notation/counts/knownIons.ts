@@ -25,12 +25,14 @@ const keyOf = (atoms: ReadonlyMap<string, number>): string =>
     .sort()
     .join(" ");
 
-const PART = /\(([^()]*)\)(\d*)|([A-Z][a-z]?)(\d*)/g;
+const PARTS = /\(([^()]*)\)(\d*)|([A-Z][a-z]?)(\d*)/g;
+// For one of them: without /g it keeps no place from one text to the next.
+const PART = new RegExp(PARTS.source);
 
 function atomsOf(ion: string): ReadonlyMap<string, number> {
   const atoms = new Map<string, number>();
-  for (const part of ion.match(PART) ?? []) {
-    const [, group, groups, symbol, count] = new RegExp(PART.source).exec(part) as RegExpExecArray;
+  for (const part of ion.match(PARTS) ?? []) {
+    const [, group, groups, symbol, count] = PART.exec(part) as RegExpExecArray;
     if (symbol !== undefined) atoms.set(symbol, (atoms.get(symbol) ?? 0) + Number(count === "" ? 1 : count));
     else if (group !== undefined)
       for (const [inner, number] of atomsOf(group)) atoms.set(inner, (atoms.get(inner) ?? 0) + number * Number(groups === "" ? 1 : groups));

@@ -37,3 +37,15 @@ function codeOf(problem: ArgumentProblem): ErrorCode {
 /** A computed value as it may leave: NaN and infinity never do, since inside a spill the host would show them as 0. */
 export const leaving = (value: Shown): Answer =>
   typeof value === "number" && !Number.isFinite(value) ? new CellProblem("#VALUE!", INTERNAL_ERROR) : value;
+
+/** A table of them. Loops: for rows of a few cells, mapping takes several times as long. */
+export function leavingTable(table: readonly (readonly Shown[])[]): Answer[][] {
+  const answers = new Array<Answer[]>(table.length);
+  for (let row = 0; row < table.length; row++) {
+    const shown = table[row] as readonly Shown[];
+    const line = new Array<Answer>(shown.length);
+    for (let column = 0; column < shown.length; column++) line[column] = leaving(shown[column] as Shown);
+    answers[row] = line;
+  }
+  return answers;
+}

@@ -1,10 +1,11 @@
-import type { RangeFunction } from "../functions/cellFunction";
+import type { ValueFunction } from "../functions/cellFunction";
+import { BLANK, type CellValue } from "../inputs/CellValue";
 import type { CellInput } from "../inputs/Input";
 import { shapesDoNotFit } from "../problems/inputProblems";
-import { leaving, problemOf, type Answer } from "./CellProblem";
-import type { GivenInput } from "./GivenInput";
-import { ROWS_OF_A_SHEET, type Grid } from "./Grid";
-import { cellFor, readInputs } from "./readInputs";
+import type { Answer } from "./CellProblem";
+import type { NamedCell } from "./functionInputs";
+import { cellFor, gridOf, ROWS_OF_A_SHEET, type Grid } from "./Grid";
+import { answerToRow } from "./oneRow";
 
 /**
  * A function of single cells over whole ranges: one answer for each row and column. Arguments of one cell, one row or
@@ -12,54 +13,57 @@ import { cellFor, readInputs } from "./readInputs";
  * its own problem and the rest stand.
  * @throws InputProblem when two ranges have different sizes
  */
-export function overRanges(definition: RangeFunction, given: readonly GivenInput[]): Answer[][] {
-  if (given.every(isOneCell)) return [[answerAt(definition, given, 0, 0)]];
+export function overRanges(definition: ValueFunction, inputs: readonly NamedCell[], raw: readonly unknown[]): Answer[][] {
+  const given = inputs.map(({ name, input }, index) => ({ name, input, grid: gridOf(raw[index]) }));
   const { rows, columns } = commonShape(given);
   const awaited = given.flatMap(requiredRange);
   const answers = new Array<Answer[]>(rows);
+  const cells = new Array<CellValue>(given.length);
   for (let row = 0; row < rows; row++) {
     // Of its full length from the start: an array that grows keeps room for sixteen more, in every row of a long column.
     const line = new Array<Answer>(columns);
-    for (let column = 0; column < columns; column++) line[column] = isUnfilled(awaited, row, column) ? "" : answerAt(definition, given, row, column);
+    for (let column = 0; column < columns; column++) {
+      for (let index = 0; index < given.length; index++) {
+        const grid = given[index]?.grid;
+        cells[index] = grid === undefined ? BLANK : cellFor(grid, row, column);
+      }
+      line[column] = isUnfilled(awaited, cells) ? "" : answerToRow(definition, inputs, cells);
+    }
     answers[row] = line;
   }
   return answers;
 }
 
-const isOneCell = ({ grid }: GivenInput): boolean => grid === undefined || (grid.rows === 1 && grid.columns === 1);
-
-function answerAt(definition: RangeFunction, given: readonly GivenInput[], row: number, column: number): Answer {
-  try {
-    return leaving(definition.compute(readInputs(given, row, column)));
-  } catch (thrown) {
-    return problemOf(thrown);
-  }
+interface GivenCells extends NamedCell {
+  /** Undefined where the argument was left out. */
+  readonly grid: Grid | undefined;
 }
 
-interface AwaitedRange {
+interface AwaitedCell {
   readonly input: CellInput<unknown>;
-  readonly grid: Grid;
+  /** Its place in a row. */
+  readonly index: number;
 }
 
 /** A required argument that is a range. */
-const requiredRange = ({ input, grid }: GivenInput): AwaitedRange[] =>
-  input.shape === "cell" && !input.optional && grid !== undefined && (grid.rows > 1 || grid.columns > 1) ? [{ input, grid }] : [];
+const requiredRange = ({ input, grid }: GivenCells, index: number): AwaitedCell[] =>
+  !input.optional && grid !== undefined && (grid.rows > 1 || grid.columns > 1) ? [{ input, index }] : [];
 
 /**
  * True where nothing has been entered in a row yet: one required cell at least is blank, and the others are blank or 0,
  * which is how hosts hand blank cells over to inputs for which 0 is a real value.
  */
-function isUnfilled(awaited: readonly AwaitedRange[], row: number, column: number): boolean {
+function isUnfilled(awaited: readonly AwaitedCell[], cells: readonly CellValue[]): boolean {
   let blanks = 0;
-  for (const { input, grid } of awaited) {
-    const value = cellFor(grid, row, column);
+  for (const { input, index } of awaited) {
+    const value = cells[index] as CellValue;
     if (input.isBlank(value)) blanks++;
     else if (value !== 0) return false;
   }
   return blanks > 0;
 }
 
-function commonShape(given: readonly GivenInput[]): { rows: number; columns: number } {
+function commonShape(given: readonly GivenCells[]): { rows: number; columns: number } {
   const ranges = given.flatMap(({ name, grid }) => (grid === undefined ? [] : [{ argument: name, grid, rows: grid.rows, columns: grid.columns }]));
   const widest = (side: "rows" | "columns"): number => Math.max(1, ...ranges.map((range) => range[side]));
   const shape = { rows: widest("rows"), columns: widest("columns") };

@@ -1,4 +1,5 @@
 import { noAtomicWeight } from "../problems/formulaProblems";
+import { elementNames } from "./elementNames";
 import { isotopicMasses } from "./isotopicMasses";
 import { standardAtomicWeights, type StandardAtomicWeight } from "./standardAtomicWeights";
 
@@ -11,7 +12,6 @@ export const EDITION = "CIAAW 2021";
  */
 const workingValue = ({ standard, abridged }: StandardAtomicWeight): string => (standard.startsWith("[") ? abridged : standard);
 
-const names = new Map(standardAtomicWeights.map(({ symbol, name }) => [symbol, name]));
 const weights = new Map([
   ...isotopicMasses,
   ...standardAtomicWeights
@@ -25,6 +25,6 @@ const weights = new Map([
  */
 export function atomicWeight(symbol: string, argument = "formula"): number {
   const weight = weights.get(symbol);
-  if (weight === undefined) throw noAtomicWeight(argument, symbol, names.get(symbol));
+  if (weight === undefined) throw noAtomicWeight(argument, symbol, elementNames().get(symbol));
   return weight;
 }

@@ -1,5 +1,6 @@
 import { elementOf } from "./elementOf";
 import { isMetal } from "./isMetal";
+import { onFirstUse } from "./onFirstUse";
 
 // The oxidation states that weighed compounds usually hold, lowest first. Source: tables of common oxidation states in
 // general chemistry texts, from memory. What is not listed can hold any.
@@ -35,9 +36,9 @@ const LISTED: readonly (readonly [states: readonly number[], symbols: string])[]
   [[-1, 1, 3, 5, 7], "Cl Br I"],
 ];
 
-const states = new Map(LISTED.flatMap(([list, symbols]) => symbols.split(" ").map((symbol) => [symbol, list] as const)));
+const states = onFirstUse(() => new Map(LISTED.flatMap(([list, symbols]) => symbols.split(" ").map((symbol) => [symbol, list] as const))));
 
-export const usualStates = (symbol: string): readonly number[] | undefined => states.get(elementOf(symbol));
+export const usualStates = (symbol: string): readonly number[] | undefined => states().get(elementOf(symbol));
 
 /** How far the oxidation states of a formula's atoms can add up; at its ends also carbon bound to carbon and the peroxides. */
 export interface StateSum {
@@ -69,7 +70,7 @@ export function rangeOf(symbol: string, among: ReadonlyMap<string, number>): rea
   const element = elementOf(symbol);
   if (element === "H") return [canBeHydride(among) ? -1 : 1, 1];
   if (element === "N" && !among.has("O")) return [-3, among.has("C") ? 0 : -3];
-  const list = states.get(element);
+  const list = states().get(element);
   return list === undefined ? [-Infinity, Infinity] : [list[0] as number, list.at(-1) as number];
 }
 

@@ -93,8 +93,5 @@ const catalogued = <I extends Inputs>(
 
 /** True where ranges are taken row by row: one value out, and no input that is a column in itself. */
 export function takesRanges(definition: CellFunction): definition is RangeFunction {
-  if (definition.gives !== "value") return false;
-  // Asked at every call: a list of the inputs, made anew each time, would cost more than reading them.
-  for (const name in definition.inputs) if (definition.inputs[name]?.shape !== "cell") return false;
-  return true;
+  return definition.gives === "value" && Object.keys(definition.inputs).every((name) => definition.inputs[name]?.shape === "cell");
 }

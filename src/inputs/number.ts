@@ -1,3 +1,4 @@
+import type { ArgumentProblem } from "../problems/ArgumentProblem";
 import { blankInput, notA, numberAsText, outOfBounds, type Place } from "../problems/inputProblems";
 import { PassedError } from "../problems/PassedError";
 import { BLANK, CellError, type CellValue } from "./CellValue";
@@ -71,14 +72,18 @@ const LOOKS_LIKE_A_NUMBER = /^[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?$/;
  * @throws InputProblem for a blank cell, text, and a number that breaks the rule
  */
 export function readNumber(value: CellValue, place: Place, rule: NumberRule): number {
-  if (value instanceof CellError) throw new PassedError(value.code, place.argument, place.row);
-  if (value === BLANK || isBlankNumber(value, rule)) throw blankInput(place, rule.advice, rule.zeroIsBlank);
-  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value.trim())) throw numberAsText(place, value);
-  if (typeof value !== "number") throw notA(place, value, rule.called, rule.advice);
+  if (typeof value !== "number" || (value === 0 && rule.zeroIsBlank)) throw noNumber(value, place, rule);
   const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
   if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);
   // A 0 that a subtraction has left with a minus sign is a 0.
   return value + 0;
+}
+
+function noNumber(value: CellValue, place: Place, rule: NumberRule): ArgumentProblem {
+  if (value instanceof CellError) return new PassedError(value.code, place.argument, place.row);
+  if (value === BLANK || isBlankNumber(value, rule)) return blankInput(place, rule.advice, rule.zeroIsBlank);
+  if (typeof value === "string" && LOOKS_LIKE_A_NUMBER.test(value.trim())) return numberAsText(place, value);
+  return notA(place, value, rule.called, rule.advice);
 }
 
 const beyondSense = (value: number): string | undefined => (Math.abs(value) > LARGEST ? `beyond ${LARGEST} either way` : undefined);

@@ -16,7 +16,7 @@ const KILO = 1000;
 
 const source = readFileSync(BUNDLE, "utf8");
 console.log(
-  `functions.js: ${(source.length / KILO).toFixed(1)} kB, ${(gzipSync(source).length / KILO).toFixed(1)} kB gzipped (aim: under 42; bound in the tests: 46)`,
+  `functions.js: ${(source.length / KILO).toFixed(1)} kB, ${(gzipSync(source).length / KILO).toFixed(1)} kB gzipped; tests/functions/builtFunctions.test.ts holds its bound`,
 );
 
 let registered = 0;

@@ -62,16 +62,11 @@ const STRICTEST: Kind = { share: true };
 export function attack(definition: CellFunction, kinds: Readonly<Record<string, Kind>>): Outcome {
   const failures: string[] = [];
   const needed = new Set<string>();
-  // Empty text stands for an input that an example leaves out.
-  const examples = definition.examples.map(({ cell }) => literalArguments(cell).map((given) => (given === "" ? null : given)));
   Object.entries(definition.inputs).forEach(([argument, input], index) => {
     const kind = kindOf(input);
     const rule = kinds[kind] ?? STRICTEST;
-    const example = examples.find((given) => (given[index] ?? null) !== null) ?? examples[0] ?? [];
     for (const hostile of hostileTo(input, rule)) {
-      const raw = Object.keys(definition.inputs).map((_, place) =>
-        place === index ? spoilt(input, example, index, hostile) : (example[place] ?? null),
-      );
+      const raw = withHostile(definition, index, hostile);
       const answer = callCellFunction(definition, raw);
       const call = `${definition.name}(${argument}: ${hostile})`;
       const defect = defectIn(answer);
@@ -83,6 +78,18 @@ export function attack(definition: CellFunction, kinds: Readonly<Record<string, 
   });
   return { failures, needed };
 }
+
+/** The arguments of a call with one hostile value in this input, all else as in the example that gives the input. */
+function withHostile({ examples, inputs }: CellFunction, index: number, hostile: Hostile): unknown[] {
+  // Empty text stands for an input that an example leaves out.
+  const given = examples.map(({ cell }) => literalArguments(cell).map((value) => (value === "" ? null : value)));
+  const example = given.find((one) => (one[index] ?? null) !== null) ?? given[0] ?? [];
+  return Object.values(inputs).map((input, place) => (place === index ? spoilt(input, example, index, hostile) : (example[place] ?? null)));
+}
+
+/** The arguments of one such call for each hostile value there is. */
+export const hostileArguments = (definition: CellFunction, index: number): unknown[][] =>
+  (Object.keys(HOSTILE) as Hostile[]).map((hostile) => withHostile(definition, index, hostile));
 
 /** What to do where the answer is right after all. */
 export const allowance = (kind: string): string => `if "${kind}" takes it, give the reason in KINDS of tests/functions/hostile.test.ts`;

@@ -1,4 +1,5 @@
 import { isMetal } from "../../isMetal";
+import { onFirstUse } from "../../onFirstUse";
 import { usualStates } from "../../usualStates";
 import type { AtomsInText } from "../Reading";
 
@@ -24,12 +25,14 @@ const keyOf = (atoms: ReadonlyMap<string, number>): string =>
     .sort()
     .join(" ");
 
-const PART = /\(([^()]*)\)(\d*)|([A-Z][a-z]?)(\d*)/g;
+const PARTS = /\(([^()]*)\)(\d*)|([A-Z][a-z]?)(\d*)/g;
+// For one of them: without /g it keeps no place from one text to the next.
+const PART = new RegExp(PARTS.source);
 
 function atomsOf(ion: string): ReadonlyMap<string, number> {
   const atoms = new Map<string, number>();
-  for (const part of ion.match(PART) ?? []) {
-    const [, group, groups, symbol, count] = new RegExp(PART.source).exec(part) as RegExpExecArray;
+  for (const part of ion.match(PARTS) ?? []) {
+    const [, group, groups, symbol, count] = PART.exec(part) as RegExpExecArray;
     if (symbol !== undefined) atoms.set(symbol, (atoms.get(symbol) ?? 0) + Number(count === "" ? 1 : count));
     else if (group !== undefined)
       for (const [inner, number] of atomsOf(group)) atoms.set(inner, (atoms.get(inner) ?? 0) + number * Number(groups === "" ? 1 : groups));
@@ -37,15 +40,18 @@ function atomsOf(ion: string): ReadonlyMap<string, number> {
   return atoms;
 }
 
-const known = new Set(
-  [
-    [1, POSITIVE],
-    [-1, NEGATIVE],
-  ].flatMap(([sign, list]) =>
-    Object.entries(list as Readonly<Record<number, string>>).flatMap(([size, ions]) =>
-      ions.split(" ").map((ion) => `${keyOf(atomsOf(ion))} ${Number(sign) * Number(size)}`),
+const known = onFirstUse(
+  () =>
+    new Set(
+      [
+        [1, POSITIVE],
+        [-1, NEGATIVE],
+      ].flatMap(([sign, list]) =>
+        Object.entries(list as Readonly<Record<number, string>>).flatMap(([size, ions]) =>
+          ions.split(" ").map((ion) => `${keyOf(atomsOf(ion))} ${Number(sign) * Number(size)}`),
+        ),
+      ),
     ),
-  ),
 );
 
 // Single nonmetal atoms; halide ions carry one charge, and two or three of their atoms none.
@@ -59,7 +65,7 @@ export function isKnownIon(atoms: ReadonlyMap<string, number>, charge: number): 
     if (symbol === "H" && charge === 1) return true;
     return isMetal(symbol) ? (usualStates(symbol)?.includes(charge) ?? false) : ANIONS[symbol] === charge;
   }
-  return known.has(`${keyOf(atoms)} ${charge}`);
+  return known().has(`${keyOf(atoms)} ${charge}`);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { standardAtomicWeights } from "../../standardAtomicWeights";
+import { onFirstUse } from "../../onFirstUse";
 import { massNumbersOf } from "../nuclides";
 
 const [CAPITAL_A, CAPITAL_Z, SMALL_A, SMALL_Z] = [0x41, 0x5a, 0x61, 0x7a];
@@ -22,17 +23,20 @@ standardAtomicWeights.forEach(({ symbol, standard }, index) => {
 /** The index of the element of a capital letter and a small one, 0 for no second letter; NONE where there is none with a weight. */
 export const indexOfLetters = (first: number, second: number): number => bySlot[slot(first, second)] as number;
 
-const lightest = new Uint8Array(standardAtomicWeights.length).fill(NONE);
-const heaviest = new Uint8Array(standardAtomicWeights.length);
-standardAtomicWeights.forEach(({ symbol }, index) => {
-  // H1 to H3 are counts everywhere.
-  if (symbol === "H") return;
-  const known = massNumbersOf(symbol);
-  if (known.length === 0) return;
-  heaviest[index] = Math.max(...known);
-  lightest[index] = Math.min(...known);
+/** The lightest and the heaviest mass number of each element, in two places side by side. */
+const massNumberBounds = onFirstUse(() => {
+  const bounds = new Uint8Array(2 * standardAtomicWeights.length).fill(NONE);
+  standardAtomicWeights.forEach(({ symbol }, index) => {
+    // H1 to H3 are counts everywhere.
+    const known = symbol === "H" ? [] : massNumbersOf(symbol);
+    if (known.length > 0) bounds.set([Math.min(...known), Math.max(...known)], 2 * index);
+    else bounds[2 * index + 1] = 0;
+  });
+  return bounds;
 });
 
 /** True for a number between the lightest and the heaviest nuclide of an element that the reader knows. */
-export const canBeMassNumber = (number: number, index: number): boolean =>
-  number >= (lightest[index] as number) && number <= (heaviest[index] as number);
+export function canBeMassNumber(number: number, index: number): boolean {
+  const bounds = massNumberBounds();
+  return number >= (bounds[2 * index] as number) && number <= (bounds[2 * index + 1] as number);
+}

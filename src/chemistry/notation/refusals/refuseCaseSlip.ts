@@ -1,10 +1,8 @@
 import { caseSlip } from "../../../problems/formulaProblems";
 import { isMetal } from "../../isMetal";
-import { standardAtomicWeights } from "../../standardAtomicWeights";
+import { elementNames } from "../../elementNames";
 import { canBalance, stateSum } from "../../usualStates";
 import type { AtomsInText, Reading } from "../Reading";
-
-const names = new Map(standardAtomicWeights.map(({ symbol, name }) => [symbol, name]));
 
 interface Pair {
   /** The metals that may stand beside it where two capitals are meant; alloys hold others. Left out where only it alone is a slip. */
@@ -70,7 +68,7 @@ export function refuseCaseSlip(reading: Reading, totals: ReadonlyMap<string, num
 }
 
 function namesOf(symbol: string): readonly [metal: string, first: string, second: string] {
-  const nameOf = (name: string): string => names.get(name) as string;
+  const nameOf = (name: string): string => elementNames().get(name) as string;
   return [nameOf(symbol), nameOf(symbol.charAt(0)), nameOf(symbol.charAt(1).toUpperCase())];
 }
 

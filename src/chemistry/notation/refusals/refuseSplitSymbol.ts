@@ -1,9 +1,7 @@
 import { capitalsMixedUp } from "../../../problems/formulaProblems";
-import { standardAtomicWeights } from "../../standardAtomicWeights";
+import { elementNames } from "../../elementNames";
 import { canBalance } from "../../usualStates";
 import type { Reading } from "../Reading";
-
-const names = new Map(standardAtomicWeights.map(({ symbol, name }) => [symbol, name]));
 
 // Two capitals that are also one metal. CI, CU, SI and TI are refused wherever they stand, in refuseTypingSlip.ts.
 const METALS = new Set("Co Ni Sn Pb Bi In Cs Sc Nb Hf Os Yb Cd Nd Pd Pt Tb Dy Sb Th Ho".split(" "));
@@ -57,4 +55,4 @@ function take(atoms: Map<string, number>, symbol: string, count: number): void {
   else atoms.delete(symbol);
 }
 
-const nameOf = (symbol: string): string => names.get(symbol) ?? (symbol === "D" ? "deuterium" : "tritium");
+const nameOf = (symbol: string): string => elementNames().get(symbol) ?? (symbol === "D" ? "deuterium" : "tritium");

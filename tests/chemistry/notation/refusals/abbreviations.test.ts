@@ -2,7 +2,7 @@ import { molarMass } from "../../../../src/chemistry/molarMass";
 import { abbreviations } from "../../../../src/chemistry/notation/refusals/words/abbreviations";
 import { parseFormula } from "../../../../src/chemistry/parseFormula";
 
-test.each([...abbreviations])("the formula to type for %s, %s, reads, and the abbreviation does not", (abbreviation, formula) => {
+test.each([...abbreviations()])("the formula to type for %s, %s, reads, and the abbreviation does not", (abbreviation, formula) => {
   expect(molarMass(parseFormula(formula))).toBeGreaterThan(0);
   expect(() => parseFormula(abbreviation)).toThrow(new Error(`formula: "${abbreviation}" is an abbreviation. Type the formula: ${formula}.`));
 });
@@ -40,7 +40,7 @@ test.each([
   ["PFOS", 500.13],
   ["HOBT", 135.12],
 ])("%s has the molar mass that catalogues print, %d g/mol", (abbreviation, printed) => {
-  expect(Math.abs(molarMass(parseFormula(abbreviations.get(abbreviation) ?? "")) - printed)).toBeLessThan(0.03);
+  expect(Math.abs(molarMass(parseFormula(abbreviations().get(abbreviation) ?? "")) - printed)).toBeLessThan(0.03);
 });
 
 // A saline, a fertiliser of two salts, a method, a family of compounds, a gel, one phosphate fertiliser with its gypsum, and a nickelate.

@@ -1,3 +1,5 @@
+import { onFirstUse } from "../../../onFirstUse";
+
 // What laboratories and trades call their compounds for short, with the formula to type; of a polymer its repeat unit. Formulas from memory.
 // None that more people use for a mixture, a method or another compound: PBS is a saline before it is a plastic, CAN a fertiliser of two salts.
 const WITH_FORMULA = [
@@ -34,14 +36,17 @@ const WITH_FORMULA = [
 ].join(" ");
 
 /** The formula to type for an abbreviation, by the abbreviation in capitals. */
-export const abbreviations: ReadonlyMap<string, string> = new Map(
-  WITH_FORMULA.replace(/,$/, "")
-    .split(", ")
-    .map((entry) => entry.split(" ") as [string, string]),
+export const abbreviations = onFirstUse(
+  (): ReadonlyMap<string, string> =>
+    new Map(
+      WITH_FORMULA.replace(/,$/, "")
+        .split(", ")
+        .map((entry) => entry.split(" ") as [string, string]),
+    ),
 );
 
 // Abbreviations that stand for no single formula, told where a number behind them (BOD5, UV254) makes them look like one.
 const WITHOUT_FORMULA =
   "BOD COD TOC TIC DOC POC PIC VOC SVOC NVOC VOS VSS TSS TDS SOC SOP POP POPS PCB PCBS CFC HFC PFC HCFC HFO UV UVC UVB VIS PID FID ICP HPLC DSC CVD PVD STP NTP " +
   "STD NPK NOS CNT NIST DIN ISO BSI TDP TPD TPH BTU HHV PPB PPT PPTV PPTH USP DNB HDO DOI CIP CIF FOB PO QC SOB SOIC SUB TPO TBD TBC";
-export const withoutFormula: ReadonlySet<string> = new Set(WITHOUT_FORMULA.split(" "));
+export const withoutFormula = onFirstUse((): ReadonlySet<string> => new Set(WITHOUT_FORMULA.split(" ")));

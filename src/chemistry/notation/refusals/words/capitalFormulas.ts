@@ -1,3 +1,5 @@
+import { onFirstUse } from "../../../onFirstUse";
+
 // Compounds and groups that are written in capitals alone, without a count. Every other text of two or more capitals that can be spelled in
 // symbols (WOOD, TBD, PVC) is far more often a word or an abbreviation: no rule of composition tells CHIP from HNCO.
 const WRITTEN_IN_CAPITALS = [
@@ -15,7 +17,7 @@ const WRITTEN_IN_CAPITALS = [
   "FH FK FI IK HK INO CINO CHNO CKN CKNO CKNS CIN CFN CHKO FHO HIO HKO HKS FKO IKO CDN DKO DHO HNOS BHO FNOS CHFO CHIO",
 ].join(" ");
 
-export const capitalFormulas: ReadonlySet<string> = new Set(WRITTEN_IN_CAPITALS.split(" "));
+export const capitalFormulas = onFirstUse((): ReadonlySet<string> => new Set(WRITTEN_IN_CAPITALS.split(" ")));
 
 // The words and abbreviations among them that people also type into cells.
 export const alsoWords: ReadonlySet<string> = new Set(["NO", "HI", "IF", "BP", "VC", "UN", "WC", "NCS"]);

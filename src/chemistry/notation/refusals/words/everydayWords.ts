@@ -1,3 +1,5 @@
+import { onFirstUse } from "../../../onFirstUse";
+
 // Words that can be spelled in symbols of one letter, as stand on bags, vessels and sheets: told apart where a number follows (POT3, BIN12),
 // since without one any such text is refused.
 const WORDS =
@@ -13,7 +15,7 @@ const WORDS =
   "BOS BOSS CHIN CHINO CHINS CHIS CHOCO CISCO COCCO COHO CONVO DISCO FINO FINOS HINS HIPPO HIS HOBO HOS INNS INS IOS KINOS KNOP KOS OBO OPPO OPS PHONO PINKO PINOS PISCO " +
   "PSYCHO SHO SOHO STUCCO SUSHI TOCO UNO VINO VIVO WHICH WHO WHOSO WINCH WINO WITCH";
 
-export const everydayWords: ReadonlySet<string> = new Set(WORDS.split(" "));
+export const everydayWords = onFirstUse((): ReadonlySet<string> => new Set(WORDS.split(" ")));
 
 // What programs write where a number is missing, and what spells symbols with a small letter. NaN would be sodium and nitrogen.
 export const missingNumbers: ReadonlySet<string> = new Set(["NaN", "NaT", "NAN"]);

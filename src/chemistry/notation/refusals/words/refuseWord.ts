@@ -49,9 +49,9 @@ function isWord(text: string, small: number, lastSymbol: string): boolean {
   if (stem === "" || stem.length > LONGEST_WORD) return false;
   if (missingNumbers.has(text)) return true;
   if (small > 0) return digits === "" && PLURALS.includes(lastSymbol) && !NO_PLURALS.includes(stem) && /^[A-Z]+s$/.test(stem);
-  if (digits === "") return !capitalFormulas.has(stem);
+  if (digits === "") return !capitalFormulas().has(stem);
   if (stem.length < SHORTEST_LABEL) return stem === "UV";
-  if (everydayWords.has(stem) || abbreviations.has(stem) || withoutFormula.has(stem)) return true;
+  if (everydayWords().has(stem) || abbreviations().has(stem) || withoutFormula().has(stem)) return true;
   if (ENDS_OF_CHAINS.test(text)) return false;
   if (stem.length >= LONG || (stem.length > SHORTEST_LABEL && DEUTERIUM_OR_TRITIUM.test(stem))) return !stem.startsWith("C") || !isInHillOrder(stem);
   return !GROUPS.test(text) && !isInHillOrder(stem);
@@ -77,12 +77,12 @@ function wordProblem(reading: Reading, text: string): InputProblem {
   }
   const singular = text.replace(/s$/, "");
   if (missingNumbers.has(text)) return aMissingNumber(spot);
-  const formula = abbreviations.get(singular);
+  const formula = abbreviations().get(singular);
   return formula === undefined ? wordInCapitals(spot, `(${text.charAt(0)})${text.slice(1)}`) : abbreviationOf(spot, formula);
 }
 
 /** The problem with a text that could not be read and is a known abbreviation, in whatever capitals; undefined for any other. */
 export function abbreviationProblem(argument: string, text: string): InputProblem | undefined {
-  const formula = abbreviations.get(text.trim().toUpperCase());
+  const formula = abbreviations().get(text.trim().toUpperCase());
   return formula === undefined ? undefined : abbreviationOf({ argument, text, index: 0 }, formula);
 }

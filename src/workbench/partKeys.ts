@@ -22,14 +22,18 @@ export interface PartKeys {
  * its cells, so this is the way out of it. Escape in bar or pane goes back to the part one came from, and from there to the grid.
  */
 export function partKeys({ engine, bar, pane }: PartsOfPage): PartKeys {
-  let lastInBar: HTMLElement | undefined;
+  const last: { bar?: HTMLElement; pane?: HTMLElement } = {};
   let before: Part = "grid";
-  bar.addEventListener("focusin", ({ target }) => (lastInBar = target as HTMLElement));
+  bar.addEventListener("focusin", ({ target }) => (last.bar = target as HTMLElement));
 
   const enter: Readonly<Record<Part, () => void>> = {
-    bar: () => (lastInBar !== undefined && isVisible(lastInBar) ? lastInBar : firstButton(bar))?.focus(),
+    bar: () => (visible(last.bar) ?? firstButton(bar))?.focus(),
     grid: () => focusCells(engine),
-    pane: () => enterFrame(pane),
+    pane: () => {
+      pane.scrollIntoView({ block: "nearest" });
+      pane.contentWindow?.focus();
+      (visible(last.pane) ?? pane.contentDocument?.querySelector<HTMLElement>('[role="tab"][aria-selected="true"]'))?.focus();
+    },
   };
   const go = (from: Part, to: Part): void => {
     if (from === "grid") enterEdit(engine);
@@ -58,15 +62,16 @@ export function partKeys({ engine, bar, pane }: PartsOfPage): PartKeys {
   bar.addEventListener("keydown", (event) => onEscape(event, "bar"));
   return {
     listenInPane: () => {
+      pane.contentWindow?.addEventListener("focusin", ({ target }) => (last.pane = target as HTMLElement));
       pane.contentWindow?.addEventListener("keydown", (event) => onF6(event, "pane"), { capture: true });
       pane.contentWindow?.addEventListener("keydown", (event) => onEscape(event, "pane"));
     },
   };
 }
 
-const isVisible = (one: HTMLElement): boolean => one.isConnected && one.getClientRects().length > 0;
+const visible = (one: HTMLElement | undefined): HTMLElement | undefined => (one?.isConnected && one.getClientRects().length > 0 ? one : undefined);
 
-const firstButton = (bar: HTMLElement): HTMLElement | undefined => [...bar.querySelectorAll("button")].find(isVisible);
+const firstButton = (bar: HTMLElement): HTMLElement | undefined => [...bar.querySelectorAll("button")].find(visible);
 
 const isAsking = (): boolean => document.querySelector("dialog[open]") !== null;
 
@@ -74,14 +79,4 @@ const isAsking = (): boolean => document.querySelector("dialog[open]") !== null;
 function clearsSearch(target: EventTarget | null): boolean {
   const { localName, type, value } = target as HTMLInputElement;
   return localName === "input" && type === "search" && value !== "";
-}
-
-/** A frame's document keeps what had the keys in it; the first time that is nothing, and the tab in view gets them. */
-function enterFrame(frame: HTMLIFrameElement): void {
-  const inside = frame.contentDocument;
-  frame.scrollIntoView({ block: "nearest" });
-  frame.contentWindow?.focus();
-  const had = inside?.activeElement as HTMLElement | null | undefined;
-  if (had && had !== inside?.body && isVisible(had)) had.focus();
-  else inside?.querySelector<HTMLElement>('[role="tab"][aria-selected="true"]')?.focus();
 }

@@ -1,25 +1,31 @@
-/**
- * What the engine's controls are called to a screen reader, by where they stand in its page; the engine leaves them nameless.
- * The first editor writes into the formula line, the other one into the selected cell.
- */
+/** What the engine's controls are called to a screen reader, by where they stand in its page; the engine leaves them nameless. */
 const NAMES: readonly (readonly [selector: string, name: string])[] = [
-  ['[data-u-comp="editor"][id$="FORMULA_BAR"]', "Formula line"],
-  ['[data-u-comp="editor"]:not([id$="FORMULA_BAR"])', "Selected cell. F6 leaves the grid."],
+  ['[data-u-comp="editor"]', "Selected cell. F6 leaves the grid."],
+  ['[data-u-comp="editor"][id$="FORMULA_BAR"]', "Formula line. F6 leaves the grid."],
   ['[data-u-comp="defined-name"] input', "Go to cell"],
-  ['button[data-u-comp="sheet-bar-append-button"]:not([aria-haspopup] > *)', "Add a sheet"],
-  ['[aria-haspopup] > button[data-u-comp="sheet-bar-append-button"]', "All sheets"],
+  ['[data-u-comp="defined-name"] [data-slot="popover-trigger"]', "Names"],
   ['[data-u-comp="formula-bar"] button', "More or fewer lines"],
+  ["footer button", "Add a sheet"],
+  ["footer [aria-haspopup] > button", "All sheets"],
+  ["footer button:has(.univer-rotate-180)", "Earlier sheets"],
+  ["footer button:has(.univer-rotate-180) + button", "Later sheets"],
 ];
 
-/**
- * Names the controls that the engine draws in the container, now and whenever it draws anew, and takes its canvases out of the
- * order of the Tab key, in which they come before everything else in the page and do nothing.
- */
+const ROLES: readonly (readonly [selector: string, role: string])[] = [
+  ['[data-u-comp="editor"]', "textbox"],
+  ['[data-slot="popover-trigger"]', "button"],
+];
+
+/** Makes the controls that the engine draws in the container known to screen readers and open to the Tab key, now and whenever it draws anew. */
 export function nameControls(container: HTMLElement): void {
+  const each = <E extends HTMLElement>(selector: string, change: (one: E) => void): void => container.querySelectorAll<E>(selector).forEach(change);
   const name = (): void => {
-    for (const [selector, words] of NAMES) for (const found of container.querySelectorAll(selector)) found.setAttribute("aria-label", words);
-    for (const editor of container.querySelectorAll('[data-u-comp="editor"]')) editor.setAttribute("role", "textbox");
-    for (const canvas of container.querySelectorAll<HTMLElement>("canvas[tabindex]")) canvas.tabIndex = -1;
+    for (const [selector, words] of NAMES) each(selector, (one) => one.setAttribute("aria-label", words));
+    for (const [selector, role] of ROLES) each(selector, (one) => one.setAttribute("role", role));
+    // Canvases with a place of their own in the order of the Tab key would come before everything else in the page, and do nothing.
+    each("canvas[tabindex]", (one) => (one.tabIndex = -1));
+    // By this mark the engine hands the focus on to the cells, so that Tab would never come to the sheets' tabs behind these buttons.
+    each("footer button[data-u-comp]", (one) => one.removeAttribute("data-u-comp"));
   };
   // The engine draws with a library that keeps what it did not write itself.
   new MutationObserver(name).observe(container, { childList: true, subtree: true });

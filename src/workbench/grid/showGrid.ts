@@ -6,6 +6,7 @@ import dataValidationWords from "@univerjs/preset-sheets-data-validation/locales
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { GridPreset } from "../../workbook/grid/openGrid";
 import { isCalculatingPart } from "./calculatingParts";
+import { focusCells } from "./cellEditing";
 import { nameControls } from "./nameControls";
 
 /**
@@ -13,7 +14,8 @@ import { nameControls } from "./nameControls";
  * calculating parts, of which the engine must have all.
  * @returns when the cells can be seen and used
  */
-export async function showGrid({ univer, injector }: GridEngine, container: HTMLElement): Promise<void> {
+export async function showGrid(engine: GridEngine, container: HTMLElement): Promise<void> {
+  const { univer, injector } = engine;
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(coreWords, dataValidationWords) });
   const presets: readonly GridPreset[] = [
     UniverSheetsCorePreset({
@@ -30,7 +32,7 @@ export async function showGrid({ univer, injector }: GridEngine, container: HTML
     if (!isCalculatingPart(plugin.pluginName)) univer.registerPlugin(plugin, settings as never);
   }
   followColourScheme(injector.get(ThemeService));
-  nameControls(container);
+  nameControls(container, () => focusCells(engine));
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
 }
 

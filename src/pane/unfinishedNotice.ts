@@ -2,6 +2,7 @@ import { askBeforeRemoving, leftUnfinished, unfinishedGone, unfinishedRemoved } 
 import type { UnfinishedSheet, Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
 import { Messages, TASK_FAILED } from "./Messages";
+import { replaceKeepingFocus } from "./replaceKeepingFocus";
 
 const MILLISECONDS_BETWEEN_LOOKS = 5000;
 // A workbook that has not answered for two minutes is looked at again when the pane opens next.
@@ -15,7 +16,7 @@ const MILLISECONDS_UNTIL_OLDER = 60_000;
 export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLElement {
   const messages = new Messages();
   const list = element("div");
-  const notice = element("section", { class: "unfinished", "aria-label": "Unfinished sheets" }, list, messages.region);
+  const notice = element("section", { class: "unfinished", tabindex: "-1", "aria-label": "Unfinished sheets" }, list, messages.region);
   notice.hidden = true;
   let looking = false;
   let later: ReturnType<typeof setTimeout> | undefined;
@@ -32,6 +33,7 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
         return askBeforeRemoving(sheet.name);
       }
       block.remove();
+      (list.querySelector("button") ?? notice).focus();
       return removal === "removed" ? unfinishedRemoved(sheet.name) : unfinishedGone(sheet.name);
     };
     const remove = button(`Remove "${sheet.name}"`, "secondary", () => void messages.report(remove, removed));
@@ -46,7 +48,7 @@ export function unfinishedNotice(workbook: Workbook, region: HTMLElement): HTMLE
       try {
         const sheets = await workbook.unfinishedSheets();
         const offers = sheets.filter(({ mayBeUnderWay }) => !mayBeUnderWay).map(offer);
-        list.replaceChildren(...offers);
+        replaceKeepingFocus(list, offers);
         // What was said of a sheet just removed stays in view.
         if (offers.length > 0) notice.hidden = false;
         looking = false;

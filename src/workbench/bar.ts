@@ -1,9 +1,9 @@
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { WorkbookProblem } from "../workbook/Workbook";
+import { enterEdit } from "./grid/cellEditing";
 import { typedContent } from "./typedContent";
 import type { SavedContent } from "./unsaved/SavedContent";
-import { DeviceInputEventType, IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 
 interface BarElements {
   readonly openFile: HTMLButtonElement;
@@ -133,15 +133,5 @@ function askToReplace(dialog: HTMLDialogElement, fileName: string): Promise<Answ
   dialog.showModal();
   return new Promise((resolve) => {
     dialog.onclose = () => resolve(ANSWERS.find((answer) => answer === dialog.returnValue) ?? "keep");
-  });
-}
-
-/** Enters what is being typed into a cell, as a click elsewhere would, and leaves the selection where it is. */
-function enterEdit({ api, book, injector }: GridEngine): void {
-  if (!injector.get(IEditorBridgeService).isVisible().visible) return;
-  api.syncExecuteCommand(SetCellEditVisibleOperation.id, {
-    eventType: DeviceInputEventType.PointerDown,
-    visible: false,
-    unitId: book.getId(),
   });
 }

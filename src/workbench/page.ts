@@ -49,12 +49,13 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine): Promise<void> {
-  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }] = await Promise.all([
+  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }] = await Promise.all([
     import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
     import(/* webpackChunkName: "grid" */ "./bar"),
     import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
     import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
     import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
+    import(/* webpackChunkName: "grid" */ "./partKeys"),
   ]);
   const pane = byId<HTMLIFrameElement>("pane");
   await showGrid(engine, byId("grid"));
@@ -69,9 +70,14 @@ async function drawn(engine: GridEngine): Promise<void> {
     ...{ dialog: byId("unsaved"), notice: byId("notice"), notShown: byId("not-shown") },
   });
   saveKeys(window, save);
+  const parts = partKeys({ engine, bar: byId("bar"), pane });
   // Keys pressed in a frame never reach the page around it.
-  pane.onload = () => pane.contentWindow && saveKeys(pane.contentWindow, save);
+  pane.onload = () => {
+    if (pane.contentWindow) saveKeys(pane.contentWindow, save);
+    parts.listenInPane();
+  };
   paneButton(byId("show-pane"), pane);
+  aboutButton(byId("show-about"));
   pane.src = "pane.html";
   void guardUnsaved({ ...ofBar, engine, saved, state: byId("kept"), offer: byId("offer") });
   // Tried again when it is needed.
@@ -86,6 +92,11 @@ function paneButton(button: HTMLButtonElement, pane: HTMLElement): void {
     pane.hidden = !pane.hidden;
     button.setAttribute("aria-expanded", String(!pane.hidden));
   };
+}
+
+/** The button that says on a small screen what the page is; the style sheet shows the text by the button's state, or always. */
+function aboutButton(button: HTMLButtonElement): void {
+  button.onclick = () => button.setAttribute("aria-expanded", String(button.getAttribute("aria-expanded") === "false"));
 }
 
 /** Runs a script of this page's own origin. Rejects when it cannot be fetched. */

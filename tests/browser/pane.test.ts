@@ -164,6 +164,32 @@ describe("the pane by keyboard alone", () => {
   });
 });
 
+describe("the focus in This cell", () => {
+  const focused = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.textContent);
+  const explainedAnew = async (cell: string): Promise<void> => {
+    await page.evaluate(() => document.querySelector(".explanation h2")?.setAttribute("data-before", ""));
+    await select("Kiln 3", cell);
+    await panel("cell").locator("h2:not([data-before])", { hasText: cell }).waitFor();
+  };
+
+  test("stays where it is while the cell is explained anew, and goes to the tab panel when another cell has no such place", async () => {
+    await tab("cell").click();
+    await explainedAnew("B15");
+    await page.locator(".more summary").press("Enter");
+    await explainedAnew("B15");
+    expect(await focused()).toBe("More on these inputs");
+    expect(await page.locator("details.more").getAttribute("open")).toBe("");
+    await explainedAnew("B22");
+    expect(await focused()).toBe("panel-cell");
+  });
+
+  test("is taken from nothing else", async () => {
+    await tab("cell").click();
+    await explainedAnew("B15");
+    expect(await focused()).toBe("tab-cell");
+  });
+});
+
 describe("the Run sheet tab", () => {
   test("inserts the sheet that the form asks for and says its name", async () => {
     await page.getByLabel("Drying, charring and ashing").check();
@@ -518,6 +544,7 @@ describe("the Share tab", () => {
     await notice.getByText('The sheet "Unfinished copy of Drying 3" was begun and never finished').waitFor();
     await notice.getByRole("button", { name: 'Remove "Unfinished copy of Drying 3"' }).click();
     await notice.getByText('"Unfinished copy of Drying 3" is removed.').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Unfinished sheets");
     expect(await notice.getByRole("button").count()).toBe(0);
     expect(await page.evaluate(() => window.workbook.unfinished)).toEqual([]);
   });

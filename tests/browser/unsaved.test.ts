@@ -3,6 +3,7 @@ import path from "node:path";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { LocalWorkbook } from "./localWorkbook";
+import { focused } from "./seenOnPage";
 
 jest.setTimeout(60_000);
 
@@ -110,9 +111,11 @@ test("a copy is removed for good only when that is said twice, and saving as a f
   await offer(local.page)
     .getByText(/cannot be brought back once it is removed/)
     .waitFor();
+  expect(await local.page.evaluate(focused)).toBe("Keep the copy");
   await offer(local.page).getByRole("button", { name: "Keep the copy" }).click();
   await offer(local.page).getByRole("button", { name: "Throw the copy away" }).click();
   await offer(local.page).getByRole("button", { name: "Remove it for good" }).click();
+  await local.page.waitForFunction(() => document.activeElement?.matches('[data-u-comp="editor"]'));
   await local.type("J3", "to be saved");
   await keptNow();
   await Promise.all([local.page.waitForEvent("download"), local.page.getByRole("button", { name: "Save .xlsx" }).click()]);

@@ -1,8 +1,8 @@
 import { emphasisStyles, sheetStyles } from "../../src/workbook/sheetStyles";
+import { contrast, LEAST_FOR_TEXT } from "./contrast";
 
 const WHITE = "#FFFFFF";
-// WCAG 2.2: 1.4.3 for text, 1.4.11 for lines that carry meaning.
-const LEAST_FOR_TEXT = 4.5;
+// WCAG 2.2, 1.4.11: lines that carry meaning.
 const LEAST_FOR_LINES = 3;
 
 const BOXES = ["input", "runBox", "runBoxStart", "runBoxMore", "runBoxEnd"] as const;
@@ -38,16 +38,3 @@ describe("sheetStyles", () => {
     },
   );
 });
-
-/** Contrast ratio of two colours, 1 to 21 (WCAG 2.2, definitions of contrast ratio and relative luminance). */
-function contrast(one: string, other: string): number {
-  const [darker = 0, lighter = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
-  return (lighter + 0.05) / (darker + 0.05);
-}
-
-function luminance(colour: string): number {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => linear(parseInt(colour.slice(at, at + 2), 16) / 255));
-  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
-}
-
-const linear = (channel: number): number => (channel <= 0.04045 ? channel / 12.92 : ((channel + 0.055) / 1.055) ** 2.4);

@@ -4,6 +4,7 @@ import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { callArticle } from "./callArticle";
 import { element, typedFormula } from "../element";
 import { Messages } from "../Messages";
+import { replaceKeepingFocus } from "../replaceKeepingFocus";
 import { settled } from "../settled";
 import type { Tab } from "../tabs";
 
@@ -23,11 +24,11 @@ export function thisCellTab(workbook: Workbook): Tab {
       told = undefined;
       const explanation = await (look === undefined ? explainCell(workbook) : explainLook(workbook, look));
       if (!isLatest()) return;
-      page.replaceChildren(...explanationParts(explanation));
+      replaceKeepingFocus(page, explanationParts(explanation));
       messages.tell(explanationSummary(explanation));
     } catch (problem) {
       if (!isLatest()) return;
-      page.replaceChildren();
+      replaceKeepingFocus(page, []);
       messages.complain(problem);
     }
   });

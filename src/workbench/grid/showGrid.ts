@@ -1,4 +1,4 @@
-import { LifecycleService, LifecycleStages, LocaleService, LocaleType, mergeLocales } from "@univerjs/core";
+import { LifecycleService, LifecycleStages, LocaleService, LocaleType, mergeLocales, ThemeService } from "@univerjs/core";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
@@ -6,13 +6,16 @@ import dataValidationWords from "@univerjs/preset-sheets-data-validation/locales
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { GridPreset } from "../../workbook/grid/openGrid";
 import { isCalculatingPart } from "./calculatingParts";
+import { focusCells } from "./cellEditing";
+import { nameControls } from "./nameControls";
 
 /**
  * Draws an engine that already calculates into the container: cells, a formula line and sheet tabs, no toolbar. Fetched after the
  * calculating parts, of which the engine must have all.
  * @returns when the cells can be seen and used
  */
-export async function showGrid({ univer, injector }: GridEngine, container: HTMLElement): Promise<void> {
+export async function showGrid(engine: GridEngine, container: HTMLElement): Promise<void> {
+  const { univer, injector } = engine;
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(coreWords, dataValidationWords) });
   const presets: readonly GridPreset[] = [
     UniverSheetsCorePreset({
@@ -28,5 +31,14 @@ export async function showGrid({ univer, injector }: GridEngine, container: HTML
     const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];
     if (!isCalculatingPart(plugin.pluginName)) univer.registerPlugin(plugin, settings as never);
   }
+  followColourScheme(injector.get(ThemeService));
+  nameControls(container, () => focusCells(engine));
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+}
+
+/** Dark where the page is: the engine draws every colour of a sheet, its own or a cell's, turned about in lightness. */
+function followColourScheme(theme: ThemeService): void {
+  const dark = window.matchMedia("(prefers-color-scheme: dark)");
+  dark.addEventListener("change", () => theme.setDarkMode(dark.matches));
+  theme.setDarkMode(dark.matches);
 }

@@ -2,6 +2,7 @@ import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/GridSheet";
 import type { Bar } from "../bar";
+import { focusCells } from "../grid/cellEditing";
 import type { CopyKeeper } from "./keepCopy";
 import type { KeptCopies, KeptCopy } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";
@@ -17,20 +18,21 @@ interface Offer extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
 
 /** Offers what earlier windows left unsaved, one after the other, the latest first. Nothing is opened or removed without being asked for. */
 export async function offerCopies(offer: Offer): Promise<void> {
-  for (const copy of await offer.copies.leftBehind()) if ((await answered(offer, copy)) === "stop") return;
+  const copies = await offer.copies.leftBehind();
+  const ask = asker(offer.root);
+  for (const copy of copies) if ((await answered(offer, ask, copy)) === "stop") break;
+  // What was pressed last is gone.
+  if (copies.length > 0) focusCells(offer.engine);
 }
 
-async function answered(offer: Offer, copy: KeptCopy): Promise<"next" | "stop"> {
+async function answered(offer: Offer, ask: Ask, copy: KeptCopy): Promise<"next" | "stop"> {
   const when = whenOf(copy.at);
   const sheets = copy.sheets.map(({ name }) => name);
   for (;;) {
-    const answer = await ask(offer.root, copyOffered(when, sheets), ["Open the copy", "Not now", "Throw the copy away"]);
+    const answer = await ask(copyOffered(when, sheets), ["Open the copy", "Not now", "Throw the copy away"]);
     if (answer === "Not now") return "next";
     if (answer === "Open the copy" && (await opened(offer, copy, when))) return "stop";
-    if (
-      answer === "Throw the copy away" &&
-      (await ask(offer.root, copyGoes(when), ["Keep the copy", "Remove it for good"])) === "Remove it for good"
-    ) {
+    if (answer === "Throw the copy away" && (await ask(copyGoes(when), ["Keep the copy", "Remove it for good"])) === "Remove it for good") {
       await offer.copies.remove(copy.id);
       return "next";
     }
@@ -54,24 +56,32 @@ async function opened({ engine, saved, copies, keeper, say, listNotShown, mayRep
 }
 
 /** Shows the text with the buttons and gives the one that was chosen. */
-function ask(root: HTMLElement, text: string, answers: readonly string[]): Promise<string> {
-  const about = document.createElement("p");
-  about.textContent = text;
-  return new Promise((resolve) => {
-    const buttons = answers.map((answer) => {
-      const button = document.createElement("button");
-      button.type = "button";
-      button.textContent = answer;
-      button.onclick = () => {
-        root.hidden = true;
-        root.replaceChildren();
-        resolve(answer);
-      };
-      return button;
+type Ask = (text: string, answers: readonly string[]) => Promise<string>;
+
+/** Asks in `root`, one question after the other. The first takes the focus from nobody; those that follow an answer have it. */
+function asker(root: HTMLElement): Ask {
+  let isAnswering = false;
+  return (text, answers) => {
+    const about = document.createElement("p");
+    about.textContent = text;
+    return new Promise((resolve) => {
+      const buttons = answers.map((answer) => {
+        const button = document.createElement("button");
+        button.type = "button";
+        button.textContent = answer;
+        button.onclick = () => {
+          root.hidden = true;
+          root.replaceChildren();
+          isAnswering = true;
+          resolve(answer);
+        };
+        return button;
+      });
+      root.replaceChildren(about, ...buttons);
+      root.hidden = false;
+      if (isAnswering) buttons[0]?.focus();
     });
-    root.replaceChildren(about, ...buttons);
-    root.hidden = false;
-  });
+  };
 }
 
 const whenOf = (at: number): string => new Date(at).toLocaleString("en-GB", { dateStyle: "long", timeStyle: "short" });

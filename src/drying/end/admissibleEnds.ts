@@ -28,17 +28,19 @@ const NORMAL_ONE_SIDED = 1.959964;
  * (Venzon and Moolgavkar, Appl. Stat. 37 (1988) 87, from memory).
  * @param fit the steady curve through points, to deviations in g
  * @param waterAtFirst water that the whole run began with, by that curve, g
+ * @param tailIsSeen true where the weighings show a slower tail, which then may be a large one
  */
 export function admissibleEnds(
   points: readonly DryingPoint[],
   deviations: readonly number[],
   fit: FallingRateFit,
   waterAtFirst: number,
+  tailIsSeen = false,
 ): AdmissibleEnds {
   const tolerated = Math.max(NORMAL_ONE_SIDED ** 2, (studentTQuantile(BEYOND, fit.degrees) ** 2 * fit.sumOfSquares) / fit.degrees);
   let least = fit.sumOfSquares;
   let leastSlowing = fit.sumOfSquares;
-  const walks = departures(waterAtFirst / fit.water).map((path) => {
+  const walks = departures(waterAtFirst / fit.water, tailIsSeen).map((path) => {
     const ends = walked(path, points, deviations, fit, (squares) => squares > least + tolerated);
     for (const { squares } of ends) {
       least = Math.min(least, squares);

@@ -51,11 +51,18 @@ const turnedDown =
     return [left, -passed * left];
   };
 
+/** How much of a run's water may leave more slowly, and at which shares of the rate. */
+interface Tails {
+  readonly most: number;
+  readonly paces: readonly number[];
+  readonly sharesOfMost: readonly number[];
+}
+
 // How far real drying is taken to stray from one rate: the exponents of published Page curves of plant matter lie mostly
 // between 0.7 and 1.2 (domain knowledge, no single source); the slower part, its pace and the oven are choices of this program.
-const MOST_SLOW_WATER = 0.15;
-const PACES = [1 / 2, 1 / 3, 1 / 5, 1 / 10];
-const SHARES_OF_MOST = [0.03, 0.1, 0.25, 0.5, 1];
+const UNSEEN_TAILS: Tails = { most: 0.2, paces: [1 / 2, 1 / 3, 1 / 5, 1 / 10], sharesOfMost: [0.02, 0.08, 0.25, 0.5, 1] };
+// A tail that the weighings show may as well be a large or a very slow one.
+const SEEN_TAILS: Tails = { most: 0.3, paces: [1 / 2, 1 / 3, 1 / 5, 1 / 10, 1 / 15], sharesOfMost: [0.01, 0.03, 0.1, 0.25, 0.5, 1] };
 const SLOWING_EXPONENTS = [0.9, 0.75, 0.65];
 const QUICKENING_EXPONENTS = [1.1, 1.2, 1.35];
 const OVEN_FALLS = [0.15, 0.3, 0.5];
@@ -72,12 +79,14 @@ export interface DecayPath {
 /**
  * The ways in which drying may depart from one steady rate, each from nearly steady to as far as is reckoned with.
  * @param waterOver water at the run's beginning over that at the first point: a slow part that was small then is a larger share of it
+ * @param tailIsSeen true where the weighings show a slower tail
  */
-export function departures(waterOver: number): readonly DecayPath[] {
-  const most = Math.min(1, MOST_SLOW_WATER * waterOver);
-  const shares = [0, ...SHARES_OF_MOST.map((share) => share * most)];
+export function departures(waterOver: number, tailIsSeen = false): readonly DecayPath[] {
+  const tails = tailIsSeen ? SEEN_TAILS : UNSEEN_TAILS;
+  const most = Math.min(1, tails.most * waterOver);
+  const shares = [0, ...tails.sharesOfMost.map((share) => share * most)];
   return [
-    ...PACES.map((pace) => ({ slower: true, steps: shares, decayAt: (share: number) => withTail(share, pace) })),
+    ...tails.paces.map((pace) => ({ slower: true, steps: shares, decayAt: (share: number) => withTail(share, pace) })),
     { slower: true, steps: [1, ...SLOWING_EXPONENTS], decayAt: page },
     { slower: true, steps: [0, ...OVEN_FALLS], decayAt: coolingOven },
     { slower: true, steps: [0, ...OVEN_FALLS], decayAt: turnedDown },

@@ -39,7 +39,9 @@ export function statedEnd({ points, fit, strays }: Carried, deviations: readonly
   const last = points.at(-1) as DryingPoint;
   const final = Math.min(fit.final, last.grams);
   const curveUncertainty = endUncertainty(fit, [1, 0, 0]);
-  const ends = admissibleEnds(points, deviations, fit, first - final);
+  const unseen = admissibleEnds(points, deviations, fit, first - final);
+  const tailIsSeen = showsSlowing(unseen, fit, balance);
+  const ends = tailIsSeen ? admissibleEnds(points, deviations, fit, first - final, true) : unseen;
   const later = scattersTooMuch({ ...fit, sumOfSquares: ends.least }, balance) ? laterEnds(points, deviations) : ends;
   const lowest = Math.max(0, Math.min(ends.lowest, later.lowest, final));
   const highest = Math.min(Math.max(ends.highest, later.highest), last.grams + readingBound(fit, balance));
@@ -54,6 +56,6 @@ export function statedEnd({ points, fit, strays }: Carried, deviations: readonly
     uncertainty: widenedBy(allowance, curveUncertainty),
     allowance,
     lowest,
-    slowerTail: quickerAtFirst || showsSlowing(ends, fit, balance),
+    slowerTail: quickerAtFirst || tailIsSeen,
   };
 }

@@ -45,9 +45,16 @@ test("every decay's slope is that to the logarithm of the rate, by central diffe
   }
 });
 
-test("the slow part may be fifteen hundredths of all the water, a larger share of what is left at a later first point, never more than all", () => {
+test("the slow part may be a fifth of all the water, a larger share of what is left at a later first point, never more than all", () => {
   const most = (waterOver: number): number => departures(waterOver)[0]?.steps.at(-1) as number;
-  expect([1, 2, 6, 7].map(most)).toEqual([0.15, 0.3, expect.closeTo(0.9, 12), 1]);
+  expect([1, 2, 5, 7].map(most)).toEqual([0.2, 0.4, 1, 1]);
+});
+
+test("a tail that is seen may be three tenths of all the water and leave at a fifteenth of the rate", () => {
+  const last = departures(1, true)[4];
+  expect(last?.steps.at(-1)).toBe(0.3);
+  expect(last?.decayAt(1)(15, 1)[0]).toBeCloseTo(Math.exp(-1), 12);
+  expect(departures(1)[4]?.steps.at(-1)).not.toBe(0.3);
 });
 
 test.each([5, 8, 12])(

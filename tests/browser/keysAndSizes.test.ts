@@ -129,7 +129,7 @@ describe("Tab", () => {
     async (name) => {
       await local.goTo("B24");
       await showTab(name);
-      await pane.locator("[role=tabpanel]:not([hidden]) h2").first().waitFor();
+      await pane.locator("[role=tabpanel]:not([hidden]) h2:visible").first().waitFor();
       await pane.evaluate(() => {
         for (const closed of document.querySelectorAll<HTMLDetailsElement>("[role=tabpanel]:not([hidden]) details")) closed.open = true;
         document.addEventListener("focusin", ({ target }) => {

@@ -6,7 +6,8 @@ const FOCUSABLE = "a[href], button, input, select, textarea, summary, [tabindex]
  */
 export function replaceKeepingFocus(root: HTMLElement, parts: readonly Node[]): void {
   const had = document.activeElement;
-  if (had === null || !root.contains(had)) {
+  // A page in a frame remembers its active element while somebody types into the cells: to focus it would take the keys from there.
+  if (had === null || !root.contains(had) || !document.hasFocus()) {
     root.replaceChildren(...parts);
     return;
   }

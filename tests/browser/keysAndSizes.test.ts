@@ -89,6 +89,17 @@ describe("F6", () => {
     await press("F6");
     expect(await local.page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle)).toBe("solid");
   });
+
+  test("leaves the keys to the cells while the pane, where one was before, explains another cell", async () => {
+    await showTab("This cell");
+    await local.goTo("B23");
+    await pane.locator(".more summary").first().click();
+    await local.goTo("C14");
+    await pane.getByRole("heading", { name: /^C14/ }).waitFor();
+    expect(await local.page.evaluate(focused)).toBe("cells");
+    await local.goTo("J3");
+    await showTab("Run sheet");
+  });
 });
 
 describe("Escape", () => {

@@ -12,7 +12,7 @@ const DAY = "2027-01-15";
 let given: Workbook;
 let back: Workbook;
 beforeAll(async () => {
-  const sheet = await filledRuns["charring run of two samples with its composition"]?.();
+  const sheet = await filledRuns["charring run of three samples with its composition, one on a tared balance"]?.();
   if (sheet === undefined) throw new Error("no such run");
   await shareAsValues(sheet.workbook, sheet.name, DAY);
   given = new Workbook();
@@ -48,8 +48,15 @@ test.each(SHEETS)("every text of %s comes back, texts that look like formulas am
   expect(after).toEqual(before);
 });
 
-test.each(SHEETS)("every value of %s comes back, those of our own functions as they were saved", (name) => {
+/** LibreOffice calculates formulas over arrays whatever the file says, and knows none of our functions. */
+const isOursOverArrays = ({ value, formula }: Cell): boolean =>
+  (value as { shareType?: string } | null)?.shareType === "array" && formula.includes("RETORT_");
+
+test.each(SHEETS)("every value of %s comes back, those of our own functions as they were saved where they are not over arrays", (name) => {
+  const overArrays = new Set(Object.keys(told(sheetsCalled(name)[0], (cell) => (isOursOverArrays(cell) ? true : undefined))));
+  expect(overArrays.size).toBeLessThan(10);
   const results = (cell: Cell): unknown => {
+    if (overArrays.has(cell.address)) return undefined;
     const held = cell.formula ? cell.result : cell.value;
     return typeof held === "number" ? Number(held.toPrecision(12)) : undefined;
   };

@@ -6,14 +6,19 @@ import { inputsOf, type Named } from "./functionInputs";
 import { gridOf, isLeftOut, type Grid } from "./Grid";
 
 /** One input of a function together with the argument given for it. */
-export interface GivenInput extends Named<Input<unknown>> {
+export interface Given<I> extends Named<I> {
   /** Undefined where the argument was left out. */
   readonly grid: Grid | undefined;
 }
 
+export type GivenInput = Given<Input<unknown>>;
+
+/** Each input with its raw argument as a grid. */
+export const withGrids = <I>(inputs: readonly Named<I>[], raw: readonly unknown[]): readonly Given<I>[] =>
+  inputs.map(({ name, input }, index) => ({ name, input, grid: gridOf(raw[index]) }));
+
 /** The inputs of a function with its raw arguments. */
-export const givenInputs = (definition: CellFunction, raw: readonly unknown[]): readonly GivenInput[] =>
-  inputsOf(definition).every.map(({ name, input }, index) => ({ name, input, grid: gridOf(raw[index]) }));
+export const givenInputs = (definition: CellFunction, raw: readonly unknown[]): readonly GivenInput[] => withGrids(inputsOf(definition).every, raw);
 
 /**
  * What comes after a function's inputs must be nothing, or the host's invocation object.

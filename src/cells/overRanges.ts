@@ -4,7 +4,8 @@ import type { CellInput } from "../inputs/Input";
 import { shapesDoNotFit } from "../problems/inputProblems";
 import type { Answer } from "./CellProblem";
 import type { NamedCell } from "./functionInputs";
-import { cellFor, gridOf, ROWS_OF_A_SHEET, type Grid } from "./Grid";
+import { withGrids, type Given } from "./GivenInput";
+import { cellFor, ROWS_OF_A_SHEET } from "./Grid";
 import { answerToRow } from "./oneRow";
 
 /**
@@ -14,7 +15,7 @@ import { answerToRow } from "./oneRow";
  * @throws InputProblem when two ranges have different sizes
  */
 export function overRanges(definition: ValueFunction, inputs: readonly NamedCell[], raw: readonly unknown[]): Answer[][] {
-  const given = inputs.map(({ name, input }, index) => ({ name, input, grid: gridOf(raw[index]) }));
+  const given = withGrids(inputs, raw);
   const { rows, columns } = commonShape(given);
   const awaited = given.flatMap(requiredRange);
   const answers = new Array<Answer[]>(rows);
@@ -34,10 +35,7 @@ export function overRanges(definition: ValueFunction, inputs: readonly NamedCell
   return answers;
 }
 
-interface GivenCells extends NamedCell {
-  /** Undefined where the argument was left out. */
-  readonly grid: Grid | undefined;
-}
+type GivenCell = Given<CellInput<unknown>>;
 
 interface AwaitedCell {
   readonly input: CellInput<unknown>;
@@ -46,7 +44,7 @@ interface AwaitedCell {
 }
 
 /** A required argument that is a range. */
-const requiredRange = ({ input, grid }: GivenCells, index: number): AwaitedCell[] =>
+const requiredRange = ({ input, grid }: GivenCell, index: number): AwaitedCell[] =>
   !input.optional && grid !== undefined && (grid.rows > 1 || grid.columns > 1) ? [{ input, index }] : [];
 
 /**
@@ -63,7 +61,7 @@ function isUnfilled(awaited: readonly AwaitedCell[], cells: readonly CellValue[]
   return blanks > 0;
 }
 
-function commonShape(given: readonly GivenCells[]): { rows: number; columns: number } {
+function commonShape(given: readonly GivenCell[]): { rows: number; columns: number } {
   const ranges = given.flatMap(({ name, grid }) => (grid === undefined ? [] : [{ argument: name, grid, rows: grid.rows, columns: grid.columns }]));
   const widest = (side: "rows" | "columns"): number => Math.max(1, ...ranges.map((range) => range[side]));
   const shape = { rows: widest("rows"), columns: widest("columns") };

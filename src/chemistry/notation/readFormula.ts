@@ -79,9 +79,10 @@ function refuseSlips(atoms: ReadonlyMap<string, number>, charge: number): void {
   refuseCaseSlip(reading, atoms, charge);
   refuseSplitSymbol(reading, atoms, charge);
   // Co60 alone is an isotope; K20 beside others holds a digit for a letter.
-  if (atoms.size === 1) refuseMassNumber(reading, atoms, charge);
+  const isAlone = atoms.size === 1;
+  if (isAlone) refuseMassNumber(reading, atoms, charge);
   refuseTypingSlip(reading, atoms);
-  refuseMassNumber(reading, atoms, charge);
+  if (!isAlone) refuseMassNumber(reading, atoms, charge);
 }
 
 const LONGEST_ALSO = 3;

@@ -67,6 +67,18 @@ export const typedIntoCopy = "Somebody typed into the copy while it was being ma
 export const changedWhileCopied = (sheet: string): string =>
   `${quoted(sheet)} was changed while it was copied, so no copy was made. Wait until nobody types there, then share again.`;
 
+/** Nothing has been changed then. */
+export const changedMeanwhile = (sheet: string): string =>
+  `${quoted(sheet)} was changed a moment ago, so nothing was done. Finish typing there, then press again.`;
+
+/** Rows hidden by a filter take no part in what is put in. */
+export const sheetFiltered = (sheet: string): string =>
+  `A filter hides rows of ${quoted(sheet)}, so nothing was done. Clear the filter on the Data tab, then press again.`;
+
+/** @param because what went wrong, as a whole sentence @param held what somebody typed, under the name of its cell */
+export const typedNotPutBack = (because: string, held: readonly (readonly [cell: string, typed: string])[]): string =>
+  `${because} Somebody typed meanwhile, and this could not be put back: ${held.map(([cell, typed]) => `${quoted(typed)} in ${cell}`).join(", ")}. Look there, and type it again if it is missing.`;
+
 /** @param because what went wrong, as a whole sentence */
 export const formulaMayStand = (because: string, cell: string): string =>
   `${because} Look at cell ${cell}: the formula may stand there. If something of yours stood there a moment before, undo brings it back.`;

@@ -1,3 +1,4 @@
+import type { Grown, SheetGrowth } from "./SheetGrowth";
 import type { SheetPlan } from "./SheetPlan";
 
 export interface CellAddress {
@@ -176,6 +177,13 @@ export interface Workbook {
    * beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
    */
   copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade>;
+
+  /**
+   * Puts rows into a sheet made from a plan and sets anew what hangs on them; what was typed stays and moves with its rows. Rejects,
+   * before anything is changed, where something else stands there than was read, or the sheet is protected or filtered. What breaks
+   * off half-way leaves every typed cell, and `begun` where it stood.
+   */
+  growSheet(sheet: string, growth: SheetGrowth): Promise<Grown>;
 
   /** Sheets that addSheet or copyWithValues began and could not take away, still marked as such. */
   unfinishedSheets(): Promise<readonly UnfinishedSheet[]>;

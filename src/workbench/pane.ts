@@ -38,6 +38,7 @@ function inThisFrame(workbook: Workbook): Workbook {
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
     copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
+    growSheet: (sheet, growth) => here(workbook.growSheet(sheet, growth)),
     unfinishedSheets: () => here(workbook.unfinishedSheets()),
     removeUnfinished: (sheet, asked) => here(workbook.removeUnfinished(sheet, asked)),
   };

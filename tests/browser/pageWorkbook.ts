@@ -27,6 +27,7 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     addSheet: (plan) => call(page, "addSheet", plan),
     copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
+    growSheet: (sheet, growth) => call(page, "growSheet", sheet, growth),
     unfinishedSheets: () => call(page, "unfinishedSheets"),
     removeUnfinished: (sheet, asked) => call(page, "removeUnfinished", sheet, asked),
     onSelection: (listener) => watch(page, `told${++watches}`, listener),

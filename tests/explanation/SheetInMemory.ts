@@ -1,5 +1,6 @@
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import { readTwice } from "../../src/workbook/readTwice";
+import { cellAfter, type Grown, type SheetGrowth } from "../../src/workbook/SheetGrowth";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import {
   WorkbookProblem,
@@ -106,6 +107,16 @@ export class SheetInMemory implements Workbook {
     }
     await this.addSheet(beside);
     return { copy: name, beside: beside.name, touched: this.touched };
+  };
+
+  growSheet = async (sheet: string, { steps, written, begun, ended }: SheetGrowth): Promise<Grown> => {
+    const moved = Object.entries(this.sheet(sheet)).map(([cell, held]): [string, WrittenCell] => [cellAfter(cell, steps), held]);
+    const puts = [begun, ...written, ended].flatMap((one) => one ?? []);
+    this.sheets[sheet] = Object.fromEntries([
+      ...moved,
+      ...puts.map(({ cell, content, formula }): [string, WrittenCell] => [cell, formula === undefined ? (content ?? null) : { formula }]),
+    ]);
+    return { kept: [] };
   };
 
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => this.unfinished;

@@ -1,6 +1,7 @@
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
 import { readTwice } from "../../src/workbook/readTwice";
+import type { Grown } from "../../src/workbook/SheetGrowth";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import type {
   Calculation,
@@ -85,6 +86,7 @@ export class MemoryWorkbook implements Workbook {
   select = async (): Promise<void> => undefined;
   onSelection = async (): Promise<() => Promise<void>> => async () => undefined;
   read = async (sheet: string): Promise<RangeReading> => this.readUsed(sheet);
+  growSheet = async (): Promise<Grown> => ({ kept: [] });
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
   removeUnfinished = async (): Promise<Removal> => "gone";
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);

@@ -180,7 +180,10 @@ function inOrder(options: CheckedOptions, before: number): { order: readonly Blo
   const fitting = Math.max(1, blocksOnPageOne(before, measuredBench, measured("cautions", options)));
   const count = options.cautionsAfter === undefined ? fitting : bench.indexOf(options.cautionsAfter) + 1;
   const others = every.filter((name) => !BENCH.includes(name) && name !== "cautions");
-  return { order: [...bench.slice(0, count), "cautions", ...bench.slice(count), ...others], onPageOne: count + 1 };
+  const order: BlockName[] = [...bench.slice(0, count), "cautions", ...bench.slice(count), ...others];
+  // Rows that came in later may have pushed blocks off page one, the cautions among them.
+  const still = blocksOnPageOne(before, order.map((name) => measured(name, options)), { height: 0 }); // prettier-ignore
+  return { order, onPageOne: Math.min(count + 1, Math.max(1, still)) };
 }
 
 function measured(name: BlockName, options: CheckedOptions): { height: number } {

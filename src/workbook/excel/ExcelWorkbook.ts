@@ -1,5 +1,6 @@
 import { notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
+import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
@@ -19,6 +20,7 @@ import {
 import { addPlannedSheet } from "./addPlannedSheet";
 import { copyWithValues } from "./copyWithValues";
 import { HOST } from "./excelProblem";
+import { growSheet } from "./growing/growSheet";
 import { inExcel } from "./inExcel";
 import { askForCalculation, askForLook } from "./lookAtCell";
 import { readCells, withoutSheet } from "./readCells";
@@ -131,6 +133,10 @@ export class ExcelWorkbook implements Workbook {
 
   copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
     return copyWithValues(sheet, wanted);
+  }
+
+  growSheet(sheet: string, growth: SheetGrowth): Promise<Grown> {
+    return growSheet(sheet, growth);
   }
 
   unfinishedSheets(): Promise<readonly UnfinishedSheet[]> {

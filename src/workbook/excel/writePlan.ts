@@ -1,6 +1,6 @@
 import { rangeOf, type CellArea } from "../cellArea";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
-import type { EntryRule, SheetPlan } from "../SheetPlan";
+import type { EntryRule, PlannedCell, SheetPlan } from "../SheetPlan";
 import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle } from "../sheetStyles";
 import { alikeAreas } from "./alikeAreas";
 import { cellBlocks } from "./cellBlocks";
@@ -25,27 +25,54 @@ export async function writePlan(
   first: readonly WrittenLater[] = [],
 ): Promise<void> {
   plan.columnWidths.forEach((characters, column) => (worksheet.getCell(0, column).format.columnWidth = columnPoints(characters)));
-  for (const { value, area } of alikeAreas(plan.cells, ({ style }) => style)) applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value]);
-  for (const { area } of alikeAreas(plan.cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined))) {
-    const line = worksheet.getRange(rangeOf(area)).format.borders.getItem(Excel.BorderIndex.edgeLeft);
-    Object.assign(line, { style: Excel.BorderLineStyle.continuous, weight: Excel.BorderWeight.medium, color: HEAVY_LINE });
-  }
-  for (const { from, to, height } of plan.rowHeights ?? []) worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height;
-  for (const emphasis of plan.emphasis ?? []) emphasise(worksheet, emphasis);
+  dress(worksheet, plan.cells);
+  setRowHeights(worksheet, plan);
+  setEmphases(worksheet, plan);
   if (plan.gridlines === false) worksheet.showGridlines = false;
   if (plan.print) setPage(worksheet, plan.print);
-  for (const rule of plan.entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
+  setRules(worksheet, plan);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
-  const own = cellBlocks(plan.cells).map(({ area, entries }) => ({ area, write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries) }));
-  const writes = [...first, ...own];
+  const writes = [...first, ...blockWrites(worksheet, plan.cells)];
   const weigh = ({ area }: WrittenLater): number => area.rows * area.columns;
   await inRequests(context, writes, { limit: CELLS_A_REQUEST, weigh }, ({ write }) => write());
   if (writes.length === 0) await context.sync();
   // After the contents: Excel gives a General cell a format of its own when a date or a percentage is written into it.
-  for (const { value, area } of alikeAreas(plan.cells, ({ format }) => format)) {
+  setFormats(worksheet, plan.cells);
+}
+
+/** Puts the planned looks on cells. */
+export function dress(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void {
+  for (const { value, area } of alikeAreas(cells, ({ style }) => style)) applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value]);
+  for (const { area } of alikeAreas(cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined))) {
+    const line = worksheet.getRange(rangeOf(area)).format.borders.getItem(Excel.BorderIndex.edgeLeft);
+    Object.assign(line, { style: Excel.BorderLineStyle.continuous, weight: Excel.BorderWeight.medium, color: HEAVY_LINE });
+  }
+}
+
+export function setRowHeights(worksheet: Excel.Worksheet, { rowHeights = [] }: SheetPlan): void {
+  for (const { from, to, height } of rowHeights) worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height;
+}
+
+export function setEmphases(worksheet: Excel.Worksheet, { emphasis = [] }: SheetPlan): void {
+  for (const one of emphasis) emphasise(worksheet, one);
+}
+
+export function setRules(worksheet: Excel.Worksheet, { entryRules }: SheetPlan): void {
+  for (const rule of entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
+}
+
+export function setFormats(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void {
+  for (const { value, area } of alikeAreas(cells, ({ format }) => format)) {
     worksheet.getRange(rangeOf(area)).numberFormat = Array.from({ length: area.rows }, () => new Array<string>(area.columns).fill(value));
   }
 }
+
+/** Puts contents in; every cell without one keeps what it holds. */
+export const writeContents = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void =>
+  blockWrites(worksheet, cells).forEach(({ write }) => write());
+
+const blockWrites = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] =>
+  cellBlocks(cells).map(({ area, entries }) => ({ area, write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries) }));
 
 /** The width of a column in points, as Excel's format.columnWidth takes it: 8.43 characters are 48 points. */
 export const columnPoints = (characters: number): number => pixelsOf(characters) * POINTS_PER_PIXEL;

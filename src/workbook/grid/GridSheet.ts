@@ -4,11 +4,9 @@ import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../SheetPlan";
 import { namesIn, replaceNames, type GridName } from "./definedNames";
 import type { GridEngine } from "./GridEngine";
-import { dataValidation } from "./entryRules";
+import { addRule, dataValidation } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import { worksheetData } from "./worksheetData";
-
-const ADD_RULE = "sheet.command.addDataValidation";
 
 /** A sheet in the engine's own terms, not yet part of a workbook. */
 export interface GridSheet {
@@ -26,7 +24,7 @@ export const gridSheet = (plan: SheetPlan, name: string): GridSheet => ({
 /** Adds the sheet after the last one. */
 export function insertGridSheet(engine: GridEngine, { name, data, rules }: GridSheet): FWorksheet {
   const sheet = engine.book.insertSheet(name, { index: engine.book.getNumSheets(), sheet: data });
-  for (const rule of rules) engine.api.syncExecuteCommand(ADD_RULE, { unitId: engine.book.getId(), subUnitId: sheet.getSheetId(), rule });
+  for (const rule of rules) addRule(engine, sheet, rule);
   return sheet;
 }
 

@@ -1,9 +1,11 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
+import { cellNotBlank, changedMeanwhile, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
 import { readTwice } from "../readTwice";
+import { checkSheetPlan } from "../checkSheetPlan";
+import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
@@ -21,6 +23,7 @@ import {
   type Workbook,
 } from "../Workbook";
 import type { GridEngine } from "./GridEngine";
+import { growGridSheet } from "./growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
 import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
 import { readCell } from "./readCell";
@@ -117,6 +120,15 @@ export class GridWorkbook implements Workbook {
       if (!holdsTheSame(wanted.read, this.readingOfAll(original))) throw new WorkbookProblem(changedWhileCopied(sheet));
     });
     return { copy: wanted.name, beside: wanted.beside.name, touched: false };
+  }
+
+  async growSheet(sheet: string, growth: SheetGrowth): Promise<Grown> {
+    const found = this.sheetNamed(sheet);
+    checkSheetPlan(growth.plan);
+    await this.engine.settled();
+    if (!holdsTheSame(growth.read, this.readingOfAll(found))) throw new WorkbookProblem(changedMeanwhile(sheet));
+    await growGridSheet(this.engine, found, growth);
+    return { kept: [] };
   }
 
   /** The grid always answers, so nothing is ever left that could not be taken away. */

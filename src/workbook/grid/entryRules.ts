@@ -5,6 +5,7 @@ import {
   DataValidationType,
   type IDataValidationRule,
 } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaNamed } from "../areaNamed";
 import { cellArea } from "../cellArea";
 import type { EntryRule } from "../SheetPlan";
@@ -42,6 +43,12 @@ function allowed(
     formula2: String(allow.atMost),
   };
 }
+
+const ADD_RULE = "sheet.command.addDataValidation";
+
+/** Puts a rule on its cells; it takes the place of any other there. */
+export const addRule = ({ api, book }: GridEngine, sheet: FWorksheet, rule: IDataValidationRule): void =>
+  void api.syncExecuteCommand(ADD_RULE, { unitId: book.getId(), subUnitId: sheet.getSheetId(), rule });
 
 /** What is said beside a cell before something is typed into it; blank where nothing is. The engine itself does not show it. */
 export function entryPrompt(engine: GridEngine, { sheet, cell }: CellAddress): { title: string; text: string } {

@@ -12,7 +12,7 @@ import {
 } from "@univerjs/core";
 import { areaNamed } from "../areaNamed";
 import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
-import type { CellStyle, PlannedCell, SheetPlan } from "../SheetPlan";
+import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle, type Side } from "../sheetStyles";
 import { cellData } from "./cellData";
 
@@ -56,13 +56,14 @@ export function worksheetData(plan: SheetPlan, id: string, name: string): Partia
   };
 }
 
-function dataOf({ content, formula, style, format, heavyLeft }: PlannedCell): ICellData {
+function dataOf(planned: PlannedCell): ICellData {
+  const { content, formula } = planned;
   const held: ICellData = formula === undefined ? cellData(content ?? null) : { f: formula };
-  return { ...held, s: gridStyle(style, format, heavyLeft === true) };
+  return { ...held, s: gridStyle(planned) };
 }
 
 /** A planned look and number format in the engine's own terms. */
-function gridStyle(style: CellStyle | undefined, format: string | undefined, heavyLeft: boolean): IStyleData {
+export function gridStyle({ style, format, heavyLeft }: PlannedCell): IStyleData {
   const look = style === undefined ? undefined : sheetStyles[style];
   const lines = { ...linesOf(look), ...(heavyLeft && { l: { s: BorderStyleTypes.MEDIUM, cl: { rgb: HEAVY_LINE } } }) };
   return {

@@ -1,0 +1,67 @@
+// Sentences about a run sheet that grows with its run.
+/** What a run sheet grows by, as the pane and its messages name it. */
+export const grownBy = {
+  weighIns: { one: "round", many: "rounds" },
+  charFirings: { one: "firing of the char", many: "firings of the char" },
+  ashFirings: { one: "firing of the ash", many: "firings of the ash" },
+  replicates: { one: "sample", many: "samples" },
+} as const;
+type GrownBy = keyof typeof grownBy;
+
+export const noRunSheet = "The selected sheet is no run sheet. Click into the run sheet that is to grow, then press again.";
+
+export const olderRunSheet =
+  "This run sheet was made by an earlier version and does not say what it was made with, so it cannot be grown from here. By hand: insert a copy of the last row above a table's total, or insert a new run sheet and type the weights over.";
+
+/** A growth broke off, and somebody moved rows before it was finished. */
+export const rearrangedWhileGrowing =
+  "This run sheet grew half-way, and then its rows were moved, so it cannot be finished from here. Undo what moved them, then press again; all that was typed stands.";
+
+/** @param missing the heading that was not found @param cell where it should stand; "" where it is the sheet's own record that is changed */
+export const rearrangedRunSheet = (missing: string, cell: string): string =>
+  cell === ""
+    ? `The record of what this run sheet was made with was changed (${missing}…), so it cannot be grown from here. Undo that change, or insert a copy of the last row above a table's total by hand.`
+    : `This run sheet was rearranged: "${missing}" does not stand in ${cell}, so nothing was done. Undo what moved it, or insert a copy of the last row above a table's total by hand.`;
+
+export const mostOnASheet = (by: GrownBy, most: number): string =>
+  `A run sheet holds at most ${most} ${grownBy[by].many}, and this one has them. Insert another run sheet to go on.`;
+
+/** Samples beyond the columns that stand ready would push boxes of other tables aside. */
+export const columnsAreFull = (samples: number): string =>
+  `The columns of this run sheet hold ${samples} samples, and all are in use. Insert a new run sheet for ${samples + 1} samples, or one for the further samples beside this one.`;
+
+export const cellsInTheWay = (cells: readonly string[]): string =>
+  `Nothing was done: ${someCells(cells)} ${cells.length === 1 ? "holds" : "hold"} something of yours where the larger sheet needs room. Move it, then press again.`;
+
+/** @param because what went wrong, as a whole sentence */
+export const growthBrokeOff = (because: string): string =>
+  `${because} The sheet may be half-way larger; all that was typed stands. Press "Mend formulas" to finish it.`;
+
+/** @param cells in which something that was typed does not stand any more */
+export const typedIsElsewhere = (cells: readonly string[]): string =>
+  `What was typed does not stand where it should: look at ${someCells(cells)}. Somebody may have typed there meanwhile; if not, undo brings it back.`;
+
+export const notAllFormulas = (cells: readonly string[]): string =>
+  `The sheet did not take every formula: look at ${someCells(cells)}. Unmerge merged cells there, then press "Mend formulas".`;
+
+/** What was done, in a sentence. */
+export const grew = (by: GrownBy, count: number): string => `Added: ${grownBy[by].one} ${count}. Everything typed stands.`;
+
+export const finishedGrowth = "Finished what had broken off: the sheet is whole. Everything typed stands.";
+
+export const mendedCells = (cells: readonly string[]): string =>
+  cells.length === 0 ? "All calculated cells hold their formulas; nothing had to be mended." : `Mended: ${someCells(cells)}. No box was touched.`;
+
+export const stillTypedOver = (cells: readonly string[]): string =>
+  ` ${someCells(cells)} ${cells.length === 1 ? "holds" : "hold"} something typed over a formula: "Mend formulas" puts the formula back.`;
+
+export const keptTyped = (cells: readonly string[]): string =>
+  ` Somebody typed into ${someCells(cells)} meanwhile; that was kept. "Mend formulas" puts the formula back.`;
+
+const MOST_NAMED = 4;
+
+/** "F14", "F14 and G14", "F14, G14, H14, F15 and 7 more". */
+function someCells(cells: readonly string[]): string {
+  const [named, more] = cells.length > MOST_NAMED + 1 ? [cells.slice(0, MOST_NAMED), `${cells.length - MOST_NAMED} more`] : [cells.slice(0, -1), cells.at(-1) ?? ""];
+  return named.length === 0 ? more : `${named.join(", ")} and ${more}`;
+}

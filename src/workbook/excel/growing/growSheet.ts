@@ -1,0 +1,61 @@
+import { changedMeanwhile, sheetFiltered, workbookProtected } from "../../../problems/workbookProblems";
+import { checkSheetPlan } from "../../checkSheetPlan";
+import { typedCells } from "../../holdsTheSame";
+import type { Grown, SheetGrowth } from "../../SheetGrowth";
+import { WorkbookProblem, type RangeReading } from "../../Workbook";
+import { askForHeld, isAlike, type HeldCells } from "../heldCells";
+import { inExcel } from "../inExcel";
+import { askAndGrow } from "./askAndGrow";
+import { displaced } from "./displaced";
+import { askForChart, askForSeries, type ChartThere } from "./followChart";
+import { askForEmphasis } from "./followEmphasis";
+import { putBack } from "./putBack";
+
+/**
+ * Grows a sheet: a request that asks what stands there and what hangs on it, one for the chart's lines with a last look at the cells,
+ * and one that does everything. What somebody typed in between, over a cell to be written, is put back in one more.
+ */
+export async function growSheet(sheet: string, growth: SheetGrowth): Promise<Grown> {
+  checkSheetPlan(growth.plan);
+  const before = await inExcel((context) => grow(context, sheet, growth), { sheet });
+  const lost = displaced(growth, before);
+  if (lost.length > 0) await putBack(sheet, lost);
+  return { kept: lost.map(({ cell }) => cell) };
+}
+
+async function grow(context: Excel.RequestContext, sheet: string, growth: SheetGrowth): Promise<HeldCells> {
+  const worksheet = context.workbook.worksheets.getItem(sheet);
+  const hanging = await lookAt(context, worksheet, sheet, growth);
+  const before = askAndGrow(worksheet, growth, hanging);
+  await context.sync();
+  return before();
+}
+
+/** What hangs on the sheet beside its cells. */
+export interface Hanging {
+  readonly emphasis: readonly Excel.ConditionalFormat[];
+  readonly chart: ChartThere | undefined;
+}
+
+async function lookAt(context: Excel.RequestContext, worksheet: Excel.Worksheet, sheet: string, { plan, read }: SheetGrowth): Promise<Hanging> {
+  worksheet.protection.load("protected");
+  worksheet.autoFilter.load("isDataFiltered");
+  const emphasis = askForEmphasis(worksheet, plan);
+  const chart = askForChart(worksheet, plan);
+  await context.sync();
+  if (worksheet.protection.protected) throw new WorkbookProblem(workbookProtected);
+  if (worksheet.autoFilter.isDataFiltered) throw new WorkbookProblem(sheetFiltered(sheet));
+  const series = askForSeries(chart());
+  const held = askForHeld(worksheet);
+  await context.sync();
+  if (!holdsWhatWasRead(held(), read)) throw new WorkbookProblem(changedMeanwhile(sheet));
+  return { emphasis: emphasis(), chart: series };
+}
+
+/** Cells that a spill fills are no one's typing and are left out. */
+function holdsWhatWasRead(held: HeldCells, read: RangeReading): boolean {
+  const typed = typedCells(read);
+  const filled = new Set(read.rows.flat().flatMap(({ cell, value }) => (value !== null && !typed.has(cell) ? [cell] : [])));
+  const there = [...held].filter(([cell]) => !filled.has(cell));
+  return there.length === typed.size && there.every(([cell, entry]) => isAlike(typed.get(cell), entry));
+}

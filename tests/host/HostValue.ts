@@ -16,16 +16,24 @@ export const valueType = (value: HostValue): string => {
 /** As the wire carries it: "" for a blank cell, the code for an error. */
 export const wireValue = (value: HostValue): number | string | boolean => (value === null ? "" : value instanceof ErrorValue ? value.code : value);
 
-const DECIMALS = /^0(?:\.(0+))?(%)?$/;
+const DECIMALS = /^\+?0(?:\.(0*)(#*))?(%)?(?:;.*)?$/;
 const GENERAL = ["General", "@"];
 const HUNDRED = 100;
+const DAY_MS = 86_400_000;
+/** Day 0 of the sheet's count of days, after 1900-02-28. */
+const DAY_0 = Date.UTC(1899, 11, 30);
 
-/** As the sheet shows it. Only General, text, fixed decimals and percentages are modelled for numbers. */
+/** As the sheet shows it. Only General, text, decimals, percentages, a clock time and a date are modelled for numbers. */
 export function shownText(value: HostValue, format: string): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value !== "number") return String(wireValue(value));
   if (GENERAL.includes(format)) return String(value);
-  const [whole, decimals = "", percent] = DECIMALS.exec(format) ?? [];
+  const moment = new Date(DAY_0 + Math.round(value * DAY_MS)).toISOString();
+  if (format === "hh:mm") return moment.slice(11, 16);
+  if (format === "yyyy-mm-dd") return moment.slice(0, 10);
+  const [whole, always = "", ifAny = "", percent] = DECIMALS.exec(format) ?? [];
   if (whole === undefined) throw unmodelled(`the number format ${format}`);
-  return percent ? `${(value * HUNDRED).toFixed(decimals.length)}%` : value.toFixed(decimals.length);
+  const digits = (percent ? value * HUNDRED : value).toFixed(always.length + ifAny.length);
+  const shown = ifAny === "" ? digits : digits.replace(new RegExp(`0{0,${ifAny.length}}$`), "").replace(/\.$/, "");
+  return percent ? `${shown}%` : shown;
 }

@@ -35,6 +35,8 @@ export interface ConditionalFormatState {
 
 export interface EntryRuleState {
   readonly range: string;
+  /** True where the rules before it were taken away. */
+  readonly isCleared?: true;
   rule?: unknown;
   prompt?: { title: string; message: string };
   errorAlert?: { style: string; title: string; message: string };
@@ -64,6 +66,9 @@ export class SheetState {
   readonly names = new Map<string, { formula: string; visible: boolean }>();
   frozenRows = 0;
   gridlines = true;
+  isProtected = false;
+  /** Whether a filter hides rows. */
+  isFiltered = false;
 
   constructor(
     readonly id: string,

@@ -3,9 +3,10 @@ import type { BookState } from "../BookState";
 import { badArgument, unmodelled } from "../HostError";
 import type { HostObject } from "../HostObject";
 import { valueType, wireValue } from "../HostValue";
+import { putRowsIn } from "../moveRows";
 import { conditionalFormatsObject } from "./pageObjects";
 import { rangeFormatObject } from "./rangeFormatObject";
-import type { SheetState } from "../SheetState";
+import { WHOLE_SHEET, type SheetState } from "../SheetState";
 import { validationObject } from "./validationObject";
 import { worksheetObject } from "./worksheetObject";
 
@@ -59,7 +60,7 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
       Worksheet: () => worksheetObject(book, sheet),
       Format: () => rangeFormatObject(sheet, area),
       DataValidation: () => validationObject(sheet, rangeOf(area)),
-      ConditionalFormats: () => conditionalFormatsObject(sheet, rangeOf(area)),
+      ConditionalFormats: () => conditionalFormatsObject(sheet, area),
     },
     methods: {
       _KeepReference: () => {
@@ -80,6 +81,16 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
         if (!valuesOnly) throw unmodelled("a used range that counts formats");
         const used = sheet.used(area);
         return used === undefined ? null : rangeObject(book, sheet, used);
+      },
+      Insert: (shift: string) => {
+        if (shift !== "Down" || area.columns !== WHOLE_SHEET.columns) throw unmodelled("putting in anything but whole rows");
+        putRowsIn(book, sheet, area.row, area.rows);
+        return rangeObject(book, sheet, area);
+      },
+      Clear: (what: string) => {
+        if (what !== "Formats") throw unmodelled(`clearing ${what}`);
+        for (let row = area.row; row < area.row + area.rows; row++)
+          for (let column = area.column; column < area.column + area.columns; column++) sheet.looks.delete(cellAt(row, column));
       },
       Select: () => book.select(sheet, rangeOf(area)),
     },

@@ -10,17 +10,18 @@ interface Prompt {
   readonly message: string;
 }
 
-/** Data validation of one range. The file format's limits on text are held. */
+/** Data validation of one range; of several over one cell the last counts. The file format's limits on text are held. */
 export function validationObject(sheet: SheetState, range: string): HostObject {
   const state = (): EntryRuleState => {
-    const known = sheet.entryRules.find((rule) => rule.range === range);
-    if (known) return known;
+    const known = sheet.entryRules.at(-1);
+    if (known?.range === range && known.isCleared !== true) return known;
     const rule: EntryRuleState = { range };
     sheet.entryRules.push(rule);
     return rule;
   };
   return {
     kind: "DataValidation",
+    methods: { Clear: () => void sheet.entryRules.push({ range, isCleared: true }) },
     writes: {
       Rule: (rule: { list?: { source: string } }) => {
         within(rule.list?.source ?? "", LONGEST.list);

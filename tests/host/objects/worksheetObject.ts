@@ -19,6 +19,8 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
       Charts: () => chartsObject(book, sheet),
       PageLayout: () => pageLayoutObject(sheet),
       HorizontalPageBreaks: () => pageBreaksObject(sheet),
+      Protection: () => ({ kind: "WorksheetProtection", reads: { Protected: () => sheet.isProtected } }),
+      AutoFilter: () => ({ kind: "AutoFilter", reads: { IsDataFiltered: () => sheet.isFiltered } }),
       FreezePanes: () => ({ kind: "WorksheetFreezePanes", methods: { FreezeRows: (rows: number) => void (sheet.frozenRows = rows) } }),
     },
     methods: {

@@ -52,9 +52,9 @@ async function lookAt(context: Excel.RequestContext, worksheet: Excel.Worksheet,
   return { emphasis: emphasis(), chart: series };
 }
 
-/** Cells that a spill fills are no one's typing and are left out. */
+/** Cells that a spill fills are no one's typing and are left out; Excel reads an empty text and a blank cell out alike. */
 function holdsWhatWasRead(held: HeldCells, read: RangeReading): boolean {
-  const typed = typedCells(read);
+  const typed = new Map([...typedCells(read)].filter(([, entry]) => entry !== ""));
   const filled = new Set(read.rows.flat().flatMap(({ cell, value }) => (value !== null && !typed.has(cell) ? [cell] : [])));
   const there = [...held].filter(([cell]) => !filled.has(cell));
   return there.length === typed.size && there.every(([cell, entry]) => isAlike(typed.get(cell), entry));

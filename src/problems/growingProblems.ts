@@ -26,12 +26,15 @@ export const rearrangedRunSheet = (missing: string, cell: string): string =>
 export const mostOnASheet = (by: GrownBy, most: number): string =>
   `A run sheet holds at most ${most} ${grownBy[by].many}, and this one has them. Insert another run sheet to go on.`;
 
-/** Samples beyond the columns that stand ready would push boxes of other tables aside. */
-export const columnsAreFull = (samples: number): string =>
-  `The columns of this run sheet hold ${samples} samples, and all are in use. Insert a new run sheet for ${samples + 1} samples, or one for the further samples beside this one.`;
+/** Samples beyond the columns that stand ready need a sheet of more columns. */
+export const carriedOver = (old: string, made: string, samples: number): string =>
+  `Made: sheet "${made}" for ${samples} samples, with everything that stands in the boxes of "${old}". Go on there. "${old}" stays as it is, with whatever you wrote beside its tables; delete it when you have looked.`;
 
 export const cellsInTheWay = (cells: readonly string[]): string =>
   `Nothing was done: ${someCells(cells)} ${cells.length === 1 ? "holds" : "hold"} something of yours where the larger sheet needs room. Move it, then press again.`;
+
+/** Beside the buttons, while a growth waits to be finished. */
+export const growthUnderWay = 'A change of this sheet broke off half-way; all that was typed stands. "Mend formulas" finishes it.';
 
 /** @param because what went wrong, as a whole sentence */
 export const growthBrokeOff = (because: string): string =>
@@ -65,3 +68,6 @@ function someCells(cells: readonly string[]): string {
   const [named, more] = cells.length > MOST_NAMED + 1 ? [cells.slice(0, MOST_NAMED), `${cells.length - MOST_NAMED} more`] : [cells.slice(0, -1), cells.at(-1) ?? ""];
   return named.length === 0 ? more : `${named.join(", ")} and ${more}`;
 }
+
+/** No layout of ours asks for it: a defect where it is met. */
+export const movesUp = (row: number): string => `Row ${row} of the run sheet would have to move up past another.`;

@@ -158,7 +158,7 @@ describe("A run sheet filled in weighing by weighing", () => {
     await opened({ kind: "drying", weighIns: 3 });
     await sheet.vessel(25);
     for (const [index, grams] of [65.2, 51.22, 51.3].entries()) await sheet.round(index + 1, `${9 + index}:00`, grams);
-    expect((await sheet.head())[0]).toBe("► Table full, not dry: insert a copy of row 14 below it, and go on");
+    expect((await sheet.head())[0]).toBe("► Full, not dry: add a round (task pane), or insert a copy of row 14 below it");
   });
 });
 

@@ -293,12 +293,12 @@ describe("The head of a sheet as the run goes on", () => {
     const run = plainRun({ kind: "drying", weighIns: 3 });
     run.vessel(25);
     run.weigh([65.2, 55.31, 52.1]);
-    expect(run.head()[0]).toBe("► Table full, not dry: insert a copy of row 14 below it, and go on");
-    expect(says(run, run.sheet.rows.drying.total)).toBe("? full: add a row");
+    expect(run.head()[0]).toBe("► Full, not dry: add a round (task pane), or insert a copy of row 14 below it");
+    expect(says(run, run.sheet.rows.drying.total)).toBe("? full: add a round (pane)");
     const fired = plum();
     fired.fire("charring", [34, 33, 32.53]);
     fired.fire("ashing", [null, null]);
-    expect(fired.head()[0]).toBe("► Not finished: insert a copy of row 28 below it, and fire again");
+    expect(fired.head()[0]).toBe("► Not finished: add a firing (task pane), or insert copies of rows 24 and 28");
   });
 
   it("tells how many more rounds the curve foretells", () => {

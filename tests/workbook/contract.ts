@@ -11,6 +11,7 @@ import {
 } from "../../src/problems/workbookProblems";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import type { CellAddress, CellReading, FrozenArea, Workbook } from "../../src/workbook/Workbook";
+import { growContract } from "./growContract";
 
 /** A workbook under test. The checks make sheets of their own, so one workbook may serve them all. */
 export interface ContractSubject {
@@ -671,6 +672,7 @@ export const workbookContract: readonly ContractPromise[] = [
       expect(await Promise.all(names.map((name) => contents(workbook, name)))).toEqual([[[1]], [[2]]]);
     },
   },
+  ...growContract,
 ];
 
 const at = (cell: string, content: string | number | boolean): PlannedCell => ({ cell, content });

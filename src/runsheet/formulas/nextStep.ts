@@ -1,6 +1,7 @@
 import { all, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
-import { CLOCK } from "../sheet/Columns";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { optionBounds } from "../options/optionBounds";
+import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { timeText } from "./clock";
@@ -55,26 +56,36 @@ export function nextRow(sheet: RunSheet): Expression {
 /** The next step in words, with about when a round is due. */
 export function nextSays(sheet: RunSheet): Expression {
   const { drying, charring, ashing, end, working } = sheet;
-  const fire = (table: Fired, what: string): Expression => {
+  const { options } = sheet;
+  const roundsFull = options.weighIns >= optionBounds.weighIns.atMost ? words.roundsAtLimit : words.roundsFull(lastRow(drying));
+  const fire = (table: Fired, what: string, firings: number): Expression => {
     const done = roundsDone(sheet, table);
     const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
-    return when(isFull(sheet, table), words.firingsFull(fn("ROW", fixed(table.box(table.rows.last, 1)))), said);
+    const isAtLimit = firings >= optionBounds.charFirings.atMost;
+    // The heading of the weighings stands below the last firing.
+    const full = isAtLimit ? words.firingsAtLimit : words.firingsFull(rowAbove(cell(table.rows.heading, LABEL)), lastRow(table));
+    return when(isFull(sheet, table), full, said);
   };
   const ended =
     end === undefined ? words.complete : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
   return firstOf(
     [
       [needsVessels(sheet), words.vessels(working.next)],
-      [all(isDrying(sheet), isFull(sheet, drying)), words.roundsFull(fn("ROW", fixed(drying.box(drying.rows.last, 1))))],
+      [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
       [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],
-      ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), fire(charring, words.charring)]] as const)),
-      ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), fire(ashing, words.ashing)]] as const)),
+      ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), fire(charring, words.charring, options.charFirings)]] as const)),
+      ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), fire(ashing, words.ashing, options.ashFirings)]] as const)),
     ],
     ended,
   );
 }
+
+const rowAbove = (at: Cell): Expression => reckon(fn("ROW", fixed(at)), "-", 1);
+
+/** The last row of a table, rows that were put in above its total among them. */
+const lastRow = ({ box, rows }: Weighed): Expression => rowAbove(box(rows.total, 1));
 
 const isHalfWeighed = (sheet: RunSheet, table: Weighed): Condition => is(fn("MOD", fn("COUNT", block(sheet, table)), sheet.working.inUse), ">", 0);
 

@@ -20,21 +20,21 @@ export interface Manner {
   readonly moves: boolean;
 }
 
-type Verdict = "write" | "leave" | "typed over" | "in the way";
+type Verdict = "write" | "leave" | "typedOver" | "inTheWay";
 
 export function changesTo(plan: SheetPlan, now: SheetNow, manner: Manner): Changes {
   const judged = plan.cells.map((planned) => ({ planned, verdict: verdictOn(planned, now, manner), now: now.held.get(planned.cell)?.now ?? "" }));
   const which = (wanted: Verdict): readonly (typeof judged)[number][] => judged.filter(({ verdict }) => verdict === wanted);
   return {
     written: which("write").map(({ planned }) => planned),
-    typedOver: which("typed over").map(({ planned }) => planned.cell),
-    inTheWay: which("in the way").map(({ now: cell }) => cell),
+    typedOver: which("typedOver").map(({ planned }) => planned.cell),
+    inTheWay: which("inTheWay").map(({ now: cell }) => cell),
   };
 }
 
 function verdictOn(planned: PlannedCell, { held, made }: SheetNow, manner: Manner): Verdict {
   const [there, before] = [held.get(planned.cell), made.get(planned.cell)];
-  const somebodys: Verdict = manner.isBegun ? "leave" : "in the way";
+  const somebodys: Verdict = manner.isBegun ? "leave" : "inTheWay";
   if (isBox(planned)) {
     if (before !== undefined && isBox(before)) return "leave";
     if (there === undefined) return planned.content === undefined ? "leave" : "write";
@@ -62,7 +62,7 @@ function onFormula(
     if (isSameShape(there.formula, formula) || (before?.formula !== undefined && isSameShape(there.formula, before.formula))) return "write";
   } else if (before?.content !== undefined && isOurText(there, before)) return "write";
   if (mends) return "write";
-  return before === undefined ? somebodys : "typed over";
+  return before === undefined ? somebodys : "typedOver";
 }
 
 /** Numbers in a label count rounds, samples and checks, and change with them. */

@@ -1,6 +1,6 @@
 import {
+  carriedOver,
   cellsInTheWay,
-  columnsAreFull,
   finishedGrowth,
   grew,
   growthBrokeOff,
@@ -24,6 +24,7 @@ import type { CheckedOptions } from "../options/RunSheetOptions";
 import { readRunSheet } from "../reading/readRunSheet";
 import { columns } from "../sheet/Columns";
 import { layout } from "../sheet/layout";
+import { carryOver } from "./carryOver";
 import { withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
 import { underWay, type UnderWay } from "./record";
@@ -42,7 +43,10 @@ export async function growRunSheet(workbook: Workbook, sheet: string, growth: Gr
   const from = optionsOf(reading);
   if (isAtLimit(from, growth)) throw new WorkbookProblem(mostOnASheet(growth, optionBounds[growth].atMost));
   const to = withOneMore(from, growth);
-  if (columns(to).width !== columns(from).width) throw new WorkbookProblem(columnsAreFull(from.replicates));
+  if (columns(to).width !== columns(from).width) {
+    const made = await workbook.addSheet(carryOver(reading, { from, to }));
+    return carriedOver(sheet, made, to[growth]);
+  }
   const planned = planGrowth(reading, { from, to }, false);
   const said = await carryOut(workbook, sheet, planned);
   return `${grew(growth, to[growth])}${said}`;

@@ -16,12 +16,26 @@ const { madeWith } = sheetWords.workings;
 export const recordUnderWay = ({ from, to }: UnderWay): string => `${madeWith}${JSON.stringify({ ...from, becoming: to })}`;
 
 /** Whether a growth was begun on the sheet and not ended. */
-export function underWay({ rows }: RangeReading): UnderWay | undefined {
-  const held = rows[0]?.find(({ value }) => typeof value === "string" && value.startsWith(madeWith))?.value;
-  if (typeof held !== "string") return undefined;
+export function underWay(reading: RangeReading): UnderWay | undefined {
+  const { becoming, ...from } = recordIn(reading) ?? {};
+  return becoming === undefined ? undefined : asChecked(() => ({ from: checkOptions(from as RunSheetOptions), to: checkOptions(becoming) }));
+}
+
+/** What the sheet was made with; rows put in by hand are not counted. */
+export function recorded(reading: RangeReading): CheckedOptions | undefined {
+  const options = recordIn(reading);
+  return options && asChecked(() => checkOptions(options as RunSheetOptions));
+}
+
+function recordIn({ rows }: RangeReading): (Partial<RunSheetOptions> & { readonly becoming?: RunSheetOptions }) | undefined {
+  const held = rows[0]?.find(({ value }) => isRecord(value === null ? {} : { content: value }))?.value;
+  return typeof held === "string" ? asChecked(() => JSON.parse(held.slice(madeWith.length)) as RunSheetOptions) : undefined;
+}
+
+/** Undefined where the record was changed so that no sheet comes of it. */
+function asChecked<T>(read: () => T): T | undefined {
   try {
-    const { becoming, ...from } = JSON.parse(held.slice(madeWith.length)) as RunSheetOptions & { readonly becoming?: RunSheetOptions };
-    return becoming === undefined ? undefined : { from: checkOptions(from), to: checkOptions(becoming) };
+    return read();
   } catch {
     return undefined;
   }

@@ -1,3 +1,4 @@
+import { movesUp } from "../../problems/growingProblems";
 import type { RowsIn } from "../../workbook/SheetGrowth";
 import type { Layout } from "../sheet/layout";
 
@@ -22,7 +23,7 @@ export function rowsPutIn(from: Layout, to: Layout): RowsIn[] {
   let moved = 0;
   for (const { row, now } of marks) {
     const count = now - row - moved;
-    if (count < 0) throw new Error(`row ${row} would have to move up past another`);
+    if (count < 0) throw new Error(movesUp(row));
     if (count > 0) steps.push({ above: now - count, count });
     moved += count;
   }

@@ -12,8 +12,11 @@ export const headWords = {
       text`► Next: ${what} ${firing}, row ${fireRow}; then weigh cold, row ${weighRow}`,
     charring: "firing",
     ashing: "ashing",
-    roundsFull: (row: Expression) => text`► Table full, not dry: insert a copy of row ${row} below it, and go on`,
-    firingsFull: (row: Expression) => text`► Not finished: insert a copy of row ${row} below it, and fire again`,
+    roundsFull: (row: Expression) => text`► Full, not dry: add a round (task pane), or insert a copy of row ${row} below it`,
+    roundsAtLimit: "► Full, not dry: a sheet holds no more rounds; go on on a new run sheet",
+    firingsFull: (fireRow: Expression, weighRow: Expression) =>
+      text`► Not finished: add a firing (task pane), or insert copies of rows ${fireRow} and ${weighRow}`,
+    firingsAtLimit: "► Not finished: a sheet holds no more firings; go on on a new run sheet",
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     complete: "Run complete: all weighings are in",
   },

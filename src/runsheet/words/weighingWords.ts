@@ -69,7 +69,7 @@ export const weighingWords = {
     dry: (round: Expression) => text`✓ dry since round ${round}`,
     notDry: "not dry yet",
     more: (count: Expression) => text`not dry: about ${count} more`,
-    full: "? full: add a row",
+    full: "? full: add a round (pane)",
     steady: (firing: Expression) => text`✓ steady since firing ${firing}`,
     notFinished: "not shown finished",
   },

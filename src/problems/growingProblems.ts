@@ -40,6 +40,10 @@ export const growthUnderWay = 'A change of this sheet broke off half-way; all th
 export const growthBrokeOff = (because: string): string =>
   `${because} The sheet may be half-way larger; all that was typed stands. Press "Mend formulas" to finish it.`;
 
+/** @param because what went wrong, as a whole sentence */
+export const grownUnseen = (because: string): string =>
+  `${because} The sheet was changed, but could not be looked at afterwards. Press "Mend formulas" to see whether it is whole.`;
+
 /** @param cells in which something that was typed does not stand any more */
 export const typedIsElsewhere = (cells: readonly string[]): string =>
   `What was typed does not stand where it should: look at ${someCells(cells)}. Somebody may have typed there meanwhile; if not, undo brings it back.`;

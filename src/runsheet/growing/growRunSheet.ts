@@ -3,6 +3,7 @@ import {
   cellsInTheWay,
   finishedGrowth,
   grew,
+  grownUnseen,
   growthBrokeOff,
   keptTyped,
   mendedCells,
@@ -83,7 +84,8 @@ async function carryOut(workbook: Workbook, sheet: string, planned: PlannedGrowt
   const { growth, typedOver, inTheWay } = planned;
   if (inTheWay.length > 0) throw new WorkbookProblem(cellsInTheWay(inTheWay));
   const { kept } = await workbook.growSheet(sheet, growth).catch((problem: unknown) => brokenOff(workbook, planned, problem));
-  const after = new Map((await workbook.readUsed(sheet)).rows.flat().map((one) => [one.cell, one]));
+  const seen = await workbook.readUsed(sheet).catch((problem: unknown) => Promise.reject(new WorkbookProblem(grownUnseen(wordsOf(problem)))));
+  const after = new Map(seen.rows.flat().map((one) => [one.cell, one]));
   const gone = [...planned.stays].filter(([cell, typed]) => {
     const there = after.get(cell);
     if (typeof typed === "string" && typed.startsWith("=")) return there === undefined || !isSameShape(there.formula, typed);
@@ -102,8 +104,10 @@ async function brokenOff(workbook: Workbook, { growth }: PlannedGrowth, problem:
   const now = await workbook.readUsed(growth.read.sheet).catch(() => undefined);
   if (now !== undefined && holdsTheSame(growth.read, now)) throw problem;
   if (now !== undefined && growth.begun !== undefined && underWay(now) === undefined && isThere(growth, now)) return { kept: [] };
-  throw new WorkbookProblem(growthBrokeOff(problem instanceof Error ? problem.message : String(problem)));
+  throw new WorkbookProblem(growthBrokeOff(wordsOf(problem)));
 }
+
+const wordsOf = (problem: unknown): string => (problem instanceof Error ? problem.message : String(problem));
 
 /** The record is written last of all. */
 const isThere = ({ ended }: SheetGrowth, { rows }: RangeReading): boolean =>

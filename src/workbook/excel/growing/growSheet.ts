@@ -3,6 +3,7 @@ import { checkSheetPlan } from "../../checkSheetPlan";
 import { typedCells } from "../../holdsTheSame";
 import type { Grown, SheetGrowth } from "../../SheetGrowth";
 import { WorkbookProblem, type RangeReading } from "../../Workbook";
+import { excelProblem } from "../excelProblem";
 import { askForHeld, isAlike, type HeldCells } from "../heldCells";
 import { inExcel } from "../inExcel";
 import { askAndGrow } from "./askAndGrow";
@@ -17,18 +18,38 @@ import { putBack } from "./putBack";
  */
 export async function growSheet(sheet: string, growth: SheetGrowth): Promise<Grown> {
   checkSheetPlan(growth.plan);
-  const before = await inExcel((context) => grow(context, sheet, growth), { sheet });
+  const { before, failed } = await inExcel((context) => grow(context, sheet, growth), { sheet });
   const lost = displaced(growth, before);
   if (lost.length > 0) await putBack(sheet, lost);
+  if (failed !== undefined) throw excelProblem(failed, sheet);
   return { kept: lost.map(({ cell }) => cell) };
 }
 
-async function grow(context: Excel.RequestContext, sheet: string, growth: SheetGrowth): Promise<HeldCells> {
+interface Answered {
+  readonly before: HeldCells;
+  /** Why the request broke off; undefined where all of it was done. */
+  readonly failed: unknown;
+}
+
+async function grow(context: Excel.RequestContext, sheet: string, growth: SheetGrowth): Promise<Answered> {
   const worksheet = context.workbook.worksheets.getItem(sheet);
   const hanging = await lookAt(context, worksheet, sheet, growth);
   const before = askAndGrow(worksheet, growth, hanging);
-  await context.sync();
-  return before();
+  try {
+    await context.sync();
+  } catch (failed) {
+    return { before: asFarAsTold(before), failed };
+  }
+  return { before: before(), failed: undefined };
+}
+
+/** Also a request that broke off half-way tells what it found before, unless its whole answer was lost. */
+function asFarAsTold(before: () => HeldCells): HeldCells {
+  try {
+    return before();
+  } catch {
+    return new Map();
+  }
 }
 
 /** What hangs on the sheet beside its cells. */

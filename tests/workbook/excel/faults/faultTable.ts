@@ -41,7 +41,7 @@ export async function faultCases(host: ExcelHost): Promise<readonly FaultCase[]>
 }
 
 /** Not done at all, done with the answer lost, or broken off half-way with an answer or without; for once or for good. */
-const everyFault = (actions: number, after: number): Fault[] => [
+export const everyFault = (actions: number, after: number): Fault[] => [
   ...KINDS.flatMap((code) => BOTH.flatMap((answerLost) => BOTH.map((forGood) => ({ code, after, answerLost, forGood })))),
   ...cuts(actions).flatMap((actionsDone) =>
     BOTH.flatMap((answerLost) => BOTH.map((forGood) => ({ code: "GeneralException", after, answerLost, forGood, actionsDone }))),
@@ -53,7 +53,7 @@ const cuts = (actions: number): number[] =>
   [...new Set([1, 2, 3, 4, 5, 6, Math.floor(actions / 2), actions - 1])].filter((cut) => cut > 0 && cut < actions);
 
 /** The faults that lead to different ways out, to be met together with somebody at work. */
-const faultsBesideRival = (actions: number, after: number): Fault[] => [
+export const faultsBesideRival = (actions: number, after: number): Fault[] => [
   { code: "ServiceNotAvailable", after, answerLost: false, forGood: false },
   { code: "ServiceNotAvailable", after, answerLost: false, forGood: true },
   { code: "ServiceNotAvailable", after, answerLost: true, forGood: false },

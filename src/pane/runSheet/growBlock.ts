@@ -48,12 +48,15 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
     broken.textContent = begun === undefined ? "" : growthUnderWay;
     block.hidden = false;
   };
-  /** Asks only when another run sheet comes into view: what it was made with changes by these buttons alone. */
+  /**
+   * Asks only when another run sheet comes into view: what it was made with changes by these buttons alone.
+   * @param sheet "" where none is selected
+   */
   const follow = async (sheet: string): Promise<void> => {
     if (sheet === now.sheet) return;
     now.sheet = sheet;
     messages.tell("");
-    await look(sheet);
+    if (sheet !== "") await look(sheet);
   };
   return { block, follow };
 }

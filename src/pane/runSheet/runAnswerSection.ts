@@ -32,7 +32,7 @@ export function runAnswerSection(workbook: Workbook): { section: HTMLElement; re
       if (!isLatest()) return;
       messages.tell("");
       section.hidden = head.length === 0;
-      if (head.length > 0) await grow.follow(sheet);
+      await grow.follow(head.length > 0 ? sheet : "");
       // A live region is written only when its words change, so that nothing is announced twice.
       if (shown === head.join("\n")) return;
       shown = head.join("\n");

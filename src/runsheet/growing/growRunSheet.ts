@@ -29,6 +29,7 @@ import { carryOver } from "./carryOver";
 import { withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
 import { underWay, type UnderWay } from "./record";
+import { rewordedSheet } from "./rewordedSheet";
 import { rowsPutIn } from "./rowsPutIn";
 import { stepsDone } from "./stepsDone";
 
@@ -75,6 +76,8 @@ async function finish(workbook: Workbook, reading: RangeReading, begun: UnderWay
 function optionsOf(reading: RangeReading): CheckedOptions {
   const read = readRunSheet(reading);
   if (read.is === "whole") return read.sheet.options;
+  const reworded = read.is === "rearranged" ? rewordedSheet(reading) : undefined;
+  if (reworded !== undefined) return reworded;
   if (read.is === "rearranged") throw new WorkbookProblem(rearrangedRunSheet(read.missing, read.cell));
   throw new WorkbookProblem(read.is === "older" ? olderRunSheet : noRunSheet);
 }

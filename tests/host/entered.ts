@@ -1,6 +1,6 @@
 import { badArgument } from "./HostError";
 import { ErrorValue, type HostValue } from "./HostValue";
-import { isErrorCode } from "../../src/workbook/excel/errorCodes";
+import { isErrorCode } from "../../src/workbook/excel/reading/errorCodes";
 
 /** What becomes of something written into a cell: Excel reads it as if it had been typed. */
 export interface Entered {

@@ -28,10 +28,11 @@ export function carryOver(reading: RangeReading, { from, to }: UnderWay): SheetP
     cells: plan.cells.map((one): PlannedCell => {
       const old = boxes.get(one.cell);
       if (old === undefined || !isBox(one)) return one;
-      const { content: _, ...blank } = one;
       const typed = held.get(old);
       // A formula names cells by where they stood, so what it comes to is taken along.
       const value = typeof typed === "string" && typed.startsWith("=") ? values.get(old) : typed;
+      const { cell, style, format, heavyLeft } = one;
+      const blank: PlannedCell = { cell, ...(style && { style }), ...(format && { format }), ...(heavyLeft && { heavyLeft }) };
       return value === undefined || value === null ? blank : { ...blank, content: value };
     }),
   };

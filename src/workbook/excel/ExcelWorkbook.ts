@@ -18,18 +18,18 @@ import {
   type Workbook,
 } from "../Workbook";
 import { addPlannedSheet } from "./addPlannedSheet";
-import { copyWithValues } from "./copyWithValues";
+import { copyWithValues } from "./copying/copyWithValues";
 import { HOST } from "./excelProblem";
 import { growSheet } from "./growing/growSheet";
 import { inExcel } from "./inExcel";
-import { askForCalculation, askForLook } from "./lookAtCell";
-import { readCells, withoutSheet } from "./readCells";
-import { readInputs } from "./readInputs";
-import { watchSelection } from "./selectionEvents";
-import { sheetsThere } from "./sheetMark";
-import { readSettled } from "./readSettled";
-import { removeUnfinished, unfinishedSheets } from "./unfinishedSheets";
-import { writeFormula } from "./writeFormula";
+import { askForCalculation, askForLook } from "./reading/lookAtCell";
+import { readCells, withoutSheet } from "./reading/readCells";
+import { readInputs } from "./reading/readInputs";
+import { watchSelection } from "./reading/selectionEvents";
+import { sheetsThere } from "./unfinished/sheetMark";
+import { readSettled } from "./reading/readSettled";
+import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
+import { writeFormula } from "./writing/writeFormula";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
 export class ExcelWorkbook implements Workbook {

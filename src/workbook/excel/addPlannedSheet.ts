@@ -1,15 +1,15 @@
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
-import type { Attempt, SheetUnderWay } from "./Attempt";
-import { beginChart, finishChart } from "./drawChart";
-import { askForStrangers, unmarkDuplicates } from "./duplicates";
-import { isAlike, type HeldCells } from "./heldCells";
+import type { Attempt, SheetUnderWay } from "./unfinished/Attempt";
+import { beginChart, finishChart } from "./writing/drawChart";
+import { askForStrangers, unmarkDuplicates } from "./unfinished/duplicates";
+import { isAlike, type HeldCells } from "./reading/heldCells";
 import { inExcel } from "./inExcel";
-import { putMark, sheetsThere, takeMark } from "./sheetMark";
-import type { Ended } from "./takeBack";
-import { wholeOrNothing } from "./wholeOrNothing";
-import { writePlan } from "./writePlan";
+import { putMark, sheetsThere, takeMark } from "./unfinished/sheetMark";
+import type { Ended } from "./unfinished/takeBack";
+import { wholeOrNothing } from "./unfinished/wholeOrNothing";
+import { writePlan } from "./writing/writePlan";
 
 /**
  * Makes the planned sheet at the end of the workbook: one request for the names, one for the sheet, one to finish.

@@ -40,7 +40,7 @@ const starts: readonly [string, RunSheetOptions][] = RUN_KINDS.flatMap((kind): [
 
 test.each(starts)("%s: grown in a random order it is the sheet inserted large and filled alike, and every typed value stands", async (title, start) => {
   const random = numbersFrom(title.length + 7);
-  const { cautionsAfter: _, ...options } = checkOptions(start);
+  const options = checkOptions(start);
   const name = await open.workbook.addSheet(buildRunSheet(options));
   const cautionsAfter = layout(options).order[layout(options).order.indexOf("cautions") - 1];
   let now: CheckedOptions = { ...options, ...(cautionsAfter && { cautionsAfter }) };

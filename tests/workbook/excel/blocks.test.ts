@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { cellArea, cellAt } from "../../../src/workbook/cellArea";
-import { alikeAreas } from "../../../src/workbook/excel/alikeAreas";
-import { cellBlocks } from "../../../src/workbook/excel/cellBlocks";
-import { cellEntry } from "../../../src/workbook/excel/cellEntry";
+import { alikeAreas } from "../../../src/workbook/excel/writing/alikeAreas";
+import { cellBlocks } from "../../../src/workbook/excel/writing/cellBlocks";
+import { cellEntry } from "../../../src/workbook/excel/writing/cellEntry";
 import { CELLS_A_REQUEST, rowBands } from "../../../src/workbook/excel/inRequests";
-import { columnPoints } from "../../../src/workbook/excel/writePlan";
+import { columnPoints } from "../../../src/workbook/excel/writing/writePlan";
 import type { PlannedCell } from "../../../src/workbook/SheetPlan";
 import { entered } from "../../host/entered";
 

@@ -1,4 +1,4 @@
-import { MOST_INPUT_CELLS } from "../../../src/workbook/excel/readInputs";
+import { MOST_INPUT_CELLS } from "../../../src/workbook/excel/reading/readInputs";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";

@@ -1,8 +1,8 @@
 import { rangeOf } from "../../cellArea";
 import { areasPutIn, type SheetGrowth } from "../../SheetGrowth";
-import { askForHeld, type HeldCells } from "../heldCells";
-import { setPage } from "../pageAndEmphasis";
-import { dress, setEmphases, setFormats, setRowHeights, setRules, writeContents } from "../writePlan";
+import { askForHeld, type HeldCells } from "../reading/heldCells";
+import { setPage } from "../writing/pageAndEmphasis";
+import { dress, setEmphases, setFormats, setRowHeights, setRules, writeContents } from "../writing/writePlan";
 import { followChart } from "./followChart";
 import type { Hanging } from "./growSheet";
 

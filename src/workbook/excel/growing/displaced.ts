@@ -1,6 +1,6 @@
 import { typedCells } from "../../holdsTheSame";
 import { cellAfter, isSameShape, type SheetGrowth } from "../../SheetGrowth";
-import { isAlike, isFormula, type HeldCells } from "../heldCells";
+import { isAlike, isFormula, type HeldCells } from "../reading/heldCells";
 
 type Held = string | number | boolean;
 

@@ -1,5 +1,5 @@
 import type { PlannedChart, SheetPlan } from "../../SheetPlan";
-import { addSeries, setSeries } from "../drawChart";
+import { addSeries, setSeries } from "../writing/drawChart";
 
 /** The chart of a plan, as it is on the sheet. */
 export interface ChartThere {

@@ -4,7 +4,7 @@ import { typedCells } from "../../holdsTheSame";
 import type { Grown, SheetGrowth } from "../../SheetGrowth";
 import { WorkbookProblem, type RangeReading } from "../../Workbook";
 import { excelProblem } from "../excelProblem";
-import { askForHeld, isAlike, type HeldCells } from "../heldCells";
+import { askForHeld, isAlike, type HeldCells } from "../reading/heldCells";
 import { inExcel } from "../inExcel";
 import { askAndGrow } from "./askAndGrow";
 import { displaced } from "./displaced";

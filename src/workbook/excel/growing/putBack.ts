@@ -1,8 +1,8 @@
 import { typedNotPutBack } from "../../../problems/workbookProblems";
 import { WorkbookProblem } from "../../Workbook";
-import { cellEntry } from "../cellEntry";
+import { cellEntry } from "../writing/cellEntry";
 import { excelProblem } from "../excelProblem";
-import { isAlike, isFormula } from "../heldCells";
+import { isAlike, isFormula } from "../reading/heldCells";
 import { inExcel } from "../inExcel";
 import type { Displaced } from "./displaced";
 

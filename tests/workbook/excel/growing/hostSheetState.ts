@@ -23,7 +23,7 @@ export function hostSheetState(sheet: SheetState) {
     emphasis: sheet.conditionalFormats,
     page: sheet.page,
     breaks: sheet.pageBreaks,
-    charts: unnamed(sheet.charts.map(({ id: _, ...chart }) => chart)),
+    charts: unnamed(sheet.charts.map((chart) => ({ ...chart, id: "" }))),
     frozenRows: sheet.frozenRows,
   };
 }

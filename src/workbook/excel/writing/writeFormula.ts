@@ -1,10 +1,10 @@
-import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../problems/workbookProblems";
-import { WorkbookProblem, type CellAddress } from "../Workbook";
+import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../../problems/workbookProblems";
+import { WorkbookProblem, type CellAddress } from "../../Workbook";
 import { cellEntry } from "./cellEntry";
-import { excelCode, excelProblem } from "./excelProblem";
-import { excelSupports } from "./excelReady";
-import { inExcel } from "./inExcel";
-import { withoutSheet } from "./readCells";
+import { excelCode, excelProblem } from "../excelProblem";
+import { excelSupports } from "../excelReady";
+import { inExcel } from "../inExcel";
+import { withoutSheet } from "../reading/readCells";
 
 /**
  * Puts a cell formula into one blank cell. Excel has no write that depends on what is there, so the request that writes also

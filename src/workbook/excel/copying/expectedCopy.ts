@@ -1,11 +1,11 @@
-import { areaNamed, areaToFill } from "../areaNamed";
-import { cellArea, cellAt, rangeOf, type CellArea } from "../cellArea";
-import { typedCells } from "../holdsTheSame";
-import type { CellContent, CopyWithValues } from "../Workbook";
-import { cellEntry } from "./cellEntry";
-import { isErrorCode } from "./errorCodes";
-import { fitsOneAnswer, isAlike, isFormula, type HeldCells } from "./heldCells";
-import type { WrittenLater } from "./writePlan";
+import { areaNamed, areaToFill } from "../../areaNamed";
+import { cellArea, cellAt, rangeOf, type CellArea } from "../../cellArea";
+import { typedCells } from "../../holdsTheSame";
+import type { CellContent, CopyWithValues } from "../../Workbook";
+import { cellEntry } from "../writing/cellEntry";
+import { isErrorCode } from "../reading/errorCodes";
+import { fitsOneAnswer, isAlike, isFormula, type HeldCells } from "../reading/heldCells";
+import type { WrittenLater } from "../writing/writePlan";
 
 /** What a copy with values would be like if nobody else touched it. */
 export interface ExpectedCopy {

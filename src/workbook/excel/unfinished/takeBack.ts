@@ -1,11 +1,11 @@
-import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../problems/workbookProblems";
-import type { CellArea } from "../cellArea";
-import { WorkbookProblem } from "../Workbook";
+import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../../problems/workbookProblems";
+import type { CellArea } from "../../cellArea";
+import { WorkbookProblem } from "../../Workbook";
 import { idOf, type Attempt, type SheetUnderWay } from "./Attempt";
 import { askForStrangers, unmarkDuplicates } from "./duplicates";
-import { excelCode } from "./excelProblem";
-import { askForExtent, askForHeld, fitsOneAnswer, readHeld, type HeldCells } from "./heldCells";
-import { inExcel } from "./inExcel";
+import { excelCode } from "../excelProblem";
+import { askForExtent, askForHeld, fitsOneAnswer, readHeld, type HeldCells } from "../reading/heldCells";
+import { inExcel } from "../inExcel";
 import { askForMarks, sheetsThere, takeMark, type SheetThere } from "./sheetMark";
 
 /** How a sheet ended up. */

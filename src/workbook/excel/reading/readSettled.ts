@@ -1,5 +1,5 @@
-import { areaNamed } from "../areaNamed";
-import type { RangeReading, SettledReading } from "../Workbook";
+import { areaNamed } from "../../areaNamed";
+import type { RangeReading, SettledReading } from "../../Workbook";
 import { askForCalculation } from "./lookAtCell";
 import { readCells, withoutSheet } from "./readCells";
 

@@ -1,18 +1,18 @@
-import { changedWhileCopied, nameJustTaken, notPutBack, typedIntoCopy } from "../../problems/workbookProblems";
-import { checkSheetPlan } from "../checkSheetPlan";
-import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
-import { WorkbookProblem, type CopyMade, type CopyWithValues } from "../Workbook";
-import { beginSheet } from "./addPlannedSheet";
-import type { Attempt, SheetUnderWay } from "./Attempt";
-import { cellEntry } from "./cellEntry";
-import { askForStrangers, unmarkDuplicates } from "./duplicates";
+import { changedWhileCopied, nameJustTaken, notPutBack, typedIntoCopy } from "../../../problems/workbookProblems";
+import { checkSheetPlan } from "../../checkSheetPlan";
+import { freeSheetName, unfinishedCopyName } from "../../freeSheetName";
+import { WorkbookProblem, type CopyMade, type CopyWithValues } from "../../Workbook";
+import { beginSheet } from "../addPlannedSheet";
+import type { Attempt, SheetUnderWay } from "../unfinished/Attempt";
+import { cellEntry } from "../writing/cellEntry";
+import { askForStrangers, unmarkDuplicates } from "../unfinished/duplicates";
 import { expectedCopy, type ExpectedCopy } from "./expectedCopy";
-import { askForHeld, isFormula, readHeld } from "./heldCells";
-import { inExcel } from "./inExcel";
-import { askForMarks, putMark, sheetsThere, takeMark } from "./sheetMark";
-import type { Ended } from "./takeBack";
-import { wholeOrNothing } from "./wholeOrNothing";
-import { writePlan } from "./writePlan";
+import { askForHeld, isFormula, readHeld } from "../reading/heldCells";
+import { inExcel } from "../inExcel";
+import { askForMarks, putMark, sheetsThere, takeMark } from "../unfinished/sheetMark";
+import type { Ended } from "../unfinished/takeBack";
+import { wholeOrNothing } from "../unfinished/wholeOrNothing";
+import { writePlan } from "../writing/writePlan";
 
 /**
  * Copies a sheet with values in place of cell formulas, and makes the sheet beside it. No part of this can be one step of

@@ -1,7 +1,7 @@
-import { areaNamed } from "../areaNamed";
-import { cellArea, isWholeColumns, isWholeRows, rangeOf, wholeLines, type CellArea } from "../cellArea";
-import type { CellAddress, InputCell, InputsReading, WantedCells } from "../Workbook";
-import { excelSupports } from "./excelReady";
+import { areaNamed } from "../../areaNamed";
+import { cellArea, isWholeColumns, isWholeRows, rangeOf, wholeLines, type CellArea } from "../../cellArea";
+import type { CellAddress, InputCell, InputsReading, WantedCells } from "../../Workbook";
+import { excelSupports } from "../excelReady";
 import { askForLook } from "./lookAtCell";
 import { reading, withoutSheet } from "./readCells";
 

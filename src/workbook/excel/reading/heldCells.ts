@@ -1,8 +1,8 @@
-import { hostBusy } from "../../problems/workbookProblems";
-import { areaNamed } from "../areaNamed";
-import { cellAt, rangeOf, type CellArea } from "../cellArea";
-import { WorkbookProblem } from "../Workbook";
-import { CELLS_A_REQUEST, inRequests, rowBands } from "./inRequests";
+import { hostBusy } from "../../../problems/workbookProblems";
+import { areaNamed } from "../../areaNamed";
+import { cellAt, rangeOf, type CellArea } from "../../cellArea";
+import { WorkbookProblem } from "../../Workbook";
+import { CELLS_A_REQUEST, inRequests, rowBands } from "../inRequests";
 import { withoutSheet } from "./readCells";
 
 type Held = string | number | boolean;

@@ -1,8 +1,8 @@
-import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../cellArea";
-import type { CellContent, CellReading, RangeReading } from "../Workbook";
+import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../../cellArea";
+import type { CellContent, CellReading, RangeReading } from "../../Workbook";
 import { isErrorCode } from "./errorCodes";
-import { excelSupports } from "./excelReady";
-import { CELLS_A_REQUEST, inRequests, QUESTIONS_A_REQUEST, rowBands } from "./inRequests";
+import { excelSupports } from "../excelReady";
+import { CELLS_A_REQUEST, inRequests, QUESTIONS_A_REQUEST, rowBands } from "../inRequests";
 
 /**
  * Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas.

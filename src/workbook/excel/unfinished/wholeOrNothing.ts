@@ -1,6 +1,6 @@
-import type { WorkbookProblem } from "../Workbook";
+import type { WorkbookProblem } from "../../Workbook";
 import { Attempt, keepingTrack } from "./Attempt";
-import { excelCode, excelProblem } from "./excelProblem";
+import { excelCode, excelProblem } from "../excelProblem";
 import { takeBack, type Ended } from "./takeBack";
 
 // Somebody else may take the name again and again; after this many tries the user is told.

@@ -1,6 +1,6 @@
-import { isNews } from "../isNews";
-import type { CellLook } from "../Workbook";
-import { inExcel } from "./inExcel";
+import { isNews } from "../../isNews";
+import type { CellLook } from "../../Workbook";
+import { inExcel } from "../inExcel";
 import { askForLook } from "./lookAtCell";
 
 /**

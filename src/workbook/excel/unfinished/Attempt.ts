@@ -1,4 +1,4 @@
-import type { HeldCells } from "./heldCells";
+import type { HeldCells } from "../reading/heldCells";
 import { markOf, newToken, type SheetThere } from "./sheetMark";
 
 /** A sheet that an attempt has asked for, and what it would be like if nobody else touched it. */

@@ -1,5 +1,5 @@
-import { cellArea, type CellArea } from "../cellArea";
-import type { PlannedCell } from "../SheetPlan";
+import { cellArea, type CellArea } from "../../cellArea";
+import type { PlannedCell } from "../../SheetPlan";
 
 /**
  * Cells that share a property, as few rectangles: cells below each other are joined, then such columns side by side.

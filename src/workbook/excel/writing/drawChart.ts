@@ -1,4 +1,4 @@
-import type { ChartSeries, PlannedChart } from "../SheetPlan";
+import type { ChartSeries, PlannedChart } from "../../SheetPlan";
 
 /**
  * Asks for a scatter chart with lines and, in the same request, for the series that Excel gives it. How many Excel makes of its

@@ -1,5 +1,5 @@
-import type { Emphasis, PrintPlan } from "../SheetPlan";
-import { emphasisStyles } from "../sheetStyles";
+import type { Emphasis, PrintPlan } from "../../SheetPlan";
+import { emphasisStyles } from "../../sheetStyles";
 
 /** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
 export function setPage(worksheet: Excel.Worksheet, { area, titleRows, scale, margins, footer, breaksBefore }: PrintPlan): void {

@@ -1,4 +1,4 @@
-import type { UnfinishedSheet } from "../Workbook";
+import type { UnfinishedSheet } from "../../Workbook";
 
 // A name that belongs to one sheet alone (ExcelApi 1.4): it is made in the same request as the sheet, is saved with the
 // workbook, and can be undone together with the sheet. What follows these words tells the sheets of one attempt from all others,

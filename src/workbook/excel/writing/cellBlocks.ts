@@ -1,7 +1,7 @@
-import { cellArea, type CellArea } from "../cellArea";
-import type { PlannedCell } from "../SheetPlan";
+import { cellArea, type CellArea } from "../../cellArea";
+import type { PlannedCell } from "../../SheetPlan";
 import { cellEntry } from "./cellEntry";
-import { CELLS_A_REQUEST, rowBands } from "./inRequests";
+import { CELLS_A_REQUEST, rowBands } from "../inRequests";
 
 /** What goes into a rectangle of cells in one write; null leaves a cell as it is. */
 export interface CellBlock {

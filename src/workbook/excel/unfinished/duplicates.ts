@@ -1,5 +1,5 @@
 import { idOf, type Attempt } from "./Attempt";
-import { inExcel } from "./inExcel";
+import { inExcel } from "../inExcel";
 import { askForMarks, takeMark, type SheetThere } from "./sheetMark";
 
 /**

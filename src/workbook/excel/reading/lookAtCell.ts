@@ -1,5 +1,5 @@
-import type { Calculation, CellAddress, CellLook, CellReading } from "../Workbook";
-import { excelSupports } from "./excelReady";
+import type { Calculation, CellAddress, CellLook, CellReading } from "../../Workbook";
+import { excelSupports } from "../excelReady";
 import { reading, withoutSheet } from "./readCells";
 
 const CONTENT = ["address", "values", "valueTypes", "formulas", "text"];

@@ -1,10 +1,10 @@
-import { rangeOf, type CellArea } from "../cellArea";
-import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
-import type { EntryRule, PlannedCell, SheetPlan } from "../SheetPlan";
-import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle } from "../sheetStyles";
+import { rangeOf, type CellArea } from "../../cellArea";
+import { pixelsOf, POINTS_PER_PIXEL } from "../../columnPixels";
+import type { EntryRule, PlannedCell, SheetPlan } from "../../SheetPlan";
+import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle } from "../../sheetStyles";
 import { alikeAreas } from "./alikeAreas";
 import { cellBlocks } from "./cellBlocks";
-import { CELLS_A_REQUEST, inRequests } from "./inRequests";
+import { CELLS_A_REQUEST, inRequests } from "../inRequests";
 import { emphasise, setPage } from "./pageAndEmphasis";
 
 /** Contents for an area, written when their turn comes. */

@@ -1,9 +1,9 @@
-import type { CellArea } from "../cellArea";
-import type { Removal, UnfinishedSheet } from "../Workbook";
+import type { CellArea } from "../../cellArea";
+import type { Removal, UnfinishedSheet } from "../../Workbook";
 import { begunHere, idOf, isUnderWayHere, type SheetUnderWay } from "./Attempt";
-import { excelCode, excelProblem } from "./excelProblem";
-import { askForExtent, readHeld } from "./heldCells";
-import { inExcel } from "./inExcel";
+import { excelCode, excelProblem } from "../excelProblem";
+import { askForExtent, readHeld } from "../reading/heldCells";
+import { inExcel } from "../inExcel";
 import { askForMarks, begunAt, holdToMark, sheetsThere } from "./sheetMark";
 
 // Making a sheet takes seconds, but waits for as long as a cell is being edited. Common practice, no source.

@@ -69,7 +69,8 @@ const MOST_NAMED = 4;
 
 /** "F14", "F14 and G14", "F14, G14, H14, F15 and 7 more". */
 function someCells(cells: readonly string[]): string {
-  const [named, more] = cells.length > MOST_NAMED + 1 ? [cells.slice(0, MOST_NAMED), `${cells.length - MOST_NAMED} more`] : [cells.slice(0, -1), cells.at(-1) ?? ""];
+  const [named, more] =
+    cells.length > MOST_NAMED + 1 ? [cells.slice(0, MOST_NAMED), `${cells.length - MOST_NAMED} more`] : [cells.slice(0, -1), cells.at(-1) ?? ""];
   return named.length === 0 ? more : `${named.join(", ")} and ${more}`;
 }
 

@@ -29,7 +29,10 @@ const options: RunSheetOptions = { kind: "charring", weighIns: 3, intervalMinute
 /** Opens a run sheet in the invented workbook, its formulas not worked out, and selects a cell of it. */
 async function openRun(of: RunSheetOptions, changed: Record<string, WrittenCell> = {}): Promise<void> {
   const cells: Record<string, WrittenCell> = Object.fromEntries(
-    buildRunSheet(of).cells.map(({ cell, content, formula }) => [cell, formula === undefined ? (content ?? null) : { formula, value: "…", shown: "…" }]),
+    buildRunSheet(of).cells.map(({ cell, content, formula }) => [
+      cell,
+      formula === undefined ? (content ?? null) : { formula, value: "…", shown: "…" },
+    ]),
   );
   await page.evaluate((held) => void (window.workbook.sheets.Run = held), { ...cells, ...changed });
   await page.locator("#tab-run").click();
@@ -62,7 +65,9 @@ test("says why it cannot, and that a growth waits to be finished", async () => {
   await openRun({ ...options, charFirings: 4 });
   await page.getByRole("button", { name: "Add a firing of the char" }).click();
   await alert().waitFor();
-  expect(await alert().innerText()).toBe("A run sheet holds at most 4 firings of the char, and this one has them. Insert another run sheet to go on.");
+  expect(await alert().innerText()).toBe(
+    "A run sheet holds at most 4 firings of the char, and this one has them. Insert another run sheet to go on.",
+  );
   const record = buildRunSheet(options).cells.find(({ cell }) => cell === "O1")?.content;
   const [words = "", made = ""] = String(record).split(/(?<=made with )/);
   const begun = `${words}${JSON.stringify({ ...JSON.parse(made), becoming: { ...JSON.parse(made), weighIns: 4 } })}`;

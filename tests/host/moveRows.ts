@@ -61,9 +61,17 @@ export function withRowsMoved(formula: string, isOnSheet: boolean, sheet: string
     .map(({ type, value }) => {
       if (type !== tokenTypes.REF_RANGE) return value;
       const start = value.lastIndexOf("!") + 1;
-      const named = value.slice(0, start - 1).replace(/^'|'$/g, "").replaceAll("''", "'");
+      const named = value
+        .slice(0, start - 1)
+        .replace(/^'|'$/g, "")
+        .replaceAll("''", "'");
       if (start === 0 ? !isOnSheet : named !== sheet) return value;
-      return value.slice(0, start) + value.slice(start).replace(/(\$?)(\d+)/g, (_held, fixed: string, row: string) => `${fixed}${Number(row) - 1 >= above ? Number(row) + count : row}`);
+      return (
+        value.slice(0, start) +
+        value
+          .slice(start)
+          .replace(/(\$?)(\d+)/g, (_held, fixed: string, row: string) => `${fixed}${Number(row) - 1 >= above ? Number(row) + count : row}`)
+      );
     })
     .join("");
   return hasSign ? text : text.slice(1);

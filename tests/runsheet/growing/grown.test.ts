@@ -35,40 +35,52 @@ function someBoxes(options: CheckedOptions, random: () => number): Map<string, n
 
 const starts: readonly [string, RunSheetOptions][] = RUN_KINDS.flatMap((kind): [string, RunSheetOptions][] => [
   [`${kind}, one sample`, { ...base, kind }],
-  [`${kind}, two samples with pan zeros and temperatures`, { ...base, kind, replicates: 2, panZeros: true, temperatures: true, charFirings: 2, ashFirings: 1 }],
+  [
+    `${kind}, two samples with pan zeros and temperatures`,
+    { ...base, kind, replicates: 2, panZeros: true, temperatures: true, charFirings: 2, ashFirings: 1 },
+  ],
 ]);
 
-test.each(starts)("%s: grown in a random order it is the sheet inserted large and filled alike, and every typed value stands", async (title, start) => {
-  const random = numbersFrom(title.length + 7);
-  const options = checkOptions(start);
-  const name = await open.workbook.addSheet(buildRunSheet(options));
-  const cautionsAfter = layout(options).order[layout(options).order.indexOf("cautions") - 1];
-  let now: CheckedOptions = { ...options, ...(cautionsAfter && { cautionsAfter }) };
-  let typed = someBoxes(now, random);
-  const last = layout(now).last;
-  typed.set("B3000", "far below").set(`C${last + 2}`, "below").set("Z14", "beside").set("Z16", 7);
-  typed.delete("B3000");
-  for (const [cell, content] of typed) await open.type(name, cell, content);
-  await open.settled();
-  for (let turn = 0; turn < 5; turn++) {
-    const able = GROWTHS.filter((growth) => hasUseFor(now, growth) && !isAtLimit(now, growth) && !(growth === "replicates" && now.replicates === 3));
-    const growth = able[Math.floor(random() * able.length)] as Growth;
-    const to = withOneMore(now, growth);
-    const steps = rowsPutIn(layout(now), layout(to));
-    expect(await growRunSheet(open.workbook, name, growth)).toMatch(/^Added: .*Everything typed stands\.$/);
-    typed = new Map([...typed].map(([cell, content]) => [cellAfter(cell, steps), content]));
-    now = to;
-  }
-  const held = typedCells(await open.workbook.readUsed(name));
-  for (const [cell, content] of typed) expect([cell, held.get(cell)]).toEqual([cell, content]);
-  const large = await open.workbook.addSheet(buildRunSheet(now));
-  for (const [cell, content] of typed) await open.type(large, cell, content);
-  await open.settled();
-  const [grown, inserted] = [gridSheetState(open.engine, name), gridSheetState(open.engine, large)];
-  expect(Object.keys(grown.cells).length).toBeGreaterThan(300);
-  expect(grown.custom).toEqual(inserted.custom);
-  expect(grown.heights).toEqual(inserted.heights);
-  expect(grown.rules).toEqual(inserted.rules);
-  expect(grown.cells).toEqual(inserted.cells);
-  expect(grown.freeze).toEqual(inserted.freeze);
-});
+test.each(starts)(
+  "%s: grown in a random order it is the sheet inserted large and filled alike, and every typed value stands",
+  async (title, start) => {
+    const random = numbersFrom(title.length + 7);
+    const options = checkOptions(start);
+    const name = await open.workbook.addSheet(buildRunSheet(options));
+    const cautionsAfter = layout(options).order[layout(options).order.indexOf("cautions") - 1];
+    let now: CheckedOptions = { ...options, ...(cautionsAfter && { cautionsAfter }) };
+    let typed = someBoxes(now, random);
+    const last = layout(now).last;
+    typed
+      .set("B3000", "far below")
+      .set(`C${last + 2}`, "below")
+      .set("Z14", "beside")
+      .set("Z16", 7);
+    typed.delete("B3000");
+    for (const [cell, content] of typed) await open.type(name, cell, content);
+    await open.settled();
+    for (let turn = 0; turn < 5; turn++) {
+      const able = GROWTHS.filter(
+        (growth) => hasUseFor(now, growth) && !isAtLimit(now, growth) && !(growth === "replicates" && now.replicates === 3),
+      );
+      const growth = able[Math.floor(random() * able.length)] as Growth;
+      const to = withOneMore(now, growth);
+      const steps = rowsPutIn(layout(now), layout(to));
+      expect(await growRunSheet(open.workbook, name, growth)).toMatch(/^Added: .*Everything typed stands\.$/);
+      typed = new Map([...typed].map(([cell, content]) => [cellAfter(cell, steps), content]));
+      now = to;
+    }
+    const held = typedCells(await open.workbook.readUsed(name));
+    for (const [cell, content] of typed) expect([cell, held.get(cell)]).toEqual([cell, content]);
+    const large = await open.workbook.addSheet(buildRunSheet(now));
+    for (const [cell, content] of typed) await open.type(large, cell, content);
+    await open.settled();
+    const [grown, inserted] = [gridSheetState(open.engine, name), gridSheetState(open.engine, large)];
+    expect(Object.keys(grown.cells).length).toBeGreaterThan(300);
+    expect(grown.custom).toEqual(inserted.custom);
+    expect(grown.heights).toEqual(inserted.heights);
+    expect(grown.rules).toEqual(inserted.rules);
+    expect(grown.cells).toEqual(inserted.cells);
+    expect(grown.freeze).toEqual(inserted.freeze);
+  },
+);

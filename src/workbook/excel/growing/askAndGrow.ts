@@ -30,7 +30,7 @@ export function askAndGrow(worksheet: Excel.Worksheet, growth: SheetGrowth, hang
     worksheet.horizontalPageBreaks.removePageBreaks();
     setPage(worksheet, plan.print);
   }
-  if (plan.chart && hanging.chart) followChart(worksheet, hanging.chart, plan.chart);
+  for (const chart of hanging.charts) followChart(worksheet, chart);
   writeContents(worksheet, growth.written);
   setFormats(worksheet, growth.dressed);
   writeContents(worksheet, ended === undefined ? [] : [ended]);

@@ -1,33 +1,32 @@
 import type { PlannedChart, SheetPlan } from "../../SheetPlan";
 import { addSeries, setSeries } from "../writing/drawChart";
 
-/** The chart of a plan, as it is on the sheet. */
+/** A planned chart as it is on the sheet. */
 export interface ChartThere {
+  readonly planned: PlannedChart;
   readonly chart: Excel.Chart;
   readonly series: readonly Excel.ChartSeries[];
 }
 
-/** Asks for the plan's chart by its name; whoever took it away or renamed it goes without. */
-export function askForChart(worksheet: Excel.Worksheet, { chart }: SheetPlan): () => Excel.Chart | undefined {
-  if (chart === undefined) return () => undefined;
+/** Asks for the plan's charts by their names; whoever took one away or renamed it goes without. */
+export function askForCharts(worksheet: Excel.Worksheet, { charts = [] }: SheetPlan): () => Pick<ChartThere, "planned" | "chart">[] {
+  if (charts.length === 0) return () => [];
   const there = worksheet.charts.load("items/name");
-  return () => there.items.find(({ name }) => name === chart.title);
+  return () =>
+    charts.flatMap((planned) => {
+      const chart = there.items.find(({ name }) => name === planned.title);
+      return chart === undefined ? [] : [{ planned, chart }];
+    });
 }
 
-/** Asks for the lines of a chart; they may be read once the request has been answered. */
-export function askForSeries(chart: Excel.Chart | undefined): ChartThere | undefined {
-  if (chart === undefined) return undefined;
-  const series = chart.series.load("items/name");
-  return {
-    chart,
-    get series() {
-      return series.items;
-    },
-  };
+/** Asks for the lines of charts. @returns them, once the request has been answered */
+export function askForSeries(charts: readonly Pick<ChartThere, "planned" | "chart">[]): () => ChartThere[] {
+  const asked = charts.map((one) => ({ ...one, series: one.chart.series.load("items/name") }));
+  return () => asked.map(({ series, ...one }) => ({ ...one, series: series.items }));
 }
 
 /** Gives the lines their new columns and adds those that are new; how each looks stays as the user may have made it. */
-export function followChart(worksheet: Excel.Worksheet, { chart, series }: ChartThere, planned: PlannedChart): void {
+export function followChart(worksheet: Excel.Worksheet, { planned, chart, series }: ChartThere): void {
   planned.series.forEach((line, index) => {
     const there = series.find(({ name }) => name === line.name);
     if (there === undefined) addSeries(worksheet, chart, line, index);

@@ -8,7 +8,7 @@ import { askForHeld, isAlike, type HeldCells } from "../reading/heldCells";
 import { inExcel } from "../inExcel";
 import { askAndGrow } from "./askAndGrow";
 import { displaced } from "./displaced";
-import { askForChart, askForSeries, type ChartThere } from "./followChart";
+import { askForCharts, askForSeries, type ChartThere } from "./followChart";
 import { askForEmphasis } from "./followEmphasis";
 import { putBack } from "./putBack";
 
@@ -55,22 +55,22 @@ function asFarAsTold(before: () => HeldCells): HeldCells {
 /** What hangs on the sheet beside its cells. */
 export interface Hanging {
   readonly emphasis: readonly Excel.ConditionalFormat[];
-  readonly chart: ChartThere | undefined;
+  readonly charts: readonly ChartThere[];
 }
 
 async function lookAt(context: Excel.RequestContext, worksheet: Excel.Worksheet, sheet: string, { plan, read }: SheetGrowth): Promise<Hanging> {
   worksheet.protection.load("protected");
   worksheet.autoFilter.load("isDataFiltered");
   const emphasis = askForEmphasis(worksheet, plan);
-  const chart = askForChart(worksheet, plan);
+  const charts = askForCharts(worksheet, plan);
   await context.sync();
   if (worksheet.protection.protected) throw new WorkbookProblem(workbookProtected);
   if (worksheet.autoFilter.isDataFiltered) throw new WorkbookProblem(sheetFiltered(sheet));
-  const series = askForSeries(chart());
+  const series = askForSeries(charts());
   const held = askForHeld(worksheet);
   await context.sync();
   if (!holdsWhatWasRead(held(), read)) throw new WorkbookProblem(changedMeanwhile(sheet));
-  return { emphasis: emphasis(), chart: series };
+  return { emphasis: emphasis(), charts: series() };
 }
 
 /** Cells that a spill fills are no one's typing and are left out; Excel reads an empty text and a blank cell out alike. */

@@ -179,4 +179,3 @@ const stateOf = (sheet: SheetState): string => {
 };
 
 const sorted = (record: Record<string, unknown>): unknown => Object.entries(record).sort(([one], [other]) => (one < other ? -1 : 1));
-

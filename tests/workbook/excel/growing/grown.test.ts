@@ -192,24 +192,27 @@ describe("mendRunSheet(workbook, sheet)", () => {
     expect(await mendRunSheet(workbook, name)).toBe(mendedCells([]));
   });
 
-  test.each([8, 40, 500, 900])("finishes a growth that broke off after %d actions, by its own button or by that of the growth", async (actionsDone) => {
-    const typed = [["C12", 61.1], ["Z40", "beside"]] as const; // prettier-ignore
-    const filled = async (): Promise<string> => {
-      const name = await made(small);
-      for (const [cell, content] of typed) host.type(name, cell, content);
-      return name;
-    };
-    const other = await filled();
-    await growRunSheet(workbook, other, "weighIns");
-    for (const finish of [mendRunSheet, (book: ExcelWorkbook, sheet: string) => growRunSheet(book, sheet, "replicates")]) {
-      const name = await filled();
-      host.startCounting(() => undefined);
-      host.faults.plan({ code: "GeneralException", after: 4, answerLost: false, forGood: false, actionsDone });
-      await expect(growRunSheet(workbook, name, "weighIns")).rejects.toThrow('Press "Mend formulas" to finish it.');
-      expect(await finish(workbook, name)).toBe(finishedGrowth);
-      expectSame(name, other);
-    }
-  });
+  test.each([8, 40, 500, 900])(
+    "finishes a growth that broke off after %d actions, by its own button or by that of the growth",
+    async (actionsDone) => {
+      const typed = [["C12", 61.1], ["Z40", "beside"]] as const; // prettier-ignore
+      const filled = async (): Promise<string> => {
+        const name = await made(small);
+        for (const [cell, content] of typed) host.type(name, cell, content);
+        return name;
+      };
+      const other = await filled();
+      await growRunSheet(workbook, other, "weighIns");
+      for (const finish of [mendRunSheet, (book: ExcelWorkbook, sheet: string) => growRunSheet(book, sheet, "replicates")]) {
+        const name = await filled();
+        host.startCounting(() => undefined);
+        host.faults.plan({ code: "GeneralException", after: 4, answerLost: false, forGood: false, actionsDone });
+        await expect(growRunSheet(workbook, name, "weighIns")).rejects.toThrow('Press "Mend formulas" to finish it.');
+        expect(await finish(workbook, name)).toBe(finishedGrowth);
+        expectSame(name, other);
+      }
+    },
+  );
 
   test("names formulas that the sheet did not take", async () => {
     const name = await made(drying);

@@ -4,6 +4,7 @@ import type { CellFunction } from "./cellFunction";
 import { compound } from "./compound";
 import { confidence } from "./confidence";
 import { drying } from "./drying";
+import { liquids } from "./liquids";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
@@ -22,6 +23,7 @@ export const catalogue: readonly Family[] = [
   { heading: "Burning", functions: burning },
   { heading: "Drying", functions: drying },
   { heading: "Residue", functions: residue },
+  { heading: "Liquids", functions: liquids },
   { heading: "Balance", functions: balance },
   { heading: "Confidence", functions: confidence },
   { heading: "Sense", functions: sense },

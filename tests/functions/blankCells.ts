@@ -96,6 +96,15 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     ash: "left out",
     quantity: "left out",
   },
+  "PRODUCT.LEDGER": {
+    feed: "missing",
+    moisture: "0 is 0",
+    char: "missing",
+    liquids: "missing",
+    gas: "left out",
+    u: "left out",
+    liquidsWater: "left out",
+  },
   ZERODRIFT: {
     reading: "missing",
     zeroBefore: "0 is 0",

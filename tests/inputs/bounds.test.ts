@@ -5,6 +5,7 @@ import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
 import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
+import { productMass } from "../../src/inputs/kinds/products";
 import { ashShare, fraction, massFraction, moistureContent, presentMassFraction, presentMoisture, wetMoisture } from "../../src/inputs/kinds/shares";
 import { coverageFactor, significanceLevel, standardDeviation, standardUncertainty, wantedUncertainty } from "../../src/inputs/kinds/statistics";
 import { gramsPerDegree, roomTemperature, temperatureDifference } from "../../src/inputs/kinds/temperatures";
@@ -51,6 +52,7 @@ const GIVE = {
   step: "Give the balance's smallest step in grams, such as 0.001.",
   dataSheet: "Give grams, or leave the argument out.",
   limit: "Give a number above 0, or leave the argument out.",
+  product: 'Give grams, or type "none" if there was none.',
   ratio: "Give a ratio of moles, such as 0.5.",
 };
 
@@ -351,6 +353,7 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
   readability: [readability("Step [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.step}`), sense(" g", GIVE.step)]],
   balanceDeviation: [balanceDeviation("Deviation [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.dataSheet}`), sense(" g", GIVE.dataSheet)]],
   changeLimit: [changeLimit("Limit."), [aboveZero(`x: -1 is below zero. ${GIVE.limit}`), sense("", GIVE.limit)]],
+  productMass: [productMass("Liquids [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.product}`), sense(" g", GIVE.product)]],
   positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
 

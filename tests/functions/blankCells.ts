@@ -96,6 +96,7 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     ash: "left out",
     quantity: "left out",
   },
+  THEORETICALLOSS: { start: "missing", residue: "missing", leaves: "left out", what: "left out" },
   "PRODUCT.LEDGER": {
     feed: "missing",
     moisture: "0 is 0",

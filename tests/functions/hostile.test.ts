@@ -65,6 +65,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   "a time, 0 counts as left out": {},
   "a chemical formula": {},
   "a chemical formula, 0 counts as left out": {},
+  "what leaves, 0 counts as left out": { takes: LEFT_OUT },
   "a word": {},
   "a word, 0 counts as left out": { takes: LEFT_OUT },
   "TRUE or FALSE, 0 counts as left out": { takes: { ...LEFT_OUT, TRUE: "one of its two values" } },

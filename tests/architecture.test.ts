@@ -15,7 +15,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   confidence: ["numerics", "weighing", "problems"],
   drying: ["numerics", "weighing", "problems"],
   residue: ["weighing", "problems"],
-  decomposition: ["chemistry", "problems"],
+  decomposition: ["chemistry", "confidence", "weighing", "problems"],
   liquids: ["weighing", "problems"],
   functions: ["inputs", "chemistry", "weighing", "balance", "sense", "confidence", "drying", "residue", "decomposition", "liquids", "problems"],
   cells: ["functions", "inputs", "problems"],

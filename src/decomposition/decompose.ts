@@ -24,6 +24,14 @@ export interface Decomposition {
   readonly loss: number;
 }
 
+/** What messages call the two formulas: functions of two decompositions number them. */
+export interface FormulaNames {
+  readonly start: string;
+  readonly residue: string;
+}
+
+const NAMES: FormulaNames = { start: "start", residue: "residue" };
+
 /**
  * What a solid loses on heating to a stated residue: 1 - n M(residue) / M(start), summed over the solids of the residue, n such that every
  * element that stays is conserved (`residueCounts`). Right whatever gas leaves and whether or not oxygen is taken up, because only solids are
@@ -33,17 +41,17 @@ export interface Decomposition {
  * @throws InputProblem for an element that the start does not hold (oxygen apart, which the air gives), for one that stays and is not in the
  *   residue, for counts that do not fit, and as parseFormula
  */
-export function decompose(startText: string, residueText: string, leavesText?: string): Decomposition {
-  const start = solid(startText, "start");
-  const solids = solidsOf(residueText, "residue");
+export function decompose(startText: string, residueText: string, leavesText?: string, names = NAMES): Decomposition {
+  const start = solid(startText, names.start);
+  const solids = solidsOf(residueText, names.residue);
   const leaves = leavesText === undefined ? [] : gasesOf(leavesText, "leaves");
   const leaving = new Set(leaves.flatMap(({ atoms }) => [...atoms.keys()]));
   for (const symbol of leaving) if (symbol !== "O" && !start.atoms.has(symbol)) throw leavesNothingOf(symbol, startText);
   const formed = new Set(solids.flatMap(({ atoms }) => [...atoms.keys()]));
-  for (const symbol of formed) if (symbol !== "O" && !start.atoms.has(symbol)) throw elementFromNowhere(symbol, startText);
+  for (const symbol of formed) if (symbol !== "O" && !start.atoms.has(symbol)) throw elementFromNowhere(names.residue, symbol, startText);
   const staying = [...start.atoms.keys()].filter((symbol) => stays(symbol) && !leaving.has(symbol));
-  for (const symbol of staying) if (!formed.has(symbol)) throw elementVanishes(symbol, startText);
-  const counts = residueCounts(start, solids, staying);
+  for (const symbol of staying) if (!formed.has(symbol)) throw elementVanishes(names.residue, symbol, startText);
+  const counts = residueCounts(start, solids, staying, names.residue);
   const residues = solids.map((formula, index) => ({ formula, perStart: counts[index] as number }));
   const kept = new Map<string, number>();
   for (const { formula, perStart } of residues)
@@ -53,6 +61,6 @@ export function decompose(startText: string, residueText: string, leavesText?: s
     const left = (start.atoms.get(symbol) ?? 0) - (kept.get(symbol) ?? 0);
     if (Math.abs(left) > SAME_COUNT) gone.set(symbol, left);
   }
-  const mass = residues.reduce((sum, { formula, perStart }) => sum + perStart * molarMass(formula, "residue"), 0);
-  return { start, residues, kept, leaves, gone, loss: 1 - mass / molarMass(start, "start") };
+  const mass = residues.reduce((sum, { formula, perStart }) => sum + perStart * molarMass(formula, names.residue), 0);
+  return { start, residues, kept, leaves, gone, loss: 1 - mass / molarMass(start, names.start) };
 }

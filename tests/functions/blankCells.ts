@@ -97,6 +97,18 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     quantity: "left out",
   },
   THEORETICALLOSS: { start: "missing", residue: "missing", leaves: "left out", what: "left out" },
+  HYDRATEWATER: { vessel: "missing", before: "missing", after: "missing", anhydrous: "missing", u: "left out" },
+  "PURITY.FROMLOSS": { loss: "missing", start: "missing", residue: "missing", moisture: "left out", u: "left out", what: "left out" },
+  "CALCINATION.DEGREE": { productLoss: "0 is 0", rawLoss: "missing" },
+  "MIXTURE.FROMLOSS": {
+    loss: "missing",
+    start1: "missing",
+    residue1: "missing",
+    start2: "missing",
+    residue2: "missing",
+    u: "left out",
+    what: "left out",
+  },
   "PRODUCT.LEDGER": {
     feed: "missing",
     moisture: "0 is 0",

@@ -72,6 +72,11 @@ const labelled: readonly (readonly [cell: string, headings: readonly unknown[], 
     ["Share", "Moisture", "Volatile matter", "Fixed carbon", "Ash", "Sum"],
   ],
   [
+    '=RETORT.HYDRATEWATER("tared", 25, 16, "CuSO4")',
+    ["Hydrate", "Value"],
+    ["Hydrate", "Water lost, share of the hydrate", "Water per formula, n", "its standard uncertainty", "Nearest", "Verdict"],
+  ],
+  [
     '=RETORT.PRODUCT.LEDGER(200, 0.125, 50, 75, "", 0.05)',
     ["Ledger", "Mass [g]", "g per g dry feed"],
     [

@@ -3,6 +3,7 @@ import path from "node:path";
 import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
+import { lossUncertainty } from "../../src/inputs/kinds/lossUncertainty";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
 import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
 import { productMass } from "../../src/inputs/kinds/products";
@@ -52,6 +53,7 @@ const GIVE = {
   step: "Give the balance's smallest step in grams, such as 0.001.",
   dataSheet: "Give grams, or leave the argument out.",
   limit: "Give a number above 0, or leave the argument out.",
+  lossU: "Type 0.2 % as 0.002 or 0.2%.",
   product: 'Give grams, or type "none" if there was none.',
   ratio: "Give a ratio of moles, such as 0.5.",
 };
@@ -354,6 +356,18 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
   balanceDeviation: [balanceDeviation("Deviation [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.dataSheet}`), sense(" g", GIVE.dataSheet)]],
   changeLimit: [changeLimit("Limit."), [aboveZero(`x: -1 is below zero. ${GIVE.limit}`), sense("", GIVE.limit)]],
   productMass: [productMass("Liquids [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.product}`), sense(" g", GIVE.product)]],
+  lossUncertainty: [
+    lossUncertainty("u."),
+    [
+      aboveZero(`x: -1 is below zero. ${GIVE.lossU}`),
+      {
+        at: 0.1,
+        beyond: 0.1001,
+        says: `x: 0.1001 is above 0.1, too coarse or a percentage. ${GIVE.lossU}`,
+        source: "coarser than a tenth of the sample tells nothing of its loss (common practice, no source)",
+      },
+    ],
+  ],
   positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
 

@@ -37,6 +37,7 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
   ASHFRACTION: (draw, index) => [...weighings(draw, index, draw(0.005, 0.2)), everyOther(index, draw(0, 0.2))],
   FIXEDCARBON: (draw, index) => [draw(0, 0.1), draw(0.3, 0.8), index % 3 === 0 ? "none" : draw(0.001, 0.1)],
   LOSSONIGNITION: (draw, index) => weighings(draw, index, draw(0.6, 0.99)),
+  "CALCINATION.DEGREE": (draw, index) => [index % 5 === 0 ? 0 : draw(0, 0.2), draw(0.2, 0.6)],
   "BASIS.CONVERT": (draw, index) => [
     ...[
       draw(0.1, 0.5),

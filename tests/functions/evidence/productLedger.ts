@@ -5,6 +5,7 @@ import { asTable } from "../call";
 import type { FunctionEvidence } from "../evidenceFiles";
 import { between } from "../laws/draws";
 import { figureBy, law } from "../laws/Law";
+import { scatterOf } from "../laws/scatter";
 
 const WITH_GAS = "=RETORT.PRODUCT.LEDGER(200, 0.125, 50, 75, 70, 0.05, 0.6)";
 const BY_DIFFERENCE = "=RETORT.PRODUCT.LEDGER(200, 0.125, 50, 75)";
@@ -60,8 +61,8 @@ export const evidence: FunctionEvidence = {
     }),
     law("PRODUCT.LEDGER")("what is unaccounted scatters by its uncertainty when each mass scatters by u", (call) => {
       const [normal, u, runs] = [seededNormal(20_270_211), 0.05, 4000];
-      const scattered = (gas: number | null): number[] =>
-        Array.from({ length: runs }, () =>
+      for (const gas of [60, null]) {
+        const sd = scatterOf(runs, () =>
           figureBy(call)(
             gas === null ? "Gas" : "Unaccounted",
             1,
@@ -70,13 +71,8 @@ export const evidence: FunctionEvidence = {
             gas === null ? null : gas + u * normal(),
           ),
         );
-      for (const gas of [60, null]) {
-        const values = scattered(gas);
-        const mean = values.reduce((sum, value) => sum + value, 0) / runs;
-        const sd = Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (runs - 1));
-        const n = gas === null ? 3 : 4;
         const stated = figureBy(call)("its standard", 1, "PRODUCT.LEDGER", 200, 0.125, 50, 70, gas, u);
-        expect(stated).toBeCloseTo(u * Math.sqrt(n), 12);
+        expect(stated).toBeCloseTo(u * Math.sqrt(gas === null ? 3 : 4), 12);
         expect(Math.abs(sd / stated - 1)).toBeLessThan(0.05);
       }
     }),

@@ -4,6 +4,7 @@ import { calculated, PERCENT, published } from "../../published/Published";
 import type { FunctionEvidence } from "../evidenceFiles";
 import { law, numberBy, type Call } from "../laws/Law";
 import { anySalt, atomsOf, sideAtoms, termsOf } from "../laws/salts";
+import { scatterOf } from "../laws/scatter";
 
 const CIAAW = "atoms counted by hand, weights of CIAAW 2021 (Prohaska et al., Pure Appl. Chem. 94 (2022) 573)";
 const of = (start: string, residue: string): string => `=RETORT.THEORETICALLOSS("${start}", "${residue}")`;
@@ -25,14 +26,12 @@ const DRAWN: Readonly<Record<string, readonly [value: number, limit: number]>> =
 function simulatedU(start: string, residue: string, perStart: number): number {
   const [uniform, runs] = [seededUniform(20_270_212), 12_000];
   const [left, whole] = [atomsOf(residue), atomsOf(start)];
-  const losses = Array.from({ length: runs }, () => {
+  return scatterOf(runs, () => {
     const weights = Object.fromEntries(Object.entries(DRAWN).map(([symbol, [value, limit]]) => [symbol, value + limit * (2 * uniform() - 1)]));
     const mass = (atoms: Record<string, number>): number =>
       Object.entries(atoms).reduce((sum, [symbol, count]) => sum + count * (weights[symbol] as number), 0);
     return 1 - (perStart * mass(left)) / mass(whole);
   });
-  const mean = losses.reduce((sum, loss) => sum + loss, 0) / runs;
-  return Math.sqrt(losses.reduce((sum, loss) => sum + (loss - mean) ** 2, 0) / (runs - 1));
 }
 
 export const evidence: FunctionEvidence = {

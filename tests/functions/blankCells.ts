@@ -24,6 +24,9 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
   MOLARMASS: { formula: "missing" },
   ATOMS: { formula: "missing" },
   "FORMULA.CHECK": { formula: "missing" },
+  MASSFRACTION: { formula: "missing", part: "missing", what: "left out" },
+  ATOMICWEIGHT: { symbol: "missing", what: "left out" },
+  "MOLARMASS.U": { formula: "missing" },
   OXYGENDEMAND: { formula: "missing", nitrogenTo: "left out", sulfurTo: "left out" },
   "OXYGENDEMAND.ULTIMATE": {
     carbon: "missing",

@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drying: ["numerics", "weighing", "problems"],
   residue: ["weighing", "problems"],
   decomposition: ["chemistry", "confidence", "weighing", "problems"],
-  liquids: ["weighing", "problems"],
+  liquids: ["chemistry", "weighing", "problems"],
   functions: ["inputs", "chemistry", "weighing", "balance", "sense", "confidence", "drying", "residue", "decomposition", "liquids", "problems"],
   cells: ["functions", "inputs", "problems"],
   help: ["functions", "inputs", "drying", "problems"],

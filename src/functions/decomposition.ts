@@ -1,5 +1,6 @@
 import type { CellFunction } from "./cellFunction";
 import { calcinationDegreeFunction } from "./decomposition/calcinationDegreeFunction";
+import { decompositionStepsFunction } from "./decomposition/decompositionStepsFunction";
 import { hydrateWaterFunction } from "./decomposition/hydrateWaterFunction";
 import { mixtureFromLossFunction } from "./decomposition/mixtureFromLossFunction";
 import { purityFromLossFunction } from "./decomposition/purityFromLossFunction";
@@ -12,4 +13,5 @@ export const decomposition: readonly CellFunction[] = [
   purityFromLossFunction,
   calcinationDegreeFunction,
   mixtureFromLossFunction,
+  decompositionStepsFunction,
 ];

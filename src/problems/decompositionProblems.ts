@@ -1,4 +1,5 @@
 import { InputProblem } from "./InputProblem";
+import { NoAnswer } from "./NoAnswer";
 import { plainNumber, quoted } from "./quoted";
 
 export const chargedSolid = (argument: string, text: string): InputProblem =>
@@ -126,3 +127,10 @@ export const hydrateOpen = (fitting: readonly string[]): string => `cannot tell:
 
 export const hydrateBetween = (below: number, above: number): string =>
   `between ${below} and ${above}: no whole number, half or third within 2 u; heat again until nothing more leaves, or the sample had lost or taken up water`;
+
+export const noStepsListed = (text: string): NoAnswer =>
+  new NoAnswer(
+    "formula",
+    `no steps are listed for ${quoted(text)}`,
+    "Use THEORETICALLOSS with what is left; the reference page names what is listed.",
+  );

@@ -35,6 +35,8 @@ const ON_THE_PAGE: Readonly<Record<BlankCellRule, string>> = {
 
 /** Calls that are answered, where the first example of a function does not give the input, or cannot do without it. */
 const CALLS: Readonly<Record<string, string>> = {
+  "VAPOUR.COMPOSITION feedHydrogen": "=RETORT.VAPOUR.COMPOSITION(0.5, 0.06, 0.42, 0.8, 0, 0.12, 0.3)",
+  "VAPOUR.COMPOSITION feedOxygen": "=RETORT.VAPOUR.COMPOSITION(0.5, 0.06, 0.42, 0.8, 0.04, 0, 0.3)",
   "BURN.COMPARE formula": "=RETORT.BURN.COMPARE(25, 35, 28, 25.125, , 0.5, 0.06, 0.42)",
   "BURN.COMPARE carbon": '=RETORT.BURN.COMPARE(25, 35, 28, 25.125, "C6H10O5")',
   "ZERODRIFT timeBefore": "=RETORT.ZERODRIFT(31.5, 0.002, 0.006, 0, 2, 5)",

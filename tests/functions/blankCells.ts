@@ -112,6 +112,7 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     u: "left out",
     what: "left out",
   },
+  "DECOMPOSITION.STEPS": { formula: "missing" },
   "PRODUCT.LEDGER": {
     feed: "missing",
     moisture: "0 is 0",
@@ -120,6 +121,24 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
     gas: "left out",
     u: "left out",
     liquidsWater: "left out",
+  },
+  "VAPOUR.COMPOSITION": {
+    feedCarbon: "missing",
+    feedHydrogen: "0 is 0, alone it is an empty row",
+    feedOxygen: "0 is 0, alone it is an empty row",
+    charCarbon: "missing",
+    charHydrogen: "0 is 0, alone it is an empty row",
+    charOxygen: "0 is 0, alone it is an empty row",
+    yield: "missing",
+  },
+  "ACID.FROMTITRATION": {
+    volume: "missing",
+    concentration: "missing",
+    sample: "missing",
+    unit: "missing",
+    density: "left out",
+    blank: "left out",
+    dilution: "left out",
   },
   ZERODRIFT: {
     reading: "missing",

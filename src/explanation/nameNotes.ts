@@ -49,7 +49,9 @@ function nearestFunctions(written: string): string[] {
     .map(({ name }) => ({ name: `${NAMESPACE}.${name}`, slips: slipsBetween(capitals, bare, name) }))
     .filter(({ slips }) => slips <= bare.length / LETTERS_A_SLIP)
     .sort((one, other) => one.slips - other.slips);
-  const best = near[0]?.slips === 0 ? near.filter(({ slips }) => slips === 0) : near;
+  // Where the namespace alone is misspelt, MOLARMASS is meant and not MOLARMASS.U.
+  const wholeName = near.filter(({ name, slips }) => slips === 0 || capitals.endsWith(name.slice(NAMESPACE.length)));
+  const best = wholeName.length > 0 ? wholeName : near;
   return best.slice(0, MOST_OFFERED).map(({ name }) => name);
 }
 

@@ -3,7 +3,9 @@ import { burning } from "./burning";
 import type { CellFunction } from "./cellFunction";
 import { compound } from "./compound";
 import { confidence } from "./confidence";
+import { decomposition } from "./decomposition";
 import { drying } from "./drying";
+import { liquids } from "./liquids";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
@@ -22,6 +24,8 @@ export const catalogue: readonly Family[] = [
   { heading: "Burning", functions: burning },
   { heading: "Drying", functions: drying },
   { heading: "Residue", functions: residue },
+  { heading: "Decomposition", functions: decomposition },
+  { heading: "Liquids", functions: liquids },
   { heading: "Balance", functions: balance },
   { heading: "Confidence", functions: confidence },
   { heading: "Sense", functions: sense },

@@ -3,11 +3,14 @@ import path from "node:path";
 import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
+import { lossUncertainty } from "../../src/inputs/kinds/lossUncertainty";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
 import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
+import { productMass } from "../../src/inputs/kinds/products";
 import { ashShare, fraction, massFraction, moistureContent, presentMassFraction, presentMoisture, wetMoisture } from "../../src/inputs/kinds/shares";
 import { coverageFactor, significanceLevel, standardDeviation, standardUncertainty, wantedUncertainty } from "../../src/inputs/kinds/statistics";
 import { gramsPerDegree, roomTemperature, temperatureDifference } from "../../src/inputs/kinds/temperatures";
+import { baseVolume, dilutionFactor, liquidDensity, molarity, titratedSample } from "../../src/inputs/kinds/titration";
 import { laterTime, leastMinutes, startTime, timingBound } from "../../src/inputs/kinds/times";
 import { balanceDeviation, balanceReading, changeLimit, mass, massLost, readability, signedMass, vesselMass } from "../../src/inputs/kinds/weighings";
 
@@ -51,6 +54,13 @@ const GIVE = {
   step: "Give the balance's smallest step in grams, such as 0.001.",
   dataSheet: "Give grams, or leave the argument out.",
   limit: "Give a number above 0, or leave the argument out.",
+  lossU: "Type 0.2 % as 0.002 or 0.2%.",
+  volume: "Give millilitres, such as 27.8.",
+  titrated: "Give grams or millilitres, as unit says.",
+  molarity: "Give mol/L: 100 mmol/L is 0.1.",
+  density: "Give g/mL: 1005 kg/m³ is 1.005.",
+  dilution: "Give made-up volume over titrated volume, such as 10.",
+  product: 'Give grams, or type "none" if there was none.',
   ratio: "Give a ratio of moles, such as 0.5.",
 };
 
@@ -351,6 +361,54 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
   readability: [readability("Step [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.step}`), sense(" g", GIVE.step)]],
   balanceDeviation: [balanceDeviation("Deviation [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.dataSheet}`), sense(" g", GIVE.dataSheet)]],
   changeLimit: [changeLimit("Limit."), [aboveZero(`x: -1 is below zero. ${GIVE.limit}`), sense("", GIVE.limit)]],
+  productMass: [productMass("Liquids [g]."), [aboveZero(`x: -1 g is below zero. ${GIVE.product}`), sense(" g", GIVE.product)]],
+  lossUncertainty: [
+    lossUncertainty("u."),
+    [
+      aboveZero(`x: -1 is below zero. ${GIVE.lossU}`),
+      {
+        at: 0.1,
+        beyond: 0.1001,
+        says: `x: 0.1001 is above 0.1, too coarse or a percentage. ${GIVE.lossU}`,
+        source: "coarser than a tenth of the sample tells nothing of its loss (common practice, no source)",
+      },
+    ],
+  ],
+  baseVolume: [baseVolume("Volume [mL]."), [aboveZero(`x: -1 mL is below zero. ${GIVE.volume}`), sense(" mL", GIVE.volume)]],
+  titratedSample: [titratedSample("Sample."), [aboveZero(`x: -1 is below zero. ${GIVE.titrated}`), sense("", GIVE.titrated)]],
+  molarity: [
+    molarity("Base [mol/L]."),
+    [
+      aboveZero(`x: -1 mol/L is below zero. ${GIVE.molarity}`),
+      {
+        at: 20,
+        beyond: 20.1,
+        says: `x: 20.1 mol/L is above 20 mol/L, stronger than any base sold. ${GIVE.molarity}`,
+        source: "caustic soda of 50 % is near 19 mol/L (from memory)",
+      },
+    ],
+  ],
+  liquidDensity: [
+    liquidDensity("Density [g/mL]."),
+    [
+      { at: 0.7, beyond: 0.69, says: `x: 0.69 g/mL is below 0.7 g/mL. ${GIVE.density}`, source: "acetone weighs 0.79 g/mL (from memory)" },
+      {
+        at: 1.3,
+        beyond: 1.31,
+        says: `x: 1.31 g/mL is above 1.3 g/mL, no wood liquid. ${GIVE.density}`,
+        source: "wood tar weighs up to 1.25 g/mL (from memory)",
+      },
+      { at: 1, beyond: -1, says: `x: -1 g/mL is below zero. ${GIVE.density}`, source: NEVER_NEGATIVE },
+    ],
+  ],
+  dilutionFactor: [
+    dilutionFactor("Dilution."),
+    [
+      { at: 1, beyond: 0.99, says: `x: 0.99 is below 1. ${GIVE.dilution}`, source: "definition" },
+      { at: 1, beyond: -1, says: `x: -1 is below zero. ${GIVE.dilution}`, source: NEVER_NEGATIVE },
+      sense("", GIVE.dilution),
+    ],
+  ],
   positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
 

@@ -37,6 +37,11 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
   ASHFRACTION: (draw, index) => [...weighings(draw, index, draw(0.005, 0.2)), everyOther(index, draw(0, 0.2))],
   FIXEDCARBON: (draw, index) => [draw(0, 0.1), draw(0.3, 0.8), index % 3 === 0 ? "none" : draw(0.001, 0.1)],
   LOSSONIGNITION: (draw, index) => weighings(draw, index, draw(0.6, 0.99)),
+  "ACID.FROMTITRATION": (draw, index) => [
+    ...[draw(5, 40), draw(0.05, 0.2), draw(5, 20), nth(["g", "mL", " ML"], index)],
+    ...[everyOther(index, draw(0.95, 1.1)), index % 3 === 0 ? draw(0.05, 1) : null, index % 4 === 0 ? draw(1, 5) : null],
+  ],
+  "CALCINATION.DEGREE": (draw, index) => [index % 5 === 0 ? 0 : draw(0, 0.2), draw(0.2, 0.6)],
   "BASIS.CONVERT": (draw, index) => [
     ...[
       draw(0.1, 0.5),

@@ -1,6 +1,7 @@
 // Abridged standard atomic weights of 2021 in g/mol: T. Prohaska et al., Pure Appl. Chem. 94 (2022) 573, typed from the table.
 export const weight = {
   H: 1.008,
+  B: 10.81,
   C: 12.011,
   N: 14.007,
   O: 15.999,
@@ -12,8 +13,11 @@ export const weight = {
   Cl: 35.45,
   K: 39.098,
   Ca: 40.078,
+  Mn: 54.938,
   Fe: 55.845,
+  Co: 58.933,
   Cu: 63.546,
+  Zn: 65.38,
   Ba: 137.33,
 };
 

@@ -36,6 +36,7 @@ function inThisFrame(workbook: Workbook): Workbook {
     readUsed: (sheet) => here(workbook.readUsed(sheet)),
     readSettled: (sheet, asShown) => here(workbook.readSettled(sheet, asShown)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
+    replaceValue: (address, held, content) => here(workbook.replaceValue(address, held, content)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
     copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
     unfinishedSheets: () => here(workbook.unfinishedSheets()),

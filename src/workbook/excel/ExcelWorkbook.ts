@@ -1,10 +1,11 @@
-import { notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import type { SheetPlan } from "../SheetPlan";
 import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
+  type CellContent,
   type CellLook,
   type CopyMade,
   type CopyWithValues,
@@ -26,6 +27,7 @@ import { readInputs } from "./readInputs";
 import { watchSelection } from "./selectionEvents";
 import { sheetsThere } from "./sheetMark";
 import { readSettled } from "./readSettled";
+import { replaceValue } from "./replaceValue";
 import { removeUnfinished, unfinishedSheets } from "./unfinishedSheets";
 import { writeFormula } from "./writeFormula";
 
@@ -123,6 +125,11 @@ export class ExcelWorkbook implements Workbook {
     areaNamed(address.cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
     await writeFormula(address, formula);
+  }
+
+  async replaceValue(address: CellAddress, held: CellContent, content: CellContent): Promise<void> {
+    areaNamed(address.cell);
+    await replaceValue(address, held, content, held === null ? cellNotBlank : changedSince);
   }
 
   addSheet(plan: SheetPlan): Promise<string> {

@@ -1,5 +1,5 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
+import { cellNotBlank, changedSince, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
@@ -9,6 +9,7 @@ import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
+  type CellContent,
   type CellLook,
   type CopyMade,
   type CopyWithValues,
@@ -20,6 +21,7 @@ import {
   type WantedCells,
   type Workbook,
 } from "../Workbook";
+import { cellData } from "./cellData";
 import type { GridEngine } from "./GridEngine";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
 import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
@@ -100,6 +102,16 @@ export class GridWorkbook implements Workbook {
     const there = readCell(this.engine, found, row, column);
     if (there.value !== null || there.formula !== "") throw new WorkbookProblem(cellNotBlank(there.cell));
     found.getRange(row, column).setValue({ f: formula });
+    await this.engine.settled();
+  }
+
+  async replaceValue({ sheet, cell }: CellAddress, held: CellContent, content: CellContent): Promise<void> {
+    const found = this.sheetNamed(sheet);
+    const { row, column } = areaNamed(cell);
+    await this.engine.settled();
+    const there = readCell(this.engine, found, row, column);
+    if (there.formula !== "" || there.value !== held) throw new WorkbookProblem((held === null ? cellNotBlank : changedSince)(there.cell));
+    found.getRange(row, column).setValue(cellData(content));
     await this.engine.settled();
   }
 

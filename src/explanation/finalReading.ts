@@ -1,5 +1,5 @@
 import { CALCULATING, inputTooLarge, KEEPS_CHANGING, STAYS_PENDING, WAITS_FOR_F9 } from "../problems/cellNotes";
-import type { CellLook, InputsReading, Workbook } from "../workbook/Workbook";
+import type { CellLook, InputsReading, WantedCells, Workbook } from "../workbook/Workbook";
 import { expressionOf } from "./formula/expressionOf";
 import { distinctReferences } from "./formula/readReferences";
 import { referencesIn, type RangeReference } from "./formula/references";
@@ -9,6 +9,8 @@ export interface FinalReading {
   readonly look: CellLook;
   readonly references: readonly RangeReference[];
   readonly ranges: InputsReading["ranges"];
+  /** The cells that were to be read besides, undefined where there are too many. */
+  readonly besides?: InputsReading["ranges"][number] | undefined;
   /** What must be said of the reading. */
   readonly notes: readonly string[];
 }
@@ -26,15 +28,21 @@ const waited: Pause = (milliseconds) => new Promise((resolve) => setTimeout(reso
  * Reads the inputs together with the cell once more: the values are final when the cell is the same both times and nothing is to
  * be calculated. While something is, a host goes on showing the values from before.
  * @param look at the cell
+ * @param besides more cells to read in the same request
  * @returns the reading, or with it, in `refusal`, why its values may be from before
  */
-export async function finalReading(workbook: Workbook, look: CellLook, pause: Pause = waited): Promise<FinalReading & { readonly refusal?: string }> {
+export async function finalReading(
+  workbook: Workbook,
+  look: CellLook,
+  pause: Pause = waited,
+  besides: readonly WantedCells[] = [],
+): Promise<FinalReading & { readonly refusal?: string }> {
   let seen = look;
   for (let looks = 1; ; looks++) {
     const references = referencesOf(seen);
-    const { again, ranges } = await workbook.readInputs(seen.address, references);
+    const { again, ranges } = await workbook.readInputs(seen.address, [...references, ...besides]);
     const notes = references.flatMap(({ range }, index) => (ranges[index] === undefined ? [inputTooLarge(range)] : []));
-    const reading = { look: again, references, ranges, notes };
+    const reading = { look: again, references, ranges, notes, besides: ranges[references.length] };
     const { state, manual } = again.calculation;
     const isSame = contentsOf(seen) === contentsOf(again);
     if (state === "done" && seen.calculation.state === "done" && isSame) return reading;

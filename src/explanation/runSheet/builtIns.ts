@@ -42,14 +42,21 @@ const texts =
     return failed === undefined ? of(textOf(value as Plain), ...numbers.map(Number)) : (failed as Plain);
   };
 
-/** Whether a text is that of a criterion, in which * stands for any characters and ? for one. */
+/** Whether a text is that of a criterion, in which * stands for any characters and ? for one, whatever the letter case. */
 function matches(value: Plain, wanted: Plain): boolean {
   if (typeof value !== "string" || typeof wanted !== "string") return value !== null && value === wanted;
-  const pattern = wanted
-    .replace(/[.+^${}()|[\]\\]/g, "\\$&")
-    .replaceAll("*", "[^]*")
-    .replaceAll("?", "[^]");
-  return new RegExp(`^${pattern}$`, "i").test(value);
+  const [text, pattern] = [value.toLowerCase(), wanted.toLowerCase()];
+  // What the pattern has come to can end at each of these places.
+  let ends = new Set([0]);
+  for (const sign of pattern) {
+    const next = new Set<number>();
+    for (const end of ends) {
+      if (sign === "*") for (let later = end; later <= text.length; later++) next.add(later);
+      else if (end < text.length && (sign === "?" || sign === text.charAt(end))) next.add(end + 1);
+    }
+    ends = next;
+  }
+  return ends.has(text.length);
 }
 
 const MINUTES_PER_DAY = 1440;

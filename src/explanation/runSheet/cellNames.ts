@@ -92,7 +92,7 @@ const joined = (...parts: readonly string[]): string =>
     .map(uncapitalised)
     .join(", ");
 
-const UNIT = /,\s*(g|min|%|°C|°F)(?=$| with)|\s*\((min|days)\)$/;
+const UNIT = /, (g|min|%|°C|°F)(?=$| with)| \((min|days)\)$/;
 const unitIn = (text: string): string => (text === "g" ? "g" : (UNIT.exec(text)?.slice(1).find(Boolean) ?? ""));
 const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
 

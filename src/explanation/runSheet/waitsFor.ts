@@ -1,3 +1,4 @@
+import type { BoxRule } from "../../runsheet/blocks/Block";
 import { placeOf } from "../../runsheet/expressions/formulaText";
 import { cell, type Cell, type Expression, type Range } from "../../runsheet/expressions/Expression";
 import { waitWords } from "../../runsheet/words/waitWords";
@@ -12,10 +13,23 @@ const DEEPEST = 6;
 
 /** What a cell that shows nothing waits for: blank boxes by label and cell, and calculated cells that have no number yet. */
 export function waitsFor(cells: RunCells, way: Way): readonly string[] {
-  const told = new Set<string>();
+  const told: Told[] = [];
   const seen = new Set<string>();
   askedOf(way).forEach((condition) => look(cells, condition, { told, seen, depth: 0 }));
-  return [...told];
+  // Of boxes one below the other the first is the next to fill.
+  const isFirst = ({ at, over }: Told): boolean =>
+    over === undefined || !told.some((other) => other.over === over && other.at.column === at.column && other.at.row < at.row);
+  return told
+    .filter(isFirst)
+    .sort((one, other) => one.at.row - other.at.row || one.at.column - other.at.column)
+    .map(({ words }) => words);
+}
+
+interface Told {
+  readonly at: Cell;
+  readonly words: string;
+  /** The rule of a blank box. */
+  readonly over?: BoxRule | undefined;
 }
 
 /** What held on the way, and what was asked last. */
@@ -23,7 +37,7 @@ const askedOf = ({ choices }: Way): readonly Expression[] =>
   choices.filter(({ holds }, index) => holds || index === choices.length - 1).map(({ condition }) => condition);
 
 interface Search {
-  readonly told: Set<string>;
+  readonly told: Told[];
   readonly seen: Set<string>;
   readonly depth: number;
 }
@@ -41,10 +55,10 @@ function lookAt(cells: RunCells, at: Cell, search: Search): void {
   search.seen.add(key);
   const [planned, value] = [cells.planned(at.row, at.column), cells.at(at.row, at.column)];
   const { text } = nameOf(cells, at);
-  if (isError(value)) search.told.add(waitWords.shows(text, key, value.code));
-  else if (isBox(planned) && value === null) search.told.add(waitWords.blank(text, key));
+  if (isError(value)) search.told.push({ at, words: waitWords.shows(text, key, value.code) });
+  else if (isBox(planned) && value === null) search.told.push({ at, words: waitWords.blank(text, key), over: cells.ruleOver(at.row, at.column) });
   else if (planned?.formula === undefined || typeof value === "number") return;
-  else if (typeof value === "string" && value !== "") search.told.add(waitWords.shows(text, key, value));
+  else if (typeof value === "string" && value !== "") search.told.push({ at, words: waitWords.shows(text, key, value) });
   else if (search.depth < DEEPEST)
     askedOf(wayThrough(planned.formula, cells.at)).forEach((condition) => look(cells, condition, { ...search, depth: search.depth + 1 }));
 }

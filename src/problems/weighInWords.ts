@@ -1,5 +1,5 @@
 import { sentenceAbout } from "./ArgumentProblem";
-import { plainNumber, quoted, withUnit } from "./quoted";
+import { quoted, withUnit } from "./quoted";
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -24,7 +24,8 @@ export const weighInWords = {
   entered: (name: string, value: number | string, unit: string, cell: string, time: string): string =>
     `${capital(name)}: ${typeof value === "number" ? withUnit(value, unit) : value}${time === "" ? "" : ` at ${time}`}, in ${cell}.`,
   clockEntered: (name: string, time: string, cell: string): string => `${capital(name)}: ${time}, in ${cell}.`,
-  lost: (grams: number): string => (grams < 0 ? `Gained ${plainNumber(-grams, FIGURES)} g.` : `Lost ${plainNumber(grams, FIGURES)} g.`),
+  /** @param grams to the decimals of the balance; below 0 for a gain */
+  lost: (grams: string): string => (grams.startsWith("-") ? `Gained ${grams.slice(1)} g.` : `Lost ${grams} g.`),
   says: (verdict: string): string => `The sheet says: ${verdict}.`,
   takenBack: (name: string, cell: string): string => `${capital(name)}, ${cell}: taken back. Correct it and press Enter.`,
   clockLeft: (problem: string): string => `The reading stands, but its time could not be written: ${problem}`,
@@ -41,6 +42,3 @@ export const weighInWords = {
   noTime: "Type the time with a colon: 9:30. Left blank, it is now.",
   noMinute: "Type the minutes since round 1: when that was is not known in this window.",
 } as const;
-
-// A difference of two readings, without the residue of binary arithmetic.
-const FIGURES = 7;

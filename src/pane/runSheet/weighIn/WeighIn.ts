@@ -4,6 +4,7 @@ import { RUN_SHEET_AREA, runCells, type RunCells } from "../../../explanation/ru
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
+import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import { LABEL } from "../../../runsheet/sheet/Columns";
 import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
@@ -145,7 +146,12 @@ export class WeighIn {
       cells.at(table.rows.total, table.verdict(at.row).column),
     ];
     const says = [verdict, total].filter((one): one is string => typeof one === "string" && one !== "");
-    return [told, ...(typeof lost === "number" ? [weighInWords.lost(lost)] : []), ...says.map(weighInWords.says)].join(" ");
+    const decimals = decimalsOf(cells.sheet.options.readability);
+    return [
+      told,
+      ...(typeof lost === "number" ? [weighInWords.lost(toDecimals(lost, decimals))] : []),
+      ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
+    ].join(" ");
   }
 
   private readonly timeText = (time: number): string => (this.isInMinutes ? `${time} min` : clockText(time));
@@ -158,9 +164,12 @@ export class WeighIn {
   async takeBack(): Promise<{ readonly told: string; readonly reading: string; readonly time: string }> {
     const last = this.puts.filter(({ sheet }) => sheet === this.sheet).at(-1);
     if (last === undefined) return { told: "", reading: "", time: "" };
-    // The reading last: without it the time beside it says nothing.
-    for (const { at, content } of [...last.cells].reverse())
-      await this.workbook.replaceValue({ sheet: last.sheet, cell: placeOf(at) }, content, null);
+    const [own, beside] = last.cells;
+    const taken = (one: Put["cells"][number]): Promise<void> =>
+      this.workbook.replaceValue({ sheet: last.sheet, cell: placeOf(one.at) }, one.content, null);
+    if (own !== undefined) await taken(own);
+    // A time that was changed meanwhile stays for the reading to come.
+    if (beside !== undefined) await taken(beside).catch(() => undefined);
     this.puts.splice(this.puts.indexOf(last), 1);
     this.passed.get(last.sheet)?.clear();
     await this.look(last.sheet);
@@ -179,6 +188,9 @@ export class WeighIn {
     return typeof next === "string" && next !== "" ? next : weighInWords.done;
   }
 }
+
+/** Without the sign that rounding leaves before 0. */
+const toDecimals = (value: number, decimals: number): string => (Number(value.toFixed(decimals)) || 0).toFixed(decimals);
 
 /** A firing's clock boxes are timed like the rounds of a run by the clock, whatever its rounds are timed by. */
 function stampOfClock(cells: RunCells, now: Date): number {

@@ -15,8 +15,18 @@ export function doubtOf(cells: RunCells, typed: ReadonlyMap<string, Plain>): str
   const found = (of: RunCells): string[] =>
     cells.sheet.rows.checks.lines
       .filter(({ check }) => ON_ENTRIES.includes(check))
-      .map(({ row }) => of.at(row, CLOCK + 1))
-      .filter((finding): finding is string => typeof finding === "string" && finding !== "");
+      .map(({ row }) => findingAt(of, row))
+      .filter((finding) => finding !== "");
   const before = new Set(found(recalculated(cells, new Map())));
   return found(recalculated(cells, typed)).find((finding) => !before.has(finding)) ?? "";
+}
+
+/** "" too where only the spreadsheet can work the check out; it will say so itself once the entry stands. */
+function findingAt(of: RunCells, row: number): string {
+  try {
+    const finding = of.at(row, CLOCK + 1);
+    return typeof finding === "string" ? finding : "";
+  } catch {
+    return "";
+  }
 }

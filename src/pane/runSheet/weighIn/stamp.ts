@@ -41,8 +41,8 @@ export function dueAt(cells: RunCells, now: Date, begun: number | undefined): nu
   const latest = clocks.at(-1);
   if (latest === undefined || clocks.length === last - first + 1) return undefined;
   if (sheet.options.timing === "minutes") return begun === undefined ? undefined : begun + (latest + interval) * MILLISECONDS_PER_MINUTE;
-  // A bare clock time is the latest such time up to now.
-  const daysAgo = latest >= 1 ? datedNow(now) - latest : (clockNow(now) - latest + 1) % 1;
+  // Of bare clock times the nearest is meant, before now or after.
+  const daysAgo = latest >= 1 ? datedNow(now) - latest : clockNow(now) - latest - Math.round(clockNow(now) - latest);
   const minute = Math.floor(now.getTime() / MILLISECONDS_PER_MINUTE);
   return (minute + interval - Math.round(daysAgo * MINUTES_PER_DAY)) * MILLISECONDS_PER_MINUTE;
 }

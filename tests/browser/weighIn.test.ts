@@ -52,13 +52,13 @@ test("a whole run of drying and charring is entered from the pane alone, on a ph
   expect(await enter("25.00")).toBe("Empty vessel: 25 g, in C11.");
   expect(await focusedId()).toBe("weigh-reading");
   for (const [reading, time] of [["65,20", "9:00"], ["55.31", "9:30"], ["51.21", "10:00"]] as const) await enter(reading, time); // prettier-ignore
-  await local.picture("weigh-in-phone");
+  await local.picture("weigh-in-run");
   await accessible();
   expect(await enter("51.21 g", "10:30")).toMatch(/^Leave out the unit, "g"\. Type the weight in grams as a plain number/);
   expect(await pane.locator("#weigh-reading").getAttribute("aria-invalid")).toBe("true");
   expect(await enter("61.21", "10:30")).toMatch(/^Before it is entered: \? C15 is heavier than the row above/);
   await pane.getByRole("button", { name: "Enter it all the same" }).waitFor();
-  await local.picture("weigh-in-phone-doubt");
+  await local.picture("weigh-in-run-doubt");
   await accessible();
   expect(await enter("51.21", "10:30")).toBe(
     "Vessel + sample, round 4: 51.21 g at 10:30, in C15. Lost 0.00 g. The sheet says: no loss that counts; ✓ dry since round 4.",

@@ -138,14 +138,12 @@ export class WeighIn {
     const time =
       typeof stamp === "number" ? this.timeText(stamp) : clock === undefined ? "" : this.timeText(Number(cells?.at(clock.row, clock.column)));
     const told = weighInWords.entered(name, content, unit, placeOf(at), time);
-    if (cells === undefined || table === undefined) return told;
-    const sample = cells.sheet.samples.find((one) => table.box(at.row, one).column === at.column) ?? 1;
-    const [lost, verdict, total] = [
-      cells.at(table.lost(at.row, sample).row, table.lost(at.row, sample).column),
-      cells.at(at.row, table.verdict(at.row).column),
-      cells.at(table.rows.total, table.verdict(at.row).column),
-    ];
-    const says = [verdict, total].filter((one): one is string => typeof one === "string" && one !== "");
+    if (cells === undefined) return told;
+    const { samples, columns } = cells.sheet;
+    const sample = samples.find((one) => table?.box(at.row, one).column === at.column) ?? 1;
+    const lost = table && cells.at(at.row, table.lost(at.row, sample).column);
+    const rows = table === undefined ? [at.row] : [at.row, table.rows.total];
+    const says = rows.map((row) => cells.at(row, columns.verdict)).filter((one): one is string => typeof one === "string" && one !== "");
     const decimals = decimalsOf(cells.sheet.options.readability);
     return [
       told,

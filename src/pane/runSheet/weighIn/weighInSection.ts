@@ -49,6 +49,7 @@ export function weighInSection(workbook: Workbook): WeighInSection {
     sound.block,
   );
   let busy = false;
+  let shown: string | undefined;
 
   const draw = (): void => {
     const step = weighIn.next;
@@ -84,7 +85,10 @@ export function weighInSection(workbook: Workbook): WeighInSection {
     reading.value = "";
     time.value = "";
     draw();
-    if (!form.hidden) reading.focus();
+    if (form.hidden) return;
+    reading.focus({ preventScroll: true });
+    // What is asked for stays in view above the box.
+    label.scrollIntoView({ block: "nearest" });
   };
 
   const refuse = (why: string, box: HTMLInputElement): void => {
@@ -138,6 +142,8 @@ export function weighInSection(workbook: Workbook): WeighInSection {
   const show = async (sheet: string | undefined): Promise<void> => {
     if (sheet === undefined) section.hidden = true;
     else if (!busy) {
+      if (shown !== sheet) messages.tell("");
+      shown = sheet;
       await weighIn.look(sheet);
       draw();
     }

@@ -17,7 +17,7 @@ export function wholeScreenButton(): HTMLButtonElement {
     made.setAttribute("aria-pressed", String(isWhole));
     made.textContent = isWhole ? weighInWords.backToSheet : weighInWords.wholeScreen;
     made.dispatchEvent(new CustomEvent<boolean>(WHOLE_SCREEN, { bubbles: true, detail: isWhole }));
-    made.scrollIntoView({ block: "nearest" });
+    made.closest("section")?.scrollIntoView({ block: "start" });
   });
   made.setAttribute("aria-pressed", "false");
   return made;

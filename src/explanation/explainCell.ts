@@ -41,26 +41,26 @@ export async function explainLook(workbook: Workbook, look: CellLook, pause?: Pa
   const { value, error } = look.reading;
   const found = findCalls(formulaOf(look));
   const run = runSheetAround(look);
-  if (found.length === 0 && (run.length === 0 || (formulaOf(look) === "" && value === null && error === "")))
+  if (found.length === 0 && (run === undefined || (formulaOf(look) === "" && value === null && error === "")))
     return explanation({ look, references: [], ranges: [], notes: [] });
   const { refusal, ...reading } = await finalReading(workbook, look, pause, run);
   const explained = explanation(reading);
   if (found.length === 0 && explained.ofRun === undefined) return explained;
-  return refusal === undefined ? explained : { ...explanation({ ...reading, besides: undefined }), calls: [], notes: [refusal] };
+  return refusal === undefined ? explained : { ...explanation({ ...reading, around: undefined }), calls: [], notes: [refusal] };
 }
 
 /** What is read to see whether the cell is one of a run sheet: nothing where none can lie. */
-function runSheetAround({ address, anchor }: CellLook): readonly WantedCells[] {
+function runSheetAround({ address, anchor }: CellLook): WantedCells | undefined {
   const [here, whole] = [cellArea(address.cell), cellArea(RUN_SHEET_AREA)];
   const isOutside = here === undefined || whole === undefined || here.row >= whole.rows || here.column >= whole.columns;
-  return isOutside || anchor !== undefined ? [] : [{ sheet: address.sheet, range: RUN_SHEET_AREA, spill: false }];
+  return isOutside || anchor !== undefined ? undefined : { sheet: address.sheet, range: RUN_SHEET_AREA, spill: false };
 }
 
 // More than anybody reads; and each call is worked out together with every call inside it.
 const MOST_EXPLAINED = 50;
 
 /** A cell with its inputs, read once and for all. */
-function explanation({ look, references, ranges, notes: more, besides }: FinalReading): CellExplanation {
+function explanation({ look, references, ranges, notes: more, around: area }: FinalReading): CellExplanation {
   const { address, reading, anchor } = look;
   const cellFormula = formulaOf(look);
   const found = findCalls(cellFormula);
@@ -69,7 +69,7 @@ function explanation({ look, references, ranges, notes: more, besides }: FinalRe
   const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const whole = expressionOf(cellFormula);
   const worked = ([0, null] as const).map((blankAs) => valueHere(whole, { ...around, blankAs })).filter((value) => value !== undefined);
-  const run = besides === undefined ? undefined : runCells(address.sheet, besides);
+  const run = area === undefined ? undefined : runCells(address.sheet, area);
   const ofRun = run && explainRunCell(run, reading);
   const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {

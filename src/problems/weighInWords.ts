@@ -20,7 +20,6 @@ export const weighInWords = {
   backToSheet: "Back to the sheet",
   box: (name: string, cell: string): string => `${capital(name)} (${cell})`,
   done: "Nothing is left to weigh on this sheet.",
-  full: "A table is full. Add a row for the next round or firing, and go on here.",
   entered: (name: string, value: number | string, unit: string, cell: string, time: string): string =>
     `${capital(name)}: ${typeof value === "number" ? withUnit(value, unit) : value}${time === "" ? "" : ` at ${time}`}, in ${cell}.`,
   clockEntered: (name: string, time: string, cell: string): string => `${capital(name)}: ${time}, in ${cell}.`,

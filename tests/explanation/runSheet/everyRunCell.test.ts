@@ -236,4 +236,40 @@ describe("explainCell(workbook, address) on a run sheet", () => {
     expect(own.notes).toEqual([RUN_CELL_OTHERWISE]);
     expect(own.ofRun?.working.at(-1)).toBe(`Left as vapour, of dry (${placeOf(changed)}) = 1 - 7.77 / 26.21 = 0.7035483 (70.35 %)`);
   });
+
+  it("works on a sheet that rows were put into, by the layout that it has now", async () => {
+    await opened({ kind: "charring" });
+    await plum();
+    const { total } = run.sheet.rows.drying;
+    run.engine.book.getSheetByName(run.name)?.insertRowsBefore(total - 1, 1);
+    await run.engine.settled();
+    const share = cell(run.sheet.share("volatile", 1).row + 1, 2);
+    const { ofRun, notes } = await at(share);
+    expect(notes).toEqual([]);
+    expect(ofRun?.working.at(-1)).toBe(`Left as vapour, of dry (${placeOf(share)}) = 1 - 7.53 / 26.21 = 0.7127051 (71.27 %)`);
+    const net = await at(cell(total + 1, run.sheet.drying.net(1).column));
+    expect(net.notes).toEqual([]);
+    expect(net.ofRun?.working.at(-1)).toBe(`Dry sample (F${total + 1}) = 51.21 - 25 = 26.21 g`);
+  });
+
+  it("gives no arithmetic where the cell holds another value than its formula gives", async () => {
+    await opened({ kind: "charring" });
+    await plum();
+    const [read, { ranges }] = [
+      (await run.workbook.readUsed(run.name)).rows.flat().find(({ cell: one }) => one === placeOf(run.sheet.share("volatile", 1))),
+      await run.workbook.readInputs({ sheet: run.name, cell: "A1" }, [{ sheet: run.name, range: RUN_SHEET_AREA, spill: false }]),
+    ];
+    const cells = runCells(run.name, ranges[0] ?? []);
+    if (read === undefined || cells === undefined) throw new Error("nothing read");
+    const stale = explainRunCell(cells, { ...read, value: 0.5, shown: "50.00%" });
+    expect([stale?.notes, stale?.ofRun.working, stale?.ofRun.inputs, stale?.ofRun.result]).toEqual([[RUN_CELL_DIFFERS], [], [], "50.00%"]);
+    expect(explainRunCell(cells, read)?.notes).toEqual([]);
+  });
+});
+
+test("a sheet that is no run sheet is explained as before, in one request for a cell with a formula", async () => {
+  const { SheetInMemory } = await import("../SheetInMemory");
+  const workbook = new SheetInMemory({ Mine: { A1: 3, A2: { formula: "=A1*2", value: 6 } } });
+  const explained = await explainCell(workbook, { sheet: "Mine", cell: "A2" });
+  expect([explained.ofRun, explained.notes, workbook.asked.length]).toEqual([undefined, [], 1]);
 });

@@ -143,7 +143,11 @@ export class WeighIn {
     const sample = samples.find((one) => table?.box(at.row, one).column === at.column) ?? 1;
     const lost = table && cells.at(at.row, table.lost(at.row, sample).column);
     const rows = table === undefined ? [at.row] : [at.row, table.rows.total];
-    const says = rows.map((row) => cells.at(row, columns.verdict)).filter((one): one is string => typeof one === "string" && one !== "");
+    // Beside some boxes stand words for who weighs, which are no verdict.
+    const says = rows
+      .filter((row) => cells.planned(row, columns.verdict)?.formula !== undefined)
+      .map((row) => cells.at(row, columns.verdict))
+      .filter((one): one is string => typeof one === "string" && one !== "");
     const decimals = decimalsOf(cells.sheet.options.readability);
     return [
       told,

@@ -23,7 +23,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   workbook: ["problems"],
   runsheet: ["drying", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "chemistry", "workbook", "problems"],
-  explanation: ["sharing", "cells", "functions", "inputs", "workbook", "problems"],
+  explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],

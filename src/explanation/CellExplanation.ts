@@ -62,6 +62,8 @@ export interface CellExplanation {
   readonly shown: string;
   /** Outermost call first. */
   readonly calls: readonly CallExplanation[];
+  /** Left out where the cell is not a calculated one of a run sheet. */
+  readonly ofRun?: RunCellExplanation;
   /** What else the reader must know: a cell not calculated, a value that no longer agrees. */
   readonly notes: readonly string[];
 }
@@ -74,3 +76,27 @@ export const AS_LEFT_OUT = ", the same as left out";
 
 /** Said of an argument whose value only the spreadsheet can work out. */
 export const WORKED_OUT_IN_CELL = "worked out in the cell";
+
+/** A calculated cell of a run sheet, explained with the numbers put in. */
+export interface RunCellExplanation {
+  /** "lost, round 3, sample 2" */
+  readonly name: string;
+  /** The heading of its block, "" for the lines at the top. */
+  readonly block: string;
+  readonly about: string;
+  readonly inputs: readonly Pick<InputRow, "name" | "value" | "from">[];
+  /** Inputs that are not listed. */
+  readonly moreInputs: number;
+  /** What the formula asks before it answers, in its order. */
+  readonly choices: readonly { readonly asked: string; readonly holds: boolean }[];
+  /** Lines of arithmetic; empty where there is none, or where the cell shows something else. */
+  readonly working: readonly string[];
+  /** With its unit, as the cell holds it; "" for a cell that shows nothing. */
+  readonly result: string;
+  /** What a ± covers and by what factor, or "". */
+  readonly plusMinus: string;
+  readonly check?: { readonly looksAt: string; readonly found: string; readonly remedy: string };
+  /** What a cell that shows nothing waits for. */
+  readonly waitsFor: readonly string[];
+  readonly source: string;
+}

@@ -1,10 +1,18 @@
 import type { AstExpression } from "@borgar/fx";
 import { NAMESPACE } from "../functions/catalogue";
 import type { CellValue } from "../inputs/CellValue";
-import { CALLS_NO_FUNCTION, differsFromCell, firstCallsOnly, hostErrorNote, NESTED_TOO_DEEPLY, WAITS_FOR_INPUTS } from "../problems/cellNotes";
+import {
+  calculatedByRun,
+  CALLS_NO_FUNCTION,
+  differsFromCell,
+  firstCallsOnly,
+  hostErrorNote,
+  NESTED_TOO_DEEPLY,
+  WAITS_FOR_INPUTS,
+} from "../problems/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
 import { cellArea } from "../workbook/cellArea";
-import type { CellAddress, CellLook, CellReading, Workbook } from "../workbook/Workbook";
+import type { CellAddress, CellLook, CellReading, WantedCells, Workbook } from "../workbook/Workbook";
 import type { CallExplanation, CellExplanation } from "./CellExplanation";
 import { explainCall } from "./explainCall";
 import { definitionOf } from "./formula/calledFunction";
@@ -15,6 +23,8 @@ import { expressionOf, givesTheValue } from "./formula/expressionOf";
 import { cellsOfReferences } from "./formula/readReferences";
 import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalReading";
 import { nameNotes } from "./nameNotes";
+import { explainRunCell } from "./runSheet/explainRunCell";
+import { RUN_SHEET_AREA, runCells } from "./runSheet/RunCells";
 import { agrees, type CallInCell } from "./workOut";
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
@@ -28,17 +38,29 @@ export async function explainCell(workbook: Workbook, address?: CellAddress, pau
  * @throws WorkbookProblem when the workbook cannot be read
  */
 export async function explainLook(workbook: Workbook, look: CellLook, pause?: Pause): Promise<CellExplanation> {
+  const { value, error } = look.reading;
   const found = findCalls(formulaOf(look));
-  if (found.length === 0) return explanation({ look, references: [], ranges: [], notes: [] });
-  const { refusal, ...reading } = await finalReading(workbook, look, pause);
-  return refusal === undefined ? explanation(reading) : { ...explanation(reading), calls: [], notes: [refusal] };
+  const run = runSheetAround(look);
+  if (found.length === 0 && (run === undefined || (formulaOf(look) === "" && value === null && error === "")))
+    return explanation({ look, references: [], ranges: [], notes: [] });
+  const { refusal, ...reading } = await finalReading(workbook, look, pause, run);
+  const explained = explanation(reading);
+  if (found.length === 0 && explained.ofRun === undefined) return explained;
+  return refusal === undefined ? explained : { ...explanation({ ...reading, around: undefined }), calls: [], notes: [refusal] };
+}
+
+/** What is read to see whether the cell is one of a run sheet: nothing where none can lie. */
+function runSheetAround({ address, anchor }: CellLook): WantedCells | undefined {
+  const [here, whole] = [cellArea(address.cell), cellArea(RUN_SHEET_AREA)];
+  const isOutside = here === undefined || whole === undefined || here.row >= whole.rows || here.column >= whole.columns;
+  return isOutside || anchor !== undefined ? undefined : { sheet: address.sheet, range: RUN_SHEET_AREA, spill: false };
 }
 
 // More than anybody reads; and each call is worked out together with every call inside it.
 const MOST_EXPLAINED = 50;
 
 /** A cell with its inputs, read once and for all. */
-function explanation({ look, references, ranges, notes: more }: FinalReading): CellExplanation {
+function explanation({ look, references, ranges, notes: more, around: area }: FinalReading): CellExplanation {
   const { address, reading, anchor } = look;
   const cellFormula = formulaOf(look);
   const found = findCalls(cellFormula);
@@ -47,14 +69,25 @@ function explanation({ look, references, ranges, notes: more }: FinalReading): C
   const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const whole = expressionOf(cellFormula);
   const worked = ([0, null] as const).map((blankAs) => valueHere(whole, { ...around, blankAs })).filter((value) => value !== undefined);
+  const run = area === undefined ? undefined : runCells(address.sheet, area);
+  const ofRun = run && explainRunCell(run, reading);
   const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {
     address,
-    opening: openingOf(reading, known.length, found.length - known.length, anchor?.cell),
+    opening:
+      ofRun === undefined || reading.formula === ""
+        ? openingOf(reading, known.length, found.length - known.length, anchor?.cell)
+        : calculatedByRun(reading.cell, ofRun.ofRun.name),
     cellFormula,
     shown: reading.shown,
     calls: known.slice(0, MOST_EXPLAINED).flatMap((call) => explained(call, inCell)),
-    notes: [...more, ...(known.length > MOST_EXPLAINED ? [firstCallsOnly(MOST_EXPLAINED, known.length)] : []), ...notes(found, inCell)],
+    ...(ofRun === undefined ? {} : { ofRun: ofRun.ofRun }),
+    notes: [
+      ...more,
+      ...(ofRun?.notes ?? []),
+      ...(known.length > MOST_EXPLAINED ? [firstCallsOnly(MOST_EXPLAINED, known.length)] : []),
+      ...notes(found, inCell, ofRun !== undefined),
+    ],
   };
 }
 
@@ -83,14 +116,15 @@ function explained(call: RetortCall, { whole, reading, waiting, around }: Formul
   return [explainCall({ ...around, definition, argumentTexts: call.argumentTexts, waiting, ...shownIn })];
 }
 
-function notes(found: readonly RetortCall[], { cellFormula, whole, reading, worked, waiting }: FormulaInCell): string[] {
+function notes(found: readonly RetortCall[], { cellFormula, whole, reading, worked, waiting }: FormulaInCell, isOfRun: boolean): string[] {
   const onNames = nameNotes(cellFormula, reading.error);
   const hostNote = hostErrorNote(reading.error);
   if (hostNote !== undefined) return onNames.length > 0 && reading.error === "#NAME?" ? onNames : [...onNames, hostNote];
   if (found.length === 0) return onNames;
   if (worked.length > 0 && !worked.some((value) => agrees(value, reading))) return [...onNames, differsFromCell(reading.shown || "nothing")];
   if (whole !== undefined && isTooDeep(whole)) return [...onNames, NESTED_TOO_DEEPLY];
-  return waiting ? [...onNames, WAITS_FOR_INPUTS] : onNames;
+  // A run sheet names the very boxes that are waited for.
+  return waiting && !isOfRun ? [...onNames, WAITS_FOR_INPUTS] : onNames;
 }
 
 /** What the whole cell formula gives in the selected cell, or undefined where only the spreadsheet can tell. */

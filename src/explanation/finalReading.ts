@@ -1,14 +1,17 @@
 import { CALCULATING, inputTooLarge, KEEPS_CHANGING, STAYS_PENDING, WAITS_FOR_F9 } from "../problems/cellNotes";
-import type { CellLook, InputsReading, Workbook } from "../workbook/Workbook";
+import type { CellLook, InputsReading, WantedCells, Workbook } from "../workbook/Workbook";
 import { expressionOf } from "./formula/expressionOf";
 import { distinctReferences } from "./formula/readReferences";
 import { referencesIn, type RangeReference } from "./formula/references";
+import { readTogether } from "./readTogether";
 
 /** A cell and the inputs of its formula, as they stood at one moment. */
 export interface FinalReading {
   readonly look: CellLook;
   readonly references: readonly RangeReference[];
   readonly ranges: InputsReading["ranges"];
+  /** The area that was to be read besides, undefined where it was not. */
+  readonly around?: InputsReading["ranges"][number] | undefined;
   /** What must be said of the reading. */
   readonly notes: readonly string[];
 }
@@ -26,15 +29,21 @@ const waited: Pause = (milliseconds) => new Promise((resolve) => setTimeout(reso
  * Reads the inputs together with the cell once more: the values are final when the cell is the same both times and nothing is to
  * be calculated. While something is, a host goes on showing the values from before.
  * @param look at the cell
+ * @param area of its sheet, to be read in the same request
  * @returns the reading, or with it, in `refusal`, why its values may be from before
  */
-export async function finalReading(workbook: Workbook, look: CellLook, pause: Pause = waited): Promise<FinalReading & { readonly refusal?: string }> {
+export async function finalReading(
+  workbook: Workbook,
+  look: CellLook,
+  pause: Pause = waited,
+  area?: WantedCells,
+): Promise<FinalReading & { readonly refusal?: string }> {
   let seen = look;
   for (let looks = 1; ; looks++) {
     const references = referencesOf(seen);
-    const { again, ranges } = await workbook.readInputs(seen.address, references);
+    const { again, ranges, around } = await readTogether(workbook, seen.address, references, area);
     const notes = references.flatMap(({ range }, index) => (ranges[index] === undefined ? [inputTooLarge(range)] : []));
-    const reading = { look: again, references, ranges, notes };
+    const reading = { look: again, references, ranges, notes, around };
     const { state, manual } = again.calculation;
     const isSame = contentsOf(seen) === contentsOf(again);
     if (state === "done" && seen.calculation.state === "done" && isSame) return reading;

@@ -36,6 +36,21 @@ export const STAYS_PENDING =
 /** Said above an explanation. */
 export const KEEPS_CHANGING = "The cell or its inputs changed while they were read. What follows explains the last look; select the cell again.";
 
+/** @param name of the cell in the words of its sheet */
+export const calculatedByRun = (cell: string, name: string): string => `${cell} is calculated by this run sheet: ${name}.`;
+
+/** Said of a cell in which a run sheet calculates and a value stands. */
+export const typedOverInRun = (cell: string): string =>
+  `${cell} was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here.`;
+
+/** Said where a calculated cell of a run sheet holds another formula than the sheet was made with. */
+export const RUN_CELL_OTHERWISE =
+  "The formula here is not the one this sheet was made with: rows were put in beside it, or it was changed. What follows explains the formula as it stands.";
+
+/** Said in the place of a run sheet's arithmetic. */
+export const RUN_CELL_DIFFERS =
+  "The sheet shows otherwise than this formula gives for what stands in its cells now, so no arithmetic is given. Recalculate; if it stays, look for a cell that was typed over.";
+
 export const WAITS_FOR_INPUTS = "The cell shows nothing yet: its formula waits until the inputs it tests for are there.";
 
 export const firstCallsOnly = (explained: number, calls: number): string =>

@@ -31,3 +31,25 @@ export const outOfBoundsInForm = (label: string, value: number, atLeast: number,
     `${plainNumber(value)} ${unit} is not between ${plainNumber(atLeast)} and ${plainNumber(atMost)} ${unit}`,
     "Give a number in between.",
   );
+
+/** Words around the explanation of a run sheet's cell. */
+export const runCellWords = {
+  waitsFor: "Not yet. It waits for:",
+  looksAt: "Looks at",
+  found: "Found",
+  remedy: "What to do",
+  plusMinus: "What the ± covers",
+  inputs: "Inputs",
+  arithmetic: "Arithmetic",
+  decides: "How the sheet decides",
+  source: "Source",
+  yes: "yes",
+  no: "no",
+  formula: "The formula",
+  more: (count: number): string => `and ${count} more`,
+  /** In a breath, for the live region. */
+  summary: (cell: string, name: string, result: string, waitsFor: string, notes: readonly string[]): string => {
+    const says = waitsFor !== "" ? `not yet: ${waitsFor}` : result === "" ? "shows nothing" : result.replace(/\.$/, "");
+    return [`${cell}, ${name}: ${says}.`, ...notes].join(" ");
+  },
+} as const;

@@ -91,6 +91,21 @@ export const notPutBack = (cell: string, held: string): string =>
 export const newerStands = (cell: string, held: readonly string[]): string =>
   `Cell ${cell} is being typed into, so the formula was not kept there. What stands there now is the newest; before that it was ${held.map(quoted).join(" and ")}.`;
 
+/** Said where a value was to be changed or taken back. */
+export const changedSince = (cell: string): string => `Cell ${cell} holds something else by now, so it was left as it is. Look at it in the sheet.`;
+
+/** @param because what went wrong, as a whole sentence */
+export const valueMayStand = (because: string, cell: string): string =>
+  `${because} Look at cell ${cell} before you go on: it may have been written. If something of yours stood there, undo brings it back.`;
+
+/** @param held what the cell held, as the sheet would take it back */
+export const valueNotPutBack = (cell: string, held: string): string =>
+  `Something came into cell ${cell} just before it was written, and could not be put back. It was ${quoted(held)}: look at the cell, and type that again if it is not there. Undo brings back anything newer.`;
+
+/** @param held what the cell held before, as the sheet would take it back */
+export const newerThanValue = (cell: string, held: readonly string[]): string =>
+  `Cell ${cell} is being typed into, so nothing was kept there. What stands there now is the newest; before that it was ${held.map(quoted).join(" and ")}.`;
+
 /** Some hosts act only on the workbook in front, and then say no more than that something went wrong. */
 export const hostRefused = (host: string, because: string): string =>
   `${host} could not do this (${because}). With several workbooks open, click into a cell of this one first, then try again.`;

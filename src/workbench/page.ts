@@ -1,5 +1,6 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
+import { WHOLE_SCREEN } from "../pane/runSheet/weighIn/wholeScreenButton";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { gridSheet, insertGridSheet, replaceSheets } from "../workbook/grid/GridSheet";
 import { GridWorkbook } from "../workbook/grid/GridWorkbook";
@@ -75,6 +76,8 @@ async function drawn(engine: GridEngine): Promise<void> {
   pane.onload = () => {
     if (pane.contentWindow) saveKeys(pane.contentWindow, save);
     parts.listenInPane();
+    // The pane asks for the whole of a small screen while one weighs in.
+    pane.contentDocument?.addEventListener(WHOLE_SCREEN, ({ detail }) => document.body.classList.toggle("pane-only", detail));
   };
   paneButton(byId("show-pane"), pane);
   aboutButton(byId("show-about"));

@@ -2,11 +2,24 @@ import { startPane } from "../pane/startPane";
 import { WorkbookProblem, type Workbook } from "../workbook/Workbook";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
+// As in workbench.css.
+const SMALL_PAGE = "(max-width: 900px)";
+
 /** The task pane in its frame beside the grid. */
 const lent = (window.parent as WorkbenchWindow).retortWorkbench;
 const root = document.getElementById("pane") ?? document.body;
 if (lent === undefined) root.textContent = "This is the pane of the local workbook and cannot be opened alone. Open the page it belongs to.";
-else startPane(inThisFrame(lent.workbook), root);
+else {
+  followSize(window.parent.matchMedia(SMALL_PAGE), root);
+  startPane(inThisFrame(lent.workbook), root);
+}
+
+/** On a small page the pane stands below the grid and can be given all of the screen. */
+function followSize(small: MediaQueryList, pane: HTMLElement): void {
+  const show = (): void => void pane.classList.toggle("on-small-page", small.matches);
+  small.addEventListener("change", show);
+  show();
+}
 
 /**
  * The page's workbook for use in a frame. A frame has classes of its own, so a problem raised in the page is no
@@ -36,6 +49,7 @@ function inThisFrame(workbook: Workbook): Workbook {
     readUsed: (sheet) => here(workbook.readUsed(sheet)),
     readSettled: (sheet, asShown) => here(workbook.readSettled(sheet, asShown)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
+    replaceValue: (address, held, content) => here(workbook.replaceValue(address, held, content)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
     copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
     growSheet: (sheet, growth) => here(workbook.growSheet(sheet, growth)),

@@ -170,6 +170,11 @@ export interface Workbook {
    * came into the cell meanwhile is put back.
    */
   writeFormula(address: CellAddress, formula: string): Promise<void>;
+  /**
+   * Puts a value into one cell in place of exactly what it held, null for blank, and keeps its format; null clears it. Rejects when the
+   * cell holds anything else, a formula too; what came into the cell meanwhile is put back.
+   */
+  replaceValue(address: CellAddress, held: CellContent, content: CellContent): Promise<void>;
   /** Makes a new sheet at the end, never over an existing one. @returns its name then, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
   /**

@@ -25,6 +25,7 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     readUsed: (sheet) => call(page, "readUsed", sheet),
     readSettled: (sheet, asShown) => call(page, "readSettled", sheet, asShown),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
+    replaceValue: (address, held, content) => call(page, "replaceValue", address, held, content),
     addSheet: (plan) => call(page, "addSheet", plan),
     copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
     growSheet: (sheet, growth) => call(page, "growSheet", sheet, growth),

@@ -91,6 +91,13 @@ export class SheetInMemory implements Workbook {
     this.sheet(sheet)[cell] = { formula };
   };
 
+  replaceValue = async ({ sheet, cell }: CellAddress, held: CellContent, content: CellContent): Promise<void> => {
+    const { formula, value } = this.reading(sheet, cell);
+    if (formula !== "" || value !== held) throw new WorkbookProblem(`${cell} holds something else.`);
+    if (content === null) delete this.sheet(sheet)[cell];
+    else this.sheet(sheet)[cell] = content;
+  };
+
   addSheet = async (plan: SheetPlan): Promise<string> => {
     this.added.push(plan);
     this.sheets[plan.name] = Object.fromEntries(

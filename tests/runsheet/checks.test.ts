@@ -11,7 +11,8 @@ import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import type { CheckName } from "../../src/runsheet/sheet/layout";
 import { plantMatter } from "../../src/sense/typicalBands";
 import { clock, plainRun, type PlainRun } from "./plainRun";
-import { workOut, type Plain } from "./workOut";
+import type { Plain } from "../../src/explanation/runSheet/Plain";
+import { workOut } from "../../src/explanation/runSheet/workOut";
 
 const PLUM = [65.2, 55.31, 52.1, 51.22, 51.21];
 

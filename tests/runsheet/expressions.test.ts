@@ -24,7 +24,8 @@ import {
   type Expression,
 } from "../../src/runsheet/expressions/Expression";
 import { formulaText, nameBelow, nameOf, placeOf } from "../../src/runsheet/expressions/formulaText";
-import { workOut, type Plain } from "./workOut";
+import type { Plain } from "../../src/explanation/runSheet/Plain";
+import { workOut } from "../../src/explanation/runSheet/workOut";
 
 const [a, b, c] = [cell(1, 0), cell(1, 1), cell(1, 2)];
 

@@ -7,7 +7,8 @@ import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import type { CheckName } from "../../src/runsheet/sheet/layout";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
-import { workOut, type Plain } from "./workOut";
+import type { Plain } from "../../src/explanation/runSheet/Plain";
+import { workOut } from "../../src/explanation/runSheet/workOut";
 
 /** A run sheet on plain values, worked out without a spreadsheet. */
 export interface PlainRun {

@@ -8,7 +8,7 @@ import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import { COMPARED, type ShareName } from "../../src/runsheet/sheet/layout";
 import { compared } from "../../src/runsheet/formulas/burning";
 import { clock, plainRun, type PlainRun } from "./plainRun";
-import type { Plain } from "./workOut";
+import type { Plain } from "../../src/explanation/runSheet/Plain";
 
 const PLUM = [65.2, 55.31, 52.1, 51.22, 51.21];
 

@@ -90,5 +90,6 @@ export class MemoryWorkbook implements Workbook {
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
   removeUnfinished = async (): Promise<Removal> => "gone";
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
+  replaceValue = async (): Promise<void> => undefined;
   writeFormula = async (): Promise<void> => undefined;
 }

@@ -1,5 +1,6 @@
 import {
   cellNotBlank,
+  changedSince,
   changedWhileCopied,
   nameJustTaken,
   noSuchSheet,
@@ -500,6 +501,57 @@ export const workbookContract: readonly ContractPromise[] = [
     async check({ workbook }) {
       const sheet = await workbook.addSheet(plan("No formula"));
       await expect(workbook.writeFormula({ sheet, cell: "A1" }, "1+1")).rejects.toThrow(notACellFormula("1+1"));
+    },
+  },
+  {
+    title: "replaceValue(address, null, content) fills a blank cell, keeps its format, and formulas follow",
+    async check({ workbook, settled }) {
+      const formatted = { cell: "B1", format: "0.00" };
+      const sheet = await workbook.addSheet(plan("Put in a value", [formatted, { cell: "C1", formula: "=A1*2" }]));
+      await workbook.replaceValue({ sheet, cell: "A1" }, null, 51.21);
+      await workbook.replaceValue({ sheet, cell: "B1" }, null, 0.40625);
+      await workbook.replaceValue({ sheet, cell: "D1" }, null, "tared");
+      await workbook.replaceValue({ sheet, cell: "E1" }, null, "=1+1");
+      await settled();
+      const [row] = (await workbook.read(sheet, "A1:E1")).rows;
+      expect(row?.map(({ value, formula }) => [value, formula])).toEqual([
+        [51.21, ""],
+        [0.40625, ""],
+        [102.42, "=A1*2"],
+        ["tared", ""],
+        ["=1+1", ""],
+      ]);
+      expect(row?.[1]?.shown).toBe("0.41");
+    },
+  },
+  {
+    title: "replaceValue(address, held, content) changes and takes back exactly what was put there",
+    async check({ workbook, settled }) {
+      const sheet = await workbook.addSheet(plan("Taken back", [at("A1", 51.21), at("B1", "tared")]));
+      await workbook.replaceValue({ sheet, cell: "A1" }, 51.21, 51.12);
+      await settled();
+      expect((await cellOf(workbook, sheet, "A1")).value).toBe(51.12);
+      await expect(workbook.replaceValue({ sheet, cell: "A1" }, 51.21, null)).rejects.toThrow(changedSince("A1"));
+      await workbook.replaceValue({ sheet, cell: "A1" }, 51.12, null);
+      await workbook.replaceValue({ sheet, cell: "B1" }, "tared", null);
+      await settled();
+      expect([(await cellOf(workbook, sheet, "A1")).value, (await cellOf(workbook, sheet, "B1")).value]).toEqual([null, null]);
+    },
+  },
+  {
+    title: "replaceValue(address, null, content) refuses a cell that holds text, 0, a formula, one that gives nothing, or a spill",
+    async check({ workbook, type, settled }) {
+      const sheet = await workbook.addSheet(plan("Value not over", [at("A1", "mine"), at("A2", 0)]));
+      await type(sheet, "A3", '=""');
+      await type(sheet, "A4", "=SEQUENCE(3,2)");
+      await settled();
+      const taken = ["A1", "A2", "A3", "A4", "B5"];
+      for (const cell of taken) await expect(workbook.replaceValue({ sheet, cell }, null, 7)).rejects.toThrow(cellNotBlank(cell));
+      await expect(workbook.replaceValue({ sheet, cell: "A3" }, "", 7)).rejects.toThrow(changedSince("A3"));
+      await expect(workbook.replaceValue({ sheet, cell: "A4" }, 1, 7)).rejects.toThrow(changedSince("A4"));
+      await settled();
+      const read = (await workbook.read(sheet, "A1:B6")).rows.flat();
+      expect(read.filter(({ cell }) => taken.includes(cell)).map(({ value }) => value)).toEqual(["mine", 0, "", 1, 4]);
     },
   },
   {

@@ -17,6 +17,8 @@ export type NumbersRead<B> = { readonly numbers: Numbers<B> } | { readonly probl
 // "1,440" is a thousand and more to some and a little over one to others; "0,125" can only be the latter.
 const COULD_BE_THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
 
+export const couldBeThousands = (text: string): boolean => COULD_BE_THOUSANDS.test(text);
+
 /** The numbers of a form as typed, a decimal comma allowed; or the first box that holds none, with the sentence to show there. */
 export function readNumbers<B extends Readonly<Record<string, NumberBox>>>(
   boxes: B,
@@ -30,7 +32,7 @@ export function readNumbers<B extends Readonly<Record<string, NumberBox>>>(
     if (text === "" && example === undefined) continue;
     if (text === "") return { problem: blankInForm(label, example ?? ""), field };
     if (!Number.isFinite(value)) return { problem: notANumberInForm(label, text), field };
-    if (COULD_BE_THOUSANDS.test(text)) return { problem: ambiguousInForm(label, text), field };
+    if (couldBeThousands(text)) return { problem: ambiguousInForm(label, text), field };
     numbers[field] = value;
   }
   // Each box without a number has returned above or may stay blank, which the compiler cannot follow through a loop.

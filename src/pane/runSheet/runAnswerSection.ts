@@ -4,18 +4,21 @@ import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { Messages } from "../Messages";
 import { settled } from "../settled";
+import { weighInSection } from "./weighIn/weighInSection";
 import { growBlock } from "./growBlock";
 
 /** The answer of the selected run sheet in the sheet's own words: what is next, the answer, the checks and what they rest on. */
 export function runAnswerSection(workbook: Workbook): { section: HTMLElement; refresh: () => void } {
   const messages = new Messages();
   const lines = element("div", { role: "status" });
+  const weighIn = weighInSection(workbook);
   const grow = growBlock(workbook, () => refresh());
   const section = element(
     "section",
     { class: "run-answer", "aria-labelledby": "run-answer-heading", hidden: true },
     element("h2", { id: "run-answer-heading" }, "This run"),
     lines,
+    weighIn.section,
     grow.block,
     messages.region,
   );
@@ -32,6 +35,7 @@ export function runAnswerSection(workbook: Workbook): { section: HTMLElement; re
       if (!isLatest()) return;
       messages.tell("");
       section.hidden = head.length === 0;
+      await weighIn.show(head.length === 0 ? undefined : sheet);
       await grow.follow(head.length > 0 ? sheet : "");
       // A live region is written only when its words change, so that nothing is announced twice.
       if (shown === head.join("\n")) return;

@@ -2,6 +2,8 @@ import type { CellExplanation } from "../../explanation/CellExplanation";
 import { explainCell, explainLook } from "../../explanation/explainCell";
 import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { callArticle } from "./callArticle";
+import { runCellArticle } from "./runCellArticle";
+import { runCellWords } from "../../problems/paneProblems";
 import { element, typedFormula } from "../element";
 import { Messages } from "../Messages";
 import { replaceKeepingFocus } from "../replaceKeepingFocus";
@@ -49,17 +51,24 @@ export function thisCellTab(workbook: Workbook): Tab {
   return { id: "cell", label: "This cell", panel, onShow: watch };
 }
 
-const explanationParts = ({ address, cellFormula, shown, calls, notes, opening }: CellExplanation): HTMLElement[] => [
+const explanationParts = ({ address, cellFormula, shown, calls, notes, opening, ofRun }: CellExplanation): HTMLElement[] => [
   element("h2", {}, address.cell, element("small", {}, ` on sheet "${address.sheet}"`)),
   element("p", {}, opening),
-  ...(cellFormula === "" ? [] : [element("p", {}, typedFormula(cellFormula))]),
+  ...(cellFormula === "" || ofRun !== undefined ? [] : [element("p", {}, typedFormula(cellFormula))]),
   ...(shown === "" || cellFormula === "" ? [] : [element("p", { class: "shown" }, "Shows ", element("strong", {}, shown))]),
   ...notes.map((note) => element("p", { class: "note" }, note)),
+  ...(ofRun === undefined ? [] : [runCellArticle(ofRun)]),
+  ...(cellFormula === "" || ofRun === undefined ? [] : [formulaBehind(cellFormula)]),
   ...calls.map(callArticle),
 ];
 
+/** The formula of a run sheet's cell is longer than its explanation, so it waits behind one line. */
+const formulaBehind = (formula: string): HTMLElement =>
+  element("details", { class: "more" }, element("summary", {}, runCellWords.formula), element("p", {}, typedFormula(formula)));
+
 /** An explanation in a breath, for the live region: the cell, and its answer or what is wrong. */
-export function explanationSummary({ address, calls, opening, notes, shown }: CellExplanation): string {
+export function explanationSummary({ address, calls, opening, notes, shown, ofRun }: CellExplanation): string {
+  if (ofRun !== undefined) return runCellWords.summary(address.cell, ofRun.name, ofRun.result, ofRun.waitsFor[0] ?? "", notes);
   const [call] = calls;
   if (call === undefined) return [opening, ...notes].join(" ");
   if (call.waiting) return [`${address.cell}, ${call.name}:`, ...notes].join(" ");

@@ -1,4 +1,4 @@
-import { notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
@@ -6,6 +6,7 @@ import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
+  type CellContent,
   type CellLook,
   type CopyMade,
   type CopyWithValues,
@@ -29,6 +30,7 @@ import { watchSelection } from "./reading/selectionEvents";
 import { sheetsThere } from "./unfinished/sheetMark";
 import { readSettled } from "./reading/readSettled";
 import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
+import { replaceValue } from "./writing/replaceValue";
 import { writeFormula } from "./writing/writeFormula";
 
 /** The workbook that is open in Excel, through Office.js. Needs ExcelApi 1.9; spills and undo steps need later sets. */
@@ -125,6 +127,11 @@ export class ExcelWorkbook implements Workbook {
     areaNamed(address.cell);
     if (!formula.startsWith("=")) throw new WorkbookProblem(notACellFormula(formula));
     await writeFormula(address, formula);
+  }
+
+  async replaceValue(address: CellAddress, held: CellContent, content: CellContent): Promise<void> {
+    areaNamed(address.cell);
+    await replaceValue(address, held, content, held === null ? cellNotBlank : changedSince);
   }
 
   addSheet(plan: SheetPlan): Promise<string> {

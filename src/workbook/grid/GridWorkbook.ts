@@ -1,5 +1,13 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellNotBlank, changedMeanwhile, changedWhileCopied, noSuchSheet, notACellFormula, tooMuchAtOnce } from "../../problems/workbookProblems";
+import {
+  cellNotBlank,
+  changedMeanwhile,
+  changedSince,
+  changedWhileCopied,
+  noSuchSheet,
+  notACellFormula,
+  tooMuchAtOnce,
+} from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
@@ -11,6 +19,7 @@ import {
   WorkbookProblem,
   type Calculation,
   type CellAddress,
+  type CellContent,
   type CellLook,
   type CopyMade,
   type CopyWithValues,
@@ -22,6 +31,7 @@ import {
   type WantedCells,
   type Workbook,
 } from "../Workbook";
+import { cellData } from "./cellData";
 import type { GridEngine } from "./GridEngine";
 import { growGridSheet } from "./growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
@@ -103,6 +113,16 @@ export class GridWorkbook implements Workbook {
     const there = readCell(this.engine, found, row, column);
     if (there.value !== null || there.formula !== "") throw new WorkbookProblem(cellNotBlank(there.cell));
     found.getRange(row, column).setValue({ f: formula });
+    await this.engine.settled();
+  }
+
+  async replaceValue({ sheet, cell }: CellAddress, held: CellContent, content: CellContent): Promise<void> {
+    const found = this.sheetNamed(sheet);
+    const { row, column } = areaNamed(cell);
+    await this.engine.settled();
+    const there = readCell(this.engine, found, row, column);
+    if (there.formula !== "" || there.value !== held) throw new WorkbookProblem((held === null ? cellNotBlank : changedSince)(there.cell));
+    found.getRange(row, column).setValue(cellData(content));
     await this.engine.settled();
   }
 

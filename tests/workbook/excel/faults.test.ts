@@ -58,6 +58,12 @@ describe("whatever request of whatever operation fails, in whatever way, and who
       "put a formula into a cell, half-way, false",
       "put a formula into a cell, half-way, true",
       "put a formula into a cell, true",
+      "put a value into a blank cell, half-way, false",
+      "put a value into a blank cell, half-way, true",
+      "put a value into a blank cell, true",
+      "take a value back, half-way, false",
+      "take a value back, half-way, true",
+      "take a value back, true",
     ]);
   });
 

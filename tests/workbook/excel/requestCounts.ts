@@ -1,4 +1,5 @@
 import { explainLook } from "../../../src/explanation/explainCell";
+import { WeighIn } from "../../../src/pane/runSheet/weighIn/WeighIn";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
@@ -51,6 +52,14 @@ export const COUNTED: readonly CountedOperation[] = [
   selecting("a call on whole columns", "G1", 45),
   selecting("a call on a whole sheet's height", "H1", 45),
   selecting("a blank cell", "J9", 3),
+  { title: "explain a cell of the largest run sheet", most: 2, before: 1, run: explained },
+  { title: "weigh in: read where the largest run sheet stands", most: 1, before: 0, run: weighedIn },
+  {
+    title: "put a value into a blank cell",
+    most: 2,
+    before: 0,
+    run: (_host, workbook) => workbook.replaceValue({ sheet: "Few", cell: "D4" }, null, 51.21),
+  },
   { title: "share a sheet of a few cells", most: 8, before: 8, run: (_host, workbook) => shareAsValues(workbook, "Few", "2026-03-14") },
   {
     title: "put a formula into a cell",
@@ -73,6 +82,24 @@ async function selected(host: ExcelHost, workbook: ExcelWorkbook, cell: string):
   const requests = [...host.requests];
   await stop();
   host.requests.splice(0, host.requests.length, ...requests);
+}
+
+async function explained(host: ExcelHost, workbook: ExcelWorkbook): Promise<void> {
+  const sheet = await workbook.addSheet(largest);
+  host.calculateAgain();
+  await host.quiet();
+  host.requests.length = 0;
+  const { ofRun } = await explainLook(
+    workbook,
+    await workbook.look({ sheet, cell: largest.cells.find(({ formula }) => formula !== undefined)?.cell ?? "" }),
+  );
+  if (ofRun === undefined) throw new Error("the cell of a run sheet was not explained as one");
+}
+
+async function weighedIn(host: ExcelHost, workbook: ExcelWorkbook): Promise<void> {
+  const sheet = await workbook.addSheet(largest);
+  host.requests.length = 0;
+  if ((await new WeighIn(workbook).look(sheet)) === undefined) throw new Error("no box is next on a blank run sheet");
 }
 
 /** Runs each operation on a workbook of its own and counts. */

@@ -1,10 +1,10 @@
 import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../../problems/workbookProblems";
 import { WorkbookProblem, type CellAddress } from "../../Workbook";
-import { cellEntry } from "./cellEntry";
 import { excelCode, excelProblem } from "../excelProblem";
-import { excelSupports } from "../excelReady";
 import { inExcel } from "../inExcel";
-import { withoutSheet } from "../reading/readCells";
+import { isBlank, putBack, writeOver, type WriteWords } from "./writeOver";
+
+const WORDS: WriteWords = { refused: cellNotBlank, notPutBack, newerStands };
 
 /**
  * Puts a cell formula into one blank cell. Excel has no write that depends on what is there, so the request that writes also
@@ -23,49 +23,8 @@ export async function writeFormula({ sheet, cell }: CellAddress, formula: string
   const before = await inExcel((context) => writeOver(context, { sheet, cell }, formula), { sheet }).catch((thrown: unknown) =>
     tellWhatStands({ sheet, cell }, formula, excelProblem(thrown)),
   );
-  if (!isBlank(before)) await putBack({ sheet, cell }, before);
+  if (!isBlank(before)) await putBack({ sheet, cell }, before, WORDS);
 }
-
-const isBlank = ({ valueTypes }: Pick<Excel.Range, "valueTypes">): boolean => valueTypes[0]?.[0] === Excel.RangeValueType.empty;
-
-/** What a write took the place of, and what stands there since. */
-interface Written extends Pick<Excel.Range, "valueTypes" | "numberFormat"> {
-  /** What to write so that the former stands there again: "" where another cell's formula had filled the cell. */
-  readonly entry: Entry;
-  /** The former, as Excel reads it out. */
-  readonly raw: Entry;
-  /** The latter, as Excel reads it out. */
-  readonly stands: Entry;
-}
-
-type Entry = string | number | boolean;
-
-async function writeOver(
-  context: Excel.RequestContext,
-  { sheet, cell }: CellAddress,
-  entry: Entry,
-  format?: Written["numberFormat"],
-): Promise<Written> {
-  const worksheet = context.workbook.worksheets.getItem(sheet);
-  const held = worksheet.getRange(cell).load("valueTypes,values,formulas,numberFormat");
-  const parent = excelSupports("1.12") ? worksheet.getRange(cell).getSpillParentOrNullObject().load("address") : undefined;
-  if (format !== undefined) worksheet.getRange(cell).numberFormat = format;
-  worksheet.getRange(cell).formulas = [[entry]];
-  const written = worksheet.getRange(cell).load("formulas");
-  await context.sync();
-  const raw = held.formulas[0]?.[0] as Entry;
-  const isFilled = parent !== undefined && !parent.isNullObject && withoutSheet(parent.address) !== cell;
-  return {
-    valueTypes: held.valueTypes,
-    numberFormat: held.numberFormat,
-    entry: isFilled ? "" : entryOf(raw, held.values[0]?.[0]),
-    raw,
-    stands: written.formulas[0]?.[0] as Entry,
-  };
-}
-
-/** Excel gives text such as "=1+1" in place of a formula, too; only then is it the same as the value. */
-const entryOf = (formula: unknown, value: unknown): Entry => (formula === value ? cellEntry(value as Entry) : (formula as string));
 
 /** After a request that failed, and that may have written all the same. @throws WorkbookProblem */
 async function tellWhatStands({ sheet, cell }: CellAddress, formula: string, problem: WorkbookProblem): Promise<never> {
@@ -76,37 +35,4 @@ async function tellWhatStands({ sheet, cell }: CellAddress, formula: string, pro
     return String(range.formulas[0]?.[0]);
   }).catch(() => undefined);
   throw now === "" ? problem : new WorkbookProblem(formulaMayStand(problem.message, cell));
-}
-
-// Somebody may go on typing into the cell; after this many tries the user is told.
-const MOST_TRIES = 3;
-
-/**
- * Gives the cell back what our formula took the place of, but only as long as our formula stands there: whatever is newer stays.
- * Each write reads the cell just before, in the same request; something newer that it took the place of is put back in its turn.
- * @throws WorkbookProblem that says the cell was not blank and names what does not stand there any more
- */
-async function putBack(address: CellAddress, before: Written): Promise<never> {
-  const { cell } = address;
-  const displaced = [before];
-  let last = before;
-  for (let tries = 1; tries <= MOST_TRIES; tries++) {
-    const over = await writeBack(address, last).catch(() => undefined);
-    const missing = displaced.map(({ entry }) => String(entry));
-    if (over === undefined) break;
-    if (over === "newer stands") throw new WorkbookProblem(newerStands(cell, missing));
-    if (over.raw === last.stands) throw new WorkbookProblem(tries === 1 ? cellNotBlank(cell) : newerStands(cell, missing.slice(0, -1)));
-    displaced.push(over);
-    last = over;
-  }
-  throw new WorkbookProblem(notPutBack(cell, String(last.entry)));
-}
-
-/** @param last what to put back, as long as that stands there which took its place */
-async function writeBack({ sheet, cell }: CellAddress, last: Written): Promise<Written | "newer stands"> {
-  return inExcel(async (context) => {
-    const now = context.workbook.worksheets.getItem(sheet).getRange(cell).load("formulas");
-    await context.sync();
-    return now.formulas[0]?.[0] === last.stands ? writeOver(context, { sheet, cell }, last.entry, last.numberFormat) : "newer stands";
-  });
 }

@@ -66,7 +66,7 @@ export async function faultCase(host: ExcelHost, operation: Operation, fault?: F
   const isMentioned = ({ id, name }: SheetState): boolean =>
     [name, scene.formerNames.get(id)].some((one) => said.includes(`"${one}"`)) || operation.leaves?.(said) === true;
   if (left.some((sheet) => !isMentioned(sheet))) broken.add("something was left unmentioned");
-  const mayStand = host.book.sheets[0]?.formula(3, 3) !== undefined;
+  const mayStand = operation.stands?.(scene) ?? host.book.sheets[0]?.formula(3, 3) !== undefined;
   if (made === undefined && mayStand && !said.includes("D4")) broken.add("something was left unmentioned");
   for (const what of scene.harmed(operation.title.startsWith("remove"))) broken.add(what);
   const lost = scene

@@ -30,6 +30,8 @@ export interface Operation {
   run(workbook: ExcelWorkbook): Promise<Made>;
   /** What is wrong with what a finished operation left, "" for nothing. */
   wrong(scene: Scene, made: Made): string;
+  /** True where its change stands in a cell of the user's; left out: where a formula stands in D4. */
+  stands?(scene: Scene): boolean;
   /** True where a sheet may stay though it is not named: the user sees it offered again. */
   readonly leaves?: (said: string) => boolean;
 }
@@ -127,6 +129,35 @@ export const OPERATIONS: readonly Operation[] = [
     wrong: ({ host, typed }) => {
       const held = host.book.sheets[0]?.cells.get("D4");
       return held?.formula === FORMULA || typed.some(({ value }) => value === held?.value) ? "" : "no formula";
+    },
+  },
+  {
+    title: "put a value into a blank cell",
+    actsFrom: 1,
+    rivals: [typesIntoMine("D4"), goesOnTyping("D4", 2), goesOnTyping("D4", 3), typesAgainLater("D4"), renamesMine],
+    async run(workbook) {
+      await workbook.replaceValue({ sheet: "Mine", cell: "D4" }, null, 51.21);
+      return { names: [], said: "" };
+    },
+    stands: ({ host }) => host.book.sheets[0]?.cells.get("D4")?.value === 51.21,
+    wrong: ({ host, typed }) => {
+      const held = host.book.sheets[0]?.cells.get("D4");
+      return held?.value === 51.21 || typed.some(({ value }) => value === held?.value) ? "" : "no value";
+    },
+  },
+  {
+    title: "take a value back",
+    actsFrom: 1,
+    rivals: [typesIntoMine("D4"), goesOnTyping("D4", 2), goesOnTyping("D4", 3), typesAgainLater("D4"), renamesMine],
+    prepare: async ({ host }) => void host.book.sheets[0]?.write(3, 3, 51.21),
+    async run(workbook) {
+      await workbook.replaceValue({ sheet: "Mine", cell: "D4" }, 51.21, null);
+      return { names: [], said: "" };
+    },
+    stands: ({ host }) => host.book.sheets[0]?.cells.has("D4") === false,
+    wrong: ({ host, typed }) => {
+      const held = host.book.sheets[0]?.cells.get("D4");
+      return held === undefined || typed.some(({ value }) => value === held.value) ? "" : "still there";
     },
   },
   {

@@ -1,0 +1,169 @@
+import { type Call, type Cell, type Expression, type Infix, type Range } from "../../runsheet/expressions/Expression";
+import { workingWords } from "../../runsheet/words/workingWords";
+import { nameOf, placeName, rangeName } from "./cellNames";
+import { inWorking } from "./plainText";
+import { isError, isTable } from "./Plain";
+import type { RunCells } from "./RunCells";
+import { evaluate } from "./workOut";
+
+const BINDS: Readonly<Record<string, number>> = { "+": 2, "-": 2, "*": 3, "/": 3, "^": 4 };
+const SIGNS: Readonly<Record<string, string>> = { "*": " × ", "/": " / ", "+": " + ", "-": " - ", "^": "^" };
+const isArithmetic = (one: Expression): one is Infix => typeof one === "object" && one.kind === "infix" && one.operator in BINDS;
+
+/** The arithmetic of a formula with the numbers put in, a line for each step that is no plain arithmetic or is needed twice. */
+export class ArithmeticLines {
+  readonly lines: string[] = [];
+  private readonly repeated = new Map<string, number>();
+
+  /** @param whole without choices, as `resolved` gives it */
+  constructor(
+    private readonly cells: RunCells,
+    private readonly whole: Expression,
+  ) {
+    this.count(whole);
+  }
+
+  /** The whole in a line; its steps stand in `lines` before it. */
+  text(): string {
+    return this.put(this.whole);
+  }
+
+  /** An expression with its numbers, fit to stand beside a sign of arithmetic. */
+  put(expression: Expression): string {
+    if (typeof expression === "string") return `"${expression}"`;
+    if (typeof expression !== "object") return typeof expression === "number" ? inWorking(expression) : expression ? "TRUE" : "FALSE";
+    switch (expression.kind) {
+      case "bracketed":
+        return this.put(expression.inner);
+      case "cell":
+      case "range":
+      case "joined":
+        return this.valueOf(expression);
+      case "infix":
+        return isArithmetic(expression) ? this.arithmetic(expression) : this.valueOf(expression);
+      case "call":
+        if (expression.name === "SQRT") return `sqrt(${this.put(expression.given[0] ?? 0)})`;
+        if (expression.name === "ABS") return `|${this.put(expression.given[0] ?? 0)}|`;
+        return this.step(expression);
+    }
+  }
+
+  private arithmetic(expression: Infix): string {
+    const { left, operator, right } = expression;
+    const own = BINDS[operator] ?? 0;
+    const isNeededAgain = expression !== this.whole && (this.repeated.get(JSON.stringify(expression)) ?? 0) > 1;
+    const mustStandApart = operator === "-" || operator === "/" || operator === "^";
+    const before = this.beside(left, (binds) => binds < own, false);
+    const after = this.beside(right, (binds) => binds < own || (mustStandApart && binds === own), true);
+    const text = `${before}${SIGNS[operator] ?? operator}${after}`;
+    if (!isNeededAgain) return text;
+    this.line(`${text} = ${this.valueOf(expression)}`);
+    return this.valueOf(expression);
+  }
+
+  private beside(operand: Expression, standsApart: (binds: number) => boolean, isAfter: boolean): string {
+    const text = this.put(operand);
+    const isWhole = /^-?[\d.]+(e-?\d+)?$/.test(text);
+    if (isWhole) return text.startsWith("-") && (isAfter || standsApart(BINDS["-"] ?? 0)) ? `(${text})` : text;
+    return isArithmetic(operand) && standsApart(BINDS[operand.operator] ?? 0) ? `(${text})` : text;
+  }
+
+  /** What a function gives, told in a line of its own. */
+  private step(call: Call): string {
+    const value = this.valueOf(call);
+    const [first, second] = call.given;
+    const tell = (text: string): string => {
+      this.line(`${text} = ${value}`);
+      return value;
+    };
+    const named = (one: Expression | undefined): string => {
+      if (one === undefined) return "";
+      return isPlace(one) && (one.kind === "range" || call.name.startsWith("COUNT")) ? this.named(one) : this.simple(one);
+    };
+    switch (call.name) {
+      case "N":
+        return this.put(first ?? 0);
+      case "MAX":
+        return tell(workingWords.largest(call.given.map(named), call.given.length));
+      case "MIN":
+        return tell(workingWords.smallest(call.given.map(named), call.given.length));
+      case "AVERAGE":
+        return tell(workingWords.mean(named(first)));
+      case "STDEV":
+        return tell(workingWords.deviation(named(first)));
+      case "MEDIAN":
+        return tell(workingWords.median(named(first)));
+      case "SUM":
+        return tell(workingWords.sum(call.given.map(named)));
+      case "COUNT":
+      case "COUNTA":
+        return tell(workingWords.count(call.given.map(named)));
+      case "COUNTIF":
+        return tell(workingWords.countIf(named(first), named(second)));
+      case "TINV":
+        return tell(workingWords.student(named(second)));
+      case "ROUND":
+        return tell(workingWords.rounded(named(first), named(second)));
+      case "INT":
+        return tell(workingWords.wholePart(named(first)));
+      case "MOD":
+        return tell(workingWords.remainder(named(first), named(second)));
+      case "INDEX":
+        return isPlace(first) ? tell(workingWords.entry(named(second), this.named(first))) : tell(workingWords.tableEntry(calledIn(first)));
+      case "ROW":
+        return value;
+      default:
+        return tell(workingWords.call(call.name, call.given.map(named)));
+    }
+  }
+
+  /** Arithmetic within a function has its own line. */
+  private simple(one: Expression): string {
+    const text = this.put(one);
+    const value = this.valueOf(one);
+    if (text !== value && (isArithmetic(one) || text.includes("("))) {
+      this.line(`${text} = ${value}`);
+      return value;
+    }
+    return text;
+  }
+
+  private named(place: Cell | Range): string {
+    const name = place.kind === "cell" ? nameOf(this.cells, place) : rangeName(this.cells, place);
+    return `${name.text} (${placeName(this.cells, place)})`;
+  }
+
+  private valueOf(expression: Expression): string {
+    const value = evaluate(expression, this.cells.at);
+    if (isTable(value)) return isPlace(expression) ? this.named(expression) : "…";
+    if (isError(value)) return value.code;
+    if (value === null) return "0";
+    return typeof value === "number" ? inWorking(value) : typeof value === "boolean" ? (value ? "1" : "0") : `"${value}"`;
+  }
+
+  private line(text: string): void {
+    if (!this.lines.includes(text)) this.lines.push(text);
+  }
+
+  private count(expression: Expression): void {
+    if (typeof expression !== "object") return;
+    if (isArithmetic(expression)) {
+      const key = JSON.stringify(expression);
+      this.repeated.set(key, (this.repeated.get(key) ?? 0) + 1);
+    }
+    for (const part of partsOf(expression)) this.count(part);
+  }
+}
+
+/** What stands inside an expression. */
+export function partsOf(expression: Expression): readonly Expression[] {
+  if (typeof expression !== "object") return [];
+  if (expression.kind === "infix") return [expression.left, expression.right];
+  if (expression.kind === "call") return expression.given;
+  if (expression.kind === "joined") return expression.parts;
+  return expression.kind === "bracketed" ? [expression.inner] : [];
+}
+
+export const isPlace = (one: Expression | undefined): one is Cell | Range => typeof one === "object" && (one.kind === "cell" || one.kind === "range");
+
+const calledIn = (one: Expression | undefined): string => (typeof one === "object" && one.kind === "call" ? one.name : "a table");

@@ -1,0 +1,62 @@
+import { CellProblem } from "../../cells/CellProblem";
+import type { BlockCell, BoxRule } from "../../runsheet/blocks/Block";
+import { everyBlock } from "../../runsheet/buildRunSheet";
+import type { Cell, Range } from "../../runsheet/expressions/Expression";
+import { readRunSheet } from "../../runsheet/reading/readRunSheet";
+import type { RunSheet } from "../../runsheet/sheet/RunSheet";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellAt, rangeOf } from "../../workbook/cellArea";
+import type { InputCell } from "../../workbook/Workbook";
+import type { Plain } from "./Plain";
+import type { ValueAt } from "./workOut";
+
+/** Where a run sheet of any size lies: its largest, 60 rounds of 6 samples, ends in column Y above row 300. */
+export const RUN_SHEET_AREA = "A1:Z400";
+
+/** A run sheet as read: what is planned in each cell, and what it holds. */
+export interface RunCells {
+  readonly sheet: RunSheet;
+  readonly at: ValueAt;
+  planned(row: number, column: number): BlockCell | undefined;
+  /** The entry rule over a box. */
+  ruleOver(row: number, column: number): BoxRule | undefined;
+}
+
+/** @param held what RUN_SHEET_AREA holds @returns undefined where no run sheet stands there */
+export function runCells(sheetName: string, held: readonly (readonly InputCell[])[]): RunCells | undefined {
+  const rows = held.map((row, down) =>
+    row.map(({ value, error }, across) => ({ cell: cellAt(down, across), value, error, formula: "", shown: "", message: "", spill: "" })),
+  );
+  const area = { ...areaNamed(RUN_SHEET_AREA), rows: rows.length, columns: rows[0]?.length ?? 0 };
+  const read = readRunSheet({ sheet: sheetName, range: rangeOf(area), rows });
+  if (read.is !== "whole") return undefined;
+  const value = (row: number, column: number): Plain => {
+    const one = held[row - 1]?.[column];
+    return one === undefined || one.error === "" ? (one?.value ?? null) : new CellProblem(one.error as CellProblem["code"], "");
+  };
+  return cellsOf(read.sheet, value);
+}
+
+/** @param value what stands in a cell, rows from 1 and columns from 0 */
+export function cellsOf(sheet: RunSheet, value: (row: number, column: number) => Plain): RunCells {
+  const { cells, entryRules } = everyBlock(sheet);
+  const key = (row: number, column: number): string => `${row},${column}`;
+  const planned = new Map(cells.map((one) => [key(one.at.row, one.at.column), one]));
+  // Only the spreadsheet knows: of other cells the formulas are not read.
+  const isFormula = (): never => {
+    throw new Error("whether a cell holds a formula is not read");
+  };
+  return {
+    sheet,
+    at: Object.assign((row: number, column: number) => value(row, column), { isFormula }),
+    planned: (row, column) => planned.get(key(row, column)),
+    ruleOver: (row, column) => entryRules.find(({ over }) => covers(over, row, column)),
+  };
+}
+
+function covers(over: Cell | Range, row: number, column: number): boolean {
+  const [from, to] = over.kind === "cell" ? [over, over] : [over.from, over.to];
+  return row >= from.row && row <= to.row && column >= from.column && column <= to.column;
+}
+
+export const isBox = (planned: BlockCell | undefined): boolean => planned?.style === "runBox" || planned?.style === "runBoxStart";

@@ -1,0 +1,163 @@
+import { placeOf } from "../../runsheet/expressions/formulaText";
+import { range, cell, type Cell, type Range } from "../../runsheet/expressions/Expression";
+import { CLOCK, LABEL } from "../../runsheet/sheet/Columns";
+import { cellNameWords } from "../../runsheet/words/cellNameWords";
+import { sheetWords } from "../../runsheet/words/sheetWords";
+import { isBox, type RunCells } from "./RunCells";
+
+/** What a cell is called, in the words that are printed on its sheet. */
+export interface CellName {
+  /** "lost", "± 95 %", "Left as vapour, of dry": what kind of quantity it is, as printed, without its unit. */
+  readonly core: string;
+  /** The label of its row where that says more than the core: "Round 3". */
+  readonly row: string;
+  /** "Sample 2" on a sheet of several, else "". */
+  readonly sample: string;
+  /** "lost, round 3, sample 2" */
+  readonly text: string;
+  /** "g", "min", "" */
+  readonly unit: string;
+  /** The heading of its block. */
+  readonly block: string;
+}
+
+/** The name of a cell: the title of its box or the heading of its column, the label of its row, and its sample. */
+export function nameOf(cells: RunCells, at: Cell): CellName {
+  const { sheet } = cells;
+  const head = headName(cells, at);
+  if (head !== undefined) return head;
+  return at.column > sheet.columns.verdict ? workingName(cells, at) : printedName(cells, at);
+}
+
+/** The lines at the top have no labels of their own. */
+function headName({ sheet }: RunCells, { row, column }: Cell): CellName | undefined {
+  const name = column > sheet.columns.verdict ? undefined : Object.entries(sheet.rows.head).find(([, own]) => own === row)?.[0];
+  const core = name && cellNameWords.head[name as keyof typeof cellNameWords.head];
+  return core === undefined ? undefined : named(core, "", "", "", "");
+}
+
+function printedName(cells: RunCells, at: Cell): CellName {
+  const { row, column } = at;
+  const { columns, options } = cells.sheet;
+  const planned = cells.planned(row, column);
+  const block = blockOf(cells, row);
+  const [label, heading] = [textAt(cells, row, LABEL), headingOver(cells, row, column)];
+  const check = checkAt(cells, at);
+  if (check !== undefined) return named(check.isFinding ? cellNameWords.finding : cellNameWords.verdict, label, "", "", block);
+  if (column === LABEL) return named(cellNameWords.note, "", "", "", block);
+  if (planned?.style === "runBeside") return named(cellNameWords.beside, label, "", "", block);
+  const numbered = /^(\d+) (.+)$/.exec(heading);
+  const isSample = heading.startsWith(cellNameWords.sample);
+  const sample = options.replicates === 1 ? "" : numbered ? sheetWords.sample(Number(numbered[1])) : isSample ? heading : "";
+  const own = isSample ? "" : (numbered?.[2] ?? heading);
+  if (isBox(planned)) {
+    const rule = cells.ruleOver(row, column);
+    // A box of a table is told from the others of its rule by its row.
+    const isOfTable = rule?.over.kind === "range" && rule.over.from.row < rule.over.to.row;
+    return named(rule?.promptTitle ?? label, isOfTable ? label : "", sample, unitIn(own) || unitIn(label), block);
+  }
+  // A figure with its words to the right of it, the total of a table, or one of the columns that a table has.
+  const beside = column >= columns.reckoned(1, 1).column && column < columns.verdict ? constantAt(cells, row, columns.verdict) : "";
+  if (beside !== "") return named(beside, "", sample, own === cellNameWords.grams ? "g" : unitIn(own), block);
+  if (planned?.style === "runTotalNumber" || own === "") return named(label, "", sample, unitIn(label), block);
+  return named(own, label, sample, unitIn(own), block);
+}
+
+/** Right of everything printed a label stands once for its row; what counts of weighings, and their minutes, under a heading. */
+function workingName(cells: RunCells, { row, column }: Cell): CellName {
+  const { columns, options } = cells.sheet;
+  const place = column - columns.workingLabel;
+  const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
+  const isAll = column === columns.elapsed;
+  if (isAll && !own.includes(cellNameWords.eachAndAll)) return named(sheetWords.elapsed, label, "", unitIn(sheetWords.elapsed), block);
+  const hasSeveral = options.replicates > 1 && cells.planned(row, columns.working(row, 2).column)?.formula !== undefined;
+  const sample = isAll ? cellNameWords.allSamples : hasSeveral && place <= options.replicates ? sheetWords.sample(place) : "";
+  if (own === "") return named(sheetWords.workings.corrected, label, sample, "g", block);
+  const parts = own.split("; ");
+  const part = parts[place - 1] ?? own;
+  if (parts.length > 1) return named(part, "", "", unitIn(part), block);
+  const ofShare = own === sheetWords.workings.together ? label : "";
+  return named(own.replace(cellNameWords.eachAndAll, ""), ofShare, sample, unitIn(own), block);
+}
+
+function named(core: string, row: string, sample: string, unit: string, block: string): CellName {
+  const [bare, label] = [withoutUnit(core), withoutUnit(row)];
+  const own = label.toLowerCase() === bare.toLowerCase() ? "" : label;
+  return { core: bare, row: own, sample, text: joined(bare, own, sample), unit, block };
+}
+
+const joined = (...parts: readonly string[]): string =>
+  parts
+    .filter((part) => part !== "")
+    .map(uncapitalised)
+    .join(", ");
+
+const UNIT = /, (g|min|%|°C|°F)(?=$| with)| \((min|days)\)$/;
+const unitIn = (text: string): string => (text === "g" ? "g" : (UNIT.exec(text)?.slice(1).find(Boolean) ?? ""));
+const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
+
+/** "vessel + char", but "CHECKS" stays. */
+const uncapitalised = (text: string): string => (/^[A-Z][^A-Z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+const textAt = (cells: RunCells, row: number, column: number): string => {
+  const content = cells.planned(row, column)?.content;
+  return typeof content === "string" ? content : "";
+};
+
+/** A text that is planned in the verdict's column, where most rows have a formula. */
+const constantAt = (cells: RunCells, row: number, column: number): string =>
+  cells.planned(row, column)?.style === "runVerdict" ? textAt(cells, row, column) : "";
+
+const isBand = (cells: RunCells, row: number): boolean => (cells.planned(row, LABEL)?.style ?? "").includes("Band");
+
+function headingOver(cells: RunCells, row: number, column: number): string {
+  for (let above = row - 1; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, column);
+  return "";
+}
+
+function blockOf(cells: RunCells, row: number): string {
+  for (let above = row; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, LABEL);
+  return "";
+}
+
+/** The part of a range in which anything but a total is planned: the row of a total often only holds a range open. */
+export function plannedPart(cells: RunCells, { from, to }: Range): Range {
+  const isFilled = (row: number, isLast: boolean): boolean => {
+    for (let column = from.column; column <= to.column; column++) {
+      const planned = cells.planned(row, column);
+      if (isBox(planned) || (planned?.formula !== undefined && !(isLast && planned.style === "runTotalNumber"))) return true;
+    }
+    return false;
+  };
+  let [first, last] = [from.row, to.row];
+  while (first < last && !isFilled(first, false)) first++;
+  while (last > first && !isFilled(last, true)) last--;
+  return range(cell(first, from.column), cell(last, to.column));
+}
+
+/** What a range is called: what its ends have in common once, the rest from one to the other. */
+export function rangeName(cells: RunCells, of: Range): CellName {
+  const { from, to } = plannedPart(cells, of);
+  const [one, other] = [nameOf(cells, from), nameOf(cells, to)];
+  const between = (first: string, last: string): string =>
+    first === last || last === "" ? first : cellNameWords.fromTo(uncapitalised(first), uncapitalised(last));
+  const samples = between(one.sample, other.sample.replace(cellNameWords.sample, ""));
+  const sample = one.sample === other.sample ? one.sample : samples;
+  if (one.core === other.core) return { ...one, text: joined(one.core, between(one.row, other.row), sample) };
+  const rows = between(one.row === "" ? one.core : one.row, other.row === "" ? other.core : other.row);
+  return { ...one, text: joined(rows, sample) };
+}
+
+/** "D27", "C12:C20", without the rows that only hold a range open. */
+export const placeName = (cells: RunCells, of: Cell | Range): string => placeOf(of.kind === "cell" ? of : plannedPart(cells, of));
+
+export const isPrinted = ({ sheet }: RunCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
+
+/** Whether a cell is a verdict or a finding of the checks, and of which. */
+export function checkAt({ sheet }: RunCells, { row, column }: Cell) {
+  const line = sheet.rows.checks.lines.find((one) => one.row === row);
+  return line === undefined || column > CLOCK + 1 || column < CLOCK ? undefined : { check: line.check, isFinding: column === CLOCK + 1 };
+}
+
+/** What a printed label or heading comes to as the core of a name: without its unit, and the number of its sample or check. */
+export const coreOf = (printed: string): string => withoutUnit(printed.replace(cellNameWords.eachAndAll, "").replace(/^\d+ +/, ""));

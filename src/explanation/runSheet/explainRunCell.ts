@@ -1,0 +1,146 @@
+import type { CellReading } from "../../workbook/Workbook";
+import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../problems/cellNotes";
+import { cell, type Cell, type Expression } from "../../runsheet/expressions/Expression";
+import { formulaText } from "../../runsheet/expressions/formulaText";
+import { checkFound, checkMeanings } from "../../runsheet/words/checkMeanings";
+import { checkWords } from "../../runsheet/words/checkWords";
+import { areaNamed } from "../../workbook/areaNamed";
+import type { RunCellExplanation } from "../CellExplanation";
+import { checkAt, nameOf, placeName, rangeName, type CellName } from "./cellNames";
+import { conditionText, placesIn } from "./conditionText";
+import { expressionOfFormula } from "./expressionOfFormula";
+import { isSameNumber } from "./isSameNumber";
+import { meaningOf } from "./meanings";
+import { isError, type Plain } from "./Plain";
+import { plainText } from "./plainText";
+import type { RunCells } from "./RunCells";
+import { waitsFor } from "./waitsFor";
+import { resolved, wayThrough, type Way } from "./wayThrough";
+import { workingOf } from "./workingOf";
+import { workOut } from "./workOut";
+
+/** A calculated cell of a run sheet in words, and what must be said of it besides. */
+export interface ExplainedRunCell {
+  readonly ofRun: RunCellExplanation;
+  readonly notes: readonly string[];
+}
+
+/** @returns undefined for a cell in which the sheet calculates nothing */
+export function explainRunCell(cells: RunCells, reading: CellReading): ExplainedRunCell | undefined {
+  const { row, column } = areaNamed(reading.cell);
+  const at = cell(row + 1, column);
+  const planned = cells.planned(at.row, at.column);
+  if (planned?.formula === undefined) return undefined;
+  const name = nameOf(cells, at);
+  if (reading.formula === "") return { ofRun: plainly(cells, at, name, reading), notes: [typedOverInRun(reading.cell)] };
+  const expression = expressionOfFormula(reading.formula);
+  const isOwn = JSON.stringify(expression) === JSON.stringify(expressionOfFormula(formulaText(planned.formula)));
+  const notes = isOwn ? [] : [RUN_CELL_OTHERWISE];
+  const worked = expression === undefined ? undefined : workedOut(cells, expression);
+  if (expression === undefined || worked === undefined) return { ofRun: plainly(cells, at, name, reading), notes };
+  if (!agrees(worked.value, reading)) return { ofRun: plainly(cells, at, name, reading), notes: [...notes, RUN_CELL_DIFFERS] };
+  return { ofRun: inFull(cells, at, name, reading, worked.way), notes };
+}
+
+/** Undefined where only the spreadsheet can work the formula out. */
+function workedOut(cells: RunCells, expression: Expression): { readonly value: Plain; readonly way: Way } | undefined {
+  try {
+    return { value: workOut(expression, cells.at), way: wayThrough(expression, cells.at) };
+  } catch (thrown) {
+    // A function that is not worked out here, or a table where one value is wanted: the cell is explained without its arithmetic.
+    if (thrown instanceof Error) return undefined;
+    throw thrown;
+  }
+}
+
+/** What can be said of a cell without its arithmetic. */
+function plainly(cells: RunCells, at: Cell, name: CellName, reading: CellReading): RunCellExplanation {
+  const meaning = meaningOf(name.core);
+  const check = checkOf(cells, at);
+  return {
+    name: name.text,
+    block: name.block,
+    about: meaning.about,
+    inputs: [],
+    moreInputs: 0,
+    choices: [],
+    working: [],
+    result: reading.shown,
+    plusMinus: "",
+    waitsFor: [],
+    source: meaning.source,
+    ...(check === undefined ? {} : { check }),
+  };
+}
+
+// More than the longest line of a table reads; answers read more, and the sheet itself shows them.
+const MOST_INPUTS = 16;
+const MOST_CHOICES = 12;
+
+function inFull(cells: RunCells, at: Cell, name: CellName, reading: CellReading, way: Way): RunCellExplanation {
+  const leaf = resolved(way.leaf, cells.at);
+  const showsNothing = reading.error === "" && (reading.value ?? "") === "";
+  const last = way.choices.at(-1)?.condition;
+  const of = placesIn(leaf);
+  const places = of.length > 0 || last === undefined ? of : placesIn(last);
+  const meaning = meaningOf(name.core);
+  const check = checkOf(cells, at);
+  const isNothingFound = check !== undefined && check.found === checkFound.inOrder;
+  return {
+    ...plainly(cells, at, name, reading),
+    inputs: places.slice(0, MOST_INPUTS).map((place) => inputOf(cells, place)),
+    moreInputs: Math.max(0, places.length - MOST_INPUTS),
+    choices: way.choices.slice(-MOST_CHOICES).map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds })),
+    working: showsNothing ? [] : workingOf(cells, at, leaf),
+    result: showsNothing ? "" : resultText(cells, at, name, reading),
+    plusMinus: showsNothing ? "" : "plusMinus" in meaning ? (meaning.plusMinus ?? "") : "",
+    waitsFor: showsNothing && !isNothingFound ? waitsFor(cells, way) : [],
+  };
+}
+
+function inputOf(cells: RunCells, place: ReturnType<typeof placesIn>[number]): RunCellExplanation["inputs"][number] {
+  const from = placeName(cells, place);
+  if (place.kind === "cell") {
+    const { text, unit } = nameOf(cells, place);
+    return { name: text, value: plainText(cells.at(place.row, place.column), unit, cells.planned(place.row, place.column)), from };
+  }
+  const { text, unit } = rangeName(cells, place);
+  const values: string[] = [];
+  for (let row = place.from.row; row <= place.to.row; row++)
+    for (let column = place.from.column; column <= place.to.column; column++) {
+      const value = cells.at(row, column);
+      if (value !== null && value !== "") values.push(plainText(value, unit, cells.planned(row, column)));
+    }
+  return { name: text, value: values.length === 0 ? "all blank" : listed(values), from };
+}
+
+// A column is shown by its first values and its last; the sheet itself shows the rest.
+const SHOWN_OF_A_RANGE = 4;
+const listed = (values: readonly string[]): string =>
+  values.length <= SHOWN_OF_A_RANGE ? values.join(", ") : `${values.slice(0, SHOWN_OF_A_RANGE - 1).join(", ")} … ${values.at(-1) ?? ""}`;
+
+function resultText(cells: RunCells, { row, column }: Cell, { unit }: CellName, { value, error, shown }: CellReading): string {
+  if (error !== "") return error;
+  return typeof value === "number" ? plainText(value, unit, cells.planned(row, column)) : shown;
+}
+
+/** What a check looks at, what it found and what to do: the first sentence of its finding and the others. */
+function checkOf(cells: RunCells, at: Cell): RunCellExplanation["check"] {
+  const found = checkAt(cells, at);
+  if (found === undefined) return undefined;
+  const [verdict, finding] = [cells.at(at.row, 1), cells.at(at.row, 2)];
+  const looksAt = checkMeanings[found.check] ?? checkWords.names[found.check];
+  if (typeof finding !== "string" || finding === "")
+    return { looksAt, found: verdict === checkWords.verdicts.notYet ? checkFound.notYet : checkFound.inOrder, remedy: "" };
+  const end = finding.search(/[.?!] /);
+  return end === -1 ? { looksAt, found: finding, remedy: "" } : { looksAt, found: finding.slice(0, end + 1), remedy: finding.slice(end + 2) };
+}
+
+/** Whether the cell holds what its formula gives; a spreadsheet may write numbers within texts with a decimal comma. */
+function agrees(worked: Plain, { value, error }: CellReading): boolean {
+  if (isError(worked)) return error === worked.code;
+  if (error !== "") return false;
+  if (typeof worked === "number" && typeof value === "number") return isSameNumber(worked, value);
+  if (typeof worked === "string" && typeof value === "string") return worked.replaceAll(",", ".") === value.replaceAll(",", ".");
+  return (worked ?? "") === (value ?? "");
+}

@@ -1,0 +1,201 @@
+import { clockText } from "../../../explanation/runSheet/plainText";
+import type { Plain } from "../../../explanation/runSheet/Plain";
+import { RUN_SHEET_AREA, runCells, type RunCells } from "../../../explanation/runSheet/RunCells";
+import { weighInWords } from "../../../problems/weighInWords";
+import type { Cell } from "../../../runsheet/expressions/Expression";
+import { placeOf } from "../../../runsheet/expressions/formulaText";
+import { decimalsOf } from "../../../runsheet/sheet/massFormats";
+import { LABEL } from "../../../runsheet/sheet/Columns";
+import type { Workbook } from "../../../workbook/Workbook";
+import { doubtOf } from "./doubtOf";
+import { nextStep, type Step } from "./nextStep";
+import { readEntry } from "./readEntry";
+import { begunAt, dueAt, stampNow, typedStamp } from "./stamp";
+
+/** What was put into the sheet with one press of Enter. */
+interface Put {
+  readonly sheet: string;
+  readonly step: Step;
+  readonly cells: readonly { readonly at: Cell; readonly content: number | string }[];
+}
+
+/** What came of an entry: done, refused, or questioned. */
+export type Outcome = { readonly told: string } | { readonly refused: string; readonly of: "reading" | "time" } | { readonly doubt: string };
+
+/** Weighing into one run sheet after another: reads where the work stands, and puts each reading into the next box. */
+export class WeighIn {
+  private sheet = "";
+  private cells: RunCells | undefined;
+  private readonly passed = new Map<string, Set<string>>();
+  private readonly begun = new Map<string, number>();
+  private readonly puts: Put[] = [];
+
+  constructor(private readonly workbook: Workbook) {}
+
+  /** Reads the sheet, in one request. @returns the next box; undefined where there is none, or no run sheet */
+  async look(sheet: string): Promise<Step | undefined> {
+    const { ranges } = await this.workbook.readInputs({ sheet, cell: "A1" }, [{ sheet, range: RUN_SHEET_AREA, spill: false }]);
+    this.sheet = sheet;
+    this.cells = runCells(sheet, ranges[0] ?? []);
+    return this.next;
+  }
+
+  get isRunSheet(): boolean {
+    return this.cells !== undefined;
+  }
+
+  get next(): Step | undefined {
+    return this.cells && nextStep(this.cells, this.passed.get(this.sheet) ?? new Set());
+  }
+
+  /** When the next round is due, as a moment. */
+  due(now: Date): number | undefined {
+    return this.cells && dueAt(this.cells, now, this.begun.get(this.sheet));
+  }
+
+  /** What would stand beside a reading made now: "10:42", "34", or "" where only the person can tell. */
+  stamp(now: Date): string {
+    const step = this.next;
+    if (this.cells === undefined || step === undefined) return "";
+    if (step.kind === "clock") return clockText(stampOfClock(this.cells, now));
+    const held = step.clock && this.cells.at(step.clock.row, step.clock.column);
+    if (typeof held === "number") return this.timeText(held);
+    const stamp = step.clock && stampNow(this.cells, step.clock.row, now, this.begun.get(this.sheet));
+    return stamp === undefined ? "" : this.timeText(stamp);
+  }
+
+  /** Whether the next box is one beside which a time is to be put. */
+  get asksForTime(): boolean {
+    const clock = this.next?.clock;
+    return clock !== undefined && this.cells?.at(clock.row, clock.column) === null;
+  }
+
+  get isInMinutes(): boolean {
+    return this.cells?.sheet.options.timing === "minutes";
+  }
+
+  pass(): void {
+    const step = this.next;
+    if (step?.isOptional !== true) return;
+    const own = this.passed.get(this.sheet) ?? new Set<string>();
+    this.passed.set(this.sheet, own.add(placeOf(step.at)));
+  }
+
+  /**
+   * Puts a reading into the next box, and its time beside it where that is blank.
+   * @param time as typed; "" for now
+   * @param allTheSame true where the person has read what the sheet doubts
+   */
+  async enter(typed: string, time: string, now: Date, allTheSame: boolean): Promise<Outcome> {
+    const [cells, step, sheet] = [this.cells, this.next, this.sheet];
+    if (cells === undefined || step === undefined) return { refused: weighInWords.done, of: "reading" };
+    const entry = step.kind === "clock" && typed.trim() === "" ? { content: stampOfClock(cells, now) } : readEntry(cells, step, typed, now);
+    if ("refused" in entry) return { refused: entry.refused, of: "reading" };
+    const stamp = this.stampBeside(cells, step, time, now);
+    if (typeof stamp === "object") return { refused: stamp.refused, of: "time" };
+    const wanted: Put["cells"] = [
+      { at: step.at, content: entry.content },
+      ...(stamp === undefined || step.clock === undefined ? [] : [{ at: step.clock, content: stamp }]),
+    ];
+    const doubt = allTheSame ? "" : doubtOf(cells, new Map<string, Plain>(wanted.map(({ at, content }) => [placeOf(at), content])));
+    if (doubt !== "") return { doubt: weighInWords.doubted(doubt) };
+    return { told: await this.put(sheet, step, wanted, now) };
+  }
+
+  private stampBeside(cells: RunCells, { clock }: Step, time: string, now: Date): number | undefined | { readonly refused: string } {
+    if (clock === undefined || cells.at(clock.row, clock.column) !== null) return undefined;
+    const refused = cells.sheet.options.timing === "clock" ? weighInWords.noTime : weighInWords.noMinute;
+    const stamp = time.trim() === "" ? stampNow(cells, clock.row, now, this.begun.get(this.sheet)) : typedStamp(cells, time.trim(), now);
+    if (stamp === undefined) return { refused };
+    const judged = readEntry(cells, { at: clock, kind: "reading", name: "" }, String(stamp), now);
+    return "refused" in judged ? { refused: judged.refused } : stamp;
+  }
+
+  private async put(sheet: string, step: Step, wanted: Put["cells"], now: Date): Promise<string> {
+    const done: { at: Cell; content: number | string }[] = [];
+    let problem = "";
+    for (const one of wanted) {
+      try {
+        await this.workbook.replaceValue({ sheet, cell: placeOf(one.at) }, null, one.content);
+        done.push(one);
+      } catch (thrown) {
+        // Without the reading there is nothing to put a time beside.
+        if (done.length === 0) throw thrown;
+        problem = weighInWords.clockLeft((thrown as Error).message);
+      }
+    }
+    this.puts.push({ sheet, step, cells: done });
+    const stamp = done[1]?.content;
+    if (typeof stamp === "number" && this.isInMinutes) this.begun.set(sheet, begunAt(stamp, now));
+    await this.look(sheet);
+    return [this.report(step, done[0]?.content ?? "", stamp), problem].filter((one) => one !== "").join(" ");
+  }
+
+  /** What was entered, what was lost, and what the sheet says of it. */
+  private report({ at, name, unit, kind, table, clock }: Step, content: number | string, stamp: number | string | undefined): string {
+    if (kind === "clock") return weighInWords.clockEntered(name, clockText(Number(content)), placeOf(at));
+    const { cells } = this;
+    const time =
+      typeof stamp === "number" ? this.timeText(stamp) : clock === undefined ? "" : this.timeText(Number(cells?.at(clock.row, clock.column)));
+    const told = weighInWords.entered(name, content, unit, placeOf(at), time);
+    if (cells === undefined) return told;
+    const { samples, columns } = cells.sheet;
+    const sample = samples.find((one) => table?.box(at.row, one).column === at.column) ?? 1;
+    const lost = table && cells.at(at.row, table.lost(at.row, sample).column);
+    const rows = table === undefined ? [at.row] : [at.row, table.rows.total];
+    // Beside some boxes stand words for who weighs, which are no verdict.
+    const says = rows
+      .filter((row) => cells.planned(row, columns.verdict)?.formula !== undefined)
+      .map((row) => cells.at(row, columns.verdict))
+      .filter((one): one is string => typeof one === "string" && one !== "");
+    const decimals = decimalsOf(cells.sheet.options.readability);
+    return [
+      told,
+      ...(typeof lost === "number" ? [weighInWords.lost(toDecimals(lost, decimals))] : []),
+      ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
+    ].join(" ");
+  }
+
+  private readonly timeText = (time: number): string => (this.isInMinutes ? `${time} min` : clockText(time));
+
+  get canTakeBack(): boolean {
+    return this.puts.some(({ sheet }) => sheet === this.sheet);
+  }
+
+  /** Takes the last entry on this sheet back: exactly what was put there, and only where it still stands. @returns it, to be corrected */
+  async takeBack(): Promise<{ readonly told: string; readonly reading: string; readonly time: string }> {
+    const last = this.puts.filter(({ sheet }) => sheet === this.sheet).at(-1);
+    if (last === undefined) return { told: "", reading: "", time: "" };
+    const [own, beside] = last.cells;
+    const taken = (one: Put["cells"][number]): Promise<void> =>
+      this.workbook.replaceValue({ sheet: last.sheet, cell: placeOf(one.at) }, one.content, null);
+    if (own !== undefined) await taken(own);
+    // A time that was changed meanwhile stays for the reading to come.
+    if (beside !== undefined) await taken(beside).catch(() => undefined);
+    this.puts.splice(this.puts.indexOf(last), 1);
+    this.passed.get(last.sheet)?.clear();
+    await this.look(last.sheet);
+    const [reading, time] = last.cells.map(({ content }) => content);
+    const asTyped = (of: number | string | undefined): string => (typeof of === "number" && !this.isInMinutes ? clockText(of) : String(of ?? ""));
+    return {
+      told: weighInWords.takenBack(last.step.name, placeOf(last.step.at)),
+      reading: last.step.kind === "clock" ? asTyped(reading) : String(reading),
+      time: asTyped(time),
+    };
+  }
+
+  /** What is said where no box is next. */
+  get rest(): string {
+    const next = this.cells?.at(this.cells.sheet.rows.head.title, LABEL + 3);
+    return typeof next === "string" && next !== "" ? next : weighInWords.done;
+  }
+}
+
+/** Without the sign that rounding leaves before 0. */
+const toDecimals = (value: number, decimals: number): string => (Number(value.toFixed(decimals)) || 0).toFixed(decimals);
+
+/** A firing's clock boxes are timed like the rounds of a run by the clock, whatever its rounds are timed by. */
+function stampOfClock(cells: RunCells, now: Date): number {
+  const byClock = { ...cells, sheet: { ...cells.sheet, options: { ...cells.sheet.options, timing: "clock" as const } } };
+  return stampNow(byClock, cells.sheet.rows.drying.first, now, undefined) ?? 0;
+}

@@ -1,0 +1,31 @@
+const MINUTES_PER_DAY = 1440;
+const MINUTES_PER_HOUR = 60;
+const HOURS = 24;
+const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+const CLOCK = /^(?:(\d{1,2}) ([a-z]{3})[a-z]*(?: (\d{4}))? |(\d{4})-(\d{1,2})-(\d{1,2}) )?(\d{1,2}):(\d{2})$/i;
+// Days from the spreadsheet's first date, 1899-12-30, to 1970-01-01.
+const BEFORE_1970 = 25_569;
+const MILLISECONDS_PER_DAY = 86_400_000;
+
+/** "9:30", "21 Nov 9:30", "2026-11-21 9:30" as a spreadsheet holds them, in days; undefined for anything else. */
+export function readClock(text: string, now: Date): number | undefined {
+  const [, day, monthName, year, isoYear, isoMonth, isoDay, hours = "", minutes = ""] = CLOCK.exec(text) ?? [];
+  if (hours === "" || Number(hours) >= HOURS || Number(minutes) >= MINUTES_PER_HOUR) return undefined;
+  const time = (Number(hours) * MINUTES_PER_HOUR + Number(minutes)) / MINUTES_PER_DAY;
+  if (isoYear !== undefined) return dated(Number(isoYear), Number(isoMonth) - 1, Number(isoDay), time);
+  if (day === undefined || monthName === undefined) return time;
+  return dated(Number(year ?? now.getFullYear()), MONTHS.indexOf(monthName.toLowerCase()), Number(day), time);
+}
+
+function dated(year: number, month: number, day: number, time: number): number | undefined {
+  const date = new Date(Date.UTC(year, month, day));
+  const isThere = month >= 0 && date.getUTCMonth() === month && date.getUTCDate() === day;
+  return isThere ? date.getTime() / MILLISECONDS_PER_DAY + BEFORE_1970 + time : undefined;
+}
+
+/** This minute by the clock on the wall, in days. */
+export const clockNow = (now: Date): number => (now.getHours() * MINUTES_PER_HOUR + now.getMinutes()) / MINUTES_PER_DAY;
+
+/** The same with its date. */
+export const datedNow = (now: Date): number =>
+  Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / MILLISECONDS_PER_DAY + BEFORE_1970 + clockNow(now);

@@ -1,0 +1,22 @@
+/** Words by which cells of a run sheet are called that have no label of their own. */
+export const cellNameWords = {
+  head: {
+    title: "Next step",
+    answer: "Answer",
+    checks: "Checks, in a line",
+    covers: "What the ± covers",
+    openly: "Open burning",
+  },
+  /** What the heading over a sample's boxes begins with. */
+  sample: "Sample ",
+  /** What a label of workings ends with that stands for each sample and for all together. */
+  eachAndAll: ", each and all",
+  allSamples: "all samples",
+  /** What the heading over the grams of a sample is called. */
+  grams: "grams",
+  beside: "What stands beside",
+  note: "Note",
+  verdict: "Verdict",
+  finding: "Finding",
+  fromTo: (first: string, last: string): string => `${first} to ${last}`,
+} as const;

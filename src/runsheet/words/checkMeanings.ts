@@ -1,0 +1,30 @@
+import type { checkWords } from "./checkWords";
+
+/** What each check looks at; a check that is not here is told by its name and by the cells that it reads. */
+export const checkMeanings: Readonly<Partial<Record<keyof (typeof checkWords)["names"], string>>> = {
+  vessel: "Whether each empty vessel was weighed and its moist sample stands above it, by a hundredth of the vessel at least (common practice).",
+  times: "Whether clock boxes hold times, rounds follow one another, and none lies far from the plan.",
+  rows: "Whether every weight is a number, no row is left out above a filled one, and each weight has its time.",
+  gain: "Whether any weighing is heavier than the one before it by more than two readings explain.",
+  order: "Whether vessel, char, dry and moist weights stand in the order in which they can be.",
+  dryness: "Whether each sample can be judged and was shown dry before it was charred.",
+  opened: "Whether lit, quiet and opened are in order, and the vessel stayed closed as long as the settings ask.",
+  charDone: "Whether the last two weighings of the char agree within the limit.",
+  ashDone: "Whether the last two weighings of the ash agree within the limit.",
+  air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
+  vesselAgain: "Whether the vessel, weighed again, lost nothing and gained no more than scale.",
+  agree: "Whether repeats agree within the wanted ± and the method's own scatter.",
+  fine: "Whether the balance is fine enough, and the sample large enough, for the wanted ±.",
+  range: "Whether water, char and ash lie in the ranges of untreated plants (common practice).",
+  material: "Whether the vessel's material stands the hottest temperature noted.",
+  analysis: "Whether the analysis with the ash adds up to the dry sample, within 3 %, or the formula can be read.",
+  zeros: "Whether each row has both pan zeros or neither.",
+  warmth: "Whether samples were as cold as the room when weighed.",
+  typedOver: "Whether every calculated cell of the tables and results still holds its formula.",
+};
+
+/** What a check found that found nothing. */
+export const checkFound = {
+  inOrder: "In order: nothing is wrong there.",
+  notYet: "Nothing to look at yet.",
+} as const;

@@ -1,0 +1,21 @@
+/** Words for what a formula of the sheet asks before it answers. */
+export const choiceWords = {
+  always: "always",
+  never: "never",
+  and: " and ",
+  or: " or ",
+  not: (what: string): string => `not: ${what}`,
+  noneFilled: (of: string): string => `nothing in ${of}`,
+  someFilled: (of: string): string => `something in ${of}`,
+  oneMissing: (of: string, count: number): string => (count === 1 ? `no number in ${of}` : `a number is missing among ${of}`),
+  anyOf: (what: string): string => `anywhere: ${what}`,
+  noneOf: (what: string): string => `nowhere: ${what}`,
+  isNumber: (what: string): string => `${what} is a number`,
+  isText: (what: string): string => `${what} is text`,
+  isError: (what: string): string => `${what} shows an error`,
+  isBlank: (what: string): string => `${what} is blank`,
+  chosen: (condition: string, then: string, otherwise: string): string => `if ${condition}: ${then}, else ${otherwise}`,
+  row: (row: string): string => `row ${row}`,
+  filled: (count: string, of: string): string => `${count} filled of ${of}`,
+  worked: (value: string, of: string): string => `${value} (from ${of})`,
+} as const;

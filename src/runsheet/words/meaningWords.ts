@@ -1,0 +1,107 @@
+/** What a calculated cell means, in words. */
+export interface Meaning {
+  readonly about: string;
+  /** What a ± covers, and by what factor. */
+  readonly plusMinus?: string;
+  readonly source: string;
+}
+
+const DIFFERENCE = "Difference of two weighings in one vessel, so that the vessel cancels.";
+const MASS_SHARES = "Shares by mass, as in ISO 18134 and EN 13183-1 for moisture and ISO 18123 for volatile matter.";
+const BY_ITS_CHECK = "Own convention: the sheet marks what its checks put in doubt.";
+const WEIGHING_ALONE =
+  "The ± covers the weighings alone: 2 u, two standard uncertainties, about 95 %. It holds nothing of how samples differ or stand for the heap.";
+const OPEN_FIRE = "Mass balance of complete burning, as RETORT.BURN.COMPARE gives it; its own explanation stands below.";
+
+export const meaningWords = {
+  lost: { about: "What left since the weighing above. Below 0 is a gain.", source: DIFFERENCE },
+  gain: { about: "What the empty vessel weighs more than at the start: scale, or something left inside.", source: DIFFERENCE },
+  dry: { about: "The sample without its vessel once it is shown dry; blank until then.", source: DIFFERENCE },
+  char: { about: "What is left after the latest firing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
+  ash: { about: "What is left after the latest ashing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
+  moistureWet: { about: "Water as a share of the moist sample.", source: MASS_SHARES },
+  moistureDry: { about: "Water over the dry sample; it can pass 100 %.", source: MASS_SHARES },
+  volatile: { about: "What left as vapour on charring, as a share of the dry sample.", source: MASS_SHARES },
+  charYield: { about: "What stayed as char, as a share of the dry sample.", source: MASS_SHARES },
+  charYieldAshFree: { about: "Char less its ash over dry sample less its ash.", source: MASS_SHARES },
+  ashShare: { about: "Ash as a share of the dry sample.", source: MASS_SHARES },
+  plusMinus: {
+    about: "How far this share may be off by weighing alone.",
+    plusMinus: WEIGHING_ALONE,
+    source: "Propagation of uncertainty, GUM (JCGM 100:2008), equation 10 and 5.1.2; a weighing that stands in both masses is counted once.",
+  },
+  together: {
+    about: "What all samples say together: the mean and its ±, or why there is none.",
+    plusMinus:
+      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
+    source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t; 7.2.6 for the figures. That the larger of the two counts is our own convention.",
+  },
+  togetherWorking: {
+    about: "The ± of all samples together, as a fraction.",
+    plusMinus:
+      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
+    source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t. That the larger of the two counts is our own convention.",
+  },
+  trust: { about: "Whether this line is to be trusted, or the first check that puts it in doubt.", source: BY_ITS_CHECK },
+  says: {
+    about: "What the sheet makes of this row.",
+    source: "The criterion and limit of the settings; two display steps are ASTM D4442 method A. A gain counts when two weighings do not explain it.",
+  },
+  takenOff: {
+    about: "What is taken off each weighing of this row: the middle of the zeros before and after.",
+    source: "A drift of the zero is taken to run evenly between the two readings; own convention.",
+  },
+  coldEnough: {
+    about: "Whether this balance could show that the vessel was warmer or colder than the room. Nothing is corrected.",
+    source: "Published case of one crucible, 0.19 mg a °C (Blade, Analytical Chemistry); a tenth of a display step counts, own margin.",
+  },
+  next: { about: "The next box to fill, from what is filled.", source: "Own convention: the order of the work." },
+  answer: {
+    about: "The answer in a sentence, as far as the run has come; withheld or marked while a check fails.",
+    plusMinus: "The ± stands under Together in the results, at 95 %; the line about what it covers says what is in it.",
+    source: BY_ITS_CHECK,
+  },
+  checks: { about: "How the checks stand, and what the gravest found first says.", source: BY_ITS_CHECK },
+  verdict: { about: "How this check stands: in order, not yet, doubt (may be) or wrong (cannot be).", source: BY_ITS_CHECK },
+  finding: { about: "What this check found, where, and what to do; blank while nothing is wrong.", source: BY_ITS_CHECK },
+  covers: {
+    about: "What the ± of the answer covers and what it does not.",
+    source: "GUM (JCGM 100:2008), 3.3.2: what is not measured is no part of a ±.",
+  },
+  openly: {
+    about: "What open burning of the same would have taken up and sent away, of 100 g dry, beside what left closed.",
+    plusMinus:
+      "The ± of the gases follows from how exact the analysis is: for each percent that carbon, hydrogen and oxygen may be off, oxygen in is off by 8.43 g and gases out by 9.66 g of 100 g, at the same 95 %.",
+    source: "Stoichiometry of complete burning, C 12.011, H 1.008, O 15.999 g/mol; GUM (JCGM 100:2008), equation 10, for the ±.",
+  },
+  compared: { about: "From the comparison of this run with open burning of the same dry sample.", source: OPEN_FIRE },
+  u: {
+    about: "Standard uncertainty of one weighing: repeatability, and the rounding of the display at zero and at load.",
+    source: "GUM (JCGM 100:2008), 4.3.7: a step d rounds with u = d / sqrt(12).",
+  },
+  explained: {
+    about: "The change that two weighings explain by themselves; a larger one is real.",
+    source: "As RETORT.CHANGE.SIGNIFICANT for a known display step; GUM (JCGM 100:2008), 6.3.3, for the factor 2.",
+  },
+  steady: {
+    about: "Since which weighing nothing more left, or why that cannot be told.",
+    source: "The criterion and limit of the settings, judged by RETORT.CONSTANTWEIGHT; two display steps are ASTM D4442 method A.",
+  },
+  vessel: { about: "The empty vessel that counts: 0 where the balance was tared with it.", source: DIFFERENCE },
+  counted: { about: "The weighing that counts: as read, less the balance's zero where that was read.", source: DIFFERENCE },
+  firedVessel: {
+    about: "The vessel as it was while this was weighed: with the scale found at the end, or half of it in between.",
+    source: "Own convention: scale is taken to grow evenly with the firings.",
+  },
+  before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
+  elapsed: {
+    about: "Minutes since round 1, or at temperature; a bare clock time counts on past midnight.",
+    source: "Own convention: the shortest time that the clock allows.",
+  },
+  weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
+  contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
+  inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
+  start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
+  nextRow: { about: "The row of the next box to fill.", source: "Own convention: the order of the work." },
+  other: { about: "Worked out by the sheet from what is typed into its boxes.", source: "Own convention of the run sheet." },
+} as const satisfies Readonly<Record<string, Meaning>>;

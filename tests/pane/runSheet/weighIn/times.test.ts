@@ -1,0 +1,83 @@
+import { cellsOf } from "../../../../src/explanation/runSheet/RunCells";
+import { clockOf } from "../../../../src/pane/runSheet/weighIn/countdown";
+import { clockNow, datedNow, readClock } from "../../../../src/pane/runSheet/weighIn/readClock";
+import { dueAt, stampNow } from "../../../../src/pane/runSheet/weighIn/stamp";
+import { plainRun } from "../../../runsheet/plainRun";
+
+const NOW = new Date(2026, 10, 21, 10, 42, 30);
+// A spreadsheet's day of 2026-11-21: 46,347 days after 1899-12-30.
+const DAY = 46_347;
+const MINUTES_PER_DAY = 1440;
+const clock = (hours: number, minutes: number): number => (hours * 60 + minutes) / MINUTES_PER_DAY;
+
+test.each<[string, number | undefined]>([
+  ["9:30", clock(9, 30)],
+  ["09:05", clock(9, 5)],
+  ["0:00", 0],
+  ["21 Nov 9:30", DAY + clock(9, 30)],
+  ["21 November 2026 9:30", DAY + clock(9, 30)],
+  ["2026-11-21 23:59", DAY + clock(23, 59)],
+  ["24:00", undefined],
+  ["9:60", undefined],
+  ["9.30", undefined],
+  ["930", undefined],
+  ["31 Feb 9:30", undefined],
+  ["21 Plu 9:30", undefined],
+  ["", undefined],
+])("readClock(%j) is %j days", (text, days) => expect(readClock(text, NOW)).toBe(days));
+
+test("clockNow() is this minute, datedNow() the same with its day", () => {
+  expect([clockNow(NOW), datedNow(NOW)]).toEqual([clock(10, 42), DAY + clock(10, 42)]);
+});
+
+test.each([[0, "00:00"], [59, "00:59"], [1747, "29:07"], [3599, "59:59"], [3900, "1:05:00"]] as const)("clockOf(%d) is %s", (seconds, text) => expect(clockOf(seconds)).toBe(text)); // prettier-ignore
+
+describe("the time beside a reading", () => {
+  const cells = (options: Parameters<typeof plainRun>[0], typed: readonly (readonly [row: number, days: number])[], day?: number) => {
+    const run = plainRun({ kind: "drying", weighIns: 4, ...options });
+    for (const [row, days] of typed) run.type({ kind: "cell", row: run.sheet.rows.drying.first + row, column: 1, fixed: "nothing" }, days);
+    if (day !== undefined) run.type(run.sheet.setup.date, day);
+    return cellsOf(run.sheet, (row, column) => run.value({ kind: "cell", row, column, fixed: "nothing" }));
+  };
+  const row = (of: ReturnType<typeof cells>, number: number): number => of.sheet.rows.drying.first + number;
+
+  test("is the bare clock, and dated where round 1 is or the sheet's date is another day", () => {
+    const bare = cells({}, [[0, clock(9, 0)]]);
+    expect(stampNow(bare, row(bare, 1), NOW, undefined)).toBe(clock(10, 42));
+    const dated = cells({}, [[0, DAY + clock(9, 0)]]);
+    expect(stampNow(dated, row(dated, 1), NOW, undefined)).toBe(DAY + clock(10, 42));
+    const later = cells({}, [[0, clock(9, 0)]], DAY - 1);
+    expect([stampNow(later, row(later, 1), NOW, undefined), stampNow(later, row(later, 0), NOW, undefined)]).toEqual([
+      DAY + clock(10, 42),
+      clock(10, 42),
+    ]);
+    const sameDay = cells({}, [[0, clock(9, 0)]], DAY);
+    expect(stampNow(sameDay, row(sameDay, 1), NOW, undefined)).toBe(clock(10, 42));
+  });
+
+  test("tells when the next round is due: planned minutes after the last, past midnight too, and of a clock ahead of this one", () => {
+    const minute = new Date(2026, 10, 21, 10, 42).getTime();
+    const due = (last: number, now = NOW): number => ((dueAt(cells({}, [[0, last]]), now, undefined) ?? NaN) - minute) / 60_000;
+    expect([due(clock(10, 30)), due(clock(10, 42)), due(clock(10, 50)), due(clock(9, 0))]).toEqual([18, 30, 38, -72]);
+    expect(due(clock(23, 50), new Date(2026, 10, 22, 0, 5))).toBe(24 * 60 + 20 - (10 * 60 + 42));
+    expect(due(DAY + clock(10, 30))).toBe(18);
+    expect(dueAt(cells({}, []), NOW, undefined)).toBeUndefined();
+    expect(
+      dueAt(
+        cells(
+          {},
+          [0, 1, 2, 3].map((one) => [one, clock(9, one)]),
+        ),
+        NOW,
+        undefined,
+      ),
+    ).toBeUndefined();
+  });
+
+  test("of a run in minutes counts from where this window knows that it began", () => {
+    const begun = NOW.getTime() - 34 * 60_000;
+    const inMinutes = cells({ timing: "minutes" }, [[0, 0]]);
+    expect([stampNow(inMinutes, row(inMinutes, 1), NOW, begun), stampNow(inMinutes, row(inMinutes, 1), NOW, undefined)]).toEqual([34, undefined]);
+    expect(dueAt(inMinutes, NOW, begun)).toBe(begun + 30 * 60_000);
+  });
+});

@@ -1,0 +1,51 @@
+import { runCellWords } from "../../../../src/problems/paneProblems";
+import { calculatedByRun, RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../../../src/problems/cellNotes";
+import { weighInWords } from "../../../../src/problems/weighInWords";
+import { changedSince, newerThanValue, valueMayStand, valueNotPutBack } from "../../../../src/problems/workbookProblems";
+
+test("what is said while weighing in", () => {
+  expect([weighInWords.clockEnter("lit, firing 1"), weighInWords.box("round 2", "C13"), weighInWords.noNumber("heavy")]).toEqual([
+    "Lit: now",
+    "Round 2 (C13)",
+    '"heavy" is not a number. Type digits, such as 51.21.',
+  ]);
+  expect([weighInWords.lost("0.40"), weighInWords.lost("-0.40")]).toEqual(["Lost 0.40 g.", "Gained 0.40 g."]);
+  expect(weighInWords.clockLeft("It broke.")).toBe("The reading stands, but its time could not be written: It broke.");
+  expect([weighInWords.due("29:07"), weighInWords.overdue("00:12"), weighInWords.isDue]).toEqual([
+    "Next round due in 29:07",
+    "Next round due since 00:12",
+    "The next round is due.",
+  ]);
+  expect(weighInWords.done).toBe("Nothing is left to weigh on this sheet.");
+});
+
+test("what is said of a value that could not be put in or taken back", () => {
+  expect(changedSince("C12")).toBe("Cell C12 holds something else by now, so it was left as it is. Look at it in the sheet.");
+  expect(valueMayStand("It broke.", "C12")).toBe(
+    "It broke. Look at cell C12 before you go on: it may have been written. If something of yours stood there, undo brings it back.",
+  );
+  expect(valueNotPutBack("C12", "65.2")).toBe(
+    'Something came into cell C12 just before it was written, and could not be put back. It was "65.2": look at the cell, and type that again if it is not there. Undo brings back anything newer.',
+  );
+  expect(newerThanValue("C12", ["65.2", "65.3"])).toBe(
+    'Cell C12 is being typed into, so nothing was kept there. What stands there now is the newest; before that it was "65.2" and "65.3".',
+  );
+});
+
+test("what is said of a cell of a run sheet besides its explanation", () => {
+  expect(calculatedByRun("F13", "lost, round 2")).toBe("F13 is calculated by this run sheet: lost, round 2.");
+  expect(typedOverInRun("F13")).toBe(
+    "F13 was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here.",
+  );
+  expect(RUN_CELL_OTHERWISE).toBe(
+    "The formula here is not the one this sheet was made with: rows were put in beside it, or it was changed. What follows explains the formula as it stands.",
+  );
+  expect(RUN_CELL_DIFFERS).toBe(
+    "The sheet shows otherwise than this formula gives for what stands in its cells now, so no arithmetic is given. Recalculate; if it stays, look for a cell that was typed over.",
+  );
+  expect([
+    runCellWords.summary("F13", "lost, round 2", "9.89 g", "", []),
+    runCellWords.summary("F13", "lost, round 2", "", "round 2 (C13) is blank", []),
+    runCellWords.summary("C60", "finding", "", "", ["Look again."]),
+  ]).toEqual(["F13, lost, round 2: 9.89 g.", "F13, lost, round 2: not yet: round 2 (C13) is blank.", "C60, finding: shows nothing. Look again."]);
+});

@@ -48,7 +48,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   const cautionList = element("ul");
   const insert = button("Insert blank run sheet", "primary", () => void messages.report(insert, inserted));
   const planner = runPlanSection(
-    () => ({ kind: kinds.chosen(), readability: controls.readability.value, intervalMinutes: controls.intervalMinutes.value }),
+    () => ({ ...typedIn(controls), kind: kinds.chosen() }),
     (weighIns) => {
       controls.weighIns.value = String(weighIns);
       check();
@@ -87,7 +87,8 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   const inserted = async (): Promise<string> => {
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
-    const sheetPlan = buildRunSheet(outcome.options);
+    const plan = planner.carried();
+    const sheetPlan = buildRunSheet(plan === undefined ? outcome.options : { ...outcome.options, plan });
     const sheet = await workbook.addSheet(sheetPlan);
     return `Inserted as a new sheet, "${sheet}". Start at cell ${sheetPlan.startAt}.`;
   };

@@ -34,7 +34,21 @@ export interface RunSheetOptions {
   readonly degrees?: "C" | "F";
   /** Whether rounds are timed by the clock or in minutes since the first. Left out: by the clock. */
   readonly timing?: "clock" | "minutes";
+  /** What a plan knew, put into the boxes it belongs to. Left out: nothing was planned. */
+  readonly plan?: CarriedPlan;
+}
+
+/** What a plan hands on to the sheet. Shares are fractions. */
+export interface CarriedPlan {
+  /** Moist sample in each vessel, g. */
+  readonly moistGrams: number;
+  readonly wantedUncertainty: number;
+  readonly repeatability?: number;
+  readonly methodScatter?: number;
+  readonly vesselMaterial?: string;
+  /** In the degrees of the sheet. */
+  readonly kilnSetPoint?: number;
 }
 
 /** The same with everything said. */
-export type CheckedOptions = Required<Omit<RunSheetOptions, "ovenCelsius">> & Pick<RunSheetOptions, "ovenCelsius">;
+export type CheckedOptions = Required<Omit<RunSheetOptions, "ovenCelsius" | "plan">> & Pick<RunSheetOptions, "ovenCelsius" | "plan">;

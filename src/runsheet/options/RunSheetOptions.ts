@@ -1,3 +1,5 @@
+import type { BlockName } from "../BlockName";
+
 /** What is done to the sample; src/runsheet/kinds.ts says of which blocks each is made. */
 export const RUN_KINDS = ["drying", "charring", "ashing"] as const;
 export type RunKind = (typeof RUN_KINDS)[number];
@@ -36,6 +38,8 @@ export interface RunSheetOptions {
   readonly timing?: "clock" | "minutes";
   /** What a plan knew, put into the boxes it belongs to. Left out: nothing was planned. */
   readonly plan?: CarriedPlan;
+  /** The block below which the cautions stand. Left out: the last that fits on page one with them. */
+  readonly cautionsAfter?: BlockName;
 }
 
 /** What a plan hands on to the sheet. Shares are fractions. */
@@ -50,5 +54,8 @@ export interface CarriedPlan {
   readonly kilnSetPoint?: number;
 }
 
+/** What the sheet has no usual value for. */
+type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter";
+
 /** The same with everything said. */
-export type CheckedOptions = Required<Omit<RunSheetOptions, "ovenCelsius" | "plan">> & Pick<RunSheetOptions, "ovenCelsius" | "plan">;
+export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

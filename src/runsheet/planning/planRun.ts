@@ -1,3 +1,4 @@
+import { plainNumber } from "../../problems/quoted";
 import { has } from "../kinds";
 import { bounded, optionBounds } from "../options/optionBounds";
 import type { RunKind } from "../options/RunSheetOptions";
@@ -23,7 +24,7 @@ export interface RunWanted extends Omit<SampleWanted, "vapour">, TimeWanted {
 }
 
 export interface RunPlan extends PlannedSample, PlannedTime {
-  /** The least moist sample as it can be weighed, and what is left of it when dry, g in each vessel. */
+  /** What is to be weighed out as the balance can show it, and what is left of it when dry, g in each vessel. */
   readonly moistGrams: number;
   readonly dryGrams: number;
   /** Hot gas of all samples together, up to where the loss is not known; undefined without a kiln temperature. */
@@ -55,7 +56,8 @@ export function planRun(wanted: RunWanted): RunPlan {
   const sample = plannedSample({ ...wanted, vapour: isHeated ? (expectedLoss ?? 0) : undefined });
   const time = plannedTime(isHeated ? wanted : { intervalMinutes: wanted.intervalMinutes, dryingHours: wanted.dryingHours });
   const kilnCelsius = isHeated ? wanted.kilnCelsius : undefined;
-  const moistGrams = roundedUp(sample.smallestSampleGrams, readability);
+  // Without binary residue, because it is written on the sheet.
+  const moistGrams = Number(plainNumber(roundedUp(sample.weighOutGrams, readability)));
   const dryGrams = moistGrams * (1 - moisture);
   return {
     ...sample,

@@ -22,6 +22,8 @@ export interface SampleWanted {
 export interface PlannedSample {
   /** Least moist sample in each vessel, g. */
   readonly smallestSampleGrams: number;
+  /** The same and so much more that the sample, as it is read, does not come out below: what is to be weighed out, g. */
+  readonly weighOutGrams: number;
   /** What asks for most of it. */
   readonly setBy: "rounding" | "repeatability" | "scatter";
   /** Student's t of the repeats, and how many times the sample of one run alone each of them is; undefined for one sample, or several kept apart. */
@@ -39,6 +41,9 @@ const OF_SAMPLES: readonly { readonly t: number; readonly chiSquare: number }[] 
   { t: 2.776, chiSquare: 9.488 },
   { t: 2.571, chiSquare: 11.07 },
 ];
+
+// The sample is the difference of two readings and scatters by sqrt(2) u; three times that, in u, so that the least of six holds too.
+const MARGIN = 4;
 
 // About 95 %, as the sheet states the ± of one sample.
 const COVERAGE = 2;
@@ -64,8 +69,10 @@ export function plannedSample(wanted: SampleWanted): PlannedSample {
   if (scatter >= allowed) throw scatterTooWide(samples, enoughFor(wantedUncertainty, scatter));
   const ofWeighing = Math.min(alone, Math.sqrt(allowed ** 2 - scatter ** 2));
   const ofLost = perGram / ofWeighing;
+  const moist = (grams: number): number => (vapour === undefined ? grams : grams / (1 - moisture));
   return {
-    smallestSampleGrams: vapour === undefined ? ofLost : ofLost / (1 - moisture),
+    smallestSampleGrams: moist(ofLost),
+    weighOutGrams: moist(ofLost + MARGIN * u),
     setBy: scatter > ofWeighing ? "scatter" : repeatability > rounding ? "repeatability" : "rounding",
     repeats: areRepeats ? { factor: OF_SAMPLES[samples - 2]?.t ?? NaN, times: alone / ofWeighing } : undefined,
   };

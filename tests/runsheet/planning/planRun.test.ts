@@ -18,8 +18,9 @@ describe("planRun(wanted)", () => {
     expect(planRun({ ...usual, moisture: 0 }).smallestSampleGrams).toBeCloseTo(2.411085, 5);
     expect(planRun(usual).smallestSampleGrams).toBeCloseTo(2.411085 / 0.5, 5);
     expect(planRun({ ...usual, moisture: 0.2 }).smallestSampleGrams).toBeCloseTo(2.411085 / 0.8, 5);
-    // Rounded up to what the balance shows: 4.83 g moist, half of it dry.
-    expect(planRun(usual)).toMatchObject({ moistGrams: 4.83, dryGrams: 2.415 });
+    // To weigh out, 4 u more dry sample: (2.411085 + 0.016330) / 0.5 = 4.85483, up to what the balance shows; half of it is dry.
+    expect(planRun(usual).weighOutGrams).toBeCloseTo(4.85483, 5);
+    expect(planRun(usual)).toMatchObject({ moistGrams: 4.86, dryGrams: 2.43 });
   });
 
   it("asks of a run that ends with drying what the sheet asks of a sample just weighed in", () => {
@@ -73,17 +74,17 @@ describe("planRun(wanted)", () => {
   });
 
   it("gives the hot gas of all samples", () => {
-    // 4.83 g * 0.5 * 0.7 / 25 g/mol = 0.06762 mol; * 8.314463 * 723.15 / 101325 * 1000 = 4.01256 L
+    // 4.86 g * 0.5 * 0.7 / 25 g/mol = 0.06804 mol; * 8.314463 * 723.15 / 101325 * 1000 = 4.03748 L
     const kiln = { kilnCelsius: 450, celsiusPerMinute: 3 };
-    expect(planRun({ ...usual, ...kiln }).gasLitres).toBeCloseTo(4.01256, 4);
-    expect(planRun({ ...usual, ...kiln, samples: 3, samplesAre: "different" }).gasLitres).toBeCloseTo(3 * 4.01256, 4);
-    expect(planRun({ ...usual, ...kiln, molarMass: 50 }).gasLitres).toBeCloseTo(4.01256 / 2, 4);
+    expect(planRun({ ...usual, ...kiln }).gasLitres).toBeCloseTo(4.03748, 4);
+    expect(planRun({ ...usual, ...kiln, samples: 3, samplesAre: "different" }).gasLitres).toBeCloseTo(3 * 4.03748, 4);
+    expect(planRun({ ...usual, ...kiln, molarMass: 50 }).gasLitres).toBeCloseTo(4.03748 / 2, 4);
     expect(planRun(usual).gasLitres).toBeUndefined();
     expect(planRun({ ...usual, ...kiln, kind: "drying" }).gasLitres).toBeUndefined();
   });
 
   it("gives the room that the moist sample takes, and holds the vessel's material against oven and kiln", () => {
-    expect(planRun({ ...usual, bulkDensity: 0.2 }).millilitres).toBeCloseTo(4.83 / 0.2, 9);
+    expect(planRun({ ...usual, bulkDensity: 0.2 }).millilitres).toBeCloseTo(4.86 / 0.2, 9);
     expect(planRun(usual).millilitres).toBeUndefined();
     const tin = { vesselMaterial: "tinned steel" };
     expect(planRun({ ...usual, ...tin, kilnCelsius: 230, celsiusPerMinute: 3 }).tooHot).toBeUndefined();

@@ -10,7 +10,7 @@ import { jStat } from "jstat";
 export type Plain = number | string | boolean | null | CellProblem;
 type Table = readonly (readonly Plain[])[];
 export interface ValueAt {
-  (row: number, column: number): Plain;
+  (row: number, column: number, sheet?: string): Plain;
   /** Whether a cell holds a formula still; left out: none does. */
   readonly isFormula?: (row: number, column: number) => boolean;
 }
@@ -32,11 +32,11 @@ function evaluate(expression: Expression | undefined, at: ValueAt): Plain | Tabl
   if (typeof expression !== "object") return expression;
   switch (expression.kind) {
     case "cell":
-      return at(expression.row, expression.column);
+      return at(expression.row, expression.column, expression.sheet);
     case "range": {
       const { from, to } = expression;
       const columns = Array.from({ length: to.column - from.column + 1 }, (_, index) => from.column + index);
-      return Array.from({ length: to.row - from.row + 1 }, (_, index) => columns.map((column) => at(from.row + index, column)));
+      return Array.from({ length: to.row - from.row + 1 }, (_, index) => columns.map((column) => at(from.row + index, column, from.sheet)));
     }
     case "bracketed":
       return evaluate(expression.inner, at);
@@ -249,6 +249,7 @@ const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => Plain |
     const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
     return low === undefined || high === undefined ? error("#NUM!") : (low + high) / 2;
   }),
+  NA: () => error("#N/A"),
   // Two-sided, as in spreadsheets.
   TINV: ofValues((outside, degrees) => (degrees < 1 ? error("#NUM!") : jStat.studentt.inv(1 - outside / 2, degrees))),
   N: (value = null) => {

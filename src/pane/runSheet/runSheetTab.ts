@@ -7,6 +7,7 @@ import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
+import { gatherSection } from "./gatherSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
@@ -23,6 +24,7 @@ export function runSheetTab(workbook: Workbook): Tab {
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
     form,
+    gatherSection(workbook),
   );
   const answer = runAnswerSection(workbook);
   if (workbook.drawsCharts) {

@@ -1,0 +1,24 @@
+import { gathered, openHeadlessWorkbook, runsOf, shownOn, weighed, prunings, charring } from "./gatherable";
+import { openRunSheet } from "../openRunSheet";
+test("look", async () => {
+  const open = await openHeadlessWorkbook();
+  await runsOf([0.71, 0.72, 0.715, 0.712, 0.81], open);
+  const three = await openRunSheet({ ...charring, kind: "ashing", replicates: 3, ashFirings: 2 }, open, "It's (a) b");
+  await weighed(three, [prunings(0.71, 0.03), prunings(0.713, 0.031), prunings(0.714, 0.03)]);
+  await three.type(three.sheet.setup.material, "plum");
+  await three.type(three.sheet.setup.name(2), "Asha");
+  const dry = await openRunSheet({ ...charring, kind: "drying" }, open);
+  await weighed(dry, [{ vessel: 25, moist: 65, dry: 45 }]);
+  const half = await openRunSheet(charring, open);
+  await weighed(half, [{ vessel: 25, moist: 65, dry: 45 }]);
+  const t = Date.now();
+  const made = await gathered(open);
+  console.log(made, Date.now() - t);
+  const row = await shownOn(open, made);
+  console.log(Array.from({ length: 40 }, (_, i) => `${i + 1} ${row(i + 1).join(" | ")}`).join("\n"));
+  await open.type(made.sheet, "B4", 71); await open.type(made.sheet, "D4", 75);
+  const row2 = await shownOn(open, made);
+  console.log(Array.from({ length: 20 }, (_, i) => `${i + 1} ${row2(i + 1).join(" | ")}`).join("\n"));
+  console.log((await open.workbook.readUsed(made.sheet)).rows.flat().filter((c) => c.formula !== "").map((c) => `${c.cell} ${c.formula}`).join("\n"));
+  open.close();
+});

@@ -45,7 +45,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(plannedRule),
     emphasis: emphasisOf(sheet),
-    chart: dryingChart(sheet),
+    charts: [dryingChart(sheet)],
     frozenRows: HEAD_ROWS,
     gridlines: false,
     print: printPlan(sheet),

@@ -9,7 +9,7 @@ import type { CheckName, ShareName } from "../../src/runsheet/sheet/layout";
 import { runSheet, type FireColumn, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import type { CellContent, CellReading, Workbook } from "../../src/workbook/Workbook";
-import { openHeadlessWorkbook, type HeadlessWorkbook } from "../workbench/headlessWorkbook";
+import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
 /** A run sheet in the headless workbook, handled as the person at the engine would: box by box. */
 export interface OpenRunSheet {
@@ -40,11 +40,9 @@ export interface OpenRunSheet {
   close(): void;
 }
 
-/** @param beside a workbook that it is added to, under a name of its own; left out: one of its own */
-export async function openRunSheet(options: RunSheetOptions, beside?: HeadlessWorkbook, called?: string): Promise<OpenRunSheet> {
-  const open = beside ?? (await openHeadlessWorkbook());
-  const plan = buildRunSheet(options);
-  const name = await open.workbook.addSheet(called === undefined ? plan : { ...plan, name: called });
+export async function openRunSheet(options: RunSheetOptions): Promise<OpenRunSheet> {
+  const open = await openHeadlessWorkbook();
+  const name = await open.workbook.addSheet(buildRunSheet(options));
   const sheet = runSheet(checkOptions(options));
   const type = async (at: Cell, content: CellContent): Promise<void> => open.type(name, placeOf(at), content);
   const read = async (at: Cell): Promise<CellReading> => {

@@ -1,50 +1,34 @@
-import type { SheetPlan } from "../../workbook/SheetPlan";
-import { together } from "../blocks/Block";
+import type { Emphasis, SheetPlan } from "../../workbook/SheetPlan";
+import { together, type Block } from "../blocks/Block";
 import { calculatedAreas } from "../blocks/calculatedAreas";
 import { calculatedRule } from "../blocks/entries";
 import { plannedCell, plannedRule, rowHeights } from "../blocks/planned";
-import { cell, fn, is, range, type Cell } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, type Cell, type Range } from "../expressions/Expression";
 import { formulaText, placeOf } from "../expressions/formulaText";
 import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
 import { gatherWords } from "../words/gatherWords";
 import { footBlock, headBlock, rowBlock, WIDTH } from "./gatheredBlocks";
 import { chartBlock, chartOf } from "./gatheredChart";
-import { AT, gatheredSheet, WORK } from "./GatheredSheet";
+import { AT, gatheredSheet, WORK, type GatheredSheet } from "./GatheredSheet";
 import type { RunsRead } from "./RunRow";
 
 // Characters. Printed together they stay within a page at 82 %, with slack for programs that draw columns wider.
-const WIDTHS = { printed: [20, 9.5, 20, 8.43, 8.43, 8.43, 8.43, 8.43, 27], gap: 2, label: 38, workings: 12 } as const;
+const WIDTHS = { printed: [17.9, 9, 17.2, 7.86, 7.86, 7.86, 7.86, 8.43, 30.7], gap: 2, label: 38, workings: 12 } as const;
 // The head with the headings stays in view and comes again on every page.
 const HEAD_ROWS = 6;
 
 /** A sheet with one row a sample of several runs, which follows them: references, built-in functions, no call of ours. */
 export function buildGatheredSheet(runs: RunsRead): SheetPlan {
   const sheet = gatheredSheet(runs);
-  const block = together(
-    headBlock(sheet),
-    ...runs.rows.map((run, index) => rowBlock(sheet, run, sheet.first + index)),
-    footBlock(sheet),
-    chartBlock(sheet),
-  );
-  const rules = [...block.entryRules, ...calculatedAreas(block.cells, WIDTH).map(calculatedRule)];
+  const { cells, entryRules } = gatheredBlock(sheet);
   return {
     name: gatherWords.sheetName,
-    cells: block.cells.map(plannedCell),
+    cells: cells.map(plannedCell),
     columnWidths: [...WIDTHS.printed, WIDTHS.gap, WIDTHS.label, ...new Array<number>(WORK.chart.to - WORK.label).fill(WIDTHS.workings)],
     rowHeights: rowHeights(sheet.heights),
-    entryRules: rules.map(plannedRule),
-    emphasis: [
-      ...[sheet.head.answer, sheet.head.apart].map((row) => ({
-        range: placeOf(range(cell(row, 0), cell(row, AT.mark))),
-        ...failedFrom(cell(row, 0), "both"),
-      })),
-      {
-        range: placeOf(range(cell(sheet.head.band, AT.volatile), cell(sheet.head.band, AT.mark))),
-        ...failedFrom(cell(sheet.head.band, AT.volatile), "both"),
-      },
-      ...[AT.trust, AT.mark].map((column) => ({ range: placeOf(sheet.down(column)), ...failedFrom(cell(sheet.first, column), "nothing") })),
-    ],
-    chart: chartOf(sheet),
+    entryRules: [...entryRules, ...calculatedAreas(cells, WIDTH).map(calculatedRule)].map(plannedRule),
+    emphasis: emphasisOf(sheet),
+    charts: [chartOf(sheet)],
     frozenRows: HEAD_ROWS,
     gridlines: false,
     print: {
@@ -59,8 +43,21 @@ export function buildGatheredSheet(runs: RunsRead): SheetPlan {
   };
 }
 
-/** What begins with a mark stands out. */
-const failedFrom = (at: Cell, fixing: Cell["fixed"]) => {
-  const mark = fn("LEFT", { ...at, fixed: fixing }, 1);
-  return { condition: formulaText(fn("OR", is(mark, "=", "▲"), is(mark, "=", "?"))), look: "failed" as const };
-};
+/** Everything on the sheet with formulas still as data. */
+export const gatheredBlock = (sheet: GatheredSheet): Block =>
+  together(headBlock(sheet), ...sheet.runs.rows.map((run, index) => rowBlock(sheet, run, sheet.first + index)), footBlock(sheet), chartBlock(sheet));
+
+/** Lines and marks that begin with ▲ or ? stand out. */
+function emphasisOf({ head, first, down }: GatheredSheet): Emphasis[] {
+  const failed = (over: Range, at: Cell): Emphasis => {
+    const mark = fn("LEFT", at, 1);
+    return { range: placeOf(over), condition: formulaText(fn("OR", is(mark, "=", "▲"), is(mark, "=", "?"))), look: "failed" };
+  };
+  const line = (row: number, from: number): Emphasis => failed(range(cell(row, from), cell(row, AT.mark)), fixed(cell(row, from)));
+  return [
+    line(head.answer, AT.run),
+    line(head.apart, AT.run),
+    line(head.band, AT.volatile),
+    ...[AT.trust, AT.mark].map((column) => failed(down(column), cell(first, column))),
+  ];
+}

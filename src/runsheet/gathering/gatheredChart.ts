@@ -46,7 +46,7 @@ export function chartOf(sheet: GatheredSheet): PlannedChart {
   const down = (column: number, count: number): string => placeOf(range(cell(first, column), cell(first + count - 1, column)));
   const points = 2 * runs.rows.length - 1;
   const series = gatherWords.series;
-  const line = (name: string, column: number) => ({ name, x: down(chart.ends, 2), y: down(column, 2) });
+  const line = (name: string, column: number) => ({ name, x: down(chart.ends, 2), y: down(column, 2), draws: "limit" as const });
   return {
     title,
     xTitle: x,

@@ -1,9 +1,13 @@
-// Invented runs of a community orchard's char kiln and a class, in one workbook.
-import { gatherRuns, type Gathered } from "../../../src/runsheet/gathering/gatherRuns";
+// Invented runs of a community orchard's char kiln and a class, filled in as they are inserted.
+import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
+import { cell, type Cell } from "../../../src/runsheet/expressions/Expression";
+import { placeOf } from "../../../src/runsheet/expressions/formulaText";
+import { checkOptions } from "../../../src/runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
-import type { CellReading } from "../../../src/workbook/Workbook";
-import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
-import { openRunSheet, type OpenRunSheet } from "../openRunSheet";
+import { CLOCK } from "../../../src/runsheet/sheet/Columns";
+import { runSheet, type RunSheet } from "../../../src/runsheet/sheet/RunSheet";
+import type { SheetPlan } from "../../../src/workbook/SheetPlan";
+import type { HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 import { clock, USUAL } from "../plainRun";
 
 /** What a sample's vessel weighs: empty, moist, dry, with char, with ash. g */
@@ -15,17 +19,36 @@ export interface Weighed {
   readonly ash?: number;
 }
 
-/** A run of one sample or more, dried in three rounds and fired twice, with the vessel weighed again. */
-export async function weighed(sheet: OpenRunSheet, samples: readonly Weighed[]): Promise<void> {
-  for (const [index, { vessel, moist, dry, char, ash }] of samples.entries()) {
+type Typed = readonly (readonly [at: Cell, content: string | number])[];
+
+/** Boxes of a run of one sample or more, dried in three rounds and fired twice, with the vessel weighed again. */
+export function weighed(sheet: RunSheet, samples: readonly Weighed[]): Typed {
+  const { drying, charring, ashing, end, rows, columns } = sheet;
+  return samples.flatMap(({ vessel, moist, dry, char, ash }, index): Typed => {
     const sample = index + 1;
-    await sheet.vessel(vessel, sample);
-    for (const [round, grams] of [moist, dry, dry].entries()) await sheet.round(round + 1, sample === 1 ? clock(9, 30 * round) : null, grams, sample);
-    const noted = sample === 1 ? { held: 60 } : {};
-    for (const firing of [1, 2]) if (char !== undefined) await sheet.fire("charring", firing, char, noted, sample);
-    for (const firing of [1, 2]) if (ash !== undefined) await sheet.fire("ashing", firing, ash, noted, sample);
-    if (sheet.sheet.end !== undefined && char !== undefined) await sheet.type(sheet.sheet.end.vessel(sample), vessel);
-  }
+    const phases = [
+      [charring, char],
+      [ashing, ash],
+    ] as const;
+    return [
+      [columns.box(rows.drying.vessel, sample), vessel],
+      ...[moist, dry, dry].flatMap((grams, round): Typed => {
+        const row = drying.rows.first + round;
+        return [
+          [cell(row, CLOCK), clock(9, 30 * round)],
+          [drying.box(row, sample), grams],
+        ];
+      }),
+      ...phases.flatMap(([table, grams]): Typed => {
+        if (table === undefined || grams === undefined) return [];
+        return [0, 1].flatMap((firing): Typed => [
+          [table.fire(table.rows.fire.first + firing).held, 60],
+          [table.box(table.rows.first + firing, sample), grams],
+        ]);
+      }),
+      ...(end === undefined || char === undefined ? [] : ([[end.vessel(sample), vessel]] as const)),
+    ];
+  });
 }
 
 /** A tin of 25 g with 20 g of dry prunings, of which a share leaves. */
@@ -37,25 +60,21 @@ export const prunings = (vapour: number, ash?: number): Weighed => ({
   ...(ash === undefined ? {} : { ash: Number((25 + 20 * ash).toFixed(2)) }),
 });
 
-export const charring: RunSheetOptions = { ...USUAL, kind: "charring", weighIns: 4, charFirings: 2 };
+export const charring: RunSheetOptions = { ...USUAL, kind: "charring", weighIns: 3, charFirings: 2 };
 
-/** Charring runs named 1, 2, 3 …, each of one sample with its share of vapour. */
-export async function runsOf(shares: readonly number[], open: HeadlessWorkbook): Promise<OpenRunSheet[]> {
-  const sheets: OpenRunSheet[] = [];
-  for (const [index, share] of shares.entries()) {
-    const sheet = await openRunSheet(charring, open, `Kiln ${index + 1}`);
-    await weighed(sheet, [prunings(share)]);
-    sheets.push(sheet);
-  }
-  return sheets;
+/** A run sheet under a name of its own, with what is typed into it. */
+export function filled(name: string, options: RunSheetOptions, type: (sheet: RunSheet) => Typed): SheetPlan {
+  const plan = buildRunSheet(options);
+  const typed = new Map(type(runSheet(checkOptions(options))).map(([at, content]) => [placeOf(at), content]));
+  return { ...plan, name, cells: plan.cells.map((one) => (typed.has(one.cell) ? { ...one, content: typed.get(one.cell) ?? "" } : one)) };
 }
 
-/** The gathered sheet as shown, row by row. */
-export async function shownOn(open: HeadlessWorkbook, { sheet }: Gathered): Promise<(row: number) => readonly string[]> {
+/** A charring run of one sample with its share of vapour. */
+export const kiln = (name: string, share: number): SheetPlan => filled(name, charring, (sheet) => weighed(sheet, [prunings(share)]));
+
+/** A gathered sheet as shown, row by row, in its printed columns. */
+export async function rowsShown(open: HeadlessWorkbook, sheet: string): Promise<(row: number) => readonly string[]> {
   await open.settled();
   const { rows } = await open.workbook.readUsed(sheet);
-  return (row) => (rows[row - 1] ?? []).slice(0, 9).map(({ shown }: CellReading) => shown);
+  return (row) => (rows[row - 1] ?? []).slice(0, 9).map(({ shown }) => shown);
 }
-
-export const gathered = async (open: HeadlessWorkbook): Promise<Gathered> => gatherRuns(open.workbook);
-export { openHeadlessWorkbook };

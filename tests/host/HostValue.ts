@@ -16,16 +16,19 @@ export const valueType = (value: HostValue): string => {
 /** As the wire carries it: "" for a blank cell, the code for an error. */
 export const wireValue = (value: HostValue): number | string | boolean => (value === null ? "" : value instanceof ErrorValue ? value.code : value);
 
-const DECIMALS = /^0(?:\.(0+))?(%)?$/;
+const DECIMALS = /^0(?:\.(0+)(#*))?(%)?$/;
 const GENERAL = ["General", "@"];
 const HUNDRED = 100;
 
-/** As the sheet shows it. Only General, text, fixed decimals and percentages are modelled for numbers. */
+/** As the sheet shows it. Only General, text, decimals and percentages are modelled for numbers. */
 export function shownText(value: HostValue, format: string): string {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value !== "number") return String(wireValue(value));
   if (GENERAL.includes(format)) return String(value);
-  const [whole, decimals = "", percent] = DECIMALS.exec(format) ?? [];
+  const [whole, decimals = "", optional = "", percent] = DECIMALS.exec(format) ?? [];
   if (whole === undefined) throw unmodelled(`the number format ${format}`);
-  return percent ? `${(value * HUNDRED).toFixed(decimals.length)}%` : value.toFixed(decimals.length);
+  const every = (percent ? value * HUNDRED : value).toFixed(decimals.length + optional.length);
+  // Decimals that a format leaves open are shown as far as they are not 0.
+  const open = every.slice(every.length - optional.length).replace(/0+$/, "");
+  return `${every.slice(0, every.length - optional.length)}${open}${percent ?? ""}`;
 }

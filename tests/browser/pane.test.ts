@@ -394,6 +394,32 @@ describe("Plan a run, in the Run sheet tab", () => {
   });
 });
 
+describe("Gather runs, in the Run sheet tab", () => {
+  const gather = async (): Promise<void> => page.getByRole("button", { name: "Gather runs" }).click();
+  const results = { A5: "RESULTS (shares)", B5: "Trust", C5: "Sample 1", F5: "1 ± 95 %", A6: "Left as vapour, of dry", B6: "✓", F6: 0.001 };
+
+  test("says that there is none to gather while there is no run sheet", async () => {
+    await gather();
+    await alertOf("run").waitFor();
+    expect(await alertOf("run").textContent()).toBe("No run sheet is in this workbook yet. Insert one above, weigh a run, then gather.");
+    expect(await page.evaluate(() => window.workbook.added.length)).toBe(0);
+  });
+
+  test("makes a sheet and says of how many samples, and what it left out", async () => {
+    await page.evaluate((cells) => {
+      const legend = "Boxes left of the heavy line: you. Right of it: the sheet.";
+      window.workbook.sheets["Run"] = { ...cells, A1: legend, C6: { formula: "=1-0.29", value: 0.71 } };
+      window.workbook.sheets["Copy"] = { ...cells, A1: legend, C6: 0.71 };
+    }, results);
+    await gather();
+    await toldBy("run").waitFor();
+    expect(await toldBy("run").textContent()).toBe(
+      'Gathered 1 sample of 1 run sheet on a new sheet, "Gathered runs". It follows later corrections. Left out: "Copy", a copy with values: it follows no correction.',
+    );
+    expect(await page.evaluate(() => window.workbook.added.map(({ name }) => name))).toEqual(["Gathered runs"]);
+  });
+});
+
 // Longer than the pane waits for a burst of selections to settle.
 const SETTLING = 300;
 

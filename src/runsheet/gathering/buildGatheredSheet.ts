@@ -13,7 +13,7 @@ import { AT, gatheredSheet, WORK, type GatheredSheet } from "./GatheredSheet";
 import type { RunsRead } from "./RunRow";
 
 // Characters. Printed together they stay within a page at 82 %, with slack for programs that draw columns wider.
-const WIDTHS = { printed: [17.9, 9, 17.2, 7.86, 7.86, 7.86, 7.86, 8.43, 30.7], gap: 2, label: 38, workings: 12 } as const;
+const WIDTHS = { printed: [17.9, 9, 19.6, 7.86, 7.86, 7.86, 7.86, 8.43, 28], gap: 2, label: 38, workings: 12 } as const;
 // The head with the headings stays in view and comes again on every page.
 const HEAD_ROWS = 6;
 

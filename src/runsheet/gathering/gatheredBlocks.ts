@@ -37,7 +37,7 @@ export function headBlock(sheet: GatheredSheet): Block {
       calculated(cell(head.apart, 0), apartSays(sheet), "runStrong"),
       label(head.band, 0, words.from),
       box(band.from, { format: "0.0" }),
-      label(head.band, AT.sample, words.to),
+      label(head.band, AT.sample, words.to, "runBeside"),
       box(band.to, { format: "0.0" }),
       calculated(cell(head.band, AT.volatile), bandSays(sheet), "runBeside"),
       label(head.about, 0, gatherWords.about, "runHelp"),
@@ -108,7 +108,7 @@ export function footBlock(sheet: GatheredSheet): Block {
           ...bandOf(leftOut.heading, { 0: gatherWords.leftOut.heading }),
           ...runs.leftOut.flatMap((one, index) => [
             label(leftOut.first + index, AT.run, one.sheet),
-            label(leftOut.first + index, AT.trust, one.why, "runFinding"),
+            label(leftOut.first + index, AT.trust, one.why, "runBeside"),
           ]),
         ]),
   );

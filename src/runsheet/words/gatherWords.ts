@@ -35,7 +35,7 @@ export const gatherWords = {
   about: "Live: numbers and marks follow the run sheets; names of sheets are those of the gathering. Medians are of rows marked ✓.",
   columns: ["Run (sheet)", "Trust", "Sample", "Water", "Vapour", "Char", "Ash", "± 95 %", "Mark"],
   sample: (sample: number): string => `sample ${sample}`,
-  sampleOf: (material: Expression, sample: number) => text`${material}, ${gatherWords.sample(sample)}`,
+  sampleOf: (material: Expression, sample: number) => text`${material} ${String(sample)}`,
   marks: {
     counted: "counted",
     gone: "▲ gone: its sheet was deleted",

@@ -66,9 +66,9 @@ describe("gatherRuns(workbook)", () => {
     expect(Array.from({ length: 12 }, (_, index) => row(index + 7)).slice(0, 8)).toEqual([
       ["Kiln 1", "✓", "sample 1", "50.00%", "71.00%", "29.00%", "", "0.060%", "counted"],
       ["Kiln 2", "✓", "sample 1", "50.00%", "72.00%", "28.00%", "", "0.060%", "? apart, z 4.7"],
-      ["It's (a) b", "✓", "plum, sample 1", "50.00%", "71.20%", "28.80%", "3.00%", "0.060%", "counted"],
+      ["It's (a) b", "✓", "plum 1", "50.00%", "71.20%", "28.80%", "3.00%", "0.060%", "counted"],
       ["It's (a) b", "✓", "Asha", "50.00%", "71.30%", "28.70%", "3.10%", "0.060%", "counted"],
-      ["It's (a) b", "✓", "plum, sample 3", "50.00%", "71.40%", "28.60%", "3.20%", "0.060%", "counted"],
+      ["It's (a) b", "✓", "plum 3", "50.00%", "71.40%", "28.60%", "3.20%", "0.060%", "counted"],
       ["Drying run", "✓", "sample 1", "50.00%", "", "", "", "0.025%", "water only: no vapour share"],
       ["Median", "", "", "50.00%", "71.30%", "28.70%", "3.10%", "", ""],
       ["Scatter, 1.4826 MAD", "", "", "alike", "0.15%", "0.15%", "0.15%", "", ""],
@@ -83,7 +83,7 @@ describe("gatherRuns(workbook)", () => {
     await fire("charring", 45 - 20 * 0.71);
     await open.type("It's (a) b", placeOf(plumCells.setup.name(3)), "Ben");
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(9).slice(2, 6)).toEqual(["plum, sample 1", "50.00%", "71.00%", "29.00%"]);
+    expect(row(9).slice(2, 6)).toEqual(["plum 1", "50.00%", "71.00%", "29.00%"]);
     expect(row(11)[2]).toBe("Ben");
     // 71.0, 71.0, 71.3, 71.4 and 72.0: 1.4826 * 0.3
     expect(row(2)[0]).toMatch(/^Median 71\.30 % .* scatter 0\.44 %/);
@@ -94,7 +94,7 @@ describe("gatherRuns(workbook)", () => {
     // Ash above char.
     await fire("ashing", 32);
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(9).slice(1)).toEqual(["▲ check 5", "plum, sample 1", "withheld", "withheld", "withheld", "withheld", "", "▲ withheld: not counted"]);
+    expect(row(9).slice(1)).toEqual(["▲ check 5", "plum 1", "withheld", "withheld", "withheld", "withheld", "", "▲ withheld: not counted"]);
     // The others of the sheet have numbers, and its mark against them.
     expect(row(10)[8]).toBe("? in doubt: not counted");
     expect(row(2)[0]).toBe("Vapour shares counted: 2. Too few for a median and a scatter: three are needed.");

@@ -40,15 +40,15 @@ test("a sheet of version 0.2 has its rows, ± doubled to 95 %, trusted while its
   expect(gathered).toEqual({ samples: 4, runs: 2, leftOut: [] });
   const row = await rowsShown(open, made);
   expect([7, 8, 9, 10].map(row)).toEqual([
-    ["Old", "✓", "hazel, sample 1", "50.00%", "71.00%", "29.00%", "3.00%", "0.060%", "counted"],
-    ["Old", "✓", "hazel, sample 2", "51.00%", "72.00%", "28.00%", "check the ash weighing", "0.080%", "counted"],
+    ["Old", "✓", "hazel 1", "50.00%", "71.00%", "29.00%", "3.00%", "0.060%", "counted"],
+    ["Old", "✓", "hazel 2", "51.00%", "72.00%", "28.00%", "check the ash weighing", "0.080%", "counted"],
     ["Old drying", "✓", "sample 1", "50.00%", "", "", "", "0.020%", "water only: no vapour share"],
     ["Old drying", "✓", "sample 2", "51.00%", "", "", "", "0.020%", "water only: no vapour share"],
   ]);
   await open.type("Old", "B50", "not shown steady yet");
   expect((await rowsShown(open, made))(7).slice(1, 9)).toEqual([
     "? its checks",
-    ...["hazel, sample 1", "50.00%", "71.00%", "29.00%", "3.00%", "0.060%", "? in doubt: not counted"],
+    ...["hazel 1", "50.00%", "71.00%", "29.00%", "3.00%", "0.060%", "? in doubt: not counted"],
   ]);
 });
 

@@ -53,3 +53,22 @@ export const runCellWords = {
     return [`${cell}, ${name}: ${says}.`, ...notes].join(" ");
   },
 } as const;
+
+export const heatingRateMissingInForm = (label: string): string =>
+  sentenceAbout(label, "nothing here, though a kiln temperature is given", "Give the rate.");
+
+const IN_PERCENT = 100;
+
+/** A number in a box for percent that is so small that a fraction may be meant: 0.71 for 71 %. */
+export const percentOrFraction = (label: string, value: number): string =>
+  sentenceAbout(
+    label,
+    `${plainNumber(value)} may be ${plainNumber(value)} % or ${plainNumber(IN_PERCENT * value)} %`,
+    `Type ${plainNumber(IN_PERCENT * value)}, or ${plainNumber(value)} % with its sign.`,
+  );
+
+export const notAClockInForm = (label: string, typed: string): string =>
+  sentenceAbout(label, `"${typed}" is no clock time`, "Type it with a colon: 9:30.");
+
+/** A carried plan whose entries no longer serve stops the sheet from being made without it. */
+export const planInTheWay = (problem: string): string => `Plan a run: ${problem} Mend it there, or press "Leave the plan out".`;

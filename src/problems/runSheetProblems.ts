@@ -34,3 +34,17 @@ export const tooManyWeighIns = (interval: number, hours: number, weighIns: numbe
 
 export const heatingRateMissing = (): InputProblem =>
   new InputProblem("heating rate", "nothing here, though a kiln temperature is given", "Give degrees Celsius per minute.");
+
+/** @param enough repeats that would leave room; undefined: a sheet has not so many */
+export const scatterTooWide = (samples: number, enough: number | undefined): InputProblem =>
+  new InputProblem(
+    "scatter between samples",
+    `alone it is more than ${samples} samples can average to the wanted uncertainty`,
+    enough === undefined ? "Allow a wider uncertainty." : `Take ${enough} samples, or allow a wider uncertainty.`,
+  );
+
+/** @param leftOut run sheets that cannot be gathered, and why */
+export const noRunsToGather = (leftOut: readonly { readonly sheet: string; readonly why: string }[]): string =>
+  leftOut.length === 0
+    ? "No run sheet is in this workbook yet. Insert one above, weigh a run, then gather."
+    : `No run sheet can be gathered: ${leftOut.map(({ sheet, why }) => `${quoted(sheet)}, ${why}`).join("; ")}.`;

@@ -1,6 +1,6 @@
-import type { CellStyle, EntryRule, PlannedCell, PrintPlan, RowHeight, SheetPlan } from "../workbook/SheetPlan";
+import type { CellStyle, PlannedCell, PrintPlan, SheetPlan } from "../workbook/SheetPlan";
 import type { BlockName } from "./BlockName";
-import { together, type Block, type BlockCell, type BoxRule } from "./blocks/Block";
+import { together, type Block, type BlockCell } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
@@ -14,11 +14,12 @@ import { firingBlock } from "./blocks/firingBlock";
 import { headBlock } from "./blocks/headBlock";
 import { materialsBlock } from "./blocks/materialsBlock";
 import { openFireBlock } from "./blocks/openFireBlock";
+import { plannedCell, plannedRule, rowHeights } from "./blocks/planned";
 import { resultsBlock } from "./blocks/resultsBlock";
 import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
 import { cell, range } from "./expressions/Expression";
-import { formulaText, placeOf } from "./expressions/formulaText";
+import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
 import type { RunSheetOptions } from "./options/RunSheetOptions";
@@ -42,7 +43,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
     cells: cells.map((one) => planned(sheet, one)),
     columnWidths: columnWidths(sheet),
     rowHeights: rowHeights(sheet.rows.heights),
-    entryRules: entryRules.map(ruled),
+    entryRules: entryRules.map(plannedRule),
     emphasis: emphasisOf(sheet),
     charts: [dryingChart(sheet)],
     frozenRows: HEAD_ROWS,
@@ -85,32 +86,10 @@ const phaseNumber = (names: readonly BlockName[], index: number): number => name
 // What the sheet works out or says beside boxes.
 const RIGHT_OF_LINE: readonly CellStyle[] = ["runReckoned", "runTotalNumber", "runBeside"];
 
-function planned({ columns }: RunSheet, { at, content, formula, style, format }: BlockCell): PlannedCell {
+function planned({ columns }: RunSheet, one: BlockCell): PlannedCell {
   // The heavy line runs along every row of hand and sheet that is no band of headings and no box.
-  const isRightOfLine = at.column === columns.reckoned(1, 1).column && RIGHT_OF_LINE.includes(style);
-  return {
-    cell: placeOf(at),
-    ...(content === undefined ? {} : { content }),
-    ...(formula === undefined ? {} : { formula: formulaText(formula) }),
-    style,
-    ...(format === undefined ? {} : { format }),
-    ...(isRightOfLine ? { heavyLeft: true as const } : {}),
-  };
-}
-
-const ruled = ({ over, allow, ...rule }: BoxRule): EntryRule => ({
-  range: placeOf(over),
-  allow: allow.kind === "condition" ? { kind: "condition", condition: formulaText(allow.condition) } : allow,
-  ...rule,
-});
-
-/** Rows of one height one after another, together. */
-function rowHeights(heights: readonly number[]): RowHeight[] {
-  return heights.reduce<RowHeight[]>((so, height, index) => {
-    const last = so.at(-1);
-    if (last?.height === height) return [...so.slice(0, -1), { ...last, to: index + 1 }];
-    return [...so, { from: index + 1, to: index + 1, height }];
-  }, []);
+  const isRightOfLine = one.at.column === columns.reckoned(1, 1).column && RIGHT_OF_LINE.includes(one.style);
+  return { ...plannedCell(one), ...(isRightOfLine ? { heavyLeft: true as const } : {}) };
 }
 
 function printPlan({ rows, columns }: RunSheet): PrintPlan {

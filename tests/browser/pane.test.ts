@@ -59,11 +59,11 @@ const select = (sheet: string, cell: string): Promise<void> => page.evaluate((ad
 /** The states of the pane that a person meets, each opened from the one before it. */
 const states: readonly (readonly [name: string, open: () => Promise<unknown>])[] = [
   ["run", () => tab("run").click()],
-  ["run-plan", () => page.locator(".planner summary").click()],
-  ["run-plan-kiln", () => fillPlan({ expectedLoss: "70", kilnCelsius: "450", celsiusPerMinute: "3", holdMinutes: "60" })],
-  ["run-plan-carried", () => page.locator(".planner button").click()],
+  ["run-plan", () => page.locator(".planner > summary").click()],
+  ["run-plan-kiln", () => fillPlan({ expectedLoss: "70", kiln: "450", heatingRate: "3", holdMinutes: "60", coolingHours: "5" })],
+  ["run-plan-carried", () => page.getByRole("button", { name: "Carry into the form" }).click()],
   ["run-plan-wrong", () => fillPlan({ wantedUncertainty: "25" })],
-  ["run-wrong-entry", async () => (await page.locator(".planner summary").click(), await page.fill("#run-weighIns", "2"))],
+  ["run-wrong-entry", async () => (await page.locator(".planner > summary").click(), await page.fill("#run-weighIns", "2"))],
   ["run-chart", async () => (await select("Drying 3", "A1"), page.locator(".chart canvas").waitFor())],
   ["run-chart-table", () => page.locator(".chart summary").click()],
   ["functions", () => tab("functions").click()],
@@ -306,7 +306,7 @@ describe("Plan a run, in the Run sheet tab", () => {
   });
 
   test("asks for a smaller sample of a finer balance, in words that change as the form above it does", async () => {
-    await page.locator(".planner summary").click();
+    await page.locator(".planner > summary").click();
     const coarse = await grams();
     await page.selectOption("#run-readability", "0.001");
     expect(await grams()).toBeCloseTo(coarse / 10, 2);
@@ -318,29 +318,36 @@ describe("Plan a run, in the Run sheet tab", () => {
     await page.locator("#run-intervalMinutes").focus();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    for (const typed of ["0.2", "70", "6", "450", "3", "60"]) {
+    for (const typed of ["0.2", "50", "70", "6", "450", "3", "60", "5"]) {
       await page.keyboard.press("Tab");
       await page.keyboard.press("Control+A");
       await page.keyboard.type(typed);
     }
-    expect((await outcome())[2]).toMatch(/^The kiln runs for 3\sh\s23\smin from 20\s°C/);
+    expect((await outcome())[2]).toMatch(/^The kiln runs for 3\sh\s23\smin from 20\s°C .* 3 firings and the drying take 31\sh\s30\smin\.$/);
+    expect((await outcome())[3]).toMatch(/^Expect about [\d.]+ litres of hot, toxic, flammable gas/);
+    // The box of what else may be known is passed by.
+    await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await toldBy("run").waitFor();
-    expect(await toldBy("run").textContent()).toBe("Weigh-ins in the form are now 20. Note the sample mass for the bench.");
+    expect(await toldBy("run").textContent()).toMatch(
+      /^Weigh-ins in the form are now 20\. The sheet will hold the plan: 12\.1\sg moist in each vessel, and what else is known\.$/,
+    );
     expect(await page.inputValue("#run-weighIns")).toBe("20");
     expect(await panel("run").locator(".plan").textContent()).toMatch(/^20 weigh-ins of one sample/);
+    await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Leave the plan out");
     await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("run-weighIns");
   });
 
   test("says under its box what is wrong, carries nothing, and takes the complaint back once it is mended", async () => {
-    await page.locator(".planner summary").click();
+    await page.locator(".planner > summary").click();
     await fillPlan({ expectedLoss: "170", dryingHours: "10" });
     const problem = "Expected loss (%): 170 % is not between 0 and 100 %. Give a number in between.";
     expect(await page.locator("#plan-expectedLoss-problem").textContent()).toBe(problem);
     expect(await page.getAttribute("#plan-expectedLoss", "aria-invalid")).toBe("true");
-    await page.locator(".planner button").click();
+    await page.getByRole("button", { name: "Carry into the form" }).click();
     await alertOf("run").waitFor();
     expect(await alertOf("run").textContent()).toBe(problem);
     expect(await page.inputValue("#run-weighIns")).toBe("8");
@@ -349,14 +356,67 @@ describe("Plan a run, in the Run sheet tab", () => {
     expect(await page.getAttribute("#plan-expectedLoss", "aria-invalid")).toBe("false");
   });
 
+  test("puts the carried plan on the sheet as it stands then, stops where it no longer stands, and leaves it out on request", async () => {
+    const insert = page.getByRole("button", { name: "Insert blank run sheet" });
+    const planned = () =>
+      page.evaluate(() =>
+        window.workbook.added.map(({ cells }) => cells.filter(({ content }) => content === "Planned moist, g" || content === "mild steel").length),
+      );
+    await page.locator(".planner > summary").click();
+    await page.locator(".planner details > summary").click();
+    await page.selectOption("#plan-vesselMaterial", "mild steel");
+    await page.getByRole("button", { name: "Carry into the form" }).click();
+    await fillPlan({ wantedUncertainty: "0.005" });
+    await insert.click();
+    await alertOf("run").waitFor();
+    const problem = "Uncertainty (± %): 0.005 may be 0.005 % or 0.5 %. Type 0.5, or 0.005 % with its sign.";
+    expect(await alertOf("run").textContent()).toBe(`Plan a run: ${problem} Mend it there, or press "Leave the plan out".`);
+    await fillPlan({ wantedUncertainty: "1" });
+    await insert.click();
+    await toldBy("run").waitFor();
+    // The material stands in the list of vessels too, and in the box of the settings.
+    expect(await planned()).toEqual([3]);
+    await page.getByRole("button", { name: "Leave the plan out" }).click();
+    await insert.click();
+    await page.waitForFunction(() => window.workbook.added.length === 2);
+    expect(await planned()).toEqual([3, 1]);
+  });
+
   test("asks about the kiln only where the run goes on after drying, and cautions accordingly", async () => {
-    await page.locator(".planner summary").click();
+    await page.locator(".planner > summary").click();
     const caution = page.locator(".planner .caution-box");
-    expect(await page.locator("#plan-kilnCelsius").isVisible()).toBe(true);
+    expect(await page.locator("#plan-kiln").isVisible()).toBe(true);
     expect(await caution.textContent()).toMatch(/larger sample gives off more toxic, flammable vapour.*Local codes/);
     await page.getByLabel("Drying only").check();
-    expect(await page.locator("#plan-kilnCelsius").isVisible()).toBe(false);
+    expect(await page.locator("#plan-kiln").isVisible()).toBe(false);
+    expect(await page.locator("#plan-expectedLoss").isVisible()).toBe(false);
     expect(await caution.textContent()).toMatch(/larger sample gives off more vapour and dries more slowly.*Local codes/);
+  });
+});
+
+describe("Gather runs, in the Run sheet tab", () => {
+  const gather = async (): Promise<void> => page.getByRole("button", { name: "Gather runs" }).click();
+  const results = { A5: "RESULTS (shares)", B5: "Trust", C5: "Sample 1", F5: "1 ± 95 %", A6: "Left as vapour, of dry", B6: "✓", F6: 0.001 };
+
+  test("says that there is none to gather while there is no run sheet", async () => {
+    await gather();
+    await alertOf("run").waitFor();
+    expect(await alertOf("run").textContent()).toBe("No run sheet is in this workbook yet. Insert one above, weigh a run, then gather.");
+    expect(await page.evaluate(() => window.workbook.added.length)).toBe(0);
+  });
+
+  test("makes a sheet and says of how many samples, and what it left out", async () => {
+    await page.evaluate((cells) => {
+      const legend = "Boxes left of the heavy line: you. Right of it: the sheet.";
+      window.workbook.sheets["Run"] = { ...cells, A1: legend, C6: { formula: "=1-0.29", value: 0.71 } };
+      window.workbook.sheets["Copy"] = { ...cells, A1: legend, C6: 0.71 };
+    }, results);
+    await gather();
+    await toldBy("run").waitFor();
+    expect(await toldBy("run").textContent()).toBe(
+      'Gathered 1 sample of 1 run sheet on a new sheet, "Gathered runs". It follows later corrections. Left out: "Copy", a copy with values: it follows no correction.',
+    );
+    expect(await page.evaluate(() => window.workbook.added.map(({ name }) => name))).toEqual(["Gathered runs"]);
   });
 });
 

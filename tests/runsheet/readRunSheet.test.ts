@@ -12,6 +12,7 @@ const options: RunSheetOptions[] = RUN_KINDS.flatMap((kind) => [
   { ...usual, kind },
   { ...usual, kind, replicates: 1, panZeros: true, temperatures: true, ovenCelsius: 105, degrees: "F", timing: "minutes", samplesAre: "different" },
   { ...usual, kind, replicates: 6, weighIns: 60, charFirings: 4, ashFirings: 1 },
+  { ...usual, kind, plan: { moistGrams: 45, wantedUncertainty: 0.005, vesselMaterial: "mild steel", kilnSetPoint: 450 } },
 ]);
 
 /** What a workbook would read of a sheet made by a plan, with rows put in above some of its rows. */

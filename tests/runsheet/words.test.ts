@@ -24,6 +24,7 @@ function quotedIn(file: string): string[] {
 const ARGUMENTS_AND_NAMES = [
   ...["heating rate", "expected loss", "drying time", "start temperature", "oven temperature", "kiln temperature", "wanted uncertainty"],
   ...["char firings", "ash firings", "temperature at the balance"],
+  ...["expected moisture", "scatter between samples", "mean molar mass", "bulk density"],
   // A criterion of CONSTANTWEIGHT, and what is looked for in what was noted.
   ...["per hour", "*white edge*", "*no white edge*"],
 ];

@@ -31,7 +31,7 @@ export interface ContractPromise {
 const LONG_COLUMN = 1000;
 const WHOLE_NAME = "A name of thirty-one characters";
 
-/** What every workbook adapter keeps. The formulas used are =1+1, =A1*2, =SEQUENCE(3,2), =NA(), =1/0 and ="". */
+/** What every workbook adapter keeps. The formulas used are =1+1, =A1*2, =SEQUENCE(3,2), =NA(), =1/0, ="" and a reference to another sheet. */
 export const workbookContract: readonly ContractPromise[] = [
   {
     title: "sheetNames() lists a new sheet last",
@@ -135,6 +135,15 @@ export const workbookContract: readonly ContractPromise[] = [
         message: "",
         spill: "",
       });
+    },
+  },
+  {
+    title: "addSheet(plan) writes formulas that refer to another sheet, whose name is quoted, and they read back as written",
+    async check({ workbook, settled }) {
+      await workbook.addSheet(plan("Ana's run (a)", [at("B2", 7)]));
+      const sheet = await workbook.addSheet(plan("Refers", [{ cell: "A1", formula: "='Ana''s run (a)'!$B$2" }]));
+      await settled();
+      expect(await cellOf(workbook, sheet, "A1")).toMatchObject({ formula: "='Ana''s run (a)'!$B$2", value: 7, error: "" });
     },
   },
   {

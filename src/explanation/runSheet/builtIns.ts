@@ -109,6 +109,7 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
       const plain = number(one);
       return isError(plain) ? plain : Math.abs(plain);
     }),
+  NA: () => error("#N/A"),
   MEDIAN: ofNumbers((numbers) => {
     const sorted = [...numbers].sort((one, other) => one - other);
     const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];

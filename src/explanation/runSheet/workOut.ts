@@ -8,7 +8,7 @@ import { builtIn, type Worked } from "./builtIns";
 import { compared, elementwise, error, isError, isTable, number, textOf, type Plain, type Table } from "./Plain";
 
 export interface ValueAt {
-  (row: number, column: number): Plain;
+  (row: number, column: number, sheet?: string): Plain;
   /** Whether a cell holds a formula still; left out: none does. */
   readonly isFormula?: (row: number, column: number) => boolean;
 }
@@ -27,11 +27,11 @@ export function evaluate(expression: Expression | undefined, at: ValueAt): Plain
   if (typeof expression !== "object") return expression;
   switch (expression.kind) {
     case "cell":
-      return at(expression.row, expression.column);
+      return at(expression.row, expression.column, expression.sheet);
     case "range": {
       const { from, to } = expression;
       const columns = Array.from({ length: to.column - from.column + 1 }, (_, index) => from.column + index);
-      return Array.from({ length: to.row - from.row + 1 }, (_, index) => columns.map((column) => at(from.row + index, column)));
+      return Array.from({ length: to.row - from.row + 1 }, (_, index) => columns.map((column) => at(from.row + index, column, from.sheet)));
     }
     case "bracketed":
       return evaluate(expression.inner, at);

@@ -1,25 +1,57 @@
-import { kilnTemperatureMissing, outOfBoundsInForm } from "../../problems/paneProblems";
+import { heatingRateMissingInForm, kilnTemperatureMissing, outOfBoundsInForm } from "../../problems/paneProblems";
+import { has } from "../../runsheet/kinds";
+import { inDegrees } from "../../runsheet/options/degrees";
+import { optionBounds } from "../../runsheet/options/optionBounds";
+import type { CarriedPlan, SamplesAre } from "../../runsheet/options/RunSheetOptions";
 import { planRun, type RunPlan, type RunWanted } from "../../runsheet/planning/planRun";
 import { type NumberBox, readNumbers } from "./readNumbers";
+import { readPercents } from "./runPlanPercents";
+import { readClock } from "./runPlanClock";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
 
-export type PlanFieldName = keyof typeof PLAN_LABELS;
+export const PLAN_FIELDS = [
+  ...(["wantedUncertainty", "expectedMoisture", "expectedLoss", "dryingHours"] as const),
+  ...(["kiln", "heatingRate", "holdMinutes", "coolingHours"] as const),
+  ...(["repeatability", "methodScatter", "bulkDensity", "molarMass", "vesselMaterial", "beginAt"] as const),
+] as const;
+export type PlanFieldName = (typeof PLAN_FIELDS)[number];
+
+type SharedName = "readability" | "intervalMinutes" | "kind" | "replicates" | "samplesAre" | "charFirings" | "ovenCelsius" | "degrees";
 
 /** The planning boxes as typed, with what they share with the run-sheet form. */
-export type RunPlanForm = Readonly<Record<PlanFieldName, string>> & Pick<RunSheetForm, "readability" | "intervalMinutes" | "kind">;
+export type RunPlanForm = Readonly<Record<PlanFieldName, string>> & Pick<RunSheetForm, SharedName>;
+
+/** A plan, with what it hands on to the sheet. */
+export interface PlanMade {
+  readonly wanted: RunWanted;
+  readonly plan: RunPlan;
+  readonly carried: CarriedPlan;
+  readonly degrees: "C" | "F";
+  /** Minutes after midnight; undefined where it is not said. */
+  readonly beginAt: number | undefined;
+}
 
 /** Either a plan, or what is in its way. */
-export type PlanOutcome = { readonly wanted: RunWanted; readonly plan: RunPlan } | WrongEntry<PlanFieldName>;
+export type PlanOutcome = PlanMade | WrongEntry<PlanFieldName>;
 
-export const PLAN_LABELS = {
+/** Every box names its unit; temperatures are in the degrees of the sheet. */
+export const planLabels = (degrees: "C" | "F"): Readonly<Record<PlanFieldName, string>> => ({
   wantedUncertainty: "Uncertainty (± %)",
+  expectedMoisture: "Expected moisture (%)",
   expectedLoss: "Expected loss (%)",
   dryingHours: "Drying time (h)",
-  kilnCelsius: "Kiln (°C)",
-  celsiusPerMinute: "Heating (°C/min)",
+  kiln: `Kiln (°${degrees})`,
+  heatingRate: `Heating (°${degrees}/min)`,
   holdMinutes: "Hold (min)",
-} as const;
+  coolingHours: "Cooling (h)",
+  repeatability: "Repeatability (g)",
+  methodScatter: "Scatter of samples (%)",
+  bulkDensity: "Bulk density (g/mL)",
+  molarMass: "Vapour (g/mol)",
+  vesselMaterial: "Vessel made of",
+  beginAt: "Begin at (h:mm)",
+});
 
 /** Where the kiln starts from, °C. */
 export const START_CELSIUS = 20;
@@ -27,48 +59,107 @@ export const START_CELSIUS = 20;
 /** What the messages of the plan call each box. */
 const NAMED_IN_MESSAGES: Readonly<Record<string, PlanFieldName>> = {
   "drying time": "dryingHours",
-  "kiln temperature": "kilnCelsius",
-  "heating rate": "celsiusPerMinute",
+  "kiln temperature": "kiln",
+  "heating rate": "heatingRate",
   hold: "holdMinutes",
+  cooling: "coolingHours",
+  repeatability: "repeatability",
+  "scatter between samples": "methodScatter",
+  "bulk density": "bulkDensity",
+  "mean molar mass": "molarMass",
 };
 
-const BOXES = {
-  readability: { label: FIELD_LABELS.readability, example: "0.01" },
-  intervalMinutes: { label: FIELD_LABELS.intervalMinutes, example: "20" },
-  wantedUncertainty: { label: PLAN_LABELS.wantedUncertainty, example: "0.5" },
-  expectedLoss: { label: PLAN_LABELS.expectedLoss },
-  dryingHours: { label: PLAN_LABELS.dryingHours, example: "3" },
-  kilnCelsius: { label: PLAN_LABELS.kilnCelsius },
-  celsiusPerMinute: { label: PLAN_LABELS.celsiusPerMinute },
-  holdMinutes: { label: PLAN_LABELS.holdMinutes },
-} satisfies Record<string, NumberBox>;
+const boxes = (labels: Readonly<Record<PlanFieldName, string>>) =>
+  ({
+    readability: { label: FIELD_LABELS.readability, example: "0.01" },
+    intervalMinutes: { label: FIELD_LABELS.intervalMinutes, example: "20" },
+    replicates: { label: FIELD_LABELS.replicates, example: "1" },
+    charFirings: { label: FIELD_LABELS.charFirings, example: "3" },
+    ovenCelsius: { label: FIELD_LABELS.ovenCelsius },
+    dryingHours: { label: labels.dryingHours, example: "3" },
+    kiln: { label: labels.kiln },
+    heatingRate: { label: labels.heatingRate },
+    holdMinutes: { label: labels.holdMinutes },
+    coolingHours: { label: labels.coolingHours },
+    repeatability: { label: labels.repeatability },
+    bulkDensity: { label: labels.bulkDensity },
+    molarMass: { label: labels.molarMass },
+  }) satisfies Record<string, NumberBox>;
 
-const NO_KILN = { kilnCelsius: "", celsiusPerMinute: "", holdMinutes: "" };
-
-const PERCENT = 100;
-// As planRun's bounds, in percent: its own message would quote a fraction that nobody typed.
-const PERCENT_BOUNDS = { wantedUncertainty: [0.001, 10], expectedLoss: [0, 100] } as const;
-// Planned for the loss that asks for the largest sample.
-const ANY_LOSS = 0;
+const NOT_HEATED = { expectedLoss: "", kiln: "", heatingRate: "", holdMinutes: "", coolingHours: "", molarMass: "", charFirings: "1" } as const;
 
 /** Reads the planning boxes and plans the run. The kiln's boxes count only for a run that goes on after drying. */
-export function readRunPlanForm(form: RunPlanForm): PlanOutcome {
-  const read = readNumbers(BOXES, form.kind === "drying" ? { ...form, ...NO_KILN } : form);
+export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
+  const form = has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED };
+  const areRepeats = form.replicates !== "1" && form.samplesAre === "repeats";
+  const degrees = form.degrees === "F" ? "F" : "C";
+  const labels = planLabels(degrees);
+  const percents = readPercents(labels, areRepeats ? form : { ...form, methodScatter: "" });
+  if ("problem" in percents) return percents;
+  const read = readNumbers(boxes(labels), form);
   if ("problem" in read) return { problem: read.problem, field: isPlanField(read.field) ? read.field : undefined };
-  const { kilnCelsius, celsiusPerMinute, holdMinutes } = read.numbers;
-  if (kilnCelsius === undefined && (celsiusPerMinute ?? holdMinutes) !== undefined)
-    return { problem: kilnTemperatureMissing(PLAN_LABELS.kilnCelsius), field: "kilnCelsius" };
-  const { wantedUncertainty, expectedLoss = ANY_LOSS, ...others } = read.numbers;
-  for (const { field, value } of [
-    { field: "wantedUncertainty", value: wantedUncertainty },
-    { field: "expectedLoss", value: expectedLoss },
-  ] as const) {
-    const [atLeast, atMost] = PERCENT_BOUNDS[field];
-    if (value < atLeast || value > atMost) return { problem: outOfBoundsInForm(PLAN_LABELS[field], value, atLeast, atMost, "%"), field };
-  }
-  const shares = { wantedUncertainty: wantedUncertainty / PERCENT, expectedLoss: expectedLoss / PERCENT };
-  const wanted: RunWanted = { ...others, ...shares, startCelsius: START_CELSIUS };
-  return orWrongEntry(() => ({ wanted, plan: planRun(wanted) }), NAMED_IN_MESSAGES);
+  const beginAt = readClock(labels.beginAt, form.beginAt);
+  if (typeof beginAt === "object") return beginAt;
+  const { kiln, heatingRate, replicates, ...others } = read.numbers;
+  const kilnProblem = kilnProblemOf(labels, degrees, read.numbers);
+  if (kilnProblem !== undefined) return kilnProblem;
+  const wanted: RunWanted = {
+    ...others,
+    ...percents,
+    kind: form.kind,
+    samples: replicates,
+    samplesAre: form.samplesAre as SamplesAre,
+    startCelsius: START_CELSIUS,
+    ...(kiln === undefined ? {} : { kilnCelsius: inCelsius(kiln, degrees) }),
+    ...(heatingRate === undefined ? {} : { celsiusPerMinute: degrees === "C" ? heatingRate : heatingRate / FAHRENHEIT_PER_CELSIUS }),
+    ...(form.vesselMaterial === "" ? {} : { vesselMaterial: form.vesselMaterial }),
+  };
+  return orWrongEntry(() => {
+    const plan = planRun(wanted);
+    return { wanted, plan, carried: carriedOf(wanted, plan, kiln), degrees, beginAt };
+  }, NAMED_IN_MESSAGES);
 }
 
-const isPlanField = (field: string): field is PlanFieldName => field in PLAN_LABELS;
+interface KilnNumbers {
+  readonly kiln?: number;
+  readonly heatingRate?: number;
+  readonly holdMinutes?: number;
+  readonly coolingHours?: number;
+}
+
+/** What the kiln's boxes lack, or exceed in degrees Fahrenheit, which the plan's own messages do not speak. */
+function kilnProblemOf(
+  labels: Readonly<Record<PlanFieldName, string>>,
+  degrees: "C" | "F",
+  { kiln, heatingRate, holdMinutes, coolingHours }: KilnNumbers,
+): WrongEntry<PlanFieldName> | undefined {
+  if (kiln === undefined)
+    return (heatingRate ?? holdMinutes ?? coolingHours) === undefined ? undefined : { problem: kilnTemperatureMissing(labels.kiln), field: "kiln" };
+  if (degrees === "C") return undefined;
+  const { atLeast, atMost } = inDegrees(optionBounds.kiln, degrees);
+  if (kiln < atLeast || kiln > atMost) return { problem: outOfBoundsInForm(labels.kiln, kiln, atLeast, atMost, "°F"), field: "kiln" };
+  if (heatingRate === undefined) return { problem: heatingRateMissingInForm(labels.heatingRate), field: "heatingRate" };
+  const [least, most] = FAHRENHEIT_RATES;
+  if (heatingRate >= least && heatingRate <= most) return undefined;
+  return { problem: outOfBoundsInForm(labels.heatingRate, heatingRate, least, most, "°F/min"), field: "heatingRate" };
+}
+
+const FAHRENHEIT_PER_CELSIUS = 1.8;
+const FREEZING_FAHRENHEIT = 32;
+// As the plan's bounds of 0.01 and 1000 °C/min.
+const FAHRENHEIT_RATES = [0.018, 1800] as const;
+
+const inCelsius = (typed: number, degrees: "C" | "F"): number => (degrees === "C" ? typed : (typed - FREEZING_FAHRENHEIT) / FAHRENHEIT_PER_CELSIUS);
+
+function carriedOf({ wantedUncertainty, repeatability, methodScatter, vesselMaterial }: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
+  return {
+    moistGrams: plan.moistGrams,
+    wantedUncertainty,
+    ...(repeatability === undefined ? {} : { repeatability }),
+    ...(methodScatter === undefined ? {} : { methodScatter }),
+    ...(vesselMaterial === undefined ? {} : { vesselMaterial }),
+    ...(kiln === undefined ? {} : { kilnSetPoint: kiln }),
+  };
+}
+
+const isPlanField = (field: string): field is PlanFieldName => (PLAN_FIELDS as readonly string[]).includes(field);

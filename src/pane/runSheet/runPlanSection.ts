@@ -1,42 +1,26 @@
-import type { RunKind } from "../../runsheet/options/RunSheetOptions";
+import { has } from "../../runsheet/kinds";
+import type { CarriedPlan, RunKind } from "../../runsheet/options/RunSheetOptions";
+import { plainNumber } from "../../problems/quoted";
+import { planInTheWay } from "../../problems/paneProblems";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
-import { field, markWrong, typedIn, underEachName } from "./field";
-import { PLAN_LABELS, type PlanFieldName, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
+import { markWrong, typedIn } from "./field";
+import { type PlanFieldName, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
+import { runPlanFields } from "./runPlanFields";
 import { runPlanText } from "./runPlanText";
-
-// Half a percentage point and three hours of drying; common practice, no source.
-const START: Readonly<Record<PlanFieldName, string>> = {
-  wantedUncertainty: "0.5",
-  expectedLoss: "",
-  dryingHours: "3",
-  kilnCelsius: "",
-  celsiusPerMinute: "",
-  holdMinutes: "",
-};
-
-const HINTS: Readonly<Record<PlanFieldName, string>> = {
-  wantedUncertainty: "percentage points of the loss, k = 2",
-  expectedLoss: "of the sample; blank: any",
-  dryingHours: "until dry, as a trial or a like run took",
-  kilnCelsius: "may stay blank",
-  celsiusPerMinute: "needed for a kiln",
-  holdMinutes: "blank: none",
-};
 
 const DEFER = "Local codes, fire rules and the makers' instructions set the limit, not this plan.";
 const HEATED =
   "A larger sample gives off more toxic, flammable vapour, and faster. Vessel, vent and hood must be made for that much; if they are not, take a finer balance or a wider uncertainty. ";
+const DRIED =
+  "A larger sample gives off more vapour and dries more slowly. Spread it thin, keep the oven's vent open, and do not overfill the oven. ";
 
 /** What a large sample brings with it, said where its size is planned. */
-const planCaution: Readonly<Record<RunKind, string>> = {
-  drying: `A larger sample gives off more vapour and dries more slowly. Spread it thin, keep the oven's vent open, and do not overfill the oven. ${DEFER}`,
-  charring: HEATED + DEFER,
-  ashing: HEATED + DEFER,
-};
+const planCaution = (kind: RunKind): string => (has(kind, "charring") ? HEATED : DRIED) + DEFER;
 
-const ALL_RUNS = ["wantedUncertainty", "expectedLoss", "dryingHours"] as const;
-const HEATED_RUNS = ["kilnCelsius", "celsiusPerMinute", "holdMinutes"] as const;
+const ALL_RUNS = ["wantedUncertainty", "expectedMoisture", "expectedLoss", "dryingHours"] as const;
+const HEATED_RUNS = ["kiln", "heatingRate", "holdMinutes", "coolingHours"] as const;
+const MORE = ["repeatability", "methodScatter", "bulkDensity", "molarMass", "vesselMaterial", "beginAt"] as const;
 
 type Shared = Omit<RunPlanForm, PlanFieldName>;
 
@@ -46,32 +30,41 @@ export interface RunPlanSection {
   check(): void;
   /** Takes back what was said of an earlier plan. */
   hush(): void;
+  /** What goes on the sheet, once the plan was carried into the form. @throws where an entry of the plan is in its way */
+  carried(): CarriedPlan | undefined;
 }
 
 /**
- * The step before the form: from balance, wanted uncertainty and expected loss to sample, weigh-ins and time.
+ * The step before the form: from balance, wanted uncertainty and what is expected of the sample to its mass, weigh-ins, gas and time.
  * @param shared what the form below already says
  * @param carry puts a planned number of weigh-ins into the form
  */
 export function runPlanSection(shared: () => Shared, carry: (weighIns: number) => void): RunPlanSection {
   const messages = new Messages();
-  const controls = underEachName(START, (value, name) => box(name, value));
-  const fields = underEachName(controls, (control, name) => field(PLAN_LABELS[name], control, HINTS[name]));
+  const { controls, fields, label } = runPlanFields();
   const grid = (names: readonly PlanFieldName[]): HTMLElement => element("div", { class: "field-grid" }, ...names.map((name) => fields[name].block));
   const kiln = grid(HEATED_RUNS);
+  const more = element("details", {}, element("summary", {}, "Balance, vessel and start"), grid(MORE));
   const outcomeLines = element("div", { class: "outcome", role: "status" });
   const caution = element("p");
-  const take = button("Carry weigh-ins into the form", "secondary", () => void messages.report(take, carried));
+  const take = button("Carry into the form", "secondary", () => void messages.report(take, carried));
+  const leave = button("Leave the plan out", "secondary", () => void messages.report(leave, leftOut));
+  leave.hidden = true;
 
   const check = (): PlanOutcome => {
-    const { kind, ...others } = shared();
-    const outcome = readRunPlanForm({ ...typedIn(controls), kind, ...others });
+    const others = shared();
+    const isHeated = has(others.kind, "charring");
+    label(others.degrees === "F" ? "F" : "C");
+    const outcome = readRunPlanForm({ ...typedIn(controls), ...others });
     markWrong(fields, "problem" in outcome ? outcome : undefined);
     const lines = runPlanText(outcome);
     // A live region is written only when its words change, so that nothing is announced twice.
     if (outcomeLines.textContent !== lines.join("")) outcomeLines.replaceChildren(...lines.map((line) => element("p", {}, line)));
-    kiln.hidden = kind === "drying";
-    caution.replaceChildren(element("strong", {}, "Caution. "), planCaution[kind]);
+    for (const hidden of [kiln, fields.expectedLoss.block, fields.molarMass.block]) hidden.hidden = !isHeated;
+    fields.methodScatter.block.hidden = others.replicates === "1" || others.samplesAre !== "repeats";
+    // A marked entry has to be seen.
+    if ("problem" in outcome && MORE.some((name) => name === outcome.field)) more.open = true;
+    caution.replaceChildren(element("strong", {}, "Caution. "), planCaution(others.kind));
     return outcome;
   };
 
@@ -79,23 +72,37 @@ export function runPlanSection(shared: () => Shared, carry: (weighIns: number) =
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
     carry(outcome.plan.weighIns);
-    return `Weigh-ins in the form are now ${outcome.plan.weighIns}. Note the sample mass for the bench.`;
+    leave.hidden = false;
+    return `Weigh-ins in the form are now ${outcome.plan.weighIns}. The sheet will hold the plan: ${plainNumber(outcome.plan.moistGrams)}\u00a0g moist in each vessel, and what else is known.`;
+  };
+  const leftOut = async (): Promise<string> => {
+    leave.hidden = true;
+    return "The sheet will hold nothing of the plan but what stands in the form.";
   };
 
   const block = element(
     "details",
     { class: "planner" },
-    element("summary", {}, "Plan a run ", element("small", {}, "sample, weigh-ins, time")),
-    element("p", { class: "hint" }, "With the readability and the minutes apart above."),
+    element("summary", {}, "Plan a run ", element("small", {}, "sample, weigh-ins, gas, time")),
+    element("p", { class: "hint" }, "With the readability and the minutes apart above, and the samples, firings and degrees below."),
     grid(ALL_RUNS),
     kiln,
+    more,
     outcomeLines,
     element("div", { class: "caution-box" }, caution),
     take,
+    leave,
     messages.region,
   );
-  return { block, check, hush: () => messages.tell("") };
+  return {
+    block,
+    check,
+    hush: () => messages.tell(""),
+    carried: () => {
+      if (leave.hidden) return undefined;
+      const outcome = check();
+      if ("problem" in outcome) throw new Error(planInTheWay(outcome.problem));
+      return outcome.carried;
+    },
+  };
 }
-
-const box = (name: string, value: string): HTMLInputElement =>
-  element("input", { id: `plan-${name}`, type: "text", inputmode: "decimal", value, autocomplete: "off" });

@@ -7,6 +7,7 @@ import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
+import { gatherSection } from "./gatherSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
@@ -23,6 +24,7 @@ export function runSheetTab(workbook: Workbook): Tab {
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
     form,
+    gatherSection(workbook),
   );
   const answer = runAnswerSection(workbook);
   if (workbook.drawsCharts) {
@@ -48,7 +50,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   const cautionList = element("ul");
   const insert = button("Insert blank run sheet", "primary", () => void messages.report(insert, inserted));
   const planner = runPlanSection(
-    () => ({ kind: kinds.chosen(), readability: controls.readability.value, intervalMinutes: controls.intervalMinutes.value }),
+    () => ({ ...typedIn(controls), kind: kinds.chosen() }),
     (weighIns) => {
       controls.weighIns.value = String(weighIns);
       check();
@@ -87,7 +89,8 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   const inserted = async (): Promise<string> => {
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
-    const sheetPlan = buildRunSheet(outcome.options);
+    const plan = planner.carried();
+    const sheetPlan = buildRunSheet(plan === undefined ? outcome.options : { ...outcome.options, plan });
     const sheet = await workbook.addSheet(sheetPlan);
     return `Inserted as a new sheet, "${sheet}". Start at cell ${sheetPlan.startAt}.`;
   };

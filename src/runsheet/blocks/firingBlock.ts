@@ -40,6 +40,7 @@ function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "
     quiet: [clockWords(fireWords.quiet.title, fireWords.quiet.prompt), clockAt(at.quiet), CLOCK_FORMAT],
     opened: [clockWords(fireWords.opened.title, fireWords.opened.prompt), clockAt(at.opened), CLOCK_FORMAT],
   };
+  const setPoint = phase === "charring" ? sheet.options.plan?.kilnSetPoint : undefined;
   const boxed = Object.entries(rules) as [Exclude<FireColumn, "seen">, (typeof rules)["lit"]][];
   const headings = { [LABEL]: fireWords.heading[phase], ...Object.fromEntries(FIRE_COLUMNS.map((name) => [at[name].column, names[name]])) };
   return together(
@@ -51,7 +52,9 @@ function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "
         ),
         ...every.flatMap((row): BlockCell[] => [
           { at: cell(row, LABEL), content: fireWords.firing(row - first + 1), style: "runLabel" },
-          ...boxed.map(([name, [, , format]]) => box(fire(row)[name], { format })),
+          ...boxed.map(([name, [, , format]]) =>
+            box(fire(row)[name], name === "set" && setPoint !== undefined ? { format, content: setPoint } : { format }),
+          ),
         ]),
       ],
       entryRules: boxed.map(([name, [words, allow]]) => boxRule(range(at[name], fire(last)[name]), words, allow)),

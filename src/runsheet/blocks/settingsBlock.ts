@@ -20,6 +20,8 @@ const USUAL_WANTED = 0.01;
 // Minutes; local practice, no source.
 const USUAL_CLOSED = 60;
 const TWO_DAYS = 2880;
+// A drum scale, as for weighings. g
+const HEAVIEST = 1_000_000;
 
 const prefilled = (options: CheckedOptions): Partial<Record<Setting, string | number>> => ({
   vessel: options.vessel,
@@ -30,7 +32,21 @@ const prefilled = (options: CheckedOptions): Partial<Record<Setting, string | nu
   criterion: USUAL_CRITERION,
   limit: USUAL_LIMIT,
   closed: USUAL_CLOSED,
+  ...planned(options),
 });
+
+/** What a plan said of the settings. */
+function planned({ plan }: CheckedOptions): Partial<Record<Setting, string | number>> {
+  if (plan === undefined) return {};
+  const { moistGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial } = plan;
+  return {
+    planned: moistGrams,
+    wanted: wantedUncertainty,
+    ...(repeatability === undefined ? {} : { repeatability }),
+    ...(methodScatter === undefined ? {} : { methodScatter }),
+    ...(vesselMaterial === undefined ? {} : { material: vesselMaterial }),
+  };
+}
 
 const FORMATS: Partial<Record<Setting, string>> = { wanted: "0.0##%", methodScatter: "0.0##%" };
 
@@ -47,6 +63,7 @@ const allowed = ({ degrees }: CheckedOptions): Readonly<Record<Setting, Allowed>
   limit: numbers({ atLeast: 0, atMost: 1000 }),
   closed: numbers({ atLeast: 0, atMost: TWO_DAYS }),
   methodScatter: numbers({ atLeast: 0.000001, atMost: 1 }),
+  planned: numbers({ atLeast: 0, atMost: HEAVIEST }),
 });
 
 const WIDE: readonly Setting[] = ["vessel", "material", "criterion"];

@@ -6,6 +6,8 @@ export interface Cell {
   /** From 0: A. */
   readonly column: number;
   readonly fixed: "nothing" | "row" | "both";
+  /** The sheet it stands on, by its name; left out: the one with the formula. */
+  readonly sheet?: string;
 }
 
 export interface Range {
@@ -64,12 +66,31 @@ export type BuiltIn =
       | "COUNTA"
       | "COUNTIF"
     )
-  | ("SUM" | "SUMPRODUCT" | "MAX" | "MIN" | "MOD" | "ROUND" | "ROUNDUP" | "INT" | "ABS" | "SQRT" | "LOG10" | "AVERAGE" | "MEDIAN" | "STDEV" | "TINV")
+  | (
+      | "SUM"
+      | "SUMPRODUCT"
+      | "MAX"
+      | "MIN"
+      | "MOD"
+      | "ROUND"
+      | "ROUNDUP"
+      | "INT"
+      | "ABS"
+      | "SQRT"
+      | "LOG10"
+      | "AVERAGE"
+      | "MEDIAN"
+      | "STDEV"
+      | "TINV"
+      | "NA"
+    )
   | ("N" | "ROW" | "ROWS" | "COLUMN" | "CHAR" | "HOUR" | "MINUTE" | "FIXED" | "LEFT" | "MID" | "RIGHT" | "FIND");
 export type OurFunction = `RETORT.${string}`;
 
 export const cell = (row: number, column: number): Cell => ({ kind: "cell", row, column, fixed: "nothing" });
 export const fixed = (at: Cell, what: Cell["fixed"] = "both"): Cell => ({ ...at, fixed: what });
+/** A cell of another sheet, in its place: such a reference follows the sheet when it is renamed, and rows put in above. */
+export const elsewhere = (sheet: string, at: Cell): Cell => ({ ...fixed(at), sheet });
 export const range = (from: Cell, to: Cell): Range => ({ kind: "range", from, to });
 
 /** A built-in function of the spreadsheet: fn("MAX", changes). */

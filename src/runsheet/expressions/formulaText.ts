@@ -10,6 +10,12 @@ export const placeOf = (at: Cell | Range): string => {
   return written(isOneCell ? at.from : at).replaceAll("$", "");
 };
 
+const cornerText = ({ row, column, fixed }: Cell): string =>
+  `${fixed === "both" ? "$" : ""}${letters(column)}${fixed === "nothing" ? "" : "$"}${row}`;
+
+/** "'It''s dry'!": always quoted, for a name may look like a cell or hold a mark. */
+const onSheet = ({ sheet }: Cell): string => (sheet === undefined ? "" : `'${sheet.replaceAll("'", "''")}'!`);
+
 /** The letters of a column counted from 0. */
 const letters = (column: number): string => cellAt(0, column).slice(0, -1);
 
@@ -19,9 +25,9 @@ function written(expression: Expression): string {
   if (typeof expression === "boolean") return expression ? "TRUE" : "FALSE";
   switch (expression.kind) {
     case "cell":
-      return `${expression.fixed === "both" ? "$" : ""}${letters(expression.column)}${expression.fixed === "nothing" ? "" : "$"}${expression.row}`;
+      return `${onSheet(expression)}${cornerText(expression)}`;
     case "range":
-      return `${written(expression.from)}:${written(expression.to)}`;
+      return `${written(expression.from)}:${cornerText(expression.to)}`;
     case "call":
       return `${expression.name}(${expression.given.map(written).join(",")})`;
     case "infix":

@@ -36,12 +36,26 @@ export interface RunSheetOptions {
   readonly degrees?: "C" | "F";
   /** Whether rounds are timed by the clock or in minutes since the first. Left out: by the clock. */
   readonly timing?: "clock" | "minutes";
+  /** What a plan knew, put into the boxes it belongs to. Left out: nothing was planned. */
+  readonly plan?: CarriedPlan;
   /** The block below which the cautions stand. Left out: the last that fits on page one with them. */
   readonly cautionsAfter?: BlockName;
 }
 
+/** What a plan hands on to the sheet. Shares are fractions. */
+export interface CarriedPlan {
+  /** Moist sample in each vessel, g. */
+  readonly moistGrams: number;
+  readonly wantedUncertainty: number;
+  readonly repeatability?: number;
+  readonly methodScatter?: number;
+  readonly vesselMaterial?: string;
+  /** In the degrees of the sheet. */
+  readonly kilnSetPoint?: number;
+}
+
 /** What the sheet has no usual value for. */
-type LeftOpen = "ovenCelsius" | "cautionsAfter";
+type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter";
 
 /** The same with everything said. */
 export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

@@ -1,82 +1,99 @@
-import { readingUncertainty } from "../../confidence/readingUncertainty";
-import { smallestSample } from "../../confidence/smallestSample";
-import { heatingRateMissing, tooManyWeighIns } from "../../problems/runSheetProblems";
+import { plainNumber } from "../../problems/quoted";
+import { has } from "../kinds";
 import { bounded, optionBounds } from "../options/optionBounds";
+import type { RunKind } from "../options/RunSheetOptions";
+import { VESSEL_MATERIALS, type VesselMaterial } from "../words/vesselMaterials";
+import { gasLitres, USUAL_MOLAR_MASS } from "./gasLitres";
+import { plannedSample, type PlannedSample, type SampleWanted } from "./plannedSample";
+import { plannedTime, type PlannedTime, type TimeWanted } from "./plannedTime";
+import { roundedUp } from "./roundedUp";
 
-/** What is known and wanted before a run. */
-export interface RunWanted {
-  /** Smallest display step of the balance, g. */
-  readonly readability: number;
-  /** Expanded uncertainty (k = 2) that the loss fraction may have, as a fraction. */
-  readonly wantedUncertainty: number;
-  /** Share of the sample that will be lost, fraction. */
-  readonly expectedLoss: number;
-  readonly intervalMinutes: number;
-  /** Hours until the sample is expected to be dry. */
-  readonly dryingHours: number;
-  /** Left out for a run that ends with drying. */
-  readonly kilnCelsius?: number;
-  readonly celsiusPerMinute?: number;
-  /** Left out: no hold. */
-  readonly holdMinutes?: number;
-  /** Left out: 20 °C. */
-  readonly startCelsius?: number;
+/** What is known and wanted before a run. Shares and their uncertainties are fractions. */
+export interface RunWanted extends Omit<SampleWanted, "vapour">, TimeWanted {
+  readonly kind: RunKind;
+  /** Share of the dry sample that will leave as vapour; left out: any. It counts for a run that goes on after drying. */
+  readonly expectedLoss?: number;
+  /** Mean of the vapour, g/mol; left out: 25. */
+  readonly molarMass?: number;
+  /** Of the moist sample as it lies in the vessel, g/mL; left out: not known. */
+  readonly bulkDensity?: number;
+  /** A name from VESSEL_MATERIALS; left out: not said. */
+  readonly vesselMaterial?: string;
+  /** Left out: not known. */
+  readonly ovenCelsius?: number;
 }
 
-export interface RunPlan {
-  /** By rounding of the balance alone, at zero and at the load; what its repeatability adds is not in it. */
-  readonly smallestSampleGrams: number;
-  /** The moist weighing, one after each interval until dry, and one more that confirms it. */
-  readonly weighIns: number;
-  readonly dryingMinutes: number;
-  /** Heating and hold, without cooling; undefined without a kiln temperature. */
-  readonly programmeMinutes: number | undefined;
+export interface RunPlan extends PlannedSample, PlannedTime {
+  /** What is to be weighed out as the balance can show it, and what is left of it when dry, g in each vessel. */
+  readonly moistGrams: number;
+  readonly dryGrams: number;
+  /** Hot gas of all samples together, up to where the loss is not known; undefined without a kiln temperature. */
+  readonly gasLitres: number | undefined;
+  /** Filled by the moist sample in each vessel, mL; undefined without a bulk density. */
+  readonly millilitres: number | undefined;
+  /** The vessel's material and the planned temperature, °C, where that is above what it stands. */
+  readonly tooHot: { readonly material: VesselMaterial; readonly celsius: number } | undefined;
 }
 
-const MINUTES_PER_HOUR = 60;
-const ROOM_CELSIUS = 20;
-// Hours typed as decimals may miss a whole number of intervals by binary rounding alone.
-const ROUNDING = 1e-9;
 const LOSS = { name: "expected loss", atLeast: 0, atMost: 1, unit: "" };
-// Up to thirty days.
-const DRYING = { name: "drying time", atLeast: 0, atMost: 720, unit: "h" };
-// The start may be a cold shed.
-const START = { name: "start temperature", atLeast: -40, atMost: 1800, unit: "°C" };
-const RATE = { name: "heating rate", atLeast: 0.01, atMost: 1000, unit: "°C/min" };
-const HOLD = { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" };
+// Above 95 % a twentieth would be left, and water vapour, not char, is what the run makes.
+const MOISTURE = { name: "expected moisture", atLeast: 0, atMost: 0.95, unit: "" };
+const SCATTER = { name: "scatter between samples", atLeast: 0.000001, atMost: 0.1, unit: "" };
+const REPEATABILITY = { name: "repeatability", atLeast: 0.0000001, atMost: 100, unit: "g" };
+// From hydrogen to heavy tar.
+const MOLAR_MASS = { name: "mean molar mass", atLeast: 2, atMost: 300, unit: "g/mol" };
+// From fluff to dense minerals; kg/m³ typed for g/mL lies above.
+const BULK_DENSITY = { name: "bulk density", atLeast: 0.01, atMost: 5, unit: "g/mL" };
 
 /**
- * The smallest sample, the weigh-ins and the time that a run wants.
+ * The smallest sample, the weigh-ins, the time and the gas of a run.
  * @throws InputProblem naming the entry that cannot serve
  */
 export function planRun(wanted: RunWanted): RunPlan {
-  bounded(optionBounds.readability, wanted.readability);
-  bounded(optionBounds.wanted, wanted.wantedUncertainty);
-  bounded(LOSS, wanted.expectedLoss);
-  const u = readingUncertainty({ readability: wanted.readability, tared: true });
+  check(wanted);
+  const { kind, readability, moisture, expectedLoss, samples, bulkDensity, molarMass = USUAL_MOLAR_MASS } = wanted;
+  const isHeated = has(kind, "charring");
+  const sample = plannedSample({ ...wanted, vapour: isHeated ? (expectedLoss ?? 0) : undefined });
+  const time = plannedTime(isHeated ? wanted : { intervalMinutes: wanted.intervalMinutes, dryingHours: wanted.dryingHours });
+  const kilnCelsius = isHeated ? wanted.kilnCelsius : undefined;
+  // Without binary residue, because it is written on the sheet.
+  const moistGrams = Number(plainNumber(roundedUp(sample.weighOutGrams, readability)));
+  const dryGrams = moistGrams * (1 - moisture);
   return {
-    smallestSampleGrams: smallestSample(u, wanted.wantedUncertainty, wanted.expectedLoss),
-    ...drying(wanted),
-    programmeMinutes: programmeMinutes(wanted),
+    ...sample,
+    ...time,
+    moistGrams,
+    dryGrams,
+    gasLitres: kilnCelsius === undefined ? undefined : gasLitres(samples * dryGrams * (expectedLoss ?? 1), molarMass, kilnCelsius),
+    millilitres: bulkDensity === undefined ? undefined : moistGrams / bulkDensity,
+    tooHot: tooHot(wanted.vesselMaterial, Math.max(wanted.ovenCelsius ?? -Infinity, kilnCelsius ?? -Infinity)),
   };
 }
 
-function drying({ intervalMinutes, dryingHours }: RunWanted): Pick<RunPlan, "weighIns" | "dryingMinutes"> {
-  bounded(optionBounds.interval, intervalMinutes);
-  bounded(DRYING, dryingHours);
-  const untilDry = Math.max(1, Math.ceil((dryingHours * MINUTES_PER_HOUR) / intervalMinutes - ROUNDING));
-  const weighIns = 1 + untilDry + 1;
-  const most = optionBounds.weighIns.atMost;
-  if (weighIns > most) throw tooManyWeighIns(intervalMinutes, dryingHours, weighIns, most);
-  return { weighIns, dryingMinutes: (weighIns - 1) * intervalMinutes };
+function check({
+  readability,
+  repeatability,
+  wantedUncertainty,
+  samples,
+  expectedLoss,
+  moisture,
+  methodScatter,
+  molarMass,
+  bulkDensity,
+}: RunWanted): void {
+  const given = (bounds: Parameters<typeof bounded>[0], value: number | undefined): void => void (value === undefined || bounded(bounds, value));
+  bounded(optionBounds.readability, readability);
+  given(REPEATABILITY, repeatability);
+  bounded(optionBounds.wanted, wantedUncertainty);
+  bounded(optionBounds.replicates, samples);
+  given(LOSS, expectedLoss);
+  bounded(MOISTURE, moisture);
+  given(SCATTER, methodScatter);
+  given(MOLAR_MASS, molarMass);
+  given(BULK_DENSITY, bulkDensity);
 }
 
-function programmeMinutes({ kilnCelsius, celsiusPerMinute, holdMinutes = 0, startCelsius = ROOM_CELSIUS }: RunWanted): number | undefined {
-  if (kilnCelsius === undefined) return undefined;
-  bounded(optionBounds.kiln, kilnCelsius);
-  if (celsiusPerMinute === undefined) throw heatingRateMissing();
-  bounded(RATE, celsiusPerMinute);
-  bounded(HOLD, holdMinutes);
-  bounded(START, startCelsius);
-  return Math.abs(kilnCelsius - startCelsius) / celsiusPerMinute + holdMinutes;
+function tooHot(name: string | undefined, celsius: number): RunPlan["tooHot"] {
+  const material = VESSEL_MATERIALS.find((one) => one.name === name);
+  return material !== undefined && celsius > material.standsCelsius ? { material, celsius } : undefined;
 }

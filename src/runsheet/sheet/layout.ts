@@ -115,7 +115,8 @@ function settingRows(options: CheckedOptions, rows: Rows): Readonly<Partial<Reco
   return rows.each(wanted, HEIGHT.box);
 }
 
-function isWanted(name: Setting, { kind, replicates }: CheckedOptions): boolean {
+function isWanted(name: Setting, { kind, replicates, plan }: CheckedOptions): boolean {
+  if (name === "planned") return plan !== undefined;
   if (name === "closed") return has(kind, "charring");
   return name !== "methodScatter" || replicates > 1;
 }

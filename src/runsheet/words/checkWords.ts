@@ -120,6 +120,8 @@ export const checkWords = {
   fine: {
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
+      doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
   },
   range: {

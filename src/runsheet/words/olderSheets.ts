@@ -1,2 +1,15 @@
 /** What sheets of version 0.2 and before print over their drying tables, by which their weighings are still found. */
-export const olderSheets = { number: "Weigh-in", sample: "Sample (g)", correctedSample: "Sample, drift-corrected (g)" } as const;
+export const olderSheets = {
+  number: "Weigh-in",
+  sample: "Sample (g)",
+  correctedSample: "Sample, drift-corrected (g)",
+  /** What they print over and beside their results, by which these are gathered. */
+  results: {
+    heading: "Share or count",
+    working: (sample: number): string => `Working, sample ${sample}`,
+    shares: { moistureWet: "Moisture, wet basis", volatile: "Volatile fraction of dry sample", charYield: "Char yield of dry sample", ash: "Ash of dry sample" }, // prettier-ignore
+    checks: "Checks",
+    inOrder: "in order",
+    material: "Sample",
+  },
+} as const;

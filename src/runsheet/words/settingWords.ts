@@ -101,5 +101,12 @@ export const settingWords = {
       refusal: "Type a fraction such as 0.003 or 0.3%, or leave the box blank.",
       help: "scatter of repeats in earlier work; blank if not known",
     },
+    planned: {
+      label: "Planned moist, g",
+      title: "Planned moist sample",
+      prompt: "Moist sample that the plan puts into each vessel, in grams. Less weighed in round 1 is questioned. Blank: nothing was planned.",
+      refusal: "Type grams as a plain number, or leave the box blank.",
+      help: "in each vessel, without it; less is questioned",
+    },
   },
 } as const satisfies { readonly heading: string; readonly about: string; readonly boxes: Readonly<Record<string, SettingWords>> };

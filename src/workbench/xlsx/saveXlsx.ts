@@ -15,6 +15,7 @@ import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "./storedFormula";
 import { writeMerged } from "./saving/mergedCells";
+import { printNames } from "./saving/printNames";
 import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "./saving/worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
@@ -90,7 +91,7 @@ function writeNames(engine: GridEngine, file: FileWorkbook): void {
     ranges: [storedFormula(`=${refersTo}`)],
     ...(sheet !== undefined && { localSheetId: sheets.indexOf(sheet) }),
   }));
-  Object.defineProperty(file.definedNames, "model", { value: model });
+  Object.defineProperty(file.definedNames, "model", { value: [...model, ...printNames(file)] });
 }
 
 function valueOf(cell: CellReading, names: NamesForSeveral): CellValue {

@@ -1,5 +1,5 @@
 import { readingUncertainty } from "../../../src/confidence/readingUncertainty";
-import { type PlanOutcome, readRunPlanForm, type RunPlanForm } from "../../../src/pane/runSheet/runPlanForm";
+import { type PlanMade, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "../../../src/pane/runSheet/runPlanForm";
 import { runPlanText } from "../../../src/pane/runSheet/runPlanText";
 import { planRun } from "../../../src/runsheet/planning/planRun";
 
@@ -7,72 +7,158 @@ const FORM: RunPlanForm = {
   kind: "charring",
   readability: "0.01",
   intervalMinutes: "30",
+  replicates: "1",
+  samplesAre: "repeats",
+  charFirings: "3",
+  ovenCelsius: "",
+  degrees: "C",
   wantedUncertainty: "0.5",
+  expectedMoisture: "50",
   expectedLoss: "70",
   dryingHours: "3",
-  kilnCelsius: "450",
-  celsiusPerMinute: "3",
+  kiln: "450",
+  heatingRate: "3",
   holdMinutes: "60",
+  coolingHours: "",
+  repeatability: "",
+  methodScatter: "",
+  bulkDensity: "",
+  molarMass: "",
+  vesselMaterial: "",
+  beginAt: "",
 };
 
-const NO_KILN = { kilnCelsius: "", celsiusPerMinute: "", holdMinutes: "" } as const;
+const NO_KILN = { kiln: "", heatingRate: "", holdMinutes: "" } as const;
 
 const withTyped = (typed: Partial<RunPlanForm>): PlanOutcome => readRunPlanForm({ ...FORM, ...typed });
+
+/** The plan of a form that makes one. */
+function made(typed: Partial<RunPlanForm> = {}): PlanMade {
+  const outcome = withTyped(typed);
+  if ("problem" in outcome) throw new Error(outcome.problem);
+  return outcome;
+}
 
 describe("readRunPlanForm(form)", () => {
   test("hands percent on as fractions and plans the run", () => {
     const wanted = {
+      kind: "charring",
       readability: 0.01,
       intervalMinutes: 30,
+      samples: 1,
+      samplesAre: "repeats",
+      charFirings: 3,
       wantedUncertainty: 0.005,
+      moisture: 0.5,
       expectedLoss: 0.7,
       dryingHours: 3,
       kilnCelsius: 450,
       celsiusPerMinute: 3,
       holdMinutes: 60,
       startCelsius: 20,
-    };
-    expect(readRunPlanForm(FORM)).toEqual({ wanted, plan: planRun(wanted) });
+    } as const;
+    expect(readRunPlanForm(FORM)).toEqual({
+      wanted,
+      plan: planRun(wanted),
+      carried: { moistGrams: 4.86, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+      degrees: "C",
+      beginAt: undefined,
+    });
   });
 
   test("plans for the loss that asks for the largest sample when the expected loss is blank", () => {
-    expect(withTyped({ expectedLoss: "" })).toHaveProperty("wanted.expectedLoss", 0);
-    const smallest = (outcome: PlanOutcome): number => ("plan" in outcome ? outcome.plan.smallestSampleGrams : Number.NaN);
-    const forAny = smallest(withTyped({ expectedLoss: "" }));
-    for (const loss of ["5", "30", "50", "70", "100"]) expect(smallest(withTyped({ expectedLoss: loss }))).toBeLessThanOrEqual(forAny);
+    const smallest = (expectedLoss: string): number => made({ expectedLoss }).plan.smallestSampleGrams;
+    for (const loss of ["5", "30", "50", "70", "100"]) expect(smallest(loss)).toBeLessThanOrEqual(smallest(""));
+    expect(smallest("0")).toBe(smallest(""));
   });
 
   test("plans no kiln for a run that ends with drying, whatever its boxes still hold", () => {
-    expect(withTyped({ kind: "drying", kilnCelsius: "hot" })).toHaveProperty("plan.programmeMinutes", undefined);
-    expect(withTyped({ kind: "drying" })).not.toHaveProperty("wanted.kilnCelsius");
+    const { plan, wanted, carried } = made({ kind: "drying", kiln: "hot", expectedLoss: "0.7", coolingHours: "long", molarMass: "-" });
+    expect(plan).toMatchObject({ programmeMinutes: undefined, gasLitres: undefined });
+    expect(wanted).not.toHaveProperty("kilnCelsius");
+    expect(carried).not.toHaveProperty("kilnSetPoint");
   });
 
   test("plans no kiln while all its boxes are blank", () => {
-    expect(withTyped(NO_KILN)).toHaveProperty("plan.programmeMinutes", undefined);
+    expect(made(NO_KILN).plan.programmeMinutes).toBeUndefined();
+  });
+
+  test("hands on to the sheet everything that it has a box for", () => {
+    const typed = { replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel" };
+    expect(made(typed).carried).toEqual({
+      moistGrams: made(typed).plan.moistGrams,
+      wantedUncertainty: 0.005,
+      repeatability: 0.002,
+      methodScatter: 0.001,
+      vesselMaterial: "mild steel",
+      kilnSetPoint: 450,
+    });
+  });
+
+  test("reads the scatter between samples only where repeats have one", () => {
+    for (const typed of [{ replicates: "1" }, { replicates: "3", samplesAre: "different" }] as const)
+      expect(made({ ...typed, methodScatter: "much" }).carried).not.toHaveProperty("methodScatter");
+  });
+
+  test("takes temperatures in the degrees of the form: 842 °F is 450 °C, 5.4 °F/min is 3 °C/min", () => {
+    const { wanted, plan, carried } = made({ degrees: "F", kiln: "842", heatingRate: "5.4" });
+    expect(wanted.kilnCelsius).toBeCloseTo(450, 9);
+    expect(wanted.celsiusPerMinute).toBeCloseTo(3, 9);
+    expect(plan.programmeMinutes).toBeCloseTo(430 / 3 + 60, 9);
+    expect(carried.kilnSetPoint).toBe(842);
   });
 
   test.each<[Partial<RunPlanForm>, string, string | undefined]>([
     [{ wantedUncertainty: "" }, "Uncertainty (± %): nothing here. Type a value such as 0.5.", "wantedUncertainty"],
     [{ wantedUncertainty: "25" }, "Uncertainty (± %): 25 % is not between 0.001 and 10 %. Give a number in between.", "wantedUncertainty"],
     [{ wantedUncertainty: "0" }, "Uncertainty (± %): 0 % is not between 0.001 and 10 %. Give a number in between.", "wantedUncertainty"],
+    [{ wantedUncertainty: "-0.5" }, "Uncertainty (± %): -0.5 % is not between 0.001 and 10 %. Give a number in between.", "wantedUncertainty"],
+    [{ wantedUncertainty: "0.005" }, "Uncertainty (± %): 0.005 may be 0.005 % or 0.5 %. Type 0.5, or 0.005 % with its sign.", "wantedUncertainty"],
+    [{ wantedUncertainty: "0,05" }, "Uncertainty (± %): 0.05 may be 0.05 % or 5 %. Type 5, or 0.05 % with its sign.", "wantedUncertainty"],
+    [{ expectedMoisture: "" }, "Expected moisture (%): nothing here. Type a value such as 50.", "expectedMoisture"],
+    [{ expectedMoisture: "wet" }, 'Expected moisture (%): "wet" is not a number. Type digits, such as 30 or 0.01.', "expectedMoisture"],
+    [{ expectedMoisture: "0.45" }, "Expected moisture (%): 0.45 may be 0.45 % or 45 %. Type 45, or 0.45 % with its sign.", "expectedMoisture"],
+    [{ expectedMoisture: "120" }, "Expected moisture (%): 120 % is not between 0 and 95 %. Give a number in between.", "expectedMoisture"],
+    [{ expectedMoisture: "-5" }, "Expected moisture (%): -5 % is not between 0 and 95 %. Give a number in between.", "expectedMoisture"],
     [{ expectedLoss: "101" }, "Expected loss (%): 101 % is not between 0 and 100 %. Give a number in between.", "expectedLoss"],
     [{ expectedLoss: "-1" }, "Expected loss (%): -1 % is not between 0 and 100 %. Give a number in between.", "expectedLoss"],
-    [{ expectedLoss: "70 %" }, 'Expected loss (%): "70 %" is not a number. Type digits, such as 30 or 0.01.', "expectedLoss"],
+    [{ expectedLoss: "0.71" }, "Expected loss (%): 0.71 may be 0.71 % or 71 %. Type 71, or 0.71 % with its sign.", "expectedLoss"],
+    [{ expectedLoss: "70 percent" }, 'Expected loss (%): "70 percent" is not a number. Type digits, such as 30 or 0.01.', "expectedLoss"],
+    [
+      { replicates: "3", methodScatter: "0.003" },
+      "Scatter of samples (%): 0.003 may be 0.003 % or 0.3 %. Type 0.3, or 0.003 % with its sign.",
+      "methodScatter",
+    ],
+    [
+      { replicates: "3", methodScatter: "30" },
+      "Scatter of samples (%): 30 % is not between 0.0001 and 10 %. Give a number in between.",
+      "methodScatter",
+    ],
+    [
+      { replicates: "3", methodScatter: "0.3" },
+      "scatter between samples: alone it is more than 3 samples can average to the wanted uncertainty. Take 6 samples, or allow a wider uncertainty.",
+      "methodScatter",
+    ],
     [{ dryingHours: "" }, "Drying time (h): nothing here. Type a value such as 3.", "dryingHours"],
     [{ dryingHours: "721" }, "drying time: 721 h is not between 0 and 720 h. Give a number in between.", "dryingHours"],
-    [{ kilnCelsius: "2000" }, "kiln temperature: 2000 °C is not between 20 and 1800 °C. Give a number in between.", "kilnCelsius"],
-    [{ kilnCelsius: "" }, "Kiln (°C): nothing here, though a heating rate or a hold is given. Give the temperature or clear them.", "kilnCelsius"],
+    [{ kiln: "2000" }, "kiln temperature: 2000 °C is not between 20 and 1800 °C. Give a number in between.", "kiln"],
+    [{ kiln: "" }, "Kiln (°C): nothing here, though a heating rate or a hold is given. Give the temperature or clear them.", "kiln"],
     [
       { ...NO_KILN, holdMinutes: "60" },
       "Kiln (°C): nothing here, though a heating rate or a hold is given. Give the temperature or clear them.",
-      "kilnCelsius",
+      "kiln",
     ],
-    [
-      { celsiusPerMinute: "" },
-      "heating rate: nothing here, though a kiln temperature is given. Give degrees Celsius per minute.",
-      "celsiusPerMinute",
-    ],
+    [{ heatingRate: "" }, "heating rate: nothing here, though a kiln temperature is given. Give degrees Celsius per minute.", "heatingRate"],
+    [{ degrees: "F", heatingRate: "" }, "Heating (°F/min): nothing here, though a kiln temperature is given. Give the rate.", "heatingRate"],
+    [{ degrees: "F", kiln: "60" }, "Kiln (°F): 60 °F is not between 68 and 3272 °F. Give a number in between.", "kiln"],
+    [{ degrees: "F", heatingRate: "0" }, "Heating (°F/min): 0 °F/min is not between 0.018 and 1800 °F/min. Give a number in between.", "heatingRate"],
     [{ holdMinutes: "-5" }, "hold: -5 min is not between 0 and 43200 min. Give a number in between.", "holdMinutes"],
+    [{ coolingHours: "-1" }, "cooling: -1 h is not between 0 and 240 h. Give a number in between.", "coolingHours"],
+    [{ repeatability: "0" }, "repeatability: 0 g is not between 1e-7 and 100 g. Give a number in between.", "repeatability"],
+    [{ bulkDensity: "200" }, "bulk density: 200 g/mL is not between 0.01 and 5 g/mL. Give a number in between.", "bulkDensity"],
+    [{ molarMass: "1" }, "mean molar mass: 1 g/mol is not between 2 and 300 g/mol. Give a number in between.", "molarMass"],
+    [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is no clock time. Type it with a colon: 9:30.', "beginAt"],
+    [{ beginAt: "24:00" }, 'Begin at (h:mm): "24:00" is no clock time. Type it with a colon: 9:30.', "beginAt"],
     [{ intervalMinutes: "soon" }, 'Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.', undefined],
     [
       { intervalMinutes: "1" },
@@ -83,32 +169,95 @@ describe("readRunPlanForm(form)", () => {
     expect(withTyped(typed)).toEqual({ problem, field });
   });
 
-  // The pane words these two bounds itself, in percent; they must be the plan's own.
   test.each([
-    ["wantedUncertainty", "0.001"],
-    ["wantedUncertainty", "10"],
-    ["expectedLoss", "0"],
-    ["expectedLoss", "100"],
-  ] as const)("takes the outermost %s that the plan takes, %s %%", (field, typed) => {
-    expect(withTyped({ [field]: typed })).toHaveProperty("plan");
-    const beyond = Number(typed) / 100 + (Number(typed) < 1 ? -1e-6 : 1e-6);
-    const read = withTyped({});
-    if ("problem" in read) throw new Error(read.problem);
-    expect(() => planRun({ ...read.wanted, [field]: beyond })).toThrow("is not between");
+    [{ expectedLoss: "0.71 %" }, { expectedLoss: 0.0071 }],
+    [{ expectedLoss: "71%" }, { expectedLoss: 0.71 }],
+    [{ expectedMoisture: " 0.5% " }, { moisture: 0.005 }],
+    [{ wantedUncertainty: "0.05 %" }, { wantedUncertainty: 0.0005 }],
+    [{ expectedLoss: "0" }, { expectedLoss: 0 }],
+    [{ expectedLoss: "1" }, { expectedLoss: 0.01 }],
+    [{ wantedUncertainty: "0.1" }, { wantedUncertainty: 0.001 }],
+  ])("takes %j as percent", (typed, wanted) => {
+    const read: Record<string, unknown> = { ...made(typed).wanted };
+    for (const [name, share] of Object.entries(wanted)) expect(read[name]).toBeCloseTo(share, 12);
+  });
+
+  // The pane words these bounds itself, in percent; they must be the plan's own.
+  test.each([
+    ["wantedUncertainty", "wantedUncertainty", "0.001%"],
+    ["wantedUncertainty", "wantedUncertainty", "10"],
+    ["expectedMoisture", "moisture", "0"],
+    ["expectedMoisture", "moisture", "95"],
+    ["expectedLoss", "expectedLoss", "0"],
+    ["expectedLoss", "expectedLoss", "100"],
+  ] as const)("takes the outermost %s that the plan takes", (field, name, typed) => {
+    const { wanted } = made({ [field]: typed });
+    const share = wanted[name] ?? NaN;
+    const step = share < 1e-4 ? -1e-6 : 1e-6;
+    expect(() => planRun({ ...wanted, [name]: share + step })).toThrow("is not between");
   });
 });
 
 describe("runPlanText(outcome)", () => {
-  test("says sample, weigh-ins and kiln time", () => {
-    expect(runPlanText(readRunPlanForm(FORM)).map((line) => line.replaceAll("\u00a0", " "))).toEqual([
-      "Weigh in at least 2.06 g of sample. The display's rounding alone asks for that; where repeat weighings scatter by one display step, take three times as much.",
+  const said = (typed: Partial<RunPlanForm> = {}): string[] => runPlanText(withTyped(typed)).map((line) => line.replaceAll("\u00a0", " "));
+
+  test("says sample, weigh-ins, kiln time and gas", () => {
+    expect(said()).toEqual([
+      "Weigh in at least 4.86 g of moist sample: about 2.43 g when dry. The display's rounding alone asks for that; where repeat weighings scatter by one display step, take three times as much.",
       "8 weigh-ins, 30 min apart, take 3 h 30 min: the moist one, one after each interval until dry, and one more to confirm.",
-      "The kiln runs for 3 h 23 min from 20 °C to the end of its programme. Cooling comes on top.",
+      "The kiln runs for 3 h 23 min from 20 °C to the end of its programme. Cooling comes on top, and each firing again as long.",
+      "Expect about 4 litres of hot, toxic, flammable gas at that temperature (ideal gas of 25 g/mol, common practice, no source). Vents are not sized here.",
     ]);
   });
 
+  test("says of repeats what their factor and the chance in it ask for", () => {
+    expect(said({ replicates: "3" })[0]).toBe(
+      "Weigh in at least 10.4 g of moist sample into each of 3 vessels: about 5.2 g when dry. The display's rounding alone asks for that; where repeat weighings scatter by one display step, take three times as much. The ± of 3 repeats takes the factor 4.30 (Student's t), met in 95 of 100 runs. That is 2.1 times what one sample alone would need.",
+    );
+    expect(said({ replicates: "6" })[0]).toMatch(/The ± of 6 repeats takes the factor 2\.57 \(Student's t\), met in 95 of 100 runs\.$/);
+    expect(said({ replicates: "3", samplesAre: "different" })[0]).not.toContain("repeats takes");
+  });
+
+  test.each([
+    [{ repeatability: "0.02" }, "The balance's repeatability asks for that, more than its display."],
+    [{ repeatability: "0.001" }, "The display's rounding asks for that, more than the repeatability."],
+    [
+      { replicates: "4", methodScatter: "0.18" },
+      "The scatter between samples asks for that, more than the balance: more samples help further than more of each.",
+    ],
+  ])("says what sets the sample of %j", (typed, words) => {
+    expect(said(typed)[0]).toContain(words);
+  });
+
+  test("says how much room the sample takes, and when the vessel does not stand the heat", () => {
+    expect(said({ bulkDensity: "0.2" })[0]).toContain(" Loosely filled that is about 24 mL in each vessel. ");
+    expect(said({ vesselMaterial: "tinned steel" })[2]).toBe("▲ 450 °C is above the 230 °C that tinned steel stands. Change vessel or programme.");
+    expect(said({ vesselMaterial: "tinned steel", degrees: "F", kiln: "842", heatingRate: "5.4" })[2]).toBe(
+      "▲ 842 °F is above the 446 °F that tinned steel stands. Change vessel or programme.",
+    );
+    expect(said({ vesselMaterial: "stainless steel 18/8" })).toHaveLength(4);
+  });
+
+  test("says when the run is done once the cooling is known, and by the clock once the start is", () => {
+    // 210 min of drying and 3 times (203.33 + 300) min: 1720 min
+    expect(said({ coolingHours: "5" })[2]).toBe(
+      "The kiln runs for 3 h 23 min from 20 °C to the end of its programme, with 5 h to cool: 3 firings and the drying take 28 h 40 min.",
+    );
+    expect(said({ coolingHours: "5", beginAt: "9:00", kind: "ashing" })[2]).toMatch(
+      /take 28 h 40 min\. Begun at 9:00, done about 13:40, 1 day later\. Ashing comes on top\.$/,
+    );
+    expect(said({ coolingHours: "5", charFirings: "1", beginAt: "9:00" })[2]).toMatch(/: 1 firing and the drying take .* done about 20:53\.$/);
+  });
+
+  test("says the gas of any loss as a bound, and by the molar mass that is given", () => {
+    expect(said({ expectedLoss: "" })[3]).toMatch(/^Expect up to 7.8 litres /);
+    expect(said({ molarMass: "40" })[3]).toBe(
+      "Expect about 2.5 litres of hot, toxic, flammable gas at that temperature (ideal gas of 40 g/mol as given). Vents are not sized here.",
+    );
+  });
+
   test("says nothing of a kiln that is not planned", () => {
-    expect(runPlanText(withTyped(NO_KILN))).toHaveLength(2);
+    expect(said(NO_KILN)).toHaveLength(2);
   });
 
   // GUM, combined uncertainty: a scatter of one step adds to the rounding; "three times" must cover it, and no more than needed.
@@ -119,7 +268,7 @@ describe("runPlanText(outcome)", () => {
   });
 
   test("points at the marked box, or says what is wrong with an entry of the form", () => {
-    expect(runPlanText(withTyped({ expectedLoss: "101" }))).toEqual(["Mend the marked entry to see the plan."]);
-    expect(runPlanText(withTyped({ intervalMinutes: "soon" }))).toEqual(['Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.']);
+    expect(said({ expectedLoss: "101" })).toEqual(["Mend the marked entry to see the plan."]);
+    expect(said({ intervalMinutes: "soon" })).toEqual(['Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.']);
   });
 });

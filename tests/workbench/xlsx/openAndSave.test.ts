@@ -220,6 +220,21 @@ describe("a file opened again", () => {
     expect(sheet.dataValidations.model["C11"]).toMatchObject({ type: "custom" });
   });
 
+  // ECMA-376 Part 1, 18.17.2.3: an apostrophe within a quoted sheet name is written twice.
+  test("writes the printed area and repeated rows of a sheet with an apostrophe in its name as names that can be read", async () => {
+    const plan = buildRunSheet({ kind: "drying", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
+    await replaceSheets(open.engine, [gridSheet(plan, "Ana's run"), gridSheet(plan, "Kiln 2")]);
+    const { files } = await JSZip.loadAsync(await saveXlsx(open.engine));
+    const xml = ((await files["xl/workbook.xml"]?.async("string")) ?? "").replaceAll("&apos;", "'");
+    const area = plan.print?.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+    expect([...xml.matchAll(/<definedName name="([^"]+)" localSheetId="(\d+)">([^<]+)</g)].map(([, ...parts]) => parts)).toEqual([
+      ["_xlnm.Print_Area", "0", `'Ana''s run'!${area}`],
+      ["_xlnm.Print_Titles", "0", "'Ana''s run'!$1:$3"],
+      ["_xlnm.Print_Area", "1", `'Kiln 2'!${area}`],
+      ["_xlnm.Print_Titles", "1", "'Kiln 2'!$1:$3"],
+    ]);
+  });
+
   test("keeps times of day as the numbers they are", async () => {
     await replaceSheets(open.engine, [
       gridSheet(

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { roundedUp } from "../../../src/pane/runSheet/runPlanText";
+import { roundedUp } from "../../../src/runsheet/planning/roundedUp";
 
 describe("roundedUp(grams, readability)", () => {
   test.each([

@@ -1,0 +1,23 @@
+import { notAClockInForm } from "../../problems/paneProblems";
+import type { WrongEntry } from "./WrongEntry";
+
+const CLOCK = /^([01]?\d|2[0-3]):([0-5]\d)$/;
+const MINUTES_IN_AN_HOUR = 60;
+const MINUTES_IN_A_DAY = 1440;
+
+/** Minutes after midnight of "9:30"; undefined for a blank box. */
+export function readClock(label: string, typed: string): number | undefined | WrongEntry<"beginAt"> {
+  const text = typed.trim();
+  if (text === "") return undefined;
+  const [, hours, minutes] = CLOCK.exec(text) ?? [];
+  if (hours === undefined) return { problem: notAClockInForm(label, text), field: "beginAt" };
+  return Number(hours) * MINUTES_IN_AN_HOUR + Number(minutes);
+}
+
+/** "16:29", and how many days later where that is another day: "16:29, 1 day later". */
+export function clockAfter(beginAt: number, minutes: number): string {
+  const at = Math.round(beginAt + minutes);
+  const [day, rest] = [Math.floor(at / MINUTES_IN_A_DAY), at % MINUTES_IN_A_DAY];
+  const clock = `${Math.floor(rest / MINUTES_IN_AN_HOUR)}:${String(rest % MINUTES_IN_AN_HOUR).padStart(2, "0")}`;
+  return day === 0 ? clock : `${clock}, ${day} day${day === 1 ? "" : "s"} later`;
+}

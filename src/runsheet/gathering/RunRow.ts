@@ -1,0 +1,31 @@
+import type { Cell, Expression } from "../expressions/Expression";
+import type { ShareName } from "../sheet/layout";
+
+export const GATHERED_SHARES = ["moistureWet", "volatile", "charYield", "ash"] as const satisfies readonly ShareName[];
+export type GatheredShare = (typeof GATHERED_SHARES)[number];
+
+/** One sample of one run, by references to its sheet. */
+export interface RunRow {
+  /** The sheet's name when it was read. */
+  readonly sheet: string;
+  /** A cell that holds a heading: it shows an error only once the sheet is gone. */
+  readonly heading: Cell;
+  /** "✓", or what is wrong with the run. */
+  readonly trust: Expression;
+  readonly name: Expression;
+  /** Undefined for a share that the kind of run does not have. */
+  readonly shares: Readonly<Partial<Record<GatheredShare, Cell>>>;
+  /** ± 95 % by weighing of the vapour's share, or of the water's where that is all there is. */
+  readonly plusMinus: Expression | undefined;
+}
+
+/** A run sheet without a row here, and why. */
+export interface LeftOut {
+  readonly sheet: string;
+  readonly why: string;
+}
+
+export interface RunsRead {
+  readonly rows: readonly RunRow[];
+  readonly leftOut: readonly LeftOut[];
+}

@@ -1,0 +1,31 @@
+import { noRunsToGather } from "../../problems/runSheetProblems";
+import { WorkbookProblem, type Workbook } from "../../workbook/Workbook";
+import { olderSheets } from "../words/olderSheets";
+import { setupWords } from "../words/setupWords";
+import { buildGatheredSheet } from "./buildGatheredSheet";
+import { readRuns } from "./readRuns";
+import type { LeftOut } from "./RunRow";
+
+export interface Gathered {
+  /** The new sheet. */
+  readonly sheet: string;
+  readonly samples: number;
+  readonly runs: number;
+  readonly leftOut: readonly LeftOut[];
+}
+
+/**
+ * Makes a new sheet with one row a sample from every run sheet of the workbook. Only sheets that hold a text of run sheets are read.
+ * @throws WorkbookProblem where there is none to gather
+ */
+export async function gatherRuns(workbook: Workbook): Promise<Gathered> {
+  const readings = [];
+  for (const name of await workbook.sheetNames()) if (await isRunSheet(workbook, name)) readings.push(await workbook.readUsed(name));
+  const runs = readRuns(readings);
+  if (runs.rows.length === 0) throw new WorkbookProblem(noRunsToGather(runs.leftOut));
+  const sheet = await workbook.addSheet(buildGatheredSheet(runs));
+  return { sheet, samples: runs.rows.length, runs: new Set(runs.rows.map((row) => row.sheet)).size, leftOut: runs.leftOut };
+}
+
+const isRunSheet = async (workbook: Workbook, name: string): Promise<boolean> =>
+  (await workbook.holdsText(name, setupWords.legend)) || (await workbook.holdsText(name, olderSheets.results.heading));

@@ -1,0 +1,28 @@
+import type { RangeReading } from "../../workbook/Workbook";
+import { gatherWords } from "../words/gatherWords";
+import { HeldCells } from "./HeldCells";
+import { readOlderRun } from "./readOlderRun";
+import { readRun } from "./readRun";
+import type { LeftOut, RunRow, RunsRead } from "./RunRow";
+
+/**
+ * One row a sample from every one of these run sheets, by references to it. Results are found by their headings, so rows put in by
+ * hand and sheets of earlier versions are no hindrance; a sheet whose results are not found, or hold values alone, is left out.
+ */
+export function readRuns(sheets: readonly RangeReading[]): RunsRead {
+  const read = sheets.map((reading): readonly RunRow[] | LeftOut => {
+    const { sheet } = reading;
+    const held = new HeldCells(reading);
+    const rows = readRun(sheet, held) ?? readOlderRun(sheet, held) ?? [];
+    if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
+    return rows.some((row) => isLive(held, row)) ? rows : { sheet, why: gatherWords.leftOut.copy };
+  });
+  return {
+    rows: read.flatMap((one) => (isLeftOut(one) ? [] : one)),
+    leftOut: read.flatMap((one) => (isLeftOut(one) ? [one] : [])),
+  };
+}
+
+const isLeftOut = (one: readonly RunRow[] | LeftOut): one is LeftOut => "why" in one;
+
+const isLive = (held: HeldCells, { shares }: RunRow): boolean => Object.values(shares).some((share) => held.isCalculated(share));

@@ -1,0 +1,88 @@
+import { all, any, firstOf, isNumber, NOTHING, noNumber, onceNumbers, orNothing, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { gatherWords, markWithBand } from "../words/gatherWords";
+import { resultWords } from "../words/resultWords";
+import { AT, WORK, type GatheredSheet } from "./GatheredSheet";
+import type { GatheredShare, RunRow } from "./RunRow";
+
+/** Fewer give no median absolute deviation worth the name; common practice, no source. */
+export const FEWEST = 3;
+/**
+ * Modified z-score 0.6745 (x - median) / MAD, potential outliers beyond 3.5: B. Iglewicz and D. C. Hoaglin, How to Detect and Handle
+ * Outliers, ASQC Basic References in Quality Control 16 (1993). 0.6745 is the upper quartile of the normal distribution, 1.4826 its
+ * inverse. In cell formulas whole numbers over a power of ten.
+ */
+const [Z, PER, BEYOND_TENTHS] = [6745, 10_000, 35] as const;
+/** Shares that differ by less are alike: binary rounding, not scatter. One over this. */
+const ALIKE = 1_000_000_000;
+
+const at = (row: number, column: number): Cell => cell(row, column);
+
+/** What another sheet's cell shows, nothing for a blank one, which a bare reference would make 0, or for an error. */
+export const shown = (of: Expression): Expression => orNothing(when(is(of, "=", NOTHING), NOTHING, of));
+
+/** A share that counts: a number of a run without a mark against it. */
+export const countedShare = (row: number, share: GatheredShare): Expression =>
+  when(all(is(at(row, AT.trust), "=", resultWords.trusted), isNumber(at(row, AT[share]))), at(row, AT[share]), NOTHING);
+
+/** How far a counted share lies from the median of all, once they are enough. */
+export function fromMedian({ median }: GatheredSheet, row: number, share: GatheredShare): Expression {
+  const [own, ofAll] = [at(row, WORK[share].counted), fixed(at(median, AT[share]))];
+  return onceNumbers([own, ofAll], fn("ABS", reckon(own, "-", ofAll)));
+}
+
+/** Whether the counted shares are alike to the last figure. */
+export const areAlike = (mad: Expression): Condition => is(reckon(mad, "*", ALIKE), "<", 1);
+
+export function robustZ({ stats }: GatheredSheet, row: number): Expression {
+  const own = at(row, WORK.volatile.counted);
+  const z = reckon(reckon(Z, "*", reckon(own, "-", stats.median)), "/", reckon(PER, "*", stats.mad));
+  return onceNumbers([own, stats.mad], when(areAlike(stats.mad), NOTHING, z));
+}
+
+/** 1 above the band, -1 below it, 0 within; nothing without one. */
+export function outsideBand({ band }: GatheredSheet, row: number): Expression {
+  const percent = reckon(100, "*", fn("N", at(row, WORK.volatile.counted)));
+  return firstOf(
+    [
+      [any(noNumber(at(row, WORK.volatile.counted)), noNumber(band.countedFrom, band.countedTo)), NOTHING],
+      [all(isNumber(band.countedFrom), is(percent, "<", band.countedFrom)), -1],
+      [all(isNumber(band.countedTo), is(percent, ">", band.countedTo)), 1],
+    ],
+    0,
+  );
+}
+
+/** What the row comes to: counted or why not, whether it stands apart, and where it lies beside the band. */
+export function markOf({ heading, trust, shares }: RunRow, row: number): Expression {
+  const { marks } = gatherWords;
+  const { volatile } = shares;
+  const gone = [fn("ISERROR", heading), marks.gone] as const;
+  if (volatile === undefined) return firstOf([gone, [fn("ISERROR", trust), marks.error]], marks.noVapour);
+  const [own, z, outside] = [at(row, AT.volatile), at(row, WORK.z), fn("N", at(row, WORK.outside))];
+  const plusMinus = fn("N", at(row, AT.plusMinus));
+  const within = when(is(fn("N", at(row, WORK.volatile.apart)), "<=", plusMinus), marks.withinPlusMinus, NOTHING);
+  const band = firstOf(
+    [
+      [is(outside, "<", 0), marks.below],
+      [is(outside, ">", 0), marks.above],
+    ],
+    NOTHING,
+  );
+  const mark = when(is(fn("N", at(row, WORK.isApart)), "=", 1), marks.apart(fn("FIXED", fn("N", z), 1, true), within), marks.counted);
+  return firstOf(
+    [
+      gone,
+      [any(fn("ISERROR", trust), fn("ISERROR", volatile)), marks.error],
+      [is(own, "=", resultWords.withheld), marks.withheld],
+      [noNumber(own), marks.unfinished],
+      [noNumber(fixed(at(row, WORK.volatile.counted))), marks.inDoubt],
+    ],
+    markWithBand(mark, band),
+  );
+}
+
+/** 1 where a row's robust z lies beyond the bound, either way, 0 where it does not; nothing without one. */
+export const standsApart = (row: number): Expression => onceNumbers([at(row, WORK.z)], when(isBeyond(at(row, WORK.z)), 1, 0));
+
+const isBeyond = (z: Cell): Condition => is(reckon(10, "*", fn("ABS", fn("N", z))), ">", BEYOND_TENTHS);

@@ -1,0 +1,79 @@
+import { joined, text, type Expression } from "../expressions/Expression";
+
+/** Words of the sheet that gathers runs. */
+export const gatherWords = {
+  sheetName: "Gathered runs",
+  title: "Several runs, one row a sample",
+  answer: {
+    none: "No vapour share is counted yet: see the marks below.",
+    tooFew: (count: Expression) => text`Vapour shares counted: ${count}. Too few for a median and a scatter: three are needed.`,
+    median: (median: Expression, scatter: Expression, count: Expression) =>
+      text`Median ${median} % of the dry sample left as vapour; scatter ${scatter} % (1.4826 MAD); ${count} samples counted.`,
+    alike: (median: Expression, count: Expression) =>
+      text`Median ${median} % of the dry sample left as vapour; ${count} samples counted, at least half of them alike: no scatter.`,
+  },
+  apart: {
+    tooFew: "None can be told to stand apart.",
+    alike: "? No robust z: half of the counted samples or more are alike to the last figure (MAD 0).",
+    none: "✓ None stands apart (robust z within 3.5).",
+    some: (count: Expression) => text`? Standing apart: ${count} of the counted (robust z beyond 3.5). Look for a cause first.`,
+    notCounted: (count: Expression, rows: number) => text` Not counted: ${count} of ${rows} rows.`,
+  },
+  band: {
+    from: "Target band, from %",
+    to: "to %",
+    invite: "of the vapour, as percent: 70 to 75",
+    notPercent: "? Type percent, such as 70: no fraction, no sign.",
+    swapped: "? From is above to: swap them.",
+    outside: (outside: Expression, count: Expression) => text`${outside} of ${count} counted samples outside the band`,
+    box: {
+      title: "Target band",
+      prompt: "Percent of the dry sample that is to leave as vapour, such as 70. One end may stay blank. What lies outside is marked.",
+      refusal: "Type percent from 1 to 100 as a plain number, such as 70 for 70 %.",
+    },
+  },
+  about: "Live: numbers and marks follow the run sheets; names of sheets are those of the gathering. Medians are of rows marked ✓.",
+  columns: ["Run (sheet)", "Trust", "Sample", "Water", "Vapour", "Char", "Ash", "± 95 %", "Mark"],
+  sample: (sample: number): string => `sample ${sample}`,
+  sampleOf: (material: Expression, sample: number) => text`${material} ${String(sample)}`,
+  marks: {
+    counted: "counted",
+    gone: "▲ gone: its sheet was deleted",
+    error: "? an error on its sheet",
+    withheld: "▲ withheld: not counted",
+    unfinished: "· not finished: not counted",
+    inDoubt: "? in doubt: not counted",
+    noVapour: "water only: no vapour share",
+    apart: (z: Expression, within: Expression) => text`? apart, z ${z}${within}`,
+    withinPlusMinus: ", within ±",
+    below: ", below band",
+    above: ", above band",
+  },
+  /** The trust of a run of an older sheet, which has no mark of its own. */
+  olderDoubt: "? its checks",
+  /** In place of a scatter where half of the values or more are one and the same. */
+  alike: "alike",
+  median: "Median",
+  scatter: "Scatter, 1.4826 MAD",
+  leftOut: {
+    heading: "LEFT OUT",
+    copy: "a copy with values: it follows no correction",
+    noShares: "no table of shares was found on it",
+  },
+  curves: { heading: "VAPOUR BY ROW", about: "of the dry sample, in percent; median and target band as lines" },
+  chart: { title: "Vapour by row", x: "row of this sheet", y: "vapour, % of dry" },
+  series: { counted: "counted", doubted: "not counted", median: "median", from: "band from", to: "band to" },
+  workings: {
+    title: "WORKINGS. Nothing to type here; not printed.",
+    count: "vapour shares counted; median; MAD; apart",
+    band: "band counted, from and to",
+    columns: ["vapour counted", "from median", "robust z", "stands apart", "outside band"],
+    others: ["water counted", "from median", "char counted", "from median", "ash counted", "from median"],
+    chart: ["row", "counted", "not counted", "row", "median", "band from", "band to"],
+    chartAbout: "for the chart; #N/A is not drawn",
+  },
+  print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort gathered runs" },
+} as const;
+
+/** A mark with what the band says of it. */
+export const markWithBand = (mark: Expression, band: Expression) => joined(mark, band);

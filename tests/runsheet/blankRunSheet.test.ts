@@ -1,10 +1,10 @@
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet } from "./openRunSheet";
 
 const usual: RunSheetOptions = { kind: "drying", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 1 };
 const sheets: RunSheetOptions[] = [
-  ...RUN_KINDS.flatMap((kind) => [1, 3].map((replicates) => ({ ...usual, kind, replicates }))),
+  ...SAMPLE_KINDS.flatMap((kind) => [1, 3].map((replicates) => ({ ...usual, kind, replicates }))),
   { ...usual, kind: "ashing", replicates: 6, weighIns: 60 },
   { ...usual, kind: "drying", panZeros: true },
   { ...usual, kind: "charring", temperatures: true },

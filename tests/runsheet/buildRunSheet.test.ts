@@ -1,7 +1,7 @@
 import { parse, tokenize, tokenTypes, type Token } from "@borgar/fx";
 import { everyFunction } from "../../src/functions/catalogue";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { findCalls } from "../../src/sharing/findCalls";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
@@ -10,14 +10,14 @@ import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { leavesArgumentOut } from "../leavesArgumentOut";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded steel tin", replicates: 2 };
-const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
+const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
   [1, 2, 3, 4, 5, 6].flatMap((replicates) =>
     (replicates === 1 || replicates === 6 ? [3, 8, 60] : [8]).map((weighIns) => ({ ...usual, kind, replicates, weighIns })),
   ),
 );
 const extras: RunSheetOptions[] = [
   ...[{ panZeros: true }, { temperatures: true }, { panZeros: true, temperatures: true }].flatMap((extra) => [
-    ...RUN_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
+    ...SAMPLE_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
     { ...usual, ...extra, replicates: 1 },
     { ...usual, ...extra, replicates: 6, weighIns: 60 },
   ]),
@@ -229,12 +229,12 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
 
 describe("buildRunSheet(options)", () => {
   it("leaves no argument out between commas, whatever the options", () => {
-    const kinds = RUN_KINDS.flatMap((kind) => [1, 2, 3, 4, 5, 6].map((replicates) => ({ ...usual, kind, replicates, weighIns: 3 })));
+    const kinds = SAMPLE_KINDS.flatMap((kind) => [1, 2, 3, 4, 5, 6].map((replicates) => ({ ...usual, kind, replicates, weighIns: 3 })));
     const plans = kinds.flatMap((options) =>
       [true, false].flatMap((panZeros) => [true, false].map((temperatures) => buildRunSheet({ ...options, panZeros, temperatures }))),
     );
     const formulas = plans.flatMap(formulaCells).map(({ formula }) => formula);
-    expect(plans).toHaveLength(72);
+    expect(plans).toHaveLength(120);
     expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("READING.U");
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
@@ -375,7 +375,7 @@ describe("buildRunSheet(options)", () => {
       expect(said("ashing")).toContain(words);
       expect(said("drying")).not.toContain(words);
     }
-    for (const kind of RUN_KINDS)
+    for (const kind of SAMPLE_KINDS)
       expect(said(kind)).toContain("Local codes, fire rules and the makers' instructions come first. If in doubt, ask a qualified person.");
   });
 
@@ -397,7 +397,7 @@ describe("buildRunSheet(options)", () => {
     [{ timing: "hours" }, 'timing: "hours" is not one of "clock", "minutes".'],
     [{ intervalMinutes: -30 }, "interval: -30 min is not between 1 and 1440 min. Give a number in between."],
     [{ ovenCelsius: 900 }, "oven temperature: 900 °C is not between 20 and 300 °C. Give a number in between."],
-    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing".'],
+    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing", "liquids", "staged", "balance".'],
   ] as const)("refuses %j", (wrong, message) => {
     expect(() => buildRunSheet({ ...usual, ...wrong } as RunSheetOptions)).toThrow(expect.objectContaining({ name: "InputProblem", message }));
   });

@@ -1,6 +1,6 @@
 // How a run sheet stands on paper and on screen, by its own heights and widths.
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { beginPages, blocksOnPageOne, PAGE_POINTS, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
 import { cellArea } from "../../src/workbook/cellArea";
 import { pixelsOf } from "../../src/workbook/columnPixels";
@@ -8,7 +8,7 @@ import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import { sheetStyles } from "../../src/workbook/sheetStyles";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 3 };
-const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
+const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
   [3, 6, 8, 12, 60].flatMap((weighIns) =>
     [1, 3, 6].flatMap((replicates) => [false, true].map((panZeros) => ({ ...usual, kind, weighIns, replicates, panZeros, temperatures: panZeros }))),
   ),

@@ -1,6 +1,6 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import { cellArea, cellAt, rangeOf } from "../../src/workbook/cellArea";
@@ -8,7 +8,7 @@ import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 20, readability: 0.01, vessel: "tin; lid 2, a=b", replicates: 3 };
-const options: RunSheetOptions[] = RUN_KINDS.flatMap((kind) => [
+const options: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) => [
   { ...usual, kind },
   { ...usual, kind, replicates: 1, panZeros: true, temperatures: true, ovenCelsius: 105, degrees: "F", timing: "minutes", samplesAre: "different" },
   { ...usual, kind, replicates: 6, weighIns: 60, charFirings: 4, ashFirings: 1 },

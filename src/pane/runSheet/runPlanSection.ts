@@ -28,11 +28,16 @@ const DEFER = "Local codes, fire rules and the makers' instructions set the limi
 const HEATED =
   "A larger sample gives off more toxic, flammable vapour, and faster. Vessel, vent and hood must be made for that much; if they are not, take a finer balance or a wider uncertainty. ";
 
+const LIQUIDS = "Receivers and trap must hold all of the liquid, which is flammable, toxic and may be regulated. ";
+
 /** What a large sample brings with it, said where its size is planned. */
 const planCaution: Readonly<Record<RunKind, string>> = {
   drying: `A larger sample gives off more vapour and dries more slowly. Spread it thin, keep the oven's vent open, and do not overfill the oven. ${DEFER}`,
   charring: HEATED + DEFER,
   ashing: HEATED + DEFER,
+  liquids: HEATED + LIQUIDS + DEFER,
+  staged: HEATED + DEFER,
+  balance: DEFER,
 };
 
 const ALL_RUNS = ["wantedUncertainty", "expectedLoss", "dryingHours"] as const;

@@ -39,7 +39,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
   const sheet = runSheet(checked);
   return plannedSheet(sheet, everyBlock(sheet), {
     emphasis: emphasisOf(sheet),
-    chart: runChart(sheet),
+    charts: [runChart(sheet)],
     startAt: placeOf(sheet.columns.box(sheet.rows.drying.vessel, 1)),
   });
 }

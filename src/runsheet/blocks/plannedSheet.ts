@@ -11,7 +11,7 @@ import type { Block, BlockCell, BoxRule } from "./Block";
 import { columnWidths } from "./columnWidths";
 
 /** The blocks of a sheet as a plan, their formulas written out. */
-export function plannedSheet(sheet: Sheet, { cells, entryRules }: Block, own: Required<Pick<SheetPlan, "emphasis" | "chart" | "startAt">>): SheetPlan {
+export function plannedSheet(sheet: Sheet, { cells, entryRules }: Block, own: Required<Pick<SheetPlan, "emphasis" | "charts" | "startAt">>): SheetPlan {
   return {
     name: kindWords[sheet.options.kind].sheetName,
     cells: cells.map((one) => planned(sheet, one)),
@@ -19,7 +19,7 @@ export function plannedSheet(sheet: Sheet, { cells, entryRules }: Block, own: Re
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(ruled),
     emphasis: own.emphasis,
-    chart: own.chart,
+    charts: own.charts,
     frozenRows: HEAD_ROWS,
     gridlines: false,
     print: printPlan(sheet),

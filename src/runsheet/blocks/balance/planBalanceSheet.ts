@@ -23,7 +23,7 @@ import { weightBlock } from "./weightBlock";
 export const planBalanceSheet = (sheet: BalanceSheet): SheetPlan =>
   plannedSheet(sheet, balanceBlocks(sheet), {
     emphasis: emphasisOf(sheet),
-    chart: historyChart(sheet),
+    charts: [historyChart(sheet)],
     startAt: placeOf(sheet.setup.value),
   });
 

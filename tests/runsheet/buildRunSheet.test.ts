@@ -129,7 +129,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     // A lone cell holds something; a range begins with something.
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells
-      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content)))
+      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g"].includes(String(content)))
       .map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
     expect(
@@ -168,7 +168,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
 
   it("keeps hand and sheet apart: beside the boxes of a weighing nothing calculated, right of the heavy line no box", () => {
     const slots = Math.max(3, options.replicates);
-    const rows = plan.cells.filter(({ content }) => /^(Round \d|After firing|Empty vessel)/.test(String(content))).map(({ cell }) => rowOf(cell));
+    const rows = plan.cells
+      .filter(({ content }) => /^(Round \d|After firing|After stage|Tube|Trap|Receiver|Empty vessel)/.test(String(content)))
+      .map(({ cell }) => rowOf(cell));
     const strips = plan.cells
       .filter(({ style, content }) => style === "runLightBandWrapped" && content === "balance and room")
       .map(({ cell }) => rowOf(cell));
@@ -185,8 +187,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
       Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`),
     );
     for (const { x, y } of plan.charts?.[0]?.series ?? []) {
-      // The row of the total, empty there, belongs to the series, so that rows put in above it do.
-      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
+      // The row of the total, empty there, belongs to the series, so that rows put in above it do; stages begin with the dry sample.
+      const rows = options.kind === "staged" ? 4 + 2 : options.weighIns + 1;
+      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([rows, rows]);
     }
     const over = cellArea(plan.charts?.[0]?.over ?? "");
     expect(over).toBeDefined();
@@ -196,7 +199,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   it("keeps every working right of what is printed, each row of them labelled", () => {
     const right = plan.cells.filter(({ cell }) => !isWithin(printed(plan), cell));
     expect(right.filter(({ style }) => style !== "runWorking" && style !== "runWorkingHeading")).toEqual([]);
-    const tables = new Set(plan.cells.filter(({ content }) => /^(Round|After firing)/.test(String(content))).map(({ cell }) => rowOf(cell)));
+    const tables = new Set(
+      plan.cells.filter(({ content }) => /^(Round|After firing|After stage)/.test(String(content))).map(({ cell }) => rowOf(cell)),
+    );
     const labelled = new Set(right.filter(({ content }) => content !== undefined).map(({ cell }) => rowOf(cell)));
     expect(right.filter(({ cell, formula }) => formula !== undefined && !labelled.has(rowOf(cell)) && !tables.has(rowOf(cell)))).toEqual([]);
   });

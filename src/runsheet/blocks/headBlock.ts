@@ -30,7 +30,8 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
     const line = lines.find(({ check }) => check === name);
     return line && fixed(cell(line.row, CLOCK));
   };
-  return { ...checkColumns(lines), agree: verdictOn("agree"), analysis: verdictOn("analysis") };
+  const ledger = (["caught", "ledger"] as const).flatMap((name) => verdictOn(name) ?? []);
+  return { ...checkColumns(lines), agree: verdictOn("agree"), analysis: verdictOn("analysis"), ...(ledger.length > 0 ? { ledger } : {}) };
 }
 
 /** The verdicts and the findings of some checks one below the other. */

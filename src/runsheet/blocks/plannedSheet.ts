@@ -11,7 +11,11 @@ import type { Block, BlockCell, BoxRule } from "./Block";
 import { columnWidths } from "./columnWidths";
 
 /** The blocks of a sheet as a plan, their formulas written out. */
-export function plannedSheet(sheet: Sheet, { cells, entryRules }: Block, own: Required<Pick<SheetPlan, "emphasis" | "charts" | "startAt">>): SheetPlan {
+export function plannedSheet(
+  sheet: Sheet,
+  { cells, entryRules }: Block,
+  own: Required<Pick<SheetPlan, "emphasis" | "charts" | "startAt">>,
+): SheetPlan {
   return {
     name: kindWords[sheet.options.kind].sheetName,
     cells: cells.map((one) => planned(sheet, one)),

@@ -32,7 +32,10 @@ export function gainCheck(sheet: RunSheet): Check {
   const tables = [sheet.drying, sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
   return {
     silentWhile: noNumber(...tables.map((table) => lostIn(sheet, table))),
-    steps: [...tables.map((table) => gained(sheet, table, checkWords.gain.heavier)), ...(sheet.stages === undefined ? [] : inStages(sheet, sheet.stages))],
+    steps: [
+      ...tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
+      ...(sheet.stages === undefined ? [] : inStages(sheet, sheet.stages)),
+    ],
   };
 }
 

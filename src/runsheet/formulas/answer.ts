@@ -19,6 +19,8 @@ export interface ChecksAt {
   readonly agree: Cell | undefined;
   /** It marks the comparison with open burning only. Undefined for a run that ends with drying. */
   readonly analysis: Cell | undefined;
+  /** Those that mark the product ledger only. Left out where there is none. */
+  readonly ledger?: readonly Cell[];
 }
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
@@ -32,11 +34,12 @@ export const headline = ({ charring, stages }: RunSheet): "volatile" | "moisture
 
 export const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
 
-/** How many checks that bear on the answer are in doubt; one on the analysis does not. */
+/** How many checks that bear on the answer are in doubt; those on the analysis and on the ledger do not. */
 const doubts = (checks: ChecksAt): Expression =>
-  checks.analysis === undefined
-    ? counted(checks, verdicts.doubt)
-    : reckon(counted(checks, verdicts.doubt), "-", when(is(checks.analysis, "=", verdicts.doubt), 1, 0));
+  [...(checks.analysis === undefined ? [] : [checks.analysis]), ...(checks.ledger ?? [])].reduce<Expression>(
+    (so, at) => reckon(so, "-", when(is(at, "=", verdicts.doubt), 1, 0)),
+    counted(checks, verdicts.doubt),
+  );
 
 /** Whether the answer is marked. By the checks, not by the mark it begins with: a spreadsheet may read "?" as any one character. */
 export const isMarked = (checks: ChecksAt): Condition => any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
@@ -55,7 +58,8 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
     return firstOf([...begun, [isNotDry(sheet), whileDrying(sheet)], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
   const isHeated = is(fn("COUNT", block(sheet, table)), ">", 0);
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
-  const [soFar, moist, dry] = charring === undefined ? [words.soFar, words.heatedMoist, words.driedNotHeated] : [words.atLeast, words.charredMoist, words.dry];
+  const [soFar, moist, dry] =
+    charring === undefined ? [words.soFar, words.heatedMoist, words.driedNotHeated] : [words.atLeast, words.charredMoist, words.dry];
   const dried = dry(percent(fn("AVERAGE", wet)));
   const notHeated = sheet.caught === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), words.fedMoist, dried);
   return firstOf(

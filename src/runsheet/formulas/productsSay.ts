@@ -1,7 +1,8 @@
-import { all, firstOf, NOTHING, when, type Condition } from "../expressions/choices";
-import { fn, is, reckon, type Expression, type Range } from "../expressions/Expression";
+import { all, any, firstOf, NOTHING, when, type Condition } from "../expressions/choices";
+import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import type { Caught, RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { isMarked, type ChecksAt } from "./answer";
 
@@ -22,14 +23,14 @@ export function productsSay({ across, share, plusMinus, working, setup, options 
     ],
     words.mixed,
   );
+  const isDoubted = any(...(checks.ledger ?? []).map((at) => is(at, "=", checkWords.verdicts.doubt)));
+  const told = joined(when(isDoubted, headWords.answer.inDoubt, NOTHING), words.told(mean("charYield"), mean("liquidYield"), water, gas));
   return firstOf(
     [
       [isMarked(checks), words.waits],
       [
         all(is(working.inUse, ">", 0), ofEach("liquidYield"), ofEach("charYield")),
-        options.replicates === 1
-          ? words.told(mean("charYield"), mean("liquidYield"), water, gas)
-          : when(is(setup.samplesAre, "=", "repeats"), words.told(mean("charYield"), mean("liquidYield"), water, gas), words.different),
+        options.replicates === 1 ? told : when(any(is(setup.samplesAre, "=", "repeats"), is(working.inUse, "=", 1)), told, words.different),
       ],
     ],
     words.invite(fn("ROW", caught.before(0, 1)), fn("ROW", caught.liquids(1))),

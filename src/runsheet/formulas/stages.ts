@@ -98,10 +98,7 @@ export function stagePlusMinus(sheet: RunSheet, table: Fired, name: StageShare, 
   const { end } = sheet;
   const again = end && when(isNumber(end.vessel(sample)), reckon(2, "/", square(countOf(table, sample))), 0);
   const scale = end && reckon(square(fn("N", end.gain(sample))), "/", RECTANGLE);
-  const variance = sum(
-    reckon(square(u), "*", again === undefined ? ofReadings : sum(ofReadings, again)),
-    ...(scale === undefined ? [] : [scale]),
-  );
+  const variance = sum(reckon(square(u), "*", again === undefined ? ofReadings : sum(ofReadings, again)), ...(scale === undefined ? [] : [scale]));
   return onceNumbers([r, u], reckon(reckon(2, "*", fn("SQRT", variance)), "/", sheet.drying.net(sample)));
 }
 

@@ -64,9 +64,7 @@ export const dryNet = ({ drying, vessel }: RunSheet, sample: number, otherwise: 
  * either.
  */
 export const isNotDry = ({ drying, caught, working, across }: RunSheet): Condition =>
-  caught === undefined
-    ? is(drying.allSteady, "=", 0)
-    : any(is(working.inUse, "=", 0), is(fn("COUNT", across(drying.net)), "<", working.inUse));
+  caught === undefined ? is(drying.allSteady, "=", 0) : any(is(working.inUse, "=", 0), is(fn("COUNT", across(drying.net)), "<", working.inUse));
 
 /** What is left after the latest firing, g, whether or not it is shown finished. */
 export function firedNet(table: Fired, sample: number): Expression {

@@ -60,7 +60,8 @@ function optionsIn(record: string): CheckedOptions | undefined {
 }
 
 /** Counts of rows that a table can grow by. */
-const COUNTS = ["weighIns", "charFirings", "ashFirings", "stages", "receivers"] as const satisfies readonly (keyof CheckedOptions & keyof typeof optionBounds)[];
+const COUNTS = ["weighIns", "charFirings", "ashFirings", "stages", "receivers"] as const satisfies readonly (keyof CheckedOptions &
+  keyof typeof optionBounds)[];
 
 interface Marked {
   readonly options: CheckedOptions;

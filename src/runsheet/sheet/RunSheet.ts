@@ -127,7 +127,7 @@ export interface Composition extends Readonly<Record<Element, Cell>> {
 
 /** The sheet for options that serve, as checkOptions gives them; a balance check has one of its own, balanceSheet. */
 export function runSheet(options: CheckedOptions): RunSheet {
-  if (options.kind === "balance") throw new Error(`no run sheet of kind ${options.kind}`);
+  if (options.kind === "balance") throw new Error(options.kind);
   const [rows, at] = [layout(options), columns(options)];
   const { head, setup, drying, charring, ashing, caught, stages, end, results, openFire, materials } = rows;
   const value = (row: number): Cell => fixed(cell(row, CLOCK));

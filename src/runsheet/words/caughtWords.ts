@@ -2,9 +2,8 @@ import { text, type Expression } from "../expressions/Expression";
 
 /** Words of what is caught: the apparatus before the fire and after it, and what the product ledger rests on. */
 export const caughtWords = {
-  before: (number: number): string => `${number} CATCHING: empty`,
-  beforeAbout: "before the fire",
-  after: (number: number): string => `${number} weighed after fire`,
+  before: (number: number): string => `${number} CATCHING, empty`,
+  after: (number: number): string => `${number} after the fire`,
   parts: { tube: "Tube and lid, g", trap: "Trap, g" },
   receiver: (number: number): string => `Receiver ${number}, g`,
   total: "Liquids caught, g",
@@ -42,6 +41,7 @@ export const caughtWords = {
   },
   workings: { fed: "fed to the fire, g", found: "char, liquids and gas found, g", pairs: "parts weighed twice" },
   says: {
+    weighEmpty: "weigh before the fire",
     notBefore: "? not weighed empty",
     caught: (grams: Expression) => text`caught ${grams} g`,
     none: "nothing that counts",

@@ -81,11 +81,12 @@ export const checkWords = {
     charAboveDry: (char: Expression, dry: Expression) => text`char, ${char}, is above the dry sample, ${dry}. Swapped? Weigh again, cold.`,
     charBelowVessel: (char: Expression, vessel: Expression) => text`char, ${char}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     ashAboveChar: (ash: Expression, char: Expression) => text`ash, ${ash}, is above char, ${char}. Swapped? Weigh both again, cold.`,
-    leftBelowVessel: (left: Expression, vessel: Expression) => text`what is left, ${left}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
+    leftBelowVessel: (left: Expression, vessel: Expression) =>
+      text`what is left, ${left}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     receiverLighter: (after: Expression, before: Expression) =>
       text`receiver lighter with its liquid, ${after}, than empty, ${before}. Swapped? Weigh again.`,
     productsAboveFed: (found: Expression, fed: Expression) =>
-      text`products of ${found} g are more than the ${fed} g fed, beyond the ± of weighing. A slip, or a receiver not empty? Weigh again.`,
+      text`products, ${found} g, are above the ${fed} g fed, by more than the weighing ±. Weigh again, receivers too.`,
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
   },
   dryness: {
@@ -99,7 +100,7 @@ export const checkWords = {
   heatedBefore: (row: Expression) => doubted(text`Heated, row ${row}, before it was shown dry: no share of the dry sample can be given.`),
   opened: {
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
-      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light; air may have reached it.`),
+      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
@@ -117,16 +118,18 @@ export const checkWords = {
       doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
   },
   rising: {
-    falls: (at: Expression) => doubted(text`${at} is set below the stage before: what left earlier is counted there. Heat upwards, or mend the figure.`),
+    falls: (at: Expression) =>
+      doubted(text`${at} is set below the stage before: what left earlier is counted there. Heat upwards, or mend the figure.`),
     unknown: (row: Expression) => doubted(text`Row ${row}: weighed without a temperature, set or measured. Type one.`),
     apart: (at: Expression) => doubted(text`${at} is far from what was set. Measured elsewhere, or a slip? Look at both.`),
   },
   stageHeld: {
-    losing: (row: Expression) => doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),
+    losing: (row: Expression) =>
+      doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),
   },
   caught: {
     notAfter: (at: Expression) => doubted(text`${at} was weighed empty and not again: the liquids wait. Weigh it, or clear it.`),
-    notBefore: (at: Expression) => doubted(text`${at} was not weighed before the fire: its gain is not known. Clear its weight after, and name it in the notes.`),
+    notBefore: (at: Expression) => doubted(text`${at} was not weighed before the fire: its gain is not known. Clear its weight, note it below.`),
     isText: (at: Expression) => doubted(text`${at} is text, not a number. Type it as a plain number, in grams or percent.`),
     lighter: (at: Expression) => doubted(text`${at} is lighter than before the fire. Dust or wet lost, or another part? Weigh it again.`),
     nothingCaught: (sample: number) => doubted(ofSample(sample, "nothing was caught that counts. Cold enough, and tight? Look for a leak.")),
@@ -135,7 +138,7 @@ export const checkWords = {
     percent: (at: Expression) => doubted(text`${at}: typed as a fraction? Type percent, such as 70 for 0.70.`),
     dryAndMoist: (at: Expression) => doubted(text`${at} says fed moist, and the sample was shown dry. Clear one: the dried sample counts.`),
     waterNegative: (sample: number, at: Expression) =>
-      doubted(ofSample(sample, text`less water in the liquids than was fed. Moisture, or the water content in ${at}, is wrong; or water escaped.`)),
+      doubted(ofSample(sample, text`less water in the liquids than was fed. Look at its moisture and ${at}; or water escaped.`)),
     waterOverVapour: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`more water than left as vapour. Look at the water content in ${at}.`)),
     unaccounted: (sample: number, percent: Expression) =>

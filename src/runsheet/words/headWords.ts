@@ -85,7 +85,8 @@ export const headWords = {
   stages: {
     waits: "What each stage lost waits for the answer above.",
     none: "What each stage lost is told here once one is weighed.",
-    most: (percent: Expression, name: Expression) => text`Most in one stage: ${percent} % of the dry sample, in stage ${name}.`,
+    most: (number: Expression, name: Expression, percent: Expression) =>
+      text`Most left in stage ${number} (${name}): ${percent} % of the dry sample.`,
   },
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",

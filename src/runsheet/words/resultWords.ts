@@ -34,8 +34,8 @@ export const resultWords = {
     lostInAll: "Lost in all, of dry",
     leftAtEnd: "Left at the end",
   },
-  /** "3 water of crystals", or "3 to 350 °C", or "stage 3": what a stage lost, beside its number. */
-  stage: (number: string, called: Expression) => text`${number} ${called}`,
+  /** "3: water of crystals", or "3: to 350 °C", or "3: stage": what a stage lost, beside its number. */
+  stage: (number: string, called: Expression) => text`${number}: ${called}`,
   toTemperature: (degrees: Expression, unit: string) => text`to ${degrees} °${unit}`,
   unnamedStage: "stage",
   ledgerFoot: "Gas by difference holds every leak and slip: with it the sum is 1 by construction, so it is no closure.",

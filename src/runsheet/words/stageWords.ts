@@ -15,7 +15,10 @@ export const stageWords = {
     refusal: "",
   },
   set: { title: "Set to", prompt: "The temperature this stage is set to, no lower than the one before; the same again to hold a stage longer." },
-  box: { title: "Vessel + what is left", about: "The same vessel and lid, cooled closed and cold. Weigh soon: what was dried or burnt takes up damp." },
+  box: {
+    title: "Vessel + what is left",
+    about: "The same vessel and lid, cooled closed and cold. Weigh soon: what was dried or burnt takes up damp.",
+  },
   temperature: (unit: "C" | "F"): string => `°${unit}, as measured or set`,
   chart: { title: "Left against temperature", x: (unit: "C" | "F"): string => `temperature, °${unit}`, y: "left, of the dry sample" },
   curves: "what is left against temperature; lines told apart by their markers",

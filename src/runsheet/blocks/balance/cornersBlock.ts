@@ -49,7 +49,9 @@ export function cornersBlock(sheet: BalanceSheet): Block {
 export function notesBlock(sheet: BalanceSheet): Block {
   const { heading, first, last } = sheet.rows.notes;
   const { notes } = balanceWords;
-  const every = Array.from({ length: last - first + 1 }, (_, index) => wideBox(cell(first + index, CLOCK), sheet.columns.verdict, notes.box, ANYTHING));
+  const every = Array.from({ length: last - first + 1 }, (_, index) =>
+    wideBox(cell(first + index, CLOCK), sheet.columns.verdict, notes.box, ANYTHING),
+  );
   return {
     cells: [
       ...band(sheet, heading, "runBand", { [LABEL]: notes.heading }),

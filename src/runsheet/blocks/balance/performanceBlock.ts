@@ -41,7 +41,7 @@ export function performanceBlock(sheet: BalanceSheet): Block {
         { at: cell(at.trust.row, LABEL), content: words.labels[name], style: name === "bias" ? "runTotal" : "runLabel" },
         calculated(at.trust, trustOf(sheet, name, at.value), "runMark"),
         calculated(at.value, value, name === "bias" ? "runTotalNumber" : "runReckoned", formats.uncertainty),
-        ...(plusMinus === undefined ? [] : [calculated(at.plusMinus, plusMinus, "runReckoned", formats.uncertainty)]),
+        plusMinus === undefined ? { at: at.plusMinus, style: "runBeside" } : calculated(at.plusMinus, plusMinus, "runReckoned", formats.uncertainty),
         calculated(at.says, when(isNumber(at.value), says, NOTHING), "runVerdict"),
       ];
     }),

@@ -57,7 +57,10 @@ export function roundsBlock(sheet: BalanceSheet): Block {
       calculated(cell(total, columns.verdict), roundsSay(sheet), "runVerdictStrong"),
     ],
     entryRules: [
-      boxRule(range(top.date, bottom.date), words.date, { kind: "condition", condition: when(isNumber(top.date), is(top.date, ">=", FIRST_DATE), false) }),
+      boxRule(range(top.date, bottom.date), words.date, {
+        kind: "condition",
+        condition: when(isNumber(top.date), is(top.date, ">=", FIRST_DATE), false),
+      }),
       boxRule(range(top.reading, bottom.reading), massWords("", reading.title, reading.about, options.readability), masses(options.readability)),
       boxRule(range(top.zero, bottom.zero), { ...zero, refusal: massWords("", "", "", options.readability).refusal }, zeros(options.readability)),
     ],

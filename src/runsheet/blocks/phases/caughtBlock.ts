@@ -33,8 +33,8 @@ export function caughtBlock(sheet: RunSheet, caught: Caught, number: number): Bl
     cells: [
       ...band(sheet, before.heading, "runBand", {
         [LABEL]: caughtWords.before(number),
-        ...overSamples(sheet, sheetWords.sample, () => ""),
-        [columns.reckoned(1, 1).column]: caughtWords.beforeAbout,
+        ...Object.fromEntries(samples.map((sample) => [columns.box(1, sample).column, sheetWords.sample(sample)])),
+        [columns.verdict]: sheetWords.says,
       }),
       workingLabel(sheet, before.heading, caughtWords.workings.fed),
       ...samples.map((sample) => working(caught.fed(sample), fedOf(sheet, caught, sample), formats.corrected)),
@@ -42,6 +42,7 @@ export function caughtBlock(sheet: RunSheet, caught: Caught, number: number): Bl
         { at: cell(before.first + part, LABEL), content, style: "runLabel" },
         ...samples.map((sample) => box(columns.box(before.first + part, sample), { format: formats.read })),
         { at: columns.reckoned(before.first + part, 1), style: "runBeside" },
+        { at: caught.says(before.first + part), content: caughtWords.says.weighEmpty, style: "runBeside" },
       ]),
       ...band(sheet, heading, "runLightBand", {
         [LABEL]: caughtWords.after(number),
@@ -53,9 +54,7 @@ export function caughtBlock(sheet: RunSheet, caught: Caught, number: number): Bl
       ...labels.flatMap((content, part): BlockCell[] => [
         { at: cell(first + part, LABEL), content, style: "runLabel" },
         ...samples.map((sample) => box(columns.box(first + part, sample), { format: formats.read })),
-        ...samples.map((sample) =>
-          calculated(columns.reckoned(first + part, sample), gainOf(caught, part, sample), "runReckoned", formats.read),
-        ),
+        ...samples.map((sample) => calculated(columns.reckoned(first + part, sample), gainOf(caught, part, sample), "runReckoned", formats.read)),
         calculated(caught.says(first + part), partSays(sheet, caught, part), "runVerdict"),
       ]),
       { at: cell(total, LABEL), content: caughtWords.total, style: "runTotal" },

@@ -69,7 +69,8 @@ export function stageHeldCheck(sheet: RunSheet): Check | undefined {
     // Losing at the latest of several at one temperature counts; one followed by a repeat without loss is mended.
     steps: later.map((row) => {
       const next = row + 1;
-      const isHeldOn = next > stages.rows.last ? [] : [is(all(isRepeated(stages, next), is(fn("COUNT", boxesOf(sheet, stages, next)), ">", 0)), "=", false)];
+      const isHeldOn =
+        next > stages.rows.last ? [] : [is(all(isRepeated(stages, next), is(fn("COUNT", boxesOf(sheet, stages, next)), ">", 0)), "=", false)];
       return step(all(isRepeated(stages, row), losing(row), ...isHeldOn), words.stageHeld.losing(fn("ROW", stages.box(row, 1))));
     }),
   };

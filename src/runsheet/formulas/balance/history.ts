@@ -23,9 +23,7 @@ export const explainedChange = (sheet: BalanceSheet): Expression => {
 const before = ({ round, rows }: BalanceSheet, row: number): Range => range(fixed(round(rows.rounds.first).reading), round(row - 1).reading);
 
 const isJudged = (sheet: BalanceSheet, row: number): Condition =>
-  row === sheet.rows.rounds.first
-    ? is(1, "=", 0)
-    : all(isNumber(sheet.round(row).reading), is(fn("COUNT", before(sheet, row)), ">=", FEWEST_BEFORE));
+  row === sheet.rows.rounds.first ? is(1, "=", 0) : all(isNumber(sheet.round(row).reading), is(fn("COUNT", before(sheet, row)), ">=", FEWEST_BEFORE));
 
 /**
  * How far a round is off the mean of those before it, g. Not of all: where a round is among those it is judged by, none of ten can lie

@@ -39,4 +39,5 @@ export function cornerSays(sheet: BalanceSheet, place: Place): Expression {
   return when(isNumber(off), when(is(fn("ABS", fn("N", off)), ">", sheet.working.explained), words.off, words.inOrder), NOTHING);
 }
 
-export const roundsSay = ({ working }: BalanceSheet): Expression => when(is(working.count, ">", 0), says.count(reckon(working.count, "+", 0)), NOTHING);
+export const roundsSay = ({ working }: BalanceSheet): Expression =>
+  when(is(working.count, ">", 0), says.count(reckon(working.count, "+", 0)), NOTHING);

@@ -21,8 +21,7 @@ export const balanceCheckWords = {
   given: {
     value: (at: Expression) => doubted(text`${at} is blank: type what the check weight weighs, from its certificate or as marked.`),
     step: (at: Expression) => doubted(text`${at} is blank: type the balance's display step, such as 0.01.`),
-    coarse: (at: Expression) =>
-      doubted(text`${at}: the weight is known no better than the readings scatter five times over. Take a better known one to judge the value.`),
+    coarse: (at: Expression) => doubted(text`${at}: known too coarsely to judge this balance by. Take a weight with a smaller ±.`),
   },
   dates: {
     noDate: (at: Expression) => doubted(text`${at} is no date. Type it as 21 Nov 2026; a bare number such as 21.11 is none.`),
@@ -35,13 +34,13 @@ export const balanceCheckWords = {
   },
   newest: {
     three: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before it, beyond 3 s. Level, clean, warm up, weigh again; again so: adjust, or have it serviced.`),
+      doubted(text`${at} is ${off} g off the mean before, beyond 3 s. Level, clean, weigh again; if it stays, have it adjusted.`),
     two: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before it, beyond 2 s: one round in twenty is, by chance. Weigh again.`),
+      doubted(text`${at} is ${off} g off the mean before, beyond 2 s: one round in twenty is, by chance. Weigh again.`),
   },
   bias: {
     off: (off: Expression, plusMinus: Expression) =>
-      doubted(text`The mean is ${off} g off the weight's value, more than its ± ${plusMinus} g. Adjust the balance, or check the weight.`),
+      doubted(text`The mean is ${off} g off the value, more than its ± ${plusMinus} g. Adjust the balance, or check the weight.`),
   },
   zero: {
     off: (at: Expression, grams: Expression) =>

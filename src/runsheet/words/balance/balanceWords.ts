@@ -17,7 +17,8 @@ export const balanceWords = {
     mark: { title: "Mark", prompt: "Mark and class of the check weight, and its certificate's number and date.", refusal: "" },
     known: {
       title: "Known to ±",
-      prompt: "How far its value may be off, g, 95 %: from the certificate; without one the limit of its class (OIML R 111-1). Blank: taken as exact, and the sheet says so.",
+      prompt:
+        "How far its value may be off, g, 95 %: from the certificate; without one the limit of its class (OIML R 111-1). Blank: taken as exact, and the sheet says so.",
       refusal: "Type grams as a number of 0 or more, such as 0.01, or leave the box blank.",
     },
     step: {
@@ -35,7 +36,7 @@ export const balanceWords = {
   },
   rounds: {
     heading: "1 ROUNDS",
-    columns: { date: "Date", reading: "Weight, g", zero: "Zero, g", off: "off value", apart: "off mean", twice: "2 s" },
+    columns: { date: "Date", reading: "Weight, g", zero: "Zero after, g", off: "off value", apart: "off mean", twice: "2 s" },
     round: (number: number): string => `Round ${number}`,
     total: "All rounds, g",
     date: {
@@ -70,7 +71,8 @@ export const balanceWords = {
     total: "Largest off centre, g",
     box: {
       title: "Corners",
-      about: "One load of about a third of what the balance carries, half way from the centre to each corner; zero before each. Once in a while, and after a move.",
+      about:
+        "One load of about a third of what the balance carries, half way from the centre to each corner; zero before each. Once in a while, and after a move.",
     },
     says: { inOrder: "in order", off: "? look again", about: "load: about a third of the most" },
   },

@@ -132,8 +132,11 @@ const FINE = "✓ in order";
 type Row = readonly [title: string, fill: Fill, says: string, options?: Partial<RunSheetOptions>];
 const nothing: Fill = () => undefined;
 
+/** Checks that only a run with liquids caught or of staged heating has: checksOfKinds.test.ts. */
+type OfKinds = "caught" | "ledger" | "rising" | "stageHeld";
+
 /** What each check says: a verdict where nothing is wrong, else its finding. */
-const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
+const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = {
   vessel: [
     ["nothing", nothing, NOT_YET],
     ["the vessel alone", (run) => run.vessel(25), NOT_YET],

@@ -1,7 +1,7 @@
 import { oneCheckWeight, runOptionNotWhole, unknownKindOfRun, unknownRunOption, vesselNameTooLong } from "../../problems/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
-import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunSheetOptions } from "./RunSheetOptions";
+import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunKind, type RunSheetOptions } from "./RunSheetOptions";
 
 const LONGEST_VESSEL_NAME = 60;
 // Two re-firings show that nothing more leaves where the first took nearly everything; common practice, no source.
@@ -26,7 +26,8 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   if (options.kind === "balance" && options.replicates !== 1) throw oneCheckWeight(options.replicates);
   whole(optionBounds.charFirings, charFirings);
   whole(optionBounds.ashFirings, ashFirings);
-  const ofKind = counted(options);
+  const { receivers, stages, ...asked } = options;
+  const ofKind = counted(asked.kind, receivers, stages);
   bounded(optionBounds.interval, options.intervalMinutes);
   bounded(optionBounds.readability, options.readability);
   if (options.ovenCelsius !== undefined) bounded(optionBounds.oven, options.ovenCelsius);
@@ -36,12 +37,11 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   const vessel = options.vessel.trim();
   if (vessel.length > LONGEST_VESSEL_NAME) throw vesselNameTooLong(vessel.length, LONGEST_VESSEL_NAME);
   const said = { panZeros, temperatures, charFirings, ashFirings, samplesAre, degrees, timing };
-  const { receivers: _receivers, stages: _stages, ...asked } = options;
   return { ...asked, ...said, ...ofKind, vessel: vessel === "" ? sheetWords.unnamedVessel : vessel };
 }
 
 /** Receivers or stages, where the kind of run has any; a count that another kind would ignore is still held to its bounds. */
-function counted({ kind, receivers = USUAL_RECEIVERS, stages = USUAL_STAGES }: RunSheetOptions): Pick<CheckedOptions, "receivers" | "stages"> {
+function counted(kind: RunKind, receivers = USUAL_RECEIVERS, stages = USUAL_STAGES): Pick<CheckedOptions, "receivers" | "stages"> {
   whole(optionBounds.receivers, receivers);
   whole(optionBounds.stages, stages);
   return { ...(kind === "liquids" ? { receivers } : {}), ...(kind === "staged" ? { stages } : {}) };

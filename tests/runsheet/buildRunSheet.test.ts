@@ -25,6 +25,10 @@ const extras: RunSheetOptions[] = [
   { ...usual, charFirings: 4, ashFirings: 4, replicates: 6, panZeros: true },
   { ...usual, degrees: "F", timing: "minutes", temperatures: true, samplesAre: "different" },
   { ...usual, readability: 0.0000001 * 10 },
+  ...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })),
+  { ...usual, kind: "liquids", receivers: 4 },
+  { ...usual, kind: "staged", stages: 2, degrees: "F" },
+  { ...usual, kind: "staged", stages: 12, replicates: 6, panZeros: true },
 ];
 const title = (options: RunSheetOptions): string => JSON.stringify(options).replace(/"kind":|"vessel":"[^"]*",|"intervalMinutes":30,|[{}"]/g, "");
 
@@ -109,7 +113,8 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
       const leftOut = inputs.filter((_input, index) => (argumentTexts[index] ?? "") === "");
       return inputs.length === 0 || argumentTexts.length > inputs.length || leftOut.some(({ optional }) => !optional);
     });
-    expect(calls.length).toBeGreaterThan(0);
+    // A balance check is all plain arithmetic.
+    expect(calls.length > 0).toBe(options.kind !== "balance");
     expect(faulty).toEqual([]);
   });
 
@@ -162,8 +167,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     ]);
   });
 
-  it("begins at the first empty vessel", () => {
-    expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
+  it("begins at the first empty vessel, or at the value of the check weight", () => {
+    if (options.kind === "balance") expect(plan.startAt).toBe(cellWith(plan, "Check weight, g; mark")?.replace("A", "B"));
+    else expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
   });
 
   it("keeps hand and sheet apart: beside the boxes of a weighing nothing calculated, right of the heavy line no box", () => {
@@ -183,12 +189,13 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
-    expect(plan.charts?.[0]?.series.map(({ name }) => name)).toEqual(
-      Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`),
-    );
-    for (const { x, y } of plan.charts?.[0]?.series ?? []) {
+    const names = Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`);
+    const limits = ["mean - 2 s", "mean", "mean + 2 s"];
+    const series = plan.charts?.[0]?.series ?? [];
+    expect(series.map(({ name }) => name)).toEqual(options.kind === "balance" ? ["reading", ...limits] : names);
+    for (const { x, y } of series.filter(({ name }) => !limits.includes(name))) {
       // The row of the total, empty there, belongs to the series, so that rows put in above it do; stages begin with the dry sample.
-      const rows = options.kind === "staged" ? 4 + 2 : options.weighIns + 1;
+      const rows = options.kind === "staged" ? (options.stages ?? 4) + 2 : options.weighIns + 1;
       expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([rows, rows]);
     }
     const over = cellArea(plan.charts?.[0]?.over ?? "");

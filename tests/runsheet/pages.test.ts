@@ -13,6 +13,7 @@ const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
     [1, 3, 6].flatMap((replicates) => [false, true].map((panZeros) => ({ ...usual, kind, weighIns, replicates, panZeros, temperatures: panZeros }))),
   ),
 );
+every.push(...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })));
 const MM_PER_POINT = 25.4 / 72;
 const PIXELS_PER_POINT = 96 / 72;
 

@@ -19,6 +19,9 @@ export const runOptionOutOfBounds = (option: string, value: number, atLeast: num
 export const runOptionNotWhole = (option: string, value: number, nearest: number): InputProblem =>
   new InputProblem(option, `${shownValue(value, "")} is not a whole number`, `Give one such as ${nearest}.`);
 
+export const oneCheckWeight = (replicates: number): InputProblem =>
+  new InputProblem("replicates", `${quoted(replicates)} samples, but a balance check has one check weight a sheet`, "Give 1.");
+
 export const vesselNameTooLong = (length: number, longest: number): InputProblem =>
   new InputProblem("vessel", `a name of ${length} characters is longer than the ${longest} that fit on the sheet`, "Shorten it.");
 

@@ -1,3 +1,6 @@
 /** A part of a sheet below its head, with rows of its own. */
 export type BlockName =
-  ("setup" | "drying" | "charring" | "ashing" | "end" | "cautions") | ("results" | "checks" | "settings" | "openFire" | "curves" | "materials");
+  | ("setup" | "drying" | "charring" | "ashing" | "caught" | "stages" | "end" | "cautions")
+  | ("results" | "checks" | "settings" | "openFire" | "curves" | "materials")
+  // Of a balance check.
+  | ("weight" | "rounds" | "corners" | "notes" | "performance");

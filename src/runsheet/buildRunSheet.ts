@@ -1,34 +1,32 @@
-import type { CellStyle, PlannedCell, PrintPlan, SheetPlan } from "../workbook/SheetPlan";
+import type { SheetPlan } from "../workbook/SheetPlan";
 import type { BlockName } from "./BlockName";
-import { together, type Block, type BlockCell } from "./blocks/Block";
+import { planBalanceSheet } from "./blocks/balance/planBalanceSheet";
+import { together, type Block } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
-import { columnWidths } from "./blocks/columnWidths";
-import { curvesBlock, dryingChart } from "./blocks/curvesBlock";
-import { dryingBlock } from "./blocks/dryingBlock";
+import { curvesBlock, runChart } from "./blocks/curvesBlock";
 import { emphasisOf } from "./blocks/emphasis";
-import { endBlock } from "./blocks/endBlock";
 import { calculatedRule } from "./blocks/entries";
-import { firingBlock } from "./blocks/firingBlock";
 import { headBlock } from "./blocks/headBlock";
 import { materialsBlock } from "./blocks/materialsBlock";
 import { openFireBlock } from "./blocks/openFireBlock";
-import { plannedCell, plannedRule, rowHeights } from "./blocks/planned";
+import { caughtBlock } from "./blocks/phases/caughtBlock";
+import { dryingBlock } from "./blocks/phases/dryingBlock";
+import { endBlock } from "./blocks/phases/endBlock";
+import { firingBlock } from "./blocks/phases/firingBlock";
+import { stagesBlock } from "./blocks/phases/stagesBlock";
+import { plannedSheet } from "./blocks/plannedSheet";
 import { resultsBlock } from "./blocks/resultsBlock";
 import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
-import { cell, range } from "./expressions/Expression";
 import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
 import type { RunSheetOptions } from "./options/RunSheetOptions";
-import { LABEL } from "./sheet/Columns";
-import { HEAD_ROWS } from "./sheet/layout";
-import { MARGINS, SCALE_PERCENT } from "./sheet/pages";
+import type { BALANCE_BLOCKS } from "./sheet/balanceRows";
+import { balanceSheet } from "./sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "./sheet/RunSheet";
-import { kindWords } from "./words/kindWords";
-import { sheetWords } from "./words/sheetWords";
 
 /**
  * A blank run sheet: what the person at the bench fills in stands in boxes in the order of the work, everything else is
@@ -36,41 +34,38 @@ import { sheetWords } from "./words/sheetWords";
  * @throws InputProblem naming the option that cannot serve
  */
 export function buildRunSheet(options: RunSheetOptions): SheetPlan {
-  const sheet = runSheet(checkOptions(options));
-  const { cells, entryRules } = everyBlock(sheet);
-  return {
-    name: kindWords[sheet.options.kind].sheetName,
-    cells: cells.map((one) => planned(sheet, one)),
-    columnWidths: columnWidths(sheet),
-    rowHeights: rowHeights(sheet.rows.heights),
-    entryRules: entryRules.map(plannedRule),
+  const checked = checkOptions(options);
+  if (checked.kind === "balance") return planBalanceSheet(balanceSheet(checked));
+  const sheet = runSheet(checked);
+  return plannedSheet(sheet, everyBlock(sheet), {
     emphasis: emphasisOf(sheet),
-    charts: [dryingChart(sheet)],
-    frozenRows: HEAD_ROWS,
-    gridlines: false,
-    print: printPlan(sheet),
+    charts: [runChart(sheet)],
     startAt: placeOf(sheet.columns.box(sheet.rows.drying.vessel, 1)),
-  };
+  });
 }
 
 /** Blocks whose formulas are held against being typed over. */
-const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "end", "results"];
+const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "end", "results"];
 
 /** The blocks of a sheet with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
 export function everyBlock(sheet: RunSheet): Block {
   const { width } = sheet.columns;
-  const names = KINDS[sheet.options.kind].filter((name) => name !== "checks");
+  const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
   const made = names.map((name, index) => ({ name, block: BLOCKS[name](sheet, phaseNumber(names, index)) }));
   const guarded = made.filter(({ name }) => GUARDED.includes(name)).flatMap(({ block }) => calculatedAreas(block.cells, width));
   const every = together(headBlock(sheet), ...made.map(({ block }) => block), checksBlock(sheet, guarded));
   return together(every, { cells: [], entryRules: calculatedAreas(every.cells, width).map(calculatedRule) });
 }
 
-const BLOCKS: Readonly<Record<Exclude<BlockName, "checks">, (sheet: RunSheet, number: number) => Block>> = {
+type SampleBlock = Exclude<BlockName, "checks" | keyof typeof BALANCE_BLOCKS>;
+
+const BLOCKS: Readonly<Record<SampleBlock, (sheet: RunSheet, number: number) => Block>> = {
   setup: setupBlock,
   drying: dryingBlock,
   charring: (sheet, number) => (sheet.charring === undefined ? together() : firingBlock(sheet, sheet.charring, "charring", number)),
   ashing: (sheet, number) => (sheet.ashing === undefined ? together() : firingBlock(sheet, sheet.ashing, "ashing", number)),
+  caught: (sheet, number) => (sheet.caught === undefined ? together() : caughtBlock(sheet, sheet.caught, number)),
+  stages: (sheet) => (sheet.stages === undefined ? together() : stagesBlock(sheet, sheet.stages)),
   end: endBlock,
   cautions: cautionsBlock,
   results: resultsBlock,
@@ -82,23 +77,3 @@ const BLOCKS: Readonly<Record<Exclude<BlockName, "checks">, (sheet: RunSheet, nu
 
 /** Phases of the work are numbered from 1; the set-up before them is not. */
 const phaseNumber = (names: readonly BlockName[], index: number): number => names.slice(0, index + 1).filter((name) => name !== "setup").length;
-
-// What the sheet works out or says beside boxes.
-const RIGHT_OF_LINE: readonly CellStyle[] = ["runReckoned", "runTotalNumber", "runBeside"];
-
-function planned({ columns }: RunSheet, one: BlockCell): PlannedCell {
-  // The heavy line runs along every row of hand and sheet that is no band of headings and no box.
-  const isRightOfLine = one.at.column === columns.reckoned(1, 1).column && RIGHT_OF_LINE.includes(one.style);
-  return { ...plannedCell(one), ...(isRightOfLine ? { heavyLeft: true as const } : {}) };
-}
-
-function printPlan({ rows, columns }: RunSheet): PrintPlan {
-  return {
-    area: placeOf(range(cell(1, LABEL), cell(rows.last, columns.verdict))),
-    titleRows: HEAD_ROWS,
-    scale: SCALE_PERCENT,
-    margins: MARGINS,
-    footer: sheetWords.print,
-    breaksBefore: rows.breaks,
-  };
-}

@@ -1,6 +1,7 @@
 // Every run here is invented: walnut shells and prunings from a community orchard.
 import { stripCell } from "../../src/runsheet/formulas/strip";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { filledKinds } from "../runsheet/filledKinds";
 import { openRunSheet, type OpenRunSheet } from "../runsheet/openRunSheet";
 import { clock } from "../runsheet/plainRun";
 
@@ -57,7 +58,8 @@ async function analysed(sheet: OpenRunSheet): Promise<OpenRunSheet> {
 }
 
 /** A run sheet of each kind, filled in: finished, half-way, contradicted, of different materials, and with every strip. */
-export const filledRuns: Readonly<Record<string, () => Promise<OpenRunSheet>>> = {
+export const filledRuns: Readonly<Record<string, () => Promise<Pick<OpenRunSheet, "workbook" | "engine" | "name" | "close">>>> = {
+  ...filledKinds,
   "drying run": () => opened({ ...common, kind: "drying", replicates: 1 }, [SHELLS]),
   "unfinished drying run": () => opened({ ...common, kind: "drying", replicates: 1 }, [{ ...SHELLS, drying: SHELLS.drying.slice(0, 4) }]),
   "charring run of three samples with its composition, one on a tared balance": async () =>

@@ -1,10 +1,10 @@
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { openRunSheet } from "./openRunSheet";
 
 const usual: RunSheetOptions = { kind: "drying", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 1 };
 const sheets: RunSheetOptions[] = [
-  ...RUN_KINDS.flatMap((kind) => [1, 3].map((replicates) => ({ ...usual, kind, replicates }))),
+  ...SAMPLE_KINDS.flatMap((kind) => [1, 3].map((replicates) => ({ ...usual, kind, replicates }))),
   { ...usual, kind: "ashing", replicates: 6, weighIns: 60 },
   { ...usual, kind: "drying", panZeros: true },
   { ...usual, kind: "charring", temperatures: true },
@@ -26,11 +26,15 @@ describe("A run sheet just inserted", () => {
       const next = numbers.get(placeOf(sheet.sheet.working.next));
       const phases = [sheet.sheet.charring, sheet.sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
       // Minutes held, one a firing where nothing is typed, keep the firings in their order.
+      // Curves of stages begin at the temperature of a room, with all of the sample, and stand there until a stage is weighed.
+      const stages = sheet.sheet.stages?.rows;
+      const standing =
+        stages === undefined ? [] : Array.from({ length: stages.last - stages.first + 2 }, () => [...sheet.sheet.samples.map(() => 1), 20]);
       const held = phases.flatMap(({ rows }) => Array.from({ length: rows.last - rows.first + 1 }, (_row, index) => index + 1));
       // zero and load each rounded to 0.01 g: sqrt(2 / 12) * 0.01; two steps of change mean nothing
       expect([numbers.get(placeOf(u)), numbers.get(placeOf(explained))]).toEqual([expect.closeTo(0.00408248, 8), expect.closeTo(0.02, 8)]);
       expect(next).toBe(sheet.sheet.rows.drying.vessel);
-      expect([...numbers.values()].slice(3)).toEqual(held);
+      expect([...numbers.values()].slice(3)).toEqual([...held, ...standing.flat()]);
       const printed = shown.filter(({ cell, value }) => typeof value === "string" && value !== "" && (cell.match(/^[A-Z]+/)?.[0] ?? "").length === 1);
       expect(printed.map(({ value }) => value)).toEqual(
         expect.arrayContaining([

@@ -44,6 +44,8 @@ test("the bounds of what a run sheet can be made for", () => {
     weighIns: { name: "weigh-ins", atLeast: 3, atMost: 60, unit: "" },
     replicates: { name: "replicates", atLeast: 1, atMost: 6, unit: "" },
     charFirings: { name: "char firings", atLeast: 1, atMost: 4, unit: "" },
+    receivers: { name: "receivers", atLeast: 1, atMost: 4, unit: "" },
+    stages: { name: "stages", atLeast: 2, atMost: 12, unit: "" },
     ashFirings: { name: "ash firings", atLeast: 1, atMost: 4, unit: "" },
     balance: { name: "temperature at the balance", atLeast: -20, atMost: 1800, unit: "°C" },
     interval: { name: "interval", atLeast: 1, atMost: 24 * 60, unit: "min" },

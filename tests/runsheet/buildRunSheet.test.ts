@@ -1,7 +1,7 @@
 import { parse, tokenize, tokenTypes, type Token } from "@borgar/fx";
 import { everyFunction } from "../../src/functions/catalogue";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { findCalls } from "../../src/sharing/findCalls";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
@@ -10,14 +10,14 @@ import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { leavesArgumentOut } from "../leavesArgumentOut";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded steel tin", replicates: 2 };
-const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
+const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
   [1, 2, 3, 4, 5, 6].flatMap((replicates) =>
     (replicates === 1 || replicates === 6 ? [3, 8, 60] : [8]).map((weighIns) => ({ ...usual, kind, replicates, weighIns })),
   ),
 );
 const extras: RunSheetOptions[] = [
   ...[{ panZeros: true }, { temperatures: true }, { panZeros: true, temperatures: true }].flatMap((extra) => [
-    ...RUN_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
+    ...SAMPLE_KINDS.map((kind) => ({ ...usual, ...extra, kind })),
     { ...usual, ...extra, replicates: 1 },
     { ...usual, ...extra, replicates: 6, weighIns: 60 },
   ]),
@@ -25,6 +25,10 @@ const extras: RunSheetOptions[] = [
   { ...usual, charFirings: 4, ashFirings: 4, replicates: 6, panZeros: true },
   { ...usual, degrees: "F", timing: "minutes", temperatures: true, samplesAre: "different" },
   { ...usual, readability: 0.0000001 * 10 },
+  ...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })),
+  { ...usual, kind: "liquids", receivers: 4 },
+  { ...usual, kind: "staged", stages: 2, degrees: "F" },
+  { ...usual, kind: "staged", stages: 12, replicates: 6, panZeros: true },
 ];
 const title = (options: RunSheetOptions): string => JSON.stringify(options).replace(/"kind":|"vessel":"[^"]*",|"intervalMinutes":30,|[{}"]/g, "");
 
@@ -109,7 +113,8 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
       const leftOut = inputs.filter((_input, index) => (argumentTexts[index] ?? "") === "");
       return inputs.length === 0 || argumentTexts.length > inputs.length || leftOut.some(({ optional }) => !optional);
     });
-    expect(calls.length).toBeGreaterThan(0);
+    // A balance check is all plain arithmetic.
+    expect(calls.length > 0).toBe(options.kind !== "balance");
     expect(faulty).toEqual([]);
   });
 
@@ -129,7 +134,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     // A lone cell holds something; a range begins with something.
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells
-      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g"].includes(String(content)))
+      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g"].includes(String(content)))
       .map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
     expect(
@@ -162,13 +167,16 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     ]);
   });
 
-  it("begins at the first empty vessel", () => {
-    expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
+  it("begins at the first empty vessel, or at the value of the check weight", () => {
+    if (options.kind === "balance") expect(plan.startAt).toBe(cellWith(plan, "Check weight, g; mark")?.replace("A", "B"));
+    else expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
   });
 
   it("keeps hand and sheet apart: beside the boxes of a weighing nothing calculated, right of the heavy line no box", () => {
     const slots = Math.max(3, options.replicates);
-    const rows = plan.cells.filter(({ content }) => /^(Round \d|After firing|Empty vessel)/.test(String(content))).map(({ cell }) => rowOf(cell));
+    const rows = plan.cells
+      .filter(({ content }) => /^(Round \d|After firing|After stage|Tube|Trap|Receiver|Empty vessel)/.test(String(content)))
+      .map(({ cell }) => rowOf(cell));
     const strips = plan.cells
       .filter(({ style, content }) => style === "runLightBandWrapped" && content === "balance and room")
       .map(({ cell }) => rowOf(cell));
@@ -181,12 +189,14 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
-    expect(plan.charts?.[0]?.series.map(({ name }) => name)).toEqual(
-      Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`),
-    );
-    for (const { x, y } of plan.charts?.[0]?.series ?? []) {
-      // The row of the total, empty there, belongs to the series, so that rows put in above it do.
-      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
+    const names = Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`);
+    const limits = ["mean - 2 s", "mean", "mean + 2 s"];
+    const series = plan.charts?.[0]?.series ?? [];
+    expect(series.map(({ name }) => name)).toEqual(options.kind === "balance" ? ["reading", ...limits] : names);
+    for (const { x, y } of series.filter(({ name }) => !limits.includes(name))) {
+      // The row of the total, empty there, belongs to the series, so that rows put in above it do; stages begin with the dry sample.
+      const rows = options.kind === "staged" ? (options.stages ?? 4) + 2 : options.weighIns + 1;
+      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([rows, rows]);
     }
     const over = cellArea(plan.charts?.[0]?.over ?? "");
     expect(over).toBeDefined();
@@ -196,7 +206,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   it("keeps every working right of what is printed, each row of them labelled", () => {
     const right = plan.cells.filter(({ cell }) => !isWithin(printed(plan), cell));
     expect(right.filter(({ style }) => style !== "runWorking" && style !== "runWorkingHeading")).toEqual([]);
-    const tables = new Set(plan.cells.filter(({ content }) => /^(Round|After firing)/.test(String(content))).map(({ cell }) => rowOf(cell)));
+    const tables = new Set(
+      plan.cells.filter(({ content }) => /^(Round|After firing|After stage)/.test(String(content))).map(({ cell }) => rowOf(cell)),
+    );
     const labelled = new Set(right.filter(({ content }) => content !== undefined).map(({ cell }) => rowOf(cell)));
     expect(right.filter(({ cell, formula }) => formula !== undefined && !labelled.has(rowOf(cell)) && !tables.has(rowOf(cell)))).toEqual([]);
   });
@@ -231,12 +243,12 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
 
 describe("buildRunSheet(options)", () => {
   it("leaves no argument out between commas, whatever the options", () => {
-    const kinds = RUN_KINDS.flatMap((kind) => [1, 2, 3, 4, 5, 6].map((replicates) => ({ ...usual, kind, replicates, weighIns: 3 })));
+    const kinds = SAMPLE_KINDS.flatMap((kind) => [1, 2, 3, 4, 5, 6].map((replicates) => ({ ...usual, kind, replicates, weighIns: 3 })));
     const plans = kinds.flatMap((options) =>
       [true, false].flatMap((panZeros) => [true, false].map((temperatures) => buildRunSheet({ ...options, panZeros, temperatures }))),
     );
     const formulas = plans.flatMap(formulaCells).map(({ formula }) => formula);
-    expect(plans).toHaveLength(72);
+    expect(plans).toHaveLength(120);
     expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("READING.U");
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
@@ -377,7 +389,7 @@ describe("buildRunSheet(options)", () => {
       expect(said("ashing")).toContain(words);
       expect(said("drying")).not.toContain(words);
     }
-    for (const kind of RUN_KINDS)
+    for (const kind of SAMPLE_KINDS)
       expect(said(kind)).toContain("Local codes, fire rules and the makers' instructions come first. If in doubt, ask a qualified person.");
   });
 
@@ -399,7 +411,7 @@ describe("buildRunSheet(options)", () => {
     [{ timing: "hours" }, 'timing: "hours" is not one of "clock", "minutes".'],
     [{ intervalMinutes: -30 }, "interval: -30 min is not between 1 and 1440 min. Give a number in between."],
     [{ ovenCelsius: 900 }, "oven temperature: 900 °C is not between 20 and 300 °C. Give a number in between."],
-    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing".'],
+    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing", "liquids", "staged", "balance".'],
   ] as const)("refuses %j", (wrong, message) => {
     expect(() => buildRunSheet({ ...usual, ...wrong } as RunSheetOptions)).toThrow(expect.objectContaining({ name: "InputProblem", message }));
   });

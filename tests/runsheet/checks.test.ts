@@ -2,11 +2,11 @@
 import { CellProblem } from "../../src/cells/CellProblem";
 import { findingOf } from "../../src/runsheet/checks/Check";
 import { CHECKS } from "../../src/runsheet/checks/everyCheck";
-import { LEAST_CHAR_PERCENT } from "../../src/runsheet/checks/airCheck";
+import { LEAST_CHAR_PERCENT } from "../../src/runsheet/checks/firing/airCheck";
 import { BANDS } from "../../src/runsheet/checks/rangeCheck";
 import { cell, is } from "../../src/runsheet/expressions/Expression";
 import { stripCell } from "../../src/runsheet/formulas/strip";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import type { CheckName } from "../../src/runsheet/sheet/layout";
 import { plantMatter } from "../../src/sense/typicalBands";
@@ -93,19 +93,24 @@ test("a check is silent until it can judge, then says the first thing it finds, 
 });
 
 test("every check that a sheet has a line for looks at something there", () => {
-  for (const kind of RUN_KINDS)
+  for (const kind of SAMPLE_KINDS)
     for (const panZeros of [false, true])
       for (const temperatures of [false, true])
         for (const replicates of [1, 2]) {
           const { sheet } = plainRun({ kind, panZeros, temperatures, replicates });
+          const isCharring = kind !== "drying" && kind !== "staged";
           expect(sheet.rows.checks.lines.map(({ check }) => check)).toEqual([
             ...["vessel", "times", "rows", "gain", "order", "dryness"],
-            ...(kind === "drying" ? [] : ["opened", "charDone"]),
+            ...(kind === "drying" ? [] : ["opened"]),
+            ...(isCharring ? ["charDone"] : []),
             ...(kind === "ashing" ? ["ashDone"] : []),
-            ...(kind === "drying" ? [] : ["air", "vesselAgain"]),
+            ...(kind === "staged" ? ["rising", "stageHeld"] : []),
+            ...(isCharring ? ["air"] : []),
+            ...(kind === "liquids" ? ["caught", "ledger"] : []),
+            ...(kind === "drying" ? [] : ["vesselAgain"]),
             ...(replicates > 1 ? ["agree"] : []),
-            ...["fine", "range", "material"],
-            ...(kind === "drying" ? [] : ["analysis"]),
+            ...(kind === "staged" ? ["fine", "material"] : ["fine", "range", "material"]),
+            ...(kind === "charring" || kind === "ashing" ? ["analysis"] : []),
             ...(panZeros ? ["zeros"] : []),
             ...(temperatures ? ["warmth"] : []),
             "typedOver",
@@ -128,8 +133,11 @@ const FINE = "✓ in order";
 type Row = readonly [title: string, fill: Fill, says: string, options?: Partial<RunSheetOptions>];
 const nothing: Fill = () => undefined;
 
+/** Checks that only a run with liquids caught or of staged heating has: checksOfKinds.test.ts. */
+type OfKinds = "caught" | "ledger" | "rising" | "stageHeld";
+
 /** What each check says: a verdict where nothing is wrong, else its finding. */
-const FINDINGS: Readonly<Record<CheckName, readonly Row[]>> = {
+const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = {
   vessel: [
     ["nothing", nothing, NOT_YET],
     ["the vessel alone", (run) => run.vessel(25), NOT_YET],

@@ -1,6 +1,6 @@
 // How a run sheet stands on paper and on screen, by its own heights and widths.
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { beginPages, blocksOnPageOne, PAGE_POINTS, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
 import { cellArea } from "../../src/workbook/cellArea";
 import { pixelsOf } from "../../src/workbook/columnPixels";
@@ -8,11 +8,12 @@ import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import { sheetStyles } from "../../src/workbook/sheetStyles";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 3 };
-const every: RunSheetOptions[] = RUN_KINDS.flatMap((kind) =>
+const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
   [3, 6, 8, 12, 60].flatMap((weighIns) =>
     [1, 3, 6].flatMap((replicates) => [false, true].map((panZeros) => ({ ...usual, kind, weighIns, replicates, panZeros, temperatures: panZeros }))),
   ),
 );
+every.push(...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })));
 const MM_PER_POINT = 25.4 / 72;
 const PIXELS_PER_POINT = 96 / 72;
 

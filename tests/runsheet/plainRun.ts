@@ -1,5 +1,4 @@
 import { CellProblem } from "../../src/cells/CellProblem";
-import type { BlockCell } from "../../src/runsheet/blocks/Block";
 import { everyBlock } from "../../src/runsheet/buildRunSheet";
 import { cell, type Cell } from "../../src/runsheet/expressions/Expression";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
@@ -7,8 +6,8 @@ import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import type { CheckName } from "../../src/runsheet/sheet/layout";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
+import { plainCells } from "./plainCells";
 import type { Plain } from "../../src/explanation/runSheet/Plain";
-import { workOut } from "../../src/explanation/runSheet/workOut";
 
 /** A run sheet on plain values, worked out without a spreadsheet. */
 export interface PlainRun {
@@ -20,7 +19,9 @@ export interface PlainRun {
   /** Types the rounds of a sample, every 30 min from 9:00 on. */
   weigh(grams: readonly Plain[], sample?: number): void;
   /** Types the weighings after each firing, and that each was held an hour at its temperature. */
-  fire(phase: "charring" | "ashing", grams: readonly Plain[], sample?: number): void;
+  fire(phase: "charring" | "ashing" | "stages", grams: readonly Plain[], sample?: number): void;
+  /** Types what each part that catches liquids weighed before the fire and after it: tube and lid, trap, receivers. */
+  caught(weights: readonly (readonly [before: Plain, after: Plain])[], sample?: number): void;
   /** What a cell holds: null where there is nothing. */
   value(cell: Cell): Plain;
   /** The head of the sheet: what is next, the answer, the checks, what the ± covers, open burning. */
@@ -42,30 +43,8 @@ export const clock = (hours: number, minutes = 0): number => (hours * 60 + minut
 
 export function plainRun(options: Partial<RunSheetOptions> = {}): PlainRun {
   const sheet = runSheet(checkOptions({ ...USUAL, ...options }));
-  const key = (row: number, column: number): string => `${row},${column}`;
-  const planned = new Map<string, BlockCell>(everyBlock(sheet).cells.map((one) => [key(one.at.row, one.at.column), one]));
-  const typed = new Map<string, Plain>();
-  let known = new Map<string, Plain>();
-  const look = (row: number, column: number): Plain => {
-    const name = key(row, column);
-    const value = typed.get(name);
-    if (value !== undefined) return value;
-    const before = known.get(name);
-    if (before !== undefined) return before;
-    const one = planned.get(name);
-    const now = one?.formula === undefined ? (one?.content ?? null) : workOut(one.formula, at);
-    known.set(name, now);
-    return now;
-  };
-  const at = Object.assign(look, {
-    isFormula: (row: number, column: number) => typed.get(key(row, column)) === undefined && planned.get(key(row, column))?.formula !== undefined,
-  });
-  const type = ({ row, column }: Cell, content: Plain): void => {
-    typed.set(key(row, column), content);
-    known = new Map();
-  };
-  const value = ({ row, column }: Cell): Plain => at(row, column);
-  const fired = (phase: "charring" | "ashing") => {
+  const { planned, type, value, at } = plainCells(everyBlock(sheet).cells);
+  const fired = (phase: "charring" | "ashing" | "stages") => {
     const table = sheet[phase];
     if (table === undefined) throw new Error(`this sheet has no ${phase}`);
     return table;
@@ -86,6 +65,14 @@ export function plainRun(options: Partial<RunSheetOptions> = {}): PlainRun {
       for (const [index, weight] of grams.entries()) {
         type(table.fire(table.rows.fire.first + index).held, 60);
         type(table.box(table.rows.first + index, sample), weight);
+      }
+    },
+    caught: (weights, sample = 1) => {
+      const { caught } = sheet;
+      if (caught === undefined) throw new Error("this sheet catches nothing");
+      for (const [part, [before, after]] of weights.entries()) {
+        type(caught.before(part, sample), before);
+        type(caught.after(part, sample), after);
       }
     },
     value,

@@ -1,17 +1,27 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
-import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
+import { balanceSheet } from "../../src/runsheet/sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import { cellArea, cellAt, rangeOf } from "../../src/workbook/cellArea";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 20, readability: 0.01, vessel: "tin; lid 2, a=b", replicates: 3 };
-const options: RunSheetOptions[] = RUN_KINDS.flatMap((kind) => [
+const options: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) => [
   { ...usual, kind },
   { ...usual, kind, replicates: 1, panZeros: true, temperatures: true, ovenCelsius: 105, degrees: "F", timing: "minutes", samplesAre: "different" },
-  { ...usual, kind, replicates: 6, weighIns: 60, charFirings: 4, ashFirings: 1 },
+  {
+    ...usual,
+    kind,
+    replicates: 6,
+    weighIns: 60,
+    charFirings: 4,
+    ashFirings: 1,
+    ...(kind === "liquids" ? { receivers: 4 } : {}),
+    ...(kind === "staged" ? { stages: 12 } : {}),
+  },
   { ...usual, kind, plan: { moistGrams: 45, wantedUncertainty: 0.005, vesselMaterial: "mild steel", kilnSetPoint: 450 } },
 ]);
 
@@ -68,6 +78,23 @@ test("rows put in by hand above the totals count as rounds and firings, wherever
   ];
   const { options: read } = sheetIn(readingOf(buildRunSheet(usual), added));
   expect([read.weighIns, read.charFirings, read.ashFirings]).toEqual([15, 4, 4]);
+});
+
+test("rows put in by hand above the totals count as stages, receivers and rounds of a balance check", () => {
+  const staged = { ...usual, kind: "staged", stages: 3 } as const;
+  const { stages, results } = runSheet(checkOptions(staged)).rows;
+  if (stages === undefined) throw new Error("a staged sheet has stages");
+  // Each stage has a row of results too.
+  const stage = [stages.heading, stages.total, results.shares.lostInAll ?? 0];
+  expect(sheetIn(readingOf(buildRunSheet(staged), [...stage, ...stage])).options.stages).toBe(5);
+  const liquids = { ...usual, kind: "liquids", receivers: 2 } as const;
+  const { caught } = runSheet(checkOptions(liquids)).rows;
+  if (caught === undefined) throw new Error("a liquids sheet has receivers");
+  expect(sheetIn(readingOf(buildRunSheet(liquids), [caught.heading, caught.total])).options.receivers).toBe(3);
+  const balance = { ...usual, kind: "balance", replicates: 1 } as const;
+  const { rounds } = balanceSheet(checkOptions(balance)).rows;
+  const read = readRunSheet(readingOf(buildRunSheet(balance), [rounds.total, rounds.total]));
+  expect(read.is === "balance" && read.sheet.options.weighIns).toBe(8);
 });
 
 test("a sheet with a row put in elsewhere is read as rearranged, from the first heading that is not found", () => {

@@ -52,11 +52,30 @@ test("the cautions of each kind of run, in full", () => {
     "No treated, painted or chlorinated material. No nitrates, peroxides or other oxidisers.",
   ];
   const ashing = "Burning the char to ash gives off carbon monoxide: ducted hood, open vessel, nothing flammable near.";
+  const liquids = [
+    "Condensed liquids are flammable and toxic, tar among them: gloves, eye protection, closed labelled bottles, no flame near, never a drain.",
+    "Keep the gas path open from vessel to outlet: tar or a full receiver blocks it. Lead what gas is left outdoors, away from any flame.",
+    "A cooling vessel draws back: keep the outlet above the liquid, and let neither liquid nor air reach hot char.",
+    "Distilling the liquids is flammable, toxic and regulated: it is no part of this run. Ask what is allowed before you begin.",
+  ];
+  const staged = [
+    "Know what leaves at each stage before you heat: some salts give off acid, toxic or flammable gas. Work under a ducted hood.",
+    "Never seal the vessel: gas and steam must find a way out. Let it cool covered or in a desiccator, then weigh.",
+    "No nitrates, peroxides, perchlorates, ammonium salts of oxidisers, cyanides, azides or unknown powders.",
+  ];
+  const balance = [
+    "A check is no calibration: trade, medicine and law have rules of their own, and they come first.",
+    "Handle check weights with tweezers or clean gloves, never by hand: grease is weight. Heavy ones: mind back and toes.",
+    "Let weight and balance stand beside each other until they are as warm as the room; level the balance, keep draughts off.",
+  ];
   const last = "Local codes, fire rules and the makers' instructions come first. If in doubt, ask a qualified person.";
   expect(cautions).toEqual({
     drying: [...drying, last],
     charring: [...drying, ...charring, last],
     ashing: [...drying, ...charring, ashing, last],
+    liquids: [...drying, ...charring, ...liquids, last],
+    staged: [...drying, ...staged, last],
+    balance: [...balance, last],
   });
   for (const kind of RUN_KINDS) {
     const printed = buildRunSheet({ ...USUAL, kind }).cells.filter(({ style, content }) => style === "runCaution" && content !== undefined);

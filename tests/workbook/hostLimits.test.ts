@@ -2,7 +2,7 @@
 // requests "Resource limits and performance optimization for Office Add-ins" (5 MB a request or response on the web).
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS } from "../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS } from "../../src/runsheet/options/RunSheetOptions";
 import { calculationRecord } from "../../src/sharing/calculationRecord";
 import { demo } from "../../src/workbench/demo/demo";
 import { demoRun } from "../../src/workbench/demo/orchardRun";
@@ -25,7 +25,7 @@ const options = {
   temperatures: true,
 };
 const plans: readonly SheetPlan[] = [
-  ...RUN_KINDS.map((kind) => buildRunSheet({ ...options, kind })),
+  ...SAMPLE_KINDS.map((kind) => buildRunSheet({ ...options, kind })),
   ...demo,
   demoRun,
   calculationRecord({ sheet: "Run", copy: "Run values", date: "2026-03-14", formulaCells: [] }, "Run record"),

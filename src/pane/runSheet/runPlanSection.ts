@@ -1,4 +1,4 @@
-import { has } from "../../runsheet/kinds";
+import { has, isFired } from "../../runsheet/kinds";
 import type { CarriedPlan, RunKind } from "../../runsheet/options/RunSheetOptions";
 import { plainNumber } from "../../problems/quoted";
 import { planInTheWay } from "../../problems/paneProblems";
@@ -15,8 +15,11 @@ const HEATED =
 const DRIED =
   "A larger sample gives off more vapour and dries more slowly. Spread it thin, keep the oven's vent open, and do not overfill the oven. ";
 
+const LIQUIDS = "Receivers and trap must hold all of the liquid, which is flammable, toxic and may be regulated. ";
+
 /** What a large sample brings with it, said where its size is planned. */
-const planCaution = (kind: RunKind): string => (has(kind, "charring") ? HEATED : DRIED) + DEFER;
+const planCaution = (kind: RunKind): string =>
+  kind === "balance" ? DEFER : (has(kind, "caught") ? HEATED + LIQUIDS : isFired(kind) ? HEATED : DRIED) + DEFER;
 
 const ALL_RUNS = ["wantedUncertainty", "expectedMoisture", "expectedLoss", "dryingHours"] as const;
 const HEATED_RUNS = ["kiln", "heatingRate", "holdMinutes", "coolingHours"] as const;

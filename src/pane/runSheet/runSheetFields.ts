@@ -10,16 +10,18 @@ const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
 // Twenty minutes between weighings: own choice, no source.
 const START = { weighIns: "8", intervalMinutes: "20", readability: "0.01", vessel: "lidded steel tin", replicates: "1", ovenCelsius: "" } as const;
 // As checkOptions has it where nothing is said.
-const USUAL_FIRINGS = { char: "3", ash: "2" } as const;
+const USUAL = { charFirings: "3", ashFirings: "2", receivers: "1", stages: "4" } as const;
 
 const HINTS: Readonly<Record<EntryName, string>> = {
   readability: "smallest display step",
   intervalMinutes: "between weighings",
-  weighIns: "weighings while drying",
+  weighIns: "rounds of weighing",
   replicates: "side by side",
   samplesAre: "averaged, or kept apart",
   charFirings: "until nothing more leaves",
   ashFirings: "until nothing more leaves",
+  receivers: "that liquids are caught in",
+  stages: "temperatures to weigh after",
   ovenCelsius: "may stay blank",
   degrees: "on the sheet",
   timing: "how each round is noted",
@@ -40,7 +42,7 @@ export function runSheetFields(): RunSheetFields {
     readability: choiceList("run-readability", steps, START.readability),
     intervalMinutes: box("intervalMinutes"),
     weighIns: box("weighIns", "numeric"),
-    replicates: choiceList("run-replicates", upTo(optionBounds.replicates.atMost), START.replicates),
+    replicates: choiceList("run-replicates", from(optionBounds.replicates), START.replicates),
     samplesAre: choiceList(
       "run-samplesAre",
       [
@@ -49,8 +51,10 @@ export function runSheetFields(): RunSheetFields {
       ],
       "repeats",
     ),
-    charFirings: choiceList("run-charFirings", upTo(optionBounds.charFirings.atMost), USUAL_FIRINGS.char),
-    ashFirings: choiceList("run-ashFirings", upTo(optionBounds.ashFirings.atMost), USUAL_FIRINGS.ash),
+    charFirings: choiceList("run-charFirings", from(optionBounds.charFirings), USUAL.charFirings),
+    ashFirings: choiceList("run-ashFirings", from(optionBounds.ashFirings), USUAL.ashFirings),
+    receivers: choiceList("run-receivers", from(optionBounds.receivers), USUAL.receivers),
+    stages: choiceList("run-stages", from(optionBounds.stages), USUAL.stages),
     ovenCelsius: box("ovenCelsius"),
     degrees: choiceList(
       "run-degrees",
@@ -78,12 +82,16 @@ export function runSheetFields(): RunSheetFields {
   };
 }
 
-const upTo = (most: number): [string, string][] => Array.from({ length: most }, (_, index) => [String(index + 1), String(index + 1)]);
+const from = ({ atLeast, atMost }: { readonly atLeast: number; readonly atMost: number }): [string, string][] =>
+  Array.from({ length: atMost - atLeast + 1 }, (_, index) => [String(atLeast + index), String(atLeast + index)]);
 
 const KINDS: readonly (readonly [kind: RunKind, label: string, about: string])[] = [
   ["drying", "Drying only", "warm the sample until its weight holds"],
   ["charring", "Drying and charring", "then heat it without air"],
   ["ashing", "Drying, charring and ashing", "then burn the char off in air"],
+  ["liquids", "Charring with liquids caught", "char, liquids, water and gas, as a ledger"],
+  ["staged", "Staged heating", "heat, hold, cool, weigh, and hotter again"],
+  ["balance", "Balance check", "a check weight with its history, and corners"],
 ];
 
 /** The kinds of run as a set of radio buttons. */

@@ -26,6 +26,8 @@ export const FIELD_LABELS = {
   samplesAre: "Which are",
   charFirings: "Char firings",
   ashFirings: "Ash firings",
+  receivers: "Receivers",
+  stages: "Stages",
   ovenCelsius: "Oven (°C)",
   degrees: "Temperatures",
   timing: "Rounds timed",
@@ -48,6 +50,8 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, FieldName>> = {
   samples: "samplesAre",
   "char firings": "charFirings",
   "ash firings": "ashFirings",
+  receivers: "receivers",
+  stages: "stages",
   degrees: "degrees",
   timing: "timing",
   "oven temperature": "ovenCelsius",
@@ -60,27 +64,34 @@ const NUMBERS = {
   replicates: { label: FIELD_LABELS.replicates, example: "1" },
   charFirings: { label: FIELD_LABELS.charFirings, example: "3" },
   ashFirings: { label: FIELD_LABELS.ashFirings, example: "2" },
+  receivers: { label: FIELD_LABELS.receivers, example: "1" },
+  stages: { label: FIELD_LABELS.stages, example: "4" },
   ovenCelsius: { label: FIELD_LABELS.ovenCelsius },
 } satisfies Record<string, NumberBox>;
 
+/** What the form hides for a balance check, which has one check weight and rounds on days of their own. */
+const UNASKED_OF_A_BALANCE = { replicates: "1", intervalMinutes: "1440", ovenCelsius: "", vessel: "", panZeros: false, temperatures: false } as const;
+
 /** Reads the form and holds it to what a sheet can be made for, at each key press; the sheet itself is built when it is inserted. */
 export function readRunSheetForm(form: RunSheetForm): FormOutcome {
-  const read = readNumbers(NUMBERS, form);
+  const asked = form.kind === "balance" ? { ...form, ...UNASKED_OF_A_BALANCE } : form;
+  const read = readNumbers(NUMBERS, asked);
   if ("problem" in read) return read;
-  const extras = { ...(form.panZeros ? { panZeros: true } : {}), ...(form.temperatures ? { temperatures: true } : {}) };
+  const extras = { ...(asked.panZeros ? { panZeros: true } : {}), ...(asked.temperatures ? { temperatures: true } : {}) };
   // What is chosen from lists is held to its words by checkOptions.
   const chosen = { samplesAre: form.samplesAre, degrees: form.degrees, timing: form.timing } as Pick<
     RunSheetOptions,
     "samplesAre" | "degrees" | "timing"
   >;
-  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: form.vessel };
+  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: asked.vessel };
   return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
 }
 
 /** What the sheet will hold, or that an entry is in the way, in one sentence. */
 export function planText(outcome: FormOutcome): string {
   if ("problem" in outcome) return outcome.field === undefined || outcome.field === "kind" ? outcome.problem : "Mend the marked entry to go on.";
-  const { weighIns, intervalMinutes, replicates } = outcome.options;
+  const { kind, weighIns, intervalMinutes, replicates } = outcome.options;
+  if (kind === "balance") return `${weighIns} rounds of one check weight, each on its day, and the corners of the pan once.`;
   const samples = replicates === 1 ? "one sample" : `${replicates} samples`;
   return `${weighIns} weigh-ins of ${samples}, ${durationText(intervalMinutes)} apart: ${durationText((weighIns - 1) * intervalMinutes)} from first to last.`;
 }

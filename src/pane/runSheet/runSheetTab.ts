@@ -15,6 +15,9 @@ import { FIELD_LABELS, type FormOutcome, planText, readRunSheetForm } from "./ru
 
 const START_KIND = "charring";
 
+/** Fields that a balance check has no use for. */
+const OF_SAMPLES = ["intervalMinutes", "replicates", "ovenCelsius", "degrees", "timing", "vessel"] as const;
+
 /** Plans a run and inserts a blank sheet for it; while a run is weighed, its drying chart comes first. */
 export function runSheetTab(workbook: Workbook): Tab {
   const form = runSheetFormBlock(workbook);
@@ -64,7 +67,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     kinds.block,
     grid("readability", "intervalMinutes"),
     planner.block,
-    grid("weighIns", "replicates", "samplesAre", "charFirings", "ashFirings", "ovenCelsius", "degrees", "timing", "vessel"),
+    grid("weighIns", "replicates", "samplesAre", "charFirings", "ashFirings", "receivers", "stages", "ovenCelsius", "degrees", "timing", "vessel"),
     extras.block,
     element("section", { class: "caution-box", "aria-label": "Cautions for this kind of run" }, element("h3", {}, "Before you start"), cautionList),
     plan,
@@ -77,7 +80,12 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
     fields.charFirings.block.hidden = !has(kind, "charring");
     fields.ashFirings.block.hidden = !has(kind, "ashing");
-    fields.samplesAre.block.hidden = controls.replicates.value === "1";
+    fields.receivers.block.hidden = !has(kind, "caught");
+    fields.stages.block.hidden = !has(kind, "stages");
+    const isOfSamples = has(kind, "setup");
+    for (const name of OF_SAMPLES) fields[name].block.hidden = !isOfSamples;
+    fields.samplesAre.block.hidden = !isOfSamples || controls.replicates.value === "1";
+    for (const block of [planner.block, extras.block]) block.hidden = !isOfSamples;
     markWrong(fields, "problem" in outcome ? outcome : undefined);
     // A live region is written only when its words change, so that nothing is announced twice.
     if (plan.textContent !== planText(outcome)) plan.textContent = planText(outcome);

@@ -1,6 +1,6 @@
 import type { CellStyle, EntryRule, PlannedCell } from "../../workbook/SheetPlan";
 import { cell, type Cell, type Expression, type Range } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
+import type { Sheet } from "../sheet/RunSheet";
 
 /** One part of a run sheet. */
 export interface Block {
@@ -33,7 +33,7 @@ export const together = (...blocks: readonly Block[]): Block => ({
 export const ofCells = (...cells: readonly BlockCell[]): Block => ({ cells, entryRules: [] });
 
 /** A line across the printed width in one look, with words in some of its columns. */
-export const band = ({ columns }: RunSheet, row: number, style: CellStyle, words: Readonly<Record<number, string>>): BlockCell[] =>
+export const band = ({ columns }: Sheet, row: number, style: CellStyle, words: Readonly<Record<number, string>>): BlockCell[] =>
   Array.from({ length: columns.width }, (_, column) => {
     const content = words[column];
     return { at: cell(row, column), ...(content === undefined ? {} : { content }), style };
@@ -50,7 +50,7 @@ export const calculated = (at: Cell, formula: Expression, style: CellStyle = "ru
 export const working = (at: Cell, formula: Expression, format?: string): BlockCell => calculated(at, formula, "runWorking", format);
 
 /** What the workings of a row are. */
-export const workingLabel = ({ columns }: RunSheet, row: number, content: string): BlockCell => ({
+export const workingLabel = ({ columns }: Sheet, row: number, content: string): BlockCell => ({
   at: cell(row, columns.workingLabel),
   content,
   style: "runWorkingHeading",
@@ -58,7 +58,7 @@ export const workingLabel = ({ columns }: RunSheet, row: number, content: string
 
 /** Headings over the samples' columns: boxes, then what is reckoned. */
 export const overSamples = (
-  { samples, columns }: RunSheet,
+  { samples, columns }: Sheet,
   boxes: (sample: number) => string,
   reckoned: (sample: number) => string,
 ): Readonly<Record<number, string>> =>

@@ -1,23 +1,38 @@
-import { findingOf, verdictOf } from "../checks/Check";
+import { BALANCE_CHECKED } from "../checks/balance/balanceChecks";
+import { findingOf, verdictOf, type Check } from "../checks/Check";
 import { CHECKS } from "../checks/everyCheck";
 import { cell, type Range } from "../expressions/Expression";
+import type { BalanceSheet } from "../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
-import type { RunSheet } from "../sheet/RunSheet";
+import type { CheckRows } from "../sheet/layout";
+import type { RunSheet, Sheet } from "../sheet/RunSheet";
+import { balanceCheckWords } from "../words/balance/balanceCheckWords";
 import { checkWords } from "../words/checkWords";
 import { band, calculated, ofCells, type Block, type BlockCell } from "./Block";
 
 /** What the sheet can tell about the run itself, a line each: a verdict, and where something is wrong the sentence about it. */
-export function checksBlock(sheet: RunSheet, areas: readonly Range[]): Block {
-  const { heading, lines } = sheet.rows.checks;
+export const checksBlock = (sheet: RunSheet, areas: readonly Range[]): Block =>
+  checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet, areas));
+
+/** The same of a balance check. */
+export const balanceChecksBlock = (sheet: BalanceSheet, areas: readonly Range[]): Block =>
+  checkLines(sheet, sheet.rows.checks, balanceCheckWords.names, (check) => BALANCE_CHECKED[check](sheet, areas));
+
+function checkLines<Name extends string>(
+  sheet: Sheet,
+  { heading, lines }: CheckRows<Name>,
+  names: Readonly<Record<Name, string>>,
+  found: (check: Name) => Check | undefined,
+): Block {
   const { verdict, finding } = checkWords.columns;
   return ofCells(
     ...band(sheet, heading, "runBand", { [LABEL]: checkWords.heading, [CLOCK]: verdict, [CLOCK + 1]: finding }),
     ...lines.flatMap(({ check, row }, index): BlockCell[] => {
-      const label: BlockCell = { at: cell(row, LABEL), content: checkWords.numbered(index + 1, checkWords.names[check]), style: "runLabel" };
-      const found = CHECKS[check](sheet, areas);
-      if (found === undefined) return [label];
+      const label: BlockCell = { at: cell(row, LABEL), content: checkWords.numbered(index + 1, names[check]), style: "runLabel" };
+      const looked = found(check);
+      if (looked === undefined) return [label];
       const at = cell(row, CLOCK + 1);
-      return [label, calculated(cell(row, CLOCK), verdictOf(found, at), "runLabel"), calculated(at, findingOf(found), "runFinding")];
+      return [label, calculated(cell(row, CLOCK), verdictOf(looked, at), "runLabel"), calculated(at, findingOf(looked), "runFinding")];
     }),
   );
 }

@@ -1,5 +1,5 @@
 import { decimalsOf } from "../sheet/massFormats";
-import type { RunSheet } from "../sheet/RunSheet";
+import type { Sheet } from "../sheet/RunSheet";
 
 // Characters, from drawings measured at 146, 88, 76, 64 and 182 pixels.
 const LABELS = 20.15;
@@ -14,7 +14,7 @@ const WORKINGS = 12;
 const BEFORE_DECIMALS = 5;
 
 /** Width of each column from A on. */
-export function columnWidths({ options, columns: { slots } }: RunSheet): number[] {
+export function columnWidths({ options, columns: { slots } }: Sheet): number[] {
   const decimals = decimalsOf(options.readability);
   const boxes = new Array<number>(slots).fill(Math.max(BOXES, decimals + BEFORE_DECIMALS));
   const reckoned = new Array<number>(slots).fill(Math.max(RECKONED, decimals + BEFORE_DECIMALS - 1));

@@ -1,21 +1,24 @@
-import { range, cell, fixed, type Cell } from "../expressions/Expression";
-import { answerOf, checksSay, coversSay, openlySays, type ChecksAt } from "../formulas/answer";
+import { range, cell, fixed, type Cell, type Expression } from "../expressions/Expression";
+import { answerOf, checksSay, coversSay, type ChecksAt } from "../formulas/answer";
+import { openlySays } from "../formulas/openly";
+import { productsSay } from "../formulas/productsSay";
+import { stagesSay } from "../formulas/stagesSay";
 import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
 import { changeExplained } from "../formulas/changeExplained";
 import { weighingUncertainty } from "../formulas/weighingUncertainty";
 import type { CheckName } from "../sheet/layout";
-import type { RunSheet } from "../sheet/RunSheet";
+import type { RunSheet, Sheet } from "../sheet/RunSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
 import { calculated, ofCells, working, workingLabel, type Block } from "./Block";
 
 // The next step stands beside the title, over the second sample's boxes.
-const NEXT = 3;
+export const NEXT = 3;
 
 /** The options that give this very sheet: the cautions stay where they are, however many rows come in above them. */
-function recordOf({ options, rows }: RunSheet): string {
+export function recordOf({ options, rows }: Sheet): string {
   const cautionsAfter = rows.order[rows.order.indexOf("cautions") - 1];
   return JSON.stringify({ ...options, cautionsAfter });
 }
@@ -23,13 +26,25 @@ function recordOf({ options, rows }: RunSheet): string {
 /** Where the checks stand. */
 export function checksAt({ rows }: RunSheet): ChecksAt {
   const { lines } = rows.checks;
-  const [first, last] = [lines[0]?.row ?? 0, lines.at(-1)?.row ?? 0];
-  const down = (column: number) => range(fixed(cell(first, column)), fixed(cell(last, column)));
   const verdictOn = (name: CheckName): Cell | undefined => {
     const line = lines.find(({ check }) => check === name);
     return line && fixed(cell(line.row, CLOCK));
   };
-  return { verdicts: down(CLOCK), findings: down(CLOCK + 1), count: lines.length, agree: verdictOn("agree"), analysis: verdictOn("analysis") };
+  const ledger = (["caught", "ledger"] as const).flatMap((name) => verdictOn(name) ?? []);
+  return { ...checkColumns(lines), agree: verdictOn("agree"), analysis: verdictOn("analysis"), ...(ledger.length > 0 ? { ledger } : {}) };
+}
+
+/** The verdicts and the findings of some checks one below the other. */
+export function checkColumns(lines: readonly { readonly row: number }[]): Pick<ChecksAt, "verdicts" | "findings" | "count"> {
+  const [first, last] = [lines[0]?.row ?? 0, lines.at(-1)?.row ?? 0];
+  const down = (column: number) => range(fixed(cell(first, column)), fixed(cell(last, column)));
+  return { verdicts: down(CLOCK), findings: down(CLOCK + 1), count: lines.length };
+}
+
+/** What the answer means: against an open fire, product by product, or stage by stage. */
+function lastLine(sheet: RunSheet, checks: ChecksAt): Expression {
+  if (sheet.caught !== undefined) return productsSay(sheet, sheet.caught, checks);
+  return sheet.stages === undefined ? openlySays(sheet, checks) : stagesSay(sheet, sheet.stages, checks);
 }
 
 /** What run this is and what comes next, the answer, the checks, and what the answer stands on; beside them the first workings. */
@@ -44,7 +59,7 @@ export function headBlock(sheet: RunSheet): Block {
     calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
     calculated(cell(head.checks, LABEL), checksSay(checks), "runStrong"),
     calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
-    calculated(cell(head.openly, LABEL), openlySays(sheet, checks), "runLine"),
+    calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
     { at: cell(head.title, sheet.columns.elapsed), content: `${workings.madeWith}${recordOf(sheet)}`, style: "runWorking" },
     workingLabel(sheet, head.answer, workings.u),

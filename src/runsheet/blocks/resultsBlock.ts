@@ -1,9 +1,11 @@
 import { firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
-import { disagrees } from "../formulas/answer";
+import { disagrees, headline } from "../formulas/answer";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
+import { stageName } from "../formulas/stages";
 import { CLOCK, LABEL } from "../sheet/Columns";
-import { sharesOf, type CheckName, type ShareName } from "../sheet/layout";
+import type { CheckName, ShareName } from "../sheet/layout";
+import { isLedgerShare, isStageShare, sharesOf, type LedgerShare, type StageShare } from "../sheet/sharesOf";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
@@ -17,19 +19,24 @@ const PLUS_MINUS = "0.000%";
 const ON_DRYING: readonly CheckName[] = ["vessel", "times", "rows", "gain", "dryness", "typedOver"];
 const ON_CHAR: readonly CheckName[] = [...ON_DRYING, "opened", "charDone", "air", "vesselAgain"];
 const ON_ASH: readonly CheckName[] = [...ON_CHAR, "ashDone"];
-const BEARS: Readonly<Record<ShareName, readonly CheckName[]>> = {
+const ON_LEDGER: readonly CheckName[] = [...ON_CHAR, "caught", "ledger"];
+const ON_STAGES: readonly CheckName[] = [...ON_DRYING, "opened", "rising", "stageHeld", "vesselAgain"];
+const bears = (name: ShareName): readonly CheckName[] => (isLedgerShare(name) ? ON_LEDGER : isStageShare(name) ? ON_STAGES : BEARS[name]);
+const BEARS: Readonly<Record<Exclude<ShareName, LedgerShare | StageShare>, readonly CheckName[]>> = {
   moistureWet: ON_DRYING,
   moistureDry: ON_DRYING,
   volatile: ON_CHAR,
   charYield: ON_CHAR,
   charYieldAshFree: ON_ASH,
   ash: ON_ASH,
+  lostInAll: ON_STAGES,
+  leftAtEnd: ON_STAGES,
 };
 
 /** The shares of each sample with their ± by weighing, what they say together, and how far each line is to be trusted. */
 export function resultsBlock(sheet: RunSheet): Block {
   const { rows, columns, options, samples } = sheet;
-  const { heading, foot } = rows.results;
+  const { heading, foot, ledgerFoot } = rows.results;
   return ofCells(
     ...band(sheet, heading, "runBand", {
       [LABEL]: resultWords.heading,
@@ -44,6 +51,7 @@ export function resultsBlock(sheet: RunSheet): Block {
     }),
     ...sharesOf(options).flatMap((name) => shareRow(sheet, name)),
     calculated(cell(foot, LABEL), footOf(sheet), "runHelp"),
+    ...(ledgerFoot === undefined ? [] : [{ at: cell(ledgerFoot, LABEL), content: resultWords.ledgerFoot, style: "runHelp" } as const]),
   );
 }
 
@@ -63,12 +71,14 @@ const numberOf = ({ rows }: RunSheet, name: CheckName): number => rows.checks.li
 function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   const { rows, columns, samples, working: own } = sheet;
   const row = rows.results.shares[name] ?? 0;
-  const isHeadline = name === "volatile" || name === "moistureWet";
-  const ofHeadline = sheet.charring === undefined ? isHeadline : name === "volatile" || name === "charYield";
+  const isHeadline = name === "volatile" || name === "moistureWet" || name === "lostInAll";
+  const ofHeadline = name === headline(sheet) || BESIDE_HEADLINE[headline(sheet)] === name;
   const agree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
   const disagree = agree && disagrees(sheet, agree);
   return [
-    { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
+    sheet.stages !== undefined && isStageShare(name)
+      ? calculated(cell(row, LABEL), stageName(sheet.stages, name, sheet.options.degrees), "runLabel")
+      : { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
     calculated(cell(row, CLOCK), trustOf(sheet, name, agree !== undefined), "runMark"),
     ...samples.map((sample) =>
       calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotalNumber" : "runReckoned", SHARE),
@@ -81,10 +91,13 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   ];
 }
 
+/** What is one less the headline's share, and told with it. */
+const BESIDE_HEADLINE: Readonly<Partial<Record<ShareName, ShareName>>> = { volatile: "charYield", lostInAll: "leftAtEnd" };
+
 /** "✓", or the first check that puts the line in doubt, by its number. */
 function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expression {
   const shares = sheet.across((sample) => sheet.share(name, sample));
-  const bearing = [...BEARS[name], ...(hasAgree ? (["agree"] as const) : [])];
+  const bearing = [...bears(name), ...(hasAgree ? (["agree"] as const) : [])];
   const contradicting = (["vessel", "order"] as const).flatMap((check) => {
     const at = verdictOn(sheet, check);
     return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];

@@ -1,8 +1,8 @@
 import { firstOf, isNumber, orNothing, when } from "../expressions/choices";
 import { is, range } from "../expressions/Expression";
 import { startOfClock } from "../formulas/clock";
+import { contradictionOf } from "../formulas/contradiction";
 import { weighingsLeft } from "../formulas/prediction";
-import { contradictionOf } from "../formulas/results";
 import { SAMPLES_ARE } from "../options/RunSheetOptions";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";

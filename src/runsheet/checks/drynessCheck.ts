@@ -1,7 +1,7 @@
 import { all, any, noNumber, sum } from "../expressions/choices";
 import { fn, is, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
-import { block } from "../formulas/weighings";
+import { block, isNotDry } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { weighingWords } from "../words/weighingWords";
@@ -13,9 +13,10 @@ const { verdicts, unjudged } = weighingWords;
 /** Whether every sample can be judged, and was shown dry before it was charred. */
 export function drynessCheck(sheet: RunSheet): Check {
   const { drying, charring, samples, across, settings, working } = sheet;
+  const [heated] = sheet.fired;
   const steady = across(drying.steady);
-  const isCharred = charring && is(fn("COUNT", block(sheet, charring)), ">", 0);
-  const isNotDry = is(drying.allSteady, "=", 0);
+  const isCharred = heated && is(fn("COUNT", block(sheet, heated)), ">", 0);
+  const notDry = isNotDry(sheet);
   const saying = (verdict: string): Expression => fn("COUNTIF", steady, verdict);
   // Judged and still on the way, or held up by what another check names.
   const onTheWay = sum(
@@ -23,16 +24,21 @@ export function drynessCheck(sheet: RunSheet): Check {
     ...HELD_UP.map(saying),
     fn("COUNT", steady),
   );
-  const waits = all(isNotDry, is(onTheWay, ">=", working.inUse));
+  const waits = all(notDry, is(onTheWay, ">=", working.inUse));
   return {
     silentWhile: any(
       noNumber(block(sheet, drying)),
-      isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, charring ?? drying)), "=", 0)),
+      isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, heated ?? drying)), "=", 0)),
     ),
     steps: [
-      ...(charring === undefined || isCharred === undefined
+      ...(heated === undefined || isCharred === undefined
         ? []
-        : [step(all(isNotDry, isCharred), words.charredBefore(fn("ROW", charring.box(charring.rows.first, 1))))]),
+        : [
+            step(
+              all(notDry, isCharred),
+              (charring === undefined ? checkWords.heatedBefore : words.charredBefore)(fn("ROW", heated.box(heated.rows.first, 1))),
+            ),
+          ]),
       ...samples.map((sample) => step(any(fn("ISERROR", drying.steady(sample))), words.unjudged(sample, nameOf(drying.steady(sample))))),
       step(is(saying(unjudged.settingsMissing), ">", 0), words.settings(fn("ROW", settings.readability), fn("ROW", settings.limit))),
       step(is(saying(verdicts.tooCoarse), ">", 0), words.tooCoarse(nameOf(settings.limit))),

@@ -2,21 +2,23 @@ import type { Range } from "../expressions/Expression";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { agreeCheck } from "./agreeCheck";
-import { airCheck } from "./airCheck";
-import { analysisCheck } from "./analysisCheck";
+import { airCheck } from "./firing/airCheck";
+import { analysisCheck } from "./firing/analysisCheck";
 import type { Check } from "./Check";
 import { drynessCheck } from "./drynessCheck";
 import { fineCheck } from "./fineCheck";
-import { ashDoneCheck, charDoneCheck } from "./firedCheck";
+import { ashDoneCheck, charDoneCheck } from "./firing/firedCheck";
+import { caughtCheck, ledgerCheck } from "./firing/caughtChecks";
+import { risingCheck, stageHeldCheck } from "./firing/stageChecks";
 import { gainCheck } from "./gainCheck";
 import { materialCheck } from "./materialCheck";
-import { openedCheck } from "./openedCheck";
+import { openedCheck } from "./firing/openedCheck";
 import { orderCheck } from "./orderCheck";
 import { rangeCheck } from "./rangeCheck";
 import { rowsCheck } from "./rowsCheck";
 import { timesCheck } from "./timesCheck";
 import { typedOverCheck } from "./typedOverCheck";
-import { vesselAgainCheck } from "./vesselAgainCheck";
+import { vesselAgainCheck } from "./firing/vesselAgainCheck";
 import { vesselCheck } from "./vesselCheck";
 import { warmthCheck } from "./warmthCheck";
 import { zerosCheck } from "./zerosCheck";
@@ -32,7 +34,11 @@ export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, calculated: re
   opened: openedCheck,
   charDone: charDoneCheck,
   ashDone: ashDoneCheck,
+  rising: risingCheck,
+  stageHeld: stageHeldCheck,
   air: airCheck,
+  caught: caughtCheck,
+  ledger: ledgerCheck,
   vesselAgain: vesselAgainCheck,
   agree: agreeCheck,
   fine: fineCheck,

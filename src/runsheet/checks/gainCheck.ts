@@ -2,7 +2,7 @@ import { anyWhere, noNumber } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { block } from "../formulas/weighings";
-import type { RunSheet, Weighed } from "../sheet/RunSheet";
+import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
@@ -32,6 +32,22 @@ export function gainCheck(sheet: RunSheet): Check {
   const tables = [sheet.drying, sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
   return {
     silentWhile: noNumber(...tables.map((table) => lostIn(sheet, table))),
-    steps: tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
+    steps: [
+      ...tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
+      ...(sheet.stages === undefined ? [] : inStages(sheet, sheet.stages)),
+    ],
   };
 }
+
+/** The same between stages, where what is left is a share of the dry sample, carried on over what is not weighed. */
+const inStages = (sheet: RunSheet, stages: Fired): Step[] =>
+  sheet.samples.map((sample) => {
+    const left = stages.counted(sample);
+    const { first, total, heading } = stages.rows;
+    const down = (from: number, to: number): Range => range(fixed({ ...left.from, row: from }), fixed({ ...left.from, row: to }));
+    const [dry, explained] = [fn("N", sheet.drying.net(sample)), fn("N", sheet.working.explained)];
+    // Both reach into the row of the total or past it, which are empty here, so that rows put in above the total belong to both.
+    const grew = is(reckon(reckon(down(first, total + 1), "-", down(heading, total)), "*", dry), ">", explained);
+    const boxes = range(fixed(stages.box(first, sample)), fixed(stages.box(total + 1, sample)));
+    return step(anyWhere(grew), checkWords.gain.stage(lastCellWhere(reckon(grew, "*", 1), boxes)));
+  });

@@ -9,9 +9,9 @@ import { step, type Check } from "./Check";
 const words = checkWords.material;
 
 /** Whether the vessel's material stands the hottest that oven, kiln and furnace are set to or were measured at. */
-export function materialCheck({ settings, materials, charring, ashing, options }: RunSheet): Check {
+export function materialCheck({ settings, materials, fired, options }: RunSheet): Check {
   const { material, oven } = settings;
-  const places: readonly (Cell | Range)[] = [oven, ...[charring, ashing].flatMap((table) => (table === undefined ? [] : [temperaturesOf(table)]))];
+  const places: readonly (Cell | Range)[] = [oven, ...fired.map(temperaturesOf)];
   const stands = fn("INDEX", materials.stand, fn("MATCH", material, materials.names, 0));
   return {
     silentWhile: any(is(fn("COUNTA", material), "=", 0), noNumber(...places)),

@@ -11,8 +11,7 @@ const words = checkWords.rows;
 
 /** Whether every box above a filled one is filled, with a number. */
 export function rowsCheck(sheet: RunSheet): Check {
-  const { drying, charring, ashing, samples } = sheet;
-  const tables = [drying, charring, ashing].flatMap((table) => (table === undefined ? [] : [table]));
+  const { tables, samples } = sheet;
   return {
     silentWhile: noNumber(...tables.map((table) => block(sheet, table))),
     steps: [...tables.flatMap((table) => ofTable(sheet, table)), ...samples.flatMap((sample) => clockOf(sheet, sample))],

@@ -53,7 +53,7 @@ const placeOrNone = (holds: Expression): Expression => fn("IFERROR", placeWhere(
 const before = (place: Expression): Expression => reckon(place, "-", 1);
 
 function ofClock(sheet: RunSheet): Step[] {
-  const { drying, setup, working, settings, columns, charring, ashing } = sheet;
+  const { drying, setup, working, settings, columns, fired } = sheet;
   const { first, total } = drying.rows;
   const [start, later, every] = [cell(first, CLOCK), down(CLOCK, first + 1, total + 1), down(CLOCK, first, total)];
   const gap = gaps(sheet);
@@ -97,7 +97,7 @@ function ofClock(sheet: RunSheet): Step[] {
   // Asked of the one row found, since a text among the boxes below would be an error in arithmetic over all of them.
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
-  const firingClocks = [charring, ashing].flatMap((table) => (table === undefined ? [] : clocksOf(table)));
+  const firingClocks = fired.flatMap(clocksOf);
   return [
     ...[every, ...firingClocks].map((clocks) => step(anyWhere(isNoTime(clocks)), words.noTime(lastCellWhere(isNoTime(clocks), clocks)))),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),

@@ -1,13 +1,11 @@
 import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { resultWords } from "../words/resultWords";
-import { compared } from "./burning";
-import { block } from "./weighings";
+import { block, isNotDry } from "./weighings";
 
 const words = headWords.answer;
 const { verdicts } = checkWords;
@@ -21,23 +19,30 @@ export interface ChecksAt {
   readonly agree: Cell | undefined;
   /** It marks the comparison with open burning only. Undefined for a run that ends with drying. */
   readonly analysis: Cell | undefined;
+  /** Those that mark the product ledger only. Left out where there is none. */
+  readonly ledger?: readonly Cell[];
 }
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
 const WORTH_SAYING = 3;
 
-const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
+export const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
 
-/** The share that the answer is about: what left as vapour, or of a run that ends with drying what was water. */
-export const headline = ({ charring }: RunSheet): ShareName => (charring === undefined ? "moistureWet" : "volatile");
+/** The share that the answer is about: what left as vapour or in all stages, or of a run that ends with drying what was water. */
+export const headline = ({ charring, stages }: RunSheet): "volatile" | "moistureWet" | "lostInAll" =>
+  charring !== undefined ? "volatile" : stages === undefined ? "moistureWet" : "lostInAll";
 
-const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
+export const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
 
-/** How many checks that bear on the answer are in doubt; one on the analysis does not. */
+/** How many checks that bear on the answer are in doubt; those on the analysis and on the ledger do not. */
 const doubts = (checks: ChecksAt): Expression =>
-  checks.analysis === undefined
-    ? counted(checks, verdicts.doubt)
-    : reckon(counted(checks, verdicts.doubt), "-", when(is(checks.analysis, "=", verdicts.doubt), 1, 0));
+  [...(checks.analysis === undefined ? [] : [checks.analysis]), ...(checks.ledger ?? [])].reduce<Expression>(
+    (so, at) => reckon(so, "-", when(is(at, "=", verdicts.doubt), 1, 0)),
+    counted(checks, verdicts.doubt),
+  );
+
+/** Whether the answer is marked. By the checks, not by the mark it begins with: a spreadsheet may read "?" as any one character. */
+export const isMarked = (checks: ChecksAt): Condition => any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
 
 /** The answer in a sentence, as far as the run has come. @param together the words of the headline's and of the other share together */
 export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
@@ -48,18 +53,23 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
     [is(counted(checks, verdicts.contradiction), ">", 0), words.withheld],
   ] as const;
   const wet = sheet.across((sample) => sheet.share("moistureWet", sample));
-  if (charring === undefined)
-    return firstOf([...begun, [is(drying.allSteady, "=", 0), whileDrying(sheet)], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
-  const isCharred = is(fn("COUNT", block(sheet, charring)), ">", 0);
-  const shares = sheet.across((sample) => sheet.share("volatile", sample));
+  const [table] = sheet.fired;
+  if (table === undefined)
+    return firstOf([...begun, [isNotDry(sheet), whileDrying(sheet)], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
+  const isHeated = is(fn("COUNT", block(sheet, table)), ">", 0);
+  const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
+  const [soFar, moist, dry] =
+    charring === undefined ? [words.soFar, words.heatedMoist, words.driedNotHeated] : [words.atLeast, words.charredMoist, words.dry];
+  const dried = dry(percent(fn("AVERAGE", wet)));
+  const notHeated = sheet.caught === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), words.fedMoist, dried);
   return firstOf(
     [
       ...begun,
-      [all(is(drying.allSteady, "=", 0), isCharred), marked(checks, words.charredMoist)],
-      [is(drying.allSteady, "=", 0), whileDrying(sheet)],
-      [is(fn("COUNT", block(sheet, charring)), "=", 0), marked(checks, words.dry(percent(fn("AVERAGE", wet))))],
+      [all(isNotDry(sheet), isHeated), marked(checks, moist)],
+      [isNotDry(sheet), whileDrying(sheet)],
+      [is(fn("COUNT", block(sheet, table)), "=", 0), marked(checks, notHeated)],
       [is(fn("COUNT", shares), "=", 0), words.someOf(0, working.inUse)],
-      [is(charring.allSteady, "=", 0), marked(checks, words.atLeast(percent(fn("AVERAGE", shares)), material(sheet)))],
+      [is(table.allSteady, "=", 0), marked(checks, soFar(percent(fn("AVERAGE", shares)), material(sheet)))],
       ...noCommonAnswer(sheet, checks),
     ],
     settled(sheet, checks),
@@ -86,8 +96,16 @@ function whileDrying(sheet: RunSheet): Expression {
   );
 }
 
+type Headline = ReturnType<typeof headline>;
+
+const EACH_AND_ALL: Readonly<Record<Headline, readonly [ofEach: string, ofAll: string]>> = {
+  moistureWet: [words.waterOfEach, words.wasWater],
+  volatile: [words.leftOfEach, words.leftAsVapour],
+  lostInAll: [words.lostOfEach, words.wasLost],
+};
+
 function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
-  const { share, plusMinus, across, setup, working, options, charring, samples } = sheet;
+  const { share, plusMinus, across, setup, working, options, samples } = sheet;
   const name = headline(sheet);
   const shares = across((sample) => share(name, sample));
   const some = [is(fn("COUNT", shares), "<", working.inUse), words.someOf(fn("COUNT", shares), working.inUse)] as const;
@@ -107,7 +125,7 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
     );
   const isDifferent = any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""));
   const each = across((sample) => plusMinus(name, sample));
-  const [ofEach, ofAll] = charring === undefined ? [words.waterOfEach, words.wasWater] : [words.leftOfEach, words.leftAsVapour];
+  const [ofEach, ofAll] = EACH_AND_ALL[name];
   return [
     some,
     [disagrees(sheet, agree), words.disagree(listed(false), ofAll)] as const,
@@ -133,15 +151,19 @@ export function disagrees(sheet: RunSheet, agree: Cell): Condition {
 
 /** The answer of a run whose samples are weighed to the end: "71.46 % ± 0.31 % (95 %) of the dry …". */
 function settled(sheet: RunSheet, checks: ChecksAt): Expression {
-  const { rows, columns, options, charring, working } = sheet;
-  const words2 = charring === undefined ? words.water : words.vapour;
+  const { rows, columns, options, stages, working } = sheet;
   const at = (name: ShareName): Cell => ({ kind: "cell", row: rows.results.shares[name] ?? 0, column: columns.verdict, fixed: "both" });
   const together = at(headline(sheet));
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
   const decimals = reckon(reckon(fn("FIND", " %", together), "-", fn("FIND", ".", joined(together, "."))), "-", 1);
   const stayed = resultWords.percent(fn("FIXED", reckon(100, "*", reckon(1, "-", fn("AVERAGE", shares))), fn("MAX", 0, decimals), true));
   const samples = options.replicates === 1 ? words.oneSample : when(is(working.inUse, "=", 1), words.oneSample, words.meanOf(working.inUse));
-  return marked(checks, words2(together, stayed, samples, material(sheet)));
+  const sentence = {
+    moistureWet: () => words.water(together, stayed, samples, material(sheet)),
+    volatile: () => words.vapour(together, stayed, samples, material(sheet)),
+    lostInAll: () => words.stages(together, stayed, stages?.allSteady ?? 0, samples, material(sheet)),
+  }[headline(sheet)]();
+  return marked(checks, sentence);
 }
 
 /** How the checks stand: all in order, some waiting, or how many fail with what the gravest found first says. */
@@ -195,46 +217,3 @@ export function coversSay(sheet: RunSheet): Expression {
     covers.alone(rounding),
   );
 }
-
-/** What open burning would have taken up and sent away, beside what left closed. */
-export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
-  const { composition, charring, across, share, drying, rows } = sheet;
-  const openly = headWords.openly;
-  if (composition === undefined || charring === undefined || rows.openFire === undefined) return openly.ofDrying;
-  const oxygen = across((sample) => compared(sheet, "oxygenTaken", sample));
-  const gases = across((sample) => compared(sheet, "gases", sample));
-  const dry = fn("SUM", across(drying.net));
-  const volatile = fn(
-    "AVERAGE",
-    across((sample) => share("volatile", sample)),
-  );
-  const per100 = (of: Range): Expression => fn("FIXED", reckon(reckon(100, "*", fn("SUM", of)), "/", dry), 0, true);
-  const off = (thousandths: number): Expression => fn("FIXED", reckon(reckon(composition.exactness, "*", thousandths), "/", 1000), 0, true);
-  const said = when(
-    all(isNumber(composition.exactness), is(fn("COUNT", composition.carbon), ">", 0)),
-    openly.open(per100(oxygen), off(OFF.oxygen), per100(gases), off(OFF.gases)),
-    openly.openExact(per100(oxygen), per100(gases)),
-  );
-  const closed = percent(volatile);
-  // By the checks, not by the mark that the answer begins with: a spreadsheet may read "?" as any one character.
-  const isMarked = any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
-  const invite = openly.invite(fn("ROW", composition.carbon), fn("ROW", composition.formula));
-  return firstOf(
-    [
-      [isMarked, openly.waits],
-      ...(checks.analysis === undefined ? [] : ([[is(checks.analysis, "=", verdicts.doubt), openly.inDoubt(nameOf(checks.analysis))]] as const)),
-      [is(fn("COUNT", oxygen), "<", sheet.working.inUse), invite],
-      [is(fn("COUNT", oxygen), "=", 0), invite],
-      [is(charring.allSteady, "=", 0), joined(openly.soFar(closed), said)],
-    ],
-    joined(openly.closed(closed), said),
-  );
-}
-
-/**
- * By how much oxygen in and gases out, mg per g dry, may be off for one percent that carbon, hydrogen and oxygen may each be off:
- * roots of the sums of squares of their coefficients, from M(C) 12.011, M(H) 1.008 and M(O) 15.999 g/mol. Oxygen in is
- * 31.998/12.011 C + 15.999/2.016 H - O, sqrt(2.664^2 + 7.936^2 + 1^2) = 8.431; gases out are 44.009/12.011 C + 18.015/2.016 H, the
- * sample's own oxygen among them, sqrt(3.664^2 + 8.936^2) = 9.658 (GUM, JCGM 100:2008, equation 10).
- */
-const OFF = { oxygen: 8431, gases: 9658 } as const;

@@ -1,12 +1,13 @@
 import { all, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
+import { APPARATUS } from "../sheet/caughtRows";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { timeText } from "./clock";
 import { isFull } from "./rowSays";
-import { block } from "./weighings";
+import { block, isNotDry } from "./weighings";
 
 const words = headWords.next;
 
@@ -26,9 +27,8 @@ const needsVessels = (sheet: RunSheet): Condition => {
 };
 
 const isDrying = (sheet: RunSheet): Condition => {
-  const { drying, charring } = sheet;
-  const isNotDry = is(drying.allSteady, "=", 0);
-  return charring === undefined ? isNotDry : all(isNotDry, is(fn("COUNT", block(sheet, charring)), "=", 0));
+  const [first] = sheet.fired;
+  return first === undefined ? isNotDry(sheet) : all(isNotDry(sheet), is(fn("COUNT", block(sheet, first)), "=", 0));
 };
 
 const isFiring = (sheet: RunSheet, table: Fired, after: Fired | undefined): Condition => {
@@ -36,9 +36,24 @@ const isFiring = (sheet: RunSheet, table: Fired, after: Fired | undefined): Cond
   return after === undefined ? isNotSteady : all(isNotSteady, is(fn("COUNT", block(sheet, after)), "=", 0));
 };
 
+const FIRST_RECEIVER = APPARATUS.length;
+
+/** The steps that a run with liquids caught has besides: the apparatus weighed empty before the fire, and again after the last one. */
+function caughtSteps(sheet: RunSheet): Readonly<Record<"before" | "after", { readonly due: Condition; readonly row: Expression }>> | undefined {
+  const { caught, charring, across, working } = sheet;
+  if (caught === undefined || charring === undefined) return undefined;
+  const empty = across((sample) => caught.before(FIRST_RECEIVER, sample));
+  const isUnfired = is(fn("COUNT", block(sheet, charring)), "=", 0);
+  return {
+    before: { due: all(isUnfired, is(fn("COUNT", empty), "<", working.inUse)), row: fn("ROW", caught.before(0, 1)) },
+    after: { due: is(fn("COUNT", across(caught.liquids)), "<", working.inUse), row: fn("ROW", caught.after(0, 1)) },
+  };
+}
+
 /** The row of the next box; 0 when all is weighed, and where a table is full. */
 export function nextRow(sheet: RunSheet): Expression {
-  const { drying, charring, ashing, end, rows, columns } = sheet;
+  const { drying, charring, ashing, stages, end, rows, columns } = sheet;
+  const steps = caughtSteps(sheet);
   const row = (table: Weighed): Expression =>
     when(isFull(sheet, table), 0, reckon(fn("ROW", fixed(table.box(table.rows.first, 1))), "+", roundsDone(sheet, table)));
   const ended = end === undefined ? 0 : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), fn("ROW", end.vessel(1)), 0);
@@ -46,8 +61,11 @@ export function nextRow(sheet: RunSheet): Expression {
     [
       [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
       [isDrying(sheet), row(drying)],
+      ...(steps === undefined ? [] : ([[steps.before.due, steps.before.row]] as const)),
       ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
       ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), row(ashing)]] as const)),
+      ...(stages === undefined ? [] : ([[isFiring(sheet, stages, undefined), row(stages)]] as const)),
+      ...(steps === undefined ? [] : ([[steps.after.due, steps.after.row]] as const)),
     ],
     ended,
   );
@@ -55,14 +73,15 @@ export function nextRow(sheet: RunSheet): Expression {
 
 /** The next step in words, with about when a round is due. */
 export function nextSays(sheet: RunSheet): Expression {
-  const { drying, charring, ashing, end, working } = sheet;
+  const { drying, charring, ashing, stages, end, working } = sheet;
   const { options } = sheet;
+  const steps = caughtSteps(sheet);
   const roundsFull = options.weighIns >= optionBounds.weighIns.atMost ? words.roundsAtLimit : words.roundsFull(lastRow(drying));
-  const fire = (table: Fired, what: string, firings: number): Expression => {
+  const fire = (table: Fired, what: string, firings: number, most: number): Expression => {
     const done = roundsDone(sheet, table);
     const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
-    const isAtLimit = firings >= optionBounds.charFirings.atMost;
+    const isAtLimit = firings >= most;
     // The heading of the weighings stands below the last firing.
     const full = isAtLimit ? words.firingsAtLimit : words.firingsFull(rowAbove(cell(table.rows.heading, LABEL)), lastRow(table));
     return when(isFull(sheet, table), full, said);
@@ -75,8 +94,17 @@ export function nextSays(sheet: RunSheet): Expression {
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
       [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],
-      ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), fire(charring, words.charring, options.charFirings)]] as const)),
-      ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), fire(ashing, words.ashing, options.ashFirings)]] as const)),
+      ...(steps === undefined ? [] : ([[steps.before.due, words.receivers(working.next)]] as const)),
+      ...(charring === undefined
+        ? []
+        : ([[isFiring(sheet, charring, ashing), fire(charring, words.charring, options.charFirings, optionBounds.charFirings.atMost)]] as const)),
+      ...(ashing === undefined
+        ? []
+        : ([[isFiring(sheet, ashing, undefined), fire(ashing, words.ashing, options.ashFirings, optionBounds.ashFirings.atMost)]] as const)),
+      ...(stages === undefined
+        ? []
+        : ([[isFiring(sheet, stages, undefined), fire(stages, words.stage, options.stages ?? 0, optionBounds.stages.atMost)]] as const)),
+      ...(steps === undefined ? [] : ([[steps.after.due, words.caught(working.next)]] as const)),
     ],
     ended,
   );

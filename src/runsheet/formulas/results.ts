@@ -1,12 +1,12 @@
-import { all, any, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
-import { nameBelow, nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
+import { isLedgerShare, isStageShare } from "../sheet/sharesOf";
+import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
-import { countOf } from "./weighings";
+import { knownMoisture, ledgerPlusMinus, ledgerShare } from "./ledger";
+import { stagePlusMinus, stageShare } from "./stages";
 import { withUncertainty } from "./withUncertainty";
 
 /** What is left of one sample at each stage, g without the vessel. */
@@ -15,6 +15,8 @@ interface Nets {
   readonly dry: Cell;
   readonly char: Cell | undefined;
   readonly ash: Cell | undefined;
+  /** Undefined but for staged heating. */
+  readonly left: Cell | undefined;
 }
 
 const netsOf = (sheet: RunSheet, sample: number): Nets => ({
@@ -22,6 +24,7 @@ const netsOf = (sheet: RunSheet, sample: number): Nets => ({
   dry: sheet.drying.net(sample),
   char: sheet.charring?.net(sample),
   ash: sheet.ashing?.net(sample),
+  left: sheet.stages?.net(sample),
 });
 
 /** What counts of round 1, g with the vessel. */
@@ -39,9 +42,11 @@ interface Ratio {
   readonly gives: "stayed" | "left" | "leftOfRest";
 }
 
-function ratioOf({ moist, dry, char, ash }: Nets, name: ShareName): Ratio | undefined {
+function ratioOf({ moist, dry, char, ash, left }: Nets, name: ShareName): Ratio | undefined {
   if (name === "moistureWet") return { after: dry, before: moist, needed: [dry], gives: "left" };
   if (name === "moistureDry") return { after: dry, before: moist, needed: [dry], gives: "leftOfRest" };
+  if (left !== undefined && name === "lostInAll") return { after: left, before: dry, needed: [dry, left], gives: "left" };
+  if (left !== undefined && name === "leftAtEnd") return { after: left, before: dry, needed: [dry, left], gives: "stayed" };
   if (char === undefined) return undefined;
   if (name === "volatile") return { after: char, before: dry, needed: [dry, char], gives: "left" };
   if (name === "charYield") return { after: char, before: dry, needed: [dry, char], gives: "stayed" };
@@ -52,16 +57,24 @@ function ratioOf({ moist, dry, char, ash }: Nets, name: ShareName): Ratio | unde
 
 /** A share of one sample, a fraction; the word "withheld" where its weights contradict one another, so that no average takes it. */
 export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
+  const unlessContradicted = (value: Expression): Expression =>
+    when(is(sheet.working.contradiction(sample), "=", NOTHING), value, resultWords.withheld);
+  if (sheet.caught !== undefined && isLedgerShare(name)) return unlessContradicted(ledgerShare(sheet, sheet.caught, name, sample));
+  if (sheet.stages !== undefined && isStageShare(name)) return unlessContradicted(stageShare(sheet, sheet.stages, name, sample));
   const ratio = ratioOf(netsOf(sheet, sample), name);
   if (ratio === undefined) return NOTHING;
-  const { after, before, needed, gives } = ratio;
+  const { after, before, gives } = ratio;
+  // Of a sample fed moist its moisture was typed, not weighed.
+  const needed = sheet.caught !== undefined && isOfDrying(name) ? [...ratio.needed, sheet.drying.steady(sample)] : ratio.needed;
   const value = {
     stayed: reckon(after, "/", before),
     left: reckon(1, "-", reckon(after, "/", before)),
     leftOfRest: reckon(reckon(before, "/", after), "-", 1),
   }[gives];
-  return when(is(sheet.working.contradiction(sample), "=", NOTHING), onceNumbers(needed, value), resultWords.withheld);
+  return unlessContradicted(onceNumbers(needed, value));
 }
+
+const isOfDrying = (name: ShareName): boolean => name === "moistureWet" || name === "moistureDry";
 
 // Half of the change lies either side of its middle, a rectangle of that half-width has this over it: |g| / sqrt(12) (GUM, 4.3.7).
 const RECTANGLE = 12;
@@ -75,25 +88,33 @@ const RECTANGLE = 12;
  * 5.1.2).
  */
 export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
+  if (sheet.caught !== undefined && isLedgerShare(name)) return ledgerPlusMinus(sheet, sheet.caught, name, sample);
+  if (sheet.stages !== undefined && isStageShare(name)) return stagePlusMinus(sheet, sheet.stages, name, sample);
   const ratio = ratioOf(netsOf(sheet, sample), name);
   if (ratio === undefined) return NOTHING;
   const { after, before, gives } = ratio;
   const { u } = sheet.working;
-  const y = reckon(after, "/", before);
+  const isCharred = sheet.caught !== undefined && !isOfDrying(name);
+  // Of what went into the fire, which is what was weighed; u(y) is then multiplied to the dry sample.
+  const y = reckon(after, "/", isCharred ? sheet.caught.fed(sample) : before);
   const common = sum(1, square(y), square(reckon(1, "-", y)));
-  const isOfDrying = name === "moistureWet" || name === "moistureDry";
   // Without its ash, the ash weighing stands in for the vessel, whether or not the balance was tared.
   const own = name === "charYieldAshFree" ? common : reckon(1, "+", square(y));
   const isTared = is(sheet.columns.box(sheet.rows.drying.vessel, sample), "=", weighingWords.tared);
-  const again = isOfDrying ? undefined : sheet.end?.vessel(sample);
+  const again = isOfDrying(name) ? undefined : sheet.end?.vessel(sample);
   const once = when(isTared, own, common);
   const ofWeighing = reckon(square(u), "*", again === undefined ? once : when(isNumber(again), reckon(2, "*", own), once));
   const isAshedLater = sheet.ashing !== undefined && (name === "volatile" || name === "charYield" || name === "charYieldAshFree");
   const gain = fn("N", sheet.end?.gain(sample) ?? 0);
-  const variance = isAshedLater ? sum(ofWeighing, reckon(square(gain), "/", RECTANGLE)) : ofWeighing;
+  const moisture = isCharred ? [square(product(after, moistureOff(sheet, sheet.caught, sample)))] : [];
+  const variance = isAshedLater ? sum(ofWeighing, reckon(square(gain), "/", RECTANGLE)) : sum(ofWeighing, ...moisture);
   const plusMinus = reckon(reckon(2, "*", fn("SQRT", variance)), "/", before);
   return onceNumbers([sheet.share(name, sample), u], gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus);
 }
+
+/** What the moisture of a sample fed moist adds to u of a share of its dry part, relative: u(w) / (1 - w). */
+const moistureOff = (sheet: RunSheet, caught: Caught, sample: number): Expression =>
+  reckon(reckon(knownMoisture(sheet, caught, sample), "*", caught.fed(sample)), "/", sheet.drying.net(sample));
 
 // 95 %, two-sided: one in twenty lies outside.
 const ONE_IN = 20;
@@ -156,50 +177,4 @@ export function firedVessel(sheet: RunSheet, table: Fired, sample: number): Expr
   const gain = end.gain(sample);
   const isLast = ashing === undefined || table.rows === ashing.rows;
   return when(isNumber(first), reckon(first, "+", isLast ? fn("N", gain) : reckon(fn("N", gain), "/", 2)), NOTHING);
-}
-
-const words = checkWords.order;
-
-/** What contradicts in a sample's weights, as far as they are made, by more than two readings explain; nothing where all can be. */
-export function contradictionOf(sheet: RunSheet, sample: number): Expression {
-  const { drying, charring, ashing, vessel, working, rows, columns } = sheet;
-  const explained = fn("N", working.explained);
-  const [box, moist, dry] = [columns.box(rows.drying.vessel, sample), moistCell(sheet, sample), drying.net(sample)];
-  const last = (table: { readonly rows: { readonly first: number }; box(row: number, sample: number): Cell }, of: Expression) =>
-    nameBelow(table.box(table.rows.first, sample), reckon(of, "-", 1));
-  const dryName = last(drying, countOf(drying, sample));
-  const isAbove = (one: Expression, other: Expression) =>
-    all(isNumber(one), isNumber(other), is(fn("N", one), ">", reckon(fn("N", other), "+", explained)));
-  const isBelowVessel = (net: Cell) => all(isNumber(net), is(fn("N", net), "<", reckon(0, "-", explained)));
-  const char = charring && { net: charring.net(sample), name: last(charring, countOf(charring, sample)) };
-  const ash = ashing && { net: ashing.net(sample), name: last(ashing, countOf(ashing, sample)) };
-  return firstOf(
-    [
-      [is(fn("COUNT", vessel(sample), moist), "<", 2), NOTHING],
-      [is(fn("MIN", drying.counted(sample)), "<=", vessel(sample)), words.belowVessel(lowestName(sheet, sample), nameOf(box))],
-      [
-        all(isNumber(dry), is(fn("N", dry), ">", sum(moist, reckon(0, "-", vessel(sample)), explained))),
-        words.dryAboveMoist(dryName, nameOf(drying.box(drying.rows.first, sample))),
-      ],
-      ...(char === undefined
-        ? []
-        : ([
-            [isAbove(char.net, dry), words.charAboveDry(char.name, dryName)],
-            [isBelowVessel(char.net), words.charBelowVessel(char.name, nameOf(box))],
-          ] as const)),
-      ...(char === undefined || ash === undefined
-        ? []
-        : ([
-            [isAbove(ash.net, char.net), words.ashAboveChar(ash.name, char.name)],
-            [isBelowVessel(ash.net), words.ashBelowVessel(ash.name, nameOf(box))],
-          ] as const)),
-    ],
-    NOTHING,
-  );
-}
-
-function lowestName({ drying }: RunSheet, sample: number): Expression {
-  const counted = drying.counted(sample);
-  const down = fn("MATCH", fn("MIN", counted), counted, 0);
-  return nameBelow(drying.box(drying.rows.first, sample), reckon(down, "-", 1));
 }

@@ -4,7 +4,7 @@ import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { CLOCK } from "../sheet/Columns";
 import { decimalsOf } from "../sheet/massFormats";
 import { weighingWords } from "../words/weighingWords";
-import { block } from "./weighings";
+import { block, isNotDry } from "./weighings";
 
 const { says, total: totals, verdicts, end: endWords } = weighingWords;
 
@@ -77,12 +77,13 @@ export const isFull = (sheet: RunSheet, table: Weighed): Condition => {
 };
 
 export function drySays(sheet: RunSheet): Expression {
-  const { drying, across, working } = sheet;
+  const { drying, across, working, caught } = sheet;
   const left = across(working.weighingsLeft);
   return firstOf(
     [
       [is(fn("COUNT", block(sheet, drying)), "=", 0), NOTHING],
       [is(drying.allSteady, ">", 0), totals.dry(drying.allSteady)],
+      ...(caught === undefined ? [] : ([[is(isNotDry(sheet), "=", false), totals.fedMoist]] as const)),
       [isFull(sheet, drying), totals.full],
       [all(is(working.inUse, ">", 0), is(fn("COUNT", left), "=", working.inUse), is(fn("MAX", left), ">", 0)), totals.more(fn("MAX", left))],
     ],

@@ -1,5 +1,6 @@
 import {
   all,
+  any,
   anyWhere,
   countWhere,
   firstOf,
@@ -49,14 +50,21 @@ export function vesselCounted(box: Cell, correction: Cell | undefined): Expressi
 export const vesselGiven = (vessel: Cell): Expression => when(is(vessel, "=", 0), tared, vessel);
 
 /** The latest weighing that counts, g with the vessel. @param before rows of what counts above the first box */
-const latest = (table: Weighed, sample: number, before: number): Call => {
+export const latest = (table: Weighed, sample: number, before: number): Call => {
   const count = countOf(table, sample);
   return fn("INDEX", table.counted(sample), before === 0 ? count : reckon(count, "+", before));
 };
 
-/** The dry sample, g: the latest weighing of a steady run less the vessel; nothing before that. */
-export const dryNet = ({ drying, vessel }: RunSheet, sample: number): Expression =>
-  when(isNumber(drying.steady(sample)), reckon(latest(drying, sample, 0), "-", vessel(sample)), NOTHING);
+/** The dry sample, g: the latest weighing of a steady run less the vessel; nothing before that. @param otherwise while not steady */
+export const dryNet = ({ drying, vessel }: RunSheet, sample: number, otherwise: Expression = NOTHING): Expression =>
+  when(isNumber(drying.steady(sample)), reckon(latest(drying, sample, 0), "-", vessel(sample)), otherwise);
+
+/**
+ * Whether a sample's dry mass is not yet known: not shown dry, and where liquids are caught, not fed moist with its moisture given
+ * either.
+ */
+export const isNotDry = ({ drying, caught, working, across }: RunSheet): Condition =>
+  caught === undefined ? is(drying.allSteady, "=", 0) : any(is(working.inUse, "=", 0), is(fn("COUNT", across(drying.net)), "<", working.inUse));
 
 /** What is left after the latest firing, g, whether or not it is shown finished. */
 export function firedNet(table: Fired, sample: number): Expression {

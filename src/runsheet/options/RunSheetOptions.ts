@@ -1,8 +1,10 @@
 import type { BlockName } from "../BlockName";
 
 /** What is done to the sample; src/runsheet/kinds.ts says of which blocks each is made. */
-export const RUN_KINDS = ["drying", "charring", "ashing"] as const;
+export const RUN_KINDS = ["drying", "charring", "ashing", "liquids", "staged", "balance"] as const;
 export type RunKind = (typeof RUN_KINDS)[number];
+/** Kinds that weigh samples in vessels; a balance check weighs a check weight. */
+export const SAMPLE_KINDS = ["drying", "charring", "ashing", "liquids", "staged"] as const satisfies readonly RunKind[];
 
 /** Whether samples beside each other are one material weighed more than once, and so averaged. */
 export const SAMPLES_ARE = ["repeats", "different"] as const;
@@ -10,7 +12,7 @@ export type SamplesAre = (typeof SAMPLES_ARE)[number];
 
 export interface RunSheetOptions {
   readonly kind: RunKind;
-  /** Rounds of weighing while drying, 3 to 60. */
+  /** Rounds of weighing while drying, or of a check weight, 3 to 60. */
   readonly weighIns: number;
   /** Planned minutes between weighings. */
   readonly intervalMinutes: number;
@@ -18,7 +20,7 @@ export interface RunSheetOptions {
   readonly readability: number;
   /** What the vessel is called on the sheet: "lidded steel tin". */
   readonly vessel: string;
-  /** Samples run side by side, 1 to 6. */
+  /** Samples run side by side, 1 to 6; 1 for a balance check. */
   readonly replicates: number;
   /** Oven temperature, °C; left out, a box to fill in. */
   readonly ovenCelsius?: number;
@@ -30,6 +32,10 @@ export interface RunSheetOptions {
   readonly charFirings?: number;
   /** The same for the ash. Left out: 2. */
   readonly ashFirings?: number;
+  /** Receivers that liquids are caught in, 1 to 4, of a run with liquids caught only. Left out: 1. */
+  readonly receivers?: number;
+  /** Stages of staged heating, 2 to 12, of such a run only. Left out: 4. */
+  readonly stages?: number;
   /** Left out: repeats. */
   readonly samplesAre?: SamplesAre;
   /** The unit of every temperature on the sheet. Left out: C. */
@@ -54,8 +60,8 @@ export interface CarriedPlan {
   readonly kilnSetPoint?: number;
 }
 
-/** What the sheet has no usual value for. */
-type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter";
+/** What the sheet has no usual value for, or only one kind of run has. */
+type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter" | "receivers" | "stages";
 
 /** The same with everything said. */
 export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

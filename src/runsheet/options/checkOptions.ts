@@ -1,12 +1,15 @@
-import { runOptionNotWhole, unknownKindOfRun, unknownRunOption, vesselNameTooLong } from "../../problems/runSheetProblems";
+import { oneCheckWeight, runOptionNotWhole, unknownKindOfRun, unknownRunOption, vesselNameTooLong } from "../../problems/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
-import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunSheetOptions } from "./RunSheetOptions";
+import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunKind, type RunSheetOptions } from "./RunSheetOptions";
 
 const LONGEST_VESSEL_NAME = 60;
 // Two re-firings show that nothing more leaves where the first took nearly everything; common practice, no source.
 const USUAL_CHAR_FIRINGS = 3;
 const USUAL_ASH_FIRINGS = 2;
+// One receiver and four stages: own choices, no source.
+const USUAL_RECEIVERS = 1;
+const USUAL_STAGES = 4;
 const DEGREES = ["C", "F"] as const;
 const TIMINGS = ["clock", "minutes"] as const;
 
@@ -20,8 +23,11 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   const { panZeros = false, temperatures = false, samplesAre = "repeats", degrees = "C", timing = "clock" } = options;
   whole(optionBounds.weighIns, options.weighIns);
   whole(optionBounds.replicates, options.replicates);
+  if (options.kind === "balance" && options.replicates !== 1) throw oneCheckWeight(options.replicates);
   whole(optionBounds.charFirings, charFirings);
   whole(optionBounds.ashFirings, ashFirings);
+  const { receivers, stages, ...asked } = options;
+  const ofKind = counted(asked.kind, receivers, stages);
   bounded(optionBounds.interval, options.intervalMinutes);
   bounded(optionBounds.readability, options.readability);
   if (options.ovenCelsius !== undefined) bounded(optionBounds.oven, options.ovenCelsius);
@@ -31,7 +37,14 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   const vessel = options.vessel.trim();
   if (vessel.length > LONGEST_VESSEL_NAME) throw vesselNameTooLong(vessel.length, LONGEST_VESSEL_NAME);
   const said = { panZeros, temperatures, charFirings, ashFirings, samplesAre, degrees, timing };
-  return { ...options, ...said, vessel: vessel === "" ? sheetWords.unnamedVessel : vessel };
+  return { ...asked, ...said, ...ofKind, vessel: vessel === "" ? sheetWords.unnamedVessel : vessel };
+}
+
+/** Receivers or stages, where the kind of run has any; a count that another kind would ignore is still held to its bounds. */
+function counted(kind: RunKind, receivers = USUAL_RECEIVERS, stages = USUAL_STAGES): Pick<CheckedOptions, "receivers" | "stages"> {
+  whole(optionBounds.receivers, receivers);
+  whole(optionBounds.stages, stages);
+  return { ...(kind === "liquids" ? { receivers } : {}), ...(kind === "staged" ? { stages } : {}) };
 }
 
 function oneOf(name: string, value: string, words: readonly string[]): void {

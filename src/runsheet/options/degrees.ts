@@ -5,6 +5,9 @@ const FREEZING_FAHRENHEIT = 32;
 export const degreesFrom = (celsius: number, unit: "C" | "F"): number =>
   unit === "C" ? celsius : Math.floor(celsius * FAHRENHEIT_PER_CELSIUS + FREEZING_FAHRENHEIT);
 
+/** A difference of so many degrees Celsius in the unit of a sheet. */
+export const degreesApart = (celsius: number, unit: "C" | "F"): number => (unit === "C" ? celsius : Math.round(celsius * FAHRENHEIT_PER_CELSIUS));
+
 /** Bounds in degrees Celsius in the unit of a sheet. */
 export const inDegrees = ({ atLeast, atMost }: { readonly atLeast: number; readonly atMost: number }, unit: "C" | "F") => ({
   atLeast: degreesFrom(atLeast, unit),

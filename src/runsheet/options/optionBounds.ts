@@ -7,6 +7,8 @@ export const optionBounds = {
   /** Four firings side by side still fit a page with their weighings. */
   charFirings: { name: "char firings", atLeast: 1, atMost: 4, unit: "" },
   ashFirings: { name: "ash firings", atLeast: 1, atMost: 4, unit: "" },
+  receivers: { name: "receivers", atLeast: 1, atMost: 4, unit: "" },
+  stages: { name: "stages", atLeast: 2, atMost: 12, unit: "" },
   /** Up to a day. */
   interval: { name: "interval", atLeast: 1, atMost: 1440, unit: "min" },
   /** From a microbalance to a platform scale. */

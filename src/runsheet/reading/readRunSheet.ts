@@ -1,9 +1,11 @@
 import { cellArea } from "../../workbook/cellArea";
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
+import { balanceBlocks } from "../blocks/balance/planBalanceSheet";
 import { everyBlock } from "../buildRunSheet";
 import { checkOptions } from "../options/checkOptions";
 import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions, RunSheetOptions } from "../options/RunSheetOptions";
+import { balanceSheet, type BalanceSheet } from "../sheet/BalanceSheet";
 import { LABEL } from "../sheet/Columns";
 import { runSheet, type RunSheet } from "../sheet/RunSheet";
 import { setupWords } from "../words/setupWords";
@@ -12,6 +14,7 @@ import { sheetWords } from "../words/sheetWords";
 /** What a sheet of the workbook is. */
 export type ReadRunSheet =
   | { readonly is: "whole"; readonly sheet: RunSheet }
+  | { readonly is: "balance"; readonly sheet: BalanceSheet }
   /** A run sheet of an earlier version, which says nowhere what it was made with. */
   | { readonly is: "older" }
   /** A run sheet whose blocks do not stand where they were made; `missing` is the first heading that is not found, in `cell`. */
@@ -28,9 +31,10 @@ export function readRunSheet(reading: RangeReading): ReadRunSheet {
   if (record === undefined) return { is: [...texts.values()].includes(setupWords.legend) ? "older" : "other" };
   const options = optionsIn(record);
   if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
-  const sheet = withRowsPutIn(options, texts);
-  const lost = landmarks(sheet).find(({ at, content }) => texts.get(at) !== content);
-  return lost === undefined ? { is: "whole", sheet } : { is: "rearranged", missing: lost.content, cell: lost.at };
+  const { options: now, marks } = withRowsPutIn(options, texts);
+  const lost = marks.find(({ at, content }) => texts.get(at) !== content);
+  if (lost !== undefined) return { is: "rearranged", missing: lost.content, cell: lost.at };
+  return now.kind === "balance" ? { is: "balance", sheet: balanceSheet(now) } : { is: "whole", sheet: runSheet(now) };
 }
 
 /** What is held, by cell. */
@@ -56,22 +60,29 @@ function optionsIn(record: string): CheckedOptions | undefined {
 }
 
 /** Counts of rows that a table can grow by. */
-const COUNTS = ["weighIns", "charFirings", "ashFirings"] as const satisfies readonly (keyof CheckedOptions & keyof typeof optionBounds)[];
+const COUNTS = ["weighIns", "charFirings", "ashFirings", "stages", "receivers"] as const satisfies readonly (keyof CheckedOptions &
+  keyof typeof optionBounds)[];
+
+interface Marked {
+  readonly options: CheckedOptions;
+  readonly marks: readonly Landmark[];
+}
 
 /** The record with as many rounds and firings as bring each heading, from the top on, to where it is. */
-function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellContent>): RunSheet {
+function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellContent>): Marked {
   // Those further down may stand right by chance: as many rows put in elsewhere move them as far.
-  const found = (one: RunSheet): number => {
-    const marks = landmarks(one);
+  const found = ({ marks }: Marked): number => {
     const lost = marks.findIndex(({ at, content }) => texts.get(at) !== content);
     return lost === -1 ? marks.length : lost;
   };
-  let best = runSheet(options);
+  let best = marked(options);
   for (const count of COUNTS) {
-    if (found(best) === landmarks(best).length) break;
-    const { atMost } = optionBounds[count];
-    for (let more = best.options[count] + 1; more <= atMost; more++) {
-      const tried = runSheet({ ...best.options, [count]: more });
+    if (found(best) === best.marks.length) break;
+    const now = best.options[count];
+    // Not every kind of run has receivers or stages.
+    if (now === undefined) continue;
+    for (let more = now + 1; more <= optionBounds[count].atMost; more++) {
+      const tried = marked({ ...best.options, [count]: more });
       if (found(tried) > found(best)) best = tried;
     }
   }
@@ -80,11 +91,18 @@ function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellC
 
 const LANDMARKS = ["runBand", "runLightBand", "runTotal"];
 
-/** Headings and totals in the first column. */
-function landmarks(sheet: RunSheet): { at: string; content: string }[] {
-  return everyBlock(sheet)
-    .cells.flatMap(({ at, content, style }) =>
+interface Landmark {
+  readonly at: string;
+  readonly content: string;
+}
+
+/** Options with the headings and totals that a sheet for them has in its first column. */
+function marked(options: CheckedOptions): Marked {
+  const { cells } = options.kind === "balance" ? balanceBlocks(balanceSheet(options)) : everyBlock(runSheet(options));
+  const marks = cells
+    .flatMap(({ at, content, style }) =>
       at.column === LABEL && typeof content === "string" && LANDMARKS.includes(style) ? [{ row: at.row, at: `A${at.row}`, content }] : [],
     )
     .sort((one, other) => one.row - other.row);
+  return { options, marks };
 }

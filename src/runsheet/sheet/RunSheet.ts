@@ -1,15 +1,23 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
 import type { CheckedOptions } from "../options/RunSheetOptions";
+import type { CaughtRows, LedgerBox } from "./caughtRows";
 import { CLOCK, columns, LABEL, type Columns } from "./Columns";
-import { ELEMENTS, layout, type Element, type FiredRows, type Layout, type Setting, type ShareName, type WeighedRows } from "./layout";
+import { ELEMENTS, layout, type Element, type FiredRows, type Layout, type Placed, type Setting, type ShareName, type WeighedRows } from "./layout";
 import { massFormats, type MassFormats } from "./massFormats";
 
-/** Everything that the blocks of a run sheet share, made once: what it was asked for, how masses show, and where each cell stands. */
-export interface RunSheet {
+/** What every kind of sheet has. */
+export interface Sheet {
   readonly options: CheckedOptions;
   readonly formats: MassFormats;
-  readonly rows: Layout;
+  readonly rows: Placed;
   readonly columns: Columns;
+  /** Samples from 1. */
+  readonly samples: readonly number[];
+}
+
+/** Everything that the blocks of a run sheet share, made once: what it was asked for, how masses show, and where each cell stands. */
+export interface RunSheet extends Sheet {
+  readonly rows: Layout;
   readonly setup: Readonly<Record<"date" | "operator" | "material" | "samplesAre", Cell>> & { name(sample: number): Cell };
   /** Undefined where the kind of run has no use for a setting. */
   readonly settings: Readonly<Record<Setting, Cell>>;
@@ -19,13 +27,18 @@ export interface RunSheet {
   readonly charring: Fired | undefined;
   /** Undefined for a run that ends with charring. */
   readonly ashing: Fired | undefined;
+  /** Liquids caught, on a run that catches them. */
+  readonly caught: Caught | undefined;
+  /** Staged heating, on a run of it. */
+  readonly stages: Fired | undefined;
+  /** Tables of weighings in the order of the work, and those of them that follow a fire. */
+  readonly tables: readonly Weighed[];
+  readonly fired: readonly Fired[];
   /** The box of the empty vessel weighed again, undefined for a run that ends with drying, and what it gained. */
   readonly end: { vessel(sample: number): Cell; gain(sample: number): Cell } | undefined;
   /** What burns: its formula, or an analysis in percent with how exact that is. */
   readonly composition: Composition | undefined;
   readonly materials: { readonly names: Range; readonly stand: Range };
-  /** Samples from 1. */
-  readonly samples: readonly number[];
   /** The empty vessel, g, 0 where the balance was tared; nothing while not known. */
   vessel(sample: number): Cell;
   share(name: ShareName, sample: number): Cell;
@@ -80,6 +93,28 @@ export interface Fired extends Weighed {
   fire(row: number): Readonly<Record<FireColumn, Cell>>;
 }
 
+/** The apparatus that catches liquids, part by part, each sample's in its own column. */
+export interface Caught {
+  readonly rows: CaughtRows;
+  /** A part's weight before the fire and after it, and its gain; parts from 0. */
+  before(part: number, sample: number): Cell;
+  after(part: number, sample: number): Cell;
+  gain(part: number, sample: number): Cell;
+  readonly parts: readonly number[];
+  /** The same of all parts, down to and with the row below, where no number stands, so that rows put in there belong to them. */
+  befores(sample: number): Range;
+  afters(sample: number): Range;
+  /** Gas, g, water in the liquids, %, moisture of a sample fed moist, %, and what either % is known to, %. */
+  box(name: LedgerBox, sample: number): Cell;
+  /** Parts weighed both before and after; what they gained, g: nothing until each that was weighed once is weighed twice. */
+  pairs(sample: number): Cell;
+  liquids(sample: number): Cell;
+  /** What went into the fire, g: the dry sample and its water; char, liquids and gas together, g. */
+  fed(sample: number): Cell;
+  found(sample: number): Cell;
+  says(row: number): Cell;
+}
+
 export const FIRE_COLUMNS = ["lit", "set", "measured", "held", "quiet", "opened", "seen"] as const;
 export type FireColumn = (typeof FIRE_COLUMNS)[number];
 
@@ -90,10 +125,11 @@ export interface Composition extends Readonly<Record<Element, Cell>> {
   readonly note: Cell;
 }
 
-/** The sheet for options that serve, as checkOptions gives them. */
+/** The sheet for options that serve, as checkOptions gives them; a balance check has one of its own, balanceSheet. */
 export function runSheet(options: CheckedOptions): RunSheet {
+  if (options.kind === "balance") throw new Error(options.kind);
   const [rows, at] = [layout(options), columns(options)];
-  const { head, setup, drying, charring, ashing, end, results, openFire, materials } = rows;
+  const { head, setup, drying, charring, ashing, caught, stages, end, results, openFire, materials } = rows;
   const value = (row: number): Cell => fixed(cell(row, CLOCK));
   const work = (row: number, place = 1): Cell => fixed(at.working(row, place));
   const list = (column: number): Range => range(fixed(cell(materials.first, column)), fixed(cell(materials.last, column)));
@@ -103,6 +139,8 @@ export function runSheet(options: CheckedOptions): RunSheet {
     steady: (sample) => work(head.openly, sample),
     allSteady: fixed(cell(head.openly, at.elapsed)),
   };
+  const fires = { charring: charring && fired(at, charring), ashing: ashing && fired(at, ashing), stages: stages && fired(at, stages) };
+  const everyFire = [fires.charring, fires.ashing, fires.stages].filter((table) => table !== undefined);
   return {
     options,
     formats: massFormats(options),
@@ -128,8 +166,10 @@ export function runSheet(options: CheckedOptions): RunSheet {
       together: (name) => (options.replicates === 1 ? plusMinus(name, 1) : work(results.shares[name] ?? 0)),
     },
     drying: dried,
-    charring: charring && fired(at, charring),
-    ashing: ashing && fired(at, ashing),
+    ...fires,
+    caught: caught && caughtCells(at, caught),
+    tables: [dried, ...everyFire],
+    fired: everyFire,
     end: end.vessel === undefined ? undefined : endCells(at, end.vessel),
     composition: openFire && { ...cellEach(openFire.boxes, value), note: fixed(cell(openFire.note, LABEL)) },
     materials: { names: list(LABEL), stand: list(CLOCK) },
@@ -145,6 +185,26 @@ const endCells = (at: Columns, row: number): NonNullable<RunSheet["end"]> => ({
   vessel: (sample) => fixed(at.box(row, sample)),
   gain: (sample) => fixed(at.reckoned(row, sample)),
 });
+
+function caughtCells(at: Columns, rows: CaughtRows): Caught {
+  const parts = Array.from({ length: rows.last - rows.first + 1 }, (_, index) => index);
+  const down = (cellAt: (row: number) => Cell, first: number, below: number): Range => range(fixed(cellAt(first)), fixed(cellAt(below)));
+  return {
+    rows,
+    parts,
+    before: (part, sample) => fixed(at.box(rows.before.first + part, sample)),
+    after: (part, sample) => fixed(at.box(rows.first + part, sample)),
+    gain: (part, sample) => fixed(at.reckoned(rows.first + part, sample)),
+    befores: (sample) => down((row) => at.box(row, sample), rows.before.first, rows.heading),
+    afters: (sample) => down((row) => at.box(row, sample), rows.first, rows.total),
+    box: (name, sample) => fixed(at.box(rows.boxes[name], sample)),
+    pairs: (sample) => fixed(at.working(rows.total, sample)),
+    liquids: (sample) => fixed(at.reckoned(rows.total, sample)),
+    fed: (sample) => fixed(at.working(rows.before.heading, sample)),
+    found: (sample) => fixed(at.working(rows.heading, sample)),
+    says: (row) => cell(row, at.verdict),
+  };
+}
 
 /** @param from the first row of what counts: that of the heading where the weighing before stands there */
 function weighed(at: Columns, rows: WeighedRows, from: number, isWorked: boolean): Omit<Weighed, "steady" | "allSteady"> {

@@ -1,13 +1,18 @@
 import type { BlockName } from "../BlockName";
-import { BENCH, has, KINDS } from "../kinds";
+import { BENCH, has, isFired, KINDS } from "../kinds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { cautions } from "../words/cautions";
 import type { checkWords } from "../words/checkWords";
 import type { resultWords } from "../words/resultWords";
 import { settingWords } from "../words/settingWords";
 import { VESSEL_MATERIALS } from "../words/vesselMaterials";
+import { BALANCE_BLOCKS, BALANCE_CHECKS, type BalanceCheck } from "./balanceRows";
+import { caughtRows } from "./caughtRows";
+import { checksOf } from "./checksOf";
+import { HEAD, HEIGHT } from "./heights";
 import { beginPages, blocksOnPageOne } from "./pages";
 import { Rows } from "./Rows";
+import { sharesOf } from "./sharesOf";
 
 export type CheckName = keyof (typeof checkWords)["names"];
 export type ShareName = keyof (typeof resultWords)["shares"];
@@ -18,35 +23,8 @@ export type Element = (typeof ELEMENTS)[number];
 export const COMPARED = ["oxygenTaken", "air", "gases", "ashLeft", "notCovered", "vapourLeft", "charLeft"] as const;
 export type Compared = (typeof COMPARED)[number];
 
-/** Points. A box printed at 82 % is 6.07 mm high, enough to write in by hand. */
-const HEIGHT = { band: 16.5, fireBand: 27, box: 21, total: 18, caution: 12.75, result: 16, check: 15, line: 15, note: 14 } as const;
-const HEAD = { title: 19.5, answer: 18, checks: 16.5, covers: 15, openly: 15 } as const;
 const NOTE_ROWS = 2;
 const CURVE_ROWS = 17;
-
-/** What is looked at on a sheet for these options, in its order. */
-export const checksOf = ({ kind, panZeros, temperatures, replicates }: CheckedOptions): readonly CheckName[] => {
-  const only = (isWanted: boolean, ...names: CheckName[]): CheckName[] => (isWanted ? names : []);
-  const [charring, ashing] = [has(kind, "charring"), has(kind, "ashing")];
-  return [
-    ...(["vessel", "times", "rows", "gain", "order", "dryness"] as const),
-    ...only(charring, "opened", "charDone"),
-    ...only(ashing, "ashDone"),
-    ...only(charring, "air", "vesselAgain"),
-    ...only(replicates > 1, "agree"),
-    ...(["fine", "range", "material"] as const),
-    ...only(charring, "analysis"),
-    ...only(panZeros, "zeros"),
-    ...only(temperatures, "warmth"),
-    "typedOver",
-  ];
-};
-
-export const sharesOf = ({ kind }: CheckedOptions): readonly ShareName[] => [
-  ...(["moistureWet", "moistureDry"] as const),
-  ...(has(kind, "charring") ? (["volatile", "charYield"] as const) : []),
-  ...(has(kind, "ashing") ? (["charYieldAshFree", "ash"] as const) : []),
-];
 
 /** Rows of weighings with their total, and below them those of pan zeros and temperatures where the sheet has them. */
 export interface WeighedRows {
@@ -80,9 +58,11 @@ const BLOCKS = {
   },
   charring: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.charFirings, options.panZeros),
   ashing: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.ashFirings, options.panZeros),
+  caught: caughtRows,
+  stages: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.stages ?? 0, options.panZeros),
   end: ({ kind, panZeros }: CheckedOptions, rows: Rows) => {
     const heading = rows.next(HEIGHT.band);
-    const vessel = has(kind, "charring") ? rows.next(HEIGHT.box) : undefined;
+    const vessel = isFired(kind) ? rows.next(HEIGHT.box) : undefined;
     const strip = panZeros && vessel !== undefined ? { heading: rows.next(HEIGHT.fireBand), vessel: rows.next(HEIGHT.box) } : undefined;
     return { heading, vessel, strip, notes: rows.run(NOTE_ROWS, HEIGHT.box) };
   },
@@ -91,10 +71,11 @@ const BLOCKS = {
     heading: rows.next(HEIGHT.band),
     shares: rows.each(sharesOf(options), HEIGHT.result) as Readonly<Partial<Record<ShareName, number>>>,
     foot: rows.next(HEIGHT.line),
+    ...(has(options.kind, "caught") ? { ledgerFoot: rows.next(HEIGHT.line) } : {}),
   }),
   checks: (options: CheckedOptions, rows: Rows) => ({
     heading: rows.next(HEIGHT.band),
-    lines: checksOf(options).map((check) => ({ check, row: rows.next(HEIGHT.check) })),
+    lines: (options.kind === "balance" ? BALANCE_CHECKS : checksOf(options)).map((check) => ({ check, row: rows.next(HEIGHT.check) })),
   }),
   settings: (options: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), boxes: settingRows(options, rows) }),
   openFire: (_: CheckedOptions, rows: Rows) => {
@@ -108,6 +89,7 @@ const BLOCKS = {
     ...rows.run(VESSEL_MATERIALS.length, HEIGHT.note),
     note: rows.next(HEIGHT.note),
   }),
+  ...BALANCE_BLOCKS,
 } as const;
 
 function settingRows(options: CheckedOptions, rows: Rows): Readonly<Partial<Record<Setting, number>>> {
@@ -117,7 +99,7 @@ function settingRows(options: CheckedOptions, rows: Rows): Readonly<Partial<Reco
 
 function isWanted(name: Setting, { kind, replicates, plan }: CheckedOptions): boolean {
   if (name === "planned") return plan !== undefined;
-  if (name === "closed") return has(kind, "charring");
+  if (name === "closed") return isFired(kind);
   return name !== "methodScatter" || replicates > 1;
 }
 
@@ -137,10 +119,18 @@ function fired(rows: Rows, count: number, panZeros: boolean): FiredRows {
 }
 
 type Blocks = { readonly [Name in BlockName]: ReturnType<(typeof BLOCKS)[Name]> };
-type Always = "setup" | "drying" | "end" | "cautions" | "results" | "checks" | "settings" | "curves" | "materials";
+type OfBalance = keyof typeof BALANCE_BLOCKS;
+type OfSamples = "setup" | "drying" | "end" | "results" | "settings" | "materials";
+type Always = "cautions" | "curves";
 
-/** Rows, from 1, of everything on a sheet; undefined for a block that its kind does not have. */
-export interface Layout extends Pick<Blocks, Always>, Partial<Omit<Blocks, Always>> {
+/** What is looked at, one a row. */
+export interface CheckRows<Name extends string> {
+  readonly heading: number;
+  readonly lines: readonly { readonly check: Name; readonly row: number }[];
+}
+
+/** Rows, from 1, of what every sheet has. */
+export interface Placed extends Pick<Blocks, Always> {
   readonly head: Readonly<Record<keyof typeof HEAD, number>>;
   /** Points, row by row. */
   readonly heights: readonly number[];
@@ -151,11 +141,25 @@ export interface Layout extends Pick<Blocks, Always>, Partial<Omit<Blocks, Alway
   readonly last: number;
 }
 
+/** Rows of everything on a sheet of samples; undefined for a block that its kind does not have. */
+export interface Layout extends Placed, Pick<Blocks, OfSamples>, Partial<Omit<Blocks, OfSamples | OfBalance | Always | "checks">> {
+  readonly checks: CheckRows<CheckName>;
+}
+
+/** Rows of everything on a balance check. */
+export interface BalanceLayout extends Placed, Pick<Blocks, OfBalance> {
+  readonly checks: CheckRows<BalanceCheck>;
+}
+
 /** How many rows stay in view and come again on every page: what run this is, its answer, its checks. */
 export const HEAD_ROWS = 3;
 
+// Every kind of run on samples has the blocks named in OfSamples and Always, and a balance check those in OfBalance.
+export const layout = (options: CheckedOptions): Layout => placed(options) as Placed & Blocks as Layout;
+export const balanceLayout = (options: CheckedOptions): BalanceLayout => placed(options) as Placed & Blocks as BalanceLayout;
+
 /** Rows of everything on the sheet for these options, without a blank row between blocks. */
-export function layout(options: CheckedOptions): Layout {
+function placed(options: CheckedOptions): Placed {
   const rows = new Rows();
   // As in Rows.each, with heights of their own.
   const head = Object.fromEntries(Object.entries(HEAD).map(([name, height]) => [name, rows.next(height)])) as Layout["head"];
@@ -169,7 +173,6 @@ export function layout(options: CheckedOptions): Layout {
   }
   const later = order.slice(onPageOne).map((name) => measured(name, options));
   const breaks = beginPages(repeated, later).map((index) => starts[onPageOne + index] ?? 0);
-  // Every kind has the blocks named in Always.
   return { ...(made as Blocks), head, heights: rows.heights, order, breaks, last: rows.heights.length };
 }
 

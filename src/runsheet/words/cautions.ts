@@ -12,6 +12,22 @@ const CHARRING = [
   "No treated, painted or chlorinated material. No nitrates, peroxides or other oxidisers.",
 ];
 const ASHING = ["Burning the char to ash gives off carbon monoxide: ducted hood, open vessel, nothing flammable near."];
+const LIQUIDS = [
+  "Condensed liquids are flammable and toxic, tar among them: gloves, eye protection, closed labelled bottles, no flame near, never a drain.",
+  "Keep the gas path open from vessel to outlet: tar or a full receiver blocks it. Lead what gas is left outdoors, away from any flame.",
+  "A cooling vessel draws back: keep the outlet above the liquid, and let neither liquid nor air reach hot char.",
+  "Distilling the liquids is flammable, toxic and regulated: it is no part of this run. Ask what is allowed before you begin.",
+];
+const STAGED = [
+  "Know what leaves at each stage before you heat: some salts give off acid, toxic or flammable gas. Work under a ducted hood.",
+  "Never seal the vessel: gas and steam must find a way out. Let it cool covered or in a desiccator, then weigh.",
+  "No nitrates, peroxides, perchlorates, ammonium salts of oxidisers, cyanides, azides or unknown powders.",
+];
+const BALANCE = [
+  "A check is no calibration: trade, medicine and law have rules of their own, and they come first.",
+  "Handle check weights with tweezers or clean gloves, never by hand: grease is weight. Heavy ones: mind back and toes.",
+  "Let weight and balance stand beside each other until they are as warm as the room; level the balance, keep draughts off.",
+];
 const DEFER = ["Local codes, fire rules and the makers' instructions come first. If in doubt, ask a qualified person."];
 
 /** What is printed on the sheet about the hurt the work can do, a line each, short enough to show without wrapping. */
@@ -19,6 +35,9 @@ export const cautions: Readonly<Record<RunKind, readonly string[]>> = {
   drying: [...DRYING, ...DEFER],
   charring: [...DRYING, ...CHARRING, ...DEFER],
   ashing: [...DRYING, ...CHARRING, ...ASHING, ...DEFER],
+  liquids: [...DRYING, ...CHARRING, ...LIQUIDS, ...DEFER],
+  staged: [...DRYING, ...STAGED, ...DEFER],
+  balance: [...BALANCE, ...DEFER],
 };
 
 export const cautionWords = { heading: "CAUTIONS", about: "read before the first fire" } as const;

@@ -23,7 +23,11 @@ export const checkWords = {
     opened: "Opened when cold",
     charDone: "Charring finished",
     ashDone: "Ashing finished",
+    rising: "Temperatures rise",
+    stageHeld: "Held long enough",
     air: "No air got in",
+    caught: "Caught, all weighed",
+    ledger: "Products add up",
     vesselAgain: "Vessel at the end",
     agree: "Samples agree",
     fine: "Balance fine enough",
@@ -66,6 +70,7 @@ export const checkWords = {
     clock: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the time of that round: 9:30.`),
   },
   gain: {
+    stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip. Weigh again, cold.`),
     heavier: (at: Expression) => doubted(text`${at} is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.`),
   },
   order: {
@@ -76,6 +81,12 @@ export const checkWords = {
     charAboveDry: (char: Expression, dry: Expression) => text`char, ${char}, is above the dry sample, ${dry}. Swapped? Weigh again, cold.`,
     charBelowVessel: (char: Expression, vessel: Expression) => text`char, ${char}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     ashAboveChar: (ash: Expression, char: Expression) => text`ash, ${ash}, is above char, ${char}. Swapped? Weigh both again, cold.`,
+    leftBelowVessel: (left: Expression, vessel: Expression) =>
+      text`what is left, ${left}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
+    receiverLighter: (after: Expression, before: Expression) =>
+      text`receiver lighter with its liquid, ${after}, than empty, ${before}. Swapped? Weigh again.`,
+    productsAboveFed: (found: Expression, fed: Expression) =>
+      text`products, ${found} g, are above the ${fed} g fed, by more than the weighing ±. Weigh again, receivers too.`,
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
   },
   dryness: {
@@ -86,7 +97,10 @@ export const checkWords = {
     tooCoarse: (limit: Expression) =>
       doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
+  heatedBefore: (row: Expression) => doubted(text`Heated, row ${row}, before it was shown dry: no share of the dry sample can be given.`),
   opened: {
+    stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
+      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
@@ -102,6 +116,33 @@ export const checkWords = {
     whiteEdges: (row: Expression) => doubted(text`White edges seen, row ${row} or near it: air got in and char burnt. The yield reads low.`),
     low: (percent: Expression) =>
       doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
+  },
+  rising: {
+    falls: (at: Expression) =>
+      doubted(text`${at} is set below the stage before: what left earlier is counted there. Heat upwards, or mend the figure.`),
+    unknown: (row: Expression) => doubted(text`Row ${row}: weighed without a temperature, set or measured. Type one.`),
+    apart: (at: Expression) => doubted(text`${at} is far from what was set. Measured elsewhere, or a slip? Look at both.`),
+  },
+  stageHeld: {
+    losing: (row: Expression) =>
+      doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),
+  },
+  caught: {
+    notAfter: (at: Expression) => doubted(text`${at} was weighed empty and not again: the liquids wait. Weigh it, or clear it.`),
+    notBefore: (at: Expression) => doubted(text`${at} was not weighed before the fire: its gain is not known. Clear its weight, note it below.`),
+    isText: (at: Expression) => doubted(text`${at} is text, not a number. Type it as a plain number, in grams or percent.`),
+    lighter: (at: Expression) => doubted(text`${at} is lighter than before the fire. Dust or wet lost, or another part? Weigh it again.`),
+    nothingCaught: (sample: number) => doubted(ofSample(sample, "nothing was caught that counts. Cold enough, and tight? Look for a leak.")),
+  },
+  ledger: {
+    percent: (at: Expression) => doubted(text`${at}: typed as a fraction? Type percent, such as 70 for 0.70.`),
+    dryAndMoist: (at: Expression) => doubted(text`${at} says fed moist, and the sample was shown dry. Clear one: the dried sample counts.`),
+    waterNegative: (sample: number, at: Expression) =>
+      doubted(ofSample(sample, text`less water in the liquids than was fed. Look at its moisture and ${at}; or water escaped.`)),
+    waterOverVapour: (sample: number, at: Expression) =>
+      doubted(ofSample(sample, text`more water than left as vapour. Look at the water content in ${at}.`)),
+    unaccounted: (sample: number, percent: Expression) =>
+      doubted(ofSample(sample, text`${percent} % of the dry feed is unaccounted for, more than wanted. A leak, or liquid left in the tube?`)),
   },
   vesselAgain: {
     lighter: (sample: number, at: Expression, grams: Expression) =>

@@ -17,6 +17,9 @@ export const headWords = {
     firingsFull: (fireRow: Expression, weighRow: Expression) =>
       text`► Not finished: add a firing (task pane), or insert copies of rows ${fireRow} and ${weighRow}`,
     firingsAtLimit: "► Not finished: a sheet holds no more firings; go on on a new run sheet",
+    stage: "stage",
+    receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
+    caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     complete: "Run complete: all weighings are in",
   },
@@ -33,6 +36,14 @@ export const headWords = {
       text`${share} (95 %) of the dry ${material} left as vapour; ${stayed} stayed. ${samples}`,
     water: (share: Expression, stayed: Expression, samples: Expression, material: Expression) =>
       text`${share} (95 %) of the moist ${material} was water; ${stayed} stayed dry. ${samples}`,
+    driedNotHeated: (percent: Expression) => text`Dry. ${percent} % of the moist weight was water. Not heated further yet.`,
+    heatedMoist: "Heated before it was shown dry: no answer on the dry sample.",
+    fedMoist: "Fed moist. Not charred yet.",
+    soFar: (percent: Expression, material: Expression) => text`So far ${percent} % of the dry ${material} has left; more stages are to come.`,
+    stages: (share: Expression, stayed: Expression, stages: Expression, samples: Expression, material: Expression) =>
+      text`${share} (95 %) of the dry ${material} left in ${stages} stages; ${stayed} stayed. ${samples}`,
+    lostOfEach: "Lost in all, of each when dry",
+    wasLost: "of the dry weight left in all",
     oneSample: "1 sample.",
     meanOf: (count: Expression) => text`Mean of ${count} samples.`,
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
@@ -61,6 +72,24 @@ export const headWords = {
       text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, air let in, tar.`,
     times: (times: Expression) => text`, ${times} times the weighing ±`,
     roundingOnly: " (rounding only)",
+  },
+  ledger: {
+    waits: "The products wait for the answer above.",
+    invite: (first: Expression, last: Expression) => text`The products are told here once what was caught is weighed (rows ${first} to ${last}).`,
+    different: "The products of each material stand in the results; different materials have no common ledger.",
+    told: (char: Expression, liquids: Expression, water: Expression, gas: Expression) =>
+      text`Of 100 g dry: ${char} g char, ${liquids} g liquids${water}, ${gas}.`,
+    water: (grams: Expression) => text` (${grams} g of them water formed)`,
+    byDifference: (grams: Expression) => text`${grams} g gas by difference, every leak with it`,
+    mixed: "gas measured in some and by difference in others: see the results",
+    measured: (grams: Expression, unaccounted: Expression, plusMinus: Expression) =>
+      text`${grams} g gas measured; ${unaccounted} ± ${plusMinus} g unaccounted (95 %)`,
+  },
+  stages: {
+    waits: "What each stage lost waits for the answer above.",
+    none: "What each stage lost is told here once one is weighed.",
+    most: (number: Expression, name: Expression, percent: Expression) =>
+      text`Most left in stage ${number} (${name}): ${percent} % of the dry sample.`,
   },
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",

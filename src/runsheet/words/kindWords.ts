@@ -5,4 +5,7 @@ export const kindWords: Readonly<Record<RunKind, { readonly title: string; reado
   drying: { title: "Drying", sheetName: "Drying run" },
   charring: { title: "Drying, charring", sheetName: "Charring run" },
   ashing: { title: "Drying, charring, ashing", sheetName: "Ashing run" },
+  liquids: { title: "Charring, liquids caught", sheetName: "Liquids run" },
+  staged: { title: "Drying, staged heating", sheetName: "Staged run" },
+  balance: { title: "Balance check", sheetName: "Balance check" },
 };

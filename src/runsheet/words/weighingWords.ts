@@ -68,6 +68,7 @@ export const weighingWords = {
   total: {
     dry: (round: Expression) => text`✓ dry since round ${round}`,
     notDry: "not dry yet",
+    fedMoist: "fed moist, by its moisture",
     more: (count: Expression) => text`not dry: about ${count} more`,
     full: "? full: add a round (pane)",
     steady: (firing: Expression) => text`✓ steady since firing ${firing}`,

@@ -1,5 +1,12 @@
 import type { Injector } from "@univerjs/core";
-import { IFunctionService, NumberValueObject, ValueObjectFactory, type ArrayValueObject, type BaseValueObject } from "@univerjs/engine-formula";
+import {
+  IFormulaDependencyGenerator,
+  IFunctionService,
+  NumberValueObject,
+  ValueObjectFactory,
+  type ArrayValueObject,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
 
 const NUMBER = /^\s*(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?\s*$/i;
 
@@ -35,3 +42,34 @@ export function sortACopy(injector: Injector): void {
 }
 
 const isArray = (value: unknown): value is ArrayValueObject => (value as BaseValueObject).isArray();
+
+/** A formula as the engine's generator keeps it; private there. */
+interface Dependent {
+  readonly formulaId?: string | null;
+  readonly isVirtual?: boolean;
+  row: number;
+}
+
+interface RuleGenerator {
+  _registerOtherFormulas(...given: unknown[]): void;
+  readonly _dependencyTreeCache: ReadonlyMap<unknown, Dependent>;
+}
+
+// Rows above the first; no rule reaches over as many.
+const OFF_THE_SHEET = 10_000_000;
+
+/**
+ * Mends a defect of engine 0.25.1: it takes the formula of an entry rule for a cell formula that stands as far from A1 as the ruled
+ * cell stands from the first of its rule. What reads a cell there seems to depend on what the rule reads, and where that depends on it
+ * in turn, the seeming circle leaves cells calculated in a wrong order. Keeps rules off the sheet, where nothing reads them.
+ */
+export function keepRulesOffTheSheet(injector: Injector): void {
+  const generator = injector.get(IFormulaDependencyGenerator) as unknown as RuleGenerator;
+  if (typeof generator._registerOtherFormulas !== "function") throw new Error("the engine has no entry rules to keep apart");
+  const original = generator._registerOtherFormulas.bind(generator);
+  generator._registerOtherFormulas = (...given) => {
+    original(...given);
+    for (const formula of generator._dependencyTreeCache.values())
+      if (formula.formulaId != null && formula.isVirtual !== true && formula.row > -OFF_THE_SHEET) formula.row -= OFF_THE_SHEET;
+  };
+}

@@ -12,7 +12,7 @@ import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
-import { readNumberLiterals, sortACopy } from "./mendEngine";
+import { keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
 export interface GridPreset {
@@ -58,6 +58,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  keepRulesOffTheSheet(injector);
   calculateWhatDepends(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

@@ -1,5 +1,5 @@
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
-import { RUN_KINDS, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { cellArea } from "../../../src/workbook/cellArea";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
@@ -16,7 +16,7 @@ const longest: RunSheetOptions = { ...options, weighIns: 60, replicates: 6, panZ
 
 describe("a run sheet in Excel", () => {
   test.each(
-    RUN_KINDS.flatMap((kind) => [
+    SAMPLE_KINDS.flatMap((kind) => [
       { ...options, kind },
       { ...longest, kind },
     ]),

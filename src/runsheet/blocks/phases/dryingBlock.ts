@@ -1,15 +1,16 @@
-import { cell, range } from "../expressions/Expression";
-import { elapsed } from "../formulas/clock";
-import { drySays, lostSince, roundSays } from "../formulas/rowSays";
-import { correctionFor, countedWeighing } from "../formulas/strip";
-import { dryNet, vesselCounted } from "../formulas/weighings";
-import { CLOCK, LABEL } from "../sheet/Columns";
-import type { RunSheet } from "../sheet/RunSheet";
-import { clockWords, massWords } from "../words/BoxWords";
-import { sheetWords } from "../words/sheetWords";
-import { weighingWords } from "../words/weighingWords";
-import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Block, type BlockCell } from "./Block";
-import { box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, vesselOr } from "./entries";
+import { cell, range } from "../../expressions/Expression";
+import { elapsed } from "../../formulas/clock";
+import { dryPartFedMoist } from "../../formulas/ledger";
+import { drySays, lostSince, roundSays } from "../../formulas/rowSays";
+import { correctionFor, countedWeighing } from "../../formulas/strip";
+import { dryNet, vesselCounted } from "../../formulas/weighings";
+import { CLOCK, LABEL } from "../../sheet/Columns";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { clockWords, massWords } from "../../words/BoxWords";
+import { sheetWords } from "../../words/sheetWords";
+import { weighingWords } from "../../words/weighingWords";
+import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Block, type BlockCell } from "../Block";
+import { box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, vesselOr } from "../entries";
 import { stripBlock } from "./stripBlock";
 
 // Minutes since round 1: up to a quarter of a year.
@@ -51,7 +52,7 @@ export function dryingBlock(sheet: RunSheet): Block {
         ),
         ...rounds.flatMap((row) => roundRow(sheet, row)),
         { at: cell(total, LABEL), content: weighingWords.dry, style: "runTotal" },
-        ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryNet(sheet, sample), "runTotalNumber", formats.reckoned)),
+        ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryOf(sheet, sample), "runTotalNumber", formats.reckoned)),
         calculated(cell(total, columns.verdict), drySays(sheet), "runVerdictStrong"),
       ],
       entryRules: [
@@ -73,6 +74,10 @@ export function dryingBlock(sheet: RunSheet): Block {
         ),
   );
 }
+
+/** The dry sample; where liquids are caught, the dry part of one that is charred moist too. */
+const dryOf = (sheet: RunSheet, sample: number) =>
+  sheet.caught === undefined ? dryNet(sheet, sample) : dryNet(sheet, sample, dryPartFedMoist(sheet, sheet.caught, sample));
 
 const timeRule = (isClock: boolean, at: Parameters<typeof clockAt>[0]): [Parameters<typeof boxRule>[1], Parameters<typeof boxRule>[2]] =>
   isClock

@@ -1,12 +1,12 @@
-import { all, any, noNumber, type Condition } from "../expressions/choices";
-import { fn, is } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { isFull } from "../formulas/rowSays";
-import { block } from "../formulas/weighings";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { weighingWords } from "../words/weighingWords";
-import { step, type Check } from "./Check";
+import { all, any, noNumber, type Condition } from "../../expressions/choices";
+import { fn, is } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { isFull } from "../../formulas/rowSays";
+import { block } from "../../formulas/weighings";
+import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { weighingWords } from "../../words/weighingWords";
+import { step, type Check } from "../Check";
 
 const { fired, dryness } = checkWords;
 const { unjudged } = weighingWords;

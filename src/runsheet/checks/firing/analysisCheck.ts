@@ -1,10 +1,10 @@
-import { all, any, isNumber, NOTHING } from "../expressions/choices";
-import { fn, is, reckon } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { analysedPercent, analysis, hasBoth, hasFormula, isAnalysed, LEAST_ANALYSED_PERCENT } from "../formulas/burning";
-import type { RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { step, type Check, type Step } from "./Check";
+import { all, any, isNumber, NOTHING } from "../../expressions/choices";
+import { fn, is, reckon } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { analysedPercent, analysis, hasBoth, hasFormula, isAnalysed, LEAST_ANALYSED_PERCENT } from "../../formulas/burning";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check, type Step } from "../Check";
 
 const words = checkWords.analysis;
 

@@ -1,48 +1,65 @@
-import { cell, range, type Cell } from "../expressions/Expression";
-import { isNumber, when } from "../expressions/choices";
-import { fn, reckon } from "../expressions/Expression";
-import { firedVessel } from "../formulas/results";
-import { firedSays, firingSays, lostSince } from "../formulas/rowSays";
-import { correctionFor, countedWeighing } from "../formulas/strip";
-import { allSteady, beforeFiring, firedNet, steadyFiring } from "../formulas/weighings";
-import { inDegrees } from "../options/degrees";
-import { optionBounds } from "../options/optionBounds";
-import { LABEL } from "../sheet/Columns";
-import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../sheet/RunSheet";
-import { clockWords, degreeWords, massWords, type BoxWords } from "../words/BoxWords";
-import { fireWords } from "../words/fireWords";
-import { sheetWords } from "../words/sheetWords";
-import { weighingWords } from "../words/weighingWords";
-import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Allowed, type Block, type BlockCell } from "./Block";
-import { ANYTHING, box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, wideBox } from "./entries";
+import { cell, range, type Cell } from "../../expressions/Expression";
+import { isNumber, when } from "../../expressions/choices";
+import { fn, reckon } from "../../expressions/Expression";
+import { firedVessel } from "../../formulas/results";
+import { firedSays, firingSays, lostSince } from "../../formulas/rowSays";
+import { correctionFor, countedWeighing } from "../../formulas/strip";
+import { allSteady, beforeFiring, firedNet, steadyFiring } from "../../formulas/weighings";
+import { inDegrees } from "../../options/degrees";
+import { optionBounds } from "../../options/optionBounds";
+import { LABEL } from "../../sheet/Columns";
+import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../../sheet/RunSheet";
+import { clockWords, degreeWords, massWords, type BoxWords } from "../../words/BoxWords";
+import { fireWords } from "../../words/fireWords";
+import { sheetWords } from "../../words/sheetWords";
+import { weighingWords } from "../../words/weighingWords";
+import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Allowed, type Block, type BlockCell } from "../Block";
+import { ANYTHING, box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, wideBox } from "../entries";
 import { stripBlock } from "./stripBlock";
 
 const LONGEST_HOLD = 10_000;
 
 /** One phase of firing: what is noted of each firing, and the weighings when cold. */
 export function firingBlock(sheet: RunSheet, table: Fired, phase: "charring" | "ashing", number: number): Block {
-  return together(fireTable(sheet, table, phase), weighedTable(sheet, table, phase, number));
+  const words = {
+    ...fireWords,
+    heading: fireWords.heading[phase],
+    row: fireWords.firing,
+    columns: fireWords.columns(sheet.options.degrees),
+    setPoint: phase === "charring" ? sheet.options.plan?.kilnSetPoint : undefined,
+  };
+  return together(fireTable(sheet, table, words), weighedTable(sheet, table, phase, number));
+}
+
+/** What a fire table is called, its rows and its columns, and what is said of the two columns that differ. */
+export interface FireTableWords {
+  readonly heading: string;
+  readonly row: (number: number) => string;
+  readonly columns: Readonly<Record<FireColumn, string>>;
+  readonly set: { readonly title: string; readonly prompt: string };
+  readonly seen: Omit<BoxWords, "label">;
+  /** What the kiln is set to by the plan of the run. */
+  readonly setPoint?: number | undefined;
 }
 
 /** The one table that crosses the heavy line: all of it is written by hand. */
-function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "ashing"): Block {
+export function fireTable(sheet: RunSheet, { rows, fire }: Fired, words: FireTableWords): Block {
   const { degrees } = sheet.options;
   const { heading, first, last } = rows.fire;
-  const names = fireWords.columns(degrees);
   const every = Array.from({ length: last - first + 1 }, (_, index) => first + index);
   const at = fire(first);
   const kiln = inDegrees(optionBounds.kiln, degrees);
   const rules: Readonly<Record<Exclude<FireColumn, "seen">, readonly [Omit<BoxWords, "label">, Allowed, string]>> = {
     lit: [clockWords(fireWords.lit.title, fireWords.lit.prompt), clockAt(at.lit), CLOCK_FORMAT],
-    set: [degreeWords(fireWords.set.title, fireWords.set.prompt, degrees, kiln), numbers(kiln), "0"],
+    set: [degreeWords(words.set.title, words.set.prompt, degrees, kiln), numbers(kiln), "0"],
     measured: [degreeWords(fireWords.measured.title, fireWords.measured.prompt, degrees, kiln), numbers(kiln), "0"],
     held: [fireWords.held, numbers({ atLeast: 0, atMost: LONGEST_HOLD }), "0"],
     quiet: [clockWords(fireWords.quiet.title, fireWords.quiet.prompt), clockAt(at.quiet), CLOCK_FORMAT],
     opened: [clockWords(fireWords.opened.title, fireWords.opened.prompt), clockAt(at.opened), CLOCK_FORMAT],
   };
-  const setPoint = phase === "charring" ? sheet.options.plan?.kilnSetPoint : undefined;
+  const { setPoint } = words;
   const boxed = Object.entries(rules) as [Exclude<FireColumn, "seen">, (typeof rules)["lit"]][];
-  const headings = { [LABEL]: fireWords.heading[phase], ...Object.fromEntries(FIRE_COLUMNS.map((name) => [at[name].column, names[name]])) };
+  const headings = { [LABEL]: words.heading, ...Object.fromEntries(FIRE_COLUMNS.map((name) => [at[name].column, words.columns[name]])) };
   return together(
     {
       cells: [
@@ -51,7 +68,7 @@ function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "
           (one): BlockCell => (one.at.column > LABEL && one.at.column < at.seen.column ? { ...one, style: "runBandWrapped" } : one),
         ),
         ...every.flatMap((row): BlockCell[] => [
-          { at: cell(row, LABEL), content: fireWords.firing(row - first + 1), style: "runLabel" },
+          { at: cell(row, LABEL), content: words.row(row - first + 1), style: "runLabel" },
           ...boxed.map(([name, [, , format]]) =>
             box(fire(row)[name], name === "set" && setPoint !== undefined ? { format, content: setPoint } : { format }),
           ),
@@ -59,7 +76,7 @@ function fireTable(sheet: RunSheet, { rows, fire }: Fired, phase: "charring" | "
       ],
       entryRules: boxed.map(([name, [words, allow]]) => boxRule(range(at[name], fire(last)[name]), words, allow)),
     },
-    ...every.map((row) => wideBox(fire(row).seen, sheet.columns.verdict, fireWords.seen, ANYTHING)),
+    ...every.map((row) => wideBox(fire(row).seen, sheet.columns.verdict, words.seen, ANYTHING)),
   );
 }
 

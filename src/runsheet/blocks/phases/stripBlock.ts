@@ -1,15 +1,15 @@
-import { cell, range } from "../expressions/Expression";
-import { coldEnough, correctionOf, STRIP_COLUMNS, stripCell } from "../formulas/strip";
-import { optionBounds } from "../options/optionBounds";
-import { inDegrees } from "../options/degrees";
-import { LABEL } from "../sheet/Columns";
-import type { StripRows } from "../sheet/layout";
-import type { RunSheet } from "../sheet/RunSheet";
-import { degreeWords, zeroWords } from "../words/BoxWords";
-import { stripWords } from "../words/stripWords";
-import { weighingWords } from "../words/weighingWords";
-import { band, calculated, type Block, type BlockCell, type BoxRule } from "./Block";
-import { box, boxRule, numbers, zeros } from "./entries";
+import { cell, range } from "../../expressions/Expression";
+import { coldEnough, correctionOf, STRIP_COLUMNS, stripCell } from "../../formulas/strip";
+import { optionBounds } from "../../options/optionBounds";
+import { inDegrees } from "../../options/degrees";
+import { LABEL } from "../../sheet/Columns";
+import type { StripRows } from "../../sheet/layout";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { degreeWords, zeroWords } from "../../words/BoxWords";
+import { stripWords } from "../../words/stripWords";
+import { weighingWords } from "../../words/weighingWords";
+import { band, calculated, type Block, type BlockCell, type BoxRule } from "../Block";
+import { box, boxRule, numbers, zeros } from "../entries";
 
 /** What was read beside a table of weighings: the balance's zeros, and where asked for the temperatures of room and sample. */
 export function stripBlock(

@@ -1,10 +1,10 @@
-import { all, noNumber } from "../expressions/choices";
-import { fixed, fn, is, range, reckon } from "../expressions/Expression";
-import { block } from "../formulas/weighings";
-import type { RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { gained } from "./gainCheck";
-import { step, type Check } from "./Check";
+import { all, noNumber } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon } from "../../expressions/Expression";
+import { block } from "../../formulas/weighings";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { gained } from "../gainCheck";
+import { step, type Check } from "../Check";
 
 const words = checkWords.air;
 

@@ -1,10 +1,10 @@
-import { all, isNumber, noNumber } from "../expressions/choices";
-import { fn, is, reckon } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { grams } from "../formulas/rowSays";
-import type { RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { step, type Check, type Step } from "./Check";
+import { all, isNumber, noNumber } from "../../expressions/choices";
+import { fn, is, reckon } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { grams } from "../../formulas/rowSays";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check, type Step } from "../Check";
 
 const words = checkWords.vesselAgain;
 

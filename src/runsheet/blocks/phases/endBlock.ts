@@ -1,14 +1,14 @@
-import { lacksNumber, NOTHING, when } from "../expressions/choices";
-import { cell, fn, range, reckon } from "../expressions/Expression";
-import { vesselSays } from "../formulas/rowSays";
-import { correctionFor } from "../formulas/strip";
-import { LABEL } from "../sheet/Columns";
-import type { RunSheet } from "../sheet/RunSheet";
-import { massWords } from "../words/BoxWords";
-import { sheetWords } from "../words/sheetWords";
-import { weighingWords } from "../words/weighingWords";
-import { band, calculated, ofCells, overSamples, together, type Block, type BlockCell } from "./Block";
-import { ANYTHING, box, boxRule, massesAgain, wideBox } from "./entries";
+import { lacksNumber, NOTHING, when } from "../../expressions/choices";
+import { cell, fn, range, reckon } from "../../expressions/Expression";
+import { vesselSays } from "../../formulas/rowSays";
+import { correctionFor } from "../../formulas/strip";
+import { LABEL } from "../../sheet/Columns";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { massWords } from "../../words/BoxWords";
+import { sheetWords } from "../../words/sheetWords";
+import { weighingWords } from "../../words/weighingWords";
+import { band, calculated, ofCells, overSamples, together, type Block, type BlockCell } from "../Block";
+import { ANYTHING, box, boxRule, massesAgain, wideBox } from "../entries";
 import { stripBlock } from "./stripBlock";
 
 const words = weighingWords.end;

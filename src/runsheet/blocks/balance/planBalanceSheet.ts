@@ -1,0 +1,90 @@
+import type { Emphasis, PlannedChart, SheetPlan } from "../../../workbook/SheetPlan";
+import { cell, fn, is, range, type Cell } from "../../expressions/Expression";
+import { formulaText, placeOf } from "../../expressions/formulaText";
+import type { BalanceSheet } from "../../sheet/BalanceSheet";
+import { PERFORMANCE } from "../../sheet/balanceRows";
+import { CLOCK, LABEL } from "../../sheet/Columns";
+import { balanceWords } from "../../words/balance/balanceWords";
+import { sheetWords } from "../../words/sheetWords";
+import { band, ofCells, together, type Block } from "../Block";
+import { calculatedAreas } from "../calculatedAreas";
+import { cautionsBlock } from "../cautionsBlock";
+import { balanceChecksBlock } from "../checksBlock";
+import { failedAt, failedRow } from "../emphasis";
+import { calculatedRule } from "../entries";
+import { plannedSheet } from "../plannedSheet";
+import { balanceHead } from "./balanceHead";
+import { cornersBlock, notesBlock } from "./cornersBlock";
+import { performanceBlock } from "./performanceBlock";
+import { roundsBlock } from "./roundsBlock";
+import { weightBlock } from "./weightBlock";
+
+/** A balance check as a plan. */
+export const planBalanceSheet = (sheet: BalanceSheet): SheetPlan =>
+  plannedSheet(sheet, balanceBlocks(sheet), {
+    emphasis: emphasisOf(sheet),
+    charts: [historyChart(sheet)],
+    startAt: placeOf(sheet.setup.value),
+  });
+
+/** Its blocks with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
+export function balanceBlocks(sheet: BalanceSheet): Block {
+  const { width } = sheet.columns;
+  const worked = [roundsBlock(sheet), cornersBlock(sheet), performanceBlock(sheet)];
+  const guarded = worked.flatMap(({ cells }) => calculatedAreas(cells, width));
+  const { curves } = sheet.rows;
+  const heading = { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: balanceWords.curves };
+  const every = together(
+    balanceHead(sheet),
+    weightBlock(sheet),
+    ...worked,
+    notesBlock(sheet),
+    cautionsBlock(sheet),
+    balanceChecksBlock(sheet, guarded),
+    ofCells(...band(sheet, curves.heading, "runBand", heading)),
+  );
+  return together(every, { cells: [], entryRules: calculatedAreas(every.cells, width).map(calculatedRule) });
+}
+
+/** The readings round by round, straight from the boxes, and the lines that they should lie between. */
+function historyChart({ rows, columns, round, working }: BalanceSheet): PlannedChart {
+  const { title, x, y, readings, low, mean, high } = balanceWords.chart;
+  const { first, total } = rows.rounds;
+  const [begin, end] = working.limits;
+  const line = (name: string, of: "low" | "mean" | "high") =>
+    begin === undefined || end === undefined ? [] : [{ name, x: placeOf(range(begin.at, end.at)), y: placeOf(range(begin[of], end[of])) }];
+  return {
+    title,
+    xTitle: x,
+    yTitle: y,
+    series: [
+      { name: readings, x: placeOf(range(round(first).number, round(total).number)), y: placeOf(range(round(first).reading, round(total).reading)) },
+      ...line(low, "low"),
+      ...line(mean, "mean"),
+      ...line(high, "high"),
+    ],
+    over: placeOf(range(cell(rows.curves.first, LABEL), cell(rows.curves.last, columns.verdict))),
+  };
+}
+
+function emphasisOf(sheet: BalanceSheet): readonly Emphasis[] {
+  const { rows, finding, working } = sheet;
+  const { lines } = rows.checks;
+  const [firstCheck, lastCheck] = [lines[0]?.row ?? 0, lines.at(-1)?.row ?? 0];
+  const [top, bottom] = [finding("bias"), finding(PERFORMANCE.at(-1) ?? "bias")];
+  const down = (from: Cell, to: Cell): Emphasis => failedAt({ ...from, fixed: "nothing" }, { ...to, fixed: "nothing" });
+  const { first, last } = rows.rounds;
+  return [
+    failedRow(sheet, rows.head.answer),
+    failedRow(sheet, rows.head.checks),
+    down(top.trust, bottom.trust),
+    down(top.says, bottom.says),
+    failedAt(cell(firstCheck, CLOCK), cell(lastCheck, CLOCK)),
+    failedAt(sheet.round(first).says, sheet.round(last).says),
+    {
+      range: placeOf(range(cell(first, LABEL), sheet.round(last).zero)),
+      condition: formulaText(is(working.next, "=", fn("ROW"))),
+      look: "next",
+    },
+  ];
+}

@@ -1,0 +1,53 @@
+import type { CellStyle, PlannedCell, PrintPlan, SheetPlan } from "../../workbook/SheetPlan";
+import { cell, range } from "../expressions/Expression";
+import { placeOf } from "../expressions/formulaText";
+import { LABEL } from "../sheet/Columns";
+import { HEAD_ROWS } from "../sheet/layout";
+import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
+import type { Sheet } from "../sheet/RunSheet";
+import { kindWords } from "../words/kindWords";
+import { sheetWords } from "../words/sheetWords";
+import type { Block, BlockCell } from "./Block";
+import { columnWidths } from "./columnWidths";
+import { plannedCell, plannedRule, rowHeights } from "./planned";
+
+/** The blocks of a sheet as a plan, their formulas written out. */
+export function plannedSheet(
+  sheet: Sheet,
+  { cells, entryRules }: Block,
+  own: Required<Pick<SheetPlan, "emphasis" | "charts" | "startAt">>,
+): SheetPlan {
+  return {
+    name: kindWords[sheet.options.kind].sheetName,
+    cells: cells.map((one) => planned(sheet, one)),
+    columnWidths: columnWidths(sheet),
+    rowHeights: rowHeights(sheet.rows.heights),
+    entryRules: entryRules.map(plannedRule),
+    emphasis: own.emphasis,
+    charts: own.charts,
+    frozenRows: HEAD_ROWS,
+    gridlines: false,
+    print: printPlan(sheet),
+    startAt: own.startAt,
+  };
+}
+
+// What the sheet works out or says beside boxes.
+const RIGHT_OF_LINE: readonly CellStyle[] = ["runReckoned", "runTotalNumber", "runBeside"];
+
+function planned({ columns }: Sheet, one: BlockCell): PlannedCell {
+  // The heavy line runs along every row of hand and sheet that is no band of headings and no box.
+  const isRightOfLine = one.at.column === columns.reckoned(1, 1).column && RIGHT_OF_LINE.includes(one.style);
+  return { ...plannedCell(one), ...(isRightOfLine ? { heavyLeft: true as const } : {}) };
+}
+
+function printPlan({ rows, columns }: Sheet): PrintPlan {
+  return {
+    area: placeOf(range(cell(1, LABEL), cell(rows.last, columns.verdict))),
+    titleRows: HEAD_ROWS,
+    scale: SCALE_PERCENT,
+    margins: MARGINS,
+    footer: sheetWords.print,
+    breaksBefore: rows.breaks,
+  };
+}

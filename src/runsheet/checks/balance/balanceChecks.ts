@@ -1,0 +1,146 @@
+import { all, any, anyWhere, isNumber, noNumber, notNumber, product, sum, when } from "../../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameBelow, nameOf } from "../../expressions/formulaText";
+import { gap, hasGap, lastCellWhere } from "../../formulas/cellsNamed";
+import { FIRST_DATE } from "../../formulas/clock";
+import { hasCentre, isBeyond, isOtherWeight } from "../../formulas/balance/history";
+import { grams } from "../../formulas/balance/roundSays";
+import { PLACES, type BalanceCheck } from "../../sheet/balanceRows";
+import type { BalanceSheet } from "../../sheet/BalanceSheet";
+import { balanceCheckWords as words } from "../../words/balance/balanceCheckWords";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check } from "../Check";
+import { typedOverCheck } from "../typedOverCheck";
+
+/** Each check of a balance check. */
+export const BALANCE_CHECKED: Readonly<Record<BalanceCheck, (sheet: BalanceSheet, calculated: readonly Range[]) => Check>> = {
+  given: givenCheck,
+  dates: datesCheck,
+  rows: roundsCheck,
+  slip: slipCheck,
+  newest: newestCheck,
+  bias: biasCheck,
+  zero: zeroCheck,
+  corners: cornersCheck,
+  typedOver: (_, calculated) => typedOverCheck(calculated),
+};
+
+/** The same rows of another column, and shifted by one: down to the row of the total or past it, which are empty. */
+const shifted = (of: Range, by: number): Range => range(fixed({ ...of.from, row: of.from.row + by }), fixed({ ...of.to, row: of.to.row + by }));
+
+const nothingWeighed = ({ readings }: BalanceSheet) => noNumber(readings);
+
+// A weight known no better than so many times the scatter of the readings cannot tell whether they are right; own bound, no source.
+const TIMES_THE_SCATTER = 5;
+
+function givenCheck(sheet: BalanceSheet): Check {
+  const { setup, working } = sheet;
+  const most = reckon(TIMES_THE_SCATTER, "*", fn("MAX", fn("N", working.scatter), fn("N", setup.step)));
+  return {
+    silentWhile: nothingWeighed(sheet),
+    steps: [
+      step(is(fn("COUNT", setup.value), "=", 0), words.given.value(nameOf(setup.value))),
+      step(is(fn("COUNT", setup.step), "=", 0), words.given.step(nameOf(setup.step))),
+      step(all(isNumber(setup.known), isNumber(working.scatter), is(fn("N", setup.known), ">", most)), words.given.coarse(nameOf(setup.known))),
+    ],
+  };
+}
+
+function datesCheck({ dates, readings }: BalanceSheet): Check {
+  const later = shifted(dates, 1);
+  const isNone = sum(reckon(fn("ISTEXT", dates), "*", 1), product(fn("ISNUMBER", dates), is(dates, "<", FIRST_DATE)));
+  const isBefore = product(fn("ISNUMBER", later), fn("ISNUMBER", dates), is(later, "<", dates));
+  const undated = reckon(fn("ISNUMBER", readings), "*", notNumber(dates));
+  return {
+    silentWhile: all(is(fn("COUNTA", dates), "=", 0), noNumber(readings)),
+    steps: [
+      step(anyWhere(isNone), words.dates.noDate(lastCellWhere(isNone, dates))),
+      step(anyWhere(isBefore), words.dates.before(lastCellWhere(isBefore, later))),
+      step(anyWhere(undated), words.dates.missing(lastCellWhere(undated, dates))),
+    ],
+  };
+}
+
+function roundsCheck({ readings, zeros }: BalanceSheet): Check {
+  const isWrong = (name: "ISERROR" | "ISTEXT", of: Range): Expression => reckon(fn(name, of), "*", 1);
+  const below = shifted(readings, 1);
+  return {
+    silentWhile: is(fn("COUNTA", readings), "=", 0),
+    steps: [
+      ...[readings, zeros].flatMap((of) => [
+        step(anyWhere(isWrong("ISERROR", of)), checkWords.rows.error(lastCellWhere(isWrong("ISERROR", of), of))),
+        step(anyWhere(isWrong("ISTEXT", of)), checkWords.rows.isText(lastCellWhere(isWrong("ISTEXT", of), of))),
+      ]),
+      step(hasGap(below, readings), checkWords.rows.gap(lastCellWhere(gap(below, readings), readings))),
+    ],
+  };
+}
+
+function slipCheck(sheet: BalanceSheet): Check {
+  const { readings, setup } = sheet;
+  // A reading that is text is told by the check of the rows; N takes only the first of several cells, so the test is of each.
+  const numbers = fn("COUNT", readings);
+  const isOther = product(fn("ISNUMBER", readings), isOtherWeight(sheet, reckon(readings, "-", setup.value)));
+  const at = lastCellWhere(isOther, readings);
+  const largest = fn("MAX", fn("ABS", reckon(fn("MAX", readings), "-", setup.value)), fn("ABS", reckon(fn("MIN", readings), "-", setup.value)));
+  return {
+    silentWhile: any(is(numbers, "=", 0), is(fn("COUNT", setup.value), "=", 0), is(fn("COUNTA", readings), ">", numbers)),
+    steps: [step(anyWhere(isOther), words.slip.other(at, grams(sheet, largest), nameOf(setup.value)))],
+  };
+}
+
+/** What stands in the row of the newest round. */
+const newestOf = ({ rows, working }: BalanceSheet, column: number): Expression =>
+  fn("INDEX", range(fixed(cell(rows.rounds.first, column)), fixed(cell(rows.rounds.total, column))), fn("MAX", 1, working.count));
+
+function newestCheck(sheet: BalanceSheet): Check {
+  const { rows, working, round } = sheet;
+  const first = round(rows.rounds.first);
+  const [apart, twice] = [newestOf(sheet, first.apart.column), newestOf(sheet, first.twice.column)];
+  const { two, three } = isBeyond(sheet, apart, twice);
+  const at = nameBelow(first.reading, reckon(working.count, "-", 1));
+  const off = grams(sheet, fn("N", apart), 1);
+  return {
+    silentWhile: is(when(is(working.count, ">", 0), isNumber(apart), false), "=", false),
+    steps: [step(three, words.newest.three(at, off)), step(two, words.newest.two(at, off))],
+  };
+}
+
+function biasCheck(sheet: BalanceSheet): Check {
+  const { value, plusMinus } = sheet.finding("bias");
+  const off = grams(sheet, fn("N", value), 1);
+  return {
+    silentWhile: is(fn("COUNT", value, plusMinus), "<", 2),
+    steps: [step(is(fn("ABS", fn("N", value)), ">", plusMinus), words.bias.off(off, grams(sheet, fn("N", plusMinus), 1)))],
+  };
+}
+
+function zeroCheck(sheet: BalanceSheet): Check {
+  const { zeros, rows, round, working } = sheet;
+  const first = round(rows.rounds.first);
+  const zero = newestOf(sheet, first.zero.column);
+  const at = nameBelow(first.zero, reckon(working.count, "-", 1));
+  return {
+    silentWhile: noNumber(zeros),
+    steps: [step(all(isNumber(zero), is(fn("ABS", fn("N", zero)), ">", working.explained)), words.zero.off(at, grams(sheet, fn("N", zero))))],
+  };
+}
+
+function cornersCheck(sheet: BalanceSheet): Check {
+  const { corner, largestOff, working } = sheet;
+  const [first, last] = [PLACES[0], PLACES[PLACES.length - 1] ?? PLACES[0]];
+  const boxes = range(corner(first).box, corner(last).box);
+  const offs = range(corner(first).off, corner(last).off);
+  const isLargest = product(fn("ISNUMBER", offs), is(offs, "=", largestOff));
+  return {
+    silentWhile: noNumber(boxes),
+    steps: [
+      step(anyWhere(reckon(fn("ISTEXT", boxes), "*", 1)), checkWords.rows.isText(lastCellWhere(reckon(fn("ISTEXT", boxes), "*", 1), boxes))),
+      step(is(hasCentre(sheet), "=", false), words.corners.noCentre(nameOf(corner("centre").box))),
+      step(
+        is(fn("ABS", fn("N", largestOff)), ">", working.explained),
+        words.corners.off(lastCellWhere(isLargest, boxes), grams(sheet, fn("N", largestOff))),
+      ),
+    ],
+  };
+}

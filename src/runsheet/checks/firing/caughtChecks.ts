@@ -1,0 +1,85 @@
+import { all, any, anyWhere, isNumber, noNumber, sum } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { lastCellWhere } from "../../formulas/cellsNamed";
+import { block } from "../../formulas/weighings";
+import { APPARATUS } from "../../sheet/caughtRows";
+import type { Caught, RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check, type Step } from "../Check";
+
+const { caught: words, ledger } = checkWords;
+
+const blockOf = ({ options }: RunSheet, from: (part: number, sample: number) => Range["from"], parts: readonly number[]): Range =>
+  range(fixed(from(parts[0] ?? 0, 1)), fixed(from(parts.at(-1) ?? 0, options.replicates)));
+
+const numbered = (of: Range): Expression => fn("ISNUMBER", of);
+const notNumbered = (of: Range): Expression => reckon(1, "-", fn("ISNUMBER", of));
+
+/** Whether all that was weighed empty is weighed again, in grams, and nothing but liquids grew heavier. */
+export function caughtCheck(sheet: RunSheet): Check | undefined {
+  const { caught, charring, working, samples, across } = sheet;
+  if (caught === undefined || charring === undefined) return undefined;
+  const [before, after] = [blockOf(sheet, caught.before, caught.parts), blockOf(sheet, caught.after, caught.parts)];
+  const [emptyOnly, fullOnly] = [reckon(numbered(before), "*", notNumbered(after)), reckon(numbered(after), "*", notNumbered(before))];
+  const boxes = range(fixed(caught.box("gas", 1)), fixed(caught.box("known", sheet.options.replicates)));
+  // Weighing again is due once it has begun, or once the char is shown finished and the vessel weighed again.
+  const isDue = any(is(fn("COUNT", after), ">", 0), ...(sheet.end === undefined ? [] : [is(fn("COUNT", across(sheet.end.vessel)), ">", 0)]));
+  return {
+    silentWhile: all(is(isDue, "=", false), is(fn("COUNTA", before, boxes), "=", 0)),
+    steps: [
+      ...[before, after, boxes].map((of) => step(anyWhere(fn("ISTEXT", of)), words.isText(lastCellWhere(fn("ISTEXT", of), of)))),
+      step(anyWhere(fullOnly), words.notBefore(lastCellWhere(fullOnly, after))),
+      step(all(isDue, anyWhere(emptyOnly)), words.notAfter(lastCellWhere(emptyOnly, after))),
+      ...samples.flatMap((sample) => caught.parts.slice(0, APPARATUS.length).map((part) => lighter(sheet, caught, part, sample))),
+      ...samples.map((sample) =>
+        step(
+          all(isNumber(caught.liquids(sample)), is(fn("N", caught.liquids(sample)), "<=", fn("N", working.explained))),
+          words.nothingCaught(sample),
+        ),
+      ),
+    ],
+  };
+}
+
+function lighter({ working }: RunSheet, caught: Caught, part: number, sample: number): Step {
+  const gain = caught.gain(part, sample);
+  const isLighter = all(isNumber(gain), is(fn("N", gain), "<", reckon(0, "-", fn("N", working.explained))));
+  return step(isLighter, words.lighter(nameOf(caught.after(part, sample))));
+}
+
+const PERCENT = 100;
+// Values of 1 and less are fractions more often than percentages; the box itself refuses them.
+const FRACTION = 1;
+
+/** Whether the products add up: percentages are such, water is not less than was fed, and what is unaccounted is within what is wanted. */
+export function ledgerCheck(sheet: RunSheet): Check | undefined {
+  const { caught, charring, samples, share, plusMinus, settings, drying } = sheet;
+  if (caught === undefined || charring === undefined) return undefined;
+  return {
+    silentWhile: noNumber(
+      block(sheet, charring),
+      ...samples.flatMap((sample) => [caught.liquids(sample), caught.box("water", sample), caught.box("fed", sample)]),
+    ),
+    steps: samples.flatMap((sample): Step[] => {
+      const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
+      const isFraction = (at: typeof water) => all(isNumber(at), is(fn("N", at), "<", FRACTION));
+      const [formed, vapour, lost] = [share("waterFormed", sample), share("volatile", sample), share("unaccounted", sample)];
+      const off = fn("N", plusMinus("waterFormed", sample));
+      const allowed = fn("MAX", fn("N", plusMinus("unaccounted", sample)), fn("N", settings.wanted));
+      return [
+        ...[water, fed].map((at) => step(isFraction(at), ledger.percent(nameOf(at)))),
+        step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
+        step(all(isNumber(formed), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
+        step(
+          all(isNumber(formed), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),
+          ledger.waterOverVapour(sample, nameOf(water)),
+        ),
+        step(
+          all(isNumber(lost), is(fn("N", lost), ">", allowed), isNumber(settings.wanted)),
+          ledger.unaccounted(sample, fn("FIXED", reckon(PERCENT, "*", fn("N", lost)), 1, true)),
+        ),
+      ];
+    }),
+  };
+}

@@ -1,0 +1,77 @@
+import { all, any, isNumber, noNumber } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Range } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { isRepeated, lostInStage } from "../../formulas/stages";
+import { block } from "../../formulas/weighings";
+import { degreesApart } from "../../options/degrees";
+import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check, type Step } from "../Check";
+
+const words = checkWords;
+
+// A temperature beside the sample further off the set-point than this is a slip more often than a furnace, °C; own bound, no source.
+const FAR_CELSIUS = 100;
+
+const rowsOf = ({ rows: { first, last } }: Fired): readonly number[] => Array.from({ length: last - first + 1 }, (_, index) => first + index);
+const fireOf = (table: Fired, row: number) => table.fire(table.rows.fire.first + row - table.rows.first);
+const boxesOf = ({ across }: RunSheet, table: Fired, row: number): Range => across((sample) => table.box(row, sample));
+
+/** Whether each stage is set no lower than the one before, has a temperature, and was measured near what was set. */
+export function risingCheck(sheet: RunSheet): Check | undefined {
+  const { stages } = sheet;
+  if (stages === undefined) return undefined;
+  const { first, last } = stages.rows.fire;
+  const far = degreesApart(FAR_CELSIUS, sheet.options.degrees);
+  return {
+    silentWhile: all(noNumber(block(sheet, stages)), noNumber(range(fixed(stages.fire(first).set), fixed(stages.fire(last).measured)))),
+    steps: rowsOf(stages).flatMap((row): Step[] => {
+      const { set, measured } = fireOf(stages, row);
+      const isWeighed = is(fn("COUNT", boxesOf(sheet, stages, row)), ">", 0);
+      return [
+        ...(row === stages.rows.first ? [] : [falls(stages, row)]),
+        step(all(isWeighed, is(fn("COUNT", set, measured), "=", 0)), words.rising.unknown(fn("ROW", set))),
+        step(
+          all(is(fn("COUNT", set, measured), "=", 2), is(fn("ABS", reckon(fn("N", measured), "-", fn("N", set))), ">", far)),
+          words.rising.apart(nameOf(measured)),
+        ),
+      ];
+    }),
+  };
+}
+
+/** Set below the stage before; where one of the two was not set, measured below it. */
+function falls(table: Fired, row: number): Step {
+  const [here, before] = [fireOf(table, row), fireOf(table, row - 1)];
+  const isLower = all(is(fn("COUNT", here.set, before.set), "=", 2), is(fn("N", here.set), "<", fn("N", before.set)));
+  const isMeasuredLower = all(
+    is(fn("COUNT", here.set, before.set), "<", 2),
+    is(fn("COUNT", here.measured, before.measured), "=", 2),
+    is(fn("N", here.measured), "<", fn("N", before.measured)),
+  );
+  return step(any(isLower, isMeasuredLower), words.rising.falls(nameOf(here.set)));
+}
+
+/** Whether a stage that was held again lost nothing more; one that was never held again cannot be told. */
+export function stageHeldCheck(sheet: RunSheet): Check | undefined {
+  const { stages, working, samples, drying } = sheet;
+  if (stages === undefined) return undefined;
+  const later = rowsOf(stages).slice(1);
+  const repeated = later.map((row) => all(isRepeated(stages, row), is(fn("COUNT", boxesOf(sheet, stages, row)), ">", 0)));
+  const losing = (row: number) =>
+    any(
+      ...samples.map((sample) =>
+        all(isNumber(stages.box(row, sample)), isNumber(drying.net(sample)), is(lostInStage(sheet, row, sample), ">", fn("N", working.explained))),
+      ),
+    );
+  return {
+    silentWhile: is(any(...repeated), "=", false),
+    // Losing at the latest of several at one temperature counts; one followed by a repeat without loss is mended.
+    steps: later.map((row) => {
+      const next = row + 1;
+      const isHeldOn =
+        next > stages.rows.last ? [] : [is(all(isRepeated(stages, next), is(fn("COUNT", boxesOf(sheet, stages, next)), ">", 0)), "=", false)];
+      return step(all(isRepeated(stages, row), losing(row), ...isHeldOn), words.stageHeld.losing(fn("ROW", stages.box(row, 1))));
+    }),
+  };
+}

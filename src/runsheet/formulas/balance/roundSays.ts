@@ -1,0 +1,43 @@
+import { all, firstOf, isNumber, NOTHING, when } from "../../expressions/choices";
+import { fn, is, reckon, type Expression } from "../../expressions/Expression";
+import type { BalanceSheet } from "../../sheet/BalanceSheet";
+import { decimalsOf } from "../../sheet/massFormats";
+import type { Place } from "../../sheet/balanceRows";
+import { balanceWords } from "../../words/balance/balanceWords";
+import { weighingWords } from "../../words/weighingWords";
+import { isBeyond, isOtherWeight } from "./history";
+
+const { says } = balanceWords.rounds;
+
+/** Grams in a sentence: one figure more than the balance shows, as a mean has. */
+export const grams = ({ options }: BalanceSheet, mass: Expression, more = 0): Expression =>
+  fn("FIXED", mass, decimalsOf(options.readability) + more, true);
+
+/** What the sheet says of a round. */
+export function roundSays(sheet: BalanceSheet, row: number): Expression {
+  const { reading, date, off, apart, twice, zero } = sheet.round(row);
+  const { two, three } = isBeyond(sheet, apart, twice);
+  const isZeroOff = all(isNumber(zero), is(fn("ABS", fn("N", zero)), ">", sheet.working.explained));
+  return firstOf(
+    [
+      [is(fn("COUNTA", reading), "=", 0), when(is(sheet.working.next, "=", fn("ROW", reading)), weighingWords.says.next, NOTHING)],
+      [fn("ISTEXT", reading), weighingWords.says.notANumber],
+      [is(fn("COUNT", date), "=", 0), says.date],
+      [when(isNumber(off), isOtherWeight(sheet, off), false), says.slip],
+      [three, says.beyondThree],
+      [two, says.beyondTwo],
+      [isZeroOff, says.zero(grams(sheet, zero))],
+      [isNumber(apart), says.inOrder],
+    ],
+    says.begins,
+  );
+}
+
+export function cornerSays(sheet: BalanceSheet, place: Place): Expression {
+  const { off } = sheet.corner(place);
+  const words = balanceWords.corners.says;
+  return when(isNumber(off), when(is(fn("ABS", fn("N", off)), ">", sheet.working.explained), words.off, words.inOrder), NOTHING);
+}
+
+export const roundsSay = ({ working }: BalanceSheet): Expression =>
+  when(is(working.count, ">", 0), says.count(reckon(working.count, "+", 0)), NOTHING);

@@ -1,0 +1,57 @@
+import { all, any, firstOf, NOTHING, noNumber, when } from "../expressions/choices";
+import { fn, is, reckon, type Expression } from "../expressions/Expression";
+import type { LedgerBox } from "../sheet/caughtRows";
+import type { Caught, RunSheet } from "../sheet/RunSheet";
+import { caughtWords } from "../words/caughtWords";
+import { weighingWords } from "../words/weighingWords";
+import { grams } from "./rowSays";
+
+const { says } = caughtWords;
+
+/** What the sheet says of a part weighed after the fire. */
+export function partSays(sheet: RunSheet, caught: Caught, part: number): Expression {
+  const { working, across } = sheet;
+  const gains = across((sample) => caught.gain(part, sample));
+  const [before, after] = [across((sample) => caught.before(part, sample)), across((sample) => caught.after(part, sample))];
+  const explained = fn("N", working.explained);
+  return firstOf(
+    [
+      [all(noNumber(after), is(working.next, "=", fn("ROW", caught.after(part, 1)))), weighingWords.says.next],
+      [noNumber(before), when(is(fn("COUNT", after), ">", 0), says.notBefore, NOTHING)],
+      [noNumber(after), NOTHING],
+      [any(is(fn("COUNT", gains), "<", fn("COUNT", before)), is(fn("COUNT", gains), "<", fn("COUNT", after))), weighingWords.says.oneToWeigh],
+      [is(fn("MIN", gains), "<", reckon(0, "-", explained)), says.lighter],
+      [is(fn("MAX", gains), "<=", explained), says.none],
+    ],
+    says.caught(grams(sheet, fn("SUM", gains))),
+  );
+}
+
+export function caughtTotalSays({ across, working }: RunSheet, caught: Caught): Expression {
+  const liquids = across(caught.liquids);
+  const begun = across((sample) => caught.after(0, sample));
+  const pairs = across(caught.pairs);
+  return firstOf(
+    [[all(is(working.inUse, ">", 0), is(fn("COUNT", liquids), "=", working.inUse)), says.complete]],
+    when(any(is(fn("COUNT", begun), ">", 0), is(fn("MAX", pairs), ">", 0)), says.incomplete, NOTHING),
+  );
+}
+
+/** What was assumed, in words, beside each figure of the ledger. */
+export function boxSays({ across, drying }: RunSheet, caught: Caught, name: LedgerBox): Expression {
+  const isGiven = is(
+    fn(
+      "COUNT",
+      across((sample) => caught.box(name, sample)),
+    ),
+    ">",
+    0,
+  );
+  const isDried = is(fn("COUNT", across(drying.steady)), ">", 0);
+  return {
+    gas: when(isGiven, says.measured, says.byDifference),
+    water: when(isGiven, says.waterFormed, says.waterBlank),
+    fed: when(isDried, says.dried, when(isGiven, says.moist, NOTHING)),
+    known: when(isGiven, says.counted, says.exact),
+  }[name];
+}

@@ -1,0 +1,38 @@
+import { all, any, firstOf, NOTHING, when, type Condition } from "../expressions/choices";
+import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
+import type { ShareName } from "../sheet/layout";
+import type { Caught, RunSheet } from "../sheet/RunSheet";
+import { checkWords } from "../words/checkWords";
+import { headWords } from "../words/headWords";
+import { isMarked, type ChecksAt } from "./answer";
+
+const words = headWords.ledger;
+
+/** The product ledger in a sentence, g of 100 g dry, the mean of repeats. */
+export function productsSay({ across, share, plusMinus, working, setup, options }: RunSheet, caught: Caught, checks: ChecksAt): Expression {
+  const of = (name: ShareName): Range => across((sample) => share(name, sample));
+  const per100 = (fraction: Expression): Expression => fn("FIXED", reckon(100, "*", fraction), 1, true);
+  const mean = (name: ShareName): Expression => per100(fn("AVERAGE", of(name)));
+  const ofEach = (name: ShareName): Condition => is(fn("COUNT", of(name)), "=", working.inUse);
+  const off = options.replicates === 1 ? plusMinus("unaccounted", 1) : working.together("unaccounted");
+  const water = when(ofEach("waterFormed"), words.water(mean("waterFormed")), NOTHING);
+  const gas = firstOf(
+    [
+      [ofEach("unaccounted"), words.measured(mean("gasMeasured"), mean("unaccounted"), per100(fn("N", off)))],
+      [ofEach("gasDifference"), words.byDifference(mean("gasDifference"))],
+    ],
+    words.mixed,
+  );
+  const isDoubted = any(...(checks.ledger ?? []).map((at) => is(at, "=", checkWords.verdicts.doubt)));
+  const told = joined(when(isDoubted, headWords.answer.inDoubt, NOTHING), words.told(mean("charYield"), mean("liquidYield"), water, gas));
+  return firstOf(
+    [
+      [isMarked(checks), words.waits],
+      [
+        all(is(working.inUse, ">", 0), ofEach("liquidYield"), ofEach("charYield")),
+        options.replicates === 1 ? told : when(any(is(setup.samplesAre, "=", "repeats"), is(working.inUse, "=", 1)), told, words.different),
+      ],
+    ],
+    words.invite(fn("ROW", caught.before(0, 1)), fn("ROW", caught.liquids(1))),
+  );
+}

@@ -1,0 +1,27 @@
+import { has } from "../kinds";
+import type { CheckedOptions } from "../options/RunSheetOptions";
+import type { resultWords } from "../words/resultWords";
+
+type ShareName = keyof (typeof resultWords)["shares"];
+
+export const STAGE_SHARES = [
+  ...(["stage1", "stage2", "stage3", "stage4", "stage5", "stage6"] as const),
+  ...(["stage7", "stage8", "stage9", "stage10", "stage11", "stage12"] as const),
+];
+export type StageShare = (typeof STAGE_SHARES)[number];
+
+/** Shares of the product ledger, all but the char's. */
+export const LEDGER_SHARES = ["liquidYield", "waterFormed", "gasMeasured", "gasDifference", "unaccounted", "closure"] as const;
+export type LedgerShare = (typeof LEDGER_SHARES)[number];
+
+/** The shares that a sheet for these options gives, in their order. */
+export const sharesOf = ({ kind, stages = 0 }: CheckedOptions): readonly ShareName[] => [
+  ...(["moistureWet", "moistureDry"] as const),
+  ...(has(kind, "charring") ? (["volatile", "charYield"] as const) : []),
+  ...(has(kind, "ashing") ? (["charYieldAshFree", "ash"] as const) : []),
+  ...(has(kind, "caught") ? LEDGER_SHARES : []),
+  ...(has(kind, "stages") ? ([...STAGE_SHARES.slice(0, stages), "lostInAll", "leftAtEnd"] as const) : []),
+];
+
+export const isLedgerShare = (name: ShareName): name is LedgerShare => (LEDGER_SHARES as readonly string[]).includes(name);
+export const isStageShare = (name: ShareName): name is StageShare => (STAGE_SHARES as readonly string[]).includes(name);

@@ -1,0 +1,54 @@
+import { joined, text, type Expression } from "../../expressions/Expression";
+import type { BalanceCheck } from "../../sheet/balanceRows";
+import { MARKS } from "../checkWords";
+
+const { contradiction, doubt } = MARKS;
+const doubted = (sentence: Expression) => joined(doubt, sentence);
+
+/** Words of the checks of a balance check: the name of each, and what it finds: where, what, and what to do. */
+export const balanceCheckWords = {
+  names: {
+    given: "Weight's value given",
+    dates: "Dates in order",
+    rows: "No round left out",
+    slip: "The same weight",
+    newest: "Newest as before",
+    bias: "Shows its value",
+    zero: "Back at zero",
+    corners: "Corners",
+    typedOver: "Nothing typed over",
+  } satisfies Readonly<Record<BalanceCheck, string>>,
+  given: {
+    value: (at: Expression) => doubted(text`${at} is blank: type what the check weight weighs, from its certificate or as marked.`),
+    step: (at: Expression) => doubted(text`${at} is blank: type the balance's display step, such as 0.01.`),
+    coarse: (at: Expression) => doubted(text`${at}: known too coarsely to judge this balance by. Take a weight with a smaller ±.`),
+  },
+  dates: {
+    noDate: (at: Expression) => doubted(text`${at} is no date. Type it as 21 Nov 2026; a bare number such as 21.11 is none.`),
+    before: (at: Expression) => doubted(text`${at} is before the round above it. Put the dates right.`),
+    missing: (at: Expression) => doubted(text`${at} is blank beside a reading. Type the day of that round.`),
+  },
+  slip: {
+    other: (at: Expression, off: Expression, value: Expression) =>
+      joined(contradiction, text`${at} is ${off} g off the weight's value, ${value}: another weight, or a slip. Weigh again, or mend the value.`),
+  },
+  newest: {
+    three: (at: Expression, off: Expression) =>
+      doubted(text`${at} is ${off} g off the mean before, beyond 3 s. Level, clean, weigh again; if it stays, have it adjusted.`),
+    two: (at: Expression, off: Expression) =>
+      doubted(text`${at} is ${off} g off the mean before, beyond 2 s: one round in twenty is, by chance. Weigh again.`),
+  },
+  bias: {
+    off: (off: Expression, plusMinus: Expression) =>
+      doubted(text`The mean is ${off} g off the value, more than its ± ${plusMinus} g. Adjust the balance, or check the weight.`),
+  },
+  zero: {
+    off: (at: Expression, grams: Expression) =>
+      doubted(text`${at}: ${grams} g left on an empty pan. Clean the pan, keep draughts off, let it warm up, weigh again.`),
+  },
+  corners: {
+    off: (at: Expression, grams: Expression) =>
+      doubted(text`${at} is ${grams} g off the centre. Level the balance, look under the pan; till mended weigh in the middle only.`),
+    noCentre: (at: Expression) => doubted(text`${at} is blank: the corners are held against the centre. Weigh it.`),
+  },
+} as const;

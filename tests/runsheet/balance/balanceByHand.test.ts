@@ -1,0 +1,103 @@
+// A balance check worked out by hand, and the sheet's own formulas worked out on plain values. The readings are invented.
+import { cell } from "../../../src/runsheet/expressions/Expression";
+import type { Performance } from "../../../src/runsheet/sheet/balanceRows";
+import { plainBalance, type PlainBalance } from "./plainBalance";
+
+const found = (run: PlainBalance, name: Performance) => run.value(run.sheet.finding(name).value);
+
+/** A 200 g weight known to ± 0.01 g, ten rounds in all: mean 200.008 g. */
+const READINGS = [200.01, 200, 200.02, 200.01, 200, 200.01, 200, 200.01, 200.01, 200.01];
+
+function orchard(readings: readonly number[] = READINGS): PlainBalance {
+  const run = plainBalance();
+  run.type(run.sheet.setup.value, 200);
+  run.type(run.sheet.setup.known, 0.01);
+  run.rounds(readings, [0, 0, 0.01]);
+  return run;
+}
+
+describe("A balance check, worked out by hand", () => {
+  const run = orchard();
+
+  it("gives how far the balance is off its check weight, with its ± at 95 %, and the scatter", () => {
+    // deviations from 200.008: six of 0.002, three of -0.008, one of 0.012: sum of squares 24 + 192 + 144 = 360 e-6, / 9 = 40 e-6
+    expect(found(run, "bias")).toBeCloseTo(0.008, 9);
+    expect(found(run, "scatter")).toBeCloseTo(Math.sqrt(40e-6), 9);
+    // t(9) 2.262157 (any table): t s / sqrt(10) = 2.262157 * 0.00632456 / 3.162278 = 0.00452431; rounding 2 * 0.01 sqrt(2 / 12) = 0.00816497;
+    // weight 0.01: sqrt(20.4694e-6 + 66.6667e-6 + 100e-6) = 0.0136798
+    expect(run.value(run.sheet.finding("bias").plusMinus)).toBeCloseTo(0.0136798, 6);
+    expect(run.value(run.sheet.finding("bias").says)).toBe("within its ±");
+  });
+
+  it("gives the largest corner against the centre before and after, and what run sheets may take as repeatability", () => {
+    run.corners({ centre: 70, frontLeft: 70.01, frontRight: 70, backLeft: 69.97, backRight: 70.01, centreAgain: 70.01 });
+    // centre (70.00 + 70.01) / 2 = 70.005; back left 69.97 - 70.005
+    expect(found(run, "corner")).toBeCloseTo(-0.035, 9);
+    // sqrt(40e-6 + 0.035^2 / 12) = sqrt(40e-6 + 102.083e-6) = 0.0119199
+    expect(found(run, "forRuns")).toBeCloseTo(0.0119199, 6);
+    expect(found(run, "zero")).toBe(0.01);
+  });
+
+  it("begins with the verdict, and tells the figure for run sheets", () => {
+    const fine = orchard();
+    expect(fine.head()).toEqual([
+      "► Table full: insert a copy of row 22 below it",
+      "In order: the balance shows 0.008 g more than the weight's value, ± 0.014 g (95 %), mean of 10 rounds.",
+      "✓ Checks: 8 in order, 1 with nothing to look at yet.",
+      "The ± covers the scatter of the rounds, rounding and the weight's own ±: for this load on these days, not for others.",
+      "For run sheets on this balance: Repeatability 0.006 g (scatter and corners), balance step 0.01 g: type both in their settings.",
+    ]);
+    fine.type(fine.sheet.setup.known, null);
+    expect(fine.head()[3]).toBe(
+      "The ± covers the scatter of the rounds and rounding; the weight is taken as exact. For this load on these days, not for others.",
+    );
+  });
+
+  it("judges a round by those before it, from the sixth on, by 2 s and 3 s and no less than one and two steps", () => {
+    // of the first five: 200.01, 200, 200.02, 200.01, 200: mean 200.008, s 0.0083666, 2 s 0.0167332, 3 s 0.0250998
+    const sixth = (reading: number) => {
+      const begun = orchard([...READINGS.slice(0, 5), reading]);
+      const { apart, twice, says } = begun.sheet.round(begun.sheet.rows.rounds.first + 5);
+      return [begun.value(apart), begun.value(twice), begun.value(says)];
+    };
+    expect(sixth(200.02)).toEqual([expect.closeTo(0.012, 9), expect.closeTo(0.0167332, 7), "in order"]);
+    expect(sixth(200.03)).toEqual([expect.closeTo(0.022, 9), expect.closeTo(0.0167332, 7), "look again: beyond 2 s"]);
+    expect(sixth(199.98)).toEqual([expect.closeTo(-0.028, 9), expect.closeTo(0.0167332, 7), "? look again: beyond 3 s"]);
+    const says = [0, 4].map((index) => run.value(run.sheet.round(run.sheet.rows.rounds.first + index).says));
+    expect(says).toEqual(["begins the history", "begins the history"]);
+    const still = (reading: number) => {
+      const begun = orchard([200, 200, 200, 200, 200, reading]);
+      return begun.value(begun.sheet.round(begun.sheet.rows.rounds.first + 5).says);
+    };
+    expect([200.01, 200.02, 200.03].map(still)).toEqual(["in order", "look again: beyond 2 s", "? look again: beyond 3 s"]);
+  });
+
+  it("says where it stands from the first round on", () => {
+    const heads = [0, 1, 2, 5, 6].map((count) => orchard(READINGS.slice(0, count)).head()[1]);
+    expect(heads).toEqual([
+      "No answer yet: nothing has been weighed.",
+      "One round weighed: no answer yet.",
+      expect.stringMatching(/^Begun: the balance shows 0\.005 g more than the weight's value, ± 0\.065 g .* Judged from round 6 on\.$/),
+      expect.stringMatching(/^Begun: .* mean of 5 rounds\. Judged from round 6 on\.$/),
+      expect.stringMatching(/^In order: .* mean of 6 rounds\.$/),
+    ]);
+    expect(orchard(READINGS.slice(0, 2)).head()[0]).toBe("► Next: round 3, on its day, row 15; corners once, row 25");
+    const unvalued = plainBalance();
+    unvalued.rounds([200.01, 200.01]);
+    expect(unvalued.head()[1]).toBe("No answer yet: type what the check weight weighs, row 9.");
+  });
+
+  it("draws the readings between mean - 2 s and mean + 2 s, and at the weight's value while nothing is weighed", () => {
+    const lines = (of: PlainBalance) => of.sheet.working.limits.map(({ at, low, mean, high }) => [at, low, mean, high].map((one) => of.value(one)));
+    const s = Math.sqrt(40e-6);
+    expect(lines(run)).toEqual([1, 10].map((at) => [at, 200.008 - 2 * s, 200.008, 200.008 + 2 * s].map((one) => expect.closeTo(one, 9))));
+    expect(lines(orchard([]))).toEqual([1, 10].map((at) => [at, 199.99, 200, 200.01].map((one) => expect.closeTo(one, 9))));
+  });
+
+  it("withholds what the rounds find where a reading is of another weight", () => {
+    const other = orchard([200.01, 100.02]);
+    expect(other.head()[1]).toBe("▲ Answer withheld: a reading cannot be of this weight. Put right what the next line names.");
+    expect((["bias", "scatter", "forRuns"] as const).map((name) => found(other, name))).toEqual(["withheld", "withheld", "withheld"]);
+    expect(other.value(cell(other.sheet.finding("bias").trust.row, 1))).toBe("▲ check 4");
+  });
+});

@@ -12,6 +12,7 @@ import {
 import {
   bracketed,
   cell,
+  elsewhere,
   fixed,
   fn,
   is,
@@ -33,6 +34,10 @@ describe("formulaText(expression)", () => {
   it.each<[string, Expression]>([
     ["=A1", a],
     ["=$B$10", fixed(cell(10, 1))],
+    // Excel's rule for references to other sheets: the name in apostrophes, those within it twice.
+    ["='It''s (a) [b]'!$C$50", elsewhere("It's (a) [b]", cell(50, 2))],
+    ["='A1'!$C$50=\"\"", is(elsewhere("A1", cell(50, 2)), "=", "")],
+    ["=SUM('Kiln 2'!$B$3:$B$9)", fn("SUM", range(elsewhere("Kiln 2", cell(3, 1)), elsewhere("Kiln 2", cell(9, 1))))],
     ["=E$33:AA40", range(fixed(cell(33, 4), "row"), cell(40, 26))],
     ['="in ""order"""', 'in "order"'],
     ["=0.5", 0.5],

@@ -8,6 +8,8 @@ import { slideFormula } from "../../../src/workbook/slideFormula";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { withRowsMoved } from "../../host/moveRows";
 
+jest.setTimeout(60_000);
+
 const usual = { intervalMinutes: 20, readability: 0.01, vessel: "tin", replicates: 2, weighIns: 4 } as const;
 
 interface Held {

@@ -11,7 +11,7 @@ type GrownBy = keyof typeof grownBy;
 export const noRunSheet = "The selected sheet is no run sheet. Click into the run sheet that is to grow, then press again.";
 
 export const olderRunSheet =
-  "This run sheet was made by an earlier version and does not say what it was made with, so it cannot be grown from here. By hand: insert a copy of the last row above a table's total, or insert a new run sheet and type the weights over.";
+  "This run sheet was made by an earlier version and does not say what it was made with, so it cannot be grown from here. By hand: insert a copy of the last round above the total and type over it, or insert a new run sheet and type the weights over.";
 
 /** A growth broke off, and somebody moved rows before it was finished. */
 export const rearrangedWhileGrowing =
@@ -20,8 +20,8 @@ export const rearrangedWhileGrowing =
 /** @param missing the heading that was not found @param cell where it should stand; "" where it is the sheet's own record that is changed */
 export const rearrangedRunSheet = (missing: string, cell: string): string =>
   cell === ""
-    ? `The record of what this run sheet was made with was changed (${missing}…), so it cannot be grown from here. Undo that change, or insert a copy of the last row above a table's total by hand.`
-    : `This run sheet was rearranged: "${missing}" does not stand in ${cell}, so nothing was done. Undo what moved it, or insert a copy of the last row above a table's total by hand.`;
+    ? `The record of what this run sheet was made with was changed (${missing}…), so it cannot be grown from here. Undo that change, or insert a copy of the last round above the total by hand and type over it.`
+    : `This run sheet was rearranged: "${missing}" does not stand in ${cell}, so nothing was done. Undo what moved it, or insert a copy of the last round above the total by hand and type over it.`;
 
 export const mostOnASheet = (by: GrownBy, most: number): string =>
   `A run sheet holds at most ${most} ${grownBy[by].many}, and this one has them. Insert another run sheet to go on.`;

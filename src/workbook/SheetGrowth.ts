@@ -50,7 +50,9 @@ export const areasPutIn = (steps: readonly RowsIn[], columns: number): CellArea[
 
 const A_REFERENCE = /\$?\b[A-Z]{1,3}\$?\d+\b|#REF!/gi;
 const ONE_CELL_TWICE = /(\$?\b[A-Z]{1,3}\$?\d+):\1(?!\d)/g;
-const A_NUMBER = /(?<![\w.])(\d+\.?\d*|\.\d+)(e[+-]?\d+)?(?![\w.])/gi;
+/** A number whole with the sign of its power, or any other word. */
+const WORDS = /[\w.]+(?:(?<=E)[+-]\d+)?/g;
+const A_NUMBER = /^(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?$/;
 
 /**
  * True for two formulas that differ at most in the cells they name and in how the host writes them: letter case, spaces, an @, 1E-06
@@ -67,4 +69,4 @@ const plain = (formula: string): string =>
     .replace(/[\s@]/g, "")
     .toUpperCase()
     .replace(ONE_CELL_TWICE, "$1")
-    .replace(A_NUMBER, (written) => String(Number(written)));
+    .replace(WORDS, (word) => (A_NUMBER.test(word) ? String(Number(word)) : word));

@@ -298,7 +298,7 @@ describe("The head of a sheet as the run goes on", () => {
     const fired = plum();
     fired.fire("charring", [34, 33, 32.53]);
     fired.fire("ashing", [null, null]);
-    expect(fired.head()[0]).toBe("► Not finished: add a firing (task pane), or insert copies of rows 24 and 28");
+    expect(fired.head()[0]).toBe("► Not finished: add a firing (task pane, Run sheet tab)");
   });
 
   it("tells how many more rounds the curve foretells", () => {

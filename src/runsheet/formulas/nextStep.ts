@@ -1,8 +1,8 @@
 import { all, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
-import { CLOCK, LABEL } from "../sheet/Columns";
+import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { timeText } from "./clock";
@@ -81,9 +81,7 @@ export function nextSays(sheet: RunSheet): Expression {
     const done = roundsDone(sheet, table);
     const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
-    const isAtLimit = firings >= most;
-    // The heading of the weighings stands below the last firing.
-    const full = isAtLimit ? words.firingsAtLimit : words.firingsFull(rowAbove(cell(table.rows.heading, LABEL)), lastRow(table));
+    const full = firings >= most ? words.firingsAtLimit : words.firingsFull;
     return when(isFull(sheet, table), full, said);
   };
   const ended =
@@ -110,10 +108,8 @@ export function nextSays(sheet: RunSheet): Expression {
   );
 }
 
-const rowAbove = (at: Cell): Expression => reckon(fn("ROW", fixed(at)), "-", 1);
-
 /** The last row of a table, rows that were put in above its total among them. */
-const lastRow = ({ box, rows }: Weighed): Expression => rowAbove(box(rows.total, 1));
+const lastRow = ({ box, rows }: Weighed): Expression => reckon(fn("ROW", fixed(box(rows.total, 1))), "-", 1);
 
 const isHalfWeighed = (sheet: RunSheet, table: Weighed): Condition => is(fn("MOD", fn("COUNT", block(sheet, table)), sheet.working.inUse), ">", 0);
 

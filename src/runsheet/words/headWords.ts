@@ -14,8 +14,8 @@ export const headWords = {
     ashing: "ashing",
     roundsFull: (row: Expression) => text`► Full, not dry: add a round (task pane), or insert a copy of row ${row} below it`,
     roundsAtLimit: "► Full, not dry: a sheet holds no more rounds; go on on a new run sheet",
-    firingsFull: (fireRow: Expression, weighRow: Expression) =>
-      text`► Not finished: add a firing (task pane), or insert copies of rows ${fireRow} and ${weighRow}`,
+    // By hand a firing takes a row in each of two tables, and what is read from the first would miss it.
+    firingsFull: "► Not finished: add a firing (task pane, Run sheet tab)",
     firingsAtLimit: "► Not finished: a sheet holds no more firings; go on on a new run sheet",
     stage: "stage",
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,

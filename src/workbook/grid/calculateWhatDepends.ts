@@ -58,11 +58,15 @@ function formulasIn(kept: unknown): string[] {
 const TEXT = /"[^"]*"/g;
 /** What is no sheet's own cell, no function but those below, and no TRUE or FALSE. */
 const OUTWARD = /[![]|\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY|INDIRECT|OFFSET|CELL|INFO|SHEET|SHEETS|FORMULATEXT)\(/i;
-const WORD = /[\p{L}_\\][\p{L}\d_.\\$]*(?![\p{L}\d_.(\\$])/gu;
+const WORDS = /[\p{L}\d_.\\$]+/gu;
 const OWN = /^(?:\$?[A-Z]{1,3}\$?\d{1,7}|\$?[A-Z]{1,3}|TRUE|FALSE)$/i;
+/** No name begins like a number or a fixed row. */
+const NUMBER = /^[\d.$]*\d/;
 
 /** True where a formula may depend on another sheet, a name, or nothing that was typed: doubtful ones are. */
 function isOutward(formula: string): boolean {
   const text = formula.replace(TEXT, "");
-  return OUTWARD.test(text) || (text.match(WORD) ?? []).some((word) => !OWN.test(word));
+  return OUTWARD.test(text) || [...text.matchAll(WORDS)].some((found) => isForeign(found[0], text[found.index + found[0].length]));
 }
+
+const isForeign = (word: string, next: string | undefined): boolean => next !== "(" && !OWN.test(word) && !NUMBER.test(word);

@@ -2,7 +2,7 @@ import { growRunSheet } from "../../../src/runsheet/growing/growRunSheet";
 import { hasUseFor, GROWTHS, isAtLimit, withOneMore, type Growth } from "../../../src/runsheet/growing/growths";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
-import { RUN_KINDS, type CheckedOptions, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
+import type { CheckedOptions, RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { isBox } from "../../../src/runsheet/growing/SheetNow";
 import { layout } from "../../../src/runsheet/sheet/layout";
 import { typedCells } from "../../../src/workbook/holdsTheSame";
@@ -33,13 +33,11 @@ function someBoxes(options: CheckedOptions, random: () => number): Map<string, n
   return new Map(boxes.filter(() => random() < 0.7).map(({ cell }, index) => [cell, random() < 0.1 ? "tared" : 20 + index / 100]));
 }
 
-const starts: readonly [string, RunSheetOptions][] = RUN_KINDS.flatMap((kind): [string, RunSheetOptions][] => [
-  [`${kind}, one sample`, { ...base, kind }],
-  [
-    `${kind}, two samples with pan zeros and temperatures`,
-    { ...base, kind, replicates: 2, panZeros: true, temperatures: true, charFirings: 2, ashFirings: 1 },
-  ],
-]);
+const starts: readonly [string, RunSheetOptions][] = [
+  ["drying, two samples with temperatures", { ...base, replicates: 2, temperatures: true }],
+  ["charring, one sample", { ...base, kind: "charring" }],
+  ["ashing, two samples with pan zeros", { ...base, kind: "ashing", replicates: 2, panZeros: true, charFirings: 2, ashFirings: 1 }],
+];
 
 test.each(starts)(
   "%s: grown in a random order it is the sheet inserted large and filled alike, and every typed value stands",
@@ -59,7 +57,7 @@ test.each(starts)(
     typed.delete("B3000");
     for (const [cell, content] of typed) await open.type(name, cell, content);
     await open.settled();
-    for (let turn = 0; turn < 5; turn++) {
+    for (let turn = 0; turn < 3; turn++) {
       const able = GROWTHS.filter(
         (growth) => hasUseFor(now, growth) && !isAtLimit(now, growth) && !(growth === "replicates" && now.replicates === 3),
       );

@@ -25,6 +25,9 @@ import { loadClientLibrary } from "../../../host/loadClientLibrary";
 import { putRowsIn } from "../../../host/moveRows";
 import { hostSheetState } from "./hostSheetState";
 
+// A second or two each, more where many processes share a processor.
+jest.setTimeout(60_000);
+
 const host = new ExcelHost();
 loadClientLibrary(host);
 const workbook = new ExcelWorkbook();

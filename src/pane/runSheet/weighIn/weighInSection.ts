@@ -54,8 +54,8 @@ export function weighInSection(workbook: Workbook): WeighInSection {
     const step = weighIn.next;
     section.hidden = !weighIn.isRunSheet;
     // Beside any other sheet the form for a new one is the only one.
-    if (weighIn.isRunSheet) rest.before(form);
-    else form.remove();
+    if (weighIn.isRunSheet && form.parentNode === null) rest.before(form);
+    if (!weighIn.isRunSheet) form.remove();
     form.hidden = step === undefined;
     rest.hidden = step !== undefined;
     // A live region is written only when its words change, so that nothing is announced twice.

@@ -1,7 +1,9 @@
 import { type Call, type Cell, type Expression, type Infix, type Range } from "../../runsheet/expressions/Expression";
 import { workingWords } from "../../runsheet/words/workingWords";
-import { nameOf, placeName, rangeName } from "./cellNames";
+import { nameOf } from "./cellNames";
+import { placeName, rangeName } from "./rangeNames";
 import { inWorking } from "./plainText";
+import { isPlace, partsOf } from "./parts";
 import { isError, isTable } from "./Plain";
 import type { RunCells } from "./RunCells";
 import { evaluate } from "./workOut";
@@ -154,16 +156,5 @@ export class ArithmeticLines {
     for (const part of partsOf(expression)) this.count(part);
   }
 }
-
-/** What stands inside an expression. */
-export function partsOf(expression: Expression): readonly Expression[] {
-  if (typeof expression !== "object") return [];
-  if (expression.kind === "infix") return [expression.left, expression.right];
-  if (expression.kind === "call") return expression.given;
-  if (expression.kind === "joined") return expression.parts;
-  return expression.kind === "bracketed" ? [expression.inner] : [];
-}
-
-export const isPlace = (one: Expression | undefined): one is Cell | Range => typeof one === "object" && (one.kind === "cell" || one.kind === "range");
 
 const calledIn = (one: Expression | undefined): string => (typeof one === "object" && one.kind === "call" ? one.name : "a table");

@@ -1,5 +1,4 @@
-import { placeOf } from "../../runsheet/expressions/formulaText";
-import { range, cell, type Cell, type Range } from "../../runsheet/expressions/Expression";
+import type { Cell } from "../../runsheet/expressions/Expression";
 import { CLOCK, LABEL } from "../../runsheet/sheet/Columns";
 import { cellNameWords } from "../../runsheet/words/cellNameWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
@@ -83,10 +82,10 @@ function workingName(cells: RunCells, { row, column }: Cell): CellName {
 function named(core: string, row: string, sample: string, unit: string, block: string): CellName {
   const [bare, label] = [withoutUnit(core), withoutUnit(row)];
   const own = label.toLowerCase() === bare.toLowerCase() ? "" : label;
-  return { core: bare, row: own, sample, text: joined(bare, own, sample), unit, block };
+  return { core: bare, row: own, sample, text: joinedName(bare, own, sample), unit, block };
 }
 
-const joined = (...parts: readonly string[]): string =>
+export const joinedName = (...parts: readonly string[]): string =>
   parts
     .filter((part) => part !== "")
     .map(uncapitalised)
@@ -97,7 +96,7 @@ const unitIn = (text: string): string => (text === "g" ? "g" : (UNIT.exec(text)?
 const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
 
 /** "vessel + char", but "CHECKS" stays. */
-const uncapitalised = (text: string): string => (/^[A-Z][^A-Z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+export const uncapitalised = (text: string): string => (/^[A-Z][^A-Z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
 const textAt = (cells: RunCells, row: number, column: number): string => {
   const content = cells.planned(row, column)?.content;
@@ -119,37 +118,6 @@ function blockOf(cells: RunCells, row: number): string {
   for (let above = row; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, LABEL);
   return "";
 }
-
-/** The part of a range in which anything but a total is planned: the row of a total often only holds a range open. */
-export function plannedPart(cells: RunCells, { from, to }: Range): Range {
-  const isFilled = (row: number, isLast: boolean): boolean => {
-    for (let column = from.column; column <= to.column; column++) {
-      const planned = cells.planned(row, column);
-      if (isBox(planned) || (planned?.formula !== undefined && !(isLast && planned.style === "runTotalNumber"))) return true;
-    }
-    return false;
-  };
-  let [first, last] = [from.row, to.row];
-  while (first < last && !isFilled(first, false)) first++;
-  while (last > first && !isFilled(last, true)) last--;
-  return range(cell(first, from.column), cell(last, to.column));
-}
-
-/** What a range is called: what its ends have in common once, the rest from one to the other. */
-export function rangeName(cells: RunCells, of: Range): CellName {
-  const { from, to } = plannedPart(cells, of);
-  const [one, other] = [nameOf(cells, from), nameOf(cells, to)];
-  const between = (first: string, last: string): string =>
-    first === last || last === "" ? first : cellNameWords.fromTo(uncapitalised(first), uncapitalised(last));
-  const samples = between(one.sample, other.sample.replace(cellNameWords.sample, ""));
-  const sample = one.sample === other.sample ? one.sample : samples;
-  if (one.core === other.core) return { ...one, text: joined(one.core, between(one.row, other.row), sample) };
-  const rows = between(one.row === "" ? one.core : one.row, other.row === "" ? other.core : other.row);
-  return { ...one, text: joined(rows, sample) };
-}
-
-/** "D27", "C12:C20", without the rows that only hold a range open. */
-export const placeName = (cells: RunCells, of: Cell | Range): string => placeOf(of.kind === "cell" ? of : plannedPart(cells, of));
 
 export const isPrinted = ({ sheet }: RunCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
 

@@ -1,8 +1,9 @@
 import { type Call, type Cell, type Expression, type Range } from "../../runsheet/expressions/Expression";
 import { formulaText } from "../../runsheet/expressions/formulaText";
 import { choiceWords } from "../../runsheet/words/choiceWords";
-import { isPlace } from "./ArithmeticLines";
-import { nameOf, placeName, rangeName } from "./cellNames";
+import { nameOf } from "./cellNames";
+import { placeName, rangeName } from "./rangeNames";
+import { isPlace, placesIn } from "./parts";
 import { inWorking, plainText } from "./plainText";
 import { isTable } from "./Plain";
 import type { RunCells } from "./RunCells";
@@ -80,24 +81,4 @@ function placeText(cells: RunCells, place: Cell | Range): string {
   if (place.kind === "range") return `${rangeName(cells, place).text} (${placeName(cells, place)})`;
   const { text, unit } = nameOf(cells, place);
   return `${text} (${placeName(cells, place)}: ${plainText(cells.at(place.row, place.column), unit, cells.planned(place.row, place.column))})`;
-}
-
-/** Every cell and range of an expression, each once, in the order written. */
-export function placesIn(expression: Expression): (Cell | Range)[] {
-  const found = new Map<string, Cell | Range>();
-  const ahead: Expression[] = [expression];
-  while (ahead.length > 0) {
-    const one = ahead.shift();
-    if (isPlace(one)) found.set(formulaText(one).replaceAll("$", ""), one);
-    else if (typeof one === "object") ahead.unshift(...inside(one));
-  }
-  return [...found.values()];
-}
-
-/** What only asks where a cell stands is not read. */
-function inside(one: Exclude<Expression, string | number | boolean>): readonly Expression[] {
-  if (one.kind === "infix") return [one.left, one.right];
-  if (one.kind === "call") return ["ROW", "ROWS", "COLUMN"].includes(one.name) ? [] : one.given;
-  if (one.kind === "joined") return one.parts;
-  return one.kind === "bracketed" ? [one.inner] : [];
 }

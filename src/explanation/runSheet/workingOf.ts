@@ -1,8 +1,9 @@
 import type { Cell, Expression } from "../../runsheet/expressions/Expression";
 import { workingWords } from "../../runsheet/words/workingWords";
-import { ArithmeticLines, isPlace, partsOf } from "./ArithmeticLines";
-import { isPrinted, nameOf, placeName } from "./cellNames";
-import { placesIn } from "./conditionText";
+import { ArithmeticLines } from "./ArithmeticLines";
+import { isPrinted, nameOf } from "./cellNames";
+import { placeName } from "./rangeNames";
+import { asksForPlace, isPlace, partsOf, placesIn } from "./parts";
 import { isSameNumber } from "./isSameNumber";
 import { inWorking, plainText } from "./plainText";
 import type { RunCells } from "./RunCells";
@@ -65,6 +66,6 @@ function sentenceLines(cells: RunCells, sentence: Expression): readonly string[]
 /** True of what only names cells or takes texts apart. */
 function asksForPlaces(part: Expression): boolean {
   if (typeof part !== "object") return false;
-  if (part.kind === "call" && ["ROW", "ROWS", "COLUMN", "CHAR", "FIND", "MINUTE", "HOUR"].includes(part.name)) return true;
+  if (asksForPlace(part) || (part.kind === "call" && ["CHAR", "FIND", "MINUTE", "HOUR"].includes(part.name))) return true;
   return partsOf(part).some(asksForPlaces);
 }

@@ -4,12 +4,12 @@ import { RUN_SHEET_AREA, runCells, type RunCells } from "../../../explanation/ru
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
-import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import { LABEL } from "../../../runsheet/sheet/Columns";
 import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
 import { nextStep, type Step } from "./nextStep";
 import { readEntry } from "./readEntry";
+import { report, timeText } from "./report";
 import { begunAt, dueAt, stampNow, typedStamp } from "./stamp";
 
 /** What was put into the sheet with one press of Enter. */
@@ -59,9 +59,9 @@ export class WeighIn {
     if (this.cells === undefined || step === undefined) return "";
     if (step.kind === "clock") return clockText(stampOfClock(this.cells, now));
     const held = step.clock && this.cells.at(step.clock.row, step.clock.column);
-    if (typeof held === "number") return this.timeText(held);
+    if (typeof held === "number") return timeText(this.cells, held);
     const stamp = step.clock && stampNow(this.cells, step.clock.row, now, this.begun.get(this.sheet));
-    return stamp === undefined ? "" : this.timeText(stamp);
+    return stamp === undefined ? "" : timeText(this.cells, stamp);
   }
 
   /** Whether the next box is one beside which a time is to be put. */
@@ -128,35 +128,8 @@ export class WeighIn {
     const stamp = done[1]?.content;
     if (typeof stamp === "number" && this.isInMinutes) this.begun.set(sheet, begunAt(stamp, now));
     await this.look(sheet);
-    return [this.report(step, done[0]?.content ?? "", stamp), problem].filter((one) => one !== "").join(" ");
+    return [this.cells === undefined ? "" : report(this.cells, step, done[0]?.content ?? ""), problem].filter((one) => one !== "").join(" ");
   }
-
-  /** What was entered, what was lost, and what the sheet says of it. */
-  private report({ at, name, unit, kind, table, clock }: Step, content: number | string, stamp: number | string | undefined): string {
-    if (kind === "clock") return weighInWords.clockEntered(name, clockText(Number(content)), placeOf(at));
-    const { cells } = this;
-    const time =
-      typeof stamp === "number" ? this.timeText(stamp) : clock === undefined ? "" : this.timeText(Number(cells?.at(clock.row, clock.column)));
-    const told = weighInWords.entered(name, content, unit, placeOf(at), time);
-    if (cells === undefined) return told;
-    const { samples, columns } = cells.sheet;
-    const sample = samples.find((one) => table?.box(at.row, one).column === at.column) ?? 1;
-    const lost = table && cells.at(at.row, table.lost(at.row, sample).column);
-    const rows = table === undefined ? [at.row] : [at.row, table.rows.total];
-    // Beside some boxes stand words for who weighs, which are no verdict.
-    const says = rows
-      .filter((row) => cells.planned(row, columns.verdict)?.formula !== undefined)
-      .map((row) => cells.at(row, columns.verdict))
-      .filter((one): one is string => typeof one === "string" && one !== "");
-    const decimals = decimalsOf(cells.sheet.options.readability);
-    return [
-      told,
-      ...(typeof lost === "number" ? [weighInWords.lost(toDecimals(lost, decimals))] : []),
-      ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
-    ].join(" ");
-  }
-
-  private readonly timeText = (time: number): string => (this.isInMinutes ? `${time} min` : clockText(time));
 
   get canTakeBack(): boolean {
     return this.puts.some(({ sheet }) => sheet === this.sheet);
@@ -190,9 +163,6 @@ export class WeighIn {
     return typeof next === "string" && next !== "" ? next : weighInWords.done;
   }
 }
-
-/** Without the sign that rounding leaves before 0. */
-const toDecimals = (value: number, decimals: number): string => (Number(value.toFixed(decimals)) || 0).toFixed(decimals);
 
 /** A firing's clock boxes are timed like the rounds of a run by the clock, whatever its rounds are timed by. */
 function stampOfClock(cells: RunCells, now: Date): number {

@@ -41,7 +41,6 @@ export function weighInSection(workbook: Workbook): WeighInSection {
     "section",
     { class: "weigh-in", "aria-labelledby": "weigh-heading", hidden: true },
     element("h3", { id: "weigh-heading" }, weighInWords.heading),
-    form,
     rest,
     messages.region,
     timer.line,
@@ -54,6 +53,9 @@ export function weighInSection(workbook: Workbook): WeighInSection {
   const draw = (): void => {
     const step = weighIn.next;
     section.hidden = !weighIn.isRunSheet;
+    // Beside any other sheet the form for a new one is the only one.
+    if (weighIn.isRunSheet && form.parentNode === null) rest.before(form);
+    if (!weighIn.isRunSheet) form.remove();
     form.hidden = step === undefined;
     rest.hidden = step !== undefined;
     // A live region is written only when its words change, so that nothing is announced twice.
@@ -140,8 +142,10 @@ export function weighInSection(workbook: Workbook): WeighInSection {
   form.addEventListener("input", hush);
   hush();
   const show = async (sheet: string | undefined): Promise<void> => {
-    if (sheet === undefined) section.hidden = true;
-    else if (!busy) {
+    if (sheet === undefined) {
+      section.hidden = true;
+      form.remove();
+    } else if (!busy) {
       if (shown !== sheet) messages.tell("");
       shown = sheet;
       await weighIn.look(sheet);

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
-import { RUN_KINDS } from "../../src/runsheet/options/RunSheetOptions";
+import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { cautions } from "../../src/runsheet/words/cautions";
 import { USUAL } from "./plainRun";
 
@@ -117,6 +117,122 @@ describe("What a sheet prints", () => {
     ]);
   });
 
+  const labelsOf = (options: Partial<RunSheetOptions>): unknown[] => {
+    const { cells } = buildRunSheet({ ...USUAL, weighIns: 3, ...options });
+    const inA = cells.filter(({ cell: at, content }) => /^A\d/.test(at) && content !== undefined);
+    return inA.sort((one, other) => rowOf(one.cell) - rowOf(other.cell)).map(({ content }) => content);
+  };
+  const between = (labels: readonly unknown[], from: string, to: string): unknown[] => labels.slice(labels.indexOf(from) + 1, labels.indexOf(to));
+
+  it("calls what is caught, and the ledger, by these labels", () => {
+    const labels = labelsOf({ kind: "liquids", receivers: 2, charFirings: 1 });
+    const parts = ["Tube and lid, g", "Trap, g", "Receiver 1, g", "Receiver 2, g"];
+    expect(between(labels, "3 CATCHING, empty", "3 after the fire")).toEqual(parts);
+    expect(between(labels, "3 after the fire", "CAUTIONS")).toEqual([
+      ...parts,
+      "Liquids caught, g",
+      "Gas measured, g",
+      "Water in liquids, %",
+      "Fed moist with, %",
+      "Each % known to ±, %",
+    ]);
+    expect(between(labels, "RESULTS (shares)", "CHECKS")).toEqual([
+      ...["Water, of moist sample", "Water, to dry sample", "Left as vapour, of dry", "Stayed as char, of dry"],
+      ...[
+        "Liquids, of dry feed",
+        "Water formed, of dry",
+        "Gas measured, of dry",
+        "Gas, by difference",
+        "Unaccounted, of dry",
+        "Closure, of the feed",
+      ],
+      "Gas by difference holds every leak and slip: with it the sum is 1 by construction, so it is no closure.",
+    ]);
+    expect(between(labels, "CHECKS", "SETTINGS")).toEqual([
+      ...["1  Vessel and sample", "2  Times in order", "3  No row left out", "4  No gain on heating", "5  Order of weights", "6  Shown dry"],
+      ...["7  Opened when cold", "8  Charring finished", "9  No air got in", "10  Caught, all weighed", "11  Products add up"],
+      ...["12  Vessel at the end", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it", "16  Nothing typed over"],
+    ]);
+  });
+
+  it("calls stages, and what is looked at there, by these labels", () => {
+    const labels = labelsOf({ kind: "staged", stages: 2 });
+    expect(between(labels, "2 STAGES: the fire", "3 AT THE END")).toEqual([
+      ...["Stage 1", "Stage 2", "2 weighed when cold", "After stage 1, g", "After stage 2, g", "Left at the end, g"],
+    ]);
+    expect(between(labels, "RESULTS (shares)", "CHECKS")).toEqual([
+      "Water, of moist sample",
+      "Water, to dry sample",
+      "Lost in all, of dry",
+      "Left at the end",
+    ]);
+    expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
+      ...["7  Opened when cold", "8  Temperatures rise", "9  Held long enough", "10  Vessel at the end", "11  Balance fine enough"],
+      ...["12  Vessel stands it", "13  Nothing typed over"],
+    ]);
+    const own = buildRunSheet({ ...USUAL, kind: "staged" });
+    expect([own.name, own.charts?.[0]?.title, own.charts?.[0]?.xTitle, own.charts?.[0]?.yTitle]).toEqual([
+      "Staged run",
+      "Left against temperature",
+      "temperature, °C",
+      "left, of the dry sample",
+    ]);
+  });
+
+  it("calls what a balance check has by these labels", () => {
+    expect(labelsOf({ kind: "balance" })).toEqual([
+      ...["Balance check", "SET UP", "Begun; who", "Balance, its mark", "Check weight, g; mark", "Known to ±, g", "Balance step, g"],
+      ...["1 ROUNDS", "Round 1", "Round 2", "Round 3", "All rounds, g"],
+      ...["2 CORNERS", "Centre, g", "Front left, g", "Front right, g", "Back left, g", "Back right, g", "Centre again, g", "Largest off centre, g"],
+      ...["3 NOTES", "Notes", "CAUTIONS", ...cautions.balance],
+      ...["WHAT IT FINDS (g)", "Shows too much by, g", "Scatter s, g", "Largest corner, g", "Largest zero, g", "For run sheets, g"],
+      "± of the first line: t s / √n for n rounds, rounding (0.82 of a step), and the weight's own ±, as root of the sum of squares.",
+      ...["CHECKS", "1  Weight's value given", "2  Dates in order", "3  No round left out", "4  The same weight", "5  Newest as before"],
+      ...["6  Shows its value", "7  Back at zero", "8  Corners", "9  Nothing typed over", "CURVES"],
+    ]);
+  });
+
+  it("says at the boxes of the further kinds what is wanted and in which unit", () => {
+    const prompts = (options: Partial<RunSheetOptions>): ReadonlyMap<string, readonly string[]> =>
+      new Map(buildRunSheet({ ...USUAL, ...options }).entryRules.map(({ promptTitle, prompt, refusal }) => [promptTitle, [prompt, refusal]]));
+    const liquids = prompts({ kind: "liquids" });
+    expect(
+      ["Before the fire", "After the fire", "Gas measured", "Water in the liquids", "Moisture, if charred moist", "Each % known to ±"].map(
+        (name) => liquids.get(name)?.[0],
+      ),
+    ).toEqual([
+      "Empty, clean, dry and cold, with its stopper. Leave blank what you do not use. The lid here only if it is not weighed with the vessel. In grams.",
+      "The same part with all that it caught, cold, stoppered, wiped dry outside. In grams.",
+      "In grams, where its volume was measured: litres times grams per litre. Blank: gas is the difference, and holds every leak.",
+      "Percent of all that was caught that is water, as measured (titration, distilling trap): 70. Blank: water formed is not told.",
+      "Only where the sample was charred without drying: its moisture, percent of the moist weight, measured on another part of it. Blank for a dried sample: its feed water is 0.",
+      "How far those two percentages may be off, in percentage points at 95 %: 1. Blank: both are taken as exact.",
+    ]);
+    expect(["Gas measured", "Water in the liquids", "Moisture, if charred moist", "Each % known to ±"].map((name) => liquids.get(name)?.[1])).toEqual(
+      [
+        "Type the gas in grams as a number of 0 or more, or leave the box blank.",
+        "Type percent as a number from 1 to 100, such as 70, or leave the box blank.",
+        "Type percent of the moist weight as a number from 1 to 90, such as 12, or leave the box blank.",
+        "Type percentage points as a number from 0 to 20, such as 1.",
+      ],
+    );
+    const staged = prompts({ kind: "staged" });
+    expect(["Set to", "What left", "Vessel + what is left"].map((name) => staged.get(name)?.[0])).toEqual([
+      "The temperature this stage is set to, no lower than the one before; the same again to hold a stage longer. In °C.",
+      "Your own name for what left in this stage, at most 17 letters: water of crystals. It stands in the results.",
+      "The same vessel and lid, cooled closed and cold. Weigh soon: what was dried or burnt takes up damp. In grams.",
+    ]);
+    const balance = prompts({ kind: "balance" });
+    expect(["Check weight", "Known to ±", "Date", "Zero after", "Corners"].map((name) => balance.get(name)?.[0])).toEqual([
+      "Zero the balance, put the weight in the middle of the pan, wait until the figure stands. In grams.",
+      "How far its value may be off, g, 95 %: from the certificate; without one the limit of its class (OIML R 111-1). Blank: taken as exact, and the sheet says so.",
+      "The day of this round: 21 Nov 2026. With a time, should there be several a day: 21 Nov 2026 9:30.",
+      "What the balance shows once the weight is off again: 0 is a reading, so type it. In grams.",
+      "One load of about a third of what the balance carries, half way from the centre to each corner; zero before each. Once in a while, and after a move. In grams.",
+    ]);
+    expect(balance.get("Date")?.[1]).toBe("Type a date such as 21 Nov 2026, with a time if you like: 21 Nov 2026 9:30. A bare number is no date.");
+  });
+
   it("has its tables under these headings", () => {
     const headings = (label: string): unknown[] => {
       const row = rowOf(plan.cells.find(({ content }) => content === label)?.cell ?? "");
@@ -168,6 +284,7 @@ describe("What a sheet prints", () => {
     ["drying", "Drying run", "Drying"],
     ["charring", "Charring run", "Drying, charring"],
     ["ashing", "Ashing run", "Drying, charring, ashing"],
+    ["liquids", "Liquids run", "Charring, liquids caught"],
   ] as const)("names a run of %s", (kind, name, title) => {
     const own = buildRunSheet({ ...USUAL, kind });
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);

@@ -51,6 +51,25 @@ describe("readRunSheetForm(form)", () => {
     expect(ticked({})).toHaveProperty("panZeros", false);
   });
 
+  test("carries on receivers to a run with liquids caught, and stages to staged heating, and to no other kind", () => {
+    const asked = (kind: RunSheetForm["kind"]): object => {
+      const outcome = readRunSheetForm({ ...FORM, kind, receivers: "3", stages: "7" });
+      if ("problem" in outcome) throw new Error(outcome.problem);
+      return outcome.options;
+    };
+    expect(asked("liquids")).toMatchObject({ kind: "liquids", receivers: 3 });
+    expect(asked("staged")).toMatchObject({ kind: "staged", stages: 7 });
+    expect([asked("liquids"), asked("charring")].filter((options) => "stages" in options)).toEqual([]);
+    expect([asked("staged"), asked("charring")].filter((options) => "receivers" in options)).toEqual([]);
+  });
+
+  test("asks a balance check for nothing that its form hides, whatever stands there", () => {
+    const outcome = readRunSheetForm({ ...FORM, kind: "balance", replicates: "6", intervalMinutes: "none", ovenCelsius: "9999", panZeros: true });
+    expect(outcome).toMatchObject({ options: { kind: "balance", replicates: 1, weighIns: 8, readability: 0.01, panZeros: false } });
+    if ("problem" in outcome) throw new Error(outcome.problem);
+    expect(buildRunSheet(outcome.options).name).toBe("Balance check");
+  });
+
   test("takes a decimal comma and outer spaces", () => {
     expect(withField("intervalMinutes", " 7,5 ")).toHaveProperty("options.intervalMinutes", 7.5);
   });
@@ -66,6 +85,9 @@ describe("readRunSheetForm(form)", () => {
     ["replicates", "7", "replicates: 7 is not between 1 and 6. Give a number in between."],
     ["charFirings", "5", "char firings: 5 is not between 1 and 4. Give a number in between."],
     ["ashFirings", "0", "ash firings: 0 is not between 1 and 4. Give a number in between."],
+    ["receivers", "5", "receivers: 5 is not between 1 and 4. Give a number in between."],
+    ["stages", "1", "stages: 1 is not between 2 and 12. Give a number in between."],
+    ["stages", "", "Stages: nothing here. Type a value such as 4."],
     ["degrees", "K", 'degrees: "K" is not one of "C", "F".'],
     ["samplesAre", "alike", 'samples: "alike" is not one of "repeats", "different".'],
     ["vessel", "x".repeat(61), "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it."],
@@ -80,6 +102,12 @@ describe("planText(outcome)", () => {
     expect(planText(readRunSheetForm(FORM))).toBe("8 weigh-ins of 2 samples, 30\u00a0min apart: 3\u00a0h\u00a030\u00a0min from first to last.");
     expect(planText(withField("replicates", "1"))).toBe(
       "8 weigh-ins of one sample, 30\u00a0min apart: 3\u00a0h\u00a030\u00a0min from first to last.",
+    );
+  });
+
+  test("counts the rounds of a balance check", () => {
+    expect(planText(readRunSheetForm({ ...FORM, kind: "balance" }))).toBe(
+      "8 rounds of one check weight, each on its day, and the corners of the pan once.",
     );
   });
 

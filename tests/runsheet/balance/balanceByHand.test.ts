@@ -82,6 +82,7 @@ describe("A balance check, worked out by hand", () => {
       expect.stringMatching(/^In order: .* mean of 6 rounds\.$/),
     ]);
     expect(orchard(READINGS.slice(0, 2)).head()[0]).toBe("► Next: round 3, on its day, row 15; corners once, row 25");
+    expect(orchard([]).head()[4]).toBe("For run sheets on this balance a figure is told here from round 6 on, unless the answer above is marked.");
     const unvalued = plainBalance();
     unvalued.rounds([200.01, 200.01]);
     expect(unvalued.head()[1]).toBe("No answer yet: type what the check weight weighs, row 9.");

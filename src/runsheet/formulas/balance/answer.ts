@@ -67,7 +67,7 @@ export const runsSay = (sheet: BalanceSheet, checks: ChecksAt): Expression => {
   const { value } = sheet.finding("forRuns");
   return when(
     any(isMarked(checks), is(fn("COUNT", value), "=", 0), is(sheet.working.count, "<=", FEWEST_BEFORE)),
-    words.runsWait,
+    words.runsWait(FEWEST_BEFORE + 1),
     words.runs(grams(sheet, fn("N", value), 1), sheet.setup.step),
   );
 };

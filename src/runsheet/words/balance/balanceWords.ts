@@ -27,8 +27,8 @@ export const balanceWords = {
       refusal: "Type the display step in grams as a number, such as 0.01.",
     },
     beside: {
-      date: "also in the pane: the answer",
-      balance: "one balance, one weight a sheet",
+      date: "when this history begins",
+      balance: "one balance a sheet",
       value: "hold it with tweezers or gloves",
       known: "95 %; certificate or class limit",
       step: "smallest step of the display",
@@ -127,7 +127,7 @@ export const balanceWords = {
     coversBefore: "The ± will cover the scatter of the rounds, rounding and the weight's own ±: for this load on these days.",
     covers: "The ± covers the scatter of the rounds, rounding and the weight's own ±: for this load on these days, not for others.",
     coversExact: "The ± covers the scatter of the rounds and rounding; the weight is taken as exact. For this load on these days, not for others.",
-    runsWait: "For run sheets on this balance a figure is told here once the answer above is not marked.",
+    runsWait: (round: number) => `For run sheets on this balance a figure is told here from round ${round} on, unless the answer above is marked.`,
     runs: (grams: Expression, step: Expression) =>
       text`For run sheets on this balance: Repeatability ${grams} g (scatter and corners), balance step ${step} g: type both in their settings.`,
   },

@@ -9,7 +9,11 @@ const SPELLINGS: readonly (readonly [name: string, symbol: string])[] = [
   ["cesium", "Cs"],
   ["sulphur", "S"],
   ["deuterium", "D"],
+  ["2h", "D"],
+  ["hydrogen-2", "D"],
   ["tritium", "T"],
+  ["3h", "T"],
+  ["hydrogen-3", "T"],
 ];
 
 const symbols = onFirstUse(() => new Map([...[...elementNames()].map(([symbol, name]): [string, string] => [name, symbol]), ...SPELLINGS]));
@@ -23,10 +27,18 @@ export function elementNamed(text: string): string {
   const typed = text.trim();
   const bare = typed.startsWith("[") && typed.endsWith("]") ? typed.slice(1, -1).trim() : typed;
   if (elementNames().has(bare) || isotopes().has(bare)) return bare;
-  const byName = symbols().get(bare.toLowerCase());
-  if (byName !== undefined) return byName;
+  const known = symbols().get(bare.toLowerCase()) ?? isotopeNamed(bare);
+  if (known !== undefined) return known;
   throw noSuchElement(
     text,
     [...elementNames().keys()].find((symbol) => symbol.toLowerCase() === bare.toLowerCase()),
   );
+}
+
+/** `C-13` or `carbon-13` as the symbol of the isotope. */
+function isotopeNamed(text: string): string | undefined {
+  const [element = "", mass = "", ...more] = text.split("-");
+  if (more.length > 0) return undefined;
+  const symbol = elementNames().has(element) ? element : symbols().get(element.toLowerCase());
+  return symbol !== undefined && isotopes().has(`${mass}${symbol}`) ? `${mass}${symbol}` : undefined;
 }

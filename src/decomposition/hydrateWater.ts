@@ -63,14 +63,17 @@ export function hydrateWater({ vessel, before, after, u }: HydrateWeighings, anh
 }
 
 const WATER = ["H2O", "H₂O"];
+// A times sign of bottle labels stands for the dot: CuSO4 x 5H2O.
+const MARKS = `${hydrateDots}x×X✕⨯([`;
+const COUNTED = /^[^A-Za-z]*/;
 
-/** True where a hydrate dot is followed by water alone. */
+/** True where water follows a hydrate dot, a times sign or a bracket, with nothing but its count between. */
 function holdsWater(text: string): boolean {
   for (let at = 0; at < text.length; at++) {
-    if (!hydrateDots.includes(text.charAt(at))) continue;
+    if (!MARKS.includes(text.charAt(at))) continue;
     const behind = text.slice(at + 1);
-    const letter = behind.search(/[A-Z]/);
-    if (letter >= 0 && WATER.some((water) => behind.startsWith(water, letter))) return true;
+    const counted = COUNTED.exec(behind)?.[0].length ?? 0;
+    if (WATER.some((water) => behind.startsWith(water, counted))) return true;
   }
   return false;
 }

@@ -35,7 +35,7 @@ export const shareOfSolidsOpen = (argument: string): InputProblem =>
   new InputProblem(
     argument,
     "the elements that stay do not settle how much of each solid forms",
-    "Give solids that differ in a metal, or work out one at a time.",
+    "Leave gases out; give solids that differ in a metal, or one at a time.",
   );
 
 export const solidNotFormed = (argument: string, text: string): InputProblem =>

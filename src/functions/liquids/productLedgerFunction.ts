@@ -111,8 +111,9 @@ function table(read: LedgerEntries, ledger: ProductLedger): readonly (readonly S
   ];
 }
 
-function verdict({ isGasMeasured, gas, unaccounted, uncertainty, waterFormed }: ProductLedger): string {
-  const water = waterFormed !== undefined && waterFormed < 0 ? lessWaterThanFeed(-waterFormed) : "";
+function verdict({ isGasMeasured, gas, unaccounted, uncertainty, waterFormed, madeLiquids }: ProductLedger): string {
+  const made = waterFormed ?? madeLiquids;
+  const water = made < 0 ? lessWaterThanFeed(-made) : "";
   const isWithin = (grams: number): boolean => uncertainty !== undefined && Math.abs(grams) <= COVERAGE * uncertainty;
   if (!isGasMeasured) return `${isWithin(gas) ? LEDGER_GAS_NOT_TOLD : LEDGER_BY_DIFFERENCE}${water}`;
   if (uncertainty === undefined) return `${LEDGER_WITHOUT_U}${water}`;

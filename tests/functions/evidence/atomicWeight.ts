@@ -22,6 +22,10 @@ export const evidence: FunctionEvidence = {
     ...published("read as printed", "AME 2020 (Wang et al., Chin. Phys. C 45 (2021) 030003), table I", [
       ['=RETORT.ATOMICWEIGHT("D")', "2.014101778"],
       ['=RETORT.ATOMICWEIGHT("[13C]")', "13.003354835"],
+      ['=RETORT.ATOMICWEIGHT("C-13")', "13.003354835"],
+      ['=RETORT.ATOMICWEIGHT("Carbon-13")', "13.003354835"],
+      ['=RETORT.ATOMICWEIGHT("2H")', "2.014101778"],
+      ['=RETORT.ATOMICWEIGHT("D", "name")', "hydrogen-2"],
     ]),
   ],
   laws: [

@@ -88,6 +88,14 @@ export const evidence: FunctionEvidence = {
     }),
   ],
   refusals: [
+    [
+      '=RETORT.HYDRATEWATER("tared", 25, 16, "CuSO4 x 5H2O")',
+      '#VALUE! anhydrous: "CuSO4 x 5H2O" holds its water already. Give the salt without it, such as CuSO4.',
+    ],
+    [
+      '=RETORT.HYDRATEWATER("tared", 25, 16, "CuSO4(H2O)5")',
+      '#VALUE! anhydrous: "CuSO4(H2O)5" holds its water already. Give the salt without it, such as CuSO4.',
+    ],
     ['=RETORT.HYDRATEWATER("tared", 0, 16, "CuSO4")', "#VALUE! before: nothing here (blank or 0). Give grams."],
     ['=RETORT.HYDRATEWATER("tared", 25, "dry", "CuSO4")', '#VALUE! after: "dry" is not a weighing. Give grams.'],
     ['=RETORT.HYDRATEWATER("tared", 25, 16, 159.6)', "#VALUE! anhydrous: 159.6 is not a chemical formula. Type a chemical formula such as CaCO3."],

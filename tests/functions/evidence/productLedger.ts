@@ -47,6 +47,17 @@ export const evidence: FunctionEvidence = {
     ]),
   ],
   laws: [
+    law("PRODUCT.LEDGER")("says in words what its figures show", (call) => {
+      const says = (...raw: readonly unknown[]): unknown => asTable(call("PRODUCT.LEDGER", ...raw), "PRODUCT.LEDGER")[13]?.[1];
+      expect(says(200, 0.125, 50, 75, 74.85, 0.1)).toBe("closes within 2 u: 0.15 g unaccounted");
+      expect(says(200, 0.125, 50, 75, 70)).toBe("no verdict without u: give the standard uncertainty of one mass");
+      expect(says(200, 0.125, 50, 150.05, null, 0.05)).toBe("gas by difference, not told from none: char and liquids make up the feed within 2 u");
+      expect(says(200, 0.1, 60, "none", 120, 1)).toBe(
+        "open: 20 g went unweighed, more than 2 u; look for leaks, films in tube and lid, and gas not measured; 20 g less water caught than the feed brought: check moisture and receivers",
+      );
+      expect(says(200, 0.2, 50, 60, 90, 1, 0.5)).toMatch(/^closes .*; 10 g less water caught than the feed brought/);
+      expect(figureBy(call)("Unaccounted", 1, "PRODUCT.LEDGER", 200, 0.2, 50, 60, 90, 1, 0.5)).toBe(0);
+    }),
     law("PRODUCT.LEDGER")("char, liquids, gas and what is unaccounted are the feed, and on dry feed the made products are 1", (call) => {
       fc.assert(
         fc.property(feedOf, fc.boolean(), ({ feed, moisture, char, liquids, gas }, isMeasured) => {

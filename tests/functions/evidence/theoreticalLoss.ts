@@ -167,7 +167,7 @@ export const evidence: FunctionEvidence = {
     ],
     [
       '=RETORT.THEORETICALLOSS("CaCO3", "CaCO3 + CaO")',
-      "#VALUE! residue: the elements that stay do not settle how much of each solid forms. Give solids that differ in a metal, or work out one at a time.",
+      "#VALUE! residue: the elements that stay do not settle how much of each solid forms. Leave gases out; give solids that differ in a metal, or one at a time.",
     ],
     ['=RETORT.THEORETICALLOSS("CaMg(CO3)2", "CaO + CaMgO2 ")', '#VALUE! residue: no "CaO" would form. Leave it out, or check the counts.'],
     ['=RETORT.THEORETICALLOSS("CaCO3", "CaO +")', '#VALUE! residue: "CaO +" lacks a formula beside a plus sign. Join solids as in "CaCO3 + MgO".'],

@@ -13,8 +13,8 @@ const charred = fc
     cc: between(0.6, 0.95),
     ch: between(0, 0.04),
     vc: between(0.2, 0.5),
-    vh: between(0.04, 0.1),
-    vo: between(0.3, 0.45),
+    vh: between(0.04, 0.08),
+    vo: between(0.25, 0.4),
     charYield: between(0.1, 0.6),
   })
   .map(({ cc, ch, vc, vh, vo, charYield }) => {

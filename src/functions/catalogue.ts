@@ -4,6 +4,7 @@ import type { CellFunction } from "./cellFunction";
 import { compound } from "./compound";
 import { confidence } from "./confidence";
 import { drying } from "./drying";
+import { furnace } from "./furnace";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
@@ -25,6 +26,7 @@ export const catalogue: readonly Family[] = [
   { heading: "Balance", functions: balance },
   { heading: "Confidence", functions: confidence },
   { heading: "Sense", functions: sense },
+  { heading: "Furnace", functions: furnace },
 ];
 
 export const everyFunction: readonly CellFunction[] = catalogue.flatMap((family) => family.functions);

@@ -7,6 +7,37 @@ import { allowance, attack, type Kind } from "./hostileCalls";
 const LEFT_OUT = { "a 0": "most hosts hand a blank cell over as 0, and a blank optional input counts as left out (its help says so)" };
 const ZERO_SHARE = { "a 0": "none of it is a share that occurs, so a blank cell counts as none (its help says so)" };
 
+const IN_A_FURNACE = { "a 0": "0 °C is a temperature", kelvin: "293.15 °C is an ordinary temperature of a kiln" };
+
+/** Of the furnace, of energy and of pottery. */
+const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
+  "a furnace temperature, 0 is a value": { takes: { ...IN_A_FURNACE, "a negative number": "a kiln in winter starts below zero" } },
+  "a temperature of heating": { takes: { kelvin: IN_A_FURNACE.kelvin } },
+  "a temperature of heating, 0 counts as left out": { takes: { ...LEFT_OUT, kelvin: IN_A_FURNACE.kelvin } },
+  "a column: a temperature in order": { takes: { "a negative number": "a kiln in winter starts below zero", kelvin: IN_A_FURNACE.kelvin } },
+  // Two columns of one kind: a pair that is too far apart is refused under the other name.
+  "a column: a calibration point": {
+    takes: { "a 0": "ice, refused where the pair is far apart", "a negative number": "a freezing mixture, as above", kelvin: "an ordinary oven, as above" },
+  },
+  "a column: a heating rate": {},
+  "a column: a holding time": {
+    takes: { "a 0": "no hold there", "a blank cell": "no hold there", "empty text": "no hold there", spaces: "no hold there" },
+  },
+  "a set rate, 0 counts as left out": { takes: LEFT_OUT },
+  "a ramp's rate, 0 counts as left out": {},
+  "a molar mass": {},
+  "a gas pressure, 0 counts as left out": { takes: LEFT_OUT },
+  "a pressure over water": {},
+  "a number of vessel volumes, 0 is a value": { takes: { "a 0": "nothing has flowed through yet" } },
+  "a volume of gas": {},
+  "a gas density": {},
+  "a peak factor": {},
+  "a pressure above the air, 0 counts as left out": { takes: LEFT_OUT },
+  "a mass an hour": {},
+  "a room volume": {},
+  "a number of air changes": {},
+};
+
 /**
  * The kinds of input: what a person may well mean by a value that is a slip elsewhere. Of a kind without a
  * line every hostile value must be refused, percentages included; only what it may take needs a line.
@@ -68,6 +99,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   "a word": {},
   "a word, 0 counts as left out": { takes: LEFT_OUT },
   "TRUE or FALSE, 0 counts as left out": { takes: { ...LEFT_OUT, TRUE: "one of its two values" } },
+  ...FURNACE_KINDS,
   "a word or a number, 0 is a value": { share: true },
   "a word or a number": { share: true },
   "a word or a number, 0 counts as left out": { takes: LEFT_OUT },

@@ -60,6 +60,14 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     ...[nth([0.1, 0.01, 0.001, 0.0001], index), everyOther(index, draw(1e-5, 0.02)), index % 3 === 0 ? draw(1e-5, 0.02) : null],
     ...[nth([null, true, false], index)],
   ],
+  GASVOLUME: (draw, index) => [draw(0.1, 50), draw(2, 100), draw(-20, 1200), everyOther(index, draw(80_000, 110_000))],
+  AIRLEFT: (draw) => [draw(0, 12)],
+  VENTDIAMETER: (draw, index) => [draw(0.1, 500), draw(0.5, 300), draw(0.05, 5), draw(1, 10), everyOther(index, draw(1, 1000))],
+  SEVERITY: (draw, index) => [
+    ...[draw(150, 500), index % 3 === 0 ? null : draw(1, 300)],
+    ...(index % 3 === 1 ? [] : [draw(20, 100), draw(1, 20)]),
+  ],
+  "BOILINGPOINT.WATER": (draw) => [draw(20_000, 1_000_000)],
   "LOSSFRACTION.U": (draw, index) => [...weighings(draw, index, draw(0.1, 0.9)), draw(1e-4, 0.02)],
   "SAMPLE.MINIMUM": (draw, index) => [
     ...[draw(1e-4, 0.02), draw(0.001, 0.02), everyOther(index, draw(0.05, 0.9))],

@@ -4,6 +4,7 @@ import type { CellFunction } from "./cellFunction";
 import { compound } from "./compound";
 import { confidence } from "./confidence";
 import { drying } from "./drying";
+import { energy } from "./energy";
 import { furnace } from "./furnace";
 import { residue } from "./residue";
 import { sense } from "./sense";
@@ -27,6 +28,7 @@ export const catalogue: readonly Family[] = [
   { heading: "Confidence", functions: confidence },
   { heading: "Sense", functions: sense },
   { heading: "Furnace", functions: furnace },
+  { heading: "Energy", functions: energy },
 ];
 
 export const everyFunction: readonly CellFunction[] = catalogue.flatMap((family) => family.functions);

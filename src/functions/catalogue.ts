@@ -6,6 +6,8 @@ import { confidence } from "./confidence";
 import { drying } from "./drying";
 import { energy } from "./energy";
 import { furnace } from "./furnace";
+import { pottery } from "./pottery";
+import { reporting } from "./reporting";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
@@ -29,6 +31,8 @@ export const catalogue: readonly Family[] = [
   { heading: "Sense", functions: sense },
   { heading: "Furnace", functions: furnace },
   { heading: "Energy", functions: energy },
+  { heading: "Reporting", functions: reporting },
+  { heading: "Pottery", functions: pottery },
 ];
 
 export const everyFunction: readonly CellFunction[] = catalogue.flatMap((family) => family.functions);

@@ -26,7 +26,11 @@ export const moreHydrogenThanHeat = (higherDry: number, hydrogen: number): Input
   );
 
 export const frozenWater = (from: number): InputProblem =>
-  new InputProblem("from", `${withUnit(from, "°C")} is below 0 °C, where the water is ice`, "Give where the water is liquid; thawing is not counted.");
+  new InputProblem(
+    "from",
+    `${withUnit(from, "°C")} is below 0 °C, where the water is ice`,
+    "Give where the water is liquid; thawing is not counted.",
+  );
 
 export const notHeated = (to: number, from: number): InputProblem =>
   new InputProblem("to", `${withUnit(to, "°C")} is not above from, ${withUnit(from, "°C")}`, "Check for swapped cells.");
@@ -55,7 +59,8 @@ interface Beyond {
   readonly most: number;
 }
 
-const beyondInWords = ({ share, percent, least, most }: Beyond): string => `${share} ${plainNumber(percent, SIZE_FIGURES + 1)} % is not in ${least} to ${most} %`;
+const beyondInWords = ({ share, percent, least, most }: Beyond): string =>
+  `${share} ${plainNumber(percent, SIZE_FIGURES + 1)} % is not in ${least} to ${most} %`;
 
 /** The second row: whose correlation, how far it is off by its own account, and whether the sample lies inside its range. */
 export function correlationRow(name: string, error: string, outside: readonly Beyond[] | undefined, sum: number | undefined): string {

@@ -9,6 +9,8 @@ const ZERO_SHARE = { "a 0": "none of it is a share that occurs, so a blank cell 
 
 const IN_A_FURNACE = { "a 0": "0 °C is a temperature", kelvin: "293.15 °C is an ordinary temperature of a kiln" };
 
+const A_NAME = "any word or number can name a group";
+
 /** Of the furnace, of energy and of pottery. */
 const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
   "a furnace temperature, 0 is a value": { takes: { ...IN_A_FURNACE, "a negative number": "a kiln in winter starts below zero" } },
@@ -17,7 +19,11 @@ const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
   "a column: a temperature in order": { takes: { "a negative number": "a kiln in winter starts below zero", kelvin: IN_A_FURNACE.kelvin } },
   // Two columns of one kind: a pair that is too far apart is refused under the other name.
   "a column: a calibration point": {
-    takes: { "a 0": "ice, refused where the pair is far apart", "a negative number": "a freezing mixture, as above", kelvin: "an ordinary oven, as above" },
+    takes: {
+      "a 0": "ice, refused where the pair is far apart",
+      "a negative number": "a freezing mixture, as above",
+      kelvin: "an ordinary oven, as above",
+    },
   },
   "a column: a heating rate": {},
   "a column: a holding time": {
@@ -36,6 +42,19 @@ const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
   "a mass an hour": {},
   "a room volume": {},
   "a number of air changes": {},
+  "a heating value": {},
+  "a specific heat, 0 counts as left out": { takes: LEFT_OUT },
+  "a result, 0 is a value": { takes: { "a 0": "a result can be 0", "a negative number": "a change can be a loss" } },
+  "a column: a group's name": {
+    takes: {
+      text: A_NAME,
+      "a number with a decimal comma, as text": A_NAME,
+      "a number with its unit, as text": A_NAME,
+      "a negative number": A_NAME,
+    },
+  },
+  "a length": {},
+  "a volume of slip": {},
 };
 
 /**
@@ -83,8 +102,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   "a pressure": {},
   "a density": {},
   "a density, 0 counts as left out": { takes: LEFT_OUT },
-  // 0 °C is a temperature, but no formula for the density of air holds there.
-  "a temperature, 0 is a value": {},
+  "a temperature, 0 is a value": { takes: { "a 0": "a sample may come in at 0 °C; no formula for the density of air holds there" } },
   "a temperature difference, 0 is a value": { takes: { "a 0": "a vessel as warm as the room" } },
   "a rate": {},
   "a rate, 0 counts as left out": { takes: LEFT_OUT },

@@ -11,6 +11,11 @@ const OUTLIER = (statistic: string): string[] => [
   "Verdict",
 ];
 
+const CP = "stated average absolute error 1.45 %; the sample lies inside its range.";
+const PARIKH = "stated average absolute error 3.74 %; the sample lies inside its range.";
+const NET =
+  "Net at constant pressure, of the dry sample; ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884.";
+
 /** The headings and the row labels of every table, which formulas of a saved workbook count on: a typo or a changed order shows here. */
 const labelled: readonly (readonly [cell: string, headings: readonly unknown[], labels: readonly string[]])[] = [
   ['=RETORT.ATOMS("H2O")', ["Symbol", "Count", "Mass [g/mol]", "Mass fraction"], ["Symbol", "H", "O"]],
@@ -120,6 +125,24 @@ const labelled: readonly (readonly [cell: string, headings: readonly unknown[], 
       "Limits of methanol",
       "Limits of carbon dioxide",
       "Rules",
+    ],
+  ],
+  ["=RETORT.HEATINGVALUE.HIGHER(0.5, 0.06, 0.44)", [19.9752], [`Channiwala-Parikh: ${CP}`]],
+  ["=RETORT.HEATINGVALUE.PROXIMATE(0.2, 0.79, 0.01)", [19.380300000000002], [`Parikh and others: ${PARIKH}`]],
+  ["=RETORT.HEATINGVALUE.NET(20, 0.06, 0.44)", [18.6916], [NET]],
+  [
+    '=RETORT.COMPARE.GROUPS({1; 2; 4; 6}, {"a"; "a"; "b"; "b"})',
+    ["Group", "n", "Mean", "Standard deviation, s", ""],
+    [
+      "Group",
+      "a",
+      "b",
+      "Test",
+      "Welch, spreads not taken as equal",
+      "One-way, spreads taken as equal",
+      "Pair, first less second",
+      "a - b",
+      "Verdict",
     ],
   ],
 ];

@@ -16,6 +16,8 @@ import {
   roomVolume,
   vesselVolumes,
 } from "../../src/inputs/kinds/furnace";
+import { dryHeatingValue, specificHeat } from "../../src/inputs/kinds/energy";
+import { resultValue } from "../../src/inputs/kinds/result";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
 import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
 import { ashShare, fraction, massFraction, moistureContent, presentMassFraction, presentMoisture, wetMoisture } from "../../src/inputs/kinds/shares";
@@ -72,6 +74,8 @@ const GIVE = {
   above: "Give the pascals above the air's own pressure, such as 10.",
   peak: "Give peak flow over mean flow; 3 to 5 is common practice, no source.",
   room: "Give cubic metres: length x width x height in metres.",
+  heating: "Give MJ/kg: 20000 kJ/kg (J/g) is 20.",
+  specific: "Give kJ/(kg K): 1400 J/(kg K) is 1.4.",
   changes: 'Give air changes per hour, such as 0.5, or "closed".',
 };
 
@@ -473,6 +477,32 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
       aboveZero(`x: -1 1/h is below zero. ${GIVE.changes}`),
     ],
   ],
+  dryHeatingValue: [
+    dryHeatingValue("Heating value [MJ/kg]."),
+    [
+      bound(
+        150,
+        150.1,
+        `150.1 MJ/kg is above 150 MJ/kg and looks like kJ/kg, kcal/kg or Btu/lb. ${GIVE.heating}`,
+        "hydrogen, 141.8 MJ/kg (from memory)",
+      ),
+      aboveZero(`x: -1 MJ/kg is below zero. ${GIVE.heating}`),
+    ],
+  ],
+  specificHeat: [
+    specificHeat("Specific heat [kJ/(kg K)]."),
+    [
+      bound(5, 5.1, `5.1 kJ/(kg K) is above 5 kJ/(kg K) and looks like J/(kg K). ${GIVE.specific}`, "water, 4.18 kJ/(kg K) (from memory)"),
+      aboveZero(`x: -1 kJ/(kg K) is below zero. ${GIVE.specific}`),
+    ],
+  ],
+  resultValue: [
+    resultValue("Result."),
+    [
+      bound(1e15, 1e15 + 1, "1000000000000000 is beyond 1000000000000000 either way. Give a number.", ARITHMETIC),
+      bound(-1e15, -1e15 - 1, "-1000000000000000 is beyond 1000000000000000 either way. Give a number.", ARITHMETIC),
+    ],
+  ],
   positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
 
@@ -532,6 +562,7 @@ const ZERO_IS_A_VALUE = [
   "signedMass",
   "furnaceTemperature",
   "vesselVolumes",
+  "resultValue",
 ];
 
 test.each(Object.entries(BOUNDS))("%s takes 0 for what it is", (name, [input, bounds]) => {

@@ -52,7 +52,11 @@ export const dryingHeatFunction = cellFunction({
     const rise = `(${end}-${start})`;
     const wood = `(${WOOD.constant}+${WOOD.perKelvin}*((${start}+${end})/2+273.15))`;
     const heat =
-      solidHeat === "" ? wood : Number.isFinite(Number(solidHeat)) ? solidHeat : `IF(ISNUMBER(${solidHeat}),IF(${solidHeat}=0,${wood},${solidHeat}),${wood})`;
+      solidHeat === ""
+        ? wood
+        : Number.isFinite(Number(solidHeat))
+          ? solidHeat
+          : `IF(ISNUMBER(${solidHeat}),IF(${solidHeat}=0,${wood},${solidHeat}),${wood})`;
     const evaporatesAt = `IF(${end}<${BOILING},${end},${BOILING})`;
     const ofWater = `${operand(water)}*(${WATER_HEAT}*(${evaporatesAt}-${start})+${EVAPORATION}+${EVAPORATION_PER_DEGREE}*(${BOILING}-${evaporatesAt}))`;
     return `(${operand(dry)}*${heat}*${rise}+${ofWater}+${numberInCells(vesselMass, 0)}*${numberInCells(vesselHeat, 0)}*${rise})/1000`;

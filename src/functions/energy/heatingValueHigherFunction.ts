@@ -49,7 +49,8 @@ function secondRow(asked: Asked): string {
 
 export const heatingValueHigherFunction = tableFunction({
   name: "HEATINGVALUE.HIGHER",
-  summary: "Higher heating value of the dry sample in MJ/kg from its ultimate analysis; below it, the correlation's stated error and whether the sample lies in its range.",
+  summary:
+    "Higher heating value of the dry sample in MJ/kg from its ultimate analysis; below it, the correlation's stated error and whether the sample lies in its range.",
   inputs,
   result: { about: "Higher heating value [MJ/kg], and a row in words", unit: "" },
   computeTable: (asked) => [[higherHeatingValue(analysisOf(asked), asked.correlation)], [secondRow(asked)]],
@@ -58,7 +59,9 @@ export const heatingValueHigherFunction = tableFunction({
     const { constant = 0, factors } = correlations[asked.correlation ?? USUAL_CORRELATION];
     const terms = ELEMENTS.flatMap((element) => {
       const factor = factors[element];
-      return factor === undefined || analysis[element] === 0 ? [] : [`${factor < 0 ? "-" : "+"} ${inFigures(Math.abs(factor))} x ${inFigures(100 * analysis[element])}`];
+      return factor === undefined || analysis[element] === 0
+        ? []
+        : [`${factor < 0 ? "-" : "+"} ${inFigures(Math.abs(factor))} x ${inFigures(100 * analysis[element])}`];
     });
     const sum = [...(constant === 0 ? [] : [`+ ${inFigures(constant)}`]), ...terms].join(" ").replace(/^\+ /, "");
     return [
@@ -75,7 +78,12 @@ export const heatingValueHigherFunction = tableFunction({
     },
     {
       cell: '=RETORT.HEATINGVALUE.HIGHER(0.4996, 0.0592, 0.4377, 0.0003, 0.0001, 0.0031, "Dulong")',
-      gives: [[17.549956249999997], ["Dulong: coefficients from memory, stated error not known here; made for coal, about 12 % low for wood; the sample lies OUTSIDE its range: oxygen 43.77 % is not in 0 to 15 %."]],
+      gives: [
+        [17.549956249999997],
+        [
+          "Dulong: coefficients from memory, stated error not known here; made for coal, about 12 % low for wood; the sample lies OUTSIDE its range: oxygen 43.77 % is not in 0 to 15 %.",
+        ],
+      ],
       about: "Dulong's, made for coal, falls short for wood.",
     },
   ],

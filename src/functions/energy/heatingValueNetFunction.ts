@@ -35,7 +35,8 @@ const secondRow = (asked: Asked): string => netRow(asked.moisture ?? 0, moisture
 
 export const heatingValueNetFunction = tableFunction({
   name: "HEATINGVALUE.NET",
-  summary: "Net heating value of the sample with its moisture in MJ/kg, at constant pressure, from the higher one of the dry sample; below it, what it is of in words.",
+  summary:
+    "Net heating value of the sample with its moisture in MJ/kg, at constant pressure, from the higher one of the dry sample; below it, what it is of in words.",
   inputs,
   result: { about: "Net heating value [MJ/kg], and a row in words", unit: "" },
   computeTable: (asked) => [[netOf(asked)], [secondRow(asked)]],
@@ -50,8 +51,26 @@ export const heatingValueNetFunction = tableFunction({
     ];
   },
   examples: [
-    { cell: "=RETORT.HEATINGVALUE.NET(20, 0.06, 0.43, 0.001, 0.5)", gives: [[8.124659999999999], ["Net at constant pressure, as fired with moisture 0.5 (wet basis); ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884."]], about: "Green wood, half of it water." },
-    { cell: "=RETORT.HEATINGVALUE.NET(20, 0.06, 0.43)", gives: [[18.6924], ["Net at constant pressure, of the dry sample; ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884."]], about: "The same wood, dry." },
+    {
+      cell: "=RETORT.HEATINGVALUE.NET(20, 0.06, 0.43, 0.001, 0.5)",
+      gives: [
+        [8.124659999999999],
+        [
+          "Net at constant pressure, as fired with moisture 0.5 (wet basis); ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884.",
+        ],
+      ],
+      about: "Green wood, half of it water.",
+    },
+    {
+      cell: "=RETORT.HEATINGVALUE.NET(20, 0.06, 0.43)",
+      gives: [
+        [18.6924],
+        [
+          "Net at constant pressure, of the dry sample; ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884.",
+        ],
+      ],
+      about: "The same wood, dry.",
+    },
   ],
   source:
     "ISO 18125 (the form of ISO 1928), from memory: (q - 212.2 H - 0.8 (O + N)) (1 - 0.01 M) - 24.43 M in J/g and per cents, H, O and N of the dry sample. Forms that take an as-received gross value or hydrogen are others.",

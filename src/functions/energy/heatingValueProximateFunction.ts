@@ -1,5 +1,11 @@
 import { outsideRange } from "../../energy/higherHeatingValue";
-import { PROXIMATE_ERROR, PROXIMATE_FACTORS, PROXIMATE_RANGE, type ProximateAnalysis, proximateHeatingValue } from "../../energy/proximateHeatingValue";
+import {
+  PROXIMATE_ERROR,
+  PROXIMATE_FACTORS,
+  PROXIMATE_RANGE,
+  type ProximateAnalysis,
+  proximateHeatingValue,
+} from "../../energy/proximateHeatingValue";
 import { ashShare, presentMassFraction } from "../../inputs/kinds/shares";
 import { correlationRow } from "../../problems/energyProblems";
 import { tableFunction } from "../cellFunction";
@@ -7,7 +13,12 @@ import { inFigures } from "../inFigures";
 import { FUEL_FOR_REAL } from "./cautions";
 
 const secondRow = ({ fixedCarbon, volatile, ash }: ProximateAnalysis): string =>
-  correlationRow("Parikh and others", PROXIMATE_ERROR, outsideRange({ "fixed carbon": fixedCarbon, "volatile matter": volatile, ash }, RANGE), undefined);
+  correlationRow(
+    "Parikh and others",
+    PROXIMATE_ERROR,
+    outsideRange({ "fixed carbon": fixedCarbon, "volatile matter": volatile, ash }, RANGE),
+    undefined,
+  );
 
 const RANGE = { "fixed carbon": PROXIMATE_RANGE.fixedCarbon, "volatile matter": PROXIMATE_RANGE.volatile, ash: PROXIMATE_RANGE.ash };
 
@@ -29,7 +40,13 @@ export const heatingValueProximateFunction = tableFunction({
       secondRow(analysis),
     ];
   },
-  examples: [{ cell: "=RETORT.HEATINGVALUE.PROXIMATE(0.1347, 0.8622, 0.0031)", gives: [[18.202271999999997], ["Parikh and others: stated average absolute error 3.74 %; the sample lies inside its range."]], about: "Sawdust of red oak." }],
+  examples: [
+    {
+      cell: "=RETORT.HEATINGVALUE.PROXIMATE(0.1347, 0.8622, 0.0031)",
+      gives: [[18.202271999999997], ["Parikh and others: stated average absolute error 3.74 %; the sample lies inside its range."]],
+      about: "Sawdust of red oak.",
+    },
+  ],
   source: "Parikh, Channiwala and Ghosal, Fuel 84 (2005) 487, with its ranges and error, in dry mass per cent.",
   caution: FUEL_FOR_REAL,
 });

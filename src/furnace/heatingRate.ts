@@ -14,7 +14,7 @@ export interface HeatingRate {
   readonly u: number;
   /** Student's t for 95 % times u. */
   readonly halfWidth: number;
-  /** Standard deviation of the readings about the line. */
+  /** Standard deviation of the readings about the line, at least that of their rounding. */
   readonly scatter: number;
   /** Rates of the first and the second half, undefined below six readings. */
   readonly halves: readonly [first: number, second: number] | undefined;
@@ -47,7 +47,8 @@ export function heatingRate(times: readonly number[], temperatures: readonly num
   const readings = inWindow(readingsOf(times, temperatures), window);
   const { slope, spread, squares } = lineThrough(readings);
   const degrees = readings.length - 2;
-  const scatter = Math.sqrt(squares / degrees);
+  // Readings on a coarse display can lie on a line by rounding alone: no scatter is less than that of the last digit shown, step / sqrt(12).
+  const scatter = Math.max(Math.sqrt(squares / degrees), shownStep(readings) / Math.sqrt(OF_WIDTH));
   const u = scatter / Math.sqrt(spread);
   const half = Math.ceil(readings.length / 2);
   return {
@@ -100,6 +101,20 @@ function lineThrough(readings: readonly Reading[]): Line {
 const AS_SET = 0.05;
 // Halves that differ by more than a fifth of the rate bend. Common practice, no source.
 const BENT = 0.2;
+
+// Variance of a rectangular distribution, width^2 / 12: GUM (JCGM 100:2008) 4.3.7.
+const OF_WIDTH = 12;
+const MOST_DECIMALS = 6;
+const HAIR = 1e-6;
+
+/** The last decimal place that any of the temperatures shows; 0 for values worked out to all figures. */
+function shownStep(readings: readonly Reading[]): number {
+  for (let decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
+    const scale = 10 ** decimals;
+    if (readings.every(({ temperature }) => Math.abs(scale * temperature - Math.round(scale * temperature)) < HAIR)) return 1 / scale;
+  }
+  return 0;
+}
 
 /** What the rate says of the rate that was set, no more than its interval allows. */
 export function rateVerdict({ rate, halfWidth, halves }: HeatingRate, set: number | undefined): string {

@@ -75,7 +75,7 @@ export const rampNotBelow = (from: number, temperature: number): InputProblem =>
     "Give where the ramp begins; the hold is at temperature.",
   );
 
-export const onePoint = (): InputProblem => new InputProblem("readings", "one calibration point makes no line", "Give at least two points.");
+export const onePoint = (): InputProblem => new InputProblem("readings", "one calibration point makes no line", "Give at least two; a last row of 0 and 0 counts as blank, so put ice first.");
 
 export const pointsDiffer = (readings: number, references: number): InputProblem =>
   new InputProblem("references", `${counted(references, "value")} beside ${counted(readings, "reading")}`, "Give one reference for each reading.");

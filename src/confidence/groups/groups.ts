@@ -1,6 +1,6 @@
 import { sampleMoments } from "../../numerics/sampleMoments";
 import { allOfGroupEqual, oneGroup, tooManyGroups, unnamedValue, valueAlone } from "../../problems/reportingProblems";
-import type { Replicate } from "../countedReplicates";
+import type { Replicate, ZeroMeaning } from "../countedReplicates";
 
 /** The results of one group, summed up. */
 export interface Group {
@@ -12,6 +12,21 @@ export interface Group {
 
 // 20 groups make 190 pairs, more than anybody reads. Common practice, no source.
 const MOST_GROUPS = 20;
+
+/**
+ * The results without rows at the end that have neither a group nor a value other than 0: those are cells not filled in yet, which most hosts
+ * hand over as 0. Where a 0 is said to count, nothing is left off.
+ */
+export function filledRows(
+  values: readonly (number | undefined)[],
+  labels: readonly (string | undefined)[],
+  zeros: ZeroMeaning | undefined,
+): readonly (number | undefined)[] {
+  if (zeros === "count") return values;
+  let rows = values.length;
+  while (rows > labels.length && !values[rows - 1]) rows--;
+  return values.slice(0, rows);
+}
 
 /**
  * The results by group, in the order in which the groups first appear; letter case does not tell groups apart, as in a spreadsheet's own

@@ -1,5 +1,5 @@
 import { countedReplicates, type ZeroMeaning } from "../../confidence/countedReplicates";
-import { type Group, groupsOf } from "../../confidence/groups/groups";
+import { filledRows, type Group, groupsOf } from "../../confidence/groups/groups";
 import { pairsOf, type Pair } from "../../confidence/groups/pairs";
 import { equalSpreadTest, type VarianceTest, welchTest } from "../../confidence/groups/varianceTests";
 import { groupLabels } from "../../inputs/kinds/series";
@@ -23,7 +23,7 @@ interface Comparison {
 }
 
 function compared({ values, groups: labels, zeros }: Asked): Comparison {
-  const groups = groupsOf(countedReplicates(values, zeros), labels);
+  const groups = groupsOf(countedReplicates(filledRows(values, labels, zeros), zeros), labels);
   const [welch, equal, pairs] = [welchTest(groups), equalSpreadTest(groups), pairsOf(groups)];
   return { groups, welch, equal, pairs, verdict: groupsVerdict(welch.p, pairs.length, pairs.filter(isApart).length) };
 }

@@ -20,6 +20,10 @@ export const evidence: FunctionEvidence = {
     ...calculated("furnace.mjs", "s / sqrt of the sum of squares about the mean time", [
       [KILN, "0.0049487166", "standard error of the slope", { at: [2, 1] }],
     ]),
+    ...published("worked by hand", "20, 20 and 20 degC at 0, 10 and 20 min: rounding to 1 degC, 1 / sqrt 12 = 0.288675, over sqrt 200 = 0.0204124", [
+      ["=RETORT.HEATINGRATE({0; 10; 20}, {20; 20; 20})", "0.0204124", { at: [2, 1] }],
+      ["=RETORT.HEATINGRATE({0; 1; 2}, {20; 23; 26}, 3)", "cannot tell", { at: [9, 1] }],
+    ]),
     ...published(
       "worked by hand",
       "times 0 to 2, temperatures 0.5, 1.5, 3.5: slope 1.5, residuals 1/6, -1/3, 1/6, s = sqrt(1/6), u = s / sqrt 2 = 0.288675, t(1) = 12.7062",

@@ -57,7 +57,14 @@ export const evidence: FunctionEvidence = {
       "degrees Fahrenheit for Celsius",
     ],
     ["=RETORT.TEMPERATURE.CORRECTED(50, {0.4; 101}, {0})", "#VALUE! references: 1 value beside 2 readings. Give one reference for each reading."],
-    ["=RETORT.TEMPERATURE.CORRECTED(50, {0.4}, {0})", "#VALUE! readings: one calibration point makes no line. Give at least two points."],
+    [
+      "=RETORT.TEMPERATURE.CORRECTED(50, {100; 0}, {100; 0})",
+      "#VALUE! readings: one calibration point makes no line. Give at least two; a last row of 0 and 0 counts as blank, so put ice first.",
+    ],
+    [
+      "=RETORT.TEMPERATURE.CORRECTED(50, {0.4}, {0})",
+      "#VALUE! readings: one calibration point makes no line. Give at least two; a last row of 0 and 0 counts as blank, so put ice first.",
+    ],
     [
       "=RETORT.TEMPERATURE.CORRECTED(50, {0.4; 90; 101}, {0; 99.6; 95})",
       "#VALUE! references: they do not rise from the reading 90 to 101. Check for a repeated or swapped point.",

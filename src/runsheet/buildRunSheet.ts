@@ -1,4 +1,5 @@
 import type { CellStyle, EntryRule, PlannedCell, PrintPlan, RowHeight, SheetPlan } from "../workbook/SheetPlan";
+import type { BlockName } from "./BlockName";
 import { together, type Block, type BlockCell, type BoxRule } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
@@ -18,7 +19,7 @@ import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
 import { cell, range } from "./expressions/Expression";
 import { formulaText, placeOf } from "./expressions/formulaText";
-import { KINDS, type BlockName } from "./kinds";
+import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
 import type { RunSheetOptions } from "./options/RunSheetOptions";
 import { LABEL } from "./sheet/Columns";
@@ -43,7 +44,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(ruled),
     emphasis: emphasisOf(sheet),
-    chart: dryingChart(sheet),
+    charts: [dryingChart(sheet)],
     frozenRows: HEAD_ROWS,
     gridlines: false,
     print: printPlan(sheet),

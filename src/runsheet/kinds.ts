@@ -1,8 +1,5 @@
+import type { BlockName } from "./BlockName";
 import type { RunKind } from "./options/RunSheetOptions";
-
-/** A part of a sheet below its head, with rows of its own. */
-export type BlockName =
-  ("setup" | "drying" | "charring" | "ashing" | "end" | "cautions") | ("results" | "checks" | "settings" | "openFire" | "curves" | "materials");
 
 /**
  * The blocks of each kind of run in the order of the work. What is calculated and checked follows from the blocks that are there;

@@ -56,6 +56,8 @@ export interface ChartSeries {
   /** One column of cells: "C12:C23". */
   readonly x: string;
   readonly y: string;
+  /** Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks for weighings. */
+  readonly draws?: "limit" | "foretold";
 }
 
 /** A scatter chart with lines. */
@@ -107,7 +109,8 @@ export interface SheetPlan {
   /** Width of each column from A on, in characters. */
   readonly columnWidths: readonly number[];
   readonly entryRules: readonly EntryRule[];
-  readonly chart?: PlannedChart;
+  /** Each under a title of its own. */
+  readonly charts?: readonly PlannedChart[];
   /** Rows that stay in view. */
   readonly frozenRows: number;
   /** False: no lines between the cells but those of their looks. */

@@ -20,8 +20,10 @@ const LONGEST = {
 export function checkSheetPlan(plan: SheetPlan): void {
   plan.cells.forEach(checkCell);
   plan.entryRules.forEach(checkRule);
-  for (const series of plan.chart?.series ?? []) [series.x, series.y].forEach(areaNamed);
-  if (plan.chart) areaNamed(plan.chart.over);
+  for (const { series, over } of plan.charts ?? []) {
+    areaNamed(over);
+    for (const { x, y } of series) [x, y].forEach(areaNamed);
+  }
   if (plan.print) areaNamed(plan.print.area);
   for (const { range, condition } of plan.emphasis ?? []) {
     areaNamed(range);

@@ -62,7 +62,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
 
   it("leaves no row blank between two blocks, but where the curves stand", () => {
     const rows = new Set(plan.cells.map(({ cell }) => rowOf(cell)));
-    const curves = cellArea(plan.chart?.over ?? "");
+    const curves = cellArea(plan.charts?.[0]?.over ?? "");
     const blank = Array.from({ length: printed(plan).rows }, (_row, index) => index + 1).filter((row) => !rows.has(row));
     expect(blank).toEqual(Array.from({ length: curves?.rows ?? 0 }, (_row, index) => (curves?.row ?? 0) + 1 + index));
   });
@@ -181,12 +181,14 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
-    expect(plan.chart?.series.map(({ name }) => name)).toEqual(Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`));
-    for (const { x, y } of plan.chart?.series ?? []) {
+    expect(plan.charts?.[0]?.series.map(({ name }) => name)).toEqual(
+      Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`),
+    );
+    for (const { x, y } of plan.charts?.[0]?.series ?? []) {
       // The row of the total, empty there, belongs to the series, so that rows put in above it do.
       expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
     }
-    const over = cellArea(plan.chart?.over ?? "");
+    const over = cellArea(plan.charts?.[0]?.over ?? "");
     expect(over).toBeDefined();
     expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
   });

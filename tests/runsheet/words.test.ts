@@ -153,6 +153,6 @@ describe("What a sheet prints", () => {
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
     expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
     expect(own.cells.filter(({ content }) => content === "Boxes left of the heavy line: you. Right of it: the sheet.")).toHaveLength(1);
-    expect(own.chart).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
+    expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
   });
 });

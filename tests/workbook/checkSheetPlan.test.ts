@@ -31,7 +31,7 @@ describe("checkSheetPlan(plan)", () => {
     ["a start that is no cell", { startAt: "" }, notACellRange("")],
     [
       "a chart of no range",
-      { chart: { title: "", xTitle: "", yTitle: "", series: [{ name: "", x: "A:A", y: "B1" }], over: "D1:E2" } },
+      { charts: [{ title: "", xTitle: "", yTitle: "", series: [{ name: "", x: "A:A", y: "B1" }], over: "D1:E2" }] },
       notACellRange("A:A"),
     ],
   ])("refuses %s", (_what, part, sentence) => {

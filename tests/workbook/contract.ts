@@ -721,13 +721,15 @@ const everything: SheetPlan = {
     },
     { range: "B5", allow: { kind: "anything" }, promptTitle: "Remark", prompt: "Anything.", refusal: "" },
   ],
-  chart: {
-    title: "Drying",
-    xTitle: "Elapsed (min)",
-    yTitle: "Sample (g)",
-    series: [{ name: "Sample 1", x: "A4:A5", y: "B4:B5" }],
-    over: "E2:K16",
-  },
+  charts: [
+    {
+      title: "Drying",
+      xTitle: "Elapsed (min)",
+      yTitle: "Sample (g)",
+      series: [{ name: "Sample 1", x: "A4:A5", y: "B4:B5" }],
+      over: "E2:K16",
+    },
+  ],
   frozenRows: 3,
   startAt: "A4",
 };

@@ -14,6 +14,12 @@ import { calculated, ofCells, working, workingLabel, type Block } from "./Block"
 // The next step stands beside the title, over the second sample's boxes.
 const NEXT = 3;
 
+/** The options that give this very sheet: the cautions stay where they are, however many rows come in above them. */
+function recordOf({ options, rows }: RunSheet): string {
+  const cautionsAfter = rows.order[rows.order.indexOf("cautions") - 1];
+  return JSON.stringify({ ...options, cautionsAfter });
+}
+
 /** Where the checks stand. */
 export function checksAt({ rows }: RunSheet): ChecksAt {
   const { lines } = rows.checks;
@@ -40,6 +46,7 @@ export function headBlock(sheet: RunSheet): Block {
     calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
     calculated(cell(head.openly, LABEL), openlySays(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
+    { at: cell(head.title, sheet.columns.elapsed), content: `${workings.madeWith}${recordOf(sheet)}`, style: "runWorking" },
     workingLabel(sheet, head.answer, workings.u),
     working(own.u, weighingUncertainty(sheet), formats.uncertainty),
     working(own.explained, changeExplained(sheet), formats.uncertainty),

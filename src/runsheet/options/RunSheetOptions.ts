@@ -1,3 +1,5 @@
+import type { BlockName } from "../BlockName";
+
 /** What is done to the sample; src/runsheet/kinds.ts says of which blocks each is made. */
 export const RUN_KINDS = ["drying", "charring", "ashing"] as const;
 export type RunKind = (typeof RUN_KINDS)[number];
@@ -34,7 +36,12 @@ export interface RunSheetOptions {
   readonly degrees?: "C" | "F";
   /** Whether rounds are timed by the clock or in minutes since the first. Left out: by the clock. */
   readonly timing?: "clock" | "minutes";
+  /** The block below which the cautions stand. Left out: the last that fits on page one with them. */
+  readonly cautionsAfter?: BlockName;
 }
 
+/** What the sheet has no usual value for. */
+type LeftOpen = "ovenCelsius" | "cautionsAfter";
+
 /** The same with everything said. */
-export type CheckedOptions = Required<Omit<RunSheetOptions, "ovenCelsius">> & Pick<RunSheetOptions, "ovenCelsius">;
+export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

@@ -1,4 +1,5 @@
-import { BENCH, has, KINDS, type BlockName } from "../kinds";
+import type { BlockName } from "../BlockName";
+import { BENCH, has, KINDS } from "../kinds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { cautions } from "../words/cautions";
 import type { checkWords } from "../words/checkWords";
@@ -142,6 +143,8 @@ export interface Layout extends Pick<Blocks, Always>, Partial<Omit<Blocks, Alway
   readonly head: Readonly<Record<keyof typeof HEAD, number>>;
   /** Points, row by row. */
   readonly heights: readonly number[];
+  /** From top to bottom. */
+  readonly order: readonly BlockName[];
   /** Rows that begin a page. */
   readonly breaks: readonly number[];
   readonly last: number;
@@ -166,7 +169,7 @@ export function layout(options: CheckedOptions): Layout {
   const later = order.slice(onPageOne).map((name) => measured(name, options));
   const breaks = beginPages(repeated, later).map((index) => starts[onPageOne + index] ?? 0);
   // Every kind has the blocks named in Always.
-  return { ...(made as Blocks), head, heights: rows.heights, breaks, last: rows.heights.length };
+  return { ...(made as Blocks), head, heights: rows.heights, order, breaks, last: rows.heights.length };
 }
 
 /** The blocks from top to bottom with the cautions as the last on page one, and how many stand there. */
@@ -174,7 +177,8 @@ function inOrder(options: CheckedOptions, before: number): { order: readonly Blo
   const every = KINDS[options.kind];
   const bench = every.filter((name) => BENCH.includes(name));
   const measuredBench = bench.map((name) => measured(name, options));
-  const count = Math.max(1, blocksOnPageOne(before, measuredBench, measured("cautions", options)));
+  const fitting = Math.max(1, blocksOnPageOne(before, measuredBench, measured("cautions", options)));
+  const count = options.cautionsAfter === undefined ? fitting : bench.indexOf(options.cautionsAfter) + 1;
   const others = every.filter((name) => !BENCH.includes(name) && name !== "cautions");
   return { order: [...bench.slice(0, count), "cautions", ...bench.slice(count), ...others], onPageOne: count + 1 };
 }

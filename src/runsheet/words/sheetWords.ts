@@ -5,6 +5,8 @@ export const sheetWords = {
   says: "What the sheet says",
   workings: {
     title: "WORKINGS. Nothing to type here; not printed.",
+    /** Begins the record of what a sheet was made with, by which it is read again. */
+    madeWith: "Retort run sheet 1, made with ",
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
     inUse: "samples under way",

@@ -12,8 +12,8 @@ export interface SheetUnderWay {
   namesNow: readonly string[];
   /** Cells with formulas that may fill other cells. */
   readonly anchors: readonly string[];
-  /** The name that its chart gets last of all; left out where it has none. */
-  readonly chart?: string;
+  /** The names that its charts get last of all. */
+  readonly charts: readonly string[];
   /** True where nothing stands on it but what was put there. @param blocked anchors that could not fill their cells */
   isOurs(held: HeldCells, blocked: ReadonlySet<string>): boolean;
   /** True where everything stands on it that was to be put there, also if more does. */

@@ -27,12 +27,12 @@ export async function addPlannedSheet(plan: SheetPlan): Promise<string> {
 
 async function makeSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): Promise<Ended[]> {
   const { worksheet, mark } = beginSheet(context, name, plan, attempt);
-  const chart = plan.chart && beginChart(worksheet, plan.chart);
+  const charts = (plan.charts ?? []).map((planned) => ({ planned, chart: beginChart(worksheet, planned) }));
   await writePlan(context, worksheet, plan);
   attempt.finishing = true;
   worksheet.load("name");
   const strangers = askForStrangers(context, attempt);
-  if (plan.chart && chart) finishChart(worksheet, chart, plan.chart);
+  for (const { planned, chart } of charts) finishChart(worksheet, chart, planned);
   worksheet.activate();
   worksheet.getRange(plan.startAt).select();
   // Last of all: a sheet without the mark is whole.
@@ -54,7 +54,7 @@ export function beginSheet(context: Excel.RequestContext, name: string, plan: Sh
     names: [name],
     namesNow: [name],
     anchors: [],
-    ...(plan.chart === undefined ? {} : { chart: plan.chart.title }),
+    charts: (plan.charts ?? []).map(({ title }) => title),
     isOurs: (held) => [...held].every(([cell, entry]) => isAlike(written.get(cell), entry)),
     isWhole: (held: HeldCells) => [...written.keys()].every((cell) => held.has(cell)),
   };

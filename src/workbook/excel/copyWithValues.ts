@@ -94,7 +94,7 @@ async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: C
   const marks = askForMarks(worksheet);
   const asExcelNamesIt = freeSheetName(sheet, attempt.before.map(({ name }) => name)); // prettier-ignore
   const namesNow = [asExcelNamesIt, copyName];
-  const copy: SheetUnderWay = { worksheet, mark, names: [...namesNow, wanted.name], namesNow, ...expected };
+  const copy: SheetUnderWay = { worksheet, mark, names: [...namesNow, wanted.name], namesNow, charts: [], ...expected };
   attempt.sheets.push(copy);
   await context.sync();
   copy.namesNow = [copyName];

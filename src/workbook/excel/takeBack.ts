@@ -73,7 +73,7 @@ async function lookAndRemove(context: Excel.RequestContext, attempt: Attempt, pr
 }
 
 const isWhole = ({ of, marks, held, name, charts }: Found): boolean =>
-  !marks.includes(of.mark) && of.isWhole(held, name) && (of.chart === undefined || charts.includes(of.chart));
+  !marks.includes(of.mark) && of.isWhole(held, name) && of.charts.every((chart) => charts.includes(chart));
 
 const isUntouched = ({ of, held, blocked, name }: Found): boolean => of.names.includes(name) && of.isOurs(held, blocked);
 
@@ -135,7 +135,7 @@ async function lookAtAll(
     if (own === undefined) return [];
     const worksheet = own.worksheet.load("name");
     const anchors = of.anchors.map((cell) => ({ cell, range: worksheet.getRange(cell).load("values") }));
-    return [{ ...own, of, anchors, held: askForCells(own), charts: of.chart === undefined ? undefined : worksheet.charts.load("items/name") }];
+    return [{ ...own, of, anchors, held: askForCells(own), charts: of.charts.length === 0 ? undefined : worksheet.charts.load("items/name") }];
   });
   const askedOfStrays = strays.map(askForCells);
   const strangers = askForStrangers(context, attempt, fresh);

@@ -6,6 +6,7 @@ import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
+import { calculateWhatDepends } from "./calculateWhatDepends";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
@@ -57,6 +58,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  calculateWhatDepends(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
   const engine: GridEngine = {

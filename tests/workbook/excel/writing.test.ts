@@ -19,7 +19,7 @@ const workbook = new ExcelWorkbook();
 const blank: SheetPlan = { name: "Run", cells: [], columnWidths: [], entryRules: [], frozenRows: 0, startAt: "A1" };
 
 describe("addSheet(plan) in Excel", () => {
-  test("sends one request for the names, one for the sheet and one to finish it, with a chart or without", async () => {
+  test("sends one request for the names, one for the sheet and one to finish it, with two charts or without", async () => {
     const series = [{ name: "Sample 1", x: "A2:A5", y: "B2:B5" }];
     await workbook.addSheet({ ...blank, cells: [{ cell: "A1", content: 1 }] });
     const withoutChart = requestsThatAct();
@@ -27,7 +27,7 @@ describe("addSheet(plan) in Excel", () => {
     await workbook.addSheet({
       ...blank,
       cells: [{ cell: "A1", content: 1 }],
-      chart: { title: "t", xTitle: "x", yTitle: "y", series, over: "D2:J12" },
+      charts: ["t", "t2"].map((title) => ({ title, xTitle: "x", yTitle: "y", series, over: "D2:J12" })),
     });
     expect([withoutChart, requestsThatAct()]).toEqual([3, 3]);
   });
@@ -200,7 +200,7 @@ describe("addSheet(plan) in Excel", () => {
       { name: "Sample 1", x: "A2:A5", y: "B2:B5" },
       { name: "Sample 2", x: "A2:A5", y: "C2:C5" },
     ];
-    await workbook.addSheet({ ...blank, chart: { title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, over: "E2:K16" } });
+    await workbook.addSheet({ ...blank, charts: [{ title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, over: "E2:K16" }] });
     expect(host.book.sheet("Run").charts).toEqual([
       {
         id: expect.any(String) as unknown,
@@ -233,7 +233,7 @@ describe("addSheet(plan) in Excel", () => {
       host.failNext("UndoNotSupported", refusedRequest);
       const series = [{ name: "Sample 1", x: "A2:A5", y: "B2:B5" }];
       const chart = { title: "t", xTitle: "x", yTitle: "y", series, over: "D2:J12" };
-      expect(await workbook.addSheet({ ...blank, cells: cells("A", 1, 3), chart })).toBe("Run");
+      expect(await workbook.addSheet({ ...blank, cells: cells("A", 1, 3), charts: [chart] })).toBe("Run");
       expect(await workbook.sheetNames()).toEqual(["Sheet1", "Run"]);
       expect(host.book.sheet("Run").charts).toHaveLength(1);
     }

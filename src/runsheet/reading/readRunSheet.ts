@@ -1,0 +1,90 @@
+import { cellArea } from "../../workbook/cellArea";
+import type { CellContent, RangeReading } from "../../workbook/Workbook";
+import { everyBlock } from "../buildRunSheet";
+import { checkOptions } from "../options/checkOptions";
+import { optionBounds } from "../options/optionBounds";
+import type { CheckedOptions, RunSheetOptions } from "../options/RunSheetOptions";
+import { LABEL } from "../sheet/Columns";
+import { runSheet, type RunSheet } from "../sheet/RunSheet";
+import { setupWords } from "../words/setupWords";
+import { sheetWords } from "../words/sheetWords";
+
+/** What a sheet of the workbook is. */
+export type ReadRunSheet =
+  | { readonly is: "whole"; readonly sheet: RunSheet }
+  /** A run sheet of an earlier version, which says nowhere what it was made with. */
+  | { readonly is: "older" }
+  /** A run sheet whose blocks do not stand where they were made; `missing` is the first heading that is not found, in `cell`. */
+  | { readonly is: "rearranged"; readonly missing: string; readonly cell: string }
+  | { readonly is: "other" };
+
+/**
+ * The run sheet that stands on a sheet, as it is now: rows that were put into its tables by hand count as rounds and firings.
+ * @param reading all cells of the sheet that hold anything, or its printed columns with the first row whole
+ */
+export function readRunSheet(reading: RangeReading): ReadRunSheet {
+  const texts = textsOf(reading);
+  const record = recordIn(reading);
+  if (record === undefined) return { is: [...texts.values()].includes(setupWords.legend) ? "older" : "other" };
+  const options = optionsIn(record);
+  if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
+  const sheet = withRowsPutIn(options, texts);
+  const lost = landmarks(sheet).find(({ at, content }) => texts.get(at) !== content);
+  return lost === undefined ? { is: "whole", sheet } : { is: "rearranged", missing: lost.content, cell: lost.at };
+}
+
+/** What is held, by cell. */
+function textsOf({ range, rows }: RangeReading): ReadonlyMap<string, CellContent> {
+  return new Map(cellArea(range) === undefined ? [] : rows.flatMap((row) => row.map(({ cell, value }) => [cell, value] as const)));
+}
+
+function recordIn({ range, rows }: RangeReading): string | undefined {
+  if (cellArea(range)?.row !== 0) return undefined;
+  const { madeWith } = sheetWords.workings;
+  const held = rows[0]?.find(({ value }) => typeof value === "string" && value.startsWith(madeWith))?.value;
+  return typeof held === "string" ? held.slice(madeWith.length) : undefined;
+}
+
+/** Undefined where the record was changed so that no sheet comes of it. */
+function optionsIn(record: string): CheckedOptions | undefined {
+  try {
+    // The record is JSON that a sheet of ours was made with; checkOptions refuses what is none.
+    return checkOptions(JSON.parse(record) as RunSheetOptions);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Counts of rows that a table can grow by. */
+const COUNTS = ["weighIns", "charFirings", "ashFirings"] as const satisfies readonly (keyof CheckedOptions & keyof typeof optionBounds)[];
+
+/** The record with as many rounds and firings as bring each heading, from the top on, to where it is. */
+function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellContent>): RunSheet {
+  // Those further down may stand right by chance: as many rows put in elsewhere move them as far.
+  const found = (one: RunSheet): number => {
+    const marks = landmarks(one);
+    const lost = marks.findIndex(({ at, content }) => texts.get(at) !== content);
+    return lost === -1 ? marks.length : lost;
+  };
+  let best = runSheet(options);
+  for (const count of COUNTS) {
+    if (found(best) === landmarks(best).length) break;
+    const { atMost } = optionBounds[count];
+    for (let more = best.options[count] + 1; more <= atMost; more++) {
+      const tried = runSheet({ ...best.options, [count]: more });
+      if (found(tried) > found(best)) best = tried;
+    }
+  }
+  return best;
+}
+
+const LANDMARKS = ["runBand", "runLightBand", "runTotal"];
+
+/** Headings and totals in the first column. */
+function landmarks(sheet: RunSheet): { at: string; content: string }[] {
+  return everyBlock(sheet)
+    .cells.flatMap(({ at, content, style }) =>
+      at.column === LABEL && typeof content === "string" && LANDMARKS.includes(style) ? [{ row: at.row, at: `A${at.row}`, content }] : [],
+    )
+    .sort((one, other) => one.row - other.row);
+}

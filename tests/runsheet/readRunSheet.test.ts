@@ -1,0 +1,93 @@
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { checkOptions } from "../../src/runsheet/options/checkOptions";
+import { RUN_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
+import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
+import { cellArea, cellAt, rangeOf } from "../../src/workbook/cellArea";
+import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
+import type { SheetPlan } from "../../src/workbook/SheetPlan";
+
+const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 20, readability: 0.01, vessel: "tin; lid 2, a=b", replicates: 3 };
+const options: RunSheetOptions[] = RUN_KINDS.flatMap((kind) => [
+  { ...usual, kind },
+  { ...usual, kind, replicates: 1, panZeros: true, temperatures: true, ovenCelsius: 105, degrees: "F", timing: "minutes", samplesAre: "different" },
+  { ...usual, kind, replicates: 6, weighIns: 60, charFirings: 4, ashFirings: 1 },
+]);
+
+/** What a workbook would read of a sheet made by a plan, with rows put in above some of its rows. */
+function readingOf(plan: SheetPlan, putIn: readonly number[] = []): RangeReading {
+  const cells = plan.cells.map(({ cell, content = null }) => {
+    const { row, column } = cellArea(cell) ?? { row: 0, column: 0 };
+    return { row: row + putIn.filter((at) => at <= row + 1).length, column, content };
+  });
+  const [rows, columns] = [Math.max(...cells.map(({ row }) => row)) + 1, Math.max(...cells.map(({ column }) => column)) + 1];
+  const blank = (row: number, column: number): CellReading => ({
+    cell: cellAt(row, column),
+    formula: "",
+    value: null,
+    shown: "",
+    error: "",
+    message: "",
+    spill: "",
+  });
+  const read = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_cell, column) => blank(row, column)));
+  for (const { row, column, content } of cells) read[row]?.splice(column, 1, { ...blank(row, column), value: content });
+  return { sheet: "Run", range: rangeOf({ row: 0, column: 0, rows, columns }), rows: read };
+}
+
+const sheetIn = (reading: RangeReading): RunSheet => {
+  const read = readRunSheet(reading);
+  if (read.is !== "whole") throw new Error(JSON.stringify(read));
+  return read.sheet;
+};
+
+test.each(options.map((one) => [`${one.kind}, ${one.replicates} samples, ${one.weighIns} rounds`, one] as const))(
+  "a sheet for %s is read as what it was made with",
+  (_, one) => {
+    const { cautionsAfter, ...read } = sheetIn(readingOf(buildRunSheet(one))).options;
+    expect(read).toEqual(checkOptions(one));
+    const made = runSheet(checkOptions(one));
+    expect(sheetIn(readingOf(buildRunSheet(one))).rows).toEqual(made.rows);
+    expect(made.rows.order[made.rows.order.indexOf("cautions") - 1]).toBe(cautionsAfter);
+  },
+);
+
+test("rows put in by hand above the totals count as rounds and firings, wherever the cautions would stand on a sheet made so", () => {
+  const { rows } = runSheet(checkOptions(usual));
+  const { drying, charring, ashing } = rows;
+  if (charring === undefined || ashing === undefined) throw new Error("an ashing sheet has both");
+  const added = [
+    ...Array.from({ length: 9 }, () => drying.total),
+    charring.heading,
+    charring.total,
+    ashing.heading,
+    ashing.heading,
+    ashing.total,
+    ashing.total,
+  ];
+  const { options: read } = sheetIn(readingOf(buildRunSheet(usual), added));
+  expect([read.weighIns, read.charFirings, read.ashFirings]).toEqual([15, 4, 4]);
+});
+
+test("a sheet with a row put in elsewhere is read as rearranged, from the first heading that is not found", () => {
+  const { rows } = runSheet(checkOptions(usual));
+  const read = readRunSheet(readingOf(buildRunSheet(usual), [rows.results.heading]));
+  expect(read).toEqual({ is: "rearranged", missing: "RESULTS (shares)", cell: `A${rows.results.heading}` });
+});
+
+test("a record that was changed, a sheet of an earlier version and any other sheet are told apart", () => {
+  const plan = buildRunSheet(usual);
+  const changed = (change: (content: string) => string | undefined): SheetPlan => ({
+    ...plan,
+    cells: plan.cells.flatMap((cell) => {
+      if (typeof cell.content !== "string" || !cell.content.startsWith("Retort run sheet 1")) return [cell];
+      const content = change(cell.content);
+      return content === undefined ? [] : [{ ...cell, content }];
+    }),
+  });
+  expect(readRunSheet(readingOf(changed(() => undefined)))).toEqual({ is: "older" });
+  for (const change of [(text: string) => text.slice(0, -9), (text: string) => text.replace('"ashing"', '"melting"')])
+    expect(readRunSheet(readingOf(changed(change))).is).toBe("rearranged");
+  expect(readRunSheet({ sheet: "Other", range: "", rows: [] })).toEqual({ is: "other" });
+  expect(readRunSheet(readingOf({ ...plan, cells: [{ cell: "A1", content: 5 }] }))).toEqual({ is: "other" });
+});

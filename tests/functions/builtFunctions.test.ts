@@ -9,10 +9,10 @@ import { literalArguments } from "./call";
 import { es2016Realm, parseAsEs2016 } from "./es2016/es2016Realm";
 
 const BUILT = path.join(__dirname, "../../dist/addin");
-// A bound of our own, 3 % above what the file takes: every workbook that calculates loads it. Of 63.7 kB, by what each part adds to the rest: the
+// A bound of our own, 3 % above what the file takes: every workbook that calculates loads it. Of 75.3 kB, by what each part adds to the rest: the
 // readers of formulas with their tables and refusals 24, the definitions 7.7, the polyfills 7.4, sentences 6.7, drying 6.5, inputs 2.8, atomic
-// weights 2.2, confidence 2.2, ranges of the literature 1.8, numerics 1.8, the boundary 1.8.
-const MOST_GZIPPED_BYTES = 65_600;
+// weights 2.2, confidence 2.2, ranges of the literature 1.8, numerics 1.8, the boundary 1.8; furnace 5.9, energy 2.5, reporting 2.2, pottery 0.6.
+const MOST_GZIPPED_BYTES = 77_600;
 
 function shippedSource(): string {
   const file = path.join(BUILT, "functions.js");

@@ -18,7 +18,7 @@ export interface GasSource {
 }
 
 export interface RoomAir {
-  /** The mean in the room when nothing changes any more, ppm; undefined where it never stops rising. */
+  /** The mean in the room when nothing changes any more, ppm; undefined where it never stops rising or would be more than the room holds. */
   readonly steady: number | undefined;
   /** After the minutes asked for, from clean air, ppm. */
   readonly after: number | undefined;
@@ -52,11 +52,13 @@ export function roomAir(source: GasSource, minutes: number | undefined): RoomAir
     const after = notFull(perHour * hours);
     return { steady: undefined, after, milligrams: milligramsOf(after, source), tenth: undefined };
   }
-  const steady = notFull(perHour / airChanges);
+  const steady = hours === undefined ? notFull(perHour / airChanges) : perHour / airChanges;
+  const after = hours === undefined ? undefined : notFull(-steady * Math.expm1(-airChanges * hours));
+  const reached = steady > PPM ? undefined : steady;
   return {
-    steady,
-    after: hours === undefined ? undefined : -steady * Math.expm1(-airChanges * hours),
-    milligrams: milligramsOf(steady, source),
+    steady: reached,
+    after,
+    milligrams: milligramsOf(reached ?? after ?? 0, source),
     tenth: (MINUTES_PER_HOUR * Math.log(TENTH)) / airChanges,
   };
 }

@@ -133,7 +133,7 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
   ATOMICRATIO: { carbon: "missing", hydrogen: "missing", oxygen: "missing", carbonateCO2: "left out", moisture: "left out" },
   "TEMPERATURE.CORRECTED": { reading: "0 is 0", readings: "column of points", references: "column of points" },
   "BOILINGPOINT.WATER": { pressure: "missing" },
-  "ROOM.PPM": { gramsPerHour: "missing", molarMass: "missing", volume: "missing", airChanges: "missing", minutes: "left out" },
+  "ROOM.PPM": { gramsPerHour: "missing", molarMass: "missing", volume: "missing", airChanges: "0 is 0", minutes: "left out" },
   "HEATINGVALUE.HIGHER": {
     carbon: "missing",
     hydrogen: "missing",

@@ -41,7 +41,7 @@ const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
   "a pressure above the air, 0 counts as left out": { takes: LEFT_OUT },
   "a mass an hour": {},
   "a room volume": {},
-  "a number of air changes": {},
+  "a number of air changes, 0 is a value": { takes: { "a 0": "a closed room" } },
   "a heating value": {},
   "a specific heat, 0 counts as left out": { takes: LEFT_OUT },
   "a result, 0 is a value": { takes: { "a 0": "a result can be 0", "a negative number": "a change can be a loss" } },

@@ -474,7 +474,7 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
     airChangesPerHour("Air changes [1/h]."),
     [
       bound(600, 601, `601 1/h is above 600 an hour and looks like a flow. ${GIVE.changes}`, COMMON),
-      aboveZero(`x: -1 1/h is below zero. ${GIVE.changes}`),
+      zeroUp(-1, `x: -1 1/h is below zero. ${GIVE.changes}`),
     ],
   ],
   dryHeatingValue: [
@@ -562,6 +562,7 @@ const ZERO_IS_A_VALUE = [
   "signedMass",
   "furnaceTemperature",
   "vesselVolumes",
+  "airChangesPerHour",
   "resultValue",
 ];
 

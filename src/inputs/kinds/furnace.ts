@@ -1,5 +1,6 @@
+import type { CellValue } from "../CellValue";
 import type { CellInput } from "../Input";
-import { belowZero, numberInput, numberOrWord, type NumberRule } from "../number";
+import { belowZero, numberInput, type NumberRule } from "../number";
 
 // Laboratory furnaces with heaters of molybdenum disilicide end near 1800 degC (makers' data, from memory); the hotter cones in degrees
 // Fahrenheit, and kilns in kelvin, lie above.
@@ -167,16 +168,20 @@ export const CLOSED_ROOM = "closed";
 // Fume hoods and clean rooms change their air some hundred times an hour (common practice, no source); flows in m3/h lie above.
 const MOST_CHANGES = 600;
 
-/** How often an hour the air of a room is changed, above 0 to 600, or the word "closed", which reads as 0. */
-export const airChangesPerHour = (about: string): CellInput<number> =>
-  numberOrWord(
-    about,
-    {
-      unit: "1/h",
-      called: "a number of air changes",
-      advice: `Give air changes per hour, such as 0.5, or "${CLOSED_ROOM}".`,
-      zeroIsBlank: true,
-      broken: (value) => belowZero(value) ?? (value > MOST_CHANGES ? `above ${MOST_CHANGES} an hour and looks like a flow` : undefined),
-    },
-    CLOSED_ROOM,
-  );
+const airChanges: NumberRule = {
+  unit: "1/h",
+  called: "a number of air changes",
+  advice: `Give air changes per hour, such as 0.5, or "${CLOSED_ROOM}".`,
+  zeroIsBlank: false,
+  broken: (value) => belowZero(value) ?? (value > MOST_CHANGES ? `above ${MOST_CHANGES} an hour and looks like a flow` : undefined),
+};
+
+/**
+ * How often an hour the air of a room is changed, 0 to 600, or the word "closed", which reads as 0. So does a blank cell handed over as 0, and
+ * then more gas is reckoned with and not less.
+ */
+export const airChangesPerHour = (about: string): CellInput<number> => {
+  const plain = numberInput(about, airChanges);
+  const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === CLOSED_ROOM;
+  return { ...plain, read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)) };
+};

@@ -66,7 +66,8 @@ export const holdingTimes = (about: string): ColumnInput<StepColumn> => ({
     advice: "Give minutes, 0 for none.",
     zeroIsBlank: true,
     zeroIsNone: true,
-    broken: belowZero,
+    // A clock time is a fraction of a day.
+    broken: (value) => belowZero(value) ?? (value > 0 && value < 1 ? "below 1 min and looks like a clock time" : undefined),
   }),
   zero: "none",
 });

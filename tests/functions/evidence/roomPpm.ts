@@ -12,6 +12,7 @@ export const evidence: FunctionEvidence = {
   published: [
     ...calculated("furnace.mjs", "a mixed room followed in short steps; 24.4654 L/mol at 25 degC and 101.325 kPa", [
       ['=RETORT.ROOM.PPM(1, 28.01, 30, "closed", 60)', "29.115", "1 g of CO in a closed room of 30 m3", { at: [2, 1] }],
+      ["=RETORT.ROOM.PPM(1, 28.01, 30, 0, 60)", "29.115", "1 g of CO in a closed room of 30 m3", { at: [2, 1] }],
       ["=RETORT.ROOM.PPM(1, 28.01, 30, 0.5, 60)", "22.91178", "1 g/h of CO, half a change an hour, 60 min", { at: [2, 1] }],
     ]),
     // 1.05 g/h, changed once an hour in 30 m3, is 0.035 g/m3.
@@ -64,7 +65,7 @@ export const evidence: FunctionEvidence = {
       "=RETORT.ROOM.PPM(1, 28.01, 30, 1000)",
       '#VALUE! airChanges: 1000 1/h is above 600 an hour and looks like a flow. Give air changes per hour, such as 0.5, or "closed".',
     ],
-    ["=RETORT.ROOM.PPM(1, 28.01, 30)", '#VALUE! airChanges: nothing here (blank or 0). Give air changes per hour, such as 0.5, or "closed".'],
+    ["=RETORT.ROOM.PPM(1, 28.01, 30)", '#VALUE! airChanges: nothing here (blank). Give air changes per hour, such as 0.5, or "closed".'],
     [
       '=RETORT.ROOM.PPM(1, 28.01, 30, "closed")',
       "#VALUE! minutes: left out, but in a closed room a gas rises without end. Give the minutes the gas flows.",

@@ -71,6 +71,11 @@ export const evidence: FunctionEvidence = {
       "#VALUE! rates: row 2 holds -50, below zero. Give a number above 0; the temperatures say whether it is up or down.",
     ],
     ['=RETORT.SCHEDULE.TIME({20; 600}, {100}, {-60}, "per hour")', "#VALUE! holds: row 1 holds -60 min, below zero. Give minutes, 0 for none."],
+    [
+      '=RETORT.SCHEDULE.TIME({20; 600}, {100}, {0.0416666}, "per hour")',
+      "#VALUE! holds: row 1 holds 0.0416666 min, below 1 min and looks like a clock time. Give minutes, 0 for none.",
+      "clock times or dates for minutes",
+    ],
     ['=RETORT.SCHEDULE.TIME({20; 0; 600}, {100; 50}, {60}, "per hour")', "#VALUE! temperatures: row 2 is blank. Fill the gap or remove the row."],
     ['=RETORT.SCHEDULE.TIME({20; 600; 700}, {100; 0; 50}, {60}, "per hour")', "#VALUE! rates: row 2 is blank. Fill the gap or remove the row."],
   ],

@@ -97,11 +97,6 @@ function lineThrough(readings: readonly Reading[]): Line {
   return { slope, spread, squares: sum((one) => (one.temperature - temperature - slope * (one.time - time)) ** 2) };
 }
 
-// Deviation from the set rate beyond which a run did not do what it was told. Common practice, no source.
-const AS_SET = 0.05;
-// Halves that differ by more than a fifth of the rate bend. Common practice, no source.
-const BENT = 0.2;
-
 // Variance of a rectangular distribution, width^2 / 12: GUM (JCGM 100:2008) 4.3.7.
 const OF_WIDTH = 12;
 const MOST_DECIMALS = 6;
@@ -114,15 +109,4 @@ function shownStep(readings: readonly Reading[]): number {
     if (readings.every(({ temperature }) => Math.abs(scale * temperature - Math.round(scale * temperature)) < HAIR)) return 1 / scale;
   }
   return 0;
-}
-
-/** What the rate says of the rate that was set, no more than its interval allows. */
-export function rateVerdict({ rate, halfWidth, halves }: HeatingRate, set: number | undefined): string {
-  const bent = halves !== undefined && Math.abs(halves[0] - halves[1]) > BENT * Math.abs(rate);
-  const bend = bent ? "; uneven: the halves differ by more than a fifth, so one rate and its u do not describe the run" : "";
-  if (set === undefined) return `no set rate to compare with${bend}`;
-  const [off, unsure, allowed] = [Math.abs(rate) - set, halfWidth, AS_SET * set];
-  if (Math.abs(off) + unsure <= allowed) return `within 5 % of the set rate${bend}`;
-  if (Math.abs(off) - unsure <= allowed) return `cannot tell: the readings allow both within 5 % of the set rate and beyond${bend}`;
-  return `${off < 0 ? "slower" : "faster"} than the set rate by more than 5 %${bend}`;
 }

@@ -62,6 +62,13 @@ interface Beyond {
 const beyondInWords = ({ share, percent, least, most }: Beyond): string =>
   `${share} ${plainNumber(percent, SIZE_FIGURES + 1)} % is not in ${least} to ${most} %`;
 
+const REMEMBERED = "coefficients from memory, stated error not known here";
+const MADE_FOR_COAL = "; made for coal, about 12 % low for wood";
+
+/** How far a correlation is off by its authors' account. */
+export const statedError = (percent: number | undefined, isForCoal = false): string =>
+  `${percent === undefined ? REMEMBERED : `stated average absolute error ${plainNumber(percent)} %`}${isForCoal ? MADE_FOR_COAL : ""}`;
+
 /** The second row: whose correlation, how far it is off by its own account, and whether the sample lies inside its range. */
 export function correlationRow(name: string, error: string, outside: readonly Beyond[] | undefined, sum: number | undefined): string {
   const where =

@@ -75,7 +75,8 @@ export const rampNotBelow = (from: number, temperature: number): InputProblem =>
     "Give where the ramp begins; the hold is at temperature.",
   );
 
-export const onePoint = (): InputProblem => new InputProblem("readings", "one calibration point makes no line", "Give at least two; a last row of 0 and 0 counts as blank, so put ice first.");
+export const onePoint = (): InputProblem =>
+  new InputProblem("readings", "one calibration point makes no line", "Give at least two; a last row of 0 and 0 counts as blank, so put ice first.");
 
 export const pointsDiffer = (readings: number, references: number): InputProblem =>
   new InputProblem("references", `${counted(references, "value")} beside ${counted(readings, "reading")}`, "Give one reference for each reading.");
@@ -110,6 +111,16 @@ export const roomFull = (ppm: number): InputProblem =>
     `the gas would come to ${plainNumber(ppm, SIZE_FIGURES)} ppm, more than the room holds`,
     "Check grams an hour, volume and air changes.",
   );
+
+/** What a heating rate says of the rate that was set. */
+export const RATE_VERDICTS = {
+  noSetRate: "no set rate to compare with",
+  asSet: "within 5 % of the set rate",
+  open: "cannot tell: the readings allow both within 5 % of the set rate and beyond",
+  slower: "slower than the set rate by more than 5 %",
+  faster: "faster than the set rate by more than 5 %",
+  uneven: "; uneven: the halves differ by more than a fifth, so one rate and its u do not describe the run",
+} as const;
 
 // Notes beside an answer: nothing is wrong with the inputs.
 

@@ -44,9 +44,3 @@ export const denserThanSolid = (density: number, solid: number): InputProblem =>
     `${withUnit(density, "g/L", SIZE_FIGURES + 1)} is no slip of grains of ${withUnit(solid, "kg/m³")}`,
     "Give volume in mL (1 L is 1000), and the empty vessel.",
   );
-
-export const SLIP_DUST =
-  "Dust of dry clay and glaze holds silica and can hold lead or other poisons: weigh it wet, wipe and never sweep, and defer to your local codes and to licensed practice.";
-
-export const KILN_PIECES =
-  "Cool fired pieces before they are weighed or boiled: hot clay cracks in water and scalds. Defer to your local rules and to licensed practice.";

@@ -3,19 +3,9 @@ import path from "node:path";
 import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
-import {
-  airChangesPerHour,
-  boilingPressure,
-  furnaceTemperature,
-  gasDensity,
-  gasMolarMass,
-  gasPressure,
-  heatedTemperature,
-  peakOverMean,
-  pressureAboveAir,
-  roomVolume,
-  vesselVolumes,
-} from "../../src/inputs/kinds/furnace";
+import { furnaceTemperature, heatedTemperature } from "../../src/inputs/kinds/furnace";
+import { boilingPressure, gasDensity, gasMolarMass, gasPressure, peakOverMean, pressureAboveAir, vesselVolumes } from "../../src/inputs/kinds/gases";
+import { airChangesPerHour, roomVolume } from "../../src/inputs/kinds/roomAir";
 import { dryHeatingValue, specificHeat } from "../../src/inputs/kinds/energy";
 import { resultValue } from "../../src/inputs/kinds/result";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";

@@ -12,7 +12,7 @@ import { choice } from "../../inputs/choice";
 import type { Read } from "../../inputs/Input";
 import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { correlationRow } from "../../problems/energyProblems";
+import { correlationRow, statedError } from "../../problems/energyProblems";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { FUEL_FOR_REAL } from "./cautions";
@@ -41,10 +41,15 @@ const analysisOf = ({ carbon, hydrogen, oxygen, nitrogen = 0, sulfur = 0, ash = 
 function secondRow(asked: Asked): string {
   const analysis = analysisOf(asked);
   const name = asked.correlation ?? USUAL_CORRELATION;
-  const { error, range } = correlations[name];
+  const { statedError: percent, isForCoal, range } = correlations[name];
   const sum = sumOf(analysis);
   const closes = sum >= LEAST_CLOSED && sum <= MOST_CLOSED;
-  return correlationRow(name, error, range === undefined ? undefined : outsideRange(analysis, range), closes ? undefined : sum);
+  return correlationRow(
+    name,
+    statedError(percent, isForCoal),
+    range === undefined ? undefined : outsideRange(analysis, range),
+    closes ? undefined : sum,
+  );
 }
 
 export const heatingValueHigherFunction = tableFunction({

@@ -7,7 +7,7 @@ import {
   proximateHeatingValue,
 } from "../../energy/proximateHeatingValue";
 import { ashShare, presentMassFraction } from "../../inputs/kinds/shares";
-import { correlationRow } from "../../problems/energyProblems";
+import { correlationRow, statedError } from "../../problems/energyProblems";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { FUEL_FOR_REAL } from "./cautions";
@@ -15,7 +15,7 @@ import { FUEL_FOR_REAL } from "./cautions";
 const secondRow = ({ fixedCarbon, volatile, ash }: ProximateAnalysis): string =>
   correlationRow(
     "Parikh and others",
-    PROXIMATE_ERROR,
+    statedError(PROXIMATE_ERROR),
     outsideRange({ "fixed carbon": fixedCarbon, "volatile matter": volatile, ash }, RANGE),
     undefined,
   );

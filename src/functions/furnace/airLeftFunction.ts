@@ -1,5 +1,5 @@
 import { airLeft, OXYGEN_BY_VOLUME } from "../../furnace/airLeft";
-import { vesselVolumes } from "../../inputs/kinds/furnace";
+import { vesselVolumes } from "../../inputs/kinds/gases";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

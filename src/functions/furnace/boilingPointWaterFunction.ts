@@ -1,6 +1,6 @@
 import { boilingPoint, SATURATION_LINE, saturationSteps } from "../../furnace/boilingPoint";
 import { ZERO_CELSIUS } from "../../furnace/gasVolume";
-import { boilingPressure } from "../../inputs/kinds/furnace";
+import { boilingPressure } from "../../inputs/kinds/gases";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -1,5 +1,6 @@
 import { ATMOSPHERE, GAS_CONSTANT, gasVolume, ZERO_CELSIUS } from "../../furnace/gasVolume";
-import { furnaceTemperature, gasMolarMass, gasPressure } from "../../inputs/kinds/furnace";
+import { furnaceTemperature } from "../../inputs/kinds/furnace";
+import { gasMolarMass, gasPressure } from "../../inputs/kinds/gases";
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { closedVessel, LOW_PRESSURE } from "../../problems/furnaceProblems";

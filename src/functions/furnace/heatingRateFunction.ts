@@ -1,4 +1,5 @@
-import { heatingRate, type HeatingRate, rateVerdict } from "../../furnace/heatingRate";
+import { heatingRate, type HeatingRate } from "../../furnace/heatingRate";
+import { rateVerdict } from "../../furnace/rateVerdict";
 import type { Read } from "../../inputs/Input";
 import { heatedTemperature } from "../../inputs/kinds/furnace";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";

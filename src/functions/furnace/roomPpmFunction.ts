@@ -1,7 +1,8 @@
 import { MOLAR_VOLUME, ppmOfGram, type RoomAir, roomAir } from "../../furnace/roomAir";
 import type { Read } from "../../inputs/Input";
-import { airChangesPerHour, CLOSED_ROOM, gasMolarMass, roomVolume } from "../../inputs/kinds/furnace";
+import { gasMolarMass } from "../../inputs/kinds/gases";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
+import { airChangesPerHour, CLOSED_ROOM, roomVolume } from "../../inputs/kinds/roomAir";
 import { leastMinutes } from "../../inputs/kinds/times";
 import { optional } from "../../inputs/optional";
 import { EXPOSURE_LIMITS, IDEAL_MIXING, LIMITS_DIFFER } from "../../problems/roomAirWords";

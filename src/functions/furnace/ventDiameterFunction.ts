@@ -1,5 +1,5 @@
 import { DISCHARGE, jetSpeed, meanFlow, USUAL_RISE, ventDiameter } from "../../furnace/ventDiameter";
-import { gasDensity, peakOverMean, pressureAboveAir } from "../../inputs/kinds/furnace";
+import { gasDensity, peakOverMean, pressureAboveAir } from "../../inputs/kinds/gases";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { optional } from "../../inputs/optional";
 import { HOLE_BY_FLOW } from "../../problems/furnaceProblems";

@@ -1,11 +1,11 @@
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { absorption } from "../../pottery/absorption";
-import { KILN_PIECES } from "../../problems/potteryProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
+import { KILN_PIECES } from "./cautions";
 
 export const absorptionFunction = cellFunction({
   name: "ABSORPTION",

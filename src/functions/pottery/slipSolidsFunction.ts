@@ -3,11 +3,11 @@ import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { slipDensity, slipSolids, solidsPerLitre, USUAL_SOLID, WATER_DENSITY } from "../../pottery/slipSolids";
-import { SLIP_DUST } from "../../problems/potteryProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
+import { SLIP_DUST } from "./cautions";
 
 export const slipSolidsFunction = cellFunction({
   name: "SLIP.SOLIDS",

@@ -6,6 +6,10 @@ import { confidence } from "./confidence";
 import { decomposition } from "./decomposition";
 import { drying } from "./drying";
 import { liquids } from "./liquids";
+import { energy } from "./energy";
+import { furnace } from "./furnace";
+import { pottery } from "./pottery";
+import { reporting } from "./reporting";
 import { residue } from "./residue";
 import { sense } from "./sense";
 
@@ -29,6 +33,10 @@ export const catalogue: readonly Family[] = [
   { heading: "Balance", functions: balance },
   { heading: "Confidence", functions: confidence },
   { heading: "Sense", functions: sense },
+  { heading: "Furnace", functions: furnace },
+  { heading: "Energy", functions: energy },
+  { heading: "Reporting", functions: reporting },
+  { heading: "Pottery", functions: pottery },
 ];
 
 export const everyFunction: readonly CellFunction[] = catalogue.flatMap((family) => family.functions);

@@ -24,13 +24,16 @@ export function blankRule({ optional, zero, isColumn }: BlankKind): string {
 }
 
 function columnRule(optional: boolean, zero: BlankKind["zero"]): string {
+  if (zero === "none") return `A blank or a 0 is none.${optional ? " All blank or 0 is the same as left out." : ""}`;
   const atTheEnd = "Blanks at the end are readings not yet made; one in between is refused with its row.";
   const zeros =
     zero === "asked"
       ? " A 0 is refused until zeros says what it is."
       : zero === "first row"
         ? " 0 is a time in the first row; below it, a blank."
-        : " A 0 is a blank.";
+        : zero === "value"
+          ? " 0 is 0, and so is a blank cell that the spreadsheet hands over as 0; 0 beside 0 at the end is a blank row."
+          : " A 0 is a blank.";
   return `${atTheEnd}${zeros}${optional ? " All blank or 0 is the same as left out." : ""}`;
 }
 

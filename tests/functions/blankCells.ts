@@ -17,7 +17,15 @@ export type BlankCellRule =
   | "column of weighings"
   | "column of times"
   | "column of times, blank as left out"
-  | "column of results";
+  | "column of results"
+  /** A column of figures in which 0 can be meant: 0 is 0, and 0 beside 0 at the end a blank row. */
+  | "column of points"
+  /** A column whose first cell may be blank; elsewhere a blank and a 0 are refused with their row. */
+  | "column of rates"
+  /** A column in which a blank and a 0 are none. */
+  | "column of holds"
+  /** A column of names; a blank beside a value is refused with its row. */
+  | "column of names";
 
 /** The rule for each input of each function, as the help and the functions themselves must have it. */
 export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCellRule>>>> = {
@@ -160,4 +168,39 @@ export const blankCells: Readonly<Record<string, Readonly<Record<string, BlankCe
   GRUBBS: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out", readability: "left out" },
   DIXON: { values: "column of results", alpha: "left out", sides: "left out", zeros: "left out", readability: "left out" },
   TYPICALRANGE: { quantity: "in words", value: "in words", feedstock: "left out" },
+  GASVOLUME: { mass: "missing", molarMass: "missing", temperature: "0 is 0", pressure: "left out" },
+  AIRLEFT: { volumes: "0 is 0" },
+  VENTDIAMETER: { volume: "missing", minutes: "missing", density: "missing", peakFactor: "missing", overpressure: "left out" },
+  "SCHEDULE.TIME": { temperatures: "column of weighings", rates: "column of rates", holds: "column of holds", rateUnit: "missing" },
+  HEATINGRATE: { times: "column of times", temperatures: "column of weighings", set: "left out", from: "left out", to: "left out" },
+  SEVERITY: { temperature: "missing", minutes: "left out", from: "0 is 0, else left out", rate: "left out" },
+  ATOMICRATIO: { carbon: "missing", hydrogen: "missing", oxygen: "missing", carbonateCO2: "left out", moisture: "left out" },
+  "TEMPERATURE.CORRECTED": { reading: "0 is 0", readings: "column of points", references: "column of points" },
+  "BOILINGPOINT.WATER": { pressure: "missing" },
+  "ROOM.PPM": { gramsPerHour: "missing", molarMass: "missing", volume: "missing", airChanges: "0 is 0", minutes: "left out" },
+  "HEATINGVALUE.HIGHER": {
+    carbon: "missing",
+    hydrogen: "missing",
+    oxygen: "0 is 0",
+    nitrogen: "left out",
+    sulfur: "left out",
+    ash: "left out",
+    correlation: "left out",
+  },
+  "HEATINGVALUE.PROXIMATE": { fixedCarbon: "missing", volatile: "missing", ash: "missing" },
+  "HEATINGVALUE.NET": { higherDry: "missing", hydrogen: "missing", oxygen: "0 is 0", nitrogen: "left out", moisture: "left out" },
+  DRYINGHEAT: {
+    dry: "missing",
+    water: "missing",
+    from: "0 is 0",
+    to: "missing",
+    solidHeat: "left out",
+    vesselMass: "left out",
+    vesselHeat: "left out",
+  },
+  REPORTED: { value: "0 is 0", u: "missing", k: "left out" },
+  "COMPARE.GROUPS": { values: "column of results", groups: "column of names", zeros: "left out" },
+  SHRINKAGE: { before: "missing", after: "missing", of: "left out" },
+  ABSORPTION: { dry: "missing", saturated: "missing", tray: "left out" },
+  "SLIP.SOLIDS": { vessel: "missing", full: "missing", volume: "missing", density: "left out" },
 };

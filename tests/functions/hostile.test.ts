@@ -7,6 +7,56 @@ import { allowance, attack, type Kind } from "./hostileCalls";
 const LEFT_OUT = { "a 0": "most hosts hand a blank cell over as 0, and a blank optional input counts as left out (its help says so)" };
 const ZERO_SHARE = { "a 0": "none of it is a share that occurs, so a blank cell counts as none (its help says so)" };
 
+const IN_A_FURNACE = { "a 0": "0 °C is a temperature", kelvin: "293.15 °C is an ordinary temperature of a kiln" };
+
+const A_NAME = "any word or number can name a group";
+
+/** Of the furnace, of energy and of pottery. */
+const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
+  "a furnace temperature, 0 is a value": { takes: { ...IN_A_FURNACE, "a negative number": "a kiln in winter starts below zero" } },
+  "a temperature of heating": { takes: { kelvin: IN_A_FURNACE.kelvin } },
+  "a temperature of heating, 0 counts as left out": { takes: { ...LEFT_OUT, kelvin: IN_A_FURNACE.kelvin } },
+  "a column: a temperature in order": { takes: { "a negative number": "a kiln in winter starts below zero", kelvin: IN_A_FURNACE.kelvin } },
+  // Two columns of one kind: a pair that is too far apart is refused under the other name.
+  "a column: a calibration point": {
+    takes: {
+      "a 0": "ice, refused where the pair is far apart",
+      "a negative number": "a freezing mixture, as above",
+      kelvin: "an ordinary oven, as above",
+    },
+  },
+  "a column: a heating rate": {},
+  "a column: a holding time": {
+    takes: { "a 0": "no hold there", "a blank cell": "no hold there", "empty text": "no hold there", spaces: "no hold there" },
+  },
+  "a set rate, 0 counts as left out": { takes: LEFT_OUT },
+  "a ramp's rate, 0 counts as left out": {},
+  "a molar mass": {},
+  "a gas pressure, 0 counts as left out": { takes: LEFT_OUT },
+  "a pressure over water": {},
+  "a number of vessel volumes, 0 is a value": { takes: { "a 0": "nothing has flowed through yet" } },
+  "a volume of gas": {},
+  "a gas density": {},
+  "a peak factor": {},
+  "a pressure above the air, 0 counts as left out": { takes: LEFT_OUT },
+  "a mass an hour": {},
+  "a room volume": {},
+  "a number of air changes, 0 is a value": { takes: { "a 0": "a closed room" } },
+  "a heating value": {},
+  "a specific heat, 0 counts as left out": { takes: LEFT_OUT },
+  "a result, 0 is a value": { takes: { "a 0": "a result can be 0", "a negative number": "a change can be a loss" } },
+  "a column: a group's name": {
+    takes: {
+      text: A_NAME,
+      "a number with a decimal comma, as text": A_NAME,
+      "a number with its unit, as text": A_NAME,
+      "a negative number": A_NAME,
+    },
+  },
+  "a length": {},
+  "a volume of slip": {},
+};
+
 /**
  * The kinds of input: what a person may well mean by a value that is a slip elsewhere. Of a kind without a
  * line every hostile value must be refused, percentages included; only what it may take needs a line.
@@ -52,8 +102,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   "a pressure": {},
   "a density": {},
   "a density, 0 counts as left out": { takes: LEFT_OUT },
-  // 0 °C is a temperature, but no formula for the density of air holds there.
-  "a temperature, 0 is a value": {},
+  "a temperature, 0 is a value": { takes: { "a 0": "a sample may come in at 0 °C; no formula for the density of air holds there" } },
   "a temperature difference, 0 is a value": { takes: { "a 0": "a vessel as warm as the room" } },
   "a rate": {},
   "a rate, 0 counts as left out": { takes: LEFT_OUT },
@@ -74,6 +123,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   "a word": {},
   "a word, 0 counts as left out": { takes: LEFT_OUT },
   "TRUE or FALSE, 0 counts as left out": { takes: { ...LEFT_OUT, TRUE: "one of its two values" } },
+  ...FURNACE_KINDS,
   "a word or a number, 0 is a value": { share: true },
   "a word or a number": { share: true },
   "a word or a number, 0 counts as left out": { takes: LEFT_OUT },

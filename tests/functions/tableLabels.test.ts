@@ -11,6 +11,11 @@ const OUTLIER = (statistic: string): string[] => [
   "Verdict",
 ];
 
+const CP = "stated average absolute error 1.45 %; the sample lies inside its range.";
+const PARIKH = "stated average absolute error 3.74 %; the sample lies inside its range.";
+const NET =
+  "Net at constant pressure, of the dry sample; ISO 18125 form, from memory, with no range of its own: its error is that of higherDry; 0 at a moisture of 0.884.";
+
 /** The headings and the row labels of every table, which formulas of a saved workbook count on: a typo or a changed order shows here. */
 const labelled: readonly (readonly [cell: string, headings: readonly unknown[], labels: readonly string[]])[] = [
   ['=RETORT.ATOMS("H2O")', ["Symbol", "Count", "Mass [g/mol]", "Mass fraction"], ["Symbol", "H", "O"]],
@@ -136,6 +141,57 @@ const labelled: readonly (readonly [cell: string, headings: readonly unknown[], 
   ],
   ["=RETORT.GRUBBS({1; 2; 9})", ["Quantity", "Value"], OUTLIER("G = |suspect - mean| / s")],
   ["=RETORT.DIXON({1; 2; 9})", ["Quantity", "Value"], OUTLIER("Q = gap / range (r10)")],
+  [
+    "=RETORT.HEATINGRATE({0; 10; 20}, {20; 50; 80})",
+    ["Quantity", "Value", "Unit"],
+    [
+      "Quantity",
+      "Rate",
+      "its standard uncertainty",
+      "its 95 % uncertainty, plus or minus",
+      "Readings, n",
+      "Scatter about the line",
+      "Rate of the first half",
+      "Rate of the second half",
+      "Deviation from the set rate",
+      "Verdict",
+    ],
+  ],
+  ["=RETORT.ATOMICRATIO(0.9, 0.03, 0.03)", ["Ratio", "Value"], ["Ratio", "H/C", "O/C", "H/Corg", "O/Corg"]],
+  [
+    "=RETORT.ROOM.PPM(1, 28.01, 30, 0.5)",
+    ["Quantity", "Value", "Unit"],
+    [
+      "Quantity",
+      "Mean in the room, steady",
+      "Mean in the room after the minutes given",
+      "By mass, steady or else after the minutes",
+      "Time to fall to a tenth once the gas has ended",
+      "Mixing",
+      "Limits of carbon monoxide",
+      "Limits of methanol",
+      "Limits of carbon dioxide",
+      "Rules",
+    ],
+  ],
+  ["=RETORT.HEATINGVALUE.HIGHER(0.5, 0.06, 0.44)", [19.9752], [`Channiwala-Parikh: ${CP}`]],
+  ["=RETORT.HEATINGVALUE.PROXIMATE(0.2, 0.79, 0.01)", [19.380300000000002], [`Parikh and others: ${PARIKH}`]],
+  ["=RETORT.HEATINGVALUE.NET(20, 0.06, 0.44)", [18.6916], [NET]],
+  [
+    '=RETORT.COMPARE.GROUPS({1; 2; 4; 6}, {"a"; "a"; "b"; "b"})',
+    ["Group", "n", "Mean", "Standard deviation, s", ""],
+    [
+      "Group",
+      "a",
+      "b",
+      "Test",
+      "Welch, spreads not taken as equal",
+      "One-way, spreads taken as equal",
+      "Pair, first less second",
+      "a - b",
+      "Verdict",
+    ],
+  ],
 ];
 
 test.each(labelled)("%s is headed %j and labelled %j", (cell, headings, labels) => {

@@ -4,6 +4,11 @@ import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
 import { lossUncertainty } from "../../src/inputs/kinds/lossUncertainty";
+import { furnaceTemperature, heatedTemperature } from "../../src/inputs/kinds/furnace";
+import { boilingPressure, gasDensity, gasMolarMass, gasPressure, peakOverMean, pressureAboveAir, vesselVolumes } from "../../src/inputs/kinds/gases";
+import { airChangesPerHour, roomVolume } from "../../src/inputs/kinds/roomAir";
+import { dryHeatingValue, specificHeat } from "../../src/inputs/kinds/energy";
+import { resultValue } from "../../src/inputs/kinds/result";
 import { excessAir, oxygenInAir, oxygenTaken } from "../../src/inputs/kinds/oxygen";
 import { positiveNumber } from "../../src/inputs/kinds/positiveNumber";
 import { productMass } from "../../src/inputs/kinds/products";
@@ -62,6 +67,16 @@ const GIVE = {
   dilution: "Give made-up volume over titrated volume, such as 10.",
   product: 'Give grams, or type "none" if there was none.',
   ratio: "Give a ratio of moles, such as 0.5.",
+  furnace: "Give degrees Celsius: 673.15 K is 400, and so is 752 °F.",
+  molar: "Give g/mol: 0.018 kg/mol of water is 18.015.",
+  volumes: "Divide the gas by the vessel: 13.5 L through 0.1 L is 135.",
+  gas: "Give kg/m³ or g/L, which are the same: 7.5 g in 13.56 L is 0.553.",
+  above: "Give the pascals above the air's own pressure, such as 10.",
+  peak: "Give peak flow over mean flow; 3 to 5 is common practice, no source.",
+  room: "Give cubic metres: length x width x height in metres.",
+  heating: "Give MJ/kg: 20000 kJ/kg (J/g) is 20.",
+  specific: "Give kJ/(kg K): 1400 J/(kg K) is 1.4.",
+  changes: 'Give air changes per hour, such as 0.5, or "closed".',
 };
 
 const NO_PERCENT = "a share is at most the whole (definition)";
@@ -72,6 +87,8 @@ const ARITHMETIC = "no quantity of the trade comes near (common practice, no sou
 const zeroUp = (beyond: number, says: string): Bound => ({ at: 0, beyond, says, source: NEVER_NEGATIVE });
 /** Where 0 is a blank cell, the smallest number above it is taken. */
 const aboveZero = (says: string): Bound => ({ at: SMALL, beyond: -1, says, source: NEVER_NEGATIVE });
+const COMMON = "common practice, no source";
+const bound = (at: number, beyond: number, says: string, source: string): Bound => ({ at, beyond, says: `x: ${says}`, source });
 const sense = (unit: string, advice: string): Bound => ({
   at: 1e15,
   beyond: 1e15 + 1,
@@ -409,6 +426,131 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
       sense("", GIVE.dilution),
     ],
   ],
+  furnaceTemperature: [
+    furnaceTemperature("Temperature [°C]."),
+    [
+      bound(
+        1800,
+        1800.1,
+        `1800.1 °C is above 1800 °C and looks like kelvin or °F. ${GIVE.furnace}`,
+        "heaters of molybdenum disilicide (from memory)",
+      ),
+      bound(-70, -70.1, `-70.1 °C is below -70 °C, colder than any weather. ${GIVE.furnace}`, "-67.7 degC at Oymyakon in 1933 (from memory)"),
+    ],
+  ],
+  heatedTemperature: [
+    heatedTemperature("Temperature [°C]."),
+    [
+      bound(1800, 1800.1, `1800.1 °C is above 1800 °C and looks like kelvin or °F. ${GIVE.furnace}`, "as furnaceTemperature"),
+      aboveZero(`x: -1 °C is below zero. ${GIVE.furnace}`),
+    ],
+  ],
+  gasMolarMass: [
+    gasMolarMass("Molar mass [g/mol]."),
+    [
+      bound(1, 0.999, `0.999 g/mol is below 1 g/mol and looks like kg/mol. ${GIVE.molar}`, "hydrogen, the lightest gas, 2.016 g/mol"),
+      bound(2000, 2001, `2001 g/mol is above 2000 g/mol, more than any vapour. ${GIVE.molar}`, COMMON),
+      bound(18, -1, `-1 g/mol is below zero. ${GIVE.molar}`, NEVER_NEGATIVE),
+    ],
+  ],
+  gasPressure: [
+    gasPressure("Pressure [Pa]."),
+    [
+      bound(
+        1200,
+        1199,
+        `1199 Pa is too low and looks like hPa, kPa or bar. ${GIVE.pascals}`,
+        "the highest air pressure at sea level in hPa is 1085 (from memory)",
+      ),
+      bound(1e9, 1_000_000_001, `1000000001 Pa is above 1000000000 Pa. ${GIVE.pascals}`, COMMON),
+      bound(101_325, -1, `-1 Pa is below zero. ${GIVE.pascals}`, NEVER_NEGATIVE),
+    ],
+  ],
+  boilingPressure: [
+    boilingPressure("Pressure [Pa]."),
+    [
+      bound(
+        20_000,
+        19_999,
+        `19999 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
+        "31.4 kPa on the highest summit (ISO 2533)",
+      ),
+      bound(
+        22_064_000,
+        22_064_001,
+        `22064001 Pa is above 22064000 Pa, where water no longer boils. ${GIVE.pascals}`,
+        "critical pressure of water (IAPWS-IF97)",
+      ),
+      bound(101_325, -1, `-1 Pa is below zero. ${GIVE.pascals}`, NEVER_NEGATIVE),
+    ],
+  ],
+  vesselVolumes: [
+    vesselVolumes("Volumes."),
+    [bound(1000, 1001, `1001 is above 1000 and looks like a volume. ${GIVE.volumes}`, COMMON), zeroUp(-1, `x: -1 is below zero. ${GIVE.volumes}`)],
+  ],
+  gasDensity: [
+    gasDensity("Density [kg/m³]."),
+    [
+      bound(0.015, 0.0149, `0.0149 kg/m³ is too low for a gas and looks like g/mL. ${GIVE.gas}`, "hydrogen at 1000 degC, 0.019 kg/m3 (ideal gas)"),
+      bound(20, 20.1, `20.1 kg/m³ is above 20 kg/m³, too dense for a hot gas. ${GIVE.gas}`, "300 g/mol at 200 degC, 7.7 kg/m3 (ideal gas)"),
+      bound(1, -1, `-1 kg/m³ is below zero. ${GIVE.gas}`, NEVER_NEGATIVE),
+    ],
+  ],
+  pressureAboveAir: [
+    pressureAboveAir("Pressure [Pa]."),
+    [
+      bound(5000, 5001, `5001 Pa is above 5000 Pa, no longer a vented vessel. ${GIVE.above}`, COMMON),
+      aboveZero(`x: -1 Pa is below zero. ${GIVE.above}`),
+    ],
+  ],
+  peakOverMean: [
+    peakOverMean("Peak factor."),
+    [
+      bound(1, 0.999, `0.999 is below 1: a peak is no less than the mean. ${GIVE.peak}`, "definition"),
+      bound(100, 101, `101 is above 100. ${GIVE.peak}`, COMMON),
+      bound(1, -1, `-1 is below zero. ${GIVE.peak}`, NEVER_NEGATIVE),
+    ],
+  ],
+  roomVolume: [
+    roomVolume("Volume [m³]."),
+    [
+      bound(10_000, 10_001, `10001 m³ is above 10000 m³ and looks like litres. ${GIVE.room}`, COMMON),
+      aboveZero(`x: -1 m³ is below zero. ${GIVE.room}`),
+    ],
+  ],
+  airChangesPerHour: [
+    airChangesPerHour("Air changes [1/h]."),
+    [
+      bound(600, 601, `601 1/h is above 600 an hour and looks like a flow. ${GIVE.changes}`, COMMON),
+      zeroUp(-1, `x: -1 1/h is below zero. ${GIVE.changes}`),
+    ],
+  ],
+  dryHeatingValue: [
+    dryHeatingValue("Heating value [MJ/kg]."),
+    [
+      bound(
+        150,
+        150.1,
+        `150.1 MJ/kg is above 150 MJ/kg and looks like kJ/kg, kcal/kg or Btu/lb. ${GIVE.heating}`,
+        "hydrogen, 141.8 MJ/kg (from memory)",
+      ),
+      aboveZero(`x: -1 MJ/kg is below zero. ${GIVE.heating}`),
+    ],
+  ],
+  specificHeat: [
+    specificHeat("Specific heat [kJ/(kg K)]."),
+    [
+      bound(5, 5.1, `5.1 kJ/(kg K) is above 5 kJ/(kg K) and looks like J/(kg K). ${GIVE.specific}`, "water, 4.18 kJ/(kg K) (from memory)"),
+      aboveZero(`x: -1 kJ/(kg K) is below zero. ${GIVE.specific}`),
+    ],
+  ],
+  resultValue: [
+    resultValue("Result."),
+    [
+      bound(1e15, 1e15 + 1, "1000000000000000 is beyond 1000000000000000 either way. Give a number.", ARITHMETIC),
+      bound(-1e15, -1e15 - 1, "-1000000000000000 is beyond 1000000000000000 either way. Give a number.", ARITHMETIC),
+    ],
+  ],
   positiveNumber: [positiveNumber("Ratio.", GIVE.ratio), [aboveZero(`x: -1 is below zero. ${GIVE.ratio}`), sense("", GIVE.ratio)]],
 };
 
@@ -466,6 +608,10 @@ const ZERO_IS_A_VALUE = [
   "leastMinutes",
   "startTime",
   "signedMass",
+  "furnaceTemperature",
+  "vesselVolumes",
+  "airChangesPerHour",
+  "resultValue",
 ];
 
 test.each(Object.entries(BOUNDS))("%s takes 0 for what it is", (name, [input, bounds]) => {

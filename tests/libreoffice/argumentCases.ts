@@ -65,6 +65,21 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     ...[nth([0.1, 0.01, 0.001, 0.0001], index), everyOther(index, draw(1e-5, 0.02)), index % 3 === 0 ? draw(1e-5, 0.02) : null],
     ...[nth([null, true, false], index)],
   ],
+  GASVOLUME: (draw, index) => [draw(0.1, 50), draw(2, 100), draw(-20, 1200), everyOther(index, draw(80_000, 110_000))],
+  AIRLEFT: (draw) => [draw(0, 12)],
+  VENTDIAMETER: (draw, index) => [draw(0.1, 500), draw(0.5, 300), draw(0.05, 5), draw(1, 10), everyOther(index, draw(1, 1000))],
+  SEVERITY: (draw, index) => [...[draw(150, 500), index % 3 === 0 ? null : draw(1, 300)], ...(index % 3 === 1 ? [] : [draw(20, 100), draw(1, 20)])],
+  DRYINGHEAT: (draw, index) => [
+    ...[draw(1, 100), draw(1, 100), draw(0, 40), draw(45, 200), everyOther(index, draw(0.5, 2))],
+    ...(index % 3 === 0 ? [draw(10, 200), draw(0.3, 1)] : []),
+  ],
+  SHRINKAGE: (draw, index) => [draw(90, 110), draw(70, 89), nth([null, "volume", "length"], index)],
+  ABSORPTION: (draw, index) => [draw(100, 200), draw(201, 220), everyOther(index, draw(5, 50))],
+  "SLIP.SOLIDS": (draw, index) => [
+    ...(index % 4 === 3 ? ["tared", draw(120, 180)] : [draw(50, 90), draw(220, 260)]),
+    ...[100, everyOther(index, draw(2400, 3000))],
+  ],
+  "BOILINGPOINT.WATER": (draw) => [draw(20_000, 1_000_000)],
   "LOSSFRACTION.U": (draw, index) => [...weighings(draw, index, draw(0.1, 0.9)), draw(1e-4, 0.02)],
   "SAMPLE.MINIMUM": (draw, index) => [
     ...[draw(1e-4, 0.02), draw(0.001, 0.02), everyOther(index, draw(0.05, 0.9))],

@@ -8,6 +8,10 @@ declare module "jstat" {
   export const jStat: {
     readonly normal: Distribution;
     readonly studentt: Distribution;
+    readonly centralF: Distribution;
+    mean(values: readonly number[]): number;
+    /** @param sample true for n - 1 */
+    stdev(values: readonly number[], sample: boolean): number;
     /** Studentized range; parameters: number of means, degrees of freedom. */
     readonly tukey: Distribution;
   };

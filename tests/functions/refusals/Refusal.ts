@@ -12,7 +12,12 @@ export type Slip =
   | "confidence level for alpha or k"
   | "0 from an empty cell"
   | "letter for digit or wrong capital"
-  | "nothing there to burn";
+  | "nothing there to burn"
+  | "degrees Fahrenheit for Celsius"
+  | "rate per hour or per minute"
+  | "volume in another unit"
+  | "other unit of energy or heat"
+  | "lengths or sizes in two units";
 
 /** A call, all that its cell says (the error's code first, unless the function answers in words), and the slip it is about. */
 export type Refusal = readonly [cell: string, says: string, slip?: Slip];

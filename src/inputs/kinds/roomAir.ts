@@ -1,0 +1,40 @@
+import type { CellValue } from "../CellValue";
+import type { CellInput } from "../Input";
+import { belowZero, numberInput, type NumberRule } from "../number";
+
+// A hall of 50 m by 20 m by 10 m. Common practice, no source. A living room in litres lies above.
+const LARGEST_ROOM = 10_000;
+
+/** The volume of a room in cubic metres, above 0 to 10 000. Figures in litres are told apart and refused. */
+export const roomVolume = (about: string): CellInput<number> =>
+  numberInput(about, {
+    unit: "m³",
+    called: "a room volume",
+    advice: "Give cubic metres: length x width x height in metres.",
+    zeroIsBlank: true,
+    broken: (value) => belowZero(value) ?? (value > LARGEST_ROOM ? `above ${LARGEST_ROOM} m³ and looks like litres` : undefined),
+  });
+
+/** The word that says that no air is changed, which reads as 0. */
+export const CLOSED_ROOM = "closed";
+
+// Fume hoods and clean rooms change their air some hundred times an hour (common practice, no source); flows in m3/h lie above.
+const MOST_CHANGES = 600;
+
+const airChanges: NumberRule = {
+  unit: "1/h",
+  called: "a number of air changes",
+  advice: `Give air changes per hour, such as 0.5, or "${CLOSED_ROOM}".`,
+  zeroIsBlank: false,
+  broken: (value) => belowZero(value) ?? (value > MOST_CHANGES ? `above ${MOST_CHANGES} an hour and looks like a flow` : undefined),
+};
+
+/**
+ * How often an hour the air of a room is changed, 0 to 600, or the word "closed", which reads as 0. So does a blank cell handed over as 0, and
+ * then more gas is reckoned with and not less.
+ */
+export const airChangesPerHour = (about: string): CellInput<number> => {
+  const plain = numberInput(about, airChanges);
+  const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === CLOSED_ROOM;
+  return { ...plain, read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)) };
+};

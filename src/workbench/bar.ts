@@ -84,7 +84,7 @@ export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"),
     const [{ openXlsx }, { saveXlsx }, { fileLibrary }] = await Promise.all([
       import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
       import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/fileLibrary"),
+      import(/* webpackChunkName: "xlsx" */ "../xlsx/fileLibrary"),
     ]);
     await fileLibrary();
     return { openXlsx, saveXlsx };

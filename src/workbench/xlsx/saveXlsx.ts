@@ -9,13 +9,13 @@ import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
-import { fileLibrary } from "./fileLibrary";
+import { fileLibrary } from "../../xlsx/fileLibrary";
 import { fileRule } from "./fileRule";
 import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
 import { fileStyle } from "./fileStyle";
-import { storedFormula } from "./storedFormula";
+import { storedFormula } from "../../xlsx/formulas/storedFormula";
 import { writeMerged } from "./saving/mergedCells";
-import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "./saving/worksOnRanges";
+import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "../../xlsx/formulas/worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
 const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };

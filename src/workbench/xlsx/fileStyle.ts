@@ -1,6 +1,7 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy, type IBorderData, type IStyleData } from "@univerjs/core";
 import type { Border, Borders, Style } from "exceljs";
 import { INDENT } from "../../workbook/grid/worksheetData";
+import { USUAL_FONT } from "../../xlsx/planned/plannedStyle";
 
 const SIDES = [
   ["t", "top"],
@@ -9,9 +10,6 @@ const SIDES = [
   ["l", "left"],
 ] as const;
 const OPAQUE = "FF";
-// A font without a name is drawn in any the reader chooses, often one with serifs; 2 is the family of those without (ECMA-376 Part 1, 18.8.18).
-const USUAL_FONT = { name: "Calibri", family: 2, size: 11 };
-
 /** A cell's look as the file library has it. Only what our own sheets use is carried over, in both directions. */
 export function fileStyle(look: IStyleData): Partial<Style> {
   const colour = look.cl?.rgb;

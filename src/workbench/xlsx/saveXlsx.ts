@@ -11,7 +11,9 @@ import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { fileLibrary } from "../../xlsx/fileLibrary";
 import { fileRule } from "./fileRule";
-import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
+import { conditional, footerOf, pageSetup } from "../../xlsx/planned/filePage";
+import { textForLibrary } from "../../xlsx/planned/textForLibrary";
+import { plansOf } from "./plansOf";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "../../xlsx/formulas/storedFormula";
 import { writeMerged } from "./saving/mergedCells";
@@ -102,13 +104,7 @@ function valueOf(cell: CellReading, names: NamesForSeveral): CellValue {
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
-  error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? escaped(value) : value;
-
-/**
- * Text that reads as the number of a character, such as "_x0041_", would come back as the character, and a carriage return as a line
- * feed (ECMA-376 Part 1, 22.9.2.19; XML 1.0, 2.11).
- */
-const escaped = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_").replace(/\r/g, "_x000D_");
+  error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? textForLibrary(value) : value;
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
   for (const { rule } of sheet.getDataValidations()) {

@@ -79,9 +79,9 @@ export class WorkbookPackage {
 
   /**
    * Adds the sheets of another workbook file, one of our own making, behind the last one.
-   * @returns the names they have here; one that is taken is numbered
+   * @throws WorkbookProblem where a name is taken
    */
-  addSheetsOf(content: Uint8Array<ArrayBuffer>): Promise<readonly string[]> {
+  addSheetsOf(content: Uint8Array<ArrayBuffer>): Promise<void> {
     return this.parts.whole(() => addSheetsOf(this.parts, content));
   }
 

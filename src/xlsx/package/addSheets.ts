@@ -1,3 +1,5 @@
+import { nameJustTaken } from "../../problems/workbookProblems";
+import { WorkbookProblem } from "../../workbook/Workbook";
 import { DamagedFile } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";
 import { sharedTexts } from "../parts/sharedTexts";
@@ -24,17 +26,17 @@ const STYLES = "application/vnd.openxmlformats-officedocument.spreadsheetml.styl
 /**
  * Adds every sheet of another workbook file behind the last one, with its looks and its own names. The other file is one of ours: its sheets
  * name no further parts.
- * @returns the names they have here, in their order; one that is taken is numbered
+ * @throws WorkbookProblem where a name is taken
  */
-export async function addSheetsOf(parts: EditableParts, content: Uint8Array<ArrayBuffer>): Promise<readonly string[]> {
+export async function addSheetsOf(parts: EditableParts, content: Uint8Array<ArrayBuffer>): Promise<void> {
   const other = await EditableParts.of(content);
   const from = await workbookOutline(other);
   const looks = await Looks.between(parts, other);
   const texts = await sharedTexts(other, (await relationshipsOf(other, from.part)).find(({ type }) => type === "sharedStrings")?.target);
-  const added: string[] = [];
   for (const [index, sheet] of from.sheets.entries()) {
     const outline = await workbookOutline(parts);
-    const name = freeSheetName(sheet.name, outline.sheets.map((one) => one.name)); // prettier-ignore
+    const { name } = sheet;
+    if (freeSheetName(name, outline.sheets.map((one) => one.name)) !== name) throw new WorkbookProblem(nameJustTaken); // prettier-ignore
     if ((await relationshipsOf(other, sheet.part)).length > 0) throw new DamagedFile(`${sheet.part} names further parts`);
     const part = parts.freeName("xl/worksheets/sheet", ".xml");
     const text = await other.text(sheet.part);
@@ -42,10 +44,8 @@ export async function addSheetsOf(parts: EditableParts, content: Uint8Array<Arra
     parts.put(part, outline.isStrict ? inStrict(markup) : markup);
     await sayContentType(parts, part, SHEET);
     await listSheet(parts, outline, { name, part, names: from.names.filter((one) => one.sheet === index) });
-    added.push(name);
   }
   await looks.write();
-  return added;
 }
 
 /** Where the sheet names a look or a shared text by its number. */

@@ -53,8 +53,8 @@ test.each(Array.from({ length: 40 }, (_, index) => index + 1))(
     await file.changeCells("Kiln", [...wanted.values()]);
     const bytes = await file.bytes();
     const { changed, added, gone } = await partsDiffering(content, bytes);
-  // A blank put where nothing stands changes nothing.
-  expect([changed.filter((part) => part !== "xl/worksheets/sheet1.xml"), added, gone]).toEqual([[], [], []]);
+    // A blank put where nothing stands changes nothing.
+    expect([changed.filter((part) => part !== "xl/worksheets/sheet1.xml"), added, gone]).toEqual([[], [], []]);
     const after = await cellsOf(bytes);
     const library = new FileWorkbook();
     await library.xlsx.load(bytes.buffer);

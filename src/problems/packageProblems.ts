@@ -17,6 +17,9 @@ export const cellOfArray = (sheet: string, cell: string, area: string): string =
 export const cellOfDataTable = (sheet: string, cell: string, area: string): string =>
   `${cell} on sheet ${quoted(sheet)} belongs to the what-if data table ${area}, whose cells cannot be changed. Take the table out in the program the file comes from.`;
 
+export const headingOfTable = (sheet: string, cell: string, table: string): string =>
+  `${cell} on sheet ${quoted(sheet)} is a heading of the table ${quoted(table)}, by which formulas name its column, and cannot be changed in the file. Change it in the program the file comes from.`;
+
 export const cellChangedTwice = (sheet: string, cell: string): string =>
   `${cell} on sheet ${quoted(sheet)} is to be changed twice at once, so nothing was changed. Give each cell one change.`;
 
@@ -24,3 +27,19 @@ export const macrosNameSheets =
   "This workbook has macros, which may name any of its sheets, so no sheet is taken out of it. Save it as .xlsx, without the macros, and use that.";
 
 export const lastSheetStays = "A workbook needs at least one sheet, so nothing was changed. Name a sheet that is to stay.";
+
+// Why a file that was opened is written anew, and what it then lacks.
+
+export const rowsMoved = (sheet: string): string => `Rows, columns or cells of sheet ${quoted(sheet)} were put in, taken out or moved.`;
+
+export const sheetChanged = (sheet: string): string =>
+  `Merged cells, rows that stay in view or rules for entries of sheet ${quoted(sheet)} were changed.`;
+
+export const namesChanged = "Defined names were changed.";
+
+export const writtenAnew = (fileName: string, because: string): string =>
+  `${because} ${fileName} can therefore only be written anew, without what is listed here. The file you opened stays as it is.`;
+
+export const notWrittenAnew = (fileName: string): string => `${fileName} was not saved.`;
+
+export const looksNotKept = "looks not known here, such as underlining and the colours of a theme, and settings of pages";

@@ -80,11 +80,13 @@ const gridBorders = (lines: Partial<Borders>): IBorderData =>
     }),
   );
 
-/** "FF1F2328" of "#1f2328" or "rgb(31,35,40)". */
-function argbOf(colour: string): string {
+/** "#1F2328" of "#1f2328" or "rgb(31,35,40)". */
+export function hexOf(colour: string): string {
   const parts = /^rgb\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*\)$/.exec(colour)?.slice(1);
   const hex = parts === undefined ? colour.replace("#", "") : parts.map((part) => Number(part).toString(16).padStart(2, "0")).join("");
-  return `${OPAQUE}${hex.toUpperCase()}`;
+  return `#${hex.toUpperCase()}`;
 }
+
+const argbOf = (colour: string): string => hexOf(colour).replace("#", OPAQUE);
 
 const rgbOf = (argb: string): string => `#${argb.slice(OPAQUE.length)}`;

@@ -9,7 +9,10 @@ import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
+import type { PlannedChart } from "../../workbook/SheetPlan";
+import { addCharts } from "../../xlsx/charts/addCharts";
 import { fileLibrary } from "../../xlsx/fileLibrary";
+import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { fileRule } from "./fileRule";
 import { conditional, footerOf, pageSetup } from "../../xlsx/planned/filePage";
 import { textForLibrary } from "../../xlsx/planned/textForLibrary";
@@ -35,6 +38,17 @@ interface Shared {
  * rules, merged cells, names and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
  */
 export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuffer>> {
+  const file = await WorkbookPackage.of(await sheetsFile(engine));
+  for (const sheet of engine.book.getSheets()) await addCharts(file, sheet.getSheetName(), chartsOn(engine, sheet.getSheetId()));
+  return file.bytes();
+}
+
+/** The charts planned for a sheet, which the grid itself does not draw. @param id the sheet's own in the grid */
+export const chartsOn = (engine: GridEngine, id: string): readonly PlannedChart[] =>
+  plansOf(engine.book.getSheetBySheetId(id)?.getSheet().getConfig() ?? {}).charts ?? [];
+
+/** Some sheets of the workbook as a file without charts. @param only their own ids in the grid; left out for all */
+export async function sheetsFile(engine: GridEngine, only?: ReadonlySet<string>): Promise<Uint8Array<ArrayBuffer>> {
   const { Workbook } = await fileLibrary();
   await engine.settled();
   const file = new Workbook();
@@ -42,7 +56,7 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
   const shared: Shared = { looks: snapshot.styles, names: namesForSeveral(namesIn(engine)) };
   for (const sheet of engine.book.getSheets()) {
     const data = snapshot.sheets[sheet.getSheetId()];
-    if (data !== undefined) writeSheet(engine, file, sheet, data, shared);
+    if (data !== undefined && only?.has(sheet.getSheetId()) !== false) writeSheet(engine, file, sheet, data, shared);
   }
   writeNames(engine, file);
   return new Uint8Array(await file.xlsx.writeBuffer());
@@ -87,7 +101,9 @@ function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, 
 /** The library knows names of ranges alone; its writer takes any text for one. */
 function writeNames(engine: GridEngine, file: FileWorkbook): void {
   const sheets = file.worksheets.map(({ name }) => name);
-  const model = namesIn(engine).map(({ name, refersTo, sheet }) => ({
+  const isWritten = (sheet: string | undefined): boolean => sheet === undefined || sheets.includes(sheet);
+  const written = namesIn(engine).filter(({ sheet }) => isWritten(sheet));
+  const model = written.map(({ name, refersTo, sheet }) => ({
     name,
     ranges: [storedFormula(`=${refersTo}`)],
     ...(sheet !== undefined && { localSheetId: sheets.indexOf(sheet) }),

@@ -7,6 +7,8 @@ export type NewContent =
   | { readonly kind: "value"; readonly value: FileValue }
   /** The value beside a formula that stays, or in a cell that an array formula fills. */
   | { readonly kind: "recalculated"; readonly value: FileValue }
+  /** What is there, where its look alone is to be another one. */
+  | { readonly kind: "kept" }
   | {
       readonly kind: "formula";
       /** As a file holds it: no "=", newer functions and those of add-ins under their stored names. */

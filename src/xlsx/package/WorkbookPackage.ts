@@ -4,15 +4,19 @@ import type { FileParts } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";
 import { sharedTexts, type SharedText } from "../parts/sharedTexts";
 import { addSheetsOf, openStyles } from "./addSheets";
+import { orderSheets, renameSheets } from "./arrangeSheets";
 import { dropCalculationChain } from "./calculationChain";
 import type { CellChange } from "./CellChange";
 import { changeCells } from "./changeCells";
+import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
 import { keepSheets } from "./keepSheets";
 import { readCells, type CellInFile } from "./readCells";
+import { heightEdits } from "./rowHeights";
 import { showSheet } from "./showSheet";
 import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
+import { keepHeadings } from "./tableHeadings";
 import { workbookOutline, type ListedSheet } from "./workbookOutline";
 
 /**
@@ -56,7 +60,9 @@ export class WorkbookPackage {
   changeCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
     return this.parts.whole(async () => {
       if (changes.length === 0) return;
-      const { part } = await this.sheetNamed(sheet);
+      const listed = await this.sheetNamed(sheet);
+      const { part } = listed;
+      await keepHeadings(this.parts, listed, changes);
       const spills = changes.some(({ content }) => content.kind === "formula" && content.spills === true);
       const mark = spills ? await spillMark(this.parts, await workbookOutline(this.parts)) : undefined;
       const { edits, hasOtherFormulas } = changeCells(part, await this.parts.text(part), changes, {
@@ -95,6 +101,27 @@ export class WorkbookPackage {
     const frozen = await this.parts.whole(() => keepSheets(this, names));
     this.texts = undefined;
     return frozen;
+  }
+
+  /** Gives sheets other names, also in every formula, link, chart and name of the file. @param names new names by the old ones */
+  renameSheets(names: ReadonlyMap<string, string>): Promise<void> {
+    return this.parts.whole(() => renameSheets(this.parts, names));
+  }
+
+  /** Puts the sheets into another order. @param names every sheet's, those without cells too, in the order wanted */
+  orderSheets(names: readonly string[]): Promise<void> {
+    return orderSheets(this.parts, names);
+  }
+
+  /**
+   * Gives columns and rows of a sheet other sizes, by their places from 0.
+   * @param widths in characters
+   * @param heights in points
+   */
+  async setSizes(sheet: string, widths: ReadonlyMap<number, number>, heights: ReadonlyMap<number, number>): Promise<void> {
+    const { part } = await this.sheetNamed(sheet);
+    await this.parts.edit(part, widthEdits(part, await this.parts.text(part), widths));
+    await this.parts.edit(part, heightEdits(part, await this.parts.text(part), heights));
   }
 
   /** Makes a sheet the one in view when the file is opened, and the only one chosen. */

@@ -34,7 +34,7 @@ interface Put {
 
 /** A cell that does not stand in the part yet. */
 export function newCell({ prefix, cell, content, look, spillMark }: Put & { readonly cell: string }): string {
-  const { type, inner } = valueMarkup(prefix, content.value, content.kind === "formula");
+  const { type, inner } = valueMarkup(prefix, content.kind === "kept" ? null : content.value, content.kind === "formula");
   const given = { s: look === undefined ? undefined : String(look), t: type, cm: markOf(content, spillMark) };
   const attributes = Object.entries(given).flatMap(([name, value]) => (value === undefined ? [] : [` ${name}="${value}"`]));
   const inside = formulaMarkup(prefix, content) + inner;
@@ -45,12 +45,13 @@ export function newCell({ prefix, cell, content, look, spillMark }: Put & { read
 /** A cell with its new content. What is not of the content stays as it is written: its look, and whether it says where it stands. */
 export function changedCell(text: string, standing: StandingCell, { prefix, content, look, spillMark }: Put): Edit[] {
   const { tag, end, formula, value, further } = standing;
+  const lookGiven = look === undefined ? {} : { s: String(look) };
+  if (content.kind === "kept") return [{ from: tag.start, to: tag.end, text: tagWith(text, tag, lookGiven) }];
   const keepsFormula = content.kind === "recalculated" && formula !== undefined;
   const { type, inner } = valueMarkup(prefix, content.value, content.kind === "formula" || keepsFormula);
   // Beside a value of a kind of its own, such as a picture in the cell, the mark would stand for what is no longer there.
-  const given: Record<string, string | undefined> = { t: type, vm: undefined };
+  const given: Record<string, string | undefined> = { t: type, vm: undefined, ...lookGiven };
   if (!keepsFormula) given.cm = markOf(content, spillMark);
-  if (look !== undefined) given.s = String(look);
   const open = tagWith(text, tag, given);
   if (keepsFormula) {
     const at = value ?? { start: formula.end, end: formula.end };

@@ -3,7 +3,7 @@ import { notACellRange } from "../../problems/workbookProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { WorkbookProblem } from "../../workbook/Workbook";
-import type { CellChange } from "./CellChange";
+import type { CellChange, NewContent } from "./CellChange";
 import { changedCell, newCell } from "./cellMarkup";
 import { append, attributeOf, readMarkup, withAttributes, type Tag } from "./markup";
 import type { Edit } from "./partText";
@@ -58,6 +58,10 @@ export function changeCells(part: string, text: string, changes: readonly CellCh
   readMarkup(part, text, change);
   return change.done();
 }
+
+const keepsFormula = ({ kind }: NewContent): boolean => kind === "recalculated" || kind === "kept";
+
+const isBlank = (content: NewContent): boolean => content.kind === "kept" || (content.kind !== "formula" && content.value === null);
 
 /** By row, then by column. */
 function inOrder(changes: readonly CellChange[], sheet: string): Wanted[] {
@@ -179,7 +183,7 @@ class SheetChange {
   /** A cell that does not stand in the part; nothing for a blank one without a look. */
   private put({ cell, content, look }: Wanted): string {
     this.hasOtherFormulas ||= content.kind === "formula";
-    if (content.kind !== "formula" && content.value === null && look === undefined) return "";
+    if (isBlank(content) && look === undefined) return "";
     return newCell({ prefix: this.prefix, cell: cell.replaceAll("$", ""), content, look, spillMark: this.around.spillMark });
   }
 
@@ -194,7 +198,7 @@ class SheetChange {
   private cellEnds(cell: OpenCell, end: number): void {
     this.cell = undefined;
     const { row, column, tag, wanted, formula } = cell;
-    const keeps = wanted === undefined || wanted.content.kind === "recalculated";
+    const keeps = wanted === undefined || keepsFormula(wanted.content);
     if (formula !== undefined) {
       if (attributeOf(formula.tag, "t") === "shared") this.shared.add({ row, column, ...formula, isKept: keeps });
       const filled = areaFilled(formula.tag);
@@ -224,7 +228,7 @@ class SheetChange {
     if (this.areas.length === 0) return;
     const byRow = new Map<number, Wanted[]>();
     for (const one of this.wanted) {
-      if (one.content.kind === "recalculated") continue;
+      if (keepsFormula(one.content)) continue;
       const inRow = byRow.get(one.row);
       if (inRow === undefined) byRow.set(one.row, [one]);
       else inRow.push(one);
@@ -264,7 +268,7 @@ function spanFor({ attributes: { spans = "" } }: Tag, cells: readonly Wanted[]):
 /** The sheet's own word of its extent, where cells are put outside of it. */
 function grown(text: string, tag: Tag, wanted: readonly Wanted[]): Edit[] {
   const said = cellArea(tag.attributes.ref ?? "");
-  const put = wanted.filter(({ content }) => content.kind === "formula" || content.value !== null);
+  const put = wanted.filter(({ content }) => !isBlank(content));
   if (said === undefined || put.length === 0) return [];
   let [top, left, bottom, right] = [said.row, said.column, said.row + said.rows - 1, said.column + said.columns - 1];
   for (const { row, column } of put)

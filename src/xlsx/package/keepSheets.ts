@@ -3,7 +3,8 @@ import { WorkbookProblem } from "../../workbook/Workbook";
 import { relationshipsOf } from "../parts/relationships";
 import type { CellChange } from "./CellChange";
 import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, elementsOf, escapedText, readMarkup, removal, withAttributes, type Tag } from "./markup";
+import { attributeOf, childNamed, elementsOf, readMarkup, removal, withAttributes } from "./markup";
+import { holdsFormulas, mendFormulas } from "./mendFormulas";
 import { reachable, removeParts, unname } from "./namedParts";
 import { readsGone, withoutGone, type Gone } from "./namedSheets";
 import type { Edit } from "./partText";
@@ -30,8 +31,7 @@ export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCell
   await parts.edit(outline.part, workbookEdits(outline, kept, gone));
   const after = await reachable(parts);
   await removeParts(parts, [...before].filter((part) => !after.has(part))); // prettier-ignore
-  for (const part of after)
-    if (/^xl\/(worksheets|charts|tables|chartsheets)\//.test(part) && part.endsWith(".xml")) await mendFormulas(parts, part, gone);
+  for (const part of after) if (holdsFormulas(part)) await mendFormulas(parts, part, (formula) => withoutGone(formula, gone));
   await forgetTexts(parts, outline, kept);
   await forgetTitles(parts);
   await dropCalculationChain(parts, await workbookOutline(parts));
@@ -102,30 +102,6 @@ function nameLeft(
   const isGone = (own !== undefined && place === -1) || readsGone(element.text, gone);
   if (isGone) return { isGone, edit: removal(element) };
   return own === undefined ? { isGone } : { isGone, edit: withAttributes(text, element, { localSheetId: String(place) }) };
-}
-
-/** Where a part other than in its cells holds a formula: rules of entry and of colour, charts, small charts, columns of tables. */
-const FORMULA = /^(f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula)$/;
-
-async function mendFormulas(parts: EditableParts, part: string, gone: Gone): Promise<void> {
-  const text = await parts.text(part);
-  const edits: Edit[] = [];
-  let open: Tag | undefined;
-  let said = "";
-  readMarkup(part, text, {
-    open: (tag) => {
-      open = FORMULA.test(tag.name) ? tag : undefined;
-      said = "";
-    },
-    text: (more) => void (said += more),
-    close: (name, { start }) => {
-      if (open?.name !== name || open.isEmpty || said === "") return;
-      const mended = withoutGone(said, gone);
-      if (mended !== said) edits.push({ from: open.end, to: start, text: escapedText(mended) });
-      open = undefined;
-    },
-  });
-  await parts.edit(part, edits);
 }
 
 /** Blanks the shared texts that no cell of the sheets that stay shows: whoever gets these sheets is not to get the others' texts. */

@@ -31,3 +31,28 @@ function sheetsIn(reference: string): string[] {
   const plain = written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
   return plain.includes("[") ? [] : plain.toUpperCase().split(":");
 }
+
+/**
+ * The formula with sheets under their new names. @param formula without "=" @param names new names by the old ones in capitals
+ */
+export function withSheetsRenamed(formula: string, names: ReadonlyMap<string, string>): string {
+  return tokenize(`=${formula}`)
+    .map(({ type, value }) => {
+      const mark = value.lastIndexOf("!");
+      const isReference = type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM || type === tokenTypes.REF_NAMED;
+      const sheets = isReference ? sheetsIn(value) : [];
+      if (!sheets.some((sheet) => names.has(sheet))) return value;
+      const written = value.slice(0, mark);
+      const plain = (written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written).split(":");
+      return `${quotedSheets(plain.map((sheet) => names.get(sheet.toUpperCase()) ?? sheet))}!${value.slice(mark + 1)}`;
+    })
+    .join("")
+    .slice(1);
+}
+
+// A name that is letters, numbers and lines needs no quotation marks, unless it reads as a cell or a number.
+const PLAIN = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
+const LIKE_A_CELL = /^[A-Z]{1,3}\d+$|^R\d*C?\d*$|^C\d*$/i;
+
+const quotedSheets = (sheets: readonly string[]): string =>
+  sheets.every((sheet) => PLAIN.test(sheet) && !LIKE_A_CELL.test(sheet)) ? sheets.join(":") : `'${sheets.join(":").replaceAll("'", "''")}'`;

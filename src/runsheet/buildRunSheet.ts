@@ -4,7 +4,7 @@ import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
 import { columnWidths } from "./blocks/columnWidths";
-import { curvesBlock, dryingChart } from "./blocks/curvesBlock";
+import { curvesBlock, runCharts } from "./blocks/curvesBlock";
 import { dryingBlock } from "./blocks/dryingBlock";
 import { emphasisOf } from "./blocks/emphasis";
 import { endBlock } from "./blocks/endBlock";
@@ -43,7 +43,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(ruled),
     emphasis: emphasisOf(sheet),
-    charts: [dryingChart(sheet)],
+    charts: runCharts(sheet),
     frozenRows: HEAD_ROWS,
     gridlines: false,
     print: printPlan(sheet),

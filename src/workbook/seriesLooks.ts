@@ -30,6 +30,6 @@ export function seriesLooks(series: readonly ChartSeries[]): SeriesLook[] {
     const kind = draws ?? "measured";
     const look = MEASURED[counts[kind]++ % MEASURED.length] ?? { dash: "solid", marker: "circle", colour: "#1F2328" };
     if (draws === undefined) return { ...look, width: MEASURED_WIDTH };
-    return { ...look, width: BESIDE_WIDTH, ...(draws === "limit" ? { dash: "sysDash", marker: "none" } : { dash: "sysDot", marker: "star" }) };
+    return { ...look, width: BESIDE_WIDTH, ...(draws === "limit" ? { dash: "sysDash", marker: "none" } : { dash: "sysDot", marker: "none" }) };
   });
 }

@@ -61,7 +61,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("leaves no row blank between two blocks, but where the curves stand", () => {
-    const rows = new Set(plan.cells.map(({ cell }) => rowOf(cell)));
+    const rows = new Set(plan.cells.filter(({ cell }) => isWithin(printed(plan), cell)).map(({ cell }) => rowOf(cell)));
     const curves = cellArea(plan.charts?.[0]?.over ?? "");
     const blank = Array.from({ length: printed(plan).rows }, (_row, index) => index + 1).filter((row) => !rows.has(row));
     expect(blank).toEqual(Array.from({ length: curves?.rows ?? 0 }, (_row, index) => (curves?.row ?? 0) + 1 + index));
@@ -180,17 +180,29 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(inTables.filter((cell) => column(cell) >= 2 + slots && isBox(cell))).toEqual([]);
   });
 
-  it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
-    expect(plan.charts?.[0]?.series.map(({ name }) => name)).toEqual(
-      Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`),
-    );
-    for (const { x, y } of plan.charts?.[0]?.series ?? []) {
-      // The row of the total, empty there, belongs to the series, so that rows put in above it do.
-      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
+  it("draws one series a sample, straight from its boxes and the minutes beside them, with its band and the end foretold", () => {
+    const every = (name: (sample: number) => string): string[] => Array.from({ length: options.replicates }, (__, index) => name(index + 1));
+    const [drying, firing] = plan.charts ?? [];
+    const named = (draws: "limit" | "foretold" | undefined): string[] =>
+      (drying?.series ?? []).filter((series) => series.draws === draws).map(({ name }) => name);
+    expect(named(undefined)).toEqual(every((sample) => `Sample ${sample}`));
+    expect(named("limit")).toEqual(every((sample) => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`)));
+    expect(named("foretold")).toEqual(every((sample) => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`)));
+    const sizes = { measured: options.weighIns + 1, limit: 4, foretold: 2 };
+    for (const { x, y, draws = "measured" } of drying?.series ?? []) {
+      // The row of the total, empty there, belongs to what is weighed, so that rows put in above it do.
+      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes[draws], sizes[draws]]);
     }
-    const over = cellArea(plan.charts?.[0]?.over ?? "");
-    expect(over).toBeDefined();
-    expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
+    const firings = options.kind === "drying" ? undefined : options.kind === "charring" ? options.replicates : 2 * options.replicates;
+    expect(firing?.series.length).toBe(firings);
+    const overs = (plan.charts ?? []).map(({ over }) => cellArea(over));
+    for (const over of overs) {
+      expect(over).toBeDefined();
+      expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
+    }
+    const [left, right] = overs;
+    if (right !== undefined)
+      expect([left?.row, left?.rows, (left?.column ?? 0) + (left?.columns ?? 0)]).toEqual([right.row, right.rows, right.column]);
   });
 
   it("keeps every working right of what is printed, each row of them labelled", () => {

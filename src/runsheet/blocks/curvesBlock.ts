@@ -1,28 +1,127 @@
-import type { PlannedChart } from "../../workbook/SheetPlan";
-import { cell, range } from "../expressions/Expression";
+import type { ChartSeries, PlannedChart } from "../../workbook/SheetPlan";
+import { cell, range, type Cell } from "../expressions/Expression";
 import { placeOf } from "../expressions/formulaText";
+import {
+  bandEnds,
+  CORNERS,
+  curveCells,
+  foretoldMinutes,
+  foretoldPoint,
+  latestMinutes,
+  latestPoint,
+  lowerEdge,
+  upperEdge,
+  type CurveCells,
+} from "../formulas/curves";
 import { LABEL } from "../sheet/Columns";
-import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
-import { band, ofCells, type Block } from "./Block";
+import { band, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";
 
-export const curvesBlock = (sheet: RunSheet): Block =>
-  ofCells(...band(sheet, sheet.rows.curves.heading, "runBand", { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: sheetWords.curves.about }));
+const MINUTES = "0";
 
-/** Weight over time, one line a sample, straight from the boxes: a blank one is no point. */
-export function dryingChart({ samples, drying, columns, rows }: RunSheet): PlannedChart {
+/** Room for the curves, and beside them the points that nobody weighs. */
+export function curvesBlock(sheet: RunSheet): Block {
+  const { rows, samples, formats } = sheet;
+  const { heading, first } = rows.curves;
+  const cells = curveCells(sheet);
+  const { workings } = sheetWords;
+  const [from, to] = bandEnds(sheet, cells);
+  const ends = [from, to, cells.bandAt(1), cells.bandAt(0)];
+  const masses = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format = formats.reckoned): BlockCell[] =>
+    samples.map((sample) => working(at(sample), formula(sample) ?? 0, format));
+  const edge = (corner: number, sample: number): BlockCell["formula"] =>
+    corner === 0 ? lowerEdge(sheet, cells, sample) : corner === 2 ? upperEdge(cells, sample) : cells.band(corner - 1, sample);
+  return ofCells(
+    ...band(sheet, heading, "runBand", { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: sheetWords.curves.about }),
+    { at: cell(heading, sheet.columns.elapsed), content: workings.bandEdges, style: "runWorkingHeading" },
+    ...CORNERS.flatMap((corner): BlockCell[] => [
+      workingLabel(sheet, first + corner, workings.band[corner]),
+      ...masses((sample) => cells.band(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
+      working(cells.bandAt(corner), ends[corner] ?? 0, MINUTES),
+    ]),
+    ...foretoldCells(sheet, cells, masses),
+  );
+}
+
+function foretoldCells(
+  sheet: RunSheet,
+  cells: CurveCells,
+  row: (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[],
+): BlockCell[] {
+  const { latest, foretold, latestAt, foretoldAt } = sheetWords.workings;
+  return [
+    workingLabel(sheet, cells.latest(1).row, latest),
+    ...row(cells.latest, (sample) => latestPoint(sheet, sample)),
+    workingLabel(sheet, cells.foretold(1).row, foretold),
+    ...row(cells.foretold, (sample) => foretoldPoint(sheet, cells, sample)),
+    workingLabel(sheet, cells.latestAt(1).row, latestAt),
+    ...row(cells.latestAt, (sample) => latestMinutes(sheet, sample), MINUTES),
+    workingLabel(sheet, cells.foretoldAt(1).row, foretoldAt),
+    ...row(cells.foretoldAt, (sample) => foretoldMinutes(sheet, cells, sample), MINUTES),
+  ];
+}
+
+/** The curves of a run: its drying, and beside that its firings where it has any. */
+export const runCharts = (sheet: RunSheet): PlannedChart[] => [dryingChart(sheet), ...firingChart(sheet)];
+
+/**
+ * Weight over time, one line a sample, straight from the boxes: a blank one is no point. With it the band in which the next weighing would
+ * count as dry, and the way to the end that the curve foretells.
+ */
+export function dryingChart(sheet: RunSheet): PlannedChart {
+  const { samples, drying, columns, rows, charring } = sheet;
   const { title, x, y } = sheetWords.chart;
   // The empty row of the total belongs to the series, so that rows put in above it do.
   const { first, total } = drying.rows;
+  const cells = curveCells(sheet);
+  const last = charring === undefined ? columns.verdict : columns.box(first, columns.slots).column;
+  const over = (from: Cell, to: Cell): string => placeOf(range(from, to));
   return {
     title,
     xTitle: x,
     yTitle: y,
-    series: samples.map((sample) => ({
-      name: sheetWords.sample(sample),
-      x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
-      y: placeOf(range(drying.box(first, sample), drying.box(total, sample))),
-    })),
-    over: placeOf(range(cell(rows.curves.first, LABEL), cell(rows.curves.last, columns.verdict))),
+    series: [
+      ...samples.map((sample): ChartSeries => ({
+        name: sheetWords.sample(sample),
+        x: over(cell(first, columns.elapsed), cell(total, columns.elapsed)),
+        y: over(drying.box(first, sample), drying.box(total, sample)),
+      })),
+      ...samples.map((sample): ChartSeries => ({
+        name: sheetWords.bandSeries(sample),
+        x: over(cells.bandAt(0), cells.bandAt(CORNERS.length - 1)),
+        y: over(cells.band(0, sample), cells.band(CORNERS.length - 1, sample)),
+        draws: "limit",
+      })),
+      ...samples.map((sample): ChartSeries => ({
+        name: sheetWords.foretoldSeries(sample),
+        x: over(cells.latestAt(sample), cells.foretoldAt(sample)),
+        y: over(cells.latest(sample), cells.foretold(sample)),
+        draws: "foretold",
+      })),
+    ],
+    over: over(cell(rows.curves.first, LABEL), cell(rows.curves.last, last)),
   };
+}
+
+/** What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. */
+function firingChart({ samples, charring, ashing, columns, rows }: RunSheet): PlannedChart[] {
+  if (charring === undefined) return [];
+  const { title, x, y } = sheetWords.firingChart;
+  const seriesOf = ({ rows: { first, total }, box }: Fired, name: (sample: number) => string): ChartSeries[] =>
+    samples.map((sample) => ({
+      name: name(sample),
+      x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
+      y: placeOf(range(box(first, sample), box(total, sample))),
+    }));
+  const own = ashing === undefined ? seriesOf(charring, sheetWords.sample) : seriesOf(charring, sheetWords.charSeries);
+  return [
+    {
+      title,
+      xTitle: x,
+      yTitle: y,
+      series: ashing === undefined ? own : [...own, ...seriesOf(ashing, sheetWords.ashSeries)],
+      over: placeOf(range(cell(rows.curves.first, columns.reckoned(1, 1).column), cell(rows.curves.last, columns.verdict))),
+    },
+  ];
 }

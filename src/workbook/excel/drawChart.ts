@@ -1,3 +1,4 @@
+import { seriesLooks, type SeriesLook } from "../seriesLooks";
 import type { PlannedChart } from "../SheetPlan";
 
 /**
@@ -15,11 +16,19 @@ export function beginChart(worksheet: Excel.Worksheet, { over }: PlannedChart): 
 export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, planned: PlannedChart): void {
   const [from = planned.over, to = from] = planned.over.split(":");
   chart.series.items.forEach((madeByExcel) => madeByExcel.delete());
+  const looks = seriesLooks(planned.series);
   planned.series.forEach(({ name, x, y }, index) => {
     const series = chart.series.add(name);
     series.setXAxisValues(worksheet.getRange(x));
     series.setValues(worksheet.getRange(y));
-    series.markerStyle = MARKERS[index % MARKERS.length] ?? Excel.ChartMarkerStyle.circle;
+    const { marker = "circle", dash = "solid", width = 1, colour = "" } = looks[index] ?? {};
+    series.markerStyle = MARKERS[marker];
+    series.markerForegroundColor = colour;
+    series.markerBackgroundColor = colour;
+    const { line } = series.format;
+    line.color = colour;
+    line.weight = width;
+    line.lineStyle = LINES[dash];
   });
   // The name tells a finished chart from one just begun.
   chart.name = planned.title;
@@ -31,5 +40,13 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
   chart.setPosition(from, to);
 }
 
-/** A marker of its own for each series, so that lines are told apart without colour. */
-const MARKERS = ["Circle", "Square", "Triangle", "Diamond", "X", "Plus"] as const;
+const MARKERS: Readonly<Record<SeriesLook["marker"], `${Excel.ChartMarkerStyle}`>> = {
+  ...{ circle: "Circle", square: "Square", triangle: "Triangle", diamond: "Diamond" },
+  ...{ x: "X", plus: "Plus", star: "Star", none: "None" },
+};
+
+/** Excel's own names; it has no long dashes here. */
+const LINES: Readonly<Record<SeriesLook["dash"], `${Excel.ChartLineStyle}`>> = {
+  ...{ solid: "Continuous", dash: "Dash", sysDash: "Dash", lgDash: "Dash" },
+  ...{ sysDot: "Dot", dashDot: "DashDot", lgDashDotDot: "DashDotDot" },
+};

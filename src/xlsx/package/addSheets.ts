@@ -4,8 +4,9 @@ import { DamagedFile } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";
 import { sharedTexts } from "../parts/sharedTexts";
 import { freeSheetName } from "../../workbook/freeSheetName";
+import { inlineText } from "./cellMarkup";
 import { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, escapedAttribute, escapedCellText, escapedText, appendTo, readMarkup, tagWith } from "./markup";
+import { attributeOf, childNamed, escapedAttribute, escapedText, appendTo, readMarkup, tagWith } from "./markup";
 import { nameIn, sayContentType } from "./namedParts";
 import { edited, type Edit } from "./partText";
 import { markupOf, StylesPart } from "./StylesPart";
@@ -76,7 +77,7 @@ function sheetEdits({ part }: ListedSheet, text: string, looks: Looks, texts: re
     text: (said) => void (value += said),
     close: (name, at) => {
       if (shared !== undefined && name === "v") {
-        const inline = `<is><t xml:space="preserve">${escapedCellText(texts[Number(value)] ?? "")}</t></is>`;
+        const inline = inlineText("", texts[Number(value)] ?? "");
         edits.push({ from: shared.start, to: at.end, text: inline });
         shared = undefined;
       }

@@ -77,8 +77,13 @@ function valueMarkup(prefix: string, value: FileValue, hasFormula: boolean): { r
   if (typeof value === "number") return Number.isFinite(value) ? held(undefined, String(value)) : held("e", "#NUM!");
   if (value.length > LONGEST_TEXT) throw new WorkbookProblem(textTooLong("text of a cell", value.length, LONGEST_TEXT));
   if (hasFormula || value === "") return held("str", escapedCellText(value));
-  const space = /^\s|\s$|\n/.test(value) ? ' xml:space="preserve"' : "";
-  return { type: "inlineStr", inner: `<${prefix}is><${prefix}t${space}>${escapedCellText(value)}</${prefix}t></${prefix}is>` };
+  return { type: "inlineStr", inner: inlineText(prefix, value) };
+}
+
+/** A text that stands in its cell. Spaces at its ends are marked, as spreadsheets mark them, though the published schema has no such mark. */
+export function inlineText(prefix: string, text: string): string {
+  const space = /^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : "";
+  return `<${prefix}is><${prefix}t${space}>${escapedCellText(text)}</${prefix}t></${prefix}is>`;
 }
 
 function formulaMarkup(prefix: string, content: NewContent): string {

@@ -55,7 +55,9 @@ describe.each(["openpyxl.xlsx", "libreoffice.xlsx", "gnumeric.xlsx", "beside.xls
     const [sheet] = await file.sheets();
     if (sheet === undefined) throw new Error("no sheet");
     const cells = await cellsOf(file, sheet.name);
-    const [held = ""] = [...cells.values()].filter(({ formulaKind, value }) => formulaKind === "none" && typeof value === "number").map(({ cell }) => cell);
+    const [held = ""] = [...cells.values()]
+      .filter(({ formulaKind, value }) => formulaKind === "none" && typeof value === "number")
+      .map(({ cell }) => cell);
     const changes: CellChange[] = [
       { cell: held, content: { kind: "value", value: " a < b & “c”\n_x0041_ " } },
       { cell: "ZZ900", content: { kind: "formula", formula: 'IF(A1<2,"a&b","")', value: "a&b" } },

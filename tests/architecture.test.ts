@@ -42,11 +42,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   runsheet: ["drying", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
+  xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
   addin: ["workbook/excel", "pane"],
-  workbench: ["workbook/grid", "pane", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
+  workbench: ["workbook/grid", "pane", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 
 /** Host globals may be named only where the host is spoken to. */

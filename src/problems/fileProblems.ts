@@ -49,7 +49,7 @@ export const readingFailed = (why: string): string =>
 // What of an opened file is not shown.
 
 export const openedInPart = (fileName: string): string =>
-  `Opened ${fileName}. Not all that is in it can be shown here, and a file saved from here will not have it. The file itself is unchanged.`;
+  `Opened ${fileName}. Not all that is in it can be shown here. What is not shown stays in it when it is saved from here.`;
 
 /** How each kind of thing is called, alone and in number; the number stands before it. */
 const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> = {
@@ -57,26 +57,26 @@ const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> 
   picture: ["picture", "pictures"],
   drawing: ["drawing", "drawings"],
   comment: ["sheet with comments", "sheets with comments"],
-  table: ["table, kept as plain cells", "tables, kept as plain cells"],
-  pivot: ["pivot table, kept as plain cells", "pivot tables, kept as plain cells"],
+  table: ["table, shown as plain cells", "tables, shown as plain cells"],
+  pivot: ["pivot table, shown as plain cells", "pivot tables, shown as plain cells"],
   conditional: ["rule for colouring cells by their values", "rules for colouring cells by their values"],
-  link: ["link, of which the text is kept", "links, of which the text is kept"],
+  link: ["link, of which the text is shown", "links, of which the text is shown"],
   outside: [
-    "cell formula that reads another workbook, kept as the value it had",
-    "cell formulas that read other workbooks, kept as the values they had",
+    "cell formula that reads another workbook, shown as the value it had",
+    "cell formulas that read other workbooks, shown as the values they had",
   ],
-  dataTable: ["cell of a what-if data table, kept as the value it had", "cells of what-if data tables, kept as the values they had"],
+  dataTable: ["cell of a what-if data table, shown as the value it had", "cells of what-if data tables, shown as the values they had"],
   structured: [
-    "cell formula that names a table in a way not known here, kept as the value it had",
-    "cell formulas that name tables in a way not known here, kept as the values they had",
+    "cell formula that names a table in a way not known here, shown as the value it had",
+    "cell formulas that name tables in a way not known here, shown as the values they had",
   ],
   orphan: [
-    "cell formula that is filled from another one the file does not have, kept as the value it had",
-    "cell formulas that are filled from others the file does not have, kept as the values they had",
+    "cell formula that is filled from another one the file does not have, shown as the value it had",
+    "cell formulas that are filled from others the file does not have, shown as the values they had",
   ],
-  merged: ["area of merged cells too large to be kept merged", "areas of merged cells too large to be kept merged"],
+  merged: ["area of merged cells too large to be shown merged", "areas of merged cells too large to be shown merged"],
   rich: ["text with several looks in one cell, shown in one", "texts with several looks in one cell, shown in one"],
-  entryRule: ["rule for entries of a kind not known here, kept as its prompt", "rules for entries of kinds not known here, kept as their prompts"],
+  entryRule: ["rule for entries of a kind not known here, shown as its prompt", "rules for entries of kinds not known here, shown as their prompts"],
   hiddenSheet: ["hidden sheet, shown here", "hidden sheets, shown here"],
   hiddenLine: ["sheet with hidden rows or columns, shown here", "sheets with hidden rows or columns, shown here"],
   noCells: ["sheet without cells, such as one that is a chart", "sheets without cells, such as those that are charts"],
@@ -88,6 +88,9 @@ const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> 
   control: ["button or other control", "buttons or other controls"],
   other: ["other part", "other parts"],
 };
+
+/** What is said of each thing that a file saved from here keeps. */
+export const keptOnSaving = (thing: string): string => `${thing}: kept on saving`;
 
 /** "2 charts (Orchard kiln, Salts class)". */
 export function notShown(thing: string, count: number, sheets: readonly string[]): string {

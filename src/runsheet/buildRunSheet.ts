@@ -5,7 +5,7 @@ import { together, type Block } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
-import { curvesBlock, runChart } from "./blocks/curvesBlock";
+import { curvesBlock, runCharts } from "./blocks/curvesBlock";
 import { emphasisOf } from "./blocks/emphasis";
 import { calculatedRule } from "./blocks/entries";
 import { headBlock } from "./blocks/headBlock";
@@ -39,7 +39,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
   const sheet = runSheet(checked);
   return plannedSheet(sheet, everyBlock(sheet), {
     emphasis: emphasisOf(sheet),
-    charts: [runChart(sheet)],
+    charts: runCharts(sheet),
     startAt: placeOf(sheet.columns.box(sheet.rows.drying.vessel, 1)),
   });
 }

@@ -1,7 +1,9 @@
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import type { GridEngine } from "../workbook/grid/GridEngine";
+import { notWrittenAnew, writtenAnew } from "../problems/packageProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
 import { enterEdit } from "./grid/cellEditing";
+import type { OpenedFile } from "./xlsx/inPlace/OpenedFile";
 import { typedContent } from "./typedContent";
 import type { SavedContent } from "./unsaved/SavedContent";
 
@@ -10,6 +12,8 @@ interface BarElements {
   readonly file: HTMLInputElement;
   readonly saveFile: HTMLButtonElement;
   readonly dialog: HTMLDialogElement;
+  /** Asks whether a file is written anew, with a list of what it then lacks. */
+  readonly anew: HTMLDialogElement;
   readonly notice: HTMLElement;
   /** A disclosure with a list of what an opened file has that is not shown. */
   readonly notShown: HTMLDetailsElement;
@@ -29,7 +33,7 @@ export interface Bar {
 const FILE_NAME = "retort-workbook.xlsx";
 
 /** The bar above the grid: opens and saves files. */
-export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, saveFile, dialog, notice, notShown }: BarElements): Bar {
+export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, saveFile, dialog, anew, notice, notShown }: BarElements): Bar {
   const say = (text: string, kind = ""): void => {
     notice.textContent = text;
     notice.className = kind;
@@ -45,13 +49,29 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
       },
     );
   };
+  /** The file whose sheets are open, under its name. */
+  let opened: { readonly file: OpenedFile; readonly name: string } | undefined;
   const save = async (): Promise<string> => {
     enterEdit(engine);
     const { saveXlsx } = await fileCode();
     const content = typedContent(engine);
-    download(FILE_NAME, await saveXlsx(engine));
+    // A copy from the browser may have come in place of the file's sheets.
+    if (opened?.file.isOpen() !== true) opened = undefined;
+    const inPlace = await opened?.file.saved();
+    if (opened === undefined || inPlace === undefined) {
+      download(FILE_NAME, await saveXlsx(engine));
+      saved.set(content);
+      return `Saved ${FILE_NAME}.`;
+    }
+    const { file: openedFile, name } = opened;
+    const isWhole = "content" in inPlace;
+    if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), openedFile.notShown)))
+      throw new WorkbookProblem(notWrittenAnew(name));
+    const bytes = isWhole ? inPlace.content : await saveXlsx(engine);
+    download(isWhole ? name : FILE_NAME, bytes);
+    opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
     saved.set(content);
-    return `Saved ${FILE_NAME}.`;
+    return `Saved ${isWhole ? name : FILE_NAME}.`;
   };
   const mayReplace = async (by: string): Promise<boolean> => {
     enterEdit(engine);
@@ -62,8 +82,9 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
   };
   const open = async (chosen: File): Promise<string> => {
     if (!(await mayReplace(chosen.name))) return keptUnsaved(chosen.name);
-    const { openXlsx } = await fileCode();
-    const left = await openXlsx(engine, new Uint8Array(await chosen.arrayBuffer()));
+    const { openFile: openWhole } = await fileCode();
+    const { said: left, opened: openedFile } = await openWhole(engine, new Uint8Array(await chosen.arrayBuffer()));
+    opened = { file: openedFile, name: chosen.name };
     saved.set(typedContent(engine));
     listNotShown(left);
     return left.length === 0 ? `Opened ${chosen.name}.` : openedInPart(chosen.name);
@@ -79,29 +100,30 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
 }
 
 /** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */
-export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"), "openXlsx"> & Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx">> {
+export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"), "openFile"> & Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx">> {
   try {
-    const [{ openXlsx }, { saveXlsx }, { fileLibrary }] = await Promise.all([
+    const [{ openFile }, { saveXlsx }, { fileLibrary }] = await Promise.all([
       import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
       import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/fileLibrary"),
+      import(/* webpackChunkName: "xlsx" */ "../xlsx/fileLibrary"),
     ]);
     await fileLibrary();
-    return { openXlsx, saveXlsx };
+    return { openFile, saveXlsx };
   } catch {
     throw new WorkbookProblem(saveOutOfReach);
   }
 }
 
 function list(root: HTMLDetailsElement, texts: readonly string[]): void {
-  const items = texts.map((text) => {
-    const item = document.createElement("li");
-    item.textContent = text;
-    return item;
-  });
-  root.querySelector("ul")?.replaceChildren(...items);
+  root.querySelector("ul")?.replaceChildren(...texts.map(listItem));
   root.hidden = texts.length === 0;
   root.open = true;
+}
+
+function listItem(text: string): HTMLLIElement {
+  const item = document.createElement("li");
+  item.textContent = text;
+  return item;
 }
 
 const FILE_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -116,6 +138,25 @@ function download(fileName: string, content: Uint8Array<ArrayBuffer>): void {
   URL.revokeObjectURL(address);
 }
 
+/** Asks whether the file is written anew without what is listed; closing the dialog says no. Without anything to lose nobody is asked. */
+function mayWriteAnew(dialog: HTMLDialogElement, about: string, lost: readonly string[]): Promise<boolean> {
+  if (lost.length === 0) return Promise.resolve(true);
+  const text = dialog.querySelector("p");
+  if (text !== null) text.textContent = about;
+  dialog.querySelector("ul")?.replaceChildren(...lost.map(listItem));
+  return answerIn(dialog).then((answer) => answer === "anew");
+}
+
+/** What was pressed in a dialog, by the value of its button; "" where it was closed. */
+function answerIn(dialog: HTMLDialogElement): Promise<string> {
+  dialog.returnValue = "";
+  for (const button of dialog.querySelectorAll("button")) button.onclick = () => dialog.close(button.value);
+  // The grid listens for keys in the whole page.
+  dialog.onkeydown = (event) => event.stopPropagation();
+  dialog.showModal();
+  return new Promise((resolve) => (dialog.onclose = () => resolve(dialog.returnValue)));
+}
+
 const ANSWERS = ["keep", "save", "replace"] as const;
 type Answer = (typeof ANSWERS)[number];
 
@@ -126,12 +167,5 @@ type Answer = (typeof ANSWERS)[number];
 function askToReplace(dialog: HTMLDialogElement, fileName: string): Promise<Answer> {
   const about = dialog.querySelector("p");
   if (about !== null) about.textContent = unsavedBefore(fileName);
-  dialog.returnValue = "";
-  for (const button of dialog.querySelectorAll("button")) button.onclick = () => dialog.close(button.value);
-  // The grid listens for keys in the whole page.
-  dialog.onkeydown = (event) => event.stopPropagation();
-  dialog.showModal();
-  return new Promise((resolve) => {
-    dialog.onclose = () => resolve(ANSWERS.find((answer) => answer === dialog.returnValue) ?? "keep");
-  });
+  return answerIn(dialog).then((given) => ANSWERS.find((answer) => answer === given) ?? "keep");
 }

@@ -68,7 +68,7 @@ async function drawn(engine: GridEngine): Promise<void> {
   const saved = new SavedContent(engine);
   const { save, ...ofBar } = bar(engine, saved, {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
-    ...{ dialog: byId("unsaved"), notice: byId("notice"), notShown: byId("not-shown") },
+    ...{ dialog: byId("unsaved"), anew: byId("anew"), notice: byId("notice"), notShown: byId("not-shown") },
   });
   saveKeys(window, save);
   const parts = partKeys({ engine, bar: byId("bar"), pane });

@@ -41,11 +41,13 @@ test("what a file has that is not shown is listed, and its merged cells hold the
   const give = (name: string) =>
     local.page.locator("#file").setInputFiles({ name, mimeType: "application/octet-stream", buffer: readFileSync(path.join(FILES, name)) });
   await give("beside.xlsx");
-  await local.page.getByText("Opened beside.xlsx. Not all that is in it can be shown here, and a file saved from here will not have it.").waitFor();
+  await local.page
+    .getByText("Opened beside.xlsx. Not all that is in it can be shown here. What is not shown stays in it when it is saved from here.")
+    .waitFor();
   const items = local.page.locator("#not-shown li");
   expect(await items.count()).toBe(12);
   expect(await items.nth(2).isVisible()).toBe(true);
-  expect(await items.nth(2).textContent()).toBe("2 charts (Kiln runs)");
+  expect(await items.nth(2).textContent()).toBe("2 charts (Kiln runs): kept on saving");
   await local.page.evaluate(axe.source);
   const { violations } = await local.page.evaluate(() => (window as unknown as { axe: typeof axe }).axe.run({ exclude: ["#grid", "#pane"] }));
   expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);

@@ -25,6 +25,10 @@ export interface SeriesState {
   x?: string;
   y?: string;
   marker?: string;
+  colour?: string;
+  line?: string;
+  /** Points. */
+  weight?: number;
 }
 
 export interface ConditionalFormatState {

@@ -3,7 +3,7 @@ import { Workbook } from "exceljs";
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
-import { storedFormula } from "../../src/workbench/xlsx/storedFormula";
+import { storedFormula } from "../../src/xlsx/formulas/storedFormula";
 import { cellAt } from "../../src/workbook/cellArea";
 import { argumentCases, CASES, type Given } from "./argumentCases";
 import { throughLibreOffice } from "./throughLibreOffice";

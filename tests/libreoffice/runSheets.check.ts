@@ -3,7 +3,7 @@ import { Workbook, type Cell, type Worksheet } from "exceljs";
 import { inBuiltInFunctions } from "../../src/sharing/inBuiltInFunctions";
 import { findCalls } from "../../src/sharing/findCalls";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
-import { storedFormula, typedFormula } from "../../src/workbench/xlsx/storedFormula";
+import { storedFormula, typedFormula } from "../../src/xlsx/formulas/storedFormula";
 import type { CellReading } from "../../src/workbook/Workbook";
 import { filledRuns } from "./filledRuns";
 import { throughLibreOffice } from "./throughLibreOffice";

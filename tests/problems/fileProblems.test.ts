@@ -6,7 +6,7 @@ test.each([
   ["macro", 1, [], "1 set of macros"],
   ["drawing", 2, ["Kiln", "Salts"], "2 drawings (Kiln, Salts)"],
   ["comment", 2, ["Kiln", "Salts"], "2 sheets with comments (Kiln, Salts)"],
-  ["outside", 12_345, ["Kiln"], "12345 cell formulas that read other workbooks, kept as the values they had (Kiln)"],
+  ["outside", 12_345, ["Kiln"], "12345 cell formulas that read other workbooks, shown as the values they had (Kiln)"],
 ])("notShown(%j, %j, %j)", (thing, count, sheets, words) => {
   expect(notShown(thing, count, sheets)).toBe(words);
 });

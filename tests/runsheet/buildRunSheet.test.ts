@@ -65,7 +65,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("leaves no row blank between two blocks, but where the curves stand", () => {
-    const rows = new Set(plan.cells.map(({ cell }) => rowOf(cell)));
+    const rows = new Set(plan.cells.filter(({ cell }) => isWithin(printed(plan), cell)).map(({ cell }) => rowOf(cell)));
     const curves = cellArea(plan.charts?.[0]?.over ?? "");
     const blank = Array.from({ length: printed(plan).rows }, (_row, index) => index + 1).filter((row) => !rows.has(row));
     expect(blank).toEqual(Array.from({ length: curves?.rows ?? 0 }, (_row, index) => (curves?.row ?? 0) + 1 + index));
@@ -188,19 +188,41 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(inTables.filter((cell) => column(cell) >= 2 + slots && isBox(cell))).toEqual([]);
   });
 
-  it("draws one series a sample, straight from its boxes and the minutes beside them", () => {
-    const names = Array.from({ length: options.replicates }, (__, index) => `Sample ${index + 1}`);
-    const limits = ["mean - 2 s", "mean", "mean + 2 s"];
-    const series = plan.charts?.[0]?.series ?? [];
-    expect(series.map(({ name }) => name)).toEqual(options.kind === "balance" ? ["reading", ...limits] : names);
-    for (const { x, y } of series.filter(({ name }) => !limits.includes(name))) {
-      // The row of the total, empty there, belongs to the series, so that rows put in above it do; stages begin with the dry sample.
-      const rows = options.kind === "staged" ? (options.stages ?? 4) + 2 : options.weighIns + 1;
-      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([rows, rows]);
+  const limits = ["mean - 2 s", "mean", "mean + 2 s"];
+  it("draws one series a sample, straight from its boxes and the minutes beside them, with its band and the end foretold", () => {
+    if (options.kind === "balance") {
+      expect(plan.charts?.map(({ series }) => series.map(({ name }) => name))).toEqual([["reading", ...limits]]);
+      const [reading] = plan.charts?.[0]?.series ?? [];
+      expect([cellArea(reading?.x ?? "")?.rows, cellArea(reading?.y ?? "")?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
+      return;
     }
-    const over = cellArea(plan.charts?.[0]?.over ?? "");
-    expect(over).toBeDefined();
-    expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
+    const every = (name: (sample: number) => string): string[] => Array.from({ length: options.replicates }, (__, index) => name(index + 1));
+    const [drying, firing] = plan.charts ?? [];
+    const named = (draws: "limit" | "foretold" | undefined): string[] =>
+      (drying?.series ?? []).filter((series) => series.draws === draws).map(({ name }) => name);
+    expect(named(undefined)).toEqual(every((sample) => `Sample ${sample}`));
+    expect(named("limit")).toEqual(every((sample) => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`)));
+    expect(named("foretold")).toEqual(every((sample) => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`)));
+    const sizes = { measured: options.weighIns + 1, limit: 4, foretold: 2 };
+    for (const { x, y, draws = "measured" } of drying?.series ?? []) {
+      // The row of the total, empty there, belongs to what is weighed, so that rows put in above it do.
+      expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes[draws], sizes[draws]]);
+    }
+    const firings = options.kind === "drying" ? undefined : options.kind === "ashing" ? 2 * options.replicates : options.replicates;
+    expect(firing?.series.length).toBe(firings);
+    if (options.kind === "staged") {
+      // Stages begin with the dry sample, and the row of the total belongs to them.
+      const stages = (options.stages ?? 4) + 2;
+      for (const { x, y } of firing?.series ?? []) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([stages, stages]);
+    }
+    const overs = (plan.charts ?? []).map(({ over }) => cellArea(over));
+    for (const over of overs) {
+      expect(over).toBeDefined();
+      expect(plan.cells.filter(({ cell }) => over !== undefined && isWithin(over, cell))).toEqual([]);
+    }
+    const [left, right] = overs;
+    if (right !== undefined)
+      expect([left?.row, left?.rows, (left?.column ?? 0) + (left?.columns ?? 0)]).toEqual([right.row, right.rows, right.column]);
   });
 
   it("keeps every working right of what is printed, each row of them labelled", () => {

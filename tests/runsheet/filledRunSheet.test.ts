@@ -191,3 +191,23 @@ describe("readWeighings(reading)", () => {
     expect(readWeighings({ sheet: "Other", range: "", rows: [] })).toEqual([]);
   });
 });
+
+describe("readWeighings(reading) of a run under way", () => {
+  it("gives the band of the next weighing and the end foretold, as grams of sample, and neither before there is one", async () => {
+    const sheet = await openRunSheet({ kind: "drying", weighIns: 8, intervalMinutes: 30, readability: 0.0001, vessel: "tin", replicates: 1 });
+    await sheet.vessel(25);
+    await sheet.type(sheet.sheet.settings.criterion, "of last");
+    await sheet.type(sheet.sheet.settings.limit, 0.001);
+    const read = async () => readWeighings(await sheet.workbook.readUsed(sheet.name))[0];
+    await sheet.round(1, 0.375, 35);
+    expect([(await read())?.band, (await read())?.foretold]).toEqual([undefined, undefined]);
+    // Half of the water left each round: it ends at 8.4 g, four rounds on.
+    for (const [index, grams] of [34.2, 33.8, 33.6, 33.5].entries()) await sheet.round(index + 2, 0.375 + (30 * (index + 1)) / 1440, grams);
+    const { band, foretold } = (await read()) ?? {};
+    const close = (...points: readonly (readonly [number, number])[]) =>
+      points.map(([minutes, grams]) => ({ minutes, grams: expect.closeTo(grams, 3) as number }));
+    expect(band).toEqual([close([120, 8.4915], [150, 8.4915]), close([120, 8.5085], [150, 8.5085])]);
+    expect(foretold).toEqual(close([120, 8.5], [240, 8.4]));
+    sheet.close();
+  });
+});

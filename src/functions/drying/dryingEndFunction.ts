@@ -1,3 +1,4 @@
+import { rememberedEnd } from "./rememberedEnd";
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
 import { type DryingRun, endOfDrying } from "../../drying/end/endOfDrying";
 import { choice } from "../../inputs/choice";
@@ -39,7 +40,7 @@ export const dryingEndFunction = tableFunction({
     "Table of where a drying run is heading: predicted final sample with its uncertainty [g], rate constant, water left, weighings to go. A prediction, never the dry weight.",
   inputs,
   result: { about: "Label, value and unit, one row each", unit: "" },
-  computeTable: (read) => dryingEndTable(endOfDrying(runOf(read))),
+  computeTable: (read) => dryingEndTable(rememberedEnd(runOf(read))),
   working: (read) => dryingEndWorking(endOfDrying(runOf(read))),
   examples: [
     {

@@ -1,7 +1,8 @@
 import uPlot from "uplot";
-import type { WeighingSeries } from "../../runsheet/reading/readWeighings";
+import type { SeriesPoint, WeighingSeries } from "../../runsheet/reading/readWeighings";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { element } from "../element";
+import { besideKey, besideLine, linesBeside, type LineBeside } from "./linesBeside";
 
 const HEIGHT = 220;
 const POINT_SIZE = 7;
@@ -18,22 +19,24 @@ const DASHES: readonly (readonly number[])[] = [[], [8, 4], [2, 4], [10, 4, 2, 4
 
 /** Draws weighings against minutes into a figure, with a key and a table of the same numbers. */
 export function drawDryingChart(figure: HTMLElement, series: readonly WeighingSeries[]): void {
-  const key = element("ul", { class: "chart-key" }, ...series.map(({ name }, index) => keyItem(name, index)));
+  const beside = linesBeside(series);
+  const key = element("ul", { class: "chart-key" }, ...series.map(({ name }, index) => keyItem(name, index)), ...besideKey(beside));
   const plot = element("div", { class: "plot", role: "img", "aria-label": summaryOf(series) });
   figure.append(plot, key, weighingTable(series));
-  const draw = (): uPlot => new uPlot(optionsFor(figure, key, series), uPlot.join(series.map(tableOf)), plot);
+  const tables = [...series.map(({ points }) => points), ...beside.map(({ points }) => points)].map(tableOf);
+  const draw = (): uPlot => new uPlot(optionsFor(figure, key, series, beside), uPlot.join(tables), plot);
   keepInStep(figure, draw);
 }
 
 const keyItem = (name: string, index: number): HTMLElement =>
   element("li", { class: `series-${index + 1}` }, element("span", { class: "swatch", "aria-hidden": "true" }), name);
 
-const tableOf = ({ points }: WeighingSeries): uPlot.AlignedData => [points.map(({ minutes }) => minutes), points.map(({ grams }) => grams)];
+const tableOf = (points: readonly SeriesPoint[]): uPlot.AlignedData => [points.map(({ minutes }) => minutes), points.map(({ grams }) => grams)];
 
 const summaryOf = (series: readonly WeighingSeries[]): string =>
   `Drying chart, grams against minutes. ${series.map(({ name, points }) => `${name}: from ${points[0]?.grams} g to ${points.at(-1)?.grams} g.`).join(" ")} The table below holds every weighing.`;
 
-function optionsFor(figure: HTMLElement, key: HTMLElement, series: readonly WeighingSeries[]): uPlot.Options {
+function optionsFor(figure: HTMLElement, key: HTMLElement, series: readonly WeighingSeries[], beside: readonly LineBeside[]): uPlot.Options {
   const ink = getComputedStyle(figure).color;
   const axis = (label: string): uPlot.Axis => ({
     label,
@@ -67,7 +70,7 @@ function optionsFor(figure: HTMLElement, key: HTMLElement, series: readonly Weig
       { ...axis(sheetWords.chart.x), size: X_AXIS_HEIGHT },
       { ...axis(sheetWords.chart.net), size: Y_AXIS_WIDTH },
     ],
-    series: [{}, ...series.map(line)],
+    series: [{}, ...series.map(line), ...beside.map((one) => besideLine(one, getComputedStyle(key.children[one.sample] ?? figure).color))],
   };
 }
 

@@ -1,18 +1,73 @@
-import type { PlannedChart } from "../../workbook/SheetPlan";
-import { cell, range } from "../expressions/Expression";
+import type { ChartSeries, PlannedChart } from "../../workbook/SheetPlan";
+import { cell, range, type Cell } from "../expressions/Expression";
 import { placeOf } from "../expressions/formulaText";
+import {
+  bandEnds,
+  CORNERS,
+  curveCells,
+  foretoldMinutes,
+  foretoldPoint,
+  latestMinutes,
+  latestPoint,
+  lowerEdge,
+  upperEdge,
+  type CurveCells,
+} from "../formulas/curves";
 import { LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
 import { stageWords } from "../words/stageWords";
-import { band, ofCells, type Block } from "./Block";
+import { band, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";
 
-export const curvesBlock = (sheet: RunSheet): Block => {
-  const about = sheet.stages === undefined ? sheetWords.curves.about : stageWords.curves;
-  return ofCells(...band(sheet, sheet.rows.curves.heading, "runBand", { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: about }));
-};
+const MINUTES = "0";
 
-export const runChart = (sheet: RunSheet): PlannedChart => (sheet.stages === undefined ? dryingChart(sheet) : stagesChart(sheet, sheet.stages));
+/** Room for the curves, and beside them the points that nobody weighs. */
+export function curvesBlock(sheet: RunSheet): Block {
+  const { rows, samples, formats } = sheet;
+  const { heading, first } = rows.curves;
+  const cells = curveCells(sheet);
+  const { workings, curves } = sheetWords;
+  const [from, to] = bandEnds(sheet, cells);
+  const ends = [from, to, cells.bandAt(1), cells.bandAt(0)];
+  const masses = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format = formats.reckoned): BlockCell[] =>
+    samples.map((sample) => working(at(sample), formula(sample) ?? 0, format));
+  const edge = (corner: number, sample: number): BlockCell["formula"] =>
+    corner === 0 ? lowerEdge(sheet, cells, sample) : corner === 2 ? upperEdge(cells, sample) : cells.band(corner - 1, sample);
+  return ofCells(
+    ...band(sheet, heading, "runBand", { [LABEL]: curves.heading, [LABEL + 2]: sheet.stages === undefined ? curves.about : stageWords.curves }),
+    { at: cell(heading, sheet.columns.elapsed), content: workings.bandEdges, style: "runWorkingHeading" },
+    ...CORNERS.flatMap((corner): BlockCell[] => [
+      workingLabel(sheet, first + corner, workings.band[corner]),
+      ...masses((sample) => cells.band(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
+      working(cells.bandAt(corner), ends[corner] ?? 0, MINUTES),
+    ]),
+    ...foretoldCells(sheet, cells, masses),
+  );
+}
+
+function foretoldCells(
+  sheet: RunSheet,
+  cells: CurveCells,
+  row: (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[],
+): BlockCell[] {
+  const { latest, foretold, latestAt, foretoldAt } = sheetWords.workings;
+  return [
+    workingLabel(sheet, cells.latest(1).row, latest),
+    ...row(cells.latest, (sample) => latestPoint(sheet, sample)),
+    workingLabel(sheet, cells.foretold(1).row, foretold),
+    ...row(cells.foretold, (sample) => foretoldPoint(sheet, cells, sample)),
+    workingLabel(sheet, cells.latestAt(1).row, latestAt),
+    ...row(cells.latestAt, (sample) => latestMinutes(sheet, sample), MINUTES),
+    workingLabel(sheet, cells.foretoldAt(1).row, foretoldAt),
+    ...row(cells.foretoldAt, (sample) => foretoldMinutes(sheet, cells, sample), MINUTES),
+  ];
+}
+
+/** The curves of a run: its drying, and beside that its firings or stages where it has any. */
+export const runCharts = (sheet: RunSheet): PlannedChart[] => [
+  dryingChart(sheet),
+  ...(sheet.stages === undefined ? firingChart(sheet) : [stagesChart(sheet, sheet.stages)]),
+];
 
 /** What is left against temperature, one line a sample, from the workings: one not weighed lies on the point before it. */
 function stagesChart({ samples, columns, rows, options }: RunSheet, { rows: { heading, total } }: Fired): PlannedChart {
@@ -26,24 +81,73 @@ function stagesChart({ samples, columns, rows, options }: RunSheet, { rows: { he
       x: placeOf(range(cell(heading, columns.elapsed), cell(total, columns.elapsed))),
       y: placeOf(range(columns.working(heading, sample), columns.working(total, sample))),
     })),
-    over: placeOf(range(cell(rows.curves.first, LABEL), cell(rows.curves.last, columns.verdict))),
+    over: besideDrying(columns, rows),
   };
 }
 
-/** Weight over time, one line a sample, straight from the boxes: a blank one is no point. */
-function dryingChart({ samples, drying, columns, rows }: RunSheet): PlannedChart {
+/**
+ * Weight over time, one line a sample, straight from the boxes: a blank one is no point. With it the band in which the next weighing would
+ * count as dry, and the way to the end that the curve foretells.
+ */
+export function dryingChart(sheet: RunSheet): PlannedChart {
+  const { samples, drying, columns, rows, fired } = sheet;
   const { title, x, y } = sheetWords.chart;
   // The empty row of the total belongs to the series, so that rows put in above it do.
   const { first, total } = drying.rows;
+  const cells = curveCells(sheet);
+  const last = fired.length === 0 ? columns.verdict : columns.box(first, columns.slots).column;
+  const over = (from: Cell, to: Cell): string => placeOf(range(from, to));
   return {
     title,
     xTitle: x,
     yTitle: y,
-    series: samples.map((sample) => ({
-      name: sheetWords.sample(sample),
-      x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
-      y: placeOf(range(drying.box(first, sample), drying.box(total, sample))),
-    })),
-    over: placeOf(range(cell(rows.curves.first, LABEL), cell(rows.curves.last, columns.verdict))),
+    // Sample by sample, so that one added later comes last.
+    series: samples.flatMap((sample): ChartSeries[] => [
+      {
+        name: sheetWords.sample(sample),
+        x: over(cell(first, columns.elapsed), cell(total, columns.elapsed)),
+        y: over(drying.box(first, sample), drying.box(total, sample)),
+      },
+      {
+        name: sheetWords.bandSeries(sample),
+        x: over(cells.bandAt(0), cells.bandAt(CORNERS.length - 1)),
+        y: over(cells.band(0, sample), cells.band(CORNERS.length - 1, sample)),
+        draws: "limit",
+      },
+      {
+        name: sheetWords.foretoldSeries(sample),
+        x: over(cells.latestAt(sample), cells.foretoldAt(sample)),
+        y: over(cells.latest(sample), cells.foretold(sample)),
+        draws: "foretold",
+      },
+    ]),
+    over: over(cell(rows.curves.first, LABEL), cell(rows.curves.last, last)),
   };
 }
+
+/** What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. */
+function firingChart({ samples, charring, ashing, columns, rows }: RunSheet): PlannedChart[] {
+  if (charring === undefined) return [];
+  const { title, x, y } = sheetWords.firingChart;
+  const seriesOf = ({ rows: { first, total }, box }: Fired, name: string, sample: number): ChartSeries => ({
+    name,
+    x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
+    y: placeOf(range(box(first, sample), box(total, sample))),
+  });
+  const linesOf = (sample: number): ChartSeries[] =>
+    ashing === undefined
+      ? [seriesOf(charring, sheetWords.sample(sample), sample)]
+      : [seriesOf(charring, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
+  return [
+    {
+      title,
+      xTitle: x,
+      yTitle: y,
+      series: samples.flatMap(linesOf),
+      over: besideDrying(columns, rows),
+    },
+  ];
+}
+
+const besideDrying = (columns: RunSheet["columns"], rows: RunSheet["rows"]): string =>
+  placeOf(range(cell(rows.curves.first, columns.reckoned(1, 1).column), cell(rows.curves.last, columns.verdict)));

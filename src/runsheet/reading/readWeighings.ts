@@ -7,7 +7,16 @@ import { readOlderTables } from "./readOlderTables";
 export interface WeighingSeries {
   readonly name: string;
   /** min since the first weigh-in, and g of sample without its vessel. */
-  readonly points: readonly { readonly minutes: number; readonly grams: number }[];
+  readonly points: readonly SeriesPoint[];
+  /** Where the next weighing would count as dry: its lower and its upper edge; left out while no limit is in force. */
+  readonly band?: readonly [lower: readonly SeriesPoint[], upper: readonly SeriesPoint[]];
+  /** From the latest weighing to the end that the curve foretells; left out while nothing is foretold. */
+  readonly foretold?: readonly SeriesPoint[];
+}
+
+export interface SeriesPoint {
+  readonly minutes: number;
+  readonly grams: number;
 }
 
 export type Values = readonly (readonly CellContent[])[];
@@ -45,9 +54,33 @@ function samplesUnder(values: Values, heading: number): WeighingSeries[] {
       const isWeighed = typeof clock === "number" && typeof time === "number" && typeof mass === "number" && typeof vessel === "number";
       return isWeighed ? [{ minutes: time, grams: mass - vessel }] : [];
     });
-    return [{ name: sheetWords.sample(number), points }];
+    return [{ name: sheetWords.sample(number), points, ...besideWeighings(values.slice(heading), { minutes, workings, number, vessel }) }];
   });
 }
+
+interface Place {
+  readonly minutes: number;
+  /** The column of the workings' labels; those of a sample stand so many columns right of it. */
+  readonly workings: number;
+  readonly number: number;
+  readonly vessel: CellContent | undefined;
+}
+
+/** What a run sheet reckons for its chart, found by the labels of its workings; nothing on sheets of earlier versions. */
+function besideWeighings(values: Values, { minutes, workings, number, vessel }: Place): Pick<WeighingSeries, "band" | "foretold"> {
+  const rowOf = (label: string | undefined): readonly CellContent[] => values.find((row) => label !== undefined && row[workings] === label) ?? [];
+  const point = (at: CellContent | undefined, grams: CellContent | undefined): SeriesPoint[] =>
+    typeof at === "number" && typeof grams === "number" && typeof vessel === "number" ? [{ minutes: at, grams: grams - vessel }] : [];
+  const { band, latest, foretold, latestAt, foretoldAt } = sheetWords.workings;
+  const [from, to, back, up] = band.map((label) => rowOf(label)).map((row) => point(row[minutes], row[workings + number]));
+  const edges = [[...(from ?? []), ...(to ?? [])], [...(up ?? []), ...(back ?? [])]] as const; // prettier-ignore
+  const own = (label: string): CellContent | undefined => rowOf(label)[workings + number];
+  const way = [...point(own(latestAt), own(latest)), ...point(own(foretoldAt), own(foretold))];
+  return { ...(isLine(edges[0]) ? { band: edges } : {}), ...(isLine(way) ? { foretold: way } : {}) };
+}
+
+/** Two points at two times. */
+const isLine = ([first, last]: readonly SeriesPoint[]): boolean => first !== undefined && last !== undefined && last.minutes > first.minutes;
 
 const named = (series: WeighingSeries, index: number): WeighingSeries =>
   series.name === "" ? { ...series, name: sheetWords.sample(index + 1) } : series;

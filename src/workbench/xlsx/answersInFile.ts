@@ -10,7 +10,7 @@ import type { ReadSheet } from "./reading/sheetsPart";
 /** Programs round the last digits differently, and so do sums taken in another order. */
 const ALIKE = 1e-9;
 /** The program that saved the file did not know the function; our own are unknown wherever the add-in is not loaded. */
-const UNKNOWN_FUNCTION = "#NAME?";
+export const UNKNOWN_FUNCTION = "#NAME?";
 const DAY_OR_CHANCE = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY)\(/i;
 
 /** Compares what the cell formulas of an opened file give here with what was written down beside them. One sentence each on what differs. */

@@ -1,4 +1,4 @@
-import { FileParts } from "./parts/FileParts";
+import { FileParts } from "../../xlsx/parts/FileParts";
 
 /** What a file is by what it holds, whatever its name says. */
 export type FileKind =

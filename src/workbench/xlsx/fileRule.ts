@@ -8,7 +8,7 @@ import {
   type IRange,
 } from "@univerjs/core";
 import type { DataValidation } from "exceljs";
-import { storedFormula, typedFormula } from "./storedFormula";
+import { storedFormula, typedFormula } from "../../xlsx/formulas/storedFormula";
 
 /** An entry rule as the file library has it. Kinds of rule that our own sheets do not use become a prompt without a rule. */
 export function fileRule(rule: IDataValidationRule): DataValidation {

@@ -1,6 +1,7 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy, type IBorderData, type IStyleData } from "@univerjs/core";
 import type { Border, Borders, Style } from "exceljs";
 import { INDENT } from "../../workbook/grid/worksheetData";
+import { USUAL_FONT } from "../../xlsx/planned/plannedStyle";
 
 const SIDES = [
   ["t", "top"],
@@ -9,9 +10,6 @@ const SIDES = [
   ["l", "left"],
 ] as const;
 const OPAQUE = "FF";
-// A font without a name is drawn in any the reader chooses, often one with serifs; 2 is the family of those without (ECMA-376 Part 1, 18.8.18).
-const USUAL_FONT = { name: "Calibri", family: 2, size: 11 };
-
 /** A cell's look as the file library has it. Only what our own sheets use is carried over, in both directions. */
 export function fileStyle(look: IStyleData): Partial<Style> {
   const colour = look.cl?.rgb;
@@ -82,11 +80,13 @@ const gridBorders = (lines: Partial<Borders>): IBorderData =>
     }),
   );
 
-/** "FF1F2328" of "#1f2328" or "rgb(31,35,40)". */
-function argbOf(colour: string): string {
+/** "#1F2328" of "#1f2328" or "rgb(31,35,40)". */
+export function hexOf(colour: string): string {
   const parts = /^rgb\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*\)$/.exec(colour)?.slice(1);
   const hex = parts === undefined ? colour.replace("#", "") : parts.map((part) => Number(part).toString(16).padStart(2, "0")).join("");
-  return `${OPAQUE}${hex.toUpperCase()}`;
+  return `#${hex.toUpperCase()}`;
 }
+
+const argbOf = (colour: string): string => hexOf(colour).replace("#", OPAQUE);
 
 const rgbOf = (argb: string): string => `#${argb.slice(OPAQUE.length)}`;

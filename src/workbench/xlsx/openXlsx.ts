@@ -1,7 +1,10 @@
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/GridSheet";
-import { answersInFile } from "./answersInFile";
-import { readWorkbook } from "./readWorkbook";
+import { looksNotKept } from "../../problems/packageProblems";
+import { answersInFile, UNKNOWN_FUNCTION } from "./answersInFile";
+import { placeOf } from "./inPlace/heldCells";
+import { OpenedFile } from "./inPlace/OpenedFile";
+import { readWorkbook, type ReadWorkbook } from "./readWorkbook";
 
 /**
  * Puts the sheets of an .xlsx file in place of the open ones and calculates them. Nothing is changed until the whole file has been read.
@@ -9,11 +12,32 @@ import { readWorkbook } from "./readWorkbook";
  * @throws WorkbookProblem when the content is no .xlsx file or holds too much; the open sheets then stay
  */
 export async function openXlsx(engine: GridEngine, content: Uint8Array<ArrayBuffer>): Promise<readonly string[]> {
-  const { sheets, names, findings } = await readWorkbook(content);
+  const { findings, sheets } = await shown(engine, content);
+  return [...findings.inWords(), ...answersInFile(engine, sheets)];
+}
+
+/** The same, and the file itself, to be saved again with everything in it. */
+export async function openFile(
+  engine: GridEngine,
+  content: Uint8Array<ArrayBuffer>,
+): Promise<{ readonly said: readonly string[]; readonly opened: OpenedFile }> {
+  const { findings, sheets } = await shown(engine, content);
+  const unknown = sheets.map(({ sheet, answers }): [string, Set<number>] => {
+    const cells = answers.filter((answer) => answer.isError && answer.content === UNKNOWN_FUNCTION);
+    return [sheet.name, new Set(cells.map(({ row, column }) => placeOf(row, column)))];
+  });
+  return {
+    said: [...findings.inWords(), ...answersInFile(engine, sheets)],
+    opened: OpenedFile.of(engine, content, [...findings.kept(), looksNotKept], new Map(unknown)),
+  };
+}
+
+async function shown(engine: GridEngine, content: Uint8Array<ArrayBuffer>): Promise<ReadWorkbook> {
+  const read = await readWorkbook(content);
   await replaceSheets(
     engine,
-    sheets.map(({ sheet }) => sheet),
-    names,
+    read.sheets.map(({ sheet }) => sheet),
+    read.names,
   );
-  return [...findings.inWords(), ...answersInFile(engine, sheets)];
+  return read;
 }

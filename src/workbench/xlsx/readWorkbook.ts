@@ -2,10 +2,10 @@ import { datesMoved, noSheetsInFile, notAWorkbookFile, otherFile, readingFailed,
 import type { GridName } from "../../workbook/grid/definedNames";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import { fileKind } from "./fileKind";
-import { DamagedFile, type FileParts } from "./parts/FileParts";
+import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
 import { Findings } from "./reading/Findings";
 import { FormulaReader } from "./reading/FormulaReader";
-import { sharedTexts } from "./reading/sharedTexts";
+import { sharedTexts } from "../../xlsx/parts/sharedTexts";
 import { besideCells, readSheet, type ReadSheet } from "./reading/sheetsPart";
 import { stylesPart } from "./reading/stylesPart";
 import type { Table } from "./reading/tableParts";

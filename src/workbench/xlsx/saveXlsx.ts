@@ -9,14 +9,19 @@ import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
-import { fileLibrary } from "./fileLibrary";
+import type { PlannedChart } from "../../workbook/SheetPlan";
+import { addCharts } from "../../xlsx/charts/addCharts";
+import { fileLibrary } from "../../xlsx/fileLibrary";
+import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { fileRule } from "./fileRule";
-import { conditional, footerOf, pageSetup, plansOf } from "./filePage";
+import { conditional, footerOf, pageSetup } from "../../xlsx/planned/filePage";
+import { textForLibrary } from "../../xlsx/planned/textForLibrary";
+import { plansOf } from "./plansOf";
 import { fileStyle } from "./fileStyle";
-import { storedFormula } from "./storedFormula";
+import { storedFormula } from "../../xlsx/formulas/storedFormula";
 import { writeMerged } from "./saving/mergedCells";
 import { printNames } from "./saving/printNames";
-import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "./saving/worksOnRanges";
+import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "../../xlsx/formulas/worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */
 const ON_PAPER: Partial<PageSetup> = { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 };
@@ -34,6 +39,17 @@ interface Shared {
  * rules, merged cells, names and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
  */
 export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuffer>> {
+  const file = await WorkbookPackage.of(await sheetsFile(engine));
+  for (const sheet of engine.book.getSheets()) await addCharts(file, sheet.getSheetName(), chartsOn(engine, sheet.getSheetId()));
+  return file.bytes();
+}
+
+/** The charts planned for a sheet, which the grid itself does not draw. @param id the sheet's own in the grid */
+export const chartsOn = (engine: GridEngine, id: string): readonly PlannedChart[] =>
+  plansOf(engine.book.getSheetBySheetId(id)?.getSheet().getConfig() ?? {}).charts ?? [];
+
+/** Some sheets of the workbook as a file without charts. @param only their own ids in the grid; left out for all */
+export async function sheetsFile(engine: GridEngine, only?: ReadonlySet<string>): Promise<Uint8Array<ArrayBuffer>> {
   const { Workbook } = await fileLibrary();
   await engine.settled();
   const file = new Workbook();
@@ -41,7 +57,7 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
   const shared: Shared = { looks: snapshot.styles, names: namesForSeveral(namesIn(engine)) };
   for (const sheet of engine.book.getSheets()) {
     const data = snapshot.sheets[sheet.getSheetId()];
-    if (data !== undefined) writeSheet(engine, file, sheet, data, shared);
+    if (data !== undefined && only?.has(sheet.getSheetId()) !== false) writeSheet(engine, file, sheet, data, shared);
   }
   writeNames(engine, file);
   return new Uint8Array(await file.xlsx.writeBuffer());
@@ -86,7 +102,9 @@ function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, 
 /** The library knows names of ranges alone; its writer takes any text for one. */
 function writeNames(engine: GridEngine, file: FileWorkbook): void {
   const sheets = file.worksheets.map(({ name }) => name);
-  const model = namesIn(engine).map(({ name, refersTo, sheet }) => ({
+  const isWritten = (sheet: string | undefined): boolean => sheet === undefined || sheets.includes(sheet);
+  const written = namesIn(engine).filter(({ sheet }) => isWritten(sheet));
+  const model = written.map(({ name, refersTo, sheet }) => ({
     name,
     ranges: [storedFormula(`=${refersTo}`)],
     ...(sheet !== undefined && { localSheetId: sheets.indexOf(sheet) }),
@@ -103,13 +121,7 @@ function valueOf(cell: CellReading, names: NamesForSeveral): CellValue {
 }
 
 const resultOf = ({ error, value }: CellReading): string | number | boolean | CellErrorValue | null =>
-  error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? escaped(value) : value;
-
-/**
- * Text that reads as the number of a character, such as "_x0041_", would come back as the character, and a carriage return as a line
- * feed (ECMA-376 Part 1, 22.9.2.19; XML 1.0, 2.11).
- */
-const escaped = (text: string): string => text.replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_").replace(/\r/g, "_x000D_");
+  error !== "" ? ({ error } as CellErrorValue) : typeof value === "string" ? textForLibrary(value) : value;
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
   for (const { rule } of sheet.getDataValidations()) {

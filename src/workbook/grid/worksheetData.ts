@@ -50,8 +50,8 @@ export function worksheetData(plan: SheetPlan, id: string, name: string): Partia
       ),
     ),
     ...(plan.gridlines === false && { showGridlines: BooleanNumber.FALSE }),
-    // The grid does not print and shows no conditional looks; what it saves carries both.
-    custom: { print: plan.print, emphasis: plan.emphasis },
+    // The grid does not print, draws no charts and shows no conditional looks; what it saves carries all three.
+    custom: { print: plan.print, emphasis: plan.emphasis, charts: plan.charts },
     ...(plan.frozenRows > 0 && { freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 } }),
   };
 }

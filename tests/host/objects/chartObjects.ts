@@ -73,7 +73,26 @@ function seriesCollectionObject(chart: ChartState): HostObject {
 const seriesObject = (chart: ChartState, series: SeriesState): HostObject => ({
   kind: "ChartSeries",
   reads: { Name: () => series.name },
-  writes: { MarkerStyle: (style: string) => (series.marker = style) },
+  writes: {
+    MarkerStyle: (style: string) => (series.marker = style),
+    MarkerForegroundColor: (colour: string) => (series.colour = colour),
+    MarkerBackgroundColor: (colour: string) => (series.colour = colour),
+  },
+  parts: {
+    Format: () => ({
+      kind: "ChartSeriesFormat",
+      parts: {
+        Line: () => ({
+          kind: "ChartLineFormat",
+          writes: {
+            Color: (colour: string) => (series.colour = colour),
+            Weight: (weight: number) => (series.weight = weight),
+            LineStyle: (style: string) => (series.line = style),
+          },
+        }),
+      },
+    }),
+  },
   methods: {
     Delete: () => void chart.series.splice(chart.series.indexOf(series), 1),
     SetXAxisValues: (range: HostObject) => void (series.x = String(range.reads?.Address?.())),

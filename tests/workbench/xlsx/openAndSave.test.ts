@@ -204,6 +204,7 @@ describe("a file opened again", () => {
     // The file library writes page breaks and does not read them, so they are looked for in the file itself.
     const { files } = await JSZip.loadAsync(await saveXlsx(open.engine));
     const xml = await files["xl/worksheets/sheet1.xml"]?.async("string");
+    expect(files["xl/charts/chart1.xml"]).toBeDefined();
     expect([...(xml ?? "").matchAll(/<brk id="(\d+)"/g)].map(([, id]) => Number(id) + 1)).toEqual(plan.print?.breaksBefore);
     const { printArea, printTitlesRow, scale, orientation, margins } = sheet.pageSetup;
     expect({ printArea: printArea?.replaceAll("$", ""), printTitlesRow, scale, orientation }).toEqual({

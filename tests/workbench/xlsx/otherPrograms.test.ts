@@ -45,7 +45,7 @@ const isClose = (one: unknown, other: unknown): boolean =>
 describe.each<[string, string[]]>([
   ["openpyxl.xlsx", []],
   // It writes text in two scripts as two runs with a font each.
-  ["libreoffice.xlsx", ["1 text with several looks in one cell, shown in one (Kinds)"]],
+  ["libreoffice.xlsx", ["1 text with several looks in one cell, shown in one (Kinds): kept on saving"]],
   ["gnumeric.xlsx", []],
 ])("%s", (file, said) => {
   test.each(["LibreOffice", "Gnumeric"])("holds in every cell what %s calculates", async (program) => {
@@ -106,18 +106,18 @@ test("merged cells stay merged and hold their value once", async () => {
 
 test("what a file of charts, pictures, comments, tables and more has beside its cells is told, and the rest of it is there", async () => {
   expect(await openXlsx(open.engine, fileNamed("beside.xlsx"))).toEqual([
-    "1 hidden sheet, shown here (Hidden notes)",
-    "1 sheet without cells, such as one that is a chart (Chart alone)",
-    "2 charts (Kiln runs)",
-    "1 picture (Kiln runs)",
-    "1 sheet with comments (Kiln runs)",
-    "1 table, kept as plain cells (Kiln runs)",
-    "1 rule for colouring cells by their values (Kiln runs)",
-    "1 link, of which the text is kept (Kiln runs)",
-    "1 rule for entries of a kind not known here, kept as its prompt (Kiln runs)",
-    "1 protection of a sheet or the workbook (Locked)",
-    "1 filter of rows (Locked)",
-    "1 sheet with hidden rows or columns, shown here (Locked)",
+    "1 hidden sheet, shown here (Hidden notes): kept on saving",
+    "1 sheet without cells, such as one that is a chart (Chart alone): kept on saving",
+    "2 charts (Kiln runs): kept on saving",
+    "1 picture (Kiln runs): kept on saving",
+    "1 sheet with comments (Kiln runs): kept on saving",
+    "1 table, shown as plain cells (Kiln runs): kept on saving",
+    "1 rule for colouring cells by their values (Kiln runs): kept on saving",
+    "1 link, of which the text is shown (Kiln runs): kept on saving",
+    "1 rule for entries of a kind not known here, shown as its prompt (Kiln runs): kept on saving",
+    "1 protection of a sheet or the workbook (Locked): kept on saving",
+    "1 filter of rows (Locked): kept on saving",
+    "1 sheet with hidden rows or columns, shown here (Locked): kept on saving",
   ]);
   expect(await open.workbook.sheetNames()).toEqual(["Kiln runs", "Hidden notes", "Locked"]);
   const [water, sums] = await Promise.all(["D2:D5", "B7:C7"].map((range) => open.workbook.read("Kiln runs", range)));

@@ -33,7 +33,7 @@ test("values of every type are what the file says, and text that looks like a nu
        <row><c t="str"><v>a_x000D_b_x005F_x0041_</v></c><c t="str"><v>007</v></c><c t="str"><v>12 %</v></c><c r="E4"><f>ISERROR(D2)</f></c><c><f>SUM(A2,B2)</f></c></row>`,
       { further: { "xl/sharedStrings.xml": shared } },
     ),
-  ).toEqual(["1 text with several looks in one cell, shown in one (Kiln)"]);
+  ).toEqual(["1 text with several looks in one cell, shown in one (Kiln): kept on saving"]);
   expect(await values("A2:E2")).toEqual([0.0015, true, false, { error: "#DIV/0!" }, "#N/A"]);
   expect(await values("A3:E3")).toEqual(["Shells", "two looks", "=1+1", 46_037.406_25, 0.406_25]);
   expect(await values("A4:F4")).toEqual(["a\rb_x0041_", "007", "12 %", null, true, 0.0015]);
@@ -59,7 +59,9 @@ test("names are kept, those that read like cells or functions too, and stay wher
 test("a filled-down formula without its first cell keeps its value, and one with a text of its own has that", async () => {
   const xml = `<row r="1"><c r="A1"><f t="shared" si="0"/><v>7</v></c><c r="B1"><f t="shared" ref="B1:B3" si="1">C1&amp;"SO2"</f></c><c r="C1" t="str"><v>x</v></c></row>
     <row r="2"><c r="B2"><f t="shared" si="1">C1&amp;"own"</f></c></row><row r="3"><c r="B3"><f t="shared" si="1"/></c></row>`;
-  expect(await opened(xml)).toEqual(["1 cell formula that is filled from another one the file does not have, kept as the value it had (Kiln)"]);
+  expect(await opened(xml)).toEqual([
+    "1 cell formula that is filled from another one the file does not have, shown as the value it had (Kiln): kept on saving",
+  ]);
   expect(await values("A1")).toEqual([7]);
   expect(await formulas("B1:B3")).toEqual(['=C1&"SO2"', '=C1&"own"', '=C3&"SO2"']);
 });
@@ -84,10 +86,10 @@ test("formulas over tables, other workbooks and what-if tables: cells in place o
     "xl/tables/table1.xml": table,
   };
   expect(await opened(xml, { further })).toEqual([
-    "1 table, kept as plain cells (Kiln)",
-    "1 cell formula that names a table in a way not known here, kept as the value it had (Kiln)",
-    "2 cell formulas that read other workbooks, kept as the values they had (Kiln)",
-    "1 cell of a what-if data table, kept as the value it had (Kiln)",
+    "1 table, shown as plain cells (Kiln): kept on saving",
+    "1 cell formula that names a table in a way not known here, shown as the value it had (Kiln): kept on saving",
+    "2 cell formulas that read other workbooks, shown as the values they had (Kiln): kept on saving",
+    "1 cell of a what-if data table, shown as the value it had (Kiln): kept on saving",
   ]);
   expect(await formulas("C2:F2")).toEqual(["=$A$2-$B$2", "", "=SUM($A$2:$A$3)", "=COUNTA($A$2:$C$3)"]);
   expect(await formulas("E3:G3")).toEqual(["=SUM($A$2:$B$3)", "=ROWS($A$1:$C$4)", "=$A$4"]);
@@ -133,7 +135,7 @@ test("values under merged cells are kept, counted and told, saved with the cells
     expect(mergedNow()).toEqual([...refs].sort());
   }
   expect(await opened(merged("C5:XFD1048576", "A1:XFD4"))).toEqual([
-    "1 area of merged cells too large to be kept merged (Kiln)",
+    "1 area of merged cells too large to be shown merged (Kiln): kept on saving",
     "3 cells hold values under merged cells, where nobody sees them; sums count them all the same. The first is Kiln!B1.",
   ]);
   expect((await saveXlsx(open.engine)).length).toBeLessThan(20_000);
@@ -180,14 +182,14 @@ test("parts of every other kind are told: pivot tables, macros, controls, small 
     "xl/x/_rels/drawing.xml.rels": related("chartEx", "image"),
   };
   expect(await opened(xml, { after, further })).toEqual([
-    "1 chart (Kiln)",
-    "1 picture (Kiln)",
-    "1 pivot table, kept as plain cells (Kiln)",
-    "1 button or other control (Kiln)",
-    "1 other part (Kiln)",
-    "1 group of small charts in cells (Kiln)",
-    "1 rule for colouring cells by their values (Kiln)",
-    "1 defined name that stands for something not known here, left out",
+    "1 chart (Kiln): kept on saving",
+    "1 picture (Kiln): kept on saving",
+    "1 pivot table, shown as plain cells (Kiln): kept on saving",
+    "1 button or other control (Kiln): kept on saving",
+    "1 other part (Kiln): kept on saving",
+    "1 group of small charts in cells (Kiln): kept on saving",
+    "1 rule for colouring cells by their values (Kiln): kept on saving",
+    "1 defined name that stands for something not known here, left out: kept on saving",
   ]);
 });
 

@@ -1,6 +1,6 @@
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
 import { tooMuchInFile } from "../../../src/problems/fileProblems";
-import { DamagedFile, FileParts } from "../../../src/workbench/xlsx/parts/FileParts";
+import { DamagedFile, FileParts } from "../../../src/xlsx/parts/FileParts";
 import { MOST_CELLS } from "../../../src/workbench/xlsx/readWorkbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 import { packageOf, zipOf } from "./packageOf";

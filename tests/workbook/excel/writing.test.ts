@@ -199,7 +199,9 @@ describe("addSheet(plan) in Excel", () => {
     const series = [
       { name: "Sample 1", x: "A2:A5", y: "B2:B5" },
       { name: "Sample 2", x: "A2:A5", y: "C2:C5" },
-    ];
+      { name: "dry if the next falls in here", x: "E2:E5", y: "F2:F5", draws: "limit" },
+      { name: "end foretold by the curve", x: "E6:E7", y: "F6:F7", draws: "foretold" },
+    ] as const;
     await workbook.addSheet({ ...blank, charts: [{ title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, over: "E2:K16" }] });
     expect(host.book.sheet("Run").charts).toEqual([
       {
@@ -213,8 +215,10 @@ describe("addSheet(plan) in Excel", () => {
         blanks: "NotPlotted",
         over: "E2:K16",
         series: [
-          { name: "Sample 1", x: "Run!A2:A5", y: "Run!B2:B5", marker: "Circle" },
-          { name: "Sample 2", x: "Run!A2:A5", y: "Run!C2:C5", marker: "Square" },
+          { name: "Sample 1", x: "Run!A2:A5", y: "Run!B2:B5", marker: "Circle", line: "Continuous", colour: "#1F2328", weight: 1.5 },
+          { name: "Sample 2", x: "Run!A2:A5", y: "Run!C2:C5", marker: "Square", line: "Dash", colour: "#8A3B12", weight: 1.5 },
+          { name: "dry if the next falls in here", x: "Run!E2:E5", y: "Run!F2:F5", marker: "None", line: "Dash", colour: "#1F2328", weight: 1 },
+          { name: "end foretold by the curve", x: "Run!E6:E7", y: "Run!F6:F7", marker: "None", line: "Dot", colour: "#1F2328", weight: 1 },
         ],
       },
     ]);

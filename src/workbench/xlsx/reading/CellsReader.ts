@@ -2,11 +2,12 @@ import type { ICellData } from "@univerjs/core";
 import { tooManyCells } from "../../../problems/fileProblems";
 import { columnOf, covers, type CellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
-import type { Attributes } from "../parts/readXml";
-import { heldAs, movedTo1900, valueInFile, type ValueInFile } from "./cellValue";
+import type { Attributes } from "../../../xlsx/parts/readXml";
+import { movedTo1900, valueInFile, type ValueInFile } from "../../../xlsx/parts/cellValue";
 import { arrayArea, FormulaReader, type FormulaSurroundings } from "./FormulaReader";
 import { showsDate } from "./numberFormats";
-import { longer, TextGatherer, type SharedText } from "./sharedTexts";
+import { longer, TextGatherer, type SharedText } from "../../../xlsx/parts/sharedTexts";
+import { heldAs } from "./heldAs";
 import type { CellLookInFile } from "./stylesPart";
 
 /** What was calculated by the program that saved the file. */

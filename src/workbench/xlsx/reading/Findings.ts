@@ -1,4 +1,4 @@
-import { notShown } from "../../../problems/fileProblems";
+import { keptOnSaving, notShown } from "../../../problems/fileProblems";
 
 /** What a file has that is not shown here, gathered while it is read. */
 export class Findings {
@@ -18,7 +18,12 @@ export class Findings {
     this.notes.push(sentence);
   }
 
+  /** What stays in a file that is saved in place. */
+  kept(): readonly string[] {
+    return [...this.things].map(([thing, { count, sheets }]) => notShown(thing, count, [...sheets]));
+  }
+
   inWords(): readonly string[] {
-    return [...[...this.things].map(([thing, { count, sheets }]) => notShown(thing, count, [...sheets])), ...this.notes];
+    return [...this.kept().map(keptOnSaving), ...this.notes];
   }
 }

@@ -3,8 +3,8 @@ import { textOfFileTooLong } from "../../../problems/fileProblems";
 import { cellArea } from "../../../workbook/cellArea";
 import { slideFormula } from "../../../workbook/slideFormula";
 import { WorkbookProblem } from "../../../workbook/Workbook";
-import type { Attributes } from "../parts/readXml";
-import { typedFormula } from "../storedFormula";
+import type { Attributes } from "../../../xlsx/parts/readXml";
+import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
 import { withoutTables, type Place, type Table } from "./tableParts";
 

@@ -2,7 +2,7 @@ import { BooleanNumber, type IRange, type IWorksheetData } from "@univerjs/core"
 import { cellArea } from "../../../workbook/cellArea";
 import { pixelsOf } from "../../../workbook/columnPixels";
 import { ROW_HEIGHT, rowPixelsOf } from "../../../workbook/grid/worksheetData";
-import { isOn, type Attributes } from "../parts/readXml";
+import { isOn, type Attributes } from "../../../xlsx/parts/readXml";
 import type { Findings } from "./Findings";
 
 /** The engine remembers every merged cell one by one, and runs out of memory over a merged area as large as a sheet. */

@@ -1,7 +1,7 @@
 import { generateRandomId } from "@univerjs/core";
 import { COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
 import type { GridSheet } from "../../../workbook/grid/GridSheet";
-import { isOn, type Attributes, type XmlReader } from "../parts/readXml";
+import { isOn, type Attributes, type XmlReader } from "../../../xlsx/parts/readXml";
 import { CellsReader, type AnswerInFile, type SheetSurroundings } from "./CellsReader";
 import { EntryRulesReader } from "./entryRules";
 import { SheetLayout } from "./SheetLayout";

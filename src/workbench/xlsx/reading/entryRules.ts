@@ -2,8 +2,8 @@ import type { IDataValidationRule, IRange } from "@univerjs/core";
 import type { DataValidation, DataValidationOperator } from "exceljs";
 import { cellArea, ROWS_OF_A_SHEET, wholeLines } from "../../../workbook/cellArea";
 import { ruleOf } from "../fileRule";
-import { isOn, type Attributes } from "../parts/readXml";
-import { longer } from "./sharedTexts";
+import { isOn, type Attributes } from "../../../xlsx/parts/readXml";
+import { longer } from "../../../xlsx/parts/sharedTexts";
 
 /** The rows and columns of a sheet. */
 interface Size {

@@ -1,8 +1,8 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Alignment, Border, Borders, Fill, Font, Style } from "exceljs";
 import { lookOf } from "../fileStyle";
-import type { FileParts } from "../parts/FileParts";
-import { isOn, readXml, type Attributes } from "../parts/readXml";
+import type { FileParts } from "../../../xlsx/parts/FileParts";
+import { isOn, readXml, type Attributes } from "../../../xlsx/parts/readXml";
 import { numberFormatOf } from "./numberFormats";
 
 /** What cells of one look share. */

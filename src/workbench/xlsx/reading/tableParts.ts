@@ -1,7 +1,7 @@
 import { parseStructRef, stringifyA1Ref, tokenize, tokenTypes } from "@borgar/fx";
 import { cellArea, covers, type CellArea } from "../../../workbook/cellArea";
-import type { FileParts } from "../parts/FileParts";
-import { readXml } from "../parts/readXml";
+import type { FileParts } from "../../../xlsx/parts/FileParts";
+import { readXml } from "../../../xlsx/parts/readXml";
 
 /** A table: an area with a name, whose columns have names too. */
 export interface Table {

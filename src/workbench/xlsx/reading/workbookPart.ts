@@ -1,7 +1,7 @@
-import { isOn, readXml } from "../parts/readXml";
-import { relationshipsOf } from "../parts/relationships";
-import { DamagedFile, type FileParts } from "../parts/FileParts";
-import { longer } from "./sharedTexts";
+import { isOn, readXml } from "../../../xlsx/parts/readXml";
+import { relationshipsOf } from "../../../xlsx/parts/relationships";
+import { DamagedFile, type FileParts } from "../../../xlsx/parts/FileParts";
+import { longer } from "../../../xlsx/parts/sharedTexts";
 import type { Findings } from "./Findings";
 
 export interface SheetEntry {

@@ -1,3 +1,4 @@
+import { seriesLooks } from "../../seriesLooks";
 import type { PlannedChart, SheetPlan } from "../../SheetPlan";
 import { addSeries, setSeries } from "../writing/drawChart";
 
@@ -27,9 +28,10 @@ export function askForSeries(charts: readonly Pick<ChartThere, "planned" | "char
 
 /** Gives the lines their new columns and adds those that are new; how each looks stays as the user may have made it. */
 export function followChart(worksheet: Excel.Worksheet, { planned, chart, series }: ChartThere): void {
+  const looks = seriesLooks(planned.series);
   planned.series.forEach((line, index) => {
     const there = series.find(({ name }) => name === line.name);
-    if (there === undefined) addSeries(worksheet, chart, line, index);
+    if (there === undefined) addSeries(worksheet, chart, line, looks[index]);
     else setSeries(worksheet, there, line);
   });
   chart.legend.visible = planned.series.length > 1;

@@ -1,3 +1,4 @@
+import { seriesLooks, type SeriesLook } from "../../seriesLooks";
 import type { ChartSeries, PlannedChart } from "../../SheetPlan";
 
 /**
@@ -15,7 +16,8 @@ export function beginChart(worksheet: Excel.Worksheet, { over }: PlannedChart): 
 export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, planned: PlannedChart): void {
   const [from = planned.over, to = from] = planned.over.split(":");
   chart.series.items.forEach((madeByExcel) => madeByExcel.delete());
-  planned.series.forEach((series, index) => addSeries(worksheet, chart, series, index));
+  const looks = seriesLooks(planned.series);
+  planned.series.forEach((series, index) => addSeries(worksheet, chart, series, looks[index]));
   // The name tells a finished chart from one just begun.
   chart.name = planned.title;
   chart.title.text = planned.title;
@@ -26,11 +28,18 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
   chart.setPosition(from, to);
 }
 
-/** Adds a line to the chart. @param index how many it has already */
-export function addSeries(worksheet: Excel.Worksheet, chart: Excel.Chart, planned: ChartSeries, index: number): void {
+/** Adds a line to the chart. */
+export function addSeries(worksheet: Excel.Worksheet, chart: Excel.Chart, planned: ChartSeries, look: SeriesLook | undefined): void {
   const series = chart.series.add(planned.name);
   setSeries(worksheet, series, planned);
-  series.markerStyle = MARKERS[index % MARKERS.length] ?? Excel.ChartMarkerStyle.circle;
+  const { marker = "circle", dash = "solid", width = 1, colour = "" } = look ?? {};
+  series.markerStyle = MARKERS[marker];
+  series.markerForegroundColor = colour;
+  series.markerBackgroundColor = colour;
+  const { line } = series.format;
+  line.color = colour;
+  line.weight = width;
+  line.lineStyle = LINES[dash];
 }
 
 /** Gives a line its planned columns. */
@@ -39,5 +48,13 @@ export function setSeries(worksheet: Excel.Worksheet, series: Excel.ChartSeries,
   series.setValues(worksheet.getRange(y));
 }
 
-/** A marker of its own for each series, so that lines are told apart without colour. */
-const MARKERS = ["Circle", "Square", "Triangle", "Diamond", "X", "Plus"] as const;
+const MARKERS: Readonly<Record<SeriesLook["marker"], `${Excel.ChartMarkerStyle}`>> = {
+  ...{ circle: "Circle", square: "Square", triangle: "Triangle", diamond: "Diamond" },
+  ...{ x: "X", plus: "Plus", star: "Star", none: "None" },
+};
+
+/** Excel's own names; it has no long dashes here. */
+const LINES: Readonly<Record<SeriesLook["dash"], `${Excel.ChartLineStyle}`>> = {
+  ...{ solid: "Continuous", dash: "Dash", sysDash: "Dash", lgDash: "Dash" },
+  ...{ sysDot: "Dot", dashDot: "DashDot", lgDashDotDot: "DashDotDot" },
+};

@@ -1,7 +1,7 @@
-import { textOfFileTooLong, tooMuchInFile } from "../../../problems/fileProblems";
-import { WorkbookProblem } from "../../../workbook/Workbook";
-import type { FileParts } from "../parts/FileParts";
-import { readXml } from "../parts/readXml";
+import { textOfFileTooLong, tooMuchInFile } from "../../problems/fileProblems";
+import { WorkbookProblem } from "../../workbook/Workbook";
+import type { PartSource } from "./FileParts";
+import { readXml } from "./readXml";
 
 /** A text that cells share; rich when parts of it look different. */
 export interface SharedText {
@@ -59,7 +59,7 @@ export class TextGatherer {
   }
 }
 
-export async function sharedTexts(parts: FileParts, part: string | undefined): Promise<readonly SharedText[]> {
+export async function sharedTexts(parts: PartSource, part: string | undefined): Promise<readonly SharedText[]> {
   const texts: SharedText[] = [];
   if (part === undefined) return texts;
   const gatherer = new TextGatherer();

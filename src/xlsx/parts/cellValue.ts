@@ -1,7 +1,5 @@
-import { CellValueType, type ICellData } from "@univerjs/core";
-import { cellData } from "../../../workbook/grid/cellData";
-import type { CellContent } from "../../../workbook/Workbook";
-import { DamagedFile } from "../parts/FileParts";
+import type { CellContent } from "../../workbook/Workbook";
+import { DamagedFile } from "./FileParts";
 import { textHeld, type SharedText } from "./sharedTexts";
 
 /** What a cell of a file holds as its value, or the error it shows. */
@@ -11,7 +9,7 @@ export interface ValueInFile {
 }
 
 /** Day 0 of 1904 in the count from 1900 (ECMA-376 Part 1, 18.17.4.1). */
-const DAYS_TO_1904 = 1462;
+export const DAYS_TO_1904 = 1462;
 const DAY_OF_1970 = 25_569;
 const MILLISECONDS_A_DAY = 86_400_000;
 
@@ -42,10 +40,6 @@ export function valueInFile(type: string, text: string, inline: string, texts: r
 /** The same with a day counted from 1904 counted from 1900. */
 export const movedTo1900 = (value: ValueInFile): ValueInFile =>
   typeof value.content === "number" ? { ...value, content: value.content + DAYS_TO_1904 } : value;
-
-/** An error is held as a plain text: the engine takes one for the error, and text that only looks like one is marked by cellData. */
-export const heldAs = ({ content, isError }: ValueInFile): ICellData =>
-  isError ? { ...cellData(null), v: content, t: CellValueType.STRING } : cellData(content);
 
 function sharedText(index: string, texts: readonly SharedText[]): string {
   const found = texts[Number(index)];

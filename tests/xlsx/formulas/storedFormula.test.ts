@@ -1,4 +1,4 @@
-import { storedFormula, typedFormula } from "../../../src/workbench/xlsx/storedFormula";
+import { storedFormula, typedFormula } from "../../../src/xlsx/formulas/storedFormula";
 
 test.each([
   ["=RETORT.MOISTURE.WET(A1,B1,C1)*2", "_xldudf_RETORT_MOISTURE_WET(A1,B1,C1)*2"],

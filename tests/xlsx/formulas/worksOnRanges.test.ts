@@ -1,4 +1,4 @@
-import { namesForSeveral, worksOnRanges } from "../../../../src/workbench/xlsx/saving/worksOnRanges";
+import { namesForSeveral, worksOnRanges } from "../../../src/xlsx/formulas/worksOnRanges";
 
 const names = namesForSeveral([
   { name: "masses", refersTo: "Kiln!$A$1:$A$3" },

@@ -1,16 +1,9 @@
-import type { IWorksheetData } from "@univerjs/core";
 import type { ConditionalFormattingOptions, PageSetup } from "exceljs";
 import type { Emphasis, PrintPlan } from "../../workbook/SheetPlan";
 import { emphasisStyles } from "../../workbook/sheetStyles";
+import { storedFormula } from "../formulas/storedFormula";
 
 const POINTS_PER_INCH = 72;
-
-/** What a planned sheet keeps for paper and for other spreadsheets, which the grid itself does not show. */
-export function plansOf({ custom }: Partial<IWorksheetData>): { readonly print?: PrintPlan; readonly emphasis?: readonly Emphasis[] } {
-  // Set by the grid's own planned sheets alone.
-  const { print, emphasis } = (custom ?? {}) as { print?: PrintPlan; emphasis?: readonly Emphasis[] };
-  return { ...(print === undefined ? {} : { print }), ...(emphasis === undefined ? {} : { emphasis }) };
-}
 
 /** The printed page as the file library has it. */
 export function pageSetup({ area, titleRows, scale, margins }: PrintPlan): Partial<PageSetup> {
@@ -34,5 +27,5 @@ export function conditional({ range, condition, look }: Emphasis): ConditionalFo
   const { fill, fontColour, bold } = emphasisStyles[look];
   const colour = (hex: string) => ({ argb: hex.replace("#", "FF") });
   const style = { font: { bold, color: colour(fontColour) }, fill: { type: "pattern", pattern: "solid", bgColor: colour(fill) } } as const;
-  return { ref: range, rules: [{ type: "expression", priority: 1, formulae: [condition.replace(/^=/, "")], style }] };
+  return { ref: range, rules: [{ type: "expression", priority: 1, formulae: [storedFormula(condition)], style }] };
 }

@@ -1,6 +1,6 @@
 import { configure, Uint8ArrayReader, ZipReader, type FileEntry } from "@zip.js/zip.js";
-import { tooMuchInFile } from "../../../problems/fileProblems";
-import { WorkbookProblem } from "../../../workbook/Workbook";
+import { tooMuchInFile } from "../../problems/fileProblems";
+import { WorkbookProblem } from "../../workbook/Workbook";
 
 /** So much text, unpacked, in all that is read of one file; a workbook of 200,000 cells has about a tenth. */
 const MOST_BYTES = 300_000_000;
@@ -15,11 +15,19 @@ configure({ useWebWorkers: false, chunkSize: 65_536 });
 /** What a part holds is proven by its checksum, so what stands before it a second time need not be the same; no name becomes a file's. */
 const READING = { checkCrc32: true, checkLocalDirectory: false, filenameValidation: "tolerant" } as const;
 
+/** Where the parts of a workbook file are read from. Names know no letter case. */
+export interface PartSource {
+  has(name: string): boolean;
+  names(): readonly string[];
+  /** The part's bytes piece by piece; nothing where there is no such part. */
+  pieces(name: string): AsyncGenerator<Uint8Array>;
+}
+
 /**
  * The parts of a workbook file, each unpacked when it is read and never kept whole. What unpacks to more than a workbook can have
  * ends in a sentence, however small the file is.
  */
-export class FileParts {
+export class FileParts implements PartSource {
   private unpacked = 0;
 
   private constructor(
@@ -57,7 +65,11 @@ export class FileParts {
     return [...this.entries.keys()];
   }
 
-  /** The part's bytes piece by piece; nothing where there is no such part. */
+  /** The parts as the archive lists them, packed. */
+  packed(): IterableIterator<[key: string, entry: FileEntry]> {
+    return this.entries.entries();
+  }
+
   async *pieces(name: string): AsyncGenerator<Uint8Array> {
     const entry = this.entries.get(keyOf(name));
     if (entry === undefined) return;
@@ -83,7 +95,7 @@ async function damagedWhere<T>(reading: Promise<T>): Promise<T> {
   }
 }
 
-const keyOf = (name: string): string => name.replaceAll("\\", "/").replace(/^\/+/, "").toLowerCase();
+export const keyOf = (name: string): string => name.replaceAll("\\", "/").replace(/^\/+/, "").toLowerCase();
 
 /** @throws DamagedFile at the end of a part without its checksum or size, and where more comes out than the file says */
 async function* unpacked(entry: FileEntry): AsyncGenerator<Uint8Array> {

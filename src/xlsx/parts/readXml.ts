@@ -1,5 +1,5 @@
 import { SaxesParser } from "saxes";
-import { DamagedFile, type FileParts } from "./FileParts";
+import { DamagedFile, type PartSource } from "./FileParts";
 
 export type Attributes = Readonly<Record<string, string>>;
 
@@ -20,7 +20,7 @@ const EXTENSIONS = "extLst";
  * Goes through one XML part from its start to its end, without holding it whole. Nothing happens where there is no such part.
  * What stands in extension lists is told by `extension` alone.
  */
-export async function readXml(parts: FileParts, part: string, reader: XmlReader, extension?: (name: string) => void): Promise<void> {
+export async function readXml(parts: PartSource, part: string, reader: XmlReader, extension?: (name: string) => void): Promise<void> {
   const parser = new SaxesParser();
   let extensions = 0;
   parser.on("error", (problem) => {

@@ -1,10 +1,10 @@
 import type { AstExpression } from "@borgar/fx";
-import { expressionOf } from "../../../explanation/formula/expressionOf";
-import { parseReference } from "../../../explanation/formula/references";
-import { everyFunction } from "../../../functions/catalogue";
-import { takesRanges, type CellFunction } from "../../../functions/cellFunction";
-import { catalogueName } from "../../../sharing/catalogueName";
-import { cellArea, wholeLines, type CellArea } from "../../../workbook/cellArea";
+import { expressionOf } from "../../explanation/formula/expressionOf";
+import { parseReference } from "../../explanation/formula/references";
+import { everyFunction } from "../../functions/catalogue";
+import { takesRanges, type CellFunction } from "../../functions/cellFunction";
+import { catalogueName } from "../../sharing/catalogueName";
+import { cellArea, wholeLines, type CellArea } from "../../workbook/cellArea";
 import { GIVES_SEVERAL, takesRange } from "./rangePlaces";
 
 /** Names in capitals, each with whether it stands for more than one value. */

@@ -1,4 +1,4 @@
-import type { FileParts } from "./FileParts";
+import type { PartSource } from "./FileParts";
 import { readXml } from "./readXml";
 
 /** A part that another part names. */
@@ -12,7 +12,7 @@ export interface Relationship {
 }
 
 /** Everything the part names; "" stands for the file as a whole. (ECMA-376 Part 2, 6.5.) */
-export async function relationshipsOf(parts: FileParts, part: string): Promise<Relationship[]> {
+export async function relationshipsOf(parts: PartSource, part: string): Promise<Relationship[]> {
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const found: Relationship[] = [];
   await readXml(parts, `${folder}_rels/${part.slice(folder.length)}.rels`, {

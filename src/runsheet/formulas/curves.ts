@@ -1,0 +1,82 @@
+import { isNumber, orNothing, when } from "../expressions/choices";
+import { fixed, fn, is, reckon, retort, type Cell, type Expression } from "../expressions/Expression";
+import type { RunSheet } from "../sheet/RunSheet";
+import { block, countOf, vesselGiven } from "./weighings";
+
+// CONSTANTWEIGHT.STEPS gives headings in its first row and the limit in g in this column.
+const HEADING_ROWS = 1;
+const LIMIT_COLUMN = 4;
+// DRYING.END gives the predicted final sample in this row and column of its table.
+const FINAL_SAMPLE = [1, 2] as const;
+
+/** Where the points of the drying chart stand that nobody weighs: rows beside the chart, a column a sample. */
+export interface CurveCells {
+  /** The corners of the band, mass and minutes: lower edge, then upper edge back. */
+  band(corner: number, sample: number): Cell;
+  bandAt(corner: number): Cell;
+  latest(sample: number): Cell;
+  foretold(sample: number): Cell;
+  latestAt(sample: number): Cell;
+  foretoldAt(sample: number): Cell;
+}
+
+export const CORNERS = [0, 1, 2, 3] as const;
+const LATEST_ROW = CORNERS.length;
+
+export function curveCells({ rows, columns }: RunSheet): CurveCells {
+  const work = (row: number, sample: number): Cell => fixed(columns.working(rows.curves.first + row, sample));
+  const at = (row: number): Cell => fixed({ ...columns.working(rows.curves.first + row, 1), column: columns.elapsed });
+  return {
+    band: work,
+    bandAt: at,
+    latest: (sample) => work(LATEST_ROW, sample),
+    foretold: (sample) => work(LATEST_ROW + 1, sample),
+    latestAt: (sample) => work(LATEST_ROW + 2, sample),
+    foretoldAt: (sample) => work(LATEST_ROW + 3, sample),
+  };
+}
+
+/**
+ * The latest weighing that counts, g with the vessel. Before a sample has one, that of another, so that what hangs on it is a point on a curve
+ * and stretches no axis; 0 on a blank sheet. A formula cannot be blank, and a chart takes text for 0.
+ */
+export function latestPoint(sheet: RunSheet, sample: number): Expression {
+  const { drying } = sheet;
+  const latest = fn("INDEX", drying.counted(sample), countOf(drying, sample));
+  return when(is(countOf(drying, sample), ">", 0), when(isNumber(latest), latest, fn("MAX", block(sheet, drying))), fn("MAX", block(sheet, drying)));
+}
+
+export const latestMinutes = ({ drying }: RunSheet, sample: number): Expression =>
+  when(is(countOf(drying, sample), ">", 0), fn("N", fn("INDEX", drying.minutes, countOf(drying, sample))), 0);
+
+/** The least that the next weighing may show and still count as the same: the latest less the limit in force at it, g with the vessel. */
+export function lowerEdge({ drying, settings, vessel }: RunSheet, { latest }: CurveCells, sample: number): Expression {
+  const { readability, interval, criterion, limit } = settings;
+  const given = [drying.counted(sample), limit, criterion, drying.minutes, vesselGiven(vessel(sample)), readability, interval];
+  const steps = retort("CONSTANTWEIGHT.STEPS", ...given);
+  const inForce = orNothing(fn("INDEX", steps, reckon(countOf(drying, sample), "+", HEADING_ROWS), LIMIT_COLUMN));
+  return reckon(latest(sample), "-", fn("N", inForce));
+}
+
+export const upperEdge = ({ latest, band }: CurveCells, sample: number): Expression => reckon(reckon(2, "*", latest(sample)), "-", band(0, sample));
+
+/** From the latest round to the next as planned; no longer than a point while no limit is in force. */
+export function bandEnds(sheet: RunSheet, cells: CurveCells): readonly [from: Expression, to: Expression] {
+  const { across, settings } = sheet;
+  const [latest, low] = [across(cells.latest), across((sample) => cells.band(0, sample))];
+  const from = fn("MAX", across(cells.latestAt));
+  const start = cells.bandAt(0);
+  return [from, when(is(fn("SUM", latest), ">", fn("SUM", low)), reckon(start, "+", fn("N", settings.interval)), start)];
+}
+
+/** The final sample that the falling-rate curve foretells, g with the vessel; the latest weighing while nothing can be foretold. */
+export function foretoldPoint({ drying, settings, vessel, working }: RunSheet, { latest }: CurveCells, sample: number): Expression {
+  const { readability, limit, criterion } = settings;
+  const end = retort("DRYING.END", drying.minutes, drying.counted(sample), vesselGiven(vessel(sample)), readability, limit, criterion);
+  const final = reckon(vessel(sample), "+", fn("INDEX", end, ...FINAL_SAMPLE));
+  return when(isNumber(working.weighingsLeft(sample)), fn("IFERROR", final, latest(sample)), latest(sample));
+}
+
+/** When it will be dry by the curve, minutes since round 1; when the latest round was while nothing can be foretold. */
+export const foretoldMinutes = ({ working, settings }: RunSheet, { latestAt }: CurveCells, sample: number): Expression =>
+  reckon(latestAt(sample), "+", reckon(fn("N", working.weighingsLeft(sample)), "*", fn("N", settings.interval)));

@@ -1,0 +1,154 @@
+import { namesChanged, rowsMoved, sheetChanged } from "../../../problems/packageProblems";
+import { charactersOf } from "../../../workbook/columnPixels";
+import { namesIn } from "../../../workbook/grid/definedNames";
+import type { GridEngine } from "../../../workbook/grid/GridEngine";
+import { pointsOf } from "../../../workbook/grid/worksheetData";
+import { WorkbookProblem } from "../../../workbook/Workbook";
+import { namesForSeveral } from "../../../xlsx/formulas/worksOnRanges";
+import { addCharts } from "../../../xlsx/charts/addCharts";
+import { withSheetsRenamed } from "../../../xlsx/package/namedSheets";
+import { WorkbookPackage } from "../../../xlsx/package/WorkbookPackage";
+import { DamagedFile } from "../../../xlsx/parts/FileParts";
+import { chartsOn, sheetsFile } from "../saveXlsx";
+import { cellDifferences } from "./cellDifferences";
+import { sheetStates, type SheetState } from "./SheetState";
+
+/** The file saved, or why it cannot be saved so that everything in it stays. */
+export type SavedInPlace = { readonly content: Uint8Array<ArrayBuffer> } | { readonly because: string };
+
+/** Changes that move cells: what else the file has on them would stay where it was. */
+const MOVES = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|move-rows|move-columns|move-range|reorder-range)$/;
+
+/** A file that is open in the grid, with everything in it that the grid does not show. */
+export class OpenedFile {
+  private readonly names: string;
+  private readonly moved = new Set<string>();
+  private readonly stop: { dispose(): void };
+
+  private constructor(
+    private readonly engine: GridEngine,
+    private readonly content: Uint8Array<ArrayBuffer>,
+    private readonly states: readonly SheetState[],
+    /** What of the file is not shown, each in words; a file written anew does not have it. */
+    readonly notShown: readonly string[],
+  ) {
+    this.names = JSON.stringify(namesIn(engine));
+    this.stop = engine.api.addEvent(engine.api.Event.CommandExecuted, ({ id, params }) => {
+      if (MOVES.test(id)) this.moved.add((params as { readonly subUnitId?: string } | undefined)?.subUnitId ?? "");
+    });
+  }
+
+  /**
+   * Remembers what the grid holds now as what stands in the file.
+   * @param unknown the cells of which the file holds that their function was not known, by sheet and place: the grid knows better
+   */
+  static of(
+    engine: GridEngine,
+    content: Uint8Array<ArrayBuffer>,
+    notShown: readonly string[],
+    unknown: ReadonlyMap<string, ReadonlySet<number>> = new Map(),
+  ): OpenedFile {
+    const states = sheetStates(engine).map((state): SheetState => {
+      const places = unknown.get(state.name);
+      if (places === undefined) return state;
+      const asInFile = [...state.cells].map(([place, cell]) => [place, places.has(place) ? { ...cell, value: { error: "#NAME?" } } : cell] as const);
+      return { ...state, cells: new Map(asInFile) };
+    });
+    return new OpenedFile(engine, content, states, notShown);
+  }
+
+  /** True while any of the file's sheets is open; others may have come in place of all of them. */
+  isOpen(): boolean {
+    const ids = this.engine.book.getSheets().map((sheet) => sheet.getSheetId());
+    return this.states.some(({ id }) => ids.includes(id));
+  }
+
+  /** The file with what was changed in the grid, and everything else as it was. */
+  async saved(): Promise<SavedInPlace> {
+    await this.engine.settled();
+    const now = sheetStates(this.engine);
+    const because = this.whyNot(now);
+    if (because !== undefined) return { because };
+    try {
+      return { content: await this.changed(now) };
+    } catch (problem) {
+      if (problem instanceof WorkbookProblem) return { because: problem.message };
+      if (problem instanceof DamagedFile) return { because: String(problem.message) };
+      throw problem;
+    }
+  }
+
+  /** The same file after it was saved. */
+  after(content: Uint8Array<ArrayBuffer>, notShown = this.notShown): OpenedFile {
+    this.stop.dispose();
+    return OpenedFile.of(this.engine, content, notShown);
+  }
+
+  private whyNot(now: readonly SheetState[]): string | undefined {
+    for (const { id, name, further } of now) {
+      if (this.moved.has(id) && this.states.some((state) => state.id === id)) return rowsMoved(name);
+      const before = this.states.find((state) => state.id === id);
+      if (before !== undefined && before.further !== further) return sheetChanged(name);
+    }
+    // A name of its own goes with a sheet, and stands under its new name.
+    const isSame = now.length === this.states.length && now.every(({ name }, place) => name === this.states[place]?.name);
+    return isSame && JSON.stringify(namesIn(this.engine)) !== this.names ? namesChanged : undefined;
+  }
+
+  private async changed(now: readonly SheetState[]): Promise<Uint8Array<ArrayBuffer>> {
+    const file = await WorkbookPackage.of(this.content);
+    const renamed = new Map(
+      this.states.flatMap(({ id, name }): [string, string][] => {
+        const held = now.find((state) => state.id === id);
+        return held === undefined || held.name === name ? [] : [[name, held.name]];
+      }),
+    );
+    const removed = new Set(this.states.filter(({ id }) => !now.some((state) => state.id === id)).map(({ name }) => name));
+    await file.renameSheets(renamed);
+    const byCapitals = new Map([...renamed].map(([old, name]) => [old.toUpperCase(), name]));
+    const around = {
+      names: namesForSeveral(namesIn(this.engine)),
+      from1904: await file.countsFrom1904(),
+      renamed: (formula: string): string => (byCapitals.size === 0 ? formula : `=${withSheetsRenamed(formula.replace(/^=/, ""), byCapitals)}`),
+    };
+    for (const held of now) {
+      const before = this.states.find(({ id }) => id === held.id);
+      if (before === undefined) continue;
+      await writeCells(file, held.name, cellDifferences(before.cells, held.cells, around));
+      await file.setSizes(held.name, differing(before.widths, held.widths, charactersOf), differing(before.heights, held.heights, pointsOf));
+    }
+    if (removed.size > 0) await file.keepSheets((await file.sheets()).map(({ name }) => name).filter((name) => !removed.has(name)));
+    await this.addSheets(file, now);
+    const names = now.map(({ name }) => name);
+    const others = (await file.sheets()).map(({ name }) => name).filter((name) => !names.includes(name));
+    const isInOrder = (await file.sheets()).filter(({ name }) => names.includes(name)).every(({ name }, place) => name === names[place]);
+    // Sheets without cells, which the grid does not show, come behind the others where those were moved.
+    if (!isInOrder) await file.orderSheets([...names, ...others]);
+    return file.bytes();
+  }
+
+  private async addSheets(file: WorkbookPackage, now: readonly SheetState[]): Promise<void> {
+    const added = now.filter(({ id }) => !this.states.some((state) => state.id === id));
+    if (added.length === 0) return;
+    await file.addSheetsOf(await sheetsFile(this.engine, new Set(added.map(({ id }) => id))));
+    for (const { id, name } of added) await addCharts(file, name, chartsOn(this.engine, id));
+  }
+}
+
+async function writeCells(file: WorkbookPackage, sheet: string, differences: ReturnType<typeof cellDifferences>): Promise<void> {
+  const bases = new Map<string, number>();
+  const withLooks = differences.filter(({ look }) => look !== undefined);
+  if (withLooks.length > 0) await file.readCells(sheet, ({ cell, look }) => void bases.set(cell, look));
+  const looks = await file.addLooks(withLooks.map(({ cell, look }) => [bases.get(cell) ?? 0, look ?? {}]));
+  const lookOf = new Map(withLooks.map(({ cell }, index) => [cell, looks[index]]));
+  await file.changeCells(
+    sheet,
+    differences.map(({ cell, content }) => {
+      const look = lookOf.get(cell);
+      return { cell, content, ...(look === undefined ? {} : { look }) };
+    }),
+  );
+}
+
+const differing = (before: ReadonlyMap<number, number>, now: ReadonlyMap<number, number>, inFile: (pixels: number) => number): Map<number, number> =>
+  new Map([...now].flatMap(([place, pixels]) => (before.get(place) === pixels ? [] : [[place, inFile(pixels)] as const])));

@@ -1,0 +1,150 @@
+import { sheetNotInFile } from "../../problems/packageProblems";
+import { WorkbookProblem } from "../../workbook/Workbook";
+import type { FileParts } from "../parts/FileParts";
+import { relationshipsOf } from "../parts/relationships";
+import { sharedTexts, type SharedText } from "../parts/sharedTexts";
+import { addSheetsOf, openStyles } from "./addSheets";
+import { orderSheets, renameSheets } from "./arrangeSheets";
+import { dropCalculationChain } from "./calculationChain";
+import type { CellChange } from "./CellChange";
+import { changeCells } from "./changeCells";
+import { widthEdits } from "./columnWidths";
+import { EditableParts } from "./EditableParts";
+import { keepSheets } from "./keepSheets";
+import { readCells, type CellInFile } from "./readCells";
+import { heightEdits } from "./rowHeights";
+import { showSheet } from "./showSheet";
+import { spillMark } from "./spillMark";
+import { changedLook, type LookChange } from "./StylesPart";
+import { keepHeadings } from "./tableHeadings";
+import { workbookOutline, type ListedSheet } from "./workbookOutline";
+
+/**
+ * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written
+ * as the bytes it came as: charts, tables, comments, rules for colouring, hidden sheets, pictures, settings of printers, macros. A file with
+ * macros keeps its kind, and so has to keep the ending of its name. What is signed loses nothing but the signature's truth.
+ */
+export class WorkbookPackage {
+  private texts: readonly SharedText[] | undefined;
+
+  private constructor(readonly parts: EditableParts) {}
+
+  /** @throws DamagedFile when the content is no zip archive that can be read */
+  static async of(content: Uint8Array<ArrayBuffer> | FileParts): Promise<WorkbookPackage> {
+    return new WorkbookPackage(await EditableParts.of(content));
+  }
+
+  /** Every sheet in its order, those without cells among them. */
+  async sheets(): Promise<readonly Pick<ListedSheet, "name" | "kind" | "isHidden">[]> {
+    return (await workbookOutline(this.parts)).sheets;
+  }
+
+  /** True where the file counts days from 1904. Values are taken and given as the file counts. */
+  async countsFrom1904(): Promise<boolean> {
+    return (await workbookOutline(this.parts)).from1904;
+  }
+
+  /** True for a file with macros, whose name ends in .xlsm. */
+  async hasMacros(): Promise<boolean> {
+    return (await workbookOutline(this.parts)).hasMacros;
+  }
+
+  /** Tells every cell of a sheet, row by row. @throws WorkbookProblem where there is no such sheet of cells */
+  async readCells(sheet: string, take: (cell: CellInFile) => void): Promise<void> {
+    const { part } = await this.sheetNamed(sheet);
+    this.texts ??= await this.sharedTexts();
+    await readCells(this.parts, part, { texts: this.texts, names: await this.names() }, take);
+  }
+
+  /** Changes cells of a sheet and nothing else of it. @throws WorkbookProblem where one of them cannot be changed alone; nothing is changed then */
+  changeCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+    return this.parts.whole(async () => {
+      if (changes.length === 0) return;
+      const listed = await this.sheetNamed(sheet);
+      const { part } = listed;
+      await keepHeadings(this.parts, listed, changes);
+      const spills = changes.some(({ content }) => content.kind === "formula" && content.spills === true);
+      const mark = spills ? await spillMark(this.parts, await workbookOutline(this.parts)) : undefined;
+      const { edits, hasOtherFormulas } = changeCells(part, await this.parts.text(part), changes, {
+        sheet,
+        names: await this.names(),
+        spillMark: mark,
+      });
+      await this.parts.edit(part, edits);
+      if (hasOtherFormulas) await dropCalculationChain(this.parts, await workbookOutline(this.parts));
+    });
+  }
+
+  /** Looks that differ from others of the file: for each, the number of the look it comes from and what is another. @returns their numbers */
+  async addLooks(wanted: readonly (readonly [base: number, change: LookChange])[]): Promise<readonly number[]> {
+    const { part, styles } = await openStyles(this.parts);
+    const looks = wanted.map(([base, change]) => changedLook(styles, base, change));
+    await this.parts.edit(part, styles.edits());
+    return looks;
+  }
+
+  /**
+   * Adds the sheets of another workbook file, one of our own making, behind the last one.
+   * @throws WorkbookProblem where a name is taken
+   */
+  addSheetsOf(content: Uint8Array<ArrayBuffer>): Promise<void> {
+    return this.parts.whole(() => addSheetsOf(this.parts, content));
+  }
+
+  /**
+   * Takes every other sheet out of the file, with what belongs to it alone, the texts of its cells and the names that stand for it. Formulas of
+   * the sheets that stay keep their values where they read a sheet or name that goes.
+   * @returns the cells that now hold values: "Runs!B7"
+   * @throws WorkbookProblem where no sheet would stay, or the file has macros
+   */
+  async keepSheets(names: readonly string[]): Promise<readonly string[]> {
+    const frozen = await this.parts.whole(() => keepSheets(this, names));
+    this.texts = undefined;
+    return frozen;
+  }
+
+  /** Gives sheets other names, also in every formula, link, chart and name of the file. @param names new names by the old ones */
+  renameSheets(names: ReadonlyMap<string, string>): Promise<void> {
+    return this.parts.whole(() => renameSheets(this.parts, names));
+  }
+
+  /** Puts the sheets into another order. @param names every sheet's, those without cells too, in the order wanted */
+  orderSheets(names: readonly string[]): Promise<void> {
+    return orderSheets(this.parts, names);
+  }
+
+  /**
+   * Gives columns and rows of a sheet other sizes, by their places from 0.
+   * @param widths in characters
+   * @param heights in points
+   */
+  async setSizes(sheet: string, widths: ReadonlyMap<number, number>, heights: ReadonlyMap<number, number>): Promise<void> {
+    const { part } = await this.sheetNamed(sheet);
+    await this.parts.edit(part, widthEdits(part, await this.parts.text(part), widths));
+    await this.parts.edit(part, heightEdits(part, await this.parts.text(part), heights));
+  }
+
+  /** Makes a sheet the one in view when the file is opened, and the only one chosen. */
+  async show(sheet: string): Promise<void> {
+    await showSheet(this.parts, await this.sheetNamed(sheet));
+  }
+
+  bytes(): Promise<Uint8Array<ArrayBuffer>> {
+    return this.parts.bytes();
+  }
+
+  private async sheetNamed(name: string): Promise<ListedSheet> {
+    const found = (await workbookOutline(this.parts)).sheets.find((one) => one.name.toLowerCase() === name.toLowerCase());
+    if (found?.kind !== "worksheet") throw new WorkbookProblem(sheetNotInFile(name));
+    return found;
+  }
+
+  private async names(): Promise<ReadonlySet<string>> {
+    return new Set((await workbookOutline(this.parts)).names.map(({ name }) => name.toUpperCase()));
+  }
+
+  private async sharedTexts(): Promise<readonly SharedText[]> {
+    const { part } = await workbookOutline(this.parts);
+    return sharedTexts(this.parts, (await relationshipsOf(this.parts, part)).find(({ type }) => type === "sharedStrings")?.target);
+  }
+}

@@ -1,0 +1,278 @@
+import { cellChangedTwice, cellOfArray, cellOfDataTable, cellsOutOfOrder } from "../../problems/packageProblems";
+import { notACellRange } from "../../problems/workbookProblems";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../workbook/cellArea";
+import { WorkbookProblem } from "../../workbook/Workbook";
+import type { CellChange, NewContent } from "./CellChange";
+import { changedCell, newCell } from "./cellMarkup";
+import { append, attributeOf, readMarkup, withAttributes, type Tag } from "./markup";
+import type { Edit } from "./partText";
+import { areaFilled, SharedFormulas } from "./SharedFormulas";
+
+interface Wanted extends CellChange {
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface ChangedSheet {
+  readonly edits: readonly Edit[];
+  /** True where a cell gained or lost a formula, or has another one. */
+  readonly hasOtherFormulas: boolean;
+}
+
+interface Around {
+  readonly sheet: string;
+  /** The workbook's defined names in capitals. */
+  readonly names: ReadonlySet<string>;
+  readonly spillMark: number | undefined;
+}
+
+interface OpenRow {
+  readonly tag: Tag;
+  /** What is still to be put into it, by column. */
+  readonly left: Wanted[];
+  /** How far it has to say that it reaches, where it says too little. */
+  readonly span: string | undefined;
+}
+
+type Places = { readonly start: number; end: number }[];
+
+interface OpenCell {
+  readonly row: number;
+  readonly column: number;
+  readonly tag: Tag;
+  readonly wanted: Wanted | undefined;
+  formula: { readonly tag: Tag; end: number; text: string } | undefined;
+  value: { readonly start: number; end: number } | undefined;
+  readonly further: Places;
+  within: "f" | "value" | "further" | "";
+}
+
+/**
+ * The changes of a sheet's part that change these cells and nothing else, in one pass over it. One other cell changes where it takes over a
+ * formula that the changed one held for both; a row grows its span and the sheet its extent where they say too little.
+ * @throws WorkbookProblem for a part of an array formula or of a what-if table
+ */
+export function changeCells(part: string, text: string, changes: readonly CellChange[], around: Around): ChangedSheet {
+  const change = new SheetChange(text, inOrder(changes, around.sheet), around);
+  readMarkup(part, text, change);
+  return change.done();
+}
+
+const keepsFormula = ({ kind }: NewContent): boolean => kind === "recalculated" || kind === "kept";
+
+const isBlank = (content: NewContent): boolean => content.kind === "kept" || (content.kind !== "formula" && content.value === null);
+
+/** By row, then by column. */
+function inOrder(changes: readonly CellChange[], sheet: string): Wanted[] {
+  const wanted = changes.map((change): Wanted => {
+    const { row, column, rows, columns } = areaNamed(change.cell);
+    if (rows * columns > 1) throw new WorkbookProblem(notACellRange(change.cell));
+    return { ...change, row, column };
+  });
+  wanted.sort((one, other) => one.row - other.row || one.column - other.column);
+  const twice = wanted.find(({ row, column }, index) => wanted[index + 1]?.row === row && wanted[index + 1]?.column === column);
+  if (twice !== undefined) throw new WorkbookProblem(cellChangedTwice(sheet, twice.cell));
+  return wanted;
+}
+
+class SheetChange {
+  private readonly edits: Edit[] = [];
+  private readonly shared: SharedFormulas;
+  private readonly areas: { readonly isTable: boolean; readonly ref: string; readonly area: CellArea }[] = [];
+  private readonly path: string[] = [];
+  private prefix = "";
+  private sheetData: Tag | undefined;
+  private dimension: Tag | undefined;
+  private next = 0;
+  private rowBefore = -1;
+  private columnBefore = -1;
+  private row: OpenRow | undefined;
+  private cell: OpenCell | undefined;
+  private hasOtherFormulas = false;
+
+  constructor(
+    private readonly source: string,
+    private readonly wanted: readonly Wanted[],
+    private readonly around: Around,
+  ) {
+    this.shared = new SharedFormulas(around.names);
+  }
+
+  readonly open = (tag: Tag, depth: number): void => {
+    this.path[depth] = tag.name;
+    if (depth === 1 && tag.name === "dimension") this.dimension = tag;
+    if (this.path[1] !== "sheetData") return;
+    if (depth === 1) {
+      this.sheetData = tag;
+      this.prefix = tag.prefix;
+    } else if (depth === 2 && tag.name === "row") this.rowBegins(tag);
+    else if (depth === 3 && tag.name === "c") this.cellBegins(tag);
+    else if (depth === 4 && this.cell !== undefined) this.partOfCellBegins(this.cell, tag);
+  };
+
+  readonly text = (said: string): void => {
+    if (this.cell?.within === "f" && this.cell.formula !== undefined) this.cell.formula.text += said;
+  };
+
+  readonly close = (name: string, { start, end }: { readonly start: number; readonly end: number }, depth: number): void => {
+    if (this.path[1] !== "sheetData") return;
+    if (depth === 4 && this.cell !== undefined) partOfCellEnds(this.cell, end);
+    else if (depth === 3 && this.cell !== undefined) this.cellEnds(this.cell, end);
+    else if (depth === 2 && this.row !== undefined) this.rowEnds(this.row, start);
+    else if (depth === 1 && name === "sheetData" && this.sheetData !== undefined) {
+      const rows = this.rowsBefore(Infinity);
+      if (rows !== "") this.edits.push(append(this.source, this.sheetData, start, rows));
+      this.path.length = 1;
+    }
+  };
+
+  done(): ChangedSheet {
+    this.refuseParts();
+    const dimension = this.dimension === undefined ? [] : grown(this.source, this.dimension, this.wanted);
+    return { edits: [...this.edits, ...this.shared.edits(this.source), ...dimension], hasOtherFormulas: this.hasOtherFormulas };
+  }
+
+  private rowBegins(tag: Tag): void {
+    const row = tag.attributes.r === undefined ? this.rowBefore + 1 : Number(tag.attributes.r) - 1;
+    if (!(row > this.rowBefore)) throw new WorkbookProblem(cellsOutOfOrder(this.around.sheet, `row ${row + 1}`));
+    this.rowBefore = row;
+    this.columnBefore = -1;
+    const rows = this.rowsBefore(row);
+    if (rows !== "") this.edits.push({ from: tag.start, to: tag.start, text: rows });
+    const from = this.next;
+    while (this.wanted[this.next]?.row === row) this.next++;
+    const left = this.wanted.slice(from, this.next);
+    this.row = { tag, left: [...left].reverse(), span: spanFor(tag, left) };
+  }
+
+  /** Rows that do not stand in the part, of what is to be put before this one. */
+  private rowsBefore(row: number): string {
+    const rows: string[] = [];
+    for (let first = this.wanted[this.next]; first !== undefined && first.row < row; first = this.wanted[this.next]) {
+      const cells: string[] = [];
+      for (let one = this.wanted[this.next]; one?.row === first.row; one = this.wanted[++this.next]) cells.push(this.put(one));
+      const inside = cells.join("");
+      if (inside !== "") rows.push(`<${this.prefix}row r="${first.row + 1}">${inside}</${this.prefix}row>`);
+    }
+    return rows.join("");
+  }
+
+  private cellBegins(tag: Tag): void {
+    const letters = /^([A-Z]{1,3})\d+$/i.exec(tag.attributes.r ?? "")?.[1];
+    const column = letters === undefined ? this.columnBefore + 1 : columnOf(letters);
+    const row = this.rowBefore;
+    if (column <= this.columnBefore) throw new WorkbookProblem(cellsOutOfOrder(this.around.sheet, cellAt(row, column)));
+    this.columnBefore = column;
+    const cells = this.cellsBefore(column);
+    if (cells !== "") this.edits.push({ from: tag.start, to: tag.start, text: cells });
+    const wanted = this.row?.left.at(-1)?.column === column ? this.row.left.pop() : undefined;
+    this.cell = { row, column, tag, wanted, formula: undefined, value: undefined, further: [], within: "" };
+  }
+
+  private cellsBefore(column: number): string {
+    const cells: string[] = [];
+    const left = this.row?.left ?? [];
+    for (let one = left.at(-1); one !== undefined && one.column < column; one = left.at(-1)) {
+      cells.push(this.put(one));
+      left.pop();
+    }
+    return cells.join("");
+  }
+
+  /** A cell that does not stand in the part; nothing for a blank one without a look. */
+  private put({ cell, content, look }: Wanted): string {
+    this.hasOtherFormulas ||= content.kind === "formula";
+    if (isBlank(content) && look === undefined) return "";
+    return newCell({ prefix: this.prefix, cell: cell.replaceAll("$", ""), content, look, spillMark: this.around.spillMark });
+  }
+
+  private partOfCellBegins(cell: OpenCell, tag: Tag): void {
+    cell.within = tag.name === "f" ? "f" : tag.name === "v" || tag.name === "is" ? "value" : "further";
+    if (cell.within === "f") cell.formula = { tag, end: tag.end, text: "" };
+    // A value and a text in the cell stand one behind the other, if ever both do.
+    else if (cell.within === "value") cell.value ??= { start: tag.start, end: tag.end };
+    else cell.further.push({ start: tag.start, end: tag.end });
+  }
+
+  private cellEnds(cell: OpenCell, end: number): void {
+    this.cell = undefined;
+    const { row, column, tag, wanted, formula } = cell;
+    const keeps = wanted === undefined || keepsFormula(wanted.content);
+    if (formula !== undefined) {
+      if (attributeOf(formula.tag, "t") === "shared") this.shared.add({ row, column, ...formula, isKept: keeps });
+      const filled = areaFilled(formula.tag);
+      if (filled !== undefined && (filled.isTable || keeps)) this.areas.push(filled);
+    }
+    if (wanted === undefined) return;
+    this.hasOtherFormulas ||= wanted.content.kind === "formula" || (!keeps && formula !== undefined);
+    const standing = { tag, end, formula: formula && { start: formula.tag.start, end: formula.end }, value: cell.value, further: cell.further };
+    const { content, look } = wanted;
+    this.edits.push(...changedCell(this.source, standing, { prefix: tag.prefix, content, look, spillMark: this.around.spillMark }));
+  }
+
+  private rowEnds({ tag, span }: OpenRow, closeStart: number): void {
+    const cells = this.cellsBefore(Infinity);
+    this.row = undefined;
+    if (span === undefined) {
+      if (cells !== "") this.edits.push(append(this.source, tag, closeStart, cells));
+      return;
+    }
+    const open = withAttributes(this.source, tag, { spans: span });
+    if (!tag.isEmpty) this.edits.push(open, { from: closeStart, to: closeStart, text: cells });
+    else this.edits.push({ ...open, text: `${open.text.replace(/\s*\/>$/, ">")}${cells}</${tag.prefix}row>` });
+  }
+
+  /** A cell in an array formula or a what-if table that stays cannot have a content of its own. */
+  private refuseParts(): void {
+    if (this.areas.length === 0) return;
+    const byRow = new Map<number, Wanted[]>();
+    for (const one of this.wanted) {
+      if (keepsFormula(one.content)) continue;
+      const inRow = byRow.get(one.row);
+      if (inRow === undefined) byRow.set(one.row, [one]);
+      else inRow.push(one);
+    }
+    for (const { isTable, ref, area } of this.areas) {
+      for (let row = area.row; row < area.row + area.rows; row++) {
+        const inArea = byRow.get(row)?.find(({ column }) => column >= area.column && column < area.column + area.columns);
+        if (inArea === undefined) continue;
+        const sentence = isTable ? cellOfDataTable : cellOfArray;
+        throw new WorkbookProblem(sentence(this.around.sheet, inArea.cell, ref));
+      }
+    }
+  }
+}
+
+function partOfCellEnds(cell: OpenCell, end: number): void {
+  if (cell.within === "f" && cell.formula !== undefined) cell.formula.end = end;
+  else if (cell.within === "value" && cell.value !== undefined) cell.value.end = end;
+  else if (cell.within === "further") (cell.further.at(-1) ?? { end }).end = end;
+  cell.within = "";
+}
+
+const SPAN = /^(\d+):(\d+)$/;
+
+/** The row's own word of how far it reaches (ECMA-376 Part 1, 18.3.1.73), where it does not hold for what is put into it. */
+function spanFor({ attributes: { spans = "" } }: Tag, cells: readonly Wanted[]): string | undefined {
+  const said = spans.split(/\s+/).flatMap((span): [number, number][] => {
+    const [, from, to] = SPAN.exec(span) ?? [];
+    return from === undefined ? [] : [[Number(from), Number(to)]];
+  });
+  const columns = cells.map(({ column }) => column + 1);
+  if (said.length === 0 || columns.every((column) => said.some(([from, to]) => column >= from && column <= to))) return undefined;
+  const [first = 1, last = 1] = [columns[0], columns.at(-1)];
+  return `${said.reduce((so, [from]) => Math.min(so, from), first)}:${said.reduce((so, [, to]) => Math.max(so, to), last)}`;
+}
+
+/** The sheet's own word of its extent, where cells are put outside of it. */
+function grown(text: string, tag: Tag, wanted: readonly Wanted[]): Edit[] {
+  const said = cellArea(tag.attributes.ref ?? "");
+  const put = wanted.filter(({ content }) => !isBlank(content));
+  if (said === undefined || put.length === 0) return [];
+  let [top, left, bottom, right] = [said.row, said.column, said.row + said.rows - 1, said.column + said.columns - 1];
+  for (const { row, column } of put)
+    [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
+  const area = { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+  return area.rows === said.rows && area.columns === said.columns ? [] : [withAttributes(text, tag, { ref: rangeOf(area) })];
+}

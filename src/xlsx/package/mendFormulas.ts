@@ -1,0 +1,48 @@
+import type { EditableParts } from "./EditableParts";
+import { attributeOf, escapedText, readMarkup, withAttributes, type Tag } from "./markup";
+import type { Edit } from "./partText";
+
+/** Where parts hold formulas: cells, rules of entry and of colour, charts, small charts, columns of tables, names. */
+const FORMULA = /^(f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)$/;
+
+const PARTS = /^xl\/(worksheets|charts|tables|chartsheets|pivotcache)\/[^/]*\.xml$/i;
+
+export const holdsFormulas = (part: string): boolean => PARTS.test(part);
+
+/** Puts other formulas in place of those of a part. @param mend gives the formula as it is to be, without "=" as it stands there */
+export async function mendFormulas(
+  parts: EditableParts,
+  part: string,
+  mend: (formula: string) => string,
+  mendSheet?: (sheet: string) => string,
+): Promise<void> {
+  const text = await parts.text(part);
+  const edits: Edit[] = [];
+  let open: Tag | undefined;
+  let said = "";
+  readMarkup(part, text, {
+    open: (tag) => {
+      open = FORMULA.test(tag.name) ? tag : undefined;
+      said = "";
+      edits.push(...named(text, tag, mend, mendSheet));
+    },
+    text: (more) => void (said += more),
+    close: (name, { start }) => {
+      if (open?.name !== name || open.isEmpty || said === "") return;
+      const mended = mend(said);
+      if (mended !== said) edits.push({ from: open.end, to: start, text: escapedText(mended) });
+      open = undefined;
+    },
+  });
+  await parts.edit(part, edits);
+}
+
+/** A link to a place of the file, and what a pivot table reads, name a sheet in an attribute. */
+function named(text: string, tag: Tag, mend: (formula: string) => string, mendSheet: ((sheet: string) => string) | undefined): Edit[] {
+  if (mendSheet === undefined) return [];
+  const [name, given] =
+    tag.name === "hyperlink" ? (["location", mend] as const) : tag.name === "worksheetSource" ? (["sheet", mendSheet] as const) : [];
+  const said = name === undefined ? undefined : attributeOf(tag, name);
+  const mended = said === undefined || given === undefined ? said : given(said);
+  return name === undefined || mended === said ? [] : [withAttributes(text, tag, { [name]: mended })];
+}

@@ -1,0 +1,95 @@
+import { valueInFile } from "../parts/cellValue";
+import { readXml } from "../parts/readXml";
+import type { PartSource } from "../parts/FileParts";
+import { longer, TextGatherer, type SharedText } from "../parts/sharedTexts";
+import { cellAt, columnOf } from "../../workbook/cellArea";
+import { slideFormula } from "../../workbook/slideFormula";
+import type { FileValue } from "./CellChange";
+
+/** A cell of a file as it stands there. */
+export interface CellInFile {
+  /** From 0. */
+  readonly row: number;
+  readonly column: number;
+  /** "B7" */
+  readonly cell: string;
+  /** As the file holds it, without "=", those of a group filled down from its first; "" for none. */
+  readonly formula: string;
+  readonly formulaKind: "none" | "plain" | "shared" | "array" | "dataTable";
+  /** The cells that an array formula or a what-if table fills; "" for any other. */
+  readonly fills: string;
+  /** True for an array formula that is as large as its answer. */
+  readonly spills: boolean;
+  /** What the program that saved the file wrote down; null where it wrote nothing. Days count from the file's own day 0. */
+  readonly value: FileValue;
+  /** The number of its look. */
+  readonly look: number;
+}
+
+interface Around {
+  readonly texts: readonly SharedText[];
+  /** The workbook's defined names in capitals. */
+  readonly names: ReadonlySet<string>;
+}
+
+/** Tells every cell of a sheet's part that holds anything or has a look, row by row, without holding them all. */
+export async function readCells(parts: PartSource, part: string, { texts, names }: Around, take: (cell: CellInFile) => void): Promise<void> {
+  const inline = new TextGatherer();
+  const groups = new Map<string, { readonly text: string; readonly row: number; readonly column: number }>();
+  const path: string[] = [];
+  let [row, column] = [-1, -1];
+  let cell:
+    | {
+        attributes: Readonly<Record<string, string>>;
+        formula: { attributes: Readonly<Record<string, string>>; text: string } | undefined;
+        value: string;
+      }
+    | undefined;
+
+  const formulaAt = (text: string, group: string): string => {
+    const first = groups.get(group);
+    if (text !== "" && first === undefined) groups.set(group, { text, row, column });
+    if (text !== "" || first === undefined) return text;
+    return slideFormula(first.text, { rows: row - first.row, columns: column - first.column }, names);
+  };
+  const ends = ({ attributes, formula, value }: NonNullable<typeof cell>): void => {
+    const { content, isError } = valueInFile(attributes.t ?? "n", value, inline.taken().text, texts);
+    const { t, si = "", ref = "" } = formula?.attributes ?? {};
+    const kind = formula === undefined ? "none" : t === "shared" || t === "array" || t === "dataTable" ? t : "plain";
+    take({
+      ...{ row, column, cell: cellAt(row, column), formulaKind: kind, spills: kind === "array" && attributes.cm !== undefined },
+      formula: formula === undefined ? "" : kind === "shared" ? formulaAt(formula.text, si) : formula.text,
+      fills: kind === "array" || kind === "dataTable" ? ref : "",
+      value: isError ? { error: String(content) } : content,
+      look: Number(attributes.s ?? 0),
+    });
+  };
+  await readXml(parts, part, {
+    open: (name, attributes) => {
+      path.push(name);
+      if (name === "row" && path.length === 3) {
+        row = attributes.r === undefined ? row + 1 : Number(attributes.r) - 1;
+        column = -1;
+      } else if (name === "c" && path.length === 4) {
+        const letters = /^([A-Z]{1,3})\d+$/i.exec(attributes.r ?? "")?.[1];
+        column = letters === undefined ? column + 1 : columnOf(letters);
+        cell = { attributes, formula: undefined, value: "" };
+      } else if (cell !== undefined && name === "f") cell.formula = { attributes, text: "" };
+      else if (cell !== undefined) inline.open(name);
+    },
+    text: (text) => {
+      if (cell === undefined) return;
+      if (path.at(-1) === "v") cell.value = longer(cell.value, text);
+      else if (path.at(-1) === "f" && cell.formula !== undefined) cell.formula.text = longer(cell.formula.text, text);
+      else inline.add(text);
+    },
+    close: (name) => {
+      path.pop();
+      if (cell === undefined) return;
+      inline.close(name);
+      if (name !== "c") return;
+      ends(cell);
+      cell = undefined;
+    },
+  });
+}

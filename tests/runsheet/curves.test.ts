@@ -1,0 +1,85 @@
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves";
+import { plainRun, USUAL, type PlainRun } from "./plainRun";
+
+/** The corners of the band, minutes and grams, and the way to the end foretold. */
+function pointsOf(run: PlainRun, sample = 1) {
+  const cells = curveCells(run.sheet);
+  return {
+    band: CORNERS.map((corner) => [run.value(cells.bandAt(corner)), run.value(cells.band(corner, sample))]),
+    foretold: [
+      [run.value(cells.latestAt(sample)), run.value(cells.latest(sample))],
+      [run.value(cells.foretoldAt(sample)), run.value(cells.foretold(sample))],
+    ],
+  };
+}
+
+const close = (...points: readonly (readonly [number, number])[]) => points.map(([minutes, grams]) => [minutes, expect.closeTo(grams, 9) as number]);
+
+/** Every 30 minutes half of the water left: 10 g of sample of which 1.6 g is water at first. */
+const HALVING = [35, 34.2, 33.8, 33.6, 33.5];
+
+describe("the points of the drying chart that nobody weighs", () => {
+  test("on a blank sheet are all at 0, where no line is drawn", () => {
+    const { band, foretold } = pointsOf(plainRun({ kind: "drying" }));
+    expect([...band, ...foretold].flat().every((value) => value === 0)).toBe(true);
+  });
+
+  test("are the band around the latest weighing by the limit in grams, until the next round is due", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    run.weigh(HALVING);
+    run.type(run.sheet.settings.criterion, "of last");
+    run.type(run.sheet.settings.limit, 0.002);
+    // 0.002 of 33.5 - 25 = 8.5 g is 0.017 g; the fifth round was at 120 min and the next is due at 150.
+    expect(pointsOf(run).band).toEqual(close([120, 33.483], [150, 33.483], [150, 33.517], [120, 33.517]));
+  });
+
+  test("follow the criterion: two display steps of 0.01 g", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel("tared");
+    run.weigh([10, 9, 8.7]);
+    run.type(run.sheet.settings.criterion, "readability");
+    run.type(run.sheet.settings.limit, 2);
+    expect(pointsOf(run).band).toEqual(close([60, 8.68], [90, 8.68], [90, 8.72], [60, 8.72]));
+  });
+
+  test("foretell the end by the falling-rate curve: half of the water left every round ends at 33.4 g", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    run.weigh(HALVING);
+    run.type(run.sheet.settings.readability, 0.0001);
+    run.type(run.sheet.settings.criterion, "of last");
+    run.type(run.sheet.settings.limit, 0.001);
+    // 33.5 less 0.05, 0.025, 0.0125, 0.00625: the fourth more weighing is the first within 0.001 of 8.4 g.
+    expect(pointsOf(run).foretold).toEqual([
+      [120, 33.5],
+      [240, expect.closeTo(33.4, 3)],
+    ]);
+  });
+
+  test("are one point on the curve while no limit is in force and nothing can be foretold", () => {
+    const run = plainRun({ kind: "drying", replicates: 2 });
+    run.vessel(25);
+    run.vessel(26, 2);
+    run.weigh([35]);
+    const { band, foretold } = pointsOf(run);
+    expect(band).toEqual(close([0, 35], [0, 35], [0, 35], [0, 35]));
+    expect(foretold).toEqual([[0, 35], [0, 35]]); // prettier-ignore
+    // The other sample is not weighed yet: its points lie on what is, so that no axis reaches down to 0 g.
+    expect(pointsOf(run, 2).band).toEqual(close([0, 35], [0, 35], [0, 35], [0, 35]));
+  });
+});
+
+test("the firing chart stands beside the drying chart, char and ash each under its name", () => {
+  const charts = (kind: "drying" | "charring" | "ashing") => buildRunSheet({ ...USUAL, kind, replicates: 2 }).charts ?? [];
+  expect(charts("drying").map(({ title }) => title)).toEqual(["Drying"]);
+  const [, charring] = charts("charring");
+  expect([charring?.title, charring?.xTitle, charring?.yTitle]).toEqual([
+    "Firing",
+    "minutes held, of all firings so far",
+    "vessel and what is left, g",
+  ]);
+  expect(charring?.series.map(({ name }) => name)).toEqual(["Sample 1", "Sample 2"]);
+  expect(charts("ashing")[1]?.series.map(({ name }) => name)).toEqual(["Sample 1, char", "Sample 1, ash", "Sample 2, char", "Sample 2, ash"]);
+});

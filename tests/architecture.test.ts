@@ -20,7 +20,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   help: ["functions", "inputs", "drying", "problems"],
   workbook: ["problems"],
   runsheet: ["drying", "balance", "confidence", "workbook", "problems"],
-  sharing: ["functions", "chemistry", "workbook", "problems"],
+  sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["sharing", "cells", "functions", "inputs", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],

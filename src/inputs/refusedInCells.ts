@@ -1,7 +1,8 @@
 import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { BLANK, type CellValue } from "./CellValue";
 import type { CellInput } from "./Input";
-import { type Bound, LARGEST, type NumberRule } from "./number";
+import { BELOW_ZERO, type Bound, LARGEST, type NumberRule } from "./number";
+import { numberText } from "./numberText";
 
 /**
  * The reader's own rule as a condition of a cell formula: TRUE, or a number that is not 0, where `read` refuses what the cell holds; an
@@ -19,7 +20,7 @@ export function refusedInCells(input: CellInput<unknown>, cell: string): string 
     case "choice":
       return wordRefused(takes.words, cell, isBlankTaken);
     case "truth":
-      return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(ISNUMBER(${cell}),${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
+      return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(${isNumber(cell)},${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
     case "anything":
       return "";
     default:
@@ -43,14 +44,16 @@ function numberRefused({ bounds = [] }: NumberRule, word: string | undefined, ce
   const wrongNumber = outOfBounds(bounds, cell, zero).join("+");
   const words = [...(isBlankTaken ? [""] : []), ...(word === undefined ? [] : [word])];
   const wrongText = words.length === 0 ? "1" : words.map((one) => `(${isNoWord(cell, one)})`).join("*");
-  return `IF(ISNUMBER(${cell}),${wrongNumber},${wrongText})`;
+  return `IF(${isNumber(cell)},${wrongNumber},${wrongText})`;
 }
 
 /** Of bounds on one side only the narrowest is written. */
 function outOfBounds(bounds: readonly Bound[], cell: string, zero: Answer): string[] {
-  const narrowest = bounds.filter((bound) => !bounds.some((other) => isWithin(bound, other)));
+  const narrowest = bounds
+    .filter((bound) => !bounds.some((other) => isWithin(bound, other)))
+    .map((bound): Bound => (bound === BELOW_ZERO && zero === "refused" ? { upTo: 0, says: bound.says } : bound));
   const [isBoundBelow, isBoundAbove] = [narrowest.some((bound) => isBelow(bound)), narrowest.some((bound) => isAbove(bound))];
-  const beyondSense = isBoundBelow ? `(${cell}>${inCells(LARGEST)})` : `(ABS(${cell})>${inCells(LARGEST)})`;
+  const beyondSense = isBoundBelow ? `(${cell}>${numberText(LARGEST)})` : `(ABS(${cell})>${numberText(LARGEST)})`;
   return [
     ...narrowest.map((bound) => `${comparisons(bound, cell)}${zero === "left out" && breaks(0, bound) ? `*(${cell}<>0)` : ""}`),
     ...(zero === "refused" && !narrowest.some((bound) => breaks(0, bound)) ? [`(${cell}=0)`] : []),
@@ -82,18 +85,18 @@ const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string 
       ["<", below],
     ] as const
   )
-    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${inCells(bound)})`]))
+    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${numberText(bound)})`]))
     .join("*");
-
-/** A number as a cell formula holds it; 1E-9, as some spreadsheets take no small e. */
-const inCells = (value: number): string => String(value).toUpperCase().replace("E+", "E");
 
 function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
   const none = words.map((word) => `(${isNoWord(cell, word)})`).join("*");
   return isBlankTaken
-    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(ISNUMBER(${cell}),${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
+    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumber(cell)},${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
     : `IF(ISTEXT(${cell}),${none},1)`;
 }
+
+/** A truth is a number to some spreadsheets, though not to Excel. */
+const isNumber = (cell: string): string => `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
 
 /** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
 const isNoWord = (cell: string, word: string): string =>

@@ -5,6 +5,7 @@ import { operand } from "../../functions/operand";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { CellInput, Input } from "../../inputs/Input";
 import { answerTo, refusedInCells } from "../../inputs/refusedInCells";
+import { numberText } from "../../inputs/numberText";
 import { ArgumentProblem } from "../../problems/ArgumentProblem";
 import { NoAnswer } from "../../problems/NoAnswer";
 import { PassedError } from "../../problems/PassedError";
@@ -121,7 +122,7 @@ function settledValue(part: Part, scope: Scope): CellValue | undefined {
 const settled = (value: CellValue): Argument => ({ kind: "settled", value, text: settledText(value) });
 
 function settledText(value: CellValue): string {
-  if (typeof value === "number") return String(value).toUpperCase().replace("E+", "E");
+  if (typeof value === "number") return numberText(value);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return typeof value === "string" ? inQuotes(value) : "";
 }

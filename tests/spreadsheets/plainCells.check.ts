@@ -6,7 +6,7 @@ import { everyFunction } from "../../src/functions/catalogue";
 import { storedFormula } from "../../src/workbench/xlsx/storedFormula";
 import { cellAt } from "../../src/workbook/cellArea";
 import { argumentCases, CASES, type Given } from "./argumentCases";
-import { throughLibreOffice } from "./throughLibreOffice";
+import { throughLibreOffice } from "./recalculated";
 
 jest.setTimeout(180_000);
 

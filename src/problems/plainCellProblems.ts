@@ -27,6 +27,11 @@ export const outsideAirFormula = "temperature, pressure or humidity is outside t
 export const uncertaintyNotBelow = "u is not below the weighing: another unit";
 export const uncertaintyBelowStep = "u is below what rounding to the display step makes";
 export const balanceTooCoarseHere = "u is more than a tenth of the sample: the balance is too coarse to tell";
+export const oneComposition = "give a formula or an analysis, not both";
+export const ashBesideSolids = "ash was weighed and the formula leaves solids too";
+export const analysisIncomplete = "the analysis needs carbon and hydrogen";
+export const analysisOpen = "the fractions and ash do not come near 1";
+export const takesUpNothing = "there is more oxygen than burning needs";
 export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
 export const leftOutNeeded = (name: string): string => `${name} is left out: give it`;
 

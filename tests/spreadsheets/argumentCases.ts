@@ -18,12 +18,25 @@ const weighings = (draw: Draw, index: number, ...shares: readonly number[]): [ve
   return [tare === 0 ? "tared" : tare, tare + sample, ...shares.map((share) => tare + sample * share)];
 };
 
+const FORMULAS = ["C6H10O5", "CuSO4·5H2O", "C2H5NO2", "CH1.44O0.66", "CH3SH", "C10H16", "CHCl3", "Mg"] as const;
+
 /** Arguments within the bounds of each function that has a form in built-in functions. */
 const ARGUMENTS: Readonly<Record<string, Case>> = {
   "OXYGENDEMAND.ULTIMATE": (draw, index) => [
     ...[draw(0.3, 0.6), draw(0.02, 0.08), draw(0.1, 0.28), everyOther(index, draw(0, 0.01))],
     ...[index % 3 === 0 ? null : draw(0, 0.01), index % 4 === 0 ? null : draw(0, 0.015)],
   ],
+  MOLARMASS: (_draw, index) => [nth(FORMULAS, index)],
+  ATOMS: (_draw, index) => [nth(FORMULAS, index)],
+  OXYGENDEMAND: (_draw, index) => [nth(FORMULAS, index), nth([null, "N2", "NH3", "hno3"], index), nth([null, "H2SO4", "SO2"], Math.floor(index / 4))],
+  "BURN.PRODUCTS": (draw, index) => [nth(FORMULAS, index), everyOther(index, draw(0, 1))],
+  "BURN.COMPARE": (draw, index) => {
+    const [vessel, dry, char, ash] = weighings(draw, index, draw(0.2, 0.4), draw(0.005, 0.05));
+    const run = [vessel, dry ?? null, char ?? null, index % 3 === 0 ? null : (ash ?? null)];
+    if (index % 2 === 0) return [...run, nth(["C6H10O5", "CH1.44O0.66", "C10H16"], index)];
+    return [...run, null, draw(0.45, 0.52), draw(0.055, 0.065), draw(0.35, 0.42), everyOther(index, draw(0, 0.01)), index % 4 === 1 ? draw(0, 0.01) : null];
+  },
+  PROXIMATE: (draw, index) => weighings(draw, index, draw(0.8, 0.95), draw(0.2, 0.4), draw(0.005, 0.05)),
   AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
   "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),
   "MOISTURE.DRY": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),

@@ -97,8 +97,11 @@ const WITHIN = 1e-11;
 export const agrees = (other: unknown, ours: Answer): boolean => {
   if (ours instanceof CellProblem) return isErrorShown(other);
   if (typeof ours === "number") return typeof other === "number" && Math.abs(other - ours) <= WITHIN * Math.max(1, Math.abs(ours));
-  return (other ?? "") === ours;
+  return typeof ours === "string" && typeof other === "string" ? rounded(other) === rounded(ours) : (other ?? "") === ours;
 };
+
+/** A number inside a text is written with four decimals in cells, with all its figures by the function. */
+const rounded = (text: string): string => text.replace(/\d+\.\d{5,}/g, (number) => String(Number(Number(number).toFixed(4))));
 
 const isErrorShown = (other: unknown): boolean => typeof other === "object" && other !== null && "error" in other;
 

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { Workbook } from "exceljs";
+import JSZip from "jszip";
 
 /** The two judges: independent spreadsheets with engines of their own. */
 export const PROGRAMS = ["LibreOffice", "Gnumeric"] as const;
@@ -27,7 +28,8 @@ export async function recalculatedBy(program: Program, file: Workbook): Promise<
     const call = program === "LibreOffice" ? libreOffice(folder, given, converted) : ["--recalc", given, `${converted}.xlsx`];
     execFileSync(executable, call, { stdio: "ignore", timeout: WITHIN_MS });
     const read = new Workbook();
-    await read.xlsx.load(new Uint8Array(readFileSync(program === "LibreOffice" ? path.join(converted, "given.xlsx") : `${converted}.xlsx`)).buffer);
+    const bytes = readFileSync(program === "LibreOffice" ? path.join(converted, "given.xlsx") : `${converted}.xlsx`);
+    await read.xlsx.load(program === "LibreOffice" ? new Uint8Array(bytes).buffer : await withOwnTexts(bytes));
     return read;
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -38,6 +40,24 @@ const libreOffice = (folder: string, given: string, converted: string): string[]
   `-env:UserInstallation=${pathToFileURL(path.join(folder, "profile")).href}`,
   ...["--headless", "--convert-to", FILTER, "--outdir", converted, given],
 ];
+
+/** Gnumeric keeps the text that a formula gives among the shared ones, where the file library does not look for it. */
+async function withOwnTexts(bytes: Uint8Array): Promise<ArrayBuffer> {
+  const zip = await JSZip.loadAsync(bytes);
+  const shared = (await zip.file("xl/sharedStrings.xml")?.async("string")) ?? "";
+  const texts = [...shared.matchAll(/<si>(.*?)<\/si>/gs)].map(([, inside = ""]) => [...inside.matchAll(/<t[^>]*>([^<]*)<\/t>/g)].map(([, text = ""]) => text).join(""));
+  for (const name of Object.keys(zip.files).filter((one) => one.startsWith("xl/worksheets/sheet"))) {
+    const xml = (await zip.file(name)?.async("string")) ?? "";
+    zip.file(
+      name,
+      xml.replace(
+        /(<c [^>]*)t="s"([^>]*>\s*<f[^>]*>[^<]*<\/f>\s*<v>)(\d+)(<\/v>)/g,
+        (_, start: string, middle: string, index: string, end: string) => `${start}t="str"${middle}${texts[Number(index)] ?? ""}${end}`,
+      ),
+    );
+  }
+  return zip.generateAsync({ type: "arraybuffer" });
+}
 
 /** The same by LibreOffice alone. */
 export const throughLibreOffice = (file: Workbook): Promise<Workbook> => recalculatedBy("LibreOffice", file);

@@ -47,7 +47,7 @@ export function writtenCall(call: Call, name: string, scope: Scope, to: WritingT
   const given = inputs.map(([, input], index) =>
     argumentOf(call.arguments[index], input, isLifted ? scope : within(scope, { isOnEach: false, isSingle: false }), to),
   );
-  const problem = settledProblem(inputs, given);
+  const problem = settledProblem(definition, inputs, given);
   if (problem !== undefined) return { text: problem };
   const sizes = given.map((one) => (one.kind === "asked" ? one.size : ONE));
   const misfit = isLifted && !scope.isSingle ? sizeProblem(sizes) : undefined;
@@ -133,22 +133,24 @@ export const inQuotes = (text: string): string => `"${text.replaceAll('"', '""')
 type NamedInput = readonly [name: string, input: Input<unknown>];
 
 /** The error that the call gives whatever the cells hold, because of what is typed into it or left out; errors before all else. */
-function settledProblem(inputs: readonly NamedInput[], given: readonly Argument[]): string | undefined {
+function settledProblem(definition: CellFunction, inputs: readonly NamedInput[], given: readonly Argument[]): string | undefined {
   const error = given.find((one) => one.kind === "settled" && one.value instanceof CellError);
   if (error?.kind === "settled" && error.value instanceof CellError) return error.value.code;
-  for (const [index, [name, input]] of inputs.entries()) {
-    const one = given[index];
-    if (one?.kind !== "settled") continue;
-    try {
-      if (input.shape === "cell") input.read(one.value, name);
-      else input.read(one.value === BLANK ? [] : [one.value], name);
-    } catch (thrown) {
-      if (thrown instanceof ArgumentProblem) return problemText(thrown);
-      throw thrown;
+  try {
+    const read: Record<string, unknown> = {};
+    for (const [index, [name, input]] of inputs.entries()) {
+      const one = given[index];
+      if (one?.kind === "settled") read[name] = input.shape === "cell" ? input.read(one.value, name) : input.read(columnOf(one.value), name);
     }
+    if (given.every(({ kind }) => kind === "settled")) void (definition.gives === "table" ? definition.computeTable(read) : definition.compute(read));
+  } catch (thrown) {
+    if (thrown instanceof ArgumentProblem) return problemText(thrown);
+    throw thrown;
   }
   return undefined;
 }
+
+const columnOf = (value: CellValue): readonly CellValue[] => (value === BLANK ? [] : [value]);
 
 // A text in a cell formula holds 255 characters at most (Excel specifications and limits).
 const LONGEST_TEXT = 255;
@@ -172,7 +174,14 @@ function sizeProblem(sizes: readonly Size[]): string | undefined {
 
 function guarded(definition: CellFunction, inputs: readonly NamedInput[], given: readonly Argument[], scope: Scope, to: WritingTo): WrittenCall {
   const texts = Object.fromEntries(inputs.map(([name, input], index) => [name, textFor(input, given[index] as Argument)]));
-  const answer = definition.inCells?.(texts) ?? inManyCells(definition, texts, scope, to);
+  let answer: string | TableInCells;
+  try {
+    answer = definition.inCells?.(texts) ?? inManyCells(definition, texts, scope, to);
+  } catch (thrown) {
+    // Such as a chemical formula that does not read.
+    if (thrown instanceof ArgumentProblem) return { text: problemText(thrown) };
+    throw thrown;
+  }
   const asked = inputs.flatMap(([name, input], index) => {
     const one = given[index] as Argument;
     return one.kind === "asked" && input.shape === "cell" ? [{ name, input, text: one.text, size: one.size }] : [];

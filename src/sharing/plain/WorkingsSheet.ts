@@ -53,6 +53,11 @@ export class WorkingsSheet {
     };
   }
 
+  /** Formulas under one another; gives the reference of them all. */
+  rows(about: string, texts: readonly string[]): string {
+    return this.block(about, texts.length, 1, () => texts.map((text) => [text]));
+  }
+
   private block(about: string, rows: number, columns: number, cells: (at: (row: number, column: number) => string) => TableInCells): string {
     const first = this.nextRow;
     this.nextRow += rows;

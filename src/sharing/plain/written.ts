@@ -62,7 +62,10 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
   const text = scope.tree.textOf(part);
   if (part.kind === "name") {
     const variable = scope.variables.get(part.value.toLowerCase());
-    if (variable === undefined) return scope.isSingle ? singleName(text, scope) : text;
+    if (variable === undefined) {
+      const named = namedFormula(text, scope);
+      return scope.isSingle ? singleName(text, named) : text;
+    }
     if (variable.isKept && !scope.isQualified) return part.value;
     return `(${written(variable.value, { ...variable.scope, isSingle: scope.isSingle, isQualified: scope.isQualified }, writeCall)})`;
   }
@@ -77,8 +80,7 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
   return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
 }
 
-function singleName(text: string, scope: Scope): string {
-  const named = namedFormula(text, scope);
+function singleName(text: string, named: Scope): string {
   if (named.tree.root.type !== "ReferenceIdentifier" || named.tree.root.kind !== "range") return text;
   const { sheet, area } = areaReferred(named.tree.root, named);
   return area.rows * area.columns === 1 ? text : referenceText({ ...area, rows: 1, columns: 1 }, sheet, undefined);

@@ -20,7 +20,7 @@ export function refusedInCells(input: CellInput<unknown>, cell: string): string 
     case "choice":
       return wordRefused(takes.words, cell, isBlankTaken);
     case "truth":
-      return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(${isNumber(cell)},${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
+      return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(${isNumberInCells(cell)},${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
     case "anything":
       return "";
     default:
@@ -44,8 +44,12 @@ function numberRefused({ bounds = [] }: NumberRule, word: string | undefined, ce
   const wrongNumber = outOfBounds(bounds, cell, zero).join("+");
   const words = [...(isBlankTaken ? [""] : []), ...(word === undefined ? [] : [word])];
   const wrongText = words.length === 0 ? "1" : words.map((one) => `(${isNoWord(cell, one)})`).join("*");
-  return `IF(${isNumber(cell)},${wrongNumber},${wrongText})`;
+  return `IF(${isNumberInCells(cell)},${wrongNumber},${wrongText})`;
 }
+
+/** The same for one number of a series: a condition on a cell that holds a number. @param isZeroBlank true where a 0 is refused as blank */
+export const refusedNumberInCells = (bounds: readonly Bound[], cell: string, isZeroBlank: boolean): string =>
+  outOfBounds(bounds, cell, isZeroBlank ? "refused" : "value").join("+");
 
 /** Of bounds on one side only the narrowest is written. */
 function outOfBounds(bounds: readonly Bound[], cell: string, zero: Answer): string[] {
@@ -91,12 +95,16 @@ const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string 
 function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
   const none = words.map((word) => `(${isNoWord(cell, word)})`).join("*");
   return isBlankTaken
-    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumber(cell)},${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
+    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumberInCells(cell)},${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
     : `IF(ISTEXT(${cell}),${none},1)`;
 }
 
-/** A truth is a number to some spreadsheets, though not to Excel. */
-const isNumber = (cell: string): string => `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
+/**
+ * A condition: the cell holds a number. A truth in a cell is a number to some spreadsheets, though not to Excel; of a number in the formula
+ * itself some say that it is a truth.
+ */
+export const isNumberInCells = (cell: string): string =>
+  /^[("{\d.+-]/.test(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
 
 /** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
 const isNoWord = (cell: string, word: string): string =>

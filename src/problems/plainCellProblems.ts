@@ -55,3 +55,15 @@ export type WhyFixed = keyof typeof WHY_FIXED;
 
 /** @param date of sharing, as printed */
 export const fixedOn = (date: string): string => `fixed on ${date}: inputs changed`;
+
+/** @param row of a series, from 1 */
+export const rowRefused = (row: number): string => `row ${row}: blank, not a number, or out of bounds`;
+export const notAboveVessel = (row: number): string => `row ${row} is not above vessel`;
+export const aboveFirst = (row: number): string => `row ${row} is more than a tenth above row 1: another vessel or a wrong cell`;
+export const timeNotAfter = (row: number): string => `times: row ${row} is not later than the row before`;
+export const timeNotThere = (row: number): string => `times: row ${row} is blank`;
+export const dateForMinutes = "times: a date stands where minutes are wanted";
+export const clockForMinutes = "times: clock times stand where minutes are wanted";
+export const needsTimes = "times are needed for this criterion or interval";
+export const limitOutOfBounds = "limit: missing, a percentage, or wider than the sample allows";
+export const moreRowsNow = "the number of rows has changed since this was shared";

@@ -3,7 +3,8 @@ import { column } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
 import { BELOW_ZERO, numberInput, type NumberRule } from "../number";
 
-const elapsed: NumberRule = {
+/** A time in minutes, from 0. */
+export const elapsed: NumberRule = {
   unit: "min",
   called: "a time in minutes",
   advice: "Give minutes.",

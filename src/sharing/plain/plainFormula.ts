@@ -1,6 +1,6 @@
 import { everyFunction } from "../../functions/catalogue";
 import type { TableInCells } from "../../functions/inCells/Workings";
-import type { WhyFixed } from "../../problems/plainCellProblems";
+import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
@@ -10,7 +10,7 @@ import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+import { refusal, tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
 
 /** A cell formula without our functions. */
 export type PlainFormula =
@@ -53,7 +53,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
   const name = root.type === "CallExpression" ? catalogueName(root.callee.name ?? "") : undefined;
   if (root.type === "CallExpression" && name !== undefined) {
     const call = writtenCall(root, name, scope, to);
-    if ("table" in call) return { kind: "cells", formulas: filling(tableBehind(call.table, call.guard, anchorOf(place)), place) };
+    if ("table" in call) return { kind: "cells", formulas: filling(tableBehind(call.table, goingInto(call, place), anchorOf(place)), place) };
     if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place) };
     return asFormula(call.text, place, to);
   }
@@ -63,6 +63,15 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     to,
   );
 }
+
+/** The guard of a table that may get more rows than there are cells for: they would be missing without a word. */
+const goingInto = (
+  { table, guard }: { readonly table: TableInCells; readonly guard: (first: string) => string },
+  { area }: Surroundings,
+): ((first: string) => string) => {
+  const further = table[areaNamed(area).rows]?.[0];
+  return further === undefined ? guard : (first) => guard(`IF(${further}<>"",${refusal(moreRowsNow)},${first})`);
+};
 
 const isTable = (name: string): boolean => everyFunction.some((one) => one.name === name && one.gives === "table");
 

@@ -44,9 +44,10 @@ export function writtenCall(call: Call, name: string, scope: Scope, to: WritingT
   const inputs = Object.entries(definition.inputs);
   if (call.arguments.length > inputs.length) throw new CannotWrite("argumentForm");
   const isLifted = takesRanges(definition);
-  const given = inputs.map(([, input], index) =>
-    argumentOf(call.arguments[index], input, isLifted ? scope : within(scope, { isOnEach: false, isSingle: false }), to),
-  );
+  // The steps of a series stand on another sheet.
+  const isQualified = scope.isQualified || (to.workings !== undefined && inputs.some(([, { shape }]) => shape === "column"));
+  const inner = isLifted ? scope : within(scope, { isOnEach: false, isSingle: false, isQualified });
+  const given = inputs.map(([, input], index) => argumentOf(call.arguments[index], input, inner, to));
   const problem = settledProblem(definition, inputs, given);
   if (problem !== undefined) return { text: problem };
   const sizes = given.map((one) => (one.kind === "asked" ? one.size : ONE));
@@ -59,7 +60,7 @@ export function writtenCall(call: Call, name: string, scope: Scope, to: WritingT
 
 function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: WritingTo): Argument {
   const value = settledValue(part, scope);
-  if (value !== undefined && input.shape === "cell") return settled(value);
+  if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
   const writeCall: WriteCall = (call, name, inner) => textOf(writtenCall(call, name, inner, to), inner, to);
   const isRepeatable = isCheap(part, scope);

@@ -46,7 +46,15 @@ const constancy: Case = (draw, index) => {
   const [criterion, limit] = nth(CRITERIA, index);
   const needsTimes = criterion === "per hour" || index % 2 === 0;
   const readability = criterion === "readability" || index % 3 === 1 ? nth([0.0001, 0.001, 0.01], index) : null;
-  return [weights, index % 7 === 0 ? null : limit, criterion, needsTimes ? times : null, vessel, readability, needsTimes && index % 4 === 0 ? 45 : null];
+  return [
+    weights,
+    index % 7 === 0 ? null : limit,
+    criterion,
+    needsTimes ? times : null,
+    vessel,
+    readability,
+    needsTimes && index % 4 === 0 ? 45 : null,
+  ];
 };
 
 const FORMULAS = ["C6H10O5", "CuSO4·5H2O", "C2H5NO2", "CH1.44O0.66", "CH3SH", "C10H16", "CHCl3", "Mg"] as const;
@@ -65,10 +73,32 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     const [vessel, dry, char, ash] = weighings(draw, index, draw(0.2, 0.4), draw(0.005, 0.05));
     const run = [vessel, dry ?? null, char ?? null, index % 3 === 0 ? null : (ash ?? null)];
     if (index % 2 === 0) return [...run, nth(["C6H10O5", "CH1.44O0.66", "C10H16"], index)];
-    return [...run, null, draw(0.45, 0.52), draw(0.055, 0.065), draw(0.35, 0.42), everyOther(index, draw(0, 0.01)), index % 4 === 1 ? draw(0, 0.01) : null];
+    return [
+      ...run,
+      null,
+      draw(0.45, 0.52),
+      draw(0.055, 0.065),
+      draw(0.35, 0.42),
+      everyOther(index, draw(0, 0.01)),
+      index % 4 === 1 ? draw(0, 0.01) : null,
+    ];
   },
   CONSTANTWEIGHT: constancy,
   "CONSTANTWEIGHT.STEPS": constancy,
+  TYPICALRANGE: (draw, index) => [
+    nth(["ash", "carbon", "heating value", "moisture", "char yield"], index),
+    Number(draw(0, nth([0.3, 0.9, 25, 0.9, 0.6], index)).toFixed(4)),
+    nth([null, "wood", "rice husk", "nut shells"], Math.floor(index / 5)),
+  ],
+  REPLICATES: (draw, index) => {
+    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? Number((10 + draw(-0.4, 0.4)).toFixed(2)) : null));
+    return [
+      column(values),
+      index % 3 === 0 ? null : draw(0.05, 0.4),
+      nth([null, "count", "skip"], index),
+      index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
+    ];
+  },
   PROXIMATE: (draw, index) => weighings(draw, index, draw(0.8, 0.95), draw(0.2, 0.4), draw(0.005, 0.05)),
   AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
   "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),

@@ -29,7 +29,11 @@ const TABLE_COLUMNS = 6;
 const FORMS = ["in cells", "typed"] as const;
 
 /** A workbook of cases: their arguments in cells, the plain form over those cells, and the plain form with the arguments typed in. */
-export function caseBook(cases: readonly PlainCase[]): { readonly file: Workbook; readonly compared: readonly Compared[]; readonly fixed: readonly string[] } {
+export function caseBook(cases: readonly PlainCase[]): {
+  readonly file: Workbook;
+  readonly compared: readonly Compared[];
+  readonly fixed: readonly string[];
+} {
   const file = new Workbook();
   const workings = new WorkingsSheet(WORKINGS);
   const [compared, fixed]: [Compared[], string[]] = [[], []];

@@ -16,13 +16,20 @@ export const hasPlainForm = ({ inCells, inManyCells }: CellFunction): boolean =>
 
 const WRONG: readonly unknown[] = [
   ...[null, "", "  ", 0, -1, -0.001, 1, 2, 35, 293.15, 1e300, "n/a", "35,1", "35.1", "0", true, false, "wet", "tared ", " TARED", "as  received"],
-  ...[{ type: "Error", basicValue: "#DIV/0!" }, { type: "Error", basicValue: "#N/A" }],
+  ...[
+    { type: "Error", basicValue: "#DIV/0!" },
+    { type: "Error", basicValue: "#N/A" },
+  ],
 ];
 
 /** Good and bad arguments of every function with a plain form: examples, published values, refusals, hostile values in each place, and swaps. */
 export function plainCases(): PlainCase[] {
   const withForm = everyFunction.filter(hasPlainForm);
-  const literal = [...everyRefusal.map(([cell]) => cell), ...everyPublished.map(({ cell }) => cell), ...everyFunction.flatMap(({ examples }) => examples.map(({ cell }) => cell))];
+  const literal = [
+    ...everyRefusal.map(([cell]) => cell),
+    ...everyPublished.map(({ cell }) => cell),
+    ...everyFunction.flatMap(({ examples }) => examples.map(({ cell }) => cell)),
+  ];
   return withForm.flatMap((definition) => {
     const typed = literal.filter((cell) => isCallOf(cell, definition.name)).map((cell) => literalArguments(cell).map(emptyAsBlank));
     const hostile = Object.keys(definition.inputs).flatMap((_, index) => hostileArguments(definition, index));
@@ -57,13 +64,22 @@ const isColumn = (value: unknown): value is readonly (readonly unknown[])[] => A
 
 /** A wrong value in each place in turn. */
 const spoilt = (good: readonly unknown[]): unknown[][] =>
-  good.flatMap((value, place) => (isColumn(value) ? WRONG.map((wrong) => value.map((row, index) => (index === 1 ? [wrong] : row))) : WRONG).map((wrong) => good.map((one, index) => (index === place ? wrong : one))));
+  good.flatMap((value, place) =>
+    (isColumn(value) ? WRONG.map((wrong) => value.map((row, index) => (index === 1 ? [wrong] : row))) : WRONG).map((wrong) =>
+      good.map((one, index) => (index === place ? wrong : one)),
+    ),
+  );
 
 /** Each two arguments in each other's place. */
 const swapped = (good: readonly unknown[]): unknown[][] =>
-  good.flatMap((first, place) => good.slice(place + 1).map((second, further) => good.map((one, index) => (index === place ? second : index === place + 1 + further ? first : one))));
+  good.flatMap((first, place) =>
+    good
+      .slice(place + 1)
+      .map((second, further) => good.map((one, index) => (index === place ? second : index === place + 1 + further ? first : one))),
+  );
 
 /** What no cell can hold is left aside. */
-const isInCells = (value: unknown): boolean => (isColumn(value) ? value.flat().every(isInCells) : value !== Infinity && value !== -Infinity && !Number.isNaN(value));
+const isInCells = (value: unknown): boolean =>
+  isColumn(value) ? value.flat().every(isInCells) : value !== Infinity && value !== -Infinity && !Number.isNaN(value);
 
 export const isLifted = takesRanges;

@@ -10,7 +10,10 @@ import JSZip from "jszip";
 export const PROGRAMS = ["LibreOffice", "Gnumeric"] as const;
 export type Program = (typeof PROGRAMS)[number];
 
-const EXECUTABLES: Readonly<Record<Program, string | undefined>> = { LibreOffice: process.env.RETORT_SOFFICE, Gnumeric: process.env.RETORT_SSCONVERT };
+const EXECUTABLES: Readonly<Record<Program, string | undefined>> = {
+  LibreOffice: process.env.RETORT_SOFFICE,
+  Gnumeric: process.env.RETORT_SSCONVERT,
+};
 const FILTER = "xlsx:Calc MS Excel 2007 XML";
 const WITHIN_MS = 180_000;
 
@@ -45,7 +48,9 @@ const libreOffice = (folder: string, given: string, converted: string): string[]
 async function withOwnTexts(bytes: Uint8Array): Promise<ArrayBuffer> {
   const zip = await JSZip.loadAsync(bytes);
   const shared = (await zip.file("xl/sharedStrings.xml")?.async("string")) ?? "";
-  const texts = [...shared.matchAll(/<si>(.*?)<\/si>/gs)].map(([, inside = ""]) => [...inside.matchAll(/<t[^>]*>([^<]*)<\/t>/g)].map(([, text = ""]) => text).join(""));
+  const texts = [...shared.matchAll(/<si>(.*?)<\/si>/gs)].map(([, inside = ""]) =>
+    [...inside.matchAll(/<t[^>]*>([^<]*)<\/t>/g)].map(([, text = ""]) => text).join(""),
+  );
   for (const name of Object.keys(zip.files).filter((one) => one.startsWith("xl/worksheets/sheet"))) {
     const xml = (await zip.file(name)?.async("string")) ?? "";
     zip.file(

@@ -62,8 +62,11 @@ type Column = (typeof COLUMNS)[number];
  */
 export function constancyInCells(texts: ConstancyTexts, workings: Workings): StepsInCells | undefined {
   const weights = workings.cellsOf(texts.weights);
-  const times = texts.times === "" ? undefined : workings.cellsOf(texts.times);
-  if (weights === undefined || (times === undefined && texts.times !== "")) return undefined;
+  const given = texts.times === "" ? undefined : workings.cellsOf(texts.times);
+  if (weights === undefined || (given === undefined && texts.times !== "")) return undefined;
+  // One blank cell is the same as times left out.
+  const lone = given?.length === 1 && weights.length > 1 ? given[0] : undefined;
+  const times = lone === undefined ? given : undefined;
   if (times !== undefined && times.length !== weights.length) throw timesOfAnotherSize(times.length, weights.length);
   const n = weights.length;
   let check = "";
@@ -75,7 +78,7 @@ export function constancyInCells(texts: ConstancyTexts, workings: Workings): Ste
     (at) => {
       const cell = (column: Column, row: number): string => at(row, COLUMNS.indexOf(column));
       const columnFrom = (column: Column, from: number, to: number): string => `${cell(column, from)}:${cell(column, to)}`;
-      const series: Series = { texts, weights, times, cell, columnFrom };
+      const series: Series = { texts, weights, times, lone, cell, columnFrom };
       steps = weights.map((_, row) => ({
         ...{ filled: cell("filled", row), sample: cell("sample", row), change: cell("change", row), limit: cell("limit", row) },
         ...{ verdict: cell("verdict", row), steady: cell("steady", row) },
@@ -93,6 +96,8 @@ interface Series {
   readonly texts: ConstancyTexts;
   readonly weights: readonly string[];
   readonly times: readonly string[] | undefined;
+  /** A single cell given for times, which must be blank. */
+  readonly lone: string | undefined;
   readonly cell: (column: Column, row: number) => string;
   readonly columnFrom: (column: Column, from: number, to: number) => string;
 }
@@ -141,12 +146,13 @@ function rowInCells(series: Series, row: number): string[] {
   return [countUp, sample, timed, time === undefined ? '""' : timeInCells(series, row, time), compared, limit, change, verdict, steady];
 }
 
-function timeInCells({ cell, weights }: Series, row: number, time: string): string {
+function timeInCells({ cell }: Series, row: number, time: string): string {
   const read = seriesCell(time, cell("timed", row), elapsed, row > 0, row + 1, time);
   if (row === 0) return read;
   const before = cell("time", row - 1);
-  const early = `IF(ISNUMBER(${time}),IF(ISNUMBER(${before}),${time}-${before}<=${numberText(SAME_TIME)},FALSE),FALSE)`;
-  return `IF(IF(${cell("filled", row)}>0,${early},FALSE),${refusedWith(timeNotAfter(row + 1))},${weights.length > row ? read : '""'})`;
+  // Of planned times as well, which later weighings will have.
+  const early = `IF(ISNUMBER(${time}),IF(ISNUMBER(${before}),(${time}<>0)*(${time}-${before}<=${numberText(SAME_TIME)}),0),0)`;
+  return `IF(${early},${refusedWith(timeNotAfter(row + 1))},${read})`;
 }
 
 /** The number of the weighing that this one is compared with, 0 for none. */
@@ -209,14 +215,15 @@ function verdictInCells(series: Series, row: number): string {
 
 /** An error where the series as a whole is refused, else 0. */
 function checkInCells(series: Series): string {
-  const { texts, weights, times, cell, columnFrom } = series;
+  const { texts, weights, times, lone, cell, columnFrom } = series;
   const n = weights.length;
   const all = `SUM(${columnFrom("sample", 0, n - 1)})`;
   const interval = numberInCells(texts.interval, 0);
   const isPerHour = byCriterion(series, (criterion) => (criterion === "per hour" ? "1" : "0"));
   const wantsTimes = `${isPerHour}+(${interval}>0)`;
   const limit = cell("limit", n);
-  const without = `IF(${wantsTimes},${refusedWith(needsTimes)},0)`;
+  const isAlone = lone === undefined ? "0" : isFilledInCells(lone, false);
+  const without = `IF(${wantsTimes}+${isAlone},${refusedWith(needsTimes)},0)`;
   const count = cell("filled", 0);
   const span = `(INDEX(${columnFrom("time", 0, n - 1)},${count})-${cell("time", 0)})`;
   const withTimes = [

@@ -4,7 +4,8 @@ import type { CellInput, ColumnInput } from "../Input";
 import { BELOW_ZERO, isNothing, numberInput, readNumber, type NumberRule } from "../number";
 import { positiveNumber } from "./positiveNumber";
 
-const result: NumberRule = {
+/** A replicate result: any number. */
+export const result: NumberRule = {
   unit: "",
   called: "a number",
   advice: "Clear the cell or give a number.",

@@ -1,3 +1,4 @@
+import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { numberText } from "../../inputs/numberText";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
@@ -7,7 +8,6 @@ import type { ReadFormula, ReadSheets } from "./ReadSheets";
 import { sheetText } from "./reference";
 import type { Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "./WorkingsSheet";
-import { inQuotes } from "./writtenCall";
 
 /** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
 export const STALE = 2;
@@ -158,7 +158,7 @@ export function changed(cell: string, was: CellReading | undefined): string {
   if (typeof value === "number") return `IF(ISNUMBER(${cell}),ABS(${cell}-${numberIn(value)})>${SAME}*ABS(${numberIn(value)}),TRUE)`;
   if (typeof value === "boolean") return `IF(ISLOGICAL(${cell}),${cell}<>${value ? "TRUE" : "FALSE"},TRUE)`;
   if (value === null || value === "") return `IF(ISERROR(${cell}),TRUE,${cell}<>"")`;
-  return `IF(ISTEXT(${cell}),NOT(EXACT(${cell},${longText(value)})),TRUE)`;
+  return `IF(ISTEXT(${cell}),NOT(EXACT(${cell},${textInCells(value)})),TRUE)`;
 }
 
 const numberIn = (value: number): string => (value < 0 ? `(${numberText(value)})` : numberText(value));
@@ -167,14 +167,3 @@ const numberIn = (value: number): string => (value < 0 ? `(${numberText(value)})
 const ERROR_NUMBERS: Readonly<Record<string, number>> = {
   ...{ "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 },
 };
-
-// A text in a formula holds 255 characters at most, and quotation marks count twice.
-const LONGEST_TEXT = 120;
-
-/** A text of any length in a formula. */
-export function longText(text: string): string {
-  const characters = Array.from(text);
-  const parts: string[] = [];
-  for (let from = 0; from < characters.length; from += LONGEST_TEXT) parts.push(inQuotes(characters.slice(from, from + LONGEST_TEXT).join("")));
-  return parts.length === 0 ? '""' : parts.join("&");
-}

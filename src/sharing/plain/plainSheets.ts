@@ -1,9 +1,10 @@
+import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { fixedOn, type WhyFixed } from "../../problems/plainCellProblems";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
-import { changeFlags, longText, STALE, type FlagSheet } from "./changeFlags";
+import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
 import { plainFormula, type PlainFormula } from "./plainFormula";
 import { plainNames } from "./plainNames";
@@ -86,7 +87,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()));
 
   const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), staleness, flagSheetOf, workings });
-  const says = longText(fixedOn(options.date));
+  const says = textInCells(fixedOn(options.date));
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
     const flag = `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
     const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
@@ -139,5 +140,5 @@ function valueText(reading: CellReading | undefined): string {
   if (reading !== undefined && reading.error !== "") return reading.error;
   if (typeof value === "number") return numberText(value);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return longText(value ?? "");
+  return textInCells(value ?? "");
 }

@@ -1,6 +1,7 @@
 import { everyFunction } from "../../functions/catalogue";
 import { takesRanges, type CellFunction } from "../../functions/cellFunction";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
+import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { operand } from "../../functions/operand";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { CellInput, Input } from "../../inputs/Input";
@@ -50,6 +51,8 @@ export function writtenCall(call: Call, name: string, scope: Scope, to: WritingT
   const given = inputs.map(([, input], index) => argumentOf(call.arguments[index], input, inner, to));
   const problem = settledProblem(definition, inputs, given);
   if (problem !== undefined) return { text: problem };
+  const settledText = settledWords(definition, inputs, given);
+  if (settledText !== undefined) return { text: settledText };
   const sizes = given.map((one) => (one.kind === "asked" ? one.size : ONE));
   const misfit = isLifted && !scope.isSingle ? sizeProblem(sizes) : undefined;
   if (misfit !== undefined) return { text: misfit };
@@ -149,6 +152,17 @@ function settledProblem(definition: CellFunction, inputs: readonly NamedInput[],
     throw thrown;
   }
   return undefined;
+}
+
+/** What a function says in words about nothing but what is typed into the call. */
+function settledWords(definition: CellFunction, inputs: readonly NamedInput[], given: readonly Argument[]): string | undefined {
+  if (definition.gives !== "value" || !given.every(({ kind }) => kind === "settled")) return undefined;
+  const read = inputs.map(([name, input], index) => {
+    const { value } = given[index] as Extract<Argument, { kind: "settled" }>;
+    return [name, input.shape === "cell" ? input.read(value, name) : input.read(columnOf(value), name)] as const;
+  });
+  const answer = definition.compute(Object.fromEntries(read));
+  return typeof answer === "string" ? textInCells(answer) : undefined;
 }
 
 const columnOf = (value: CellValue): readonly CellValue[] => (value === BLANK ? [] : [value]);

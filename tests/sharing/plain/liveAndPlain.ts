@@ -45,11 +45,27 @@ export async function liveAndPlain(typed: Typed, { names = [], tables = [], opti
   const read = await Promise.all(sheets.map((sheet) => live.workbook.readUsed(sheet)));
   const shared = plainSheets({ sheets: read, names, tables }, { ...options, date: DATE });
   const plain = await openHeadlessWorkbook();
-  await typeAll(plain, typedAfter(typed, shared), names.map((one) => shared.names.find(({ name }) => name === one.name) ?? one));
-  const filled = new Map(read.map(({ sheet, rows }) => [sheet, rows.flat().filter(({ formula }) => formula !== "").flatMap(cellsOf)]));
+  await typeAll(
+    plain,
+    typedAfter(typed, shared),
+    names.map((one) => shared.names.find(({ name }) => name === one.name) ?? one),
+  );
+  const filled = new Map(
+    read.map(({ sheet, rows }) => [
+      sheet,
+      rows
+        .flat()
+        .filter(({ formula }) => formula !== "")
+        .flatMap(cellsOf),
+    ]),
+  );
   const shown = async (): Promise<ShownTwice[]> => {
-    const all = await Promise.all(sheets.map(async (sheet) => [sheet, valuesOf(await live.workbook.readUsed(sheet)), valuesOf(await plain.workbook.readUsed(sheet))] as const));
-    return all.flatMap(([sheet, ours, theirs]) => (filled.get(sheet) ?? []).map((cell) => ({ sheet, cell, live: ours.get(cell) ?? null, plain: theirs.get(cell) ?? null })));
+    const all = await Promise.all(
+      sheets.map(async (sheet) => [sheet, valuesOf(await live.workbook.readUsed(sheet)), valuesOf(await plain.workbook.readUsed(sheet))] as const),
+    );
+    return all.flatMap(([sheet, ours, theirs]) =>
+      (filled.get(sheet) ?? []).map((cell) => ({ sheet, cell, live: ours.get(cell) ?? null, plain: theirs.get(cell) ?? null })),
+    );
   };
   return {
     ...{ live, plain, shared, shown },
@@ -72,14 +88,19 @@ export function isSame(live: CellContent, plain: CellContent): boolean {
 
 async function typeAll(open: HeadlessWorkbook, typed: Typed, names: readonly NameReading[]): Promise<void> {
   for (const sheet of Object.keys(typed)) if (sheet !== FIRST_SHEET) open.engine.book.create(sheet, 300, 40);
-  replaceNames(open.engine, names.map(({ name, formula, sheet }) => ({ name, refersTo: formula.replace(/^=/, ""), sheet })));
+  replaceNames(
+    open.engine,
+    names.map(({ name, formula, sheet }) => ({ name, refersTo: formula.replace(/^=/, ""), sheet })),
+  );
   for (const [sheet, cells] of Object.entries(typed)) for (const [cell, content] of Object.entries(cells)) await open.type(sheet, cell, content);
   await open.settled();
 }
 
 /** The same sheets with what sharing puts in place of formulas, and the sheets that it adds. */
 function typedAfter(typed: Typed, { cells, workings, flags }: PlainSheets): Typed {
-  const after: Record<string, Record<string, CellContent>> = Object.fromEntries(Object.entries(typed).map(([sheet, content]) => [sheet, { ...content }]));
+  const after: Record<string, Record<string, CellContent>> = Object.fromEntries(
+    Object.entries(typed).map(([sheet, content]) => [sheet, { ...content }]),
+  );
   for (const { sheet, cell, area, formulas } of cells) {
     const { row, column } = areaNamed(area);
     const into = (after[sheet] ??= {});

@@ -9,7 +9,7 @@ const run: Record<string, CellContent> = {
   F1: "=RETORT.MOISTURE.WET(A1,B1,C1)*100",
   F2: '=IF(B2="","",RETORT.MOISTURE.WET(A2,B2,C2))',
   F3: '=RETORT.MOISTURE.CONVERT(F1/100,"wet",D1&D2)',
-  F4: "=RETORT.MOISTURE.CONVERT(RETORT.MOISTURE.WET(A1,B1,C1),D3,\"dry\")+RETORT.AIRDEMAND(1.2)",
+  F4: '=RETORT.MOISTURE.CONVERT(RETORT.MOISTURE.WET(A1,B1,C1),D3,"dry")+RETORT.AIRDEMAND(1.2)',
   F5: "=SUM(RETORT.MOISTURE.WET(A1:A3,B1:B3,C1:C3))",
   F7: "=LET(w,RETORT.MOISTURE.WET(A1,B1,C1),w*w+w)",
   F8: "=RETORT.MOISTURE.WET(Vessel,B1,C1)",
@@ -27,7 +27,11 @@ const run: Record<string, CellContent> = {
   N8: "=RETORT.MOLARMASS(B9&C9)",
   N9: "=SUM(A1:C3)",
 };
-const other: Record<string, CellContent> = { B2: "=Sheet1!N1+1", B3: "=RETORT.MOISTURE.WET(Sheet1!A1,Sheet1!B1,Sheet1!C1)", B4: "=SUM(Sheet1!A1:C3)" };
+const other: Record<string, CellContent> = {
+  B2: "=Sheet1!N1+1",
+  B3: "=RETORT.MOISTURE.WET(Sheet1!A1,Sheet1!B1,Sheet1!C1)",
+  B4: "=SUM(Sheet1!A1:C3)",
+};
 const typed: Typed = { Sheet1: run, "It's (a) {b}": other };
 const names = [
   { name: "Vessel", formula: "=Sheet1!$A$1" },

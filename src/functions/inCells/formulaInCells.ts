@@ -10,14 +10,14 @@ import { isTypedText } from "./typedInCells";
  * @throws InputProblem for a formula that does not read
  */
 export const typedFormulaOf = (text: string): Formula | undefined =>
-  isTypedText(text) ? parseFormula(text.slice(1, -1).replaceAll('""', '"')) : undefined;
+  isTypedText(text) ? parseFormula(text.slice(1, -1).replace(/""/g, '"')) : undefined;
 
 /** A molar mass written out, count times atomic weight: "(1*40.078+1*12.011+3*15.999)". */
 export const molarMassInCells = (atoms: ReadonlyMap<string, number>): string =>
   `(${[...atoms].map(([symbol, count]) => `${numberText(count)}*${numberText(atomicWeight(symbol))}`).join("+")})`;
 
 /** A text in a table of cells. */
-export const label = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+export const label = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 
 const OXYGEN_ATOMS = 2;
 

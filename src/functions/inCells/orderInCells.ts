@@ -13,7 +13,7 @@ export const SLACK = String(roundingSlack).toUpperCase();
  */
 export function orderInCells(texts: Readonly<Record<string, string>>): RefusalInCells {
   const names = Object.keys(texts);
-  const [vessel = "", loaded = "", heated = ""] = Object.values(texts);
+  const [vessel = "", loaded = "", heated = ""] = names.map((name) => texts[name]);
   const [empty, before, after] = [numberInCells(vessel, 0), operand(loaded), operand(heated)];
   const when = `(${before}-${empty}<=${SLACK})+(${after}>${before})+(${after}<${empty})`;
   return { when, says: weighingsOutOfOrder([names[0] ?? "", names[2] ?? "", names[1] ?? ""]) };

@@ -6,7 +6,7 @@ export function textInCells(text: string): string {
   const characters = Array.from(text);
   const pieces: string[] = [];
   for (let from = 0; from < characters.length; from += LONGEST_TEXT) pieces.push(characters.slice(from, from + LONGEST_TEXT).join(""));
-  return pieces.length === 0 ? '""' : pieces.map((piece) => `"${piece.replaceAll('"', '""')}"`).join("&");
+  return pieces.length === 0 ? '""' : pieces.map((piece) => `"${piece.replace(/"/g, '""')}"`).join("&");
 }
 
 /**

@@ -3,7 +3,7 @@ import { rowRefused } from "../../problems/plainCellProblems";
 import { isNumberInCells, refusedNumberInCells } from "../../inputs/refusedInCells";
 
 /** #VALUE!, with the sentence for whoever looks into the cell. */
-export const refusedWith = (sentence: string): string => `VALUE("${sentence.replaceAll('"', '""')}")`;
+export const refusedWith = (sentence: string): string => `VALUE("${sentence.replace(/"/g, '""')}")`;
 
 /** True, in a cell, where a cell of a series holds anything; a 0 counts as nothing where the rule says so. */
 export const isFilledInCells = (cell: string, isZeroBlank: boolean): string =>

@@ -2,7 +2,6 @@ import { everyFunction } from "../../functions/catalogue";
 import { takesRanges, type CellFunction } from "../../functions/cellFunction";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { textInCells } from "../../functions/inCells/sentenceInCells";
-import { operand } from "../../functions/operand";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { CellInput, Input } from "../../inputs/Input";
 import { answerTo, refusedInCells } from "../../inputs/refusedInCells";
@@ -62,6 +61,11 @@ export function writtenCall(call: Call, name: string, scope: Scope, to: WritingT
 }
 
 function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: WritingTo): Argument {
+  const variable = part?.type === "ReferenceIdentifier" && part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
+  if (variable !== undefined && (!variable.isKept || scope.isQualified)) {
+    const { isSingle, isOnEach, isQualified } = scope;
+    return argumentOf(variable.value, input, within(variable.scope, { isSingle, isOnEach, isQualified }), to);
+  }
   const value = settledValue(part, scope);
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
@@ -232,7 +236,7 @@ interface Asked {
 
 function unlessRefused(asked: readonly Asked[], text: string): string {
   const looked = asked.flatMap((one) => {
-    const refused = refusedInCells(one.input, operand(one.text));
+    const refused = refusedInCells(one.input, one.text);
     if (refused === undefined) throw new CannotWrite("argumentForm");
     return refused === "" ? [] : [{ ...one, refused }];
   });

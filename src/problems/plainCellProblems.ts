@@ -33,7 +33,6 @@ export const analysisIncomplete = "the analysis needs carbon and hydrogen";
 export const analysisOpen = "the fractions and ash do not come near 1";
 export const takesUpNothing = "there is more oxygen than burning needs";
 export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
-export const leftOutNeeded = (name: string): string => `${name} is left out: give it`;
 
 /** Why a call is shared as its value, for the calculation record. */
 export const WHY_FIXED = {
@@ -44,7 +43,6 @@ export const WHY_FIXED = {
   tooLong: "written out it is longer than a cell holds",
   unknownName: "a name or table in it is not known here",
   unknownSize: "the size of a range in it cannot be told",
-  wholeColumn: "it works on whole columns, which may grow",
   random: "a random number in it would be drawn more than once",
   newerFunction: "it uses a function newer than Excel 2016",
   severalSheets: "it works on several sheets at once",

@@ -56,11 +56,11 @@ export const zeroDriftFunction = cellFunction({
 
 type DriftTexts = Readonly<Record<"reading" | "zeroBefore" | "zeroAfter" | "timeBefore" | "time" | "timeAfter", string>>;
 
-/** 1 or TRUE where a time is given; a 0 is none where none can be at 0. */
+/** 1 where a time is given; a 0 is none where none can be at 0. */
 function isGiven(text: string, isZeroGiven = false): string {
   if (text === "") return "0";
   if (isTypedNumber(text)) return isZeroGiven || Number(text) !== 0 ? "1" : "0";
-  return isZeroGiven ? `ISNUMBER(${text})` : `IF(ISNUMBER(${text}),${operand(text)}<>0,0)`;
+  return `IF(ISNUMBER(${text}),${isZeroGiven ? "1" : `IF(${text}=0,0,1)`},0)`;
 }
 
 /** How many of the three times say that times are meant. */

@@ -89,7 +89,7 @@ const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string 
       ["<", below],
     ] as const
   )
-    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${numberText(bound)})`]))
+    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${bound < 0 ? `(${numberText(bound)})` : numberText(bound)})`]))
     .join("*");
 
 function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
@@ -103,8 +103,7 @@ function wordRefused(words: readonly string[], cell: string, isBlankTaken: boole
  * A condition: the cell holds a number. A truth in a cell is a number to some spreadsheets, though not to Excel; of a number in the formula
  * itself some say that it is a truth.
  */
-export const isNumberInCells = (cell: string): string =>
-  /^[("{\d.+-]/.test(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
+export const isNumberInCells = (cell: string): string => (/^[("{\d.+-]/.test(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`);
 
 /** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
 const isNoWord = (cell: string, word: string): string =>

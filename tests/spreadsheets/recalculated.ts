@@ -15,7 +15,7 @@ const EXECUTABLES: Readonly<Record<Program, string | undefined>> = {
   Gnumeric: process.env.RETORT_SSCONVERT,
 };
 const FILTER = "xlsx:Calc MS Excel 2007 XML";
-const WITHIN_MS = 180_000;
+const WITHIN_MS = 800_000;
 
 /**
  * The workbook opened, calculated and saved again by another program, LibreOffice in a profile of its own. By its defaults LibreOffice keeps

@@ -40,7 +40,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   help: ["functions", "inputs", "drying", "problems"],
   workbook: ["problems"],
   runsheet: ["drying", "balance", "confidence", "workbook", "problems"],
-  sharing: ["functions", "chemistry", "workbook", "problems"],
+  sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],

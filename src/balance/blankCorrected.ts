@@ -2,10 +2,10 @@ import { blankAboveLoss, gainedBeyondScatter } from "../problems/balanceProblems
 
 // A net loss stands on four weighings, each with the uncertainty u: 2 u in all, and twice that covers about 95 % (GUM, JCGM 100:2008,
 // equation 10).
-const SCATTER = 4;
+export const SCATTER = 4;
 // A vessel may gain more oxide than the sample in it loses; ten times the change of both is another cell or another unit. Common
 // practice, no source.
-const LARGEST_SHARE = 10;
+export const LARGEST_SHARE = 10;
 
 /**
  * The loss of the sample alone, g, loss - blankLoss: its loss with the vessel less what the empty vessel lost in the same

@@ -8,9 +8,9 @@ export interface DriftTimes {
 }
 
 // Zeros further apart than a tenth of the reading are another cell, not drift. Common practice, no source.
-const LARGEST_DRIFT = 0.1;
+export const LARGEST_DRIFT = 0.1;
 // Minutes in a week: a later time is a date, an earlier one below 1 a clock time.
-const WEEK = 10_080;
+export const WEEK = 10_080;
 
 /**
  * A reading less the zero of the balance at that moment, on a straight line between the zeros read before and after:

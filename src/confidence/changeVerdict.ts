@@ -38,8 +38,8 @@ export function changeVerdict(before: number, after: number, u: number, k = usua
 /** The share of differences of two normal deviates beyond k of their own standard deviations, either way. */
 export const falseChange = (k: number): number => 2 * (1 - normalProbability(k));
 
-// A u typed with two figures may lie this much below the rounding it was worked out from.
-const TYPED = 0.95;
+/** A u typed with two figures may lie this much below the rounding it was worked out from. */
+export const TYPED = 0.95;
 
 /**
  * The scatter s that u leaves beside the rounding of one reading, g: sqrt(u^2 - d^2 / 12).

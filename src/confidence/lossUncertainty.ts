@@ -2,7 +2,7 @@ import { readingTooCoarse } from "../problems/confidenceProblems";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 
 // The propagation is linear: simulated spreads are up to 1.2 % wider at a twentieth of the sample mass, 5 % at a tenth.
-const LARGEST_SHARE = 0.1;
+export const LARGEST_SHARE = 0.1;
 
 /** A loss fraction and how well it is known. */
 export interface UncertainLoss {

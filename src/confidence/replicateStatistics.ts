@@ -22,7 +22,7 @@ export interface ReplicateStatistics {
 }
 
 // Sums of decimal readings stray by about this share of the largest; a mean below it is 0.
-const ROUNDING = 1e-12;
+export const REPLICATE_ROUNDING = 1e-12;
 
 /**
  * Replicate results summed up: mean, median, s = sqrt(sum (x - mean)^2 / (n - 1)), s / |mean|, range, and from ISO 5725-6
@@ -38,7 +38,7 @@ export function replicateStatistics(values: readonly number[], repeatabilitySd?:
   const { mean, deviation } = sampleMoments(values);
   const sorted = [...values].sort((a, b) => a - b);
   const [least, most] = [sorted[0] as number, sorted.at(-1) as number];
-  const isZero = Math.abs(mean) <= ROUNDING * Math.max(Math.abs(least), Math.abs(most));
+  const isZero = Math.abs(mean) <= REPLICATE_ROUNDING * Math.max(Math.abs(least), Math.abs(most));
   return {
     count: values.length,
     mean,
@@ -58,13 +58,13 @@ function median(sorted: readonly number[]): number {
 }
 
 // ISO 5725-6, 4.1.4 (from memory): 1.96 times the square root of 2, rounded to one decimal as the standard has it.
-const FACTOR = 2.8;
+export const FACTOR = 2.8;
 
 /** Repeatability limit r = 2.8 s: two results under repeatability differ by more in one case of twenty; in the unit of the results. */
 export const repeatabilityLimit = (deviation: number): number => FACTOR * deviation;
 
 // A step read off the results is free of binary rounding, their range is not.
-const STRAY = 1e-9;
+export const STRAY = 1e-9;
 
 /**
  * What the range of the replicates says, in words, after ISO 5725-6 clause 5 (from memory, check your edition). The range of

@@ -36,7 +36,8 @@ export type MoistureBasis = (typeof MOISTURE_BASES)[number];
 const WETTEST_WOOD = 4;
 // 2 % of solids. Cucumber and lettuce hold 95 to 96 % of water, 20 to 22 dry basis (USDA FoodData Central, from memory), Sphagnum peat
 // up to about 25, thickened sludge 92 to 98 % (from memory); beyond that is a liquid, and percentages of green wood begin.
-const WETTEST_DRY_BASIS = 49;
+/** The wettest that a moisture on the dry basis may be. */
+export const WETTEST_DRY_BASIS = 49;
 
 /** True for a moisture on the dry basis that no wood has, so that a reader should be told how wet it is. */
 export const isWetterThanWood = (moisture: number): boolean => moisture > WETTEST_WOOD + shareSlack;

@@ -12,7 +12,7 @@ export interface DryingPoint {
 
 // A dried sample that meets room air takes up some per cent (char 6 to 8 %, Lin et al.; wood about 12 %, common
 // practice, no source), but a series starts moist: a tenth above the first weighing is a wrong cell or another vessel.
-const LARGEST_GAIN = 0.1;
+export const LARGEST_GAIN = 0.1;
 
 /**
  * The sample alone at each weighing of a series, weight - vessel, g, cleared of binary rounding so that a limit met
@@ -33,11 +33,11 @@ export function netSamples(weights: readonly number[], vessel: number): number[]
 }
 
 // Spreadsheet dates count days: 36526 is the first day of 2000. As minutes it would be a run that begins after 25 days.
-const EARLIEST_DATE = 36526;
+export const EARLIEST_DATE = 36526;
 // Clock times are fractions of a day, so a run given in them seems to last less than a minute.
-const SHORTEST_RUN = 1;
+export const SHORTEST_RUN = 1;
 // One clock time reckoned in two ways, min: binary rounding of minutes up to a spreadsheet date.
-const SAME_TIME = 1e-9;
+export const SAME_TIME = 1e-9;
 
 /**
  * Holds the times of a series to rising minutes, one for each weighing.

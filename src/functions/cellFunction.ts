@@ -1,4 +1,6 @@
 import type { CellInput, Inputs, Read } from "../inputs/Input";
+import type { RefusalInCells } from "./inCells/RefusalInCells";
+import type { TableInCells, Workings } from "./inCells/Workings";
 
 /** What a cell can show. Text that must look empty is "". */
 export type Shown = number | string | boolean;
@@ -29,9 +31,16 @@ interface Definition<I extends Inputs> {
   readonly working?: (read: Read<I>) => readonly string[];
   /**
    * The same computation with built-in spreadsheet functions only, given the text of each argument ("" when left out).
-   * Absent where that is impossible: then a shared sheet gets the value.
+   * Absent where that is impossible: then a shared sheet gets the value. What the readers refuse is asked before it, of their own rules.
    */
   readonly inCells?: (text: Readonly<Record<keyof I, string>>) => string;
+  /** What else the function refuses, about inputs that are each right in themselves: asked in this order before `inCells` answers. */
+  readonly refusesInCells?: (text: Readonly<Record<keyof I, string>>) => readonly RefusalInCells[];
+  /**
+   * The same as `inCells` for a form that takes more than one cell: one text, or for a table one for each of its cells. Undefined for
+   * arguments for which there is none, such as a formula that does not stand in the call itself. Column inputs are its own to check.
+   */
+  readonly inManyCells?: (text: Readonly<Record<keyof I, string>>, workings: Workings) => string | TableInCells | undefined;
   readonly examples: readonly Example[];
   /** Standards, papers or handbooks the computation follows; "from memory" or "common practice, no source" where so. */
   readonly source: string;
@@ -52,9 +61,11 @@ interface TableDefinition<I extends Inputs> extends Definition<I> {
 /** What was read for each input, under its name, where nobody knows any longer which function it is for. */
 type AnyRead = Readonly<Record<string, unknown>>;
 
-interface AnyDefinition extends Omit<Definition<Inputs>, "working" | "inCells"> {
+interface AnyDefinition extends Omit<Definition<Inputs>, "working" | "inCells" | "refusesInCells" | "inManyCells"> {
   readonly working?: (read: AnyRead) => readonly string[];
   readonly inCells?: (text: Readonly<Record<string, string>>) => string;
+  readonly refusesInCells?: (text: Readonly<Record<string, string>>) => readonly RefusalInCells[];
+  readonly inManyCells?: (text: Readonly<Record<string, string>>, workings: Workings) => string | TableInCells | undefined;
 }
 
 /** A function that gives one value. */

@@ -2,6 +2,7 @@ import { asGiven } from "../inputs/kinds/words";
 import { optional } from "../inputs/optional";
 import { RANGE_QUANTITIES } from "../sense/typicalBands";
 import { FEEDSTOCKS, rangeEvidence, typicalRange } from "../sense/typicalRange";
+import { rangeInCells } from "./rangeInCells";
 import { cellFunction, type CellFunction } from "./cellFunction";
 
 const typicalRangeFunction = cellFunction({
@@ -18,6 +19,7 @@ const typicalRangeFunction = cellFunction({
   result: { about: 'Text that begins with "inside" or "outside", or says what is wrong', unit: "" },
   compute: ({ quantity, value, feedstock }) => typicalRange(quantity, value, feedstock),
   working: ({ quantity, value, feedstock }) => [typicalRange(quantity, value, feedstock), ...rangeEvidence(quantity)],
+  inManyCells: rangeInCells,
   examples: [
     {
       cell: '=RETORT.TYPICALRANGE("ash", 0.012, "wood")',

@@ -1,3 +1,5 @@
+import { isTypedText } from "./inCells/typedInCells";
+
 /** One word to be met, and the text that a cell formula counts with when it is. */
 export type WordCase = readonly [word: string, text: string];
 
@@ -7,7 +9,7 @@ export type WordCase = readonly [word: string, text: string];
  */
 export function wordInCells(text: string, cases: readonly WordCase[], otherwise: string): string {
   if (text === "") return otherwise;
-  if (text.startsWith('"')) {
+  if (isTypedText(text)) {
     const typed = text.slice(1, -1).trim().toLowerCase();
     return cases.find(([word]) => word.toLowerCase() === typed)?.[1] ?? otherwise;
   }

@@ -1,4 +1,5 @@
 import type { CellValue } from "./CellValue";
+import type { NumberRule } from "./number";
 
 /**
  * What a 0 is to an input. Most hosts hand a blank cell over as 0, so this is also what a blank cell is; how it is said stands in
@@ -34,9 +35,26 @@ interface Described {
   readonly choices?: readonly string[];
 }
 
+/**
+ * What a reader takes, as data: from it `guardInCells` writes a condition that refuses in a cell what `read` refuses. What a blank cell
+ * and a 0 do is asked of `read` itself.
+ *
+ * - "number": a number that keeps the rule, or the word that reads as 0.
+ * - "choice": one of the words.
+ * - "truth": TRUE or FALSE.
+ * - "text": text that only the program can read on, such as a chemical formula; a cell formula can take it where it is typed.
+ * - "anything": the function answers every slip in words, so that its own form does too.
+ */
+export type Takes =
+  | { readonly kind: "number"; readonly rule: NumberRule; readonly word?: string }
+  | { readonly kind: "choice"; readonly words: readonly string[] }
+  | { readonly kind: "truth" | "text" | "anything" };
+
 /** An input that is one cell. A function made only of these takes whole ranges, row by row. */
 export interface CellInput<T> extends Described {
   readonly shape: "cell";
+  /** Left out where no cell formula can say it: then calls are shared as their values. */
+  readonly takes?: Takes;
   /** True where the cell holds nothing that could be meant as this input. */
   isBlank(value: CellValue): boolean;
   /** @throws InputProblem naming `argument` when the value cannot serve */
@@ -46,6 +64,8 @@ export interface CellInput<T> extends Described {
 /** An input that is a whole column of cells, such as a series of weighings. */
 export interface ColumnInput<T> extends Described {
   readonly shape: "column";
+  /** What each cell of it must be, where the column is numbers. */
+  readonly each?: NumberRule;
   /** @throws InputProblem naming `argument` and the row (from 1) when a value cannot serve */
   read(cells: readonly CellValue[], argument: string): T;
 }

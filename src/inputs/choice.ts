@@ -12,4 +12,5 @@ export const choice = <C extends string>(about: string, choices: readonly C[]): 
     return found;
   }),
   choices,
+  takes: { kind: "choice", words: choices },
 });

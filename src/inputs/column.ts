@@ -9,6 +9,7 @@ import { isBlankNumber, readNumber, type NumberRule } from "./number";
  */
 export const column = (about: string, rule: NumberRule): ColumnInput<readonly number[]> => ({
   shape: "column",
+  each: rule,
   about,
   called: rule.called,
   unit: rule.unit,

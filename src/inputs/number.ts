@@ -15,8 +15,23 @@ export interface NumberRule {
   readonly zeroIsBlank: boolean;
   /** True where 0 says that there is none of it, as leaving it out does. */
   readonly zeroIsNone?: boolean;
-  /** The bound that the value breaks, in words ("below zero"), or undefined when it serves. */
+  /** What the value must not be; of several that it breaks the first is said. */
+  readonly bounds?: readonly Bound[];
+  /**
+   * A further bound that no list of bounds can state: what the value breaks, in words, or undefined. A cell formula cannot ask it, so
+   * calls with such an input are shared as their values.
+   */
   readonly broken?: (value: number) => string | undefined;
+}
+
+/** Numbers that are refused: those for which every comparison that stands here holds. Data, so that a cell formula can ask the same. */
+export interface Bound {
+  readonly above?: number;
+  readonly from?: number;
+  readonly upTo?: number;
+  readonly below?: number;
+  /** In words, as they follow the value: "below zero". */
+  readonly says: string;
 }
 
 /** A required input of one number that follows a rule. */
@@ -27,6 +42,7 @@ export const numberInput = (about: string, rule: NumberRule): CellInput<number> 
   unit: rule.unit,
   optional: false,
   zero: rule.zeroIsBlank ? "nothing" : rule.zeroIsNone === true ? "none" : "value",
+  takes: { kind: "number", rule },
   isBlank: (value) => isBlankNumber(value, rule),
   read: (value, argument) => readNumber(value, { argument }, rule),
 });
@@ -37,6 +53,7 @@ export const numberOrWord = (about: string, rule: NumberRule, word: string): Cel
   const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === word;
   return {
     ...plain,
+    takes: { kind: "number", rule, word },
     isBlank: (value) => isNothing(value) || value === 0,
     read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
   };
@@ -59,10 +76,12 @@ const beginsPlainly = (text: string): boolean => {
 export const isBlankNumber = (value: CellValue, rule: NumberRule): boolean => isNothing(value) || (rule.zeroIsBlank && value === 0);
 
 /** The bound of what cannot be negative. */
-export const belowZero = (value: number): string | undefined => (value < 0 ? "below zero" : undefined);
+export const BELOW_ZERO: Bound = { below: 0, says: "below zero" };
 
-// Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite.
-const LARGEST = 1e15;
+export const belowZero = (value: number): string | undefined => (value < 0 ? BELOW_ZERO.says : undefined);
+
+/** Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite. */
+export const LARGEST = 1e15;
 
 const LOOKS_LIKE_A_NUMBER = /^[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?$/;
 
@@ -73,11 +92,23 @@ const LOOKS_LIKE_A_NUMBER = /^[-+]?(\d+([.,]\d+)*|[.,]\d+)\s*%?$/;
  */
 export function readNumber(value: CellValue, place: Place, rule: NumberRule): number {
   if (typeof value !== "number" || (value === 0 && rule.zeroIsBlank)) throw noNumber(value, place, rule);
-  const broken = Number.isFinite(value) ? (rule.broken?.(value) ?? beyondSense(value)) : "not a finite number";
+  const broken = Number.isFinite(value) ? (brokenBound(value, rule) ?? beyondSense(value)) : "not a finite number";
   if (broken !== undefined) throw outOfBounds(place, value, rule.unit, broken, rule.advice);
   // A 0 that a subtraction has left with a minus sign is a 0.
   return value + 0;
 }
+
+/** A loop: it runs for every cell of a long column. */
+function brokenBound(value: number, { bounds, broken }: NumberRule): string | undefined {
+  if (bounds !== undefined) for (const bound of bounds) if (isBroken(value, bound)) return bound.says;
+  return broken?.(value);
+}
+
+const isBroken = (value: number, { above, from, upTo, below }: Bound): boolean =>
+  !(above !== undefined && value <= above) &&
+  !(from !== undefined && value < from) &&
+  !(upTo !== undefined && value > upTo) &&
+  !(below !== undefined && value >= below);
 
 function noNumber(value: CellValue, place: Place, rule: NumberRule): ArgumentProblem {
   if (value instanceof CellError) return new PassedError(value.code, place.argument, place.row);

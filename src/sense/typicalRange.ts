@@ -11,7 +11,7 @@ import {
   valueLooksLikePercent,
   valueNotANumber,
 } from "../problems/rangeProblems";
-import { NO_SOURCE, plantMatter, RANGE_QUANTITIES, rangeUnit, typicalBands, type RangeQuantity } from "./typicalBands";
+import { NO_SOURCE, plantMatter, RANGE_QUANTITIES, rangeUnit, typicalBands, type RangeQuantity, type TypicalBands } from "./typicalBands";
 import { typicalRows } from "./typicalRows";
 
 type Given = number | string | boolean | undefined;
@@ -23,10 +23,10 @@ export const FEEDSTOCKS: readonly string[] = [...typicalBands, ...typicalRows].m
 const RECKONED: Readonly<Partial<Record<RangeQuantity, string>>> = { moisture: "wet basis", "char yield": "dry, at 450 to 900 °C" };
 
 // A share worked out as 2.2 / 100 is a hair above 0.022 in binary.
-const ROUNDING = 1e-12;
+export const RANGE_ROUNDING = 1e-12;
 
 // Hydrogen burns with 142 MJ/kg, all else with less than 100 (heat of formation of water, from memory).
-const MOST_HEATING = 100;
+export const MOST_HEATING = 100;
 
 /**
  * Whether a result lies in the band that is printed for such material, in words with the source. Slips and unknown words
@@ -57,13 +57,26 @@ function slipIn(quantity: RangeQuantity, value: Given): string | undefined {
   return value > 1 ? valueLooksLikePercent(value) : undefined;
 }
 
-function judged(quantity: RangeQuantity, value: number, feedstock: string): string {
+/** The band that a result is held against; undefined for words that are not known. */
+export function bandOf(quantity: Given, feedstock: Given): readonly [least: number, most: number] | undefined {
+  const asked = wordIn(RANGE_QUANTITIES, quantity);
+  const material = feedstock === undefined ? plantMatter.feedstock : wordIn(FEEDSTOCKS, feedstock);
+  return asked === undefined || material === undefined ? undefined : bandsFor(asked, material).band;
+}
+
+function bandsFor(quantity: RangeQuantity, feedstock: string): { readonly own: TypicalBands; readonly band: readonly [number, number] } {
   const own = typicalBands.find((bands) => bands.feedstock === feedstock && bands.bands[quantity] !== undefined) ?? plantMatter;
-  const band = own.bands[quantity] ?? plantMatter.bands[quantity];
+  return { own, band: own.bands[quantity] ?? plantMatter.bands[quantity] };
+}
+
+function judged(quantity: RangeQuantity, value: number, feedstock: string): string {
+  const { own, band } = bandsFor(quantity, feedstock);
   const source = own === plantMatter && !typicalRows.some(({ values }) => quantity in values) ? NO_SOURCE : own.source;
   const result = { quantity, value, reckoned: RECKONED[quantity] ?? "dry", band, unit: rangeUnit(quantity), of: own.called, source };
   const known = printed(quantity, feedstock);
-  return value < band[0] - ROUNDING || value > band[1] + ROUNDING ? outsideRange(result, known, adviceFor(quantity)) : insideRange(result, known);
+  return value < band[0] - RANGE_ROUNDING || value > band[1] + RANGE_ROUNDING
+    ? outsideRange(result, known, adviceFor(quantity))
+    : insideRange(result, known);
 }
 
 /** Only what charring changes can tell of air that leaked in. */

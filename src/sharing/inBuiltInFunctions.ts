@@ -1,44 +1,21 @@
-import { everyFunction } from "../functions/catalogue";
-import { findCalls, type RetortCall } from "./findCalls";
+import { plainFormula } from "./plain/plainFormula";
+import type { Surroundings } from "./plain/Surroundings";
 
-// Excel specifications and limits. What is longer, such as a dozen conversions inside one another, each of which writes its argument
-// several times, is shared as its value.
-const LONGEST_FORMULA = 8192;
+/** Nothing is known around the formula but the formula itself. */
+const ALONE: Surroundings = {
+  sheet: "",
+  cell: "A1",
+  area: "A1",
+  nameOf: () => undefined,
+  tableOf: () => undefined,
+  spillOf: () => undefined,
+};
 
 /**
- * The cell formula with every Retort call written out in built-in functions, or undefined where one of its calls
- * cannot be.
+ * The cell formula with every Retort call written out in built-in functions in one cell, or undefined where one of its calls cannot be.
+ * @param place what is known about the cell; left out, names and tables have no plain form
  */
-export function inBuiltInFunctions(cellFormula: string): string | undefined {
-  let text = cellFormula;
-  for (const call of outermost(findCalls(cellFormula)).reverse()) {
-    const written = writtenOut(call);
-    if (written === undefined) return undefined;
-    text = `${text.slice(0, call.start)}(${written})${text.slice(call.end)}`;
-  }
-  return text.length > LONGEST_FORMULA ? undefined : text;
-}
-
-/** @param calls in the order they begin */
-function outermost(calls: readonly RetortCall[]): RetortCall[] {
-  let end = 0;
-  return calls.filter((call) => {
-    if (call.start < end) return false;
-    end = call.end;
-    return true;
-  });
-}
-
-function writtenOut({ name, argumentTexts }: RetortCall): string | undefined {
-  const definition = everyFunction.find((one) => one.name === name);
-  const inputs = Object.entries(definition?.inputs ?? {});
-  if (definition?.inCells === undefined || argumentTexts.length > inputs.length) return undefined;
-  const texts: Record<string, string> = {};
-  for (const [index, [argument, input]] of inputs.entries()) {
-    const text = inBuiltInFunctions(argumentTexts[index] ?? "");
-    if (text === undefined) return undefined;
-    // Empty text reads as an optional input left out.
-    texts[argument] = input.optional && text === '""' ? "" : text;
-  }
-  return definition.inCells(texts);
+export function inBuiltInFunctions(cellFormula: string, place: Surroundings = ALONE): string | undefined {
+  const plain = plainFormula(cellFormula, place);
+  return plain.kind === "formula" ? plain.formula : undefined;
 }

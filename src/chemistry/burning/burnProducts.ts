@@ -60,4 +60,4 @@ const closed = (products: readonly ProductAmount[], oxygenTaken: number, air: nu
  * Molar mass of dry air without its oxygen, g/mol: (1 - w) / (1/M(air) - w/M(O2)), nitrogen with about 1 % argon, 28.16. From the same two
  * constants as the mass fraction, so that the moles of air add up too.
  */
-const restOfAirMolarMass = (): number => (1 - OXYGEN_IN_AIR) / (1 / AIR_MOLAR_MASS - OXYGEN_IN_AIR / oxygenMolarMass());
+export const restOfAirMolarMass = (): number => (1 - OXYGEN_IN_AIR) / (1 / AIR_MOLAR_MASS - OXYGEN_IN_AIR / oxygenMolarMass());

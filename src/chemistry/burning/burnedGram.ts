@@ -56,8 +56,8 @@ export interface DryAnalysis {
 
 // Real analyses do not close: NIST pine (MaCFP matl-db, wood) sums to 0.956, cotton gin waste in Raveendran 1995 to
 // 1.037. Beyond a tenth something is missing or on another basis. Common practice, no source.
-const SMALLEST_SUM = 0.9;
-const LARGEST_SUM = 1.1;
+export const SMALLEST_SUM = 0.9;
+export const LARGEST_SUM = 1.1;
 
 /**
  * One gram of dry sample burned, its composition given as an ultimate analysis: CO2 = 3.664 C, H2O = 8.936 H, SO2 = 1.998 S, the factors

@@ -38,7 +38,7 @@ export function analysisOxygen({ carbon, hydrogen, oxygen, sulfur = 0, chlorine 
 
 // Separate analyses may sum a little above one; 2 % above is rounding and scatter, more is a mixed basis.
 // Common practice, no source.
-const LARGEST_SUM = 1.02;
+export const LARGEST_SUM = 1.02;
 
 /**
  * Oxygen that complete burning takes up, g O2 per g, from an ultimate analysis.

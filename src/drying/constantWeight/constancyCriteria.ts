@@ -55,12 +55,12 @@ export function allowedChange(criterion: ConstancyCriterion, limit: number, { fi
 export const fewestSteps = 2;
 
 // 0.1 % of the mass: EN 322, EN 13183-1; ISO 11465 and ASTM D2216 from memory.
-const USUAL_OF_LAST = 0.001;
+export const USUAL_OF_LAST = 0.001;
 // 4 % of the previous weighing: the solids in water of Standard Methods 2540, from memory. No wider limit was found.
-const WIDEST_SHARE = 0.04;
+export const WIDEST_SHARE = 0.04;
 // A limit up to 1 mg (ISO 18134-3, from memory) is no milligrams typed as grams, and an ash of a few milligrams is rightly held
 // to 0.2 mg (ISO 21656), which is more than that share of it.
-const ALWAYS_NARROW = 0.001;
+export const ALWAYS_NARROW = 0.001;
 
 const UNITS: Readonly<Record<ConstancyCriterion, string>> = {
   absolute: "g",

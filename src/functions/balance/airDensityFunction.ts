@@ -1,4 +1,4 @@
-import { AIR_FORMULAS, airDensity } from "../../balance/airDensity";
+import { AIR_FORMULAS, AIR_RANGES, AIR_STATE, airDensity, type AirFormula } from "../../balance/airDensity";
 import {
   COMPRESSIBILITY,
   compressibility,
@@ -16,7 +16,9 @@ import { airPressure } from "../../inputs/kinds/air";
 import { fraction } from "../../inputs/kinds/shares";
 import { roomTemperature } from "../../inputs/kinds/temperatures";
 import { optional } from "../../inputs/optional";
+import { outsideAirFormula } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
+import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { wordInCells } from "../wordInCells";
@@ -45,6 +47,14 @@ export const airDensityFunction = cellFunction({
       `p M / (Z R T) x (1 - 0.378 x vapour): ${answer}`,
     ];
   },
+  refusesInCells: ({ formula, ...texts }) => {
+    const outside = (which: AirFormula): string =>
+      AIR_STATE.map((name) => {
+        const [least, most] = AIR_RANGES[which][name];
+        return `(${operand(texts[name])}<${least})+(${operand(texts[name])}>${most})`;
+      }).join("+");
+    return [{ when: wordInCells(formula, [["OIML", outside("OIML")]], outside("CIPM-2007")), says: outsideAirFormula }];
+  },
   inCells: ({ formula, ...texts }) => {
     const [t, p, h] = [operand(texts.temperature), operand(texts.pressure), operand(texts.humidity)];
     return wordInCells(formula, [["OIML", oimlInCells(t, p, h)]], cipmInCells(t, p, h));
@@ -56,9 +66,6 @@ export const airDensityFunction = cellFunction({
   source:
     "CIPM-2007: Picard and others, Metrologia 45 (2008) 149, with 400 ppm of carbon dioxide. OIML: R 111-1, equation E.3-1 (from memory, with its range); the two agree within 2 parts in 10 000.",
 });
-
-// Each constant in brackets: a spreadsheet binds a leading minus tighter than a power.
-const put = (constant: number): string => `(${String(constant).toUpperCase()})`;
 
 /** CIPM-2007 with built-in functions; t in degC, p in Pa, h a fraction, each the text of one operand. */
 function cipmInCells(t: string, p: string, h: string): string {

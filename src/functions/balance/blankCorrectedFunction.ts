@@ -1,10 +1,12 @@
-import { blankCorrected, isWithinScatter } from "../../balance/blankCorrected";
+import { blankCorrected, isWithinScatter, LARGEST_SHARE, SCATTER } from "../../balance/blankCorrected";
 import { standardUncertainty } from "../../inputs/kinds/statistics";
 import { massLost, signedMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { BOTH_GAINED, NET_IS_SCATTER } from "../../problems/balanceProblems";
+import { blankTooLarge, gainedMoreThanScatter } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 
 export const blankCorrectedFunction = cellFunction({
@@ -31,6 +33,15 @@ export const blankCorrectedFunction = cellFunction({
     return [
       `loss of the sample = ${inFigures(loss)} - ${blankLoss < 0 ? `(${inFigures(blankLoss)})` : inFigures(blankLoss)} = ${inFigures(net)} g`,
       ...(isWithinScatter(net, u) ? [NET_IS_SCATTER] : loss < 0 ? [BOTH_GAINED] : []),
+    ];
+  },
+  refusesInCells: ({ loss, blankLoss, u }) => {
+    const [whole, blank] = [operand(loss), operand(blankLoss)];
+    const unlessScatter = (when: string): string =>
+      u === "" ? when : `IF(ABS(${whole}-${blank})<=${SCATTER}*${operand(numberInCells(u, 0))},0,${when})`;
+    return [
+      { when: unlessScatter(`(${whole}<0)*(${whole}<${blank})`), says: gainedMoreThanScatter },
+      { when: unlessScatter(`ABS(${blank})>IF(${whole}<0,-${LARGEST_SHARE}*${whole},${whole})`), says: blankTooLarge },
     ];
   },
   inCells: ({ loss, blankLoss }) => `${operand(loss)}-${operand(blankLoss)}`,

@@ -1,8 +1,12 @@
-import { shareOfSpan, zeroDrift } from "../../balance/zeroDrift";
+import { LARGEST_DRIFT, shareOfSpan, WEEK, zeroDrift } from "../../balance/zeroDrift";
 import { laterTime, startTime } from "../../inputs/kinds/times";
 import { balanceReading, signedMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
+import { startTimeNotClear, timeNotInBetween, timesIncomplete, zerosTooFarApart } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
+import type { RefusalInCells } from "../inCells/RefusalInCells";
+import { isTypedNumber } from "../inCells/typedInCells";
+import { numberInCells } from "../numberInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 
@@ -36,9 +40,10 @@ export const zeroDriftFunction = cellFunction({
       `reading - zero = ${inFigures(reading)} - ${inFigures(reading - answer)} = ${inFigures(answer)} g`,
     ];
   },
-  inCells: ({ reading, zeroBefore, zeroAfter, timeBefore, time, timeAfter }) => {
-    const [first, second] = [operand(zeroBefore), operand(zeroAfter)];
-    return `${operand(reading)}-(${first}+(${second}-${first})*${shareInCells(timeBefore, time, timeAfter)})`;
+  refusesInCells: driftRefusals,
+  inCells: (texts) => {
+    const [first, second] = [operand(texts.zeroBefore), operand(texts.zeroAfter)];
+    return `${operand(texts.reading)}-(${first}+(${second}-${first})*${shareInCells(texts)})`;
   },
   examples: [
     { cell: "=RETORT.ZERODRIFT(31.5, 0.002, 0.006)", gives: 31.496 },
@@ -49,10 +54,47 @@ export const zeroDriftFunction = cellFunction({
     "Straight-line interpolation of the zero; without times the A-B-A difference B - (A1 + A2) / 2 of mass calibration, in which a steady drift cancels.",
 });
 
+type DriftTexts = Readonly<Record<"reading" | "zeroBefore" | "zeroAfter" | "timeBefore" | "time" | "timeAfter", string>>;
+
+/** 1 where a time is given; a 0 is none where none can be at 0. */
+function isGiven(text: string, isZeroGiven = false): string {
+  if (text === "") return "0";
+  if (isTypedNumber(text)) return isZeroGiven || Number(text) !== 0 ? "1" : "0";
+  return `IF(ISNUMBER(${text}),${isZeroGiven ? "1" : `IF(${text}=0,0,1)`},0)`;
+}
+
+/** How many of the three times say that times are meant. */
+const timesGiven = ({ timeBefore, time, timeAfter }: DriftTexts): string => `(${isGiven(timeBefore)}+${isGiven(time)}+${isGiven(timeAfter)})`;
+
+const NO_TIMES = "(0+0+0)";
+
+/** What `balance/zeroDrift` refuses, in its order. */
+function driftRefusals(texts: DriftTexts): readonly RefusalInCells[] {
+  const [first, second] = [operand(texts.zeroBefore), operand(texts.zeroAfter)];
+  const apart = { when: `ABS(${second}-${first})>${LARGEST_DRIFT}*${operand(texts.reading)}`, says: zerosTooFarApart };
+  const given = timesGiven(texts);
+  if (given === NO_TIMES) return [apart];
+  const [before, at, after] = timesInCells(texts);
+  const all = `${isGiven(texts.timeBefore, true)}*${isGiven(texts.time)}*${isGiven(texts.timeAfter)}`;
+  return [
+    apart,
+    { when: `(${given}>0)*(1-${all})`, says: timesIncomplete },
+    { when: `IF(${given}>0,(${before}=0)*((${after}<1)+(${after}>${WEEK})),0)`, says: startTimeNotClear },
+    { when: `IF(${given}>0,(${at}<${before})+(${at}>${after})+(${before}=${after}),0)`, says: timeNotInBetween },
+  ];
+}
+
+const timesInCells = ({ timeBefore, time, timeAfter }: DriftTexts): readonly [string, string, string] => [
+  numberInCells(timeBefore, 0),
+  numberInCells(time, 0),
+  numberInCells(timeAfter, 0),
+];
+
 /** Midway while no times stand in the cells. */
-function shareInCells(before: string, at: string, after: string): string {
-  if (at === "" || after === "") return "0.5";
-  const start = operand(before === "" ? "0" : before);
-  const share = `(${operand(at)}-${start})/(${operand(after)}-${start})`;
-  return Number.isFinite(Number(after)) ? share : `IF(ISNUMBER(${after}),IF(${after}>0,${share},0.5),0.5)`;
+function shareInCells(texts: DriftTexts): string {
+  const given = timesGiven(texts);
+  if (given === NO_TIMES) return "0.5";
+  const [before, at, after] = timesInCells(texts);
+  const share = `(${at}-${before})/(${after}-${before})`;
+  return given === "(1+1+1)" ? share : `IF(${given}>0,${share},0.5)`;
 }

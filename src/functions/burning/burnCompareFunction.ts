@@ -4,9 +4,11 @@ import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { type Shown, tableFunction } from "../cellFunction";
+import { orderInCells } from "../inCells/orderInCells";
 import { inFigures } from "../inFigures";
 import { CLOSED_AND_OPEN } from "./cautions";
 import { compared } from "./compared";
+import { comparisonInCells, compositionRefusals } from "./comparisonInCells";
 
 export const burnCompareFunction = tableFunction({
   name: "BURN.COMPARE",
@@ -40,6 +42,8 @@ export const burnCompareFunction = tableFunction({
       ...notes,
     ];
   },
+  refusesInCells: (texts) => [orderInCells({ vessel: texts.vessel, dry: texts.dry, char: texts.char }), ...compositionRefusals(texts)],
+  inManyCells: comparisonInCells,
   examples: [
     {
       cell: '=RETORT.BURN.COMPARE(25, 35, 28, 25.125, "C6H10O5")',

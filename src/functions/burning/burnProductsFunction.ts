@@ -1,9 +1,17 @@
-import { burnProducts, type BurnBalance } from "../../chemistry/burning/burnProducts";
+import { OXYGEN_IN_AIR } from "../../chemistry/burning/airDemand";
+import { burnProducts, restOfAirMolarMass, type BurnBalance } from "../../chemistry/burning/burnProducts";
+import { burnReaction } from "../../chemistry/burning/burnReaction";
+import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
+import type { Formula } from "../../chemistry/Formula";
 import { parseFormula } from "../../chemistry/parseFormula";
+import { numberText } from "../../inputs/numberText";
 import { excessAir } from "../../inputs/kinds/oxygen";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { tableFunction, type Shown } from "../cellFunction";
+import { label, molarMassInCells, oxygenInCells, typedFormulaOf } from "../inCells/formulaInCells";
+import { isTypedNumber } from "../inCells/typedInCells";
+import type { TableInCells } from "../inCells/Workings";
 import { inFigures } from "../inFigures";
 import { OPEN_BURNING } from "./cautions";
 
@@ -24,6 +32,11 @@ export const burnProductsFunction = tableFunction({
       `in = 1 + ${inFigures(massIn - 1)} = ${inFigures(massIn)} g per g fuel`,
       `out = ${products.map(({ grams }) => inFigures(grams)).join(" + ")} = ${inFigures(massOut)} g per g fuel`,
     ];
+  },
+  inManyCells: ({ formula: typed, excessAir: excess }) => {
+    const formula = typedFormulaOf(typed);
+    // Whether the air is listed at all, and with it the rows of the table, must not hang on a cell.
+    return formula === undefined || (excess !== "" && !isTypedNumber(excess)) ? undefined : tableInCells(formula, excess);
   },
   examples: [
     {
@@ -48,3 +61,32 @@ const table = ({ products, oxygenTaken, air, massIn, massOut }: BurnBalance): re
   [air !== undefined ? "In: fuel + air" : oxygenTaken > 0 ? "In: fuel + oxygen" : "In: fuel", "", massIn],
   ["Out: products", "", massOut],
 ];
+
+/** The same table written out: count times atomic weight for each product and for the fuel. */
+function tableInCells(formula: Formula, excess: string): TableInCells {
+  const balance = burnProducts(formula, excess === "" ? undefined : Number(excess));
+  const { oxygen, products } = burnReaction(formula);
+  const fuel = molarMassInCells(formula.atoms);
+  const taken = oxygen > ROUNDING_RESIDUE ? `${numberText(oxygen)}*${oxygenInCells()}/${fuel}` : "0";
+  const air = `(${taken})/${OXYGEN_IN_AIR}*(1+${excess})`;
+  const restOfAir = `${air}*(1-${OXYGEN_IN_AIR})`;
+  const written: readonly (readonly [moles: string, grams: string])[] = [
+    ...products.map(({ atoms, moles }) => [numberText(moles), `${numberText(moles)}*${molarMassInCells(atoms)}/${fuel}`] as const),
+    ...(oxygen < -ROUNDING_RESIDUE ? [[numberText(-oxygen), `${numberText(-oxygen)}*${oxygenInCells()}/${fuel}`] as const] : []),
+    ...(excess === ""
+      ? []
+      : [
+          [`${numberText(oxygen)}*${excess}`, `${taken}*${excess}`] as const,
+          [`${restOfAir}*${fuel}/${numberText(restOfAirMolarMass())}`, restOfAir] as const,
+        ]),
+  ];
+  const [headings, ...rows] = table(balance);
+  const labels = rows.map(([shown]) => label(String(shown)));
+  const lines = written.map(([moles, grams], index) => [labels[index] ?? "", moles, grams]);
+  return [
+    (headings ?? []).map((heading) => label(String(heading))),
+    ...lines,
+    [labels.at(-2) ?? "", '""', `1+${excess === "" ? taken : air}`],
+    [labels.at(-1) ?? "", '""', written.map(([, grams]) => grams).join("+")],
+  ];
+}

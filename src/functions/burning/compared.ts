@@ -14,8 +14,8 @@ import {
 import { weighedRun } from "../../residue/weighedRun";
 
 // Outside this an analysis is worth a second look, though real ones reach it. Common practice, no source.
-const SMALLEST_CLOSED = 0.97;
-const LARGEST_CLOSED = 1.03;
+export const SMALLEST_CLOSED = 0.97;
+export const LARGEST_CLOSED = 1.03;
 
 /** The inputs as read; undefined where left out or blank. */
 interface ReadComparison {

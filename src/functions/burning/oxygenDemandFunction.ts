@@ -1,3 +1,4 @@
+import { numberText } from "../../inputs/numberText";
 import { burnableAtoms } from "../../chemistry/burning/burnableAtoms";
 import {
   COMBUSTION,
@@ -9,6 +10,7 @@ import {
   type NitrogenTo,
   type SulfurTo,
 } from "../../chemistry/burning/oxygenDemand";
+import { freeHalogen, HALOGENS } from "../../chemistry/burning/halogenProducts";
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import type { Formula } from "../../chemistry/Formula";
 import { molarMass } from "../../chemistry/molarMass";
@@ -18,7 +20,10 @@ import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { SURPLUS, WATER_AND_FIRE_NITROGEN, WATER_AND_FIRE_SULFUR } from "../../problems/burningProblems";
 import { cellFunction } from "../cellFunction";
+import { molarMassInCells, oxygenInCells, typedFormulaOf } from "../inCells/formulaInCells";
+import { isTypedText } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
+import { wordInCells } from "../wordInCells";
 import { OXIDISERS } from "./cautions";
 
 export const oxygenDemandFunction = cellFunction({
@@ -38,6 +43,10 @@ export const oxygenDemandFunction = cellFunction({
   result: { about: "Oxygen demand", unit: "g/g" },
   compute: ({ formula, nitrogenTo, sulfurTo }) => oxygenDemand(parseFormula(formula), endsAs(nitrogenTo, sulfurTo)),
   working: ({ formula, nitrogenTo, sulfurTo }) => steps(parseFormula(formula), endsAs(nitrogenTo, sulfurTo)),
+  inManyCells: ({ formula: typed, nitrogenTo, sulfurTo }) => {
+    const formula = typedFormulaOf(typed);
+    return formula && demandInCells(formula, nitrogenTo, sulfurTo);
+  },
   examples: [
     { cell: '=RETORT.OXYGENDEMAND("C6H10O5")', gives: 1.1840805225081872, about: "Cellulose: 1 g takes up 1.18 g of oxygen." },
     {
@@ -82,4 +91,37 @@ function steps(formula: Formula, ends: EndsAs): readonly string[] {
     `oxygen demand = ${inFigures(perMole)} × ${inFigures(oxygenMolarMass())} / ${inFigures(molarMass(formula))} = ${inFigures(demand)} g O2 per g`,
     ...(demand < 0 ? [SURPLUS] : []),
   ];
+}
+
+/** Half the oxygen atoms that each element takes up, times the molar mass of O2, over that of the fuel, all written out. */
+function demandInCells(formula: Formula, nitrogenTo: string, sulfurTo: string): string | undefined {
+  const atoms = burnableAtoms(formula);
+  const isAsked = [nitrogenTo, sulfurTo].some((text) => text !== "" && !isTypedText(text));
+  // Free halogens take part in burning alone, so that a word in a cell would change the sum itself.
+  if (isAsked && [...atoms.keys()].some((element) => HALOGENS.includes(element))) return undefined;
+  const takes = (element: string, ends: Partial<EndsAs> = {}): string => numberText(oxygenTakenBy(element, { ...COMBUSTION, ...ends }));
+  const taken = (element: string): string => {
+    if (element === "N")
+      return wordInCells(
+        nitrogenTo,
+        (["NH3", "HNO3"] as const).map((ends) => [ends, takes("N", { nitrogenTo: ends })]),
+        takes("N"),
+      );
+    return element === "S" ? wordInCells(sulfurTo, [["H2SO4", takes("S", { sulfurTo: "H2SO4" })]], takes("S")) : takes(element);
+  };
+  const isInWater = [nitrogenTo, sulfurTo].some(
+    (text) =>
+      wordInCells(
+        text,
+        [
+          ["NH3", "1"],
+          ["HNO3", "1"],
+          ["H2SO4", "1"],
+        ],
+        "0",
+      ) !== "0",
+  );
+  const free = isAsked || isInWater ? 0 : freeHalogen(atoms);
+  const terms = [...atoms].map(([element, count]) => `${numberText(count)}*(${taken(element)})`);
+  return `(${[...terms, ...(free === 0 ? [] : [`${numberText(free)}/2`])].join("+")})/2*${oxygenInCells()}/${molarMassInCells(formula.atoms)}`;
 }

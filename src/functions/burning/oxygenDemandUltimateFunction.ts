@@ -1,8 +1,12 @@
-import { oxygenDemandUltimate, oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
+import { LARGEST_SUM, oxygenDemandUltimate, oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
+import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
 import { SURPLUS } from "../../problems/burningProblems";
+import { sharesAboveWhole } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
+import { put } from "../inCells/typedInCells";
+import { numberInCells } from "../numberInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { OPEN_BURNING } from "./cautions";
@@ -33,12 +37,17 @@ export const oxygenDemandUltimateFunction = cellFunction({
       ...(demand < 0 ? [SURPLUS] : []),
     ];
   },
+  refusesInCells: ({ carbon, hydrogen, oxygen, nitrogen, sulfur, chlorine }) => {
+    const left = [nitrogen, sulfur, chlorine].filter((text) => text !== "").map((text) => `+${numberInCells(text, 0)}`);
+    const sum = `${operand(carbon)}+${operand(hydrogen)}+${operand(oxygen)}${left.join("")}`;
+    return [{ when: `${sum}>${LARGEST_SUM}+${put(ROUNDING_RESIDUE)}`, says: sharesAboveWhole }];
+  },
   inCells: ({ carbon, hydrogen, oxygen, sulfur, chlorine }) => {
     const factors = oxygenFactors();
     const hydrogenTerm = `${factors.hydrogen}*${operand(hydrogen)}`;
-    const chlorineTerm = `${factors.chlorine}*${operand(chlorine)}`;
+    const chlorineTerm = `${factors.chlorine}*${numberInCells(chlorine, 0)}`;
     const hydrogenLeft = chlorine === "" ? hydrogenTerm : `IF(${hydrogenTerm}>${chlorineTerm},${hydrogenTerm}-${chlorineTerm},0)`;
-    return `${factors.carbon}*${operand(carbon)}+${hydrogenLeft}${sulfur === "" ? "" : `+${factors.sulfur}*${operand(sulfur)}`}-${operand(oxygen)}`;
+    return `${factors.carbon}*${operand(carbon)}+${hydrogenLeft}${sulfur === "" ? "" : `+${factors.sulfur}*${numberInCells(sulfur, 0)}`}-${operand(oxygen)}`;
   },
   examples: [
     {

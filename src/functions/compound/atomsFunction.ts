@@ -4,7 +4,10 @@ import { molarMass } from "../../chemistry/molarMass";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/kinds/words";
 import { tableFunction, type Shown } from "../cellFunction";
+import { label, molarMassInCells, typedFormulaOf } from "../inCells/formulaInCells";
 import { molarMassWorking, WEIGHTS_SOURCE } from "./molarMassFunction";
+
+const HEADINGS = ["Symbol", "Count", "Mass [g/mol]", "Mass fraction"] as const;
 
 export const atomsFunction = tableFunction({
   name: "ATOMS",
@@ -13,6 +16,18 @@ export const atomsFunction = tableFunction({
   result: { about: "Atoms of the compound", unit: "" },
   computeTable: ({ formula }) => table(parseFormula(formula)),
   working: ({ formula }) => molarMassWorking(parseFormula(formula)),
+  inManyCells: ({ formula }) => {
+    const atoms = typedFormulaOf(formula)?.atoms;
+    if (atoms === undefined) return undefined;
+    const whole = molarMassInCells(atoms);
+    return [
+      HEADINGS.map(label),
+      ...[...atoms].map(([symbol, count]) => {
+        const own = molarMassInCells(new Map([[symbol, count]]));
+        return [label(symbol), String(count), own, `${own}/${whole}`];
+      }),
+    ];
+  },
   examples: [
     {
       cell: '=RETORT.ATOMS("H2O")',
@@ -32,5 +47,5 @@ function table(formula: Formula): readonly (readonly Shown[])[] {
     const mass = count * atomicWeight(symbol);
     return [symbol, count, mass, mass / whole];
   });
-  return [["Symbol", "Count", "Mass [g/mol]", "Mass fraction"], ...rows];
+  return [HEADINGS, ...rows];
 }

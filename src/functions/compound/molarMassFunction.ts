@@ -6,6 +6,7 @@ import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/kinds/words";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
+import { molarMassInCells, typedFormulaOf } from "../inCells/formulaInCells";
 import { inFigures } from "../inFigures";
 
 export const WEIGHTS_SOURCE = `Atomic weights ${EDITION}: Prohaska et al., Pure Appl. Chem. 94 (2022) 573, table 1, doi 10.1515/pac-2019-0603; the abridged value where the standard is an interval. Isotopes: AME 2020, from memory.`;
@@ -17,6 +18,10 @@ export const molarMassFunction = cellFunction({
   result: { about: "Molar mass", unit: "g/mol" },
   compute: ({ formula }) => molarMassOf(formula),
   working: ({ formula }) => molarMassWorking(parseFormula(formula)),
+  inManyCells: ({ formula }) => {
+    const parsed = typedFormulaOf(formula);
+    return parsed && molarMassInCells(parsed.atoms);
+  },
   examples: [
     { cell: '=RETORT.MOLARMASS("CaCO3")', gives: 100.086 },
     { cell: '=RETORT.MOLARMASS("CuSO4.5H2O")', gives: 249.677, about: "A full stop before the water of a hydrate is read as the hydrate dot." },

@@ -1,10 +1,12 @@
-import { changeVerdict, scatterWithin } from "../../confidence/changeVerdict";
+import { changeVerdict, scatterWithin, TYPED } from "../../confidence/changeVerdict";
 import { usualCoverage } from "../../confidence/readingUncertainty";
 import { coverageFactor } from "../../inputs/kinds/statistics";
 import { mass, readability } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { plainNumber, SIZE_FIGURES } from "../../problems/quoted";
+import { uncertaintyBelowStep, uncertaintyNotBelow } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
+import { isTypedNumber } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
@@ -31,6 +33,11 @@ export const changeSignificantFunction = cellFunction({
       `level: an unchanged load is called changed in at most ${plainNumber(100 * level, SIZE_FIGURES)} % of pairs, if u holds the scatter of the weighings`,
       verdict === "not significant" ? "not significant: that does not prove that nothing changed" : `${verdict}: more than the two readings explain`,
     ];
+  },
+  refusesInCells: ({ before, u, readability: step }) => {
+    const above = { when: `${operand(u)}>=${operand(before)}`, says: uncertaintyNotBelow };
+    const d = operand(numberInCells(step, 0));
+    return step === "" ? [above] : [above, { when: `${operand(u)}<${TYPED}*SQRT(${d}^2/12)`, says: uncertaintyBelowStep }];
   },
   inCells: ({ before, after, u: uncertainty, k: coverage, readability: given }) => {
     const [first, second, u, k] = [operand(before), operand(after), operand(uncertainty), numberInCells(coverage, usualCoverage)];
@@ -84,5 +91,5 @@ function steppedInCells(u: string, k: string, given: string, blind: string): str
   const byScatter = `(${k}*SQRT(2)*${scatter}+${d})`;
   const zeroed = `IF(2*${d}<SQRT(24)*${u},2*${d},SQRT(24)*${u})`;
   const stepped = `IF(${byScatter}>${zeroed},${byScatter},${zeroed})`;
-  return Number.isFinite(Number(given)) ? stepped : `IF(ISNUMBER(${given}),${stepped},${blind})`;
+  return isTypedNumber(given) ? stepped : `IF(IF(ISNUMBER(${given}),${d}>0,FALSE),${stepped},${blind})`;
 }

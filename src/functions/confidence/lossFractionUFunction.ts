@@ -1,6 +1,10 @@
-import { lossUncertainty } from "../../confidence/lossUncertainty";
+import { LARGEST_SHARE, lossUncertainty } from "../../confidence/lossUncertainty";
 import { mass, TARED, vesselMass } from "../../inputs/kinds/weighings";
+import { balanceTooCoarseHere } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
+import { orderInCells } from "../inCells/orderInCells";
+import { isTypedNumber, isTypedText } from "../inCells/typedInCells";
+import { numberInCells } from "../numberInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { weighingUncertaintyInput } from "./weighingUncertaintyInput";
@@ -41,14 +45,22 @@ export const lossFractionUFunction = cellFunction({
       `report k = 2, about 95 %: ${w} +/- ${inFigures(2 * answer(read))}`,
     ];
   },
+  refusesInCells: ({ vessel, before, after, u }) => [
+    orderInCells({ vessel, before, after }),
+    {
+      when: `${operand(u)}>${LARGEST_SHARE}*(${operand(before)}-${numberInCells(vessel, 0)})`,
+      says: balanceTooCoarseHere,
+      noAnswer: true,
+    },
+  ],
   inCells: ({ vessel, before, after, u }) => {
     const [moist, dry, uncertainty] = [operand(before), operand(after), operand(u)];
     const separate = `${uncertainty}/${moist}*SQRT(1+(${dry}/${moist})^2)`;
-    if (vessel.startsWith('"')) return separate;
+    if (isTypedText(vessel)) return separate;
     const empty = operand(vessel);
     const sample = `(${moist}-${empty})`;
     const common = `${uncertainty}/${sample}*SQRT(((${dry}-${empty})/${sample})^2+1+((${moist}-${dry})/${sample})^2)`;
-    return Number.isFinite(Number(vessel)) ? common : `IF(ISNUMBER(${vessel}),${common},${separate})`;
+    return isTypedNumber(vessel) ? common : `IF(ISNUMBER(${vessel}),${common},${separate})`;
   },
   examples: [
     { cell: "=RETORT.LOSSFRACTION.U(25, 35, 32, 0.01)", gives: 0.0012569805089976537, about: "10 g of sample, 30 % loss, u = 0.01 g." },

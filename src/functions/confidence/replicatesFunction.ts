@@ -6,6 +6,7 @@ import { optional } from "../../inputs/optional";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { replicateInputs } from "./replicateInputs";
+import { replicatesInCells } from "./replicatesInCells";
 
 interface Asked {
   readonly values: readonly (number | undefined)[];
@@ -67,6 +68,7 @@ export const replicatesFunction = tableFunction({
       replicateVerdict(of),
     ];
   },
+  inManyCells: replicatesInCells,
   examples: [
     {
       cell: "=RETORT.REPLICATES({10.1; 10.3; 10.2; 10.6}, 0.1)",

@@ -9,7 +9,9 @@ import { changeLimit, readability, weighing } from "../../inputs/kinds/weighings
 import { optional } from "../../inputs/optional";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction, tableFunction } from "../cellFunction";
+import type { TableInCells } from "../inCells/Workings";
 import { inFigures } from "../inFigures";
+import { constancyInCells, constantWeightInCells, type StepsInCells } from "./constancyInCells";
 import { DRYING_CAUTION } from "./dryingCaution";
 import { checkSameRows, seriesVessel } from "./seriesInputs";
 
@@ -60,6 +62,10 @@ export const constantWeightFunction = cellFunction({
   result: { about: "First weighing of the unbroken steady run; 0 for not yet", unit: "" },
   compute: (read) => constantWeight(runOf(read)),
   working: (read) => workingOf(runOf(read)),
+  inManyCells: (texts, workings) => {
+    const found = constancyInCells(texts, workings);
+    return found && constantWeightInCells(found);
+  },
   examples: [
     { cell: "=RETORT.CONSTANTWEIGHT({10; 9.2; 8.95; 8.9; 8.893})", gives: 5 },
     {
@@ -94,6 +100,10 @@ export const constantWeightStepsFunction = tableFunction({
     ...constancySteps(runOf(read)).map(({ weighing: number, sample, change = "", limit = "", verdict }) => [number, sample, change, limit, verdict]),
   ],
   working: (read) => workingOf(runOf(read)),
+  inManyCells: (texts, workings) => {
+    const found = constancyInCells(texts, workings);
+    return found && stepsTable(found);
+  },
   examples: [
     {
       cell: '=RETORT.CONSTANTWEIGHT.STEPS({10; 9.2; 9.194}, 0.01, "absolute")',
@@ -122,4 +132,16 @@ function stepLine({ weighing, sample, comparedWith, change, limit, verdict }: Co
   if (comparedWith === undefined || change === undefined || limit === undefined) return `weighing ${weighing}: ${inFigures(sample)} g, ${verdict}`;
   const arithmetic = `${inFigures(sample)} - ${inFigures(sample - change)} = ${inFigures(change)} g against ${comparedWith}`;
   return `weighing ${weighing}: ${arithmetic}; allowed ${inFigures(limit)} g: ${verdict}`;
+}
+
+/** The table in cells: a row for each cell of weights, empty where nothing has been weighed yet. */
+function stepsTable({ steps, check }: StepsInCells): TableInCells {
+  const [first = "", ...headings] = HEADINGS.map((heading) => `"${heading}"`);
+  return [
+    [`IF(ISERROR(${check}),${check},${first})`, ...headings],
+    ...steps.map(({ filled, sample, change, limit, verdict }, index) => [
+      `IF(${filled}=0,"",${index + 1})`,
+      ...[sample, change, limit, verdict].map((cell) => `IF(${filled}=0,"",${cell})`),
+    ]),
+  ];
 }

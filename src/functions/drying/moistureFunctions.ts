@@ -1,12 +1,17 @@
-import { convertMoisture, isWetterThanWood, MOISTURE_BASES, moistureDryBasis, moistureWetBasis } from "../../drying/moisture";
+import { convertMoisture, isWetterThanWood, MOISTURE_BASES, moistureDryBasis, moistureWetBasis, WETTEST_DRY_BASIS } from "../../drying/moisture";
 import { choice } from "../../inputs/choice";
 import { moistureContent } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
+import { looksLikePercentage } from "../../problems/plainCellProblems";
 import { veryWet } from "../../problems/weighingProblems";
+import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
+import { driedInCells } from "../inCells/orderInCells";
+import { isTypedText, put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
+import { wordInCells } from "../wordInCells";
 import { DRYING_CAUTION } from "./dryingCaution";
 
 /** The three weighings that a moisture content is worked out from. */
@@ -31,6 +36,7 @@ export const moistureWetFunction = cellFunction({
     `moist sample = ${inFigures(read.moist)} - ${inFigures(read.vessel)} = ${inFigures(read.moist - read.vessel)} g`,
     `moisture, wet basis = ${inFigures(read.moist - read.dry)} / ${inFigures(read.moist - read.vessel)} = ${inFigures(moistureWetBasis(read.vessel, read.moist, read.dry))}`,
   ],
+  refusesInCells: driedInCells,
   inCells: ({ vessel, moist, dry }) => `(${operand(moist)}-${operand(dry)})/(${operand(moist)}-${numberInCells(vessel, 0)})`,
   examples: [
     { cell: "=RETORT.MOISTURE.WET(25, 35, 31.5)", gives: 0.35 },
@@ -56,6 +62,7 @@ export const moistureDryFunction = cellFunction({
     `dry sample = ${inFigures(read.dry)} - ${inFigures(read.vessel)} = ${inFigures(read.dry - read.vessel)} g`,
     `moisture, dry basis = ${inFigures(read.moist - read.dry)} / ${inFigures(read.dry - read.vessel)} = ${inFigures(moistureDryBasis(read.vessel, read.moist, read.dry))}`,
   ],
+  refusesInCells: driedInCells,
   inCells: ({ vessel, moist, dry }) => `(${operand(moist)}-${operand(dry)})/(${operand(dry)}-${numberInCells(vessel, 0)})`,
   examples: [{ cell: '=RETORT.MOISTURE.DRY("tared", 21.8, 20)', gives: 0.09, about: "A panel test piece, as EN 322 reckons it." }],
   source: "EN 322, EN 13183-1 and ASTM D4442 (dry basis).",
@@ -84,9 +91,18 @@ export const moistureConvertFunction = cellFunction({
     if (from === to) return [`moisture, ${to} basis = ${given}, as given`, ...notes];
     return [`moisture, ${to} basis = ${given} / (1 ${from === "wet" ? "-" : "+"} ${given}) = ${answer}`, ...notes];
   },
+  refusesInCells: ({ moisture, from }) => [
+    {
+      when: wordInCells(from, [["wet", `${operand(moisture)}>=1`]], `${operand(moisture)}>${WETTEST_DRY_BASIS}+${put(shareSlack)}`),
+      says: looksLikePercentage,
+    },
+  ],
   inCells: ({ moisture, from, to }) => {
     const value = operand(moisture);
-    return `IF(TRIM(${from})=TRIM(${to}),${value},IF(TRIM(${from})="wet",${value}/(1-${value}),${value}/(1+${value})))`;
+    const other = wordInCells(from, [["wet", `${value}/(1-${value})`]], `${value}/(1+${value})`);
+    return isTypedText(from) && isTypedText(to)
+      ? wordInCells(to, [[from.slice(1, -1).trim(), value]], other)
+      : `IF(TRIM(${from})=TRIM(${to}),${value},${other})`;
   },
   examples: [
     { cell: '=RETORT.MOISTURE.CONVERT(0.2, "wet", "dry")', gives: 0.25 },

@@ -1,8 +1,12 @@
 import { wetMoisture } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
+import { moreThanTheSample } from "../../problems/plainCellProblems";
 import { ashFraction } from "../../residue/ashFraction";
+import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
+import { orderInCells } from "../inCells/orderInCells";
+import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
@@ -29,9 +33,14 @@ export const ashFractionFunction = cellFunction({
         : [`ash, dry = ${inFigures(asWeighed)} / (1 - ${inFigures(moisture)}) = ${inFigures(ashFraction(vessel, before, ash, moisture))}`]),
     ];
   },
+  refusesInCells: ({ vessel, before, ash, moisture }) => {
+    const order = orderInCells({ vessel, before, ash });
+    if (moisture === "") return [order];
+    const when = `${asWeighedInCells(vessel, before, ash)}+${numberInCells(moisture, 0)}>1+${put(shareSlack)}`;
+    return [order, { when, says: moreThanTheSample }];
+  },
   inCells: ({ vessel, before, ash, moisture }) => {
-    const empty = numberInCells(vessel, 0);
-    const asWeighed = `(${operand(ash)}-${empty})/(${operand(before)}-${empty})`;
+    const asWeighed = asWeighedInCells(vessel, before, ash);
     return moisture === "" ? asWeighed : `${asWeighed}/(1-${numberInCells(moisture, 0)})`;
   },
   examples: [
@@ -42,3 +51,8 @@ export const ashFractionFunction = cellFunction({
     "Ash over sample: ISO 18122 at 550 °C (from memory), ASTM E1755 at 575 °C, ASTM D1102 at 580 to 600 °C. Hotter ashing drives off potassium, chlorine and the carbon dioxide of carbonates and gives less.",
   caution: OPEN_IGNITION,
 });
+
+function asWeighedInCells(vessel: string, before: string, ash: string): string {
+  const empty = numberInCells(vessel, 0);
+  return `(${operand(ash)}-${empty})/(${operand(before)}-${empty})`;
+}

@@ -2,7 +2,11 @@ import { choice } from "../../inputs/choice";
 import { ashShare, fraction, NO_ASH, presentMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
 import { BASES, BASIS_QUANTITIES, convertBasis, dryGrams, moistureOn, waterShare } from "../../residue/convertBasis";
+import { basisIncomplete, lessThanItsWater, noConversion, wholeOrMoreThere } from "../../problems/plainCellProblems";
+import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
+import type { RefusalInCells } from "../inCells/RefusalInCells";
+import { isTypedNumber, isTypedText, put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { type WordCase, wordInCells } from "../wordInCells";
@@ -47,6 +51,7 @@ export const basisConvertFunction = cellFunction({
       `${to} = ${given} / ${inFigures(dryGrams(from, composition))} x ${inFigures(dryGrams(to, composition))}${added} = ${answer}`,
     ];
   },
+  refusesInCells: basisRefusals,
   inCells: basisInCells,
   examples: [
     { cell: '=RETORT.BASIS.CONVERT(0.45, "as received", "dry", 0.1)', gives: 0.5 },
@@ -76,12 +81,56 @@ interface BasisTexts {
 }
 
 /** The conversion with built-in functions: through the dry sample, the water's own hydrogen or oxygen taken out and put back. */
-function basisInCells({ value, from, to, quantity, ...composition }: BasisTexts): string {
+function basisInCells(texts: BasisTexts): string {
+  const { value, from, to } = texts;
+  if (isTypedText(from) && isTypedText(to)) return isWord(to, from.slice(1, -1).trim()) === "1" ? value : carriedInCells(texts);
+  return `IF(TRIM(${from})=TRIM(${to}),${value},${carriedInCells(texts)})`;
+}
+
+function carriedInCells({ value, from, to, quantity, ...composition }: BasisTexts): string {
   const [dryFrom, dryTo] = [dryGramsInCells(from, composition), dryGramsInCells(to, composition)];
   const inWater = wordInCells(quantity, [waterCase("hydrogen"), waterCase("oxygen")], "0");
   if (inWater === "0") return `${operand(value)}/${operand(dryFrom)}*${operand(dryTo)}`;
   const moist = (basis: string): string => `${operand(inWater)}*${operand(moistureInCells(basis, composition))}`;
   return `(${operand(value)}-${moist(from)})/${operand(dryFrom)}*${operand(dryTo)}+${moist(to)}`;
+}
+
+/** 1 where an argument is this word, else 0. */
+const isWord = (text: string, word: string): string => wordInCells(text, [[word, "1"]], "0");
+
+/** What `residue/convertBasis` refuses, in its order. */
+function basisRefusals(texts: BasisTexts): readonly RefusalInCells[] {
+  const { value, from, to, quantity, moistureReceived, moistureAnalysis, ash } = texts;
+  const isSame = isTypedText(from) && isTypedText(to) ? isWord(to, from.slice(1, -1).trim()) : `(TRIM(${from})=TRIM(${to}))`;
+  const unlessSame = (when: string): string => (isSame === "0" ? when : `IF(${isSame},0,${when})`);
+  const missing = (basis: string): string =>
+    wordInCells(
+      basis,
+      [
+        ["as received", isMissing(moistureReceived)],
+        ["as analysed", isMissing(moistureAnalysis)],
+        ["ash-free", isMissing(ash, NO_ASH)],
+      ],
+      "0",
+    );
+  const inWater = wordInCells(quantity, [waterCase("hydrogen"), waterCase("oxygen")], "0");
+  const ofMoisture = `${operand(inWater)}*${operand(moistureInCells(from, texts))}`;
+  const noBasis: readonly WordCase[] = [
+    ["ash", `${isWord(from, "ash-free")}+${isWord(to, "ash-free")}`],
+    ["moisture", `1-${isSame}`],
+  ];
+  return [
+    { when: wordInCells(quantity, noBasis, "0"), says: noConversion },
+    { when: unlessSame(`${missing(from)}+${missing(to)}`), says: basisIncomplete },
+    { when: inWater === "0" ? "0" : unlessSame(`${operand(value)}<${ofMoisture}-${put(shareSlack)}`), says: lessThanItsWater },
+    { when: `${basisInCells(texts)}>=1-${put(shareSlack)}`, says: wholeOrMoreThere },
+  ];
+}
+
+function isMissing(text: string, word = ""): string {
+  if (text === "") return "1";
+  if (isTypedText(text) || isTypedNumber(text)) return "0";
+  return `IF(ISNUMBER(${text}),${text}=0,${word === "" ? "1" : `TRIM(${text})<>"${word}"`})`;
 }
 
 type CompositionTexts = Pick<BasisTexts, "moistureReceived" | "moistureAnalysis" | "ash">;

@@ -1,7 +1,10 @@
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
+import { nothingBurntAway, weighingsOutOfOrder } from "../../problems/plainCellProblems";
 import { charYield } from "../../residue/charYield";
 import { cellFunction } from "../cellFunction";
+import { orderInCells, SLACK } from "../inCells/orderInCells";
+import { isTypedNumber } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
@@ -26,9 +29,19 @@ export const charYieldFunction = cellFunction({
       `char yield${called} = ${inFigures(char - base)} / ${inFigures(dry - base)} = ${inFigures(charYield(vessel, dry, char, ash))}`,
     ];
   },
+  refusesInCells: ({ vessel, dry, char, ash }) => {
+    const base = baseInCells(vessel, ash);
+    const order = orderInCells({ vessel, dry, char });
+    if (ash === "") return [order];
+    const when = `(${base}<${numberInCells(vessel, 0)})+(${base}>${operand(char)})`;
+    return [
+      order,
+      { when, says: weighingsOutOfOrder(["vessel", "ash", "char"]) },
+      { when: `${operand(dry)}-${base}<=${SLACK}`, says: nothingBurntAway },
+    ];
+  },
   inCells: ({ vessel, dry, char, ash }) => {
-    const empty = numberInCells(vessel, 0);
-    const base = ash === "" ? empty : `IF(ISNUMBER(${ash}),IF(${ash}>0,${ash},${empty}),${empty})`;
+    const base = baseInCells(vessel, ash);
     return `(${operand(char)}-${base})/(${operand(dry)}-${base})`;
   },
   examples: [
@@ -38,3 +51,10 @@ export const charYieldFunction = cellFunction({
   source: "Definition: char over dry sample. Char takes up 6 to 8 % of water from room air (Lin et al.): weigh it as soon as it is cold.",
   caution: CLOSED_HEATING,
 });
+
+/** What is taken off both weighings: the ash where there is one, else the vessel. */
+function baseInCells(vessel: string, ash: string): string {
+  const empty = numberInCells(vessel, 0);
+  if (ash === "") return empty;
+  return isTypedNumber(ash) ? ash : `IF(ISNUMBER(${ash}),IF(${ash}>0,${ash},${empty}),${empty})`;
+}

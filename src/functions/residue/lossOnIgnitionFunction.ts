@@ -1,6 +1,7 @@
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { lossOnIgnition } from "../../residue/lossOnIgnition";
 import { cellFunction } from "../cellFunction";
+import { orderInCells } from "../inCells/orderInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
@@ -21,6 +22,7 @@ export const lossOnIgnitionFunction = cellFunction({
     `dry sample = ${inFigures(before)} - ${inFigures(vessel)} = ${inFigures(before - vessel)} g`,
     `loss on ignition = ${inFigures(before - after)} / ${inFigures(before - vessel)} = ${inFigures(lossOnIgnition(vessel, before, after))}`,
   ],
+  refusesInCells: ({ vessel, before, after }) => [orderInCells({ vessel, before, after })],
   inCells: ({ vessel, before, after }) => `(${operand(before)}-${operand(after)})/(${operand(before)}-${numberInCells(vessel, 0)})`,
   examples: [{ cell: "=RETORT.LOSSONIGNITION(30, 35, 34.7)", gives: 0.06, about: "0.3 g lost by 5 g of dry soil." }],
   source:

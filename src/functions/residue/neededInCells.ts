@@ -1,3 +1,4 @@
+import { isTypedNumber, isTypedText } from "../inCells/typedInCells";
 import { operand } from "../operand";
 
 // Shown in place of the message that only the function itself can give.
@@ -9,8 +10,8 @@ const MISSING = "NA()";
  */
 export function neededInCells(text: string, ...words: readonly string[]): string {
   if (text === "") return MISSING;
-  if (text.startsWith('"')) return "0";
-  if (Number.isFinite(Number(text))) return text;
+  if (isTypedText(text)) return "0";
+  if (isTypedNumber(text)) return text;
   const number = `IF(${operand(text)}>0,${operand(text)},${MISSING})`;
   return words.reduce((otherwise, word) => `IF(TRIM(${text})="${word}",0,${otherwise})`, number);
 }

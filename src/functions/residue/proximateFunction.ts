@@ -1,7 +1,12 @@
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { proximate, type ProximateShares } from "../../residue/proximate";
+import { weighingsOutOfOrder } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
+import { label } from "../inCells/formulaInCells";
+import { driedInCells, orderInCells } from "../inCells/orderInCells";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
 import { CLOSED_HEATING } from "./cautions";
 
 const ROWS: readonly (readonly [label: string, share: keyof ProximateShares])[] = [
@@ -48,6 +53,20 @@ export const proximateFunction = tableFunction({
       `dry: each over ${inFigures(dry)} - ${inFigures(vessel)} = ${inFigures(dry - vessel)} g instead`,
       "the sum is 1 whatever was weighed, so it does not prove the weighings",
     ];
+  },
+  refusesInCells: ({ vessel, moist, dry, char, ash }) => [
+    ...driedInCells({ vessel, moist, dry }),
+    orderInCells({ vessel, dry, char }),
+    orderInCells({ vessel, dry, ash }),
+    { when: `${operand(ash)}>${operand(char)}`, says: weighingsOutOfOrder(["ash", "char"]) },
+  ],
+  inManyCells: ({ vessel, moist, dry, char, ash }) => {
+    const [start, dried, charred, burnt, empty] = [operand(moist), operand(dry), operand(char), operand(ash), numberInCells(vessel, 0)];
+    const steps = [`${start}-${dried}`, `${dried}-${charred}`, `${charred}-${burnt}`, `${burnt}-${empty}`];
+    const over = (step: string, whole: string): string => `(${step})/(${whole}-${empty})`;
+    const rows = steps.map((step, index) => [label(ROWS[index]?.[0] ?? ""), over(step, start), index === 0 ? "0" : over(step, dried)]);
+    const sum = (column: number): string => rows.map((row) => row[column]).join("+");
+    return [["Share", "As received", "Dry"].map(label), ...rows, [label("Sum"), sum(1), sum(2)]];
   },
   examples: [
     {

@@ -2,8 +2,12 @@ import { choice } from "../../inputs/choice";
 import { wetMoisture } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
+import { moistureAboveWholeLoss } from "../../problems/plainCellProblems";
 import { VOLATILE_BASES, volatileFraction, volatileMatter } from "../../residue/volatileMatter";
+import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
+import { orderInCells } from "../inCells/orderInCells";
+import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
@@ -38,9 +42,13 @@ export const volatileMatterFunction = cellFunction({
         : []),
     ];
   },
+  refusesInCells: ({ vessel, before, after, moisture }) => [
+    orderInCells({ vessel, before, after }),
+    { when: `${operand(moisture)}>${lossInCells(vessel, before, after)}+${put(shareSlack)}`, says: moistureAboveWholeLoss },
+  ],
   inCells: ({ vessel, before, after, moisture, basis }) => {
     const water = operand(moisture);
-    const asAnalysed = `(${operand(before)}-${operand(after)})/(${operand(before)}-${numberInCells(vessel, 0)})-${water}`;
+    const asAnalysed = `${lossInCells(vessel, before, after)}-${water}`;
     const share = wordInCells(basis, [["dry", `(1-${water})`]], "1");
     return share === "1" ? asAnalysed : `(${asAnalysed})/${share}`;
   },
@@ -52,3 +60,6 @@ export const volatileMatterFunction = cellFunction({
     "As analysed: loss minus moisture, ASTM E872 clause 7.1. Dry: that over 1 - moisture, the form of ISO 18123 (from memory). Heated otherwise, as in a kiln, the figure is a VOLATILEFRACTION at your temperature.",
   caution: CLOSED_HEATING,
 });
+
+const lossInCells = (vessel: string, before: string, after: string): string =>
+  `(${operand(before)}-${operand(after)})/(${operand(before)}-${numberInCells(vessel, 0)})`;

@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 // Air pressure is about 31 kPa on the highest summit (ISO 2533, standard atmosphere, at 8849 m); the highest at sea level is
 // near 108.5 kPa (from memory). Figures in hPa (1013), kPa (101) and bar (1.013) lie far below, figures in tenths of a
@@ -14,11 +14,11 @@ export const airPressure = (about: string): CellInput<number> =>
     called: "a pressure",
     advice: "Give pascals: 1013.25 hPa is 101325.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < LEAST_PRESSURE) return "too low for air and looks like hPa, kPa or bar";
-      return value > MOST_PRESSURE ? `above ${MOST_PRESSURE} Pa, which air does not reach` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: LEAST_PRESSURE, says: "too low for air and looks like hPa, kPa or bar" },
+      { above: MOST_PRESSURE, says: `above ${MOST_PRESSURE} Pa, which air does not reach` },
+    ],
   });
 
 // Air is 0.47 kg/m3 on the highest summit and 1.6 kg/m3 in the deepest cold at sea level (ideal gas, 287 J/(kg K)).
@@ -32,11 +32,11 @@ export const airDensityInput = (about: string): CellInput<number> =>
     called: "a density",
     advice: "Give kg/m³, as AIRDENSITY does: 0.0012 g/cm³ is 1.2.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < LEAST_DENSITY) return "too low for air and looks like g/cm³";
-      return value > MOST_DENSITY ? `above ${MOST_DENSITY} kg/m³, which air does not reach` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: LEAST_DENSITY, says: "too low for air and looks like g/cm³" },
+      { above: MOST_DENSITY, says: `above ${MOST_DENSITY} kg/m³, which air does not reach` },
+    ],
   });
 
 // Osmium, the densest material that can be weighed: 22 590 kg/m3 (CRC Handbook, from memory). In g/cm3 no density is
@@ -51,9 +51,9 @@ export const solidDensity = (about: string): CellInput<number> =>
     called: "a density",
     advice: "Give kg/m³: 2.7 g/cm³ is 2700.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value <= DENSEST_IN_GRAMS_PER_CM3) return "too low for a solid and looks like g/cm³";
-      return value > DENSEST ? `above ${DENSEST} kg/m³, which no material reaches` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { upTo: DENSEST_IN_GRAMS_PER_CM3, says: "too low for a solid and looks like g/cm³" },
+      { above: DENSEST, says: `above ${DENSEST} kg/m³, which no material reaches` },
+    ],
   });

@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 import { positiveNumber } from "./positiveNumber";
 
 // Dry air holds 0.2314 by mass, room air with its moisture down to 0.22, older books say 0.23 or 0.232. What is asked
@@ -20,12 +20,12 @@ export const oxygenInAir = (about: string): CellInput<number> =>
     called: "a mass fraction",
     advice: "Give the mass fraction of oxygen, 0.2314 for dry air.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < NOTHING_BURNS) return `below ${NOTHING_BURNS}, in which nothing burns`;
-      if (value >= LEAST_MOLE_FRACTION && value < LEAST_OF_AIR) return "the share by volume, not by mass";
-      return value > 1 ? "above 1 and looks like a percentage" : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: NOTHING_BURNS, says: `below ${NOTHING_BURNS}, in which nothing burns` },
+      { from: LEAST_MOLE_FRACTION, below: LEAST_OF_AIR, says: "the share by volume, not by mass" },
+      { above: 1, says: "above 1 and looks like a percentage" },
+    ],
   });
 
 /** Oxygen that burning takes up, in grams per gram of fuel. A sample that takes up none needs no air, so 0 is taken as a blank cell. */
@@ -43,5 +43,5 @@ export const excessAir = (about: string): CellInput<number> =>
     called: "a share of the air needed",
     advice: "Type 0.15 or 15% for 15 % more air than needed.",
     zeroIsBlank: false,
-    broken: (value) => belowZero(value) ?? (value > MOST_EXCESS ? `above ${MOST_EXCESS} and looks like a percentage` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_EXCESS, says: `above ${MOST_EXCESS} and looks like a percentage` }],
   });

@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 /**
  * A number that is merely above 0, so that 0 is a blank cell: for an input without a bound of its own and without a confusion to tell
@@ -8,4 +8,4 @@ import { belowZero, numberInput } from "../number";
  * @param called what the value is called in a message, with its article
  */
 export const positiveNumber = (about: string, advice: string, called = "a number above 0", unit = ""): CellInput<number> =>
-  numberInput(about, { unit, called, advice, zeroIsBlank: true, broken: belowZero });
+  numberInput(about, { unit, called, advice, zeroIsBlank: true, bounds: [BELOW_ZERO] });

@@ -1,10 +1,10 @@
 import type { CellInput } from "../Input";
-import { belowZero, isNothing, numberInput, numberOrWord, type NumberRule } from "../number";
+import { type Bound, BELOW_ZERO, isNothing, numberInput, numberOrWord, type NumberRule } from "../number";
 
 // A percentage typed as a plain number is refused and never rescaled: 1 for 1 % and 1 for the whole look alike, so a program
 // that guesses is wrong without a word.
-const aboveOne = (value: number): string | undefined => belowZero(value) ?? (value > 1 ? "above 1 and looks like a percentage" : undefined);
-const notBelowOne = (value: number): string | undefined => belowZero(value) ?? (value >= 1 ? "not below 1 and looks like a percentage" : undefined);
+const upToOne: readonly Bound[] = [BELOW_ZERO, { above: 1, says: "above 1 and looks like a percentage" }];
+const belowOne: readonly Bound[] = [BELOW_ZERO, { from: 1, says: "not below 1 and looks like a percentage" }];
 
 /** A share from 0 to 1. 0 is a real value here. */
 export const fraction = (about: string): CellInput<number> =>
@@ -13,7 +13,7 @@ export const fraction = (about: string): CellInput<number> =>
     called: "a fraction",
     advice: "Type a share from 0 to 1, such as 0.35 or 35%.",
     zeroIsBlank: false,
-    broken: aboveOne,
+    bounds: upToOne,
   });
 
 const elementShare: NumberRule = {
@@ -22,7 +22,7 @@ const elementShare: NumberRule = {
   advice: "Type a share of the mass from 0 to 1, such as 0.487 or 48.7%.",
   zeroIsBlank: false,
   zeroIsNone: true,
-  broken: aboveOne,
+  bounds: upToOne,
 };
 
 /**
@@ -52,7 +52,7 @@ export const ashShare = (about: string): CellInput<number> =>
       called: "an ash content",
       advice: `Type a fraction such as 0.012 or 1.2%, or "${NO_ASH}".`,
       zeroIsBlank: true,
-      broken: notBelowOne,
+      bounds: belowOne,
     },
     NO_ASH,
   );
@@ -64,7 +64,7 @@ export const moistureContent = (about: string): CellInput<number> =>
     called: "a moisture content",
     advice: "Type a fraction such as 0.35 or 35%.",
     zeroIsBlank: false,
-    broken: belowZero,
+    bounds: [BELOW_ZERO],
   });
 
 const ofMoist: NumberRule = {
@@ -73,7 +73,7 @@ const ofMoist: NumberRule = {
   advice: "Type a fraction of the moist sample, such as 0.08 or 8%; 0 if dry.",
   zeroIsBlank: false,
   zeroIsNone: true,
-  broken: notBelowOne,
+  bounds: belowOne,
 };
 
 /** A moisture content on the wet basis, 0 to below 1. A dried sample has none, so 0 is a value and a blank cell counts as 0. */

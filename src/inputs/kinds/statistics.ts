@@ -1,10 +1,11 @@
 import { blankInput } from "../../problems/inputProblems";
 import { withoutTrailing } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
-import { isNothing, numberInput, readNumber, type NumberRule } from "../number";
+import { BELOW_ZERO, isNothing, numberInput, readNumber, type NumberRule } from "../number";
 import { positiveNumber } from "./positiveNumber";
 
-const result: NumberRule = {
+/** A replicate result: any number. */
+export const result: NumberRule = {
   unit: "",
   called: "a number",
   advice: "Clear the cell or give a number.",
@@ -17,6 +18,7 @@ const result: NumberRule = {
  */
 export const replicateValues = (about: string): ColumnInput<readonly (number | undefined)[]> => ({
   shape: "column",
+  each: result,
   about,
   called: result.called,
   unit: result.unit,
@@ -49,11 +51,11 @@ export const wantedUncertainty = (about: string): CellInput<number> =>
     called: "a fraction",
     advice: "Type 0.5 % as 0.005 or 0.5%.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < FINEST) return `below ${FINEST}, finer than any balance tells`;
-      return value > COARSEST ? `above ${COARSEST}, too coarse to be of use` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: FINEST, says: `below ${FINEST}, finer than any balance tells` },
+      { above: COARSEST, says: `above ${COARSEST}, too coarse to be of use` },
+    ],
   });
 
 // The widest factor in use is Student's t for 95 % at one degree of freedom, 12.71 (GUM, JCGM 100:2008, table G.2).
@@ -66,7 +68,10 @@ export const coverageFactor = (about: string): CellInput<number> =>
     called: "a coverage factor",
     advice: "Give a coverage factor, such as 2 for about 95 %.",
     zeroIsBlank: true,
-    broken: (value) => (value < 1 ? "below 1" : value > WIDEST_FACTOR ? `above ${WIDEST_FACTOR} and looks like a confidence level` : undefined),
+    bounds: [
+      { below: 1, says: "below 1" },
+      { above: WIDEST_FACTOR, says: `above ${WIDEST_FACTOR} and looks like a confidence level` },
+    ],
   });
 
 // Tables go from 0.1 to 0.001; below a millionth the answer would hang on how normal the farthest tail is.
@@ -81,10 +86,10 @@ export const significanceLevel = (about: string): CellInput<number> =>
     called: "a significance level",
     advice: "Type 0.05 or 5% for 95 % confidence.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value >= 1) return "not below 1 and looks like a percentage";
-      if (value >= COIN) return `not below ${COIN} and looks like a confidence level`;
-      return value < LEAST_ALPHA ? `below ${LEAST_ALPHA}` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { from: 1, says: "not below 1 and looks like a percentage" },
+      { from: COIN, says: `not below ${COIN} and looks like a confidence level` },
+      { below: LEAST_ALPHA, says: `below ${LEAST_ALPHA}` },
+    ],
   });

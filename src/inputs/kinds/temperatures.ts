@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 // No weighing room is hotter than boiling water; room temperatures in kelvin begin near 270.
 const HOTTEST = 100;
@@ -13,7 +13,10 @@ export const roomTemperature = (about: string): CellInput<number> =>
     called: "a temperature",
     advice: "Give degrees Celsius: 293.15 K is 20.",
     zeroIsBlank: false,
-    broken: (value) => (value > HOTTEST ? `above ${HOTTEST} °C and looks like kelvin` : value < COLDEST ? `below ${COLDEST} °C` : undefined),
+    bounds: [
+      { above: HOTTEST, says: `above ${HOTTEST} °C and looks like kelvin` },
+      { below: COLDEST, says: `below ${COLDEST} °C` },
+    ],
   });
 
 // Warmer than this a vessel is not a little warm but hot, and temperatures in kelvin lie above. Common practice, no source.
@@ -26,10 +29,10 @@ export const temperatureDifference = (about: string): CellInput<number> =>
     called: "a temperature difference",
     advice: "Give vessel minus room, from 0 to 100 °C.",
     zeroIsBlank: false,
-    broken: (value) => {
-      if (value < 0) return "below zero: a vessel colder than the room gathers dew";
-      return value > MOST_ABOVE_ROOM ? `above ${MOST_ABOVE_ROOM} °C, too hot for a balance or not a difference` : undefined;
-    },
+    bounds: [
+      { below: 0, says: "below zero: a vessel colder than the room gathers dew" },
+      { above: MOST_ABOVE_ROOM, says: `above ${MOST_ABOVE_ROOM} °C, too hot for a balance or not a difference` },
+    ],
   });
 
 // Fifty times the largest published figure, 0.19 mg per degC (Blade); a figure in mg lies above.
@@ -42,5 +45,5 @@ export const gramsPerDegree = (about: string): CellInput<number> =>
     called: "a rate",
     advice: "Give grams per °C: 0.19 mg is 0.00019.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > MOST_PER_DEGREE ? `above ${MOST_PER_DEGREE} g/°C and looks like milligrams` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_PER_DEGREE, says: `above ${MOST_PER_DEGREE} g/°C and looks like milligrams` }],
   });

@@ -1,14 +1,15 @@
 import { BLANK } from "../CellValue";
 import { column } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
-import { belowZero, numberInput, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput, type NumberRule } from "../number";
 
-const elapsed: NumberRule = {
+/** A time in minutes, from 0. */
+export const elapsed: NumberRule = {
   unit: "min",
   called: "a time in minutes",
   advice: "Give minutes.",
   zeroIsBlank: false,
-  broken: belowZero,
+  bounds: [BELOW_ZERO],
 };
 
 /**
@@ -34,7 +35,7 @@ export const leastMinutes = (about: string): CellInput<number> =>
     ...elapsed,
     zeroIsNone: true,
     advice: "Give minutes, such as 60.",
-    broken: (value) => belowZero(value) ?? (value > 0 && value < 1 ? "below 1 min and looks like a clock time" : undefined),
+    bounds: [BELOW_ZERO, { above: 0, below: 1, says: "below 1 min and looks like a clock time" }],
   });
 
 // Weighings of a drying run lie a quarter of an hour or more apart; a doubt of that size is a wrong cell. Common
@@ -47,7 +48,7 @@ export const timingBound = (about: string): CellInput<number> =>
     ...elapsed,
     advice: "Give the minutes a time may be off, such as 0.5.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > MOST_DOUBT ? `above ${MOST_DOUBT} min` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_DOUBT, says: `above ${MOST_DOUBT} min` }],
   });
 
 const inOneUnit: NumberRule = {
@@ -55,7 +56,7 @@ const inOneUnit: NumberRule = {
   called: "a time",
   advice: "Give minutes or clock times, the same for all three.",
   zeroIsBlank: false,
-  broken: belowZero,
+  bounds: [BELOW_ZERO],
 };
 
 /** When the first of some readings was taken, where only shares of a span count: any unit. 0 is a value, and so is a blank cell. */

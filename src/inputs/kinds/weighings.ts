@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput, numberOrWord, type NumberRule } from "../number";
+import { type Bound, BELOW_ZERO, numberInput, numberOrWord, type NumberRule } from "../number";
 import { positiveNumber } from "./positiveNumber";
 
 /** A weighing in grams. 0 g is what a blank cell looks like, so it is taken as not weighed. */
@@ -8,7 +8,7 @@ export const weighing: NumberRule = {
   called: "a weighing",
   advice: "Give grams.",
   zeroIsBlank: true,
-  broken: belowZero,
+  bounds: [BELOW_ZERO],
 };
 
 /** A weighing in grams, above 0. */
@@ -26,13 +26,12 @@ export const vesselMass = (about: string): CellInput<number> => numberOrWord(abo
 // cannot hold.
 const HEAVIEST = 1e9;
 
-const tooHeavy = (value: number): string | undefined => (value > HEAVIEST ? `above ${HEAVIEST} g, more than any balance weighs` : undefined);
+const TOO_HEAVY: Bound = { above: HEAVIEST, says: `above ${HEAVIEST} g, more than any balance weighs` };
 
-const beyondAnyBalance = (value: number): string | undefined => tooHeavy(value) ?? (value < -HEAVIEST ? `below -${HEAVIEST} g` : undefined);
+const beyondAnyBalance: readonly Bound[] = [TOO_HEAVY, { below: -HEAVIEST, says: `below -${HEAVIEST} g` }];
 
 /** A reading of one balance in grams, above 0 to 1e9, that a correction is to be made to. 0 is a blank cell. */
-export const balanceReading = (about: string): CellInput<number> =>
-  numberInput(about, { ...weighing, broken: (value) => belowZero(value) ?? tooHeavy(value) });
+export const balanceReading = (about: string): CellInput<number> => numberInput(about, { ...weighing, bounds: [BELOW_ZERO, TOO_HEAVY] });
 
 /**
  * A change between two readings of one balance in grams, before - after, either side of zero to 1e9. A 0 is a blank cell: of two
@@ -44,7 +43,7 @@ export const massLost = (about: string): CellInput<number> =>
     called: "a loss",
     advice: "Give grams, before - after.",
     zeroIsBlank: true,
-    broken: beyondAnyBalance,
+    bounds: beyondAnyBalance,
   });
 
 /** A mass in grams either side of zero, such as the reading of an empty pan, to 1e9. 0 is a value, so a blank cell counts as 0. */
@@ -54,7 +53,7 @@ export const signedMass = (about: string): CellInput<number> =>
     called: "a mass",
     advice: "Give grams, with a minus sign if below zero.",
     zeroIsBlank: false,
-    broken: beyondAnyBalance,
+    bounds: beyondAnyBalance,
   });
 
 /** The smallest step a balance displays, in grams, above 0. */

@@ -44,7 +44,7 @@ test.each([
   ["MOISTURE.WET", { vessel: "B2", moist: "C2", dry: "D2" }, "(C2-D2)/(C2-IF(ISNUMBER(B2),B2,0))"],
   ["MOISTURE.WET", { vessel: "25", moist: "C2:C9", dry: "D2:D9-0.1" }, "(C2:C9-(D2:D9-0.1))/(C2:C9-25)"],
   ["MOISTURE.DRY", { vessel: '"tared"', moist: "C2", dry: "D2" }, "(C2-D2)/(D2-0)"],
-  ["MOISTURE.CONVERT", { moisture: "B2", from: '"wet"', to: "C1" }, 'IF(TRIM("wet")=TRIM(C1),B2,IF(TRIM("wet")="wet",B2/(1-B2),B2/(1+B2)))'],
+  ["MOISTURE.CONVERT", { moisture: "B2", from: '"wet"', to: "C1" }, 'IF(TRIM("wet")=TRIM(C1),B2,B2/(1-B2))'],
   ["VOLATILEFRACTION", { vessel: "B2", before: "C2", after: "D2" }, "(C2-D2)/(C2-IF(ISNUMBER(B2),B2,0))"],
   ["CHARYIELD", { vessel: "25", dry: "C2", char: "D2", ash: "" }, "(D2-25)/(C2-25)"],
   [

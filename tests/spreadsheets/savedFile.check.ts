@@ -3,7 +3,7 @@ import { Workbook, type Cell, type Worksheet } from "exceljs";
 import { shareAsValues } from "../../src/sharing/shareAsValues";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import { filledRuns } from "./filledRuns";
-import { throughLibreOffice } from "./throughLibreOffice";
+import { throughLibreOffice } from "./recalculated";
 
 jest.setTimeout(180_000);
 

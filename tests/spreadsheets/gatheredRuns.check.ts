@@ -5,7 +5,7 @@ import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import type { CellReading } from "../../src/workbook/Workbook";
 import { charring, filled, kiln, prunings, weighed } from "../runsheet/gathering/gatherable";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
-import { throughLibreOffice } from "./throughLibreOffice";
+import { recalculatedBy } from "./recalculated";
 
 jest.setTimeout(180_000);
 
@@ -37,7 +37,7 @@ test("LibreOffice calculates a gathered sheet as the local workbook shows it, ba
   file.eachSheet(({ pageSetup }) => void Object.assign(pageSetup, { printArea: undefined, printTitlesRow: undefined }));
   // LibreOffice keeps the values that formulas come with, so those it is to calculate come without.
   file.getWorksheet(sheet)?.eachRow((row) => row.eachCell((cell) => cell.formula && (cell.value = { formula: cell.formula })));
-  const back = (await throughLibreOffice(file)).getWorksheet(sheet);
+  const back = (await recalculatedBy("LibreOffice", file)).getWorksheet(sheet);
   const differences = calculated.flatMap(({ cell, formula, value }) => {
     const other: unknown = back?.getCell(cell).result;
     return agrees(other, value) ? [] : [{ cell, formula, value, other }];

@@ -1,7 +1,7 @@
 import { seededUniform } from "../numerics/seededUniform";
 
 /** What stands in an argument's cell; null leaves the argument out. */
-export type Given = number | string | boolean | null;
+export type Given = number | string | boolean | null | readonly (readonly (number | string | null)[])[];
 type Draw = (least: number, most: number) => number;
 type Case = (draw: Draw, index: number) => readonly Given[];
 
@@ -18,12 +18,88 @@ const weighings = (draw: Draw, index: number, ...shares: readonly number[]): [ve
   return [tare === 0 ? "tared" : tare, tare + sample, ...shares.map((share) => tare + sample * share)];
 };
 
+const column = (values: readonly (number | null)[]): Given => values.map((value) => [value]);
+
+/** Weighings of a drying run in a column, blank cells below those not yet made, and the vessel that stands in them. */
+function dryingRun(draw: Draw, index: number): { readonly weights: Given; readonly times: Given; readonly vessel: Given } {
+  const [tare, sample, water] = [index % 3 === 0 ? 0 : draw(5, 60), draw(2, 20), draw(0.1, 0.6)];
+  const made = 2 + (index % 6);
+  const net = Array.from({ length: 8 }, (_, row) => sample * (1 - water * (1 - 0.3 ** row)) + (index % 5 === 4 && row === 4 ? draw(0, 0.02) : 0));
+  const weighed = net.map((grams, row) => (row < made ? Number((tare + grams).toFixed(4)) : null));
+  const start = index % 4 === 0 ? 0 : draw(0, 600);
+  const times = net.map((_, row) => Number((start + row * 30 + draw(0, 3)).toFixed(2)));
+  return { weights: column(weighed), times: column(times), vessel: tare === 0 ? (index % 2 === 0 ? null : "tared") : tare };
+}
+
+const CRITERIA = [
+  ["of last", 0.002],
+  ["absolute", 0.005],
+  ["of initial", 0.002],
+  ["of total loss", 0.004],
+  ["per gram", 0.001],
+  ["per hour", 0.002],
+  ["readability", 2],
+] as const;
+
+const constancy: Case = (draw, index) => {
+  const { weights, times, vessel } = dryingRun(draw, index);
+  const [criterion, limit] = nth(CRITERIA, index);
+  const needsTimes = criterion === "per hour" || index % 2 === 0;
+  const readability = criterion === "readability" || index % 3 === 1 ? nth([0.0001, 0.001, 0.01], index) : null;
+  return [
+    weights,
+    index % 7 === 0 ? null : limit,
+    criterion,
+    needsTimes ? times : null,
+    vessel,
+    readability,
+    needsTimes && index % 4 === 0 ? 45 : null,
+  ];
+};
+
+const FORMULAS = ["C6H10O5", "CuSO4·5H2O", "C2H5NO2", "CH1.44O0.66", "CH3SH", "C10H16", "CHCl3", "Mg"] as const;
+
 /** Arguments within the bounds of each function that has a form in built-in functions. */
 const ARGUMENTS: Readonly<Record<string, Case>> = {
   "OXYGENDEMAND.ULTIMATE": (draw, index) => [
     ...[draw(0.3, 0.6), draw(0.02, 0.08), draw(0.1, 0.28), everyOther(index, draw(0, 0.01))],
     ...[index % 3 === 0 ? null : draw(0, 0.01), index % 4 === 0 ? null : draw(0, 0.015)],
   ],
+  MOLARMASS: (_draw, index) => [nth(FORMULAS, index)],
+  ATOMS: (_draw, index) => [nth(FORMULAS, index)],
+  OXYGENDEMAND: (_draw, index) => [nth(FORMULAS, index), nth([null, "N2", "NH3", "hno3"], index), nth([null, "H2SO4", "SO2"], Math.floor(index / 4))],
+  "BURN.PRODUCTS": (draw, index) => [nth(FORMULAS, index), everyOther(index, draw(0, 1))],
+  "BURN.COMPARE": (draw, index) => {
+    const [vessel, dry, char, ash] = weighings(draw, index, draw(0.2, 0.4), draw(0.005, 0.05));
+    const run = [vessel, dry ?? null, char ?? null, index % 3 === 0 ? null : (ash ?? null)];
+    if (index % 2 === 0) return [...run, nth(["C6H10O5", "CH1.44O0.66", "C10H16"], index)];
+    return [
+      ...run,
+      null,
+      draw(0.45, 0.52),
+      draw(0.055, 0.065),
+      draw(0.35, 0.42),
+      everyOther(index, draw(0, 0.01)),
+      index % 4 === 1 ? draw(0, 0.01) : null,
+    ];
+  },
+  CONSTANTWEIGHT: constancy,
+  "CONSTANTWEIGHT.STEPS": constancy,
+  TYPICALRANGE: (draw, index) => [
+    nth(["ash", "carbon", "heating value", "moisture", "char yield"], index),
+    Number(draw(0, nth([0.3, 0.9, 25, 0.9, 0.6], index)).toFixed(4)),
+    nth([null, "wood", "rice husk", "nut shells"], Math.floor(index / 5)),
+  ],
+  REPLICATES: (draw, index) => {
+    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? Number((10 + draw(-0.4, 0.4)).toFixed(2)) : null));
+    return [
+      column(values),
+      index % 3 === 0 ? null : draw(0.05, 0.4),
+      nth([null, "count", "skip"], index),
+      index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
+    ];
+  },
+  PROXIMATE: (draw, index) => weighings(draw, index, draw(0.8, 0.95), draw(0.2, 0.4), draw(0.005, 0.05)),
   AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
   "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),
   "MOISTURE.DRY": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),

@@ -6,7 +6,7 @@ import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import { storedFormula, typedFormula } from "../../src/xlsx/formulas/storedFormula";
 import type { CellReading } from "../../src/workbook/Workbook";
 import { filledRuns } from "./filledRuns";
-import { throughLibreOffice } from "./throughLibreOffice";
+import { throughLibreOffice } from "./recalculated";
 
 jest.setTimeout(180_000);
 

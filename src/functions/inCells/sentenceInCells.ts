@@ -1,0 +1,21 @@
+// A text in a cell formula holds 255 characters at most (Excel specifications and limits); quotation marks count twice.
+const LONGEST_TEXT = 120;
+
+/** A text of any length in a cell formula, in pieces joined by &. */
+export function textInCells(text: string): string {
+  const characters = Array.from(text);
+  const pieces: string[] = [];
+  for (let from = 0; from < characters.length; from += LONGEST_TEXT) pieces.push(characters.slice(from, from + LONGEST_TEXT).join(""));
+  return pieces.length === 0 ? '""' : pieces.map((piece) => `"${piece.replace(/"/g, '""')}"`).join("&");
+}
+
+/**
+ * A sentence about a value, with the value of a cell put in its place; undefined where it does not stand in it exactly once.
+ * @param sentence as it reads for a value that prints as `printed`
+ * @param cell what stands there instead
+ */
+export function sentenceInCells(sentence: string, printed: string, cell: string): string | undefined {
+  const [before, after, ...more] = sentence.split(printed);
+  if (before === undefined || after === undefined || more.length > 0) return undefined;
+  return `${textInCells(before)}&${cell}&${textInCells(after)}`;
+}

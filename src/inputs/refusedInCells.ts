@@ -1,0 +1,110 @@
+import { ArgumentProblem } from "../problems/ArgumentProblem";
+import { BLANK, type CellValue } from "./CellValue";
+import type { CellInput } from "./Input";
+import { BELOW_ZERO, type Bound, LARGEST, type NumberRule } from "./number";
+import { numberText } from "./numberText";
+
+/**
+ * The reader's own rule as a condition of a cell formula: TRUE, or a number that is not 0, where `read` refuses what the cell holds; an
+ * error where the cell shows one. IF and comparisons alone, which work on each cell of a range in an array formula, as AND and OR do not.
+ * A blank cell is told from a 0, which a cell formula can and most hosts cannot.
+ * @param cell one operand: a reference, a range, or an expression in brackets; it is written several times
+ * @returns "" where nothing is refused; undefined where no cell formula can say it
+ */
+export function refusedInCells(input: CellInput<unknown>, cell: string): string | undefined {
+  const { takes } = input;
+  const isBlankTaken = answerTo(input, BLANK) !== "refused";
+  switch (takes?.kind) {
+    case "number":
+      return takes.rule.broken === undefined ? numberRefused(takes.rule, takes.word, cell, isBlankTaken, answerTo(input, 0)) : undefined;
+    case "choice":
+      return wordRefused(takes.words, cell, isBlankTaken);
+    case "truth":
+      return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(${isNumberInCells(cell)},${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
+    case "anything":
+      return "";
+    default:
+      return undefined;
+  }
+}
+
+type Answer = "refused" | "left out" | "value";
+
+/** What the reader makes of a blank cell or a 0, asked of itself. */
+export function answerTo(input: CellInput<unknown>, value: CellValue): Answer {
+  try {
+    return input.read(value, "") === undefined ? "left out" : "value";
+  } catch (thrown) {
+    if (thrown instanceof ArgumentProblem) return "refused";
+    throw thrown;
+  }
+}
+
+function numberRefused({ bounds = [] }: NumberRule, word: string | undefined, cell: string, isBlankTaken: boolean, zero: Answer): string {
+  const wrongNumber = outOfBounds(bounds, cell, zero).join("+");
+  const words = [...(isBlankTaken ? [""] : []), ...(word === undefined ? [] : [word])];
+  const wrongText = words.length === 0 ? "1" : words.map((one) => `(${isNoWord(cell, one)})`).join("*");
+  return `IF(${isNumberInCells(cell)},${wrongNumber},${wrongText})`;
+}
+
+/** The same for one number of a series: a condition on a cell that holds a number. @param isZeroBlank true where a 0 is refused as blank */
+export const refusedNumberInCells = (bounds: readonly Bound[], cell: string, isZeroBlank: boolean): string =>
+  outOfBounds(bounds, cell, isZeroBlank ? "refused" : "value").join("+");
+
+/** Of bounds on one side only the narrowest is written. */
+function outOfBounds(bounds: readonly Bound[], cell: string, zero: Answer): string[] {
+  const narrowest = bounds
+    .filter((bound) => !bounds.some((other) => isWithin(bound, other)))
+    .map((bound): Bound => (bound === BELOW_ZERO && zero === "refused" ? { upTo: 0, says: bound.says } : bound));
+  const [isBoundBelow, isBoundAbove] = [narrowest.some((bound) => isBelow(bound)), narrowest.some((bound) => isAbove(bound))];
+  const beyondSense = isBoundBelow ? `(${cell}>${numberText(LARGEST)})` : `(ABS(${cell})>${numberText(LARGEST)})`;
+  return [
+    ...narrowest.map((bound) => `${comparisons(bound, cell)}${zero === "left out" && breaks(0, bound) ? `*(${cell}<>0)` : ""}`),
+    ...(zero === "refused" && !narrowest.some((bound) => breaks(0, bound)) ? [`(${cell}=0)`] : []),
+    ...(isBoundBelow && isBoundAbove ? [] : [beyondSense]),
+  ];
+}
+
+const isBelow = ({ above, from }: Bound): boolean => above === undefined && from === undefined;
+const isAbove = ({ upTo, below }: Bound): boolean => upTo === undefined && below === undefined;
+
+/** True where another bound of the same side refuses all that this one does, and more. */
+const isWithin = (bound: Bound, other: Bound): boolean =>
+  (isBelow(bound) && isBelow(other) && edgeOf(bound) < edgeOf(other)) || (isAbove(bound) && isAbove(other) && edgeOf(bound) > edgeOf(other));
+
+const edgeOf = ({ above, from, upTo, below }: Bound): number => above ?? from ?? upTo ?? below ?? Number.NaN;
+
+const breaks = (value: number, { above, from, upTo, below }: Bound): boolean =>
+  (above === undefined || value > above) &&
+  (from === undefined || value >= from) &&
+  (upTo === undefined || value <= upTo) &&
+  (below === undefined || value < below);
+
+const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string =>
+  (
+    [
+      [">", above],
+      [">=", from],
+      ["<=", upTo],
+      ["<", below],
+    ] as const
+  )
+    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${bound < 0 ? `(${numberText(bound)})` : numberText(bound)})`]))
+    .join("*");
+
+function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
+  const none = words.map((word) => `(${isNoWord(cell, word)})`).join("*");
+  return isBlankTaken
+    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumberInCells(cell)},${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
+    : `IF(ISTEXT(${cell}),${none},1)`;
+}
+
+/**
+ * A condition: the cell holds a number. A truth in a cell is a number to some spreadsheets, though not to Excel; of a number in the formula
+ * itself some say that it is a truth.
+ */
+export const isNumberInCells = (cell: string): string => (/^[("{\d.+-]/.test(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`);
+
+/** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
+const isNoWord = (cell: string, word: string): string =>
+  word.includes(" ") ? `1-(TRIM(${cell})="${word}")*ISNUMBER(SEARCH("${word}",${cell}))` : `TRIM(${cell})<>"${word}"`;

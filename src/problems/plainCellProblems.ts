@@ -1,0 +1,67 @@
+// What the plain form of a call says where the function refuses. It stands inside VALUE(...) in the cell formula, so that the cell shows
+// #VALUE! as the function does, and whoever selects the cell reads why.
+
+/** @param names of the inputs that are looked at */
+export const refusedInputs = (names: readonly string[]): string => `${names.join(", ")}: blank, not of the right kind, or out of bounds`;
+
+/** @param names in the order that the weighings must have, the lightest first */
+export const weighingsOutOfOrder = (names: readonly string[]): string => `${names.join(" <= ")} does not hold: swapped cells or another vessel`;
+
+export const emptyAfterDrying = "dry is not above vessel: swapped cells or another vessel";
+export const looksLikePercentage = "moisture looks like a percentage: type 0.35 or 35%";
+export const nothingBurntAway = "ash is the same as dry: a repeated cell";
+export const moistureAboveWholeLoss = "moisture is more than the whole loss on heating";
+export const moreThanTheSample = "ash and moisture come to more than the sample";
+export const sharesAboveWhole = "the shares come to more than the whole: check the bases";
+export const noConversion = "this quantity does not convert between these bases";
+export const basisIncomplete = "a moisture or the ash that a basis rests on is missing";
+export const lessThanItsWater = "value is less than its moisture holds";
+export const wholeOrMoreThere = "the result would be the whole or more: a percentage, or another basis";
+export const zerosTooFarApart = "the zeros are more than a tenth of the reading apart";
+export const timesIncomplete = "the times are incomplete: give all three or none";
+export const startTimeNotClear = "timeBefore is blank or 0 beside clock times: type it";
+export const timeNotInBetween = "time is not between timeBefore and timeAfter";
+export const gainedMoreThanScatter = "the sample would have gained more than the weighings scatter";
+export const blankTooLarge = "blankLoss is more than the loss: another cell or unit";
+export const outsideAirFormula = "temperature, pressure or humidity is outside the range of the formula";
+export const uncertaintyNotBelow = "u is not below the weighing: another unit";
+export const uncertaintyBelowStep = "u is below what rounding to the display step makes";
+export const balanceTooCoarseHere = "u is more than a tenth of the sample: the balance is too coarse to tell";
+export const oneComposition = "give a formula or an analysis, not both";
+export const ashBesideSolids = "ash was weighed and the formula leaves solids too";
+export const analysisIncomplete = "the analysis needs carbon and hydrogen";
+export const analysisOpen = "the fractions and ash do not come near 1";
+export const takesUpNothing = "there is more oxygen than burning needs";
+export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
+
+/** Why a call is shared as its value, for the calculation record. */
+export const WHY_FIXED = {
+  unreadable: "the formula cannot be taken apart",
+  unknownFunction: "a function that this version of Retort does not have",
+  noForm: "this function has no form in built-in functions",
+  argumentForm: "these arguments have no form in built-in functions",
+  tooLong: "written out it is longer than a cell holds",
+  unknownName: "a name or table in it is not known here",
+  unknownSize: "the size of a range in it cannot be told",
+  random: "a random number in it would be drawn more than once",
+  newerFunction: "it uses a function newer than Excel 2016",
+  severalSheets: "it works on several sheets at once",
+  notShared: "it refers to a sheet that is not shared",
+  unseen: "it refers to cells that its text does not show",
+} as const;
+export type WhyFixed = keyof typeof WHY_FIXED;
+
+/** @param date of sharing, as printed */
+export const fixedOn = (date: string): string => `fixed on ${date}: inputs changed`;
+
+/** @param row of a series, from 1 */
+export const rowRefused = (row: number): string => `row ${row}: blank, not a number, or out of bounds`;
+export const notAboveVessel = (row: number): string => `row ${row} is not above vessel`;
+export const aboveFirst = (row: number): string => `row ${row} is more than a tenth above row 1: another vessel or a wrong cell`;
+export const timeNotAfter = (row: number): string => `times: row ${row} is not later than the row before`;
+export const timeNotThere = (row: number): string => `times: row ${row} is blank`;
+export const dateForMinutes = "times: a date stands where minutes are wanted";
+export const clockForMinutes = "times: clock times stand where minutes are wanted";
+export const needsTimes = "times are needed for this criterion or interval";
+export const limitOutOfBounds = "limit: missing, a percentage, or wider than the sample allows";
+export const moreRowsNow = "the number of rows has changed since this was shared";

@@ -1,0 +1,8 @@
+import type { WhyFixed } from "../../problems/plainCellProblems";
+
+/** Thrown inside the rewriting alone: the formula has no plain form, and why. */
+export class CannotWrite extends Error {
+  constructor(readonly why: WhyFixed) {
+    super(why);
+  }
+}

@@ -1,0 +1,26 @@
+import type { FormulaTree, Part } from "./formulaTree";
+import type { PlainOptions, Surroundings } from "./Surroundings";
+
+/** A variable of LET, or of a LAMBDA that is called on the spot. */
+export interface Bound {
+  readonly value: Part;
+  readonly scope: Scope;
+  /** True where the LET itself is kept, so that the variable is written by its name. */
+  readonly isKept: boolean;
+}
+
+/** All that the writing of one part of a formula depends on. */
+export interface Scope {
+  readonly tree: FormulaTree;
+  readonly place: Surroundings;
+  readonly options: PlainOptions;
+  readonly variables: ReadonlyMap<string, Bound>;
+  /** True where of every range its first cell is meant: behind @. */
+  readonly isSingle: boolean;
+  /** True where every operation up to the whole formula works on each cell by itself, so that whole columns may end where the spill does. */
+  readonly isOnEach: boolean;
+  /** True where every reference names its sheet, for a cell of another sheet. */
+  readonly isQualified: boolean;
+}
+
+export const within = (scope: Scope, change: Partial<Scope>): Scope => ({ ...scope, ...change });

@@ -1,0 +1,34 @@
+import type { CellArea } from "../../workbook/cellArea";
+
+/** Where a table of the workbook stands. */
+export interface TablePlace {
+  readonly name: string;
+  readonly sheet: string;
+  /** Headings and totals included. */
+  readonly area: CellArea;
+  readonly headingRows: number;
+  readonly totalsRows: number;
+  /** From left to right. */
+  readonly columns: readonly string[];
+}
+
+/** What has to be known about the place of a formula to write it without the add-in. */
+export interface Surroundings {
+  readonly sheet: string;
+  /** "B7" */
+  readonly cell: string;
+  /** What the cell and its spill fill, "B7" or "B7:B20". */
+  readonly area: string;
+  /** The formula of a defined name, "=Run!$B$4", the sheet's own before the workbook's; undefined where it is not known. */
+  readonly nameOf: (name: string, sheet: string) => string | undefined;
+  /** A table by its name, or for "" the one in which the cell stands. */
+  readonly tableOf: (name: string) => TablePlace | undefined;
+  /** The area that the cell's spill fills, "A33:A40". */
+  readonly spillOf: (sheet: string, cell: string) => string | undefined;
+}
+
+/** What a plain form may use. */
+export interface PlainOptions {
+  /** True where the reader's spreadsheet knows functions newer than Excel 2016, such as LET. */
+  readonly newerFunctions?: boolean;
+}

@@ -1,0 +1,103 @@
+import { formulaTree } from "./formulaTree";
+import type { TableInCells, Workings } from "../../functions/inCells/Workings";
+import { cellAt, rangeOf } from "../../workbook/cellArea";
+import { CannotWrite } from "./CannotWrite";
+import { referenceText, sheetText } from "./reference";
+import type { Scope } from "./Scope";
+import { areaReferred } from "./sizeOf";
+
+/** One cell of a sheet of workings. */
+export interface WorkingsCell {
+  readonly cell: string;
+  /** A formula beginning with "=", or a heading. */
+  readonly content: string;
+}
+
+// Longer series are shared as their values.
+const LONGEST_SERIES = 500;
+// What a block is, in the first column; its cells stand to the right.
+const FIRST_COLUMN = 1;
+
+/** A sheet beside the copies on which long forms put their steps, one block under the other. */
+export class WorkingsSheet {
+  private readonly found: WorkingsCell[] = [];
+  private nextRow: number;
+
+  /** @param firstRow counted from 0, below what else the sheet says */
+  constructor(
+    readonly name: string,
+    firstRow = 0,
+  ) {
+    this.nextRow = firstRow;
+  }
+
+  get cells(): readonly WorkingsCell[] {
+    return this.found;
+  }
+
+  mark(): readonly [cells: number, row: number] {
+    return [this.found.length, this.nextRow];
+  }
+
+  /** Takes back what a formula put here that could not be written in the end. */
+  backTo([cells, row]: readonly [cells: number, row: number]): void {
+    this.found.length = cells;
+    this.nextRow = row;
+  }
+
+  /** The workings for one formula. */
+  of(scope: Scope): Workings {
+    return {
+      block: (about, rows, columns, cells) => this.block(`${sheetText(scope.place.sheet)}!${scope.place.cell}: ${about}`, rows, columns, cells),
+      cellsOf: (text) => cellsOf(text, scope),
+    };
+  }
+
+  /** Formulas under one another; gives the reference of them all. */
+  rows(about: string, texts: readonly string[]): string {
+    return this.block(about, texts.length, 1, () => texts.map((text) => [text]));
+  }
+
+  private block(about: string, rows: number, columns: number, cells: (at: (row: number, column: number) => string) => TableInCells): string {
+    const first = this.nextRow;
+    this.nextRow += rows;
+    const at = (row: number, column: number): string => `${sheetText(this.name)}!${absolute(cellAt(first + row, FIRST_COLUMN + column))}`;
+    this.found.push({ cell: cellAt(first, 0), content: about });
+    const texts = cells(at);
+    texts.forEach((row, down) =>
+      row.forEach(
+        (text, across) => void (text !== "" && this.found.push({ cell: cellAt(first + down, FIRST_COLUMN + across), content: `=${text}` })),
+      ),
+    );
+    const area = rangeOf({ row: first, column: FIRST_COLUMN, rows, columns });
+    return `${sheetText(this.name)}!${area.split(":").map(absolute).join(":")}`;
+  }
+}
+
+const absolute = (cell: string): string => cell.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+
+/** The cells of a column or row, each with its sheet, or the items of a list in braces; undefined for anything else. */
+function cellsOf(text: string, scope: Scope): readonly string[] | undefined {
+  const tree = formulaTree(`=${text}`);
+  if (tree === undefined) return undefined;
+  const { root } = tree;
+  if (root.type === "ArrayExpression") {
+    const items = root.elements.flat().map((item) => tree.textOf(item));
+    return root.elements.length === 1 || root.elements[0]?.length === 1 ? items : undefined;
+  }
+  try {
+    const { sheet, area } = areaReferred(root, { ...scope, tree });
+    const length = Math.max(area.rows, area.columns);
+    if (Math.min(area.rows, area.columns) !== 1 || length > LONGEST_SERIES || sheet === undefined) return undefined;
+    return Array.from({ length }, (_, index) =>
+      referenceText(
+        { row: area.row + (area.rows > 1 ? index : 0), column: area.column + (area.rows > 1 ? 0 : index), rows: 1, columns: 1 },
+        sheet,
+        undefined,
+      ),
+    );
+  } catch (thrown) {
+    if (thrown instanceof CannotWrite) return undefined;
+    throw thrown;
+  }
+}

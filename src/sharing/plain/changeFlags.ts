@@ -1,0 +1,169 @@
+import { textInCells } from "../../functions/inCells/sentenceInCells";
+import { numberText } from "../../inputs/numberText";
+import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
+import type { CellReading } from "../../workbook/Workbook";
+import { FilledCells } from "./FilledCells";
+import type { FormulaSources, Precedent } from "./precedents";
+import type { ReadFormula, ReadSheets } from "./ReadSheets";
+import { sheetText } from "./reference";
+import type { Staleness } from "./staleness";
+import type { WorkingsCell, WorkingsSheet } from "./WorkingsSheet";
+
+/** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
+export const STALE = 2;
+
+/** The sheet of flags for one shared sheet: each flag stands where on the shared sheet its cell stands. */
+export interface FlagSheet {
+  readonly name: string;
+  /** The shared sheet that it watches. */
+  readonly of: string;
+  readonly cells: readonly WorkingsCell[];
+}
+
+/** Where flags come from. */
+export interface FlagsFor {
+  readonly sheets: ReadSheets;
+  readonly sources: readonly FormulaSources[];
+  readonly fixed: ReadonlySet<number>;
+  readonly staleness: Staleness;
+  /** The sheet of flags for a shared sheet. */
+  readonly flagSheetOf: (sheet: string) => string;
+  readonly workings: WorkingsSheet;
+}
+
+/**
+ * A flag for each input of a fixed cell, each formula in between, each fixed cell, and each cell calculated from one. A range of cells is
+ * asked through the same range of their flags, so that flags grow with the sheet and no faster. An input is compared with what it was; a
+ * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions.
+ */
+export function changeFlags({ sheets, sources, fixed, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
+  const { before, after, leaves } = staleness;
+  const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
+  const flag = (sheet: string, row: number, column: number, text: string): void =>
+    void found.get(sheet)?.push({ cell: cellAt(row, column), content: `=${text}` });
+  for (const { sheet, row, column } of leaves)
+    flag(sheet, row, column, `IF(${changed(`${sheetText(sheet)}!${cellAt(row, column)}`, sheets.sheet(sheet)?.at(row, column))},1,0)`);
+
+  const flagged = flaggedCells(sheets, [...fixed, ...before, ...after], leaves);
+  const filled = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
+  const largest = (id: number, isCounted: boolean): string => {
+    const precedents = distinct(sources[id]?.precedents ?? []);
+    const flags = precedents
+      .filter(({ sheet, area }) => (flagged.get(sheet)?.count(area) ?? 0) > 0)
+      .map(({ sheet, area }) => `${sheetText(flagSheetOf(sheet))}!${rangeOf(area)}`);
+    const counts = isCounted
+      ? precedents
+          .filter(({ area }) => area.rows * area.columns > 1)
+          .map(({ sheet, area }) => `IF(COUNTA(${sheetText(sheet)}!${rangeOf(area)})<>${filled.get(sheet)?.count(area) ?? 0},1,0)`)
+      : [];
+    return largestOf([...flags, ...counts], workings);
+  };
+  for (const formula of sheets.formulas) {
+    const { id, sheet, area } = formula;
+    const text = flagText(formula, { isFixed: fixed.has(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] }, largest);
+    if (text === undefined) continue;
+    const anchor = cellAt(area.row, area.column);
+    for (let down = 0; down < area.rows; down++)
+      for (let across = 0; across < area.columns; across++) flag(sheet, area.row + down, area.column + across, down + across === 0 ? text : anchor);
+  }
+  return sheets.names.flatMap((name) => {
+    const cells = found.get(name) ?? [];
+    return cells.length === 0 ? [] : [{ name: flagSheetOf(name), of: name, cells }];
+  });
+}
+
+interface Part {
+  readonly isFixed: boolean;
+  readonly isBefore: boolean;
+  readonly isAfter: boolean;
+  readonly source: FormulaSources | undefined;
+}
+
+function flagText(
+  { id, sheet, reading }: ReadFormula,
+  { isFixed, isBefore, isAfter, source }: Part,
+  largest: (id: number, isCounted: boolean) => string,
+): string | undefined {
+  // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
+  const isRestless = source?.isVolatile === true;
+  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(id, true)}>0,${STALE},0)`;
+  if (isBefore && isRestless) return `MAX(${largest(id, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`;
+  if (isBefore) return largest(id, true);
+  return isAfter ? `IF(${largest(id, false)}=${STALE},${STALE},0)` : undefined;
+}
+
+// A function takes 255 arguments, a cell 8,192 characters (Excel specifications and limits).
+const MOST_ARGUMENTS = 200;
+const LONGEST = 4000;
+
+/** The largest of flags, in steps on the sheet of workings where there are too many for one formula. */
+function largestOf(texts: readonly string[], workings: WorkingsSheet): string {
+  if (texts.length === 0) return "0";
+  const lots: string[][] = [[]];
+  let length = 0;
+  for (const text of texts) {
+    const lot = lots.at(-1) as string[];
+    if (lot.length > 0 && (lot.length >= MOST_ARGUMENTS || length + text.length > LONGEST)) {
+      lots.push([text]);
+      length = text.length;
+    } else {
+      lot.push(text);
+      length += text.length + 1;
+    }
+  }
+  const largest = (lot: readonly string[]): string => `MAX(${lot.join(",")})`;
+  if (lots.length === 1) return largest(lots[0] ?? []);
+  return `MAX(${workings.rows("Whether inputs changed", lots.map(largest))})`;
+}
+
+const distinct = (precedents: readonly Precedent[]): readonly Precedent[] => [
+  ...new Map(precedents.map((one) => [`${one.sheet}!${rangeOf(one.area)}`, one])).values(),
+];
+
+function flaggedCells(
+  sheets: ReadSheets,
+  formulas: readonly number[],
+  leaves: readonly { readonly sheet: string; readonly row: number; readonly column: number }[],
+): ReadonlyMap<string, FilledCells> {
+  const columns = new Map<string, Map<number, Set<number>>>(sheets.names.map((name) => [name, new Map()]));
+  const note = (sheet: string, row: number, column: number): void => {
+    const here = columns.get(sheet);
+    const rows = here?.get(column) ?? new Set<number>();
+    here?.set(column, rows.add(row));
+  };
+  for (const { sheet, row, column } of leaves) note(sheet, row, column);
+  for (const id of formulas) {
+    const { sheet, area } = sheets.formulas[id] as ReadFormula;
+    eachCell(area, (row, column) => note(sheet, row, column));
+  }
+  return new Map(
+    [...columns].map(([sheet, byColumn]) => [
+      sheet,
+      new FilledCells(new Map([...byColumn].map(([column, rows]) => [column, [...rows].sort((a, b) => a - b)]))),
+    ]),
+  );
+}
+
+function eachCell({ row, column, rows, columns }: CellArea, visitor: (row: number, column: number) => void): void {
+  for (let down = 0; down < rows; down++) for (let across = 0; across < columns; across++) visitor(row + down, column + across);
+}
+
+// 15 figures of a number stand in a formula; a spreadsheet keeps 17.
+const SAME = "1E-14";
+
+/** A condition: the cell holds something else than it did. */
+export function changed(cell: string, was: CellReading | undefined): string {
+  const value = was?.value ?? null;
+  if (was !== undefined && was.error !== "") return `IF(ISERROR(${cell}),ERROR.TYPE(${cell})<>${ERROR_NUMBERS[was.error] ?? 3},TRUE)`;
+  if (typeof value === "number") return `IF(ISNUMBER(${cell}),ABS(${cell}-${numberIn(value)})>${SAME}*ABS(${numberIn(value)}),TRUE)`;
+  if (typeof value === "boolean") return `IF(ISLOGICAL(${cell}),${cell}<>${value ? "TRUE" : "FALSE"},TRUE)`;
+  if (value === null || value === "") return `IF(ISERROR(${cell}),TRUE,${cell}<>"")`;
+  return `IF(ISTEXT(${cell}),NOT(EXACT(${cell},${textInCells(value)})),TRUE)`;
+}
+
+const numberIn = (value: number): string => (value < 0 ? `(${numberText(value)})` : numberText(value));
+
+// As ERROR.TYPE counts them.
+const ERROR_NUMBERS: Readonly<Record<string, number>> = {
+  ...{ "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 },
+};

@@ -1,0 +1,110 @@
+import { everyFunction } from "../../functions/catalogue";
+import type { TableInCells } from "../../functions/inCells/Workings";
+import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellAt } from "../../workbook/cellArea";
+import { catalogueName } from "../catalogueName";
+import { CannotWrite } from "./CannotWrite";
+import { formulaTree, type FormulaTree } from "./formulaTree";
+import type { Scope } from "./Scope";
+import type { PlainOptions, Surroundings } from "./Surroundings";
+import type { WorkingsSheet } from "./WorkingsSheet";
+import { written } from "./written";
+import { refusal, tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+
+/** A cell formula without our functions. */
+export type PlainFormula =
+  /** One formula for the cell; over arrays, for the cell and all that its spill fills, as one array formula. */
+  | { readonly kind: "formula"; readonly formula: string; readonly isArray: boolean }
+  /** A formula of its own for each cell of the spill. */
+  | { readonly kind: "cells"; readonly formulas: TableInCells }
+  | { readonly kind: "none"; readonly why: WhyFixed };
+
+// Excel specifications and limits.
+const LONGEST_FORMULA = 8192;
+const DEEPEST = 64;
+
+/**
+ * A cell formula with every call of ours written in built-in functions, on its parsed tree. What stands in cells is decided each time the
+ * sheet calculates, what is typed into the call once and for all. A formula lifted over ranges stays one, as an array formula over
+ * the cells that its spill fills.
+ * @param formula as typed or as a file stores it, beginning with "="
+ * @param workings where long forms put their steps; left out, everything has to stand in the formula
+ */
+export function plainFormula(formula: string, place: Surroundings, options: PlainOptions = {}, workings?: WorkingsSheet): PlainFormula {
+  const tree = formulaTree(formula);
+  if (tree === undefined) return { kind: "none", why: "unreadable" };
+  const mark = workings?.mark();
+  try {
+    return plainTree(tree, place, options, workings);
+  } catch (thrown) {
+    if (workings !== undefined && mark !== undefined) workings.backTo(mark);
+    if (thrown instanceof CannotWrite) return { kind: "none", why: thrown.why };
+    // A sum of thousands of terms is as deep as it is long.
+    if (thrown instanceof RangeError) return { kind: "none", why: "unreadable" };
+    throw thrown;
+  }
+}
+
+function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions, workings: WorkingsSheet | undefined): PlainFormula {
+  const scope: Scope = { tree, place, options, variables: new Map(), isSingle: false, isOnEach: true, isQualified: false };
+  const to: WritingTo = { workings: workings === undefined ? undefined : (inner) => workings.of(inner), needsArray: false };
+  const { root } = tree;
+  const name = root.type === "CallExpression" ? catalogueName(root.callee.name ?? "") : undefined;
+  if (root.type === "CallExpression" && name !== undefined) {
+    const call = writtenCall(root, name, scope, to);
+    if ("table" in call) return { kind: "cells", formulas: filling(tableBehind(call.table, goingInto(call, place), anchorOf(place)), place) };
+    if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place) };
+    return asFormula(call.text, place, to);
+  }
+  return asFormula(
+    written(root, scope, (call, called, inner) => textOf(writtenCall(call, called, inner, to), inner, to)),
+    place,
+    to,
+  );
+}
+
+/** The guard of a table that may get more rows than there are cells for: they would be missing without a word. */
+const goingInto = (
+  { table, guard }: { readonly table: TableInCells; readonly guard: (first: string) => string },
+  { area }: Surroundings,
+): ((first: string) => string) => {
+  const further = table[areaNamed(area).rows]?.[0];
+  return further === undefined ? guard : (first) => guard(`IF(${further}<>"",${refusal(moreRowsNow)},${first})`);
+};
+
+const isTable = (name: string): boolean => everyFunction.some((one) => one.name === name && one.gives === "table");
+
+const anchorOf = ({ cell }: Surroundings): string => {
+  const { row, column } = areaNamed(cell);
+  const letters = cellAt(row, column).replace(/\d+$/, "");
+  return `$${letters}$${row + 1}`;
+};
+
+/** The table cut or widened to the cells that its spill fills. @throws CannotWrite where it does not go in */
+function filling(table: TableInCells, { area }: Surroundings): TableInCells {
+  const { rows, columns } = areaNamed(area);
+  return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => checked(`=${table[down]?.[across] ?? '""'}`)));
+}
+
+function asFormula(text: string, { area }: Surroundings, { needsArray }: WritingTo): PlainFormula {
+  const { rows, columns } = areaNamed(area);
+  return { kind: "formula", formula: checked(`=${text}`), isArray: needsArray || rows * columns > 1 };
+}
+
+/** @throws CannotWrite for a formula that no cell holds */
+function checked(formula: string): string {
+  if (formula.length > LONGEST_FORMULA || depthOf(formula) > DEEPEST) throw new CannotWrite("tooLong");
+  return formula;
+}
+
+/** How many brackets stand inside one another, texts left aside. */
+function depthOf(formula: string): number {
+  let [depth, deepest, isText] = [0, 0, false];
+  for (const character of formula) {
+    if (character === '"') isText = !isText;
+    else if (!isText && character === "(") deepest = Math.max(deepest, ++depth);
+    else if (!isText && character === ")") depth--;
+  }
+  return deepest;
+}

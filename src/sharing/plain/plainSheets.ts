@@ -1,0 +1,144 @@
+import { textInCells } from "../../functions/inCells/sentenceInCells";
+import { fixedOn, type WhyFixed } from "../../problems/plainCellProblems";
+import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
+import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
+import type { CellContent, CellReading } from "../../workbook/Workbook";
+import { numberText } from "../../inputs/numberText";
+import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
+import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
+import { plainFormula, type PlainFormula } from "./plainFormula";
+import { plainNames } from "./plainNames";
+import type { NameReading, PlainReading } from "./PlainReading";
+import { sourcesOf, type FormulaSources } from "./precedents";
+import { sheetText } from "./reference";
+import { stalenessOf } from "./staleness";
+import type { PlainOptions } from "./Surroundings";
+import { WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
+
+/**
+ * What becomes of one formula cell; a cell that is not named stays as it is.
+ *
+ * - "plain": its calls of ours are written in built-in functions.
+ * - "fixed": its value, behind a guard that says so as soon as an input changed.
+ * - "watched": it calculates on, behind the guard of the fixed cells that it is calculated from.
+ */
+export interface PlainCell {
+  readonly kind: "plain" | "fixed" | "watched";
+  readonly sheet: string;
+  /** The cell with the formula: "B7". */
+  readonly cell: string;
+  /** The cells that the formulas go into: "B7", or all that a spill fills, "B7:B20". */
+  readonly area: string;
+  /** One formula for the whole area, over arrays where the area or the formula asks for it; or one for each cell, row by row. */
+  readonly formulas: { readonly one: string; readonly isArray: boolean } | { readonly each: readonly (readonly string[])[] };
+  /** For a fixed cell. */
+  readonly why?: WhyFixed;
+}
+
+/** A workbook for people without the add-in. */
+export interface PlainSheets {
+  readonly cells: readonly PlainCell[];
+  /** Defined names whose formulas have to change. */
+  readonly names: readonly NameReading[];
+  /** The sheet on which long forms put their steps, where any did. */
+  readonly workings: { readonly name: string; readonly cells: readonly WorkingsCell[] } | undefined;
+  /** Sheets of flags, for hiding: one for each shared sheet that has a fixed cell, an input of one, or a cell calculated from one. */
+  readonly flags: readonly FlagSheet[];
+}
+
+export interface PlainSheetsOptions extends PlainOptions {
+  /** The day of sharing, as it is to be printed. */
+  readonly date: string;
+}
+
+const WORKINGS = "Workings";
+const FLAGS = " changes";
+
+/**
+ * Every formula cell of a workbook without our functions: written in built-in functions where that can be, else its value. Nothing vouches for
+ * something that changed: a fixed cell, and every cell calculated from one at any distance, be it through SUM, COUNT or IF, says
+ * "fixed on DATE: inputs changed" once any input that the fixed value came from is no longer what it was. Pure: nothing is written here.
+ * Takes time in proportion to the cells; 100,000 formulas take a few seconds.
+ */
+export function plainSheets(reading: PlainReading, options: PlainSheetsOptions): PlainSheets {
+  const sheets = new ReadSheets(reading);
+  const taken = [...sheets.names];
+  const workings = new WorkingsSheet(freeNamed(WORKINGS, taken));
+  const flagNames = new Map(sheets.names.map((name) => [name, freeNamed(`${name.slice(0, LONGEST_SHEET_NAME - FLAGS.length)}${FLAGS}`, taken)]));
+  const flagSheetOf = (sheet: string): string => flagNames.get(sheet) ?? sheet;
+
+  const names = plainNames(reading.names ?? [], sheets.names, options);
+  const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.usable)];
+  const sources = sheets.formulas.map((formula) => sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names));
+  const rewritten = new Map<number, PlainFormula>();
+  const fixed = new Map<number, WhyFixed>();
+  sheets.formulas.forEach((formula) => {
+    const { isOurs, isBeyond } = sources[formula.id] as FormulaSources;
+    if (isBeyond) fixed.set(formula.id, "notShared");
+    if (!isOurs || isBeyond) return;
+    const plain = plainFormula(formula.reading.formula, sheets.around(formula, nameNow), options, workings);
+    if (plain.kind === "none") fixed.set(formula.id, plain.why);
+    else rewritten.set(formula.id, plain);
+  });
+
+  let staleness = stalenessOf(sheets, sources, new Set(fixed.keys()));
+  const tooLong = [...staleness.after].filter((id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED);
+  for (const id of tooLong) fixed.set(id, "tooLong");
+  if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()));
+
+  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), staleness, flagSheetOf, workings });
+  const says = textInCells(fixedOn(options.date));
+  const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
+    const flag = `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
+    const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
+    const why = fixed.get(formula.id);
+    const [sheet, cell, area] = [formula.sheet, formula.reading.cell, rangeOf(formula.area)];
+    if (why !== undefined)
+      return [
+        { kind: "fixed", sheet, cell, area, why, formulas: { each: valuesOf(formula, sheets).map((row) => row.map((value) => behind(value))) } },
+      ];
+    const plain = rewritten.get(formula.id);
+    const isWatched = staleness.after.has(formula.id);
+    if (plain === undefined && !isWatched) return [];
+    const body = (text: string): string => (isWatched ? behind(text.slice(1)) : text);
+    const kind = isWatched ? "watched" : "plain";
+    if (plain?.kind === "cells") return [{ kind, sheet, cell, area, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
+    const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };
+    return [{ kind, sheet, cell, area, formulas: { one: body(one.formula), isArray: one.isArray } }];
+  });
+  return { cells, names: names.changed, workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells }, flags };
+}
+
+function freeNamed(wished: string, taken: string[]): string {
+  const name = freeSheetName(wished, taken);
+  taken.push(name);
+  return name;
+}
+
+const isSeveral = ({ rows, columns }: CellArea): boolean => rows * columns > 1;
+
+// Room for the guard in front, within 8,192 characters (Excel specifications and limits).
+const LONGEST_WATCHED = 8000;
+
+const bodyLength = ({ reading }: ReadFormula, plain: PlainFormula | undefined): number =>
+  plain?.kind === "formula"
+    ? plain.formula.length
+    : plain?.kind === "cells"
+      ? Math.max(...plain.formulas.flat().map(({ length }) => length))
+      : reading.formula.length;
+
+/** What a formula and its spill show, each as a cell formula holds it. */
+function valuesOf({ sheet, area }: ReadFormula, sheets: ReadSheets): string[][] {
+  const found = sheets.sheet(sheet);
+  return Array.from({ length: area.rows }, (_, down) =>
+    Array.from({ length: area.columns }, (_, across) => valueText(found?.at(area.row + down, area.column + across))),
+  );
+}
+
+function valueText(reading: CellReading | undefined): string {
+  const value: CellContent = reading?.value ?? null;
+  if (reading !== undefined && reading.error !== "") return reading.error;
+  if (typeof value === "number") return numberText(value);
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return textInCells(value ?? "");
+}

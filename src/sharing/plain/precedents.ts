@@ -1,0 +1,146 @@
+import { everyFunction } from "../../functions/catalogue";
+import type { CellArea } from "../../workbook/cellArea";
+import { catalogueName } from "../catalogueName";
+import { CannotWrite } from "./CannotWrite";
+import { formulaTree, type FormulaTree, type Part } from "./formulaTree";
+import { REFERS_UNSEEN, VOLATILE } from "./functionKinds";
+import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
+import { spillReferred } from "./sizeOf";
+import type { Surroundings } from "./Surroundings";
+
+/** Cells that a formula is calculated from. */
+export interface Precedent {
+  readonly sheet: string;
+  readonly area: CellArea;
+}
+
+/** What a formula is calculated from. */
+export interface FormulaSources {
+  readonly precedents: readonly Precedent[];
+  /** True where it calls one of our functions, itself or through a defined name. */
+  readonly isOurs: boolean;
+  /** True where its text does not show all that it refers to. */
+  readonly isUnseen: boolean;
+  /** True where it gives something else without any cell changing, such as NOW(). */
+  readonly isVolatile: boolean;
+  /** True where it refers to a sheet that is not shared. */
+  readonly isBeyond: boolean;
+}
+
+interface Gathered {
+  readonly precedents: Precedent[];
+  isOurs: boolean;
+  isUnseen: boolean;
+  isVolatile: boolean;
+  isBeyond: boolean;
+}
+
+/** @param sheets that are shared, in their order */
+export function sourcesOf(formula: string, place: Surroundings, sheets: readonly string[]): FormulaSources {
+  const gathered: Gathered = { precedents: [], isOurs: false, isUnseen: false, isVolatile: false, isBeyond: false };
+  const tree = formulaTree(formula);
+  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula) };
+  gather(tree.root, { tree, place, sheets, seen: new Set() }, gathered);
+  return gathered;
+}
+
+/** A formula that cannot be taken apart is looked at as text: better taken for ours than left alone. */
+const mayBeOurs = (formula: string): boolean => /RETORT[._]/i.test(formula);
+
+interface Looking {
+  readonly tree: FormulaTree;
+  readonly place: Surroundings;
+  readonly sheets: readonly string[];
+  /** Names that are being looked into. */
+  readonly seen: ReadonlySet<string>;
+}
+
+/** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
+function gather(root: Part, looking: Looking, into: Gathered): void {
+  const ahead: Part[] = [root];
+  while (ahead.length > 0) {
+    const part = ahead.pop();
+    switch (part?.type) {
+      case "UnaryExpression":
+        if (part.operator === "#") gatherSpill(part.arguments[0], looking, into);
+        else ahead.push(...part.arguments);
+        break;
+      case "BinaryExpression":
+        if (part.operator === ":" && !part.arguments.every((one) => one.type === "ReferenceIdentifier")) into.isUnseen = true;
+        ahead.push(...part.arguments);
+        break;
+      case "ArrayExpression":
+        break;
+      case "LetExpression":
+        ahead.push(part.body, ...part.declarations.map(({ init }) => init));
+        break;
+      case "LambdaExpression":
+        ahead.push(part.body);
+        break;
+      case "CallExpression": {
+        const name = part.callee.name?.toUpperCase() ?? "";
+        if (name === "") ahead.push(part.callee as unknown as Part);
+        const ours = catalogueName(name);
+        if (ours !== undefined) into.isOurs = true;
+        if (ours !== undefined && !everyFunction.some((one) => one.name === ours)) into.isUnseen = true;
+        if (REFERS_UNSEEN.has(name)) into.isUnseen = true;
+        if (VOLATILE.has(name)) into.isVolatile = true;
+        if (name === "ANCHORARRAY") gatherSpill(part.arguments[0], looking, into);
+        else ahead.push(...part.arguments);
+        break;
+      }
+      case "ReferenceIdentifier":
+        gatherReference(part, looking, into);
+        break;
+      default:
+    }
+  }
+}
+
+function gatherSpill(anchor: Part, { tree, place, sheets }: Looking, into: Gathered): void {
+  try {
+    const scope = { tree, place, options: {}, variables: new Map(), isSingle: false, isOnEach: false, isQualified: false };
+    add(spillReferred(anchor, scope), sheets, into);
+  } catch (thrown) {
+    if (!(thrown instanceof CannotWrite)) throw thrown;
+    into.isUnseen = true;
+  }
+}
+
+function gatherReference(part: Extract<Part, { type: "ReferenceIdentifier" }>, looking: Looking, into: Gathered): void {
+  const { tree, place, sheets, seen } = looking;
+  const text = tree.textOf(part);
+  if (part.kind === "table") {
+    const found = tableCellsReferred(text, place);
+    if (found === undefined) into.isUnseen = true;
+    else add(found, sheets, into);
+    return;
+  }
+  const found = part.kind === "name" ? undefined : cellsReferred(text, place.sheet);
+  if (found !== undefined) return add(found, sheets, into);
+  const [, quoted, bare, name = text] = /^(?:'((?:[^']|'')*)'|([^'!]+))!(.+)$/.exec(text) ?? [];
+  const formula = place.nameOf(name, quoted?.replaceAll("''", "'") ?? bare ?? place.sheet);
+  const key = name.toUpperCase();
+  // A name that is not known is a variable of LET, or belongs to another workbook.
+  if (formula === undefined || seen.has(key)) return;
+  const named = formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
+  if (named === undefined) {
+    into.isUnseen = true;
+    return;
+  }
+  gather(named.root, { ...looking, tree: named, seen: new Set([...seen, key]) }, into);
+}
+
+function add({ sheet, lastSheet, area }: Referred, sheets: readonly string[], into: Gathered): void {
+  // Another workbook changes nothing here.
+  if (sheet === undefined) return;
+  const [first, last] = [sheet, lastSheet ?? sheet].map((name) => sheets.findIndex((one) => one.toLowerCase() === name.toLowerCase())) as [
+    number,
+    number,
+  ];
+  if (first === -1 || last === -1) {
+    into.isBeyond = true;
+    return;
+  }
+  for (const name of sheets.slice(Math.min(first, last), Math.max(first, last) + 1)) into.precedents.push({ sheet: name, area });
+}

@@ -1,0 +1,76 @@
+import { cellAt } from "../../workbook/cellArea";
+import { AreaIndex } from "./AreaIndex";
+import { FilledCells } from "./FilledCells";
+import type { FormulaSources } from "./precedents";
+import type { ReadFormula, ReadSheets } from "./ReadSheets";
+
+/** A cell without a formula that a fixed one was calculated from. */
+export interface LeafCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** How far the fixed cells reach, both ways. */
+export interface Staleness {
+  /** Formulas, by number, that a fixed one was calculated from; the fixed ones are not among them unless another one needs them. */
+  readonly before: ReadonlySet<number>;
+  /** Formulas calculated from a fixed one. */
+  readonly after: ReadonlySet<number>;
+  /** Cells without formulas that a fixed formula was calculated from, blank ones where they stand alone in a reference. */
+  readonly leaves: readonly LeafCell[];
+}
+
+/**
+ * What the fixed formulas were calculated from and what is calculated from them, at any distance. Takes time in proportion to the formulas,
+ * the areas they refer to and the cells there are, each looked at once.
+ * @param sources by the number of the formula
+ */
+export function stalenessOf(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Staleness {
+  return { ...backwards(sheets, sources, fixed), after: forwards(sheets, sources, fixed) };
+}
+
+function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Set<number> {
+  const after = new Set<number>();
+  if (fixed.size === 0) return after;
+  const indexes = new Map(sheets.names.map((name) => [name, new AreaIndex(sheets.sheet(name)?.rows ?? 1, sheets.sheet(name)?.columns ?? 1)]));
+  sources.forEach(({ precedents }, id) => {
+    for (const { sheet, area } of precedents) indexes.get(sheet)?.add(area, id);
+  });
+  const ahead: ReadFormula[] = sheets.formulas.filter(({ id }) => fixed.has(id));
+  const reach = (id: number): void => {
+    if (after.has(id)) return;
+    after.add(id);
+    if (!fixed.has(id)) ahead.push(sheets.formulas[id] as ReadFormula);
+  };
+  // What does not show its references may refer to anything.
+  sources.forEach(({ isUnseen }, id) => void (isUnseen && !fixed.has(id) && reach(id)));
+  for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
+    const { sheet, area } = next;
+    for (let down = 0; down < area.rows; down++)
+      for (let across = 0; across < area.columns; across++)
+        for (const id of indexes.get(sheet)?.take(area.row + down, area.column + across) ?? []) reach(id);
+  }
+  for (const id of fixed) after.delete(id);
+  return after;
+}
+
+function backwards(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Pick<Staleness, "before" | "leaves"> {
+  const [before, leaves] = [new Set<number>(), new Map<string, LeafCell>()];
+  const cells = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
+  const ahead = [...fixed];
+  const leaf = (sheet: string, row: number, column: number): void => void leaves.set(`${sheet}!${cellAt(row, column)}`, { sheet, row, column });
+  for (let id = ahead.pop(); id !== undefined; id = ahead.pop()) {
+    for (const { sheet, area } of sources[id]?.precedents ?? []) {
+      if (area.rows * area.columns === 1 && sheets.sheet(sheet)?.formulaAt(area.row, area.column) === undefined) leaf(sheet, area.row, area.column);
+      cells.get(sheet)?.visit(area, (row, column) => {
+        const formula = sheets.sheet(sheet)?.formulaAt(row, column);
+        if (formula === undefined) return leaf(sheet, row, column);
+        if (before.has(formula.id)) return;
+        before.add(formula.id);
+        if (!fixed.has(formula.id)) ahead.push(formula.id);
+      });
+    }
+  }
+  return { before, leaves: [...leaves.values()] };
+}

@@ -1,0 +1,177 @@
+import type { AstExpression } from "@borgar/fx";
+import { catalogueName } from "../catalogueName";
+import { CannotWrite } from "./CannotWrite";
+import type { Part } from "./formulaTree";
+import { GIVES_ONE, NEWER, RANDOM, WORKS_ON_EACH } from "./functionKinds";
+import { cellsReferred, referenceText, sheetText } from "./reference";
+import { within, type Scope } from "./Scope";
+import { areaReferred, namedFormula, scopeOfLet, spillReferred, type Call, type Let } from "./sizeOf";
+
+/** Writes one call of ours; the rewriting gives it, so that the printing of a formula knows nothing of functions. */
+export type WriteCall = (call: Call, name: string, scope: Scope) => string;
+
+// How tightly operators bind in a cell formula, the sign before a number tighter than a power.
+const BINDS: Readonly<Record<string, number>> = {
+  ...{ "=": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "<>": 1 },
+  ...{ "&": 2, "+": 3, "-": 3, "*": 4, "/": 4, "^": 5, ",": 8, " ": 9, ":": 10 },
+};
+const PERCENT = 6;
+const SIGN = 7;
+const TIGHTEST = 11;
+
+/** The text of one part of a formula, with its own calls written by `writeCall`. @throws CannotWrite */
+export function written(part: Part, scope: Scope, writeCall: WriteCall): string {
+  switch (part?.type) {
+    case undefined:
+      return "";
+    case "Literal":
+    case "ErrorLiteral":
+      return scope.tree.textOf(part);
+    case "ReferenceIdentifier":
+      return reference(part, scope, writeCall);
+    case "UnaryExpression":
+      return unary(part, scope, writeCall);
+    case "BinaryExpression": {
+      const binds = BINDS[part.operator] ?? 1;
+      const [left, right] = part.arguments;
+      return `${inBrackets(left, binds, scope, writeCall)}${part.operator}${inBrackets(right, binds + 1, scope, writeCall)}`;
+    }
+    case "ArrayExpression":
+      return scope.isSingle ? scope.tree.textOf(part.elements[0]?.[0] as AstExpression) : scope.tree.textOf(part);
+    case "LetExpression":
+      return letOrBody(part, scope, writeCall);
+    case "CallExpression":
+      return called(part, scope, writeCall);
+    default:
+      throw new CannotWrite("unreadable");
+  }
+}
+
+function inBrackets(part: Part, binds: number, scope: Scope, writeCall: WriteCall): string {
+  const text = written(part, scope, writeCall);
+  return bindsOf(part) < binds ? `(${text})` : text;
+}
+
+function bindsOf(part: Part): number {
+  if (part?.type === "BinaryExpression") return BINDS[part.operator] ?? 1;
+  if (part?.type === "UnaryExpression") return part.operator === "%" ? PERCENT : part.operator === "#" ? TIGHTEST : SIGN;
+  return TIGHTEST;
+}
+
+function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>, scope: Scope, writeCall: WriteCall): string {
+  const text = scope.tree.textOf(part);
+  if (part.kind === "name") {
+    const variable = scope.variables.get(part.value.toLowerCase());
+    if (variable === undefined) {
+      const named = namedFormula(text, scope);
+      return scope.isSingle ? singleName(text, named) : text;
+    }
+    if (variable.isKept && !scope.isQualified) return part.value;
+    return `(${written(variable.value, { ...variable.scope, isSingle: scope.isSingle, isQualified: scope.isQualified }, writeCall)})`;
+  }
+  const cutColumn = part.kind === "beam" && scope.isOnEach ? wholeColumnCut(part, scope) : undefined;
+  if (cutColumn !== undefined) return cutColumn;
+  if (!scope.isSingle && !scope.isQualified) return text;
+  if (!scope.isSingle && part.kind !== "table") return text.includes("!") ? text : `${sheetText(scope.place.sheet)}!${text}`;
+  const { sheet, area } = areaReferred(part, scope);
+  if (!scope.isSingle && /@|#This Row/i.test(text)) throw new CannotWrite("argumentForm");
+  if (!scope.isSingle) return text;
+  if (area.rows * area.columns === 1) return scope.isQualified ? referenceText(area, sheet, undefined) : text;
+  return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
+}
+
+function singleName(text: string, named: Scope): string {
+  if (named.tree.root.type !== "ReferenceIdentifier" || named.tree.root.kind !== "range") return text;
+  const { sheet, area } = areaReferred(named.tree.root, named);
+  return area.rows * area.columns === 1 ? text : referenceText({ ...area, rows: 1, columns: 1 }, sheet, undefined);
+}
+
+/** A whole column as far down as the spill of the formula goes. */
+function wholeColumnCut(part: AstExpression, { tree, place, isQualified }: Scope): string | undefined {
+  const found = cellsReferred(tree.textOf(part), place.sheet);
+  const spilled = cellsReferred(place.area, place.sheet);
+  if (found?.sheet === undefined || found.area.row !== 0 || spilled === undefined) return undefined;
+  return referenceText({ ...found.area, rows: spilled.area.rows }, found.sheet, isQualified ? undefined : place.sheet);
+}
+
+function unary(part: Extract<AstExpression, { type: "UnaryExpression" }>, scope: Scope, writeCall: WriteCall): string {
+  const [inner] = part.arguments;
+  switch (part.operator) {
+    case "#":
+      return spill(part, scope);
+    case "@":
+      // A range behind @ is cut by the row or column of the cell, an array gives its first value.
+      if (inner?.type === "ReferenceIdentifier") return `@${written(inner, scope, writeCall)}`;
+      return inBrackets(inner, SIGN, within(scope, { isSingle: true }), writeCall);
+    case "%":
+      return `${inBrackets(inner, PERCENT, scope, writeCall)}%`;
+    default:
+      return `${part.operator}${inBrackets(inner, SIGN, scope, writeCall)}`;
+  }
+}
+
+/** The area that a spill fills: it is as large in the copy, where it is one array formula or single cells. */
+function spill(part: AstExpression, scope: Scope): string {
+  const { sheet, area } = part.type === "CallExpression" ? spillReferred(part.arguments[0], scope) : areaReferred(part, scope);
+  const cells = scope.isSingle ? { ...area, rows: 1, columns: 1 } : area;
+  return referenceText(cells, sheet, scope.isQualified ? undefined : scope.place.sheet);
+}
+
+function letOrBody(part: Let, scope: Scope, writeCall: WriteCall): string {
+  const inside = scopeOfLet(part, scope);
+  if (scope.options.newerFunctions === true && !scope.isQualified) {
+    const parts = part.declarations.map(
+      ({ id, init }) => `${id.name},${written(init, inside.variables.get(id.name.toLowerCase())?.scope ?? scope, writeCall)}`,
+    );
+    return `LET(${[...parts, written(part.body, inside, writeCall)].join(",")})`;
+  }
+  if (part.declarations.some(({ init }) => usesAny(init, RANDOM, scope))) throw new CannotWrite("random");
+  return `(${written(part.body, inside, writeCall)})`;
+}
+
+function called(call: Call, scope: Scope, writeCall: WriteCall): string {
+  if ((call.callee.type as string) === "LambdaExpression") return calledLambda(call, scope, writeCall);
+  const name = call.callee.name.toUpperCase();
+  const ours = catalogueName(name);
+  if (ours !== undefined) return writeCall(call, ours, scope);
+  if (name === "SINGLE") return written({ type: "UnaryExpression", operator: "@", arguments: call.arguments }, scope, writeCall);
+  if (name === "ANCHORARRAY") return spill(call, scope);
+  if (NEWER.has(name) && scope.options.newerFunctions !== true) throw new CannotWrite("newerFunction");
+  const inside = WORKS_ON_EACH.has(name) ? scope : within(scope, { isOnEach: false, isSingle: GIVES_ONE.has(name) ? false : scope.isSingle });
+  if (scope.isSingle && !WORKS_ON_EACH.has(name) && !GIVES_ONE.has(name)) throw new CannotWrite("unknownSize");
+  const link = scope.tree.linkOf(call.callee.loc?.[0]);
+  return `${link}${call.callee.name}(${call.arguments.map((one) => argument(one, inside, writeCall)).join(",")})`;
+}
+
+/** Several areas as one argument keep their brackets. */
+const argument = (part: Part, scope: Scope, writeCall: WriteCall): string =>
+  part?.type === "BinaryExpression" && part.operator === "," ? `(${written(part, scope, writeCall)})` : written(part, scope, writeCall);
+
+function calledLambda(call: Call, scope: Scope, writeCall: WriteCall): string {
+  const lambda = call.callee as unknown as Extract<AstExpression, { type: "LambdaExpression" }>;
+  const variables = new Map(scope.variables);
+  lambda.params.forEach(({ name }, index) => variables.set(name.toLowerCase(), { value: call.arguments[index], scope, isKept: false }));
+  if (call.arguments.some((one) => usesAny(one, RANDOM, scope))) throw new CannotWrite("random");
+  return `(${written(lambda.body, within(scope, { variables }), writeCall)})`;
+}
+
+/** True where an expression calls one of these functions, also through a variable or a name. */
+export function usesAny(part: Part, functions: ReadonlySet<string>, scope: Scope): boolean {
+  switch (part?.type) {
+    case "CallExpression":
+      return functions.has(part.callee.name?.toUpperCase()) || part.arguments.some((one) => usesAny(one, functions, scope));
+    case "UnaryExpression":
+    case "BinaryExpression":
+      return part.arguments.some((one) => usesAny(one, functions, scope));
+    case "LetExpression":
+      return part.declarations.some(({ init }) => usesAny(init, functions, scope)) || usesAny(part.body, functions, scope);
+    case "LambdaExpression":
+      return usesAny(part.body, functions, scope);
+    case "ReferenceIdentifier": {
+      const variable = part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
+      return variable !== undefined && usesAny(variable.value, functions, variable.scope);
+    }
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,47 @@
+import { choice } from "../../src/inputs/choice";
+import { oxygenInAir } from "../../src/inputs/kinds/oxygen";
+import { ashShare, fraction } from "../../src/inputs/kinds/shares";
+import { roomTemperature } from "../../src/inputs/kinds/temperatures";
+import { leastMinutes } from "../../src/inputs/kinds/times";
+import { mass, massLost, vesselMass } from "../../src/inputs/kinds/weighings";
+import { asGiven, formulaText, truth } from "../../src/inputs/kinds/words";
+import { airDensityInput } from "../../src/inputs/kinds/air";
+import { numberInput } from "../../src/inputs/number";
+import { omittable, optional } from "../../src/inputs/optional";
+import { refusedInCells } from "../../src/inputs/refusedInCells";
+
+const number = "ISNUMBER(B2)>ISLOGICAL(B2)";
+
+test.each([
+  ["a weighing", mass(""), `IF(${number},(B2<=0)+(B2>1E15),1)`],
+  ["an optional weighing", optional(mass("")), `IF(${number},(B2<0)+(B2>1E15),(TRIM(B2)<>""))`],
+  ["a vessel", vesselMass(""), `IF(${number},(B2<=0)+(B2>1E15),(TRIM(B2)<>"tared"))`],
+  ["a vessel of a series", omittable(vesselMass("")), `IF(${number},(B2<=0)+(B2>1E15),(TRIM(B2)<>"")*(TRIM(B2)<>"tared"))`],
+  ["a fraction", fraction(""), `IF(${number},(B2<0)+(B2>1),1)`],
+  ["an ash content", ashShare(""), `IF(${number},(B2<=0)+(B2>=1),(TRIM(B2)<>"none"))`],
+  ["a loss, either side of zero", massLost(""), `IF(${number},(B2>1E9)+(B2<(-1000000000))+(B2=0),1)`],
+  ["a temperature", roomTemperature(""), `IF(${number},(B2>100)+(B2<(-70)),1)`],
+  ["oxygen in air", oxygenInAir(""), `IF(${number},(B2<0.05)+(B2>=0.2)*(B2<0.22)+(B2>1),1)`],
+  ["an optional density", optional(airDensityInput("")), `IF(${number},(B2<0.4)*(B2<>0)+(B2>1.7),(TRIM(B2)<>""))`],
+  ["a least time", optional(leastMinutes("")), `IF(${number},(B2<0)+(B2>0)*(B2<1)+(B2>1E15),(TRIM(B2)<>""))`],
+  ["a word", choice("", ["wet", "dry"]), 'IF(ISTEXT(B2),(TRIM(B2)<>"wet")*(TRIM(B2)<>"dry"),1)'],
+  [
+    "an optional word of two parts",
+    optional(choice("", ["of last"])),
+    `IF(ISTEXT(B2),(TRIM(B2)<>"")*(1-(TRIM(B2)="of last")*ISNUMBER(SEARCH("of last",B2))),IF(${number},B2<>0,ISLOGICAL(B2)+ISERROR(B2)))`,
+  ],
+  ["an optional truth", optional(truth("")), `IF(ISLOGICAL(B2),0,IF(${number},B2<>0,TRIM(B2)<>""))`],
+  ["anything", asGiven(""), ""],
+  ["a chemical formula, which no cell formula can look at", formulaText(""), undefined],
+  [
+    "a number with a bound that is no list of bounds",
+    numberInput("", { unit: "", called: "a number", advice: "", zeroIsBlank: false, broken: (value) => (value % 2 === 0 ? undefined : "odd") }),
+    undefined,
+  ],
+])("refusedInCells of %s", (_what, input, condition) => {
+  expect(refusedInCells(input, "B2")).toBe(condition);
+});
+
+test("a number in the formula itself is not asked whether it is a truth, which some spreadsheets say of it", () => {
+  expect(refusedInCells(mass(""), "(B2-C2)")).toBe("IF(ISNUMBER((B2-C2)),((B2-C2)<=0)+((B2-C2)>1E15),1)");
+});

@@ -1,0 +1,70 @@
+import * as words from "../../src/problems/plainCellProblems";
+
+const { WHY_FIXED, refusedInputs, weighingsOutOfOrder, fixedOn, rowRefused, notAboveVessel, aboveFirst, timeNotAfter, timeNotThere, ...sentences } =
+  words;
+
+test("what plain cells say where a function refuses", () => {
+  expect(sentences).toEqual({
+    emptyAfterDrying: "dry is not above vessel: swapped cells or another vessel",
+    looksLikePercentage: "moisture looks like a percentage: type 0.35 or 35%",
+    nothingBurntAway: "ash is the same as dry: a repeated cell",
+    moistureAboveWholeLoss: "moisture is more than the whole loss on heating",
+    moreThanTheSample: "ash and moisture come to more than the sample",
+    sharesAboveWhole: "the shares come to more than the whole: check the bases",
+    noConversion: "this quantity does not convert between these bases",
+    basisIncomplete: "a moisture or the ash that a basis rests on is missing",
+    lessThanItsWater: "value is less than its moisture holds",
+    wholeOrMoreThere: "the result would be the whole or more: a percentage, or another basis",
+    zerosTooFarApart: "the zeros are more than a tenth of the reading apart",
+    timesIncomplete: "the times are incomplete: give all three or none",
+    startTimeNotClear: "timeBefore is blank or 0 beside clock times: type it",
+    timeNotInBetween: "time is not between timeBefore and timeAfter",
+    gainedMoreThanScatter: "the sample would have gained more than the weighings scatter",
+    blankTooLarge: "blankLoss is more than the loss: another cell or unit",
+    outsideAirFormula: "temperature, pressure or humidity is outside the range of the formula",
+    uncertaintyNotBelow: "u is not below the weighing: another unit",
+    uncertaintyBelowStep: "u is below what rounding to the display step makes",
+    balanceTooCoarseHere: "u is more than a tenth of the sample: the balance is too coarse to tell",
+    oneComposition: "give a formula or an analysis, not both",
+    ashBesideSolids: "ash was weighed and the formula leaves solids too",
+    analysisIncomplete: "the analysis needs carbon and hydrogen",
+    analysisOpen: "the fractions and ash do not come near 1",
+    takesUpNothing: "there is more oxygen than burning needs",
+    rangesDoNotFit: "the ranges differ in size: give ranges of one size",
+    dateForMinutes: "times: a date stands where minutes are wanted",
+    clockForMinutes: "times: clock times stand where minutes are wanted",
+    needsTimes: "times are needed for this criterion or interval",
+    limitOutOfBounds: "limit: missing, a percentage, or wider than the sample allows",
+    moreRowsNow: "the number of rows has changed since this was shared",
+  });
+});
+
+test("sentences that name an input, a row or a day", () => {
+  expect(refusedInputs(["moist", "dry"])).toBe("moist, dry: blank, not of the right kind, or out of bounds");
+  expect(weighingsOutOfOrder(["vessel", "dry", "moist"])).toBe("vessel <= dry <= moist does not hold: swapped cells or another vessel");
+  expect(fixedOn("2027-01-15")).toBe("fixed on 2027-01-15: inputs changed");
+  expect([rowRefused(3), notAboveVessel(3), aboveFirst(3), timeNotAfter(3), timeNotThere(3)]).toEqual([
+    "row 3: blank, not a number, or out of bounds",
+    "row 3 is not above vessel",
+    "row 3 is more than a tenth above row 1: another vessel or a wrong cell",
+    "times: row 3 is not later than the row before",
+    "times: row 3 is blank",
+  ]);
+});
+
+test("why a call is shared as its value", () => {
+  expect(WHY_FIXED).toEqual({
+    unreadable: "the formula cannot be taken apart",
+    unknownFunction: "a function that this version of Retort does not have",
+    noForm: "this function has no form in built-in functions",
+    argumentForm: "these arguments have no form in built-in functions",
+    tooLong: "written out it is longer than a cell holds",
+    unknownName: "a name or table in it is not known here",
+    unknownSize: "the size of a range in it cannot be told",
+    random: "a random number in it would be drawn more than once",
+    newerFunction: "it uses a function newer than Excel 2016",
+    severalSheets: "it works on several sheets at once",
+    notShared: "it refers to a sheet that is not shared",
+    unseen: "it refers to cells that its text does not show",
+  });
+});

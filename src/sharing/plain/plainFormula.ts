@@ -2,7 +2,7 @@ import { everyFunction } from "../../functions/catalogue";
 import type { TableInCells } from "../../functions/inCells/Workings";
 import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
-import { cellAt } from "../../workbook/cellArea";
+import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "./formulaTree";
@@ -77,8 +77,7 @@ const isTable = (name: string): boolean => everyFunction.some((one) => one.name 
 
 const anchorOf = ({ cell }: Surroundings): string => {
   const { row, column } = areaNamed(cell);
-  const letters = cellAt(row, column).replace(/\d+$/, "");
-  return `$${letters}$${row + 1}`;
+  return `$${lettersOf(column)}$${row + 1}`;
 };
 
 /** The table cut or widened to the cells that its spill fills. @throws CannotWrite where it does not go in */

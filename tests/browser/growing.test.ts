@@ -66,9 +66,14 @@ test("a fourth sample goes onto a wider sheet of its own, and the pane says so b
   await page.evaluate(() => {
     const { workbook } = window;
     const add = workbook.addSheet;
-    // As a spreadsheet does, which brings a new sheet into view.
+    // As a spreadsheet does, which finds a free name and brings the new sheet into view.
     workbook.addSheet = async (plan) => {
-      const made = await add(plan);
+      const made = await add({ ...plan, name: "Run (2)" });
+      const cells = plan.cells.map(({ cell, content, formula }): [string, WrittenCell] => [
+        cell,
+        formula === undefined ? (content ?? null) : { formula, value: "…", shown: "…" },
+      ]);
+      workbook.sheets[made] = Object.fromEntries(cells);
       await workbook.select({ sheet: made, cell: plan.startAt });
       return made;
     };
@@ -76,7 +81,7 @@ test("a fourth sample goes onto a wider sheet of its own, and the pane says so b
   await page.getByRole("button", { name: "Add a sample" }).click();
   await told().waitFor();
   const { sheet } = await page.evaluate(() => window.workbook.selectedCell());
-  expect(sheet).not.toBe("Run");
+  expect(sheet).toBe("Run (2)");
   // Longer than the pane takes to follow a new selection.
   await page.waitForTimeout(500);
   expect(await told().innerText()).toContain(`Made: sheet "${sheet}" for 4 samples, with everything that stands in the boxes of "Run".`);

@@ -29,11 +29,12 @@ export function runSheetTab(workbook: Workbook): Tab {
     form,
     gatherSection(workbook),
   );
-  const answer = runAnswerSection(workbook);
   if (workbook.drawsCharts) {
+    const answer = runAnswerSection(workbook, () => undefined);
     panel.prepend(answer.section);
     return { id: "run", label: "Run sheet", panel, onShow: answer.refresh };
   }
+  const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
   const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);

@@ -47,7 +47,7 @@ const table = (failed: readonly { readonly name: string; readonly verdict: strin
       "tbody",
       {},
       failed.map(({ name, verdict, finding }) =>
-        node("tr", {}, node("th", { scope: "row" }, name), node("td", { class: "failed" }, verdict), node("td", { class: "finding" }, finding)),
+        node("tr", {}, node("th", { scope: "row" }, name), node("td", { class: "failed verdict" }, verdict), node("td", {}, finding)),
       ),
     ),
   );

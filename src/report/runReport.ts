@@ -15,7 +15,7 @@ import { balanceChart } from "./chart/balanceChart";
 import { chartFigure } from "./chart/chartFigure";
 import { sampleCharts } from "./chart/sampleCharts";
 import { checksSection } from "./checksSection";
-import { node, type Child, type Markup } from "./Markup";
+import { node, type Child } from "./Markup";
 import { page, paragraph, section } from "./page";
 import type { ReportExtras } from "./ReportExtras";
 import { partsOf, type Part } from "./sheet/Part";
@@ -61,14 +61,22 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
       fact(words.setup.made, extras.date),
     ),
     head(sheet, shown),
-    section(words.results, node("div", { class: "wide" }, results), hasNumbers(at(about.results.heading)[0]) ? paragraph(footer, "note") : []),
-    ...(about.openFire === undefined ? [] : at(about.openFire).map((part) => compared(part))),
+    section(
+      words.results,
+      node(
+        "div",
+        { class: "tables" },
+        node("div", {}, results),
+        at(about.openFire).map((part) => compared(part)),
+      ),
+      hasNumbers(at(about.results.heading)[0]) ? paragraph(footer, "note") : [],
+    ),
     checksSection(sheet, shown),
     section(
       words.method,
       node("dl", {}, at(about.settings).flatMap((part) => partFacts(part, "left out"))), // prettier-ignore
     ),
-    section(words.weighings, node("div", { class: "tables" }, tables.map((part) => node("div", {}, partTable(part))))), // prettier-ignore
+    section(words.weighings, node("div", { class: "tables" }, tables.map((part) => node("div", {}, partTable(part, part.headings.get(LABEL)))))), // prettier-ignore
     section(
       words.charts,
       charts.length === 0
@@ -120,29 +128,8 @@ function head({ rows, options }: RunSheet | BalanceSheet, shown: ShownCells): Ch
 
 /** What open burning would have done, as far as an analysis was given. */
 function compared(part: Part): Child {
-  const facts = partFacts({ ...part, rows: part.rows.map((row) => ({ ...row, cells: row.cells.filter(({ isBox }) => isBox) })) }, "left out");
-  const isGiven = part.rows.some(({ cells }) => cells.some(({ isBox, isNumber }) => !isBox && isNumber));
-  if (!isGiven) return [];
-  const columns = [...part.headings].filter(([column]) =>
-    part.rows.some(({ cells }) => cells.some((one) => one.column === column && !one.isBox && one.isNumber)),
-  );
-  const lines = part.rows.filter(({ cells }) => cells.some(({ isBox, isNumber }) => !isBox && isNumber));
-  const table: Markup = node(
-    "table",
-    {},
-    node("thead", {}, node("tr", {}, node("td", {}), ...columns.map(([, text]) => node("th", { scope: "col" }, text)))),
-    node(
-      "tbody",
-      {},
-      lines.map(({ beside, cells }) =>
-        node(
-          "tr",
-          {},
-          node("th", { scope: "row" }, beside),
-          columns.map(([column]) => node("td", { class: "number" }, cells.find((one) => one.column === column)?.text ?? "")),
-        ),
-      ),
-    ),
-  );
-  return section(reportWords.compared, paragraph(reportWords.analysis, "note"), node("dl", {}, facts), table);
+  const worked = part.rows.map((row) => ({ ...row, cells: row.cells.filter(({ isBox, isNumber }) => !isBox && isNumber), label: row.beside }));
+  const rows = worked.filter(({ cells }) => cells.length > 0);
+  if (rows.length === 0) return [];
+  return node("div", {}, partTable({ ...part, rows }, reportWords.compared), node("dl", {}, partFacts(part, "left out")));
 }

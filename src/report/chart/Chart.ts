@@ -15,8 +15,8 @@ export interface Line {
   readonly look: number;
   /** Open marks tell ash from char of the same sample. */
   readonly open?: true;
-  /** Left out of the key, because another line of the same look is in it. */
-  readonly unnamed?: true;
+  /** The other edge of a limit that is a band. */
+  readonly upper?: readonly Point[];
 }
 
 export interface Point {

@@ -5,18 +5,20 @@ import { DASHES, mark, rounded, THIN_DASHES } from "./looks";
 import { scaleOf, tickTexts, type Scale } from "./ticks";
 
 // Points of print: one unit of the drawing is one point, so that its text is as large as it says.
-const WIDTH = 262;
-const HEIGHT = 172;
+const WIDTH = 258;
+const HEIGHT = 150;
 const LEFT = 46;
-const RIGHT = 8;
+const RIGHT = 14;
 const TOP = 8;
-const BOTTOM = 34;
+const BOTTOM = 30;
 const TEXT = 8.5;
 const X_TICKS = 5;
 const Y_TICKS = 5;
 const TICK = 4;
 const KEY_WIDTH = 34;
 const KEY_HEIGHT = 10;
+// Half a mark and its line.
+const KEY_INSET = 5;
 const WEIGHED_WIDTH = 1.2;
 const THIN_WIDTH = 0.8;
 const GRID = "#cccccc";
@@ -25,7 +27,7 @@ const BAND = "#e4e4e4";
 /** A chart as a picture with its key, each line told apart by mark and dash. @param id tells its title from those of other charts */
 export function chartFigure(chart: Chart, id: string): Markup {
   const { title, x, y, lines } = chart;
-  const points = lines.flatMap((line) => line.points);
+  const points = lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]);
   const across = scaleOf(points.map((point) => point.x), X_TICKS); // prettier-ignore
   const up = scaleOf(points.map((point) => point.y), Y_TICKS); // prettier-ignore
   const toX = (value: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * (value - across.from)) / (across.to - across.from);
@@ -36,7 +38,9 @@ export function chartFigure(chart: Chart, id: string): Markup {
     { width: `${WIDTH}pt`, height: `${HEIGHT}pt`, viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: "img", "aria-labelledby": `${id}-title ${id}-about` },
     node("title", { id: `${id}-title` }, reportWords.chart.about(title, x, y)),
     node("desc", { id: `${id}-about` }, described(lines)),
-    ...bands(lines).map((band) => node("polygon", { points: path(band, place), fill: BAND })),
+    ...lines.flatMap(({ points: lower, upper }) =>
+      upper === undefined ? [] : [node("polygon", { points: path([...lower, ...[...upper].reverse()], place), fill: BAND })],
+    ),
     ...axes(across, up, toX, toY),
     words(LEFT + (WIDTH - LEFT - RIGHT) / 2, HEIGHT - 3, x, "middle"),
     node(
@@ -54,21 +58,11 @@ type Place = (point: Point) => Point;
 const path = (points: readonly Point[], place: Place): string =>
   points.map((point) => `${rounded(place(point).x)},${rounded(place(point).y)}`).join(" ");
 
-/** Areas between the lower and the upper edge of a limit. */
-function bands(lines: readonly Line[]): readonly (readonly Point[])[] {
-  const edges = lines.filter(({ draws }) => draws === "limit");
-  return edges.flatMap((lower, index) => {
-    const upper = edges[index + 1];
-    if (upper === undefined || upper.unnamed === undefined || lower.unnamed !== undefined) return [];
-    return [[...lower.points, ...[...upper.points].reverse()]];
-  });
-}
-
-function drawn({ points, draws, look, open }: Line, place: Place): Markup {
+function drawn({ points, upper, draws, look, open }: Line, place: Place): Markup {
   const dash = draws === "weighed" ? DASHES[look % DASHES.length] : THIN_DASHES[draws];
   const width = draws === "weighed" ? WEIGHED_WIDTH : THIN_WIDTH;
   const line = node("polyline", { points: path(points, place), fill: "none", stroke: "black", "stroke-width": width, "stroke-dasharray": dash });
-  if (draws !== "weighed") return line;
+  if (draws !== "weighed") return upper === undefined ? line : node("g", {}, line, drawn({ name: "", points: upper, draws, look }, place));
   const marks = points.map((point) => mark(look, place(point).x, place(point).y, open === true));
   return node("g", {}, line, ...marks);
 }
@@ -86,7 +80,7 @@ function axes(across: Scale, up: Scale, toX: (value: number) => number, toY: (va
     ]),
     ...across.ticks.flatMap((tick, index) => [
       line(toX(tick), bottom, toX(tick), bottom + TICK, "black"),
-      words(toX(tick), bottom + TICK + TEXT, acrossTexts[index] ?? "", index === across.ticks.length - 1 ? "end" : "middle"),
+      words(toX(tick), bottom + TICK + TEXT, acrossTexts[index] ?? "", "middle"),
     ]),
     line(LEFT, bottom, right, bottom, "black"),
     line(LEFT, TOP, LEFT, bottom, "black"),
@@ -97,7 +91,8 @@ const words = (x: number, y: number, text: string, anchor: "start" | "middle" | 
   node("text", { x: rounded(x), y: rounded(y), "font-size": TEXT, "text-anchor": anchor }, text);
 
 function key(lines: readonly Line[]): Markup {
-  const named = lines.filter(({ unnamed }) => unnamed === undefined);
+  // Bands and ends foretold look alike for all samples: one of each says what they are.
+  const named = lines.filter(({ name }, index) => lines.findIndex((line) => line.name === name) === index);
   return node(
     "ul",
     { class: "key" },
@@ -108,17 +103,17 @@ function key(lines: readonly Line[]): Markup {
 function sample(line: Line): Markup {
   const middle = KEY_HEIGHT / 2;
   const ends: Place = ({ x }) => ({ x, y: middle });
-  const points = line.draws === "weighed" ? [1, KEY_WIDTH / 2, KEY_WIDTH - 1] : [1, KEY_WIDTH - 1];
-  const short = { ...line, points: points.map((x) => ({ x, y: 0 })) };
+  const points = line.draws === "weighed" ? [KEY_INSET, KEY_WIDTH - KEY_INSET] : [1, KEY_WIDTH - 1];
+  const { name, draws, look, open } = line;
+  const short = { name, draws, look, ...(open === undefined ? {} : { open }), points: points.map((x) => ({ x, y: 0 })) };
   const box = { width: `${KEY_WIDTH}pt`, height: `${KEY_HEIGHT}pt`, viewBox: `0 0 ${KEY_WIDTH} ${KEY_HEIGHT}`, "aria-hidden": "true" };
-  const back = line.draws === "limit" ? [node("rect", { x: 0, y: 0, width: KEY_WIDTH, height: KEY_HEIGHT, fill: BAND })] : [];
+  const back = line.upper !== undefined ? [node("rect", { x: 0, y: 0, width: KEY_WIDTH, height: KEY_HEIGHT, fill: BAND })] : [];
   return node("svg", box, ...back, drawn(short, ends));
 }
 
 /** What the picture shows, in words. */
 function described(lines: readonly Line[]): string {
   return lines
-    .filter(({ unnamed }) => unnamed === undefined)
     .map(({ name, points, draws }) => {
       if (draws === "limit") return reportWords.chart.band(name);
       const [first, last] = [points[0], points.at(-1)];

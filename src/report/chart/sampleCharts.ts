@@ -30,16 +30,12 @@ function dryingChart(reading: RangeReading): Chart {
 
 function linesOf({ name, points, band, foretold }: WeighingSeries, look: number): Line[] {
   const placed = (every: WeighingSeries["points"]): Point[] => every.map(({ minutes, grams }) => ({ x: minutes, y: grams }));
-  const [lower, upper] = band ?? [];
   return [
     { name, points: placed(points), draws: "weighed", look },
-    ...(lower === undefined || upper === undefined
+    ...(band === undefined
       ? []
-      : ([
-          { name: sheetWords.bandSeries(look + 1), points: placed(lower), draws: "limit", look },
-          { name: "", points: placed(upper), draws: "limit", look, unnamed: true },
-        ] as const)),
-    ...(foretold === undefined ? [] : ([{ name: sheetWords.foretoldSeries(look + 1), points: placed(foretold), draws: "foretold", look }] as const)),
+      : [{ name: sheetWords.bandSeries(1), points: placed(band[0]), upper: placed(band[1]), draws: "limit", look } as const]),
+    ...(foretold === undefined ? [] : [{ name: sheetWords.foretoldSeries(1), points: placed(foretold), draws: "foretold", look } as const]),
   ];
 }
 

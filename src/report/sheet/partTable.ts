@@ -6,6 +6,8 @@ import type { Part, PartRow, ShownCell } from "./Part";
 const MOST_ROWS = 24;
 const FIRST_ROWS = 6;
 const LAST_ROWS = 16;
+// With more, a table stands closer.
+const MANY_COLUMNS = 9;
 
 /** "?" and "▲" begin whatever may be or is wrong. */
 export const isMark = (text: string): boolean => text.startsWith("?") || text.startsWith("▲");
@@ -17,25 +19,23 @@ function says({ cells }: PartRow): boolean {
   return filled.some(({ text }) => text !== "") || cells.some(({ text, isError }) => isError || isMark(text));
 }
 
-/** A part as a table with the sheet's own headings, without rows and columns in which nothing stands. */
-export function partTable({ headings, rows }: Part): readonly Markup[] {
-  const kept = rows.filter(says);
-  const caption = headings.get(0) ?? "";
-  if (kept.length === 0) return [node("p", { class: "none" }, node("b", {}, caption), `: ${reportWords.table.nothing}`)];
+/**
+ * A part as a table with the sheet's own headings, without rows and columns in which nothing stands.
+ * @param caption left out where a heading above says it
+ */
+export function partTable({ headings, rows }: Part, caption?: string): readonly Markup[] {
+  const every = rows.filter(({ cells }) => cells.length > 0);
+  const kept = every.filter(says);
+  const { nothing, blankRows } = reportWords.table;
+  if (kept.length === 0) return [node("p", { class: "none" }, node("b", {}, caption ?? ""), `: ${nothing}`)];
   const columns = [...new Set(kept.flatMap(({ cells }) => cells.filter(({ text }) => text !== "").map(({ column }) => column)))].sort(
     (a, b) => a - b,
   );
-  const head = node(
-    "tr",
-    {},
-    node("td", {}),
-    columns.map((column) => node("th", { scope: "col" }, headings.get(column) ?? "")),
-  );
-  const left = rows.length - kept.length;
-  return [
-    node("table", {}, node("caption", {}, caption), node("thead", {}, head), node("tbody", {}, shortened(kept, columns))),
-    ...(left === 0 ? [] : [node("p", { class: "note" }, reportWords.table.blankRows(left))]),
-  ];
+  const head = node("tr", {}, node("td", {}), ...columns.map((column) => node("th", { scope: "col" }, headings.get(column) ?? "")));
+  const left = every.length - kept.length;
+  const said = caption === undefined ? [] : [node("caption", {}, caption, left === 0 ? "" : [" ", node("small", {}, blankRows(left))])];
+  const size = columns.length > MANY_COLUMNS ? "many" : undefined;
+  return [node("table", { class: size }, ...said, node("thead", {}, head), node("tbody", {}, shortened(kept, columns)))];
 }
 
 function shortened(rows: readonly PartRow[], columns: readonly number[]): readonly Markup[] {

@@ -30,7 +30,7 @@ export const reportWords = {
   analysis: "Analysis of the dry sample",
   table: {
     nothing: "nothing filled in.",
-    blankRows: (count: number): string => (count === 1 ? "1 row without entries is left out." : `${count} rows without entries are left out.`),
+    blankRows: (count: number): string => (count === 1 ? "(1 row without entries left out)" : `(${count} rows without entries left out)`),
     shortened: (count: number): string => `… ${count} rows between stand on the sheet and in the curve …`,
   },
   chart: {

@@ -88,7 +88,7 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
           ),
     ),
     section(words.cautions, node("ul", { class: "small" }, cautions[kind].map((line) => node("li", {}, line)))), // prettier-ignore
-    sourcesSection(reading),
+    sourcesSection(reading, true),
     foot(extras),
   );
 }

@@ -1,11 +1,8 @@
-/**
- * How a report looks on screen and on paper: black on white, nothing smaller than 8 points, margins that both A4 and Letter have. The
- * policy of the page allows this text alone, by its digest, so whoever changes it changes POLICY too; a test says to what.
- */
+/** How a report looks on screen and on paper: black on white, nothing smaller than 8 points, margins that both A4 and Letter have. */
 export const STYLE = `
 @page { margin: 11mm 12mm 13mm; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; padding: 0 4mm; max-width: 194mm; color: #000; background: #fff; font: 9pt/1.3 system-ui, "Segoe UI", "Liberation Sans", Arial, sans-serif; }
+body { margin: 0 auto; padding: 0 4mm; max-width: 194mm; color: #000; background: #fff; font: 9pt/1.3 Arial, "Liberation Sans", Helvetica, sans-serif; }
 h1 { font-size: 14pt; margin: 0 0 1mm; overflow-wrap: anywhere; }
 h2 { font-size: 10.5pt; margin: 2.2mm 0 0.8mm; border-bottom: 0.8pt solid #000; break-after: avoid; }
 p { margin: 0.8mm 0; overflow-wrap: anywhere; }
@@ -42,13 +39,17 @@ ul { margin: 0.8mm 0; padding-left: 4.5mm; }
 .key { list-style: none; padding: 0; font-size: 8pt; display: flex; flex-wrap: wrap; gap: 0 4mm; }
 .key svg { display: inline-block; vertical-align: -1.5pt; }
 .small { font-size: 8pt; line-height: 1.2; columns: 2; column-gap: 6mm; }
-.small li { break-inside: avoid; overflow-wrap: anywhere; }
+.small li { overflow-wrap: anywhere; }
 .tables { display: flex; flex-wrap: wrap; gap: 0 8mm; }
 .tables > div { max-width: 100%; }
 footer { border-top: 0.6pt solid #000; margin-top: 3mm; padding-top: 1mm; }
 table.many { font-size: 8pt; }
-.many th, .many td { padding: 0.15mm 0.5mm; }
+.many th, .many td { padding: 0.15mm 0.6mm; }
+.many tbody th { white-space: normal; }
+.many td:last-child { min-width: 21mm; }
+.kept { break-inside: avoid; }
 @media (max-width: 150mm) { .small { columns: 1; } }
 @media print { body { padding: 0; max-width: none; } .wide { overflow: visible; } }
 `;
+// The file's own style is all it needs; scripts, pictures, fonts and forms are refused.
 export const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";

@@ -20,7 +20,9 @@ export class ShownCells {
     const reading = this.reading(at);
     if (reading === undefined) return "";
     if (reading.error !== "") return reading.error;
-    return (reading.shown === "" ? shownBy(reading.value, format) : reading.shown).trim();
+    if (reading.shown === "") return shownBy(reading.value, format);
+    // "0.##" shows a whole number with a point that nothing follows.
+    return typeof reading.value === "number" && reading.shown.endsWith(".") ? reading.shown.slice(0, -1) : reading.shown.trim();
   }
 
   isError(at: Pick<Cell, "row" | "column">): boolean {

@@ -8,6 +8,8 @@ const FIRST_ROWS = 6;
 const LAST_ROWS = 16;
 // With more, a table stands closer.
 const MANY_COLUMNS = 9;
+// Rows that no page break comes between.
+const KEPT_TOGETHER = 9;
 
 /** "?" and "▲" begin whatever may be or is wrong. */
 export const isMark = (text: string): boolean => text.startsWith("?") || text.startsWith("▲");
@@ -34,8 +36,8 @@ export function partTable({ headings, rows }: Part, caption?: string): readonly 
   const head = node("tr", {}, node("td", {}), ...columns.map((column) => node("th", { scope: "col" }, headings.get(column) ?? "")));
   const left = every.length - kept.length;
   const said = caption === undefined ? [] : [node("caption", {}, caption, left === 0 ? "" : [" ", node("small", {}, blankRows(left))])];
-  const size = columns.length > MANY_COLUMNS ? "many" : undefined;
-  return [node("table", { class: size }, ...said, node("thead", {}, head), node("tbody", {}, shortened(kept, columns)))];
+  const looks = [...(columns.length > MANY_COLUMNS ? ["many"] : []), ...(kept.length <= KEPT_TOGETHER ? ["kept"] : [])].join(" ");
+  return [node("table", { class: looks === "" ? undefined : looks }, ...said, node("thead", {}, head), node("tbody", {}, shortened(kept, columns)))];
 }
 
 function shortened(rows: readonly PartRow[], columns: readonly number[]): readonly Markup[] {

@@ -27,6 +27,7 @@ export const reportWords = {
   compared: "Against open burning",
   cautions: "Cautions",
   sources: "Sources",
+  sourcesCut: "Sources that end in … are cut; the page of the function has them in full.",
   analysis: "Analysis of the dry sample",
   table: {
     nothing: "nothing filled in.",

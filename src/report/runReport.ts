@@ -72,10 +72,16 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
       hasNumbers(at(about.results.heading)[0]) ? paragraph(footer, "note") : [],
     ),
     checksSection(sheet, shown),
-    section(
-      words.method,
-      node("dl", {}, at(about.settings).flatMap((part) => partFacts(part, "left out"))), // prettier-ignore
-    ),
+    about.settings === undefined
+      ? []
+      : section(
+          words.method,
+          node(
+            "dl",
+            {},
+            at(about.settings).flatMap((part) => partFacts(part, "left out")),
+          ),
+        ),
     section(words.weighings, node("div", { class: "tables" }, tables.map((part) => node("div", {}, partTable(part, part.headings.get(LABEL)))))), // prettier-ignore
     section(
       words.charts,

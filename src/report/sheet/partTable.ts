@@ -36,8 +36,8 @@ export function partTable({ headings, rows }: Part, caption?: string): readonly 
   const head = node("tr", {}, node("td", {}), ...columns.map((column) => node("th", { scope: "col" }, headings.get(column) ?? "")));
   const left = every.length - kept.length;
   const said = caption === undefined ? [] : [node("caption", {}, caption, left === 0 ? "" : [" ", node("small", {}, blankRows(left))])];
-  const looks = [...(columns.length > MANY_COLUMNS ? ["many"] : []), ...(kept.length <= KEPT_TOGETHER ? ["kept"] : [])].join(" ");
-  return [node("table", { class: looks === "" ? undefined : looks }, ...said, node("thead", {}, head), node("tbody", {}, shortened(kept, columns)))];
+  const looks = columns.length > MANY_COLUMNS ? "many" : kept.length <= KEPT_TOGETHER ? "kept" : undefined;
+  return [node("table", { class: looks }, ...said, node("thead", {}, head), node("tbody", {}, shortened(kept, columns)))];
 }
 
 function shortened(rows: readonly PartRow[], columns: readonly number[]): readonly Markup[] {

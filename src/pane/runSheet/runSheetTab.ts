@@ -8,6 +8,7 @@ import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
 import { gatherSection } from "./gatherSection";
+import { reportSection } from "./reportSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
@@ -27,6 +28,7 @@ export function runSheetTab(workbook: Workbook): Tab {
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
     form,
+    reportSection(workbook),
     gatherSection(workbook),
   );
   if (workbook.drawsCharts) {

@@ -50,6 +50,7 @@ export const slipLighterThanWater = "the slip is lighter than water: volume in m
 export const slipDenserThanGrains = "the slip is denser than its grains: volume in mL, and the density in kg/m³";
 export const blankNotBelow = "blank is not below volume: swapped cells";
 export const moreAcidThanWhole = "the acid is more than the sample holds: mL, mol/L and the dilution";
+export const lossNotBetween = "the loss lies outside those of both substances";
 export const nothingStays = "rawLoss is the whole: nothing would stay";
 export const productLosesMoreThanRaw = "productLoss is more than rawLoss: swapped cells";
 

@@ -48,6 +48,7 @@ test("what plain cells say where a function refuses", () => {
     slipDenserThanGrains: "the slip is denser than its grains: volume in mL, and the density in kg/m³",
     blankNotBelow: "blank is not below volume: swapped cells",
     moreAcidThanWhole: "the acid is more than the sample holds: mL, mol/L and the dilution",
+    lossNotBetween: "the loss lies outside those of both substances",
     nothingStays: "rawLoss is the whole: nothing would stay",
     productLosesMoreThanRaw: "productLoss is more than rawLoss: swapped cells",
     rangesDoNotFit: "the ranges differ in size: give ranges of one size",

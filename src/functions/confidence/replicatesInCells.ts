@@ -4,7 +4,8 @@ import { result } from "../../inputs/kinds/statistics";
 import { numberText } from "../../inputs/numberText";
 import { roundedTooCoarsely } from "../../problems/roundingVerdicts";
 import { rowRefused } from "../../problems/plainCellProblems";
-import { isFilledInCells, refusedWith, seriesCell } from "../inCells/seriesInCells";
+import { refusal } from "../inCells/problemInCells";
+import { isFilledInCells, seriesCell } from "../inCells/seriesInCells";
 import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber } from "../inCells/typedInCells";
 import type { TableInCells, Workings } from "../inCells/Workings";
@@ -31,7 +32,7 @@ export function replicatesInCells(texts: Texts, workings: Workings): TableInCell
   const ifGiven = (then: string, otherwise: string): string =>
     isGiven === "0" ? otherwise : isGiven === "1" ? then : `IF(${isGiven},${then},${otherwise})`;
   const critical = isGiven === "0" ? '""' : `INDEX(${factorsInCells(cells.length, workings)},${n})*${sd}`;
-  const refused = `IF(ISERROR(SUM(${counted})),SUM(${counted}),IF(${n}=0,${refusedWith(rowRefused(1))},IF(${n}<2,NA(),"Quantity")))`;
+  const refused = `IF(ISERROR(SUM(${counted})),SUM(${counted}),IF(${n}=0,${refusal(rowRefused(1))},IF(${n}<2,NA(),"Quantity")))`;
   return [
     [refused, '"Value"'],
     ['"Results, n"', n],
@@ -60,14 +61,14 @@ function countedInCells(cells: readonly string[], zeros: string, workings: Worki
     counted = `${at(0, 1)}:${at(n - 1, 1)}`;
     return cells.map((cell, row) => {
       const filled = `${isFilledInCells(cell, false)}+${row + 1 < n ? at(row + 1, 0) : "0"}`;
-      const refusal = refusedWith(rowRefused(row + 1));
+      const refused = refusal(rowRefused(row + 1));
       const zero = wordInCells(
         zeros,
         [
           ["count", cell],
           ["skip", '""'],
         ],
-        refusal,
+        refused,
       );
       const read = seriesCell(cell, at(row, 0), result, false, row + 1, `IF(${cell}=0,${zero},${cell})`);
       const isSkipped = wordInCells(zeros, [["skip", `${isFilledInCells(cell, false)}=0`]], "FALSE");

@@ -1,17 +1,15 @@
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { FACTOR, REPLICATE_ROUNDING, replicateVerdict, STRAY } from "../../confidence/replicateStatistics";
-import { result } from "../../inputs/kinds/statistics";
 import { numberText } from "../../inputs/numberText";
 import { roundedTooCoarsely } from "../../problems/roundingVerdicts";
 import { rowRefused } from "../../problems/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
-import { isFilledInCells, seriesCell } from "../inCells/seriesInCells";
 import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber } from "../inCells/typedInCells";
 import type { TableInCells, Workings } from "../inCells/Workings";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { wordInCells } from "../wordInCells";
+import { countedInCells } from "./countedInCells";
 
 type Texts = Readonly<Record<"values" | "repeatabilitySd" | "zeros" | "readability", string>>;
 
@@ -51,34 +49,6 @@ export function replicatesInCells(texts: Texts, workings: Workings): TableInCell
       ifGiven(verdictInCells(range, critical, Number(texts.readability)), textInCells(replicateVerdict({ range: 0, criticalRange: undefined }))),
     ],
   ];
-}
-
-/** Each result that counts in a cell of its own, "" for none, an error where one is refused; the reference of them all. */
-function countedInCells(cells: readonly string[], zeros: string, workings: Workings): string {
-  const n = cells.length;
-  let counted = "";
-  workings.block("Replicates: filled from here on, the result that counts", n, 2, (at) => {
-    counted = `${at(0, 1)}:${at(n - 1, 1)}`;
-    return cells.map((cell, row) => {
-      const filled = `${isFilledInCells(cell, false)}+${row + 1 < n ? at(row + 1, 0) : "0"}`;
-      const refused = refusal(rowRefused(row + 1));
-      const zero = wordInCells(
-        zeros,
-        [
-          ["count", cell],
-          ["skip", '""'],
-        ],
-        refused,
-      );
-      const read = seriesCell(cell, at(row, 0), result, false, row + 1, `IF(${cell}=0,${zero},${cell})`);
-      const isSkipped = wordInCells(zeros, [["skip", `${isFilledInCells(cell, false)}=0`]], "FALSE");
-      return [
-        `IF(${isFilledInCells(cell, false)}+${row + 1 < n ? at(row + 1, 0) : "0"}>0,${filled},0)`,
-        isSkipped === "FALSE" ? read : `IF(${isSkipped},"",${read})`,
-      ];
-    });
-  });
-  return counted;
 }
 
 /** The critical-range factors f(n) of ISO 5725-6 for up to so many results, under one another; the first is none. */

@@ -57,6 +57,17 @@ const constancy: Case = (draw, index) => {
   ];
 };
 
+const outlier: Case = (draw, index) => {
+  const stray = nth([0, 0.3, 1.2, -4, 9], index);
+  const values = Array.from({ length: 9 }, (_, row) =>
+    row < 3 + (index % 7) ? Number((10 + draw(-0.1, 0.1) + (row === 1 ? stray : 0)).toFixed(2)) : null,
+  );
+  return [
+    ...[column(values), nth([null, 0.01, 0.1], index), nth([null, "two", "largest", "smallest"], index)],
+    ...[nth([null, "count", "skip"], index), nth([0.01, 0.1, 0.05, 0.002], Math.floor(index / 3))],
+  ];
+};
+
 const FORMULAS = ["C6H10O5", "CuSO4·5H2O", "C2H5NO2", "CH1.44O0.66", "CH3SH", "C10H16", "CHCl3", "Mg"] as const;
 
 /** Arguments within the bounds of each function that has a form in built-in functions. */
@@ -99,19 +110,8 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
       index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
     ];
   },
-  DIXON: (draw, index) => {
-    const stray = nth([0, 0.3, 1.2, -4, 9], index);
-    const values = Array.from({ length: 9 }, (_, row) =>
-      row < 3 + (index % 7) ? Number((10 + draw(-0.1, 0.1) + (row === 1 ? stray : 0)).toFixed(2)) : null,
-    );
-    return [
-      column(values),
-      nth([null, 0.01, 0.1], index),
-      nth([null, "two", "largest", "smallest"], index),
-      nth([null, "count", "skip"], index),
-      nth([0.01, 0.1, 0.05], Math.floor(index / 3)),
-    ];
-  },
+  DIXON: outlier,
+  GRUBBS: outlier,
   PROXIMATE: (draw, index) => weighings(draw, index, draw(0.8, 0.95), draw(0.2, 0.4), draw(0.005, 0.05)),
   AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
   "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),

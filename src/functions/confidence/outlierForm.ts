@@ -17,7 +17,8 @@ export const outlierInputs = {
   readability: replicateInputs.readability,
 };
 
-/** What the ratio is called in the table. */
+/** What each statistic is called in the table. */
+export const STATISTIC_OF_GRUBBS = "G = |suspect - mean| / s";
 export const STATISTIC_OF_DIXON = "Q = gap / range (r10)";
 
 /** The level that published tables give first. */

@@ -1,4 +1,5 @@
 import { everyFunction } from "../../functions/catalogue";
+import { refusal } from "../../functions/inCells/problemInCells";
 import type { TableInCells } from "../../functions/inCells/Workings";
 import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
@@ -10,7 +11,7 @@ import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { refusal, tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
 
 /** A cell formula without our functions. */
 export type PlainFormula =

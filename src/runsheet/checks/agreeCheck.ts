@@ -10,16 +10,16 @@ import { step, type Check } from "./Check";
 
 const words = checkWords.agree;
 
-// Six decimals of a factor that is judged by two.
-const DECIMALS = 6;
+// In cell formulas a whole number over a power of ten; of a factor that is judged by two decimals.
+const PER = 1_000_000;
 
 /**
- * Critical-range factor f(n) of so many results, as REPLICATES takes it (ISO 5725-6), written out so that the check needs no call of ours:
+ * Critical-range factor f(n) of so many results, in millionths, as REPLICATES takes it (ISO 5725-6), written out so that the check needs no call of ours:
  * 2.772 for two, to six samples, which are the most that a sheet holds.
  */
 const criticalFactor = (count: Expression): Expression =>
   Array.from({ length: optionBounds.replicates.atMost - 1 }, (_, index) => index + 2)
-    .map((n) => ({ n, factor: Number(criticalRangeFactor(n).toFixed(DECIMALS)) }))
+    .map((n) => ({ n, factor: Math.round(criticalRangeFactor(n) * PER) }))
     .reduceRight<Expression>((next, { n, factor }) => (next === NOTHING ? factor : when(is(count, "=", n), factor, next)), NOTHING);
 
 // Of fewer samples none can be told to stand apart.
@@ -46,7 +46,7 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
     1,
     true,
   );
-  const critical = reckon(criticalFactor(fn("COUNT", shares)), "*", settings.methodScatter);
+  const critical = reckon(reckon(criticalFactor(fn("COUNT", shares)), "*", settings.methodScatter), "/", PER);
   const together = working.together(name);
   const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
   const areRepeats = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));

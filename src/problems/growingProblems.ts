@@ -4,6 +4,8 @@ export const grownBy = {
   weighIns: { one: "round", many: "rounds" },
   charFirings: { one: "firing of the char", many: "firings of the char" },
   ashFirings: { one: "firing of the ash", many: "firings of the ash" },
+  stages: { one: "stage", many: "stages" },
+  receivers: { one: "receiver", many: "receivers" },
   replicates: { one: "sample", many: "samples" },
 } as const;
 type GrownBy = keyof typeof grownBy;
@@ -25,6 +27,19 @@ export const rearrangedRunSheet = (missing: string, cell: string): string =>
 
 export const mostOnASheet = (by: GrownBy, most: number): string =>
   `A run sheet holds at most ${most} ${grownBy[by].many}, and this one has them. Insert another run sheet to go on.`;
+
+const NO_USE: Readonly<Record<GrownBy, string>> = {
+  weighIns: "it has no rounds",
+  charFirings: "no char is fired on it",
+  ashFirings: "no char is burnt to ash on it",
+  stages: "it is not heated in stages",
+  receivers: "no liquids are caught on it",
+  replicates: "a balance check has one check weight",
+};
+
+/** Where the kind of run has no such thing. */
+export const noUseFor = (by: GrownBy): string =>
+  `This sheet takes no further ${grownBy[by].one}: ${NO_USE[by]}. Insert a run sheet of the kind that you need.`;
 
 /** Samples beyond the columns that stand ready need a sheet of more columns. */
 export const carriedOver = (old: string, made: string, samples: number): string =>

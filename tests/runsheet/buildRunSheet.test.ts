@@ -34,7 +34,23 @@ const title = (options: RunSheetOptions): string => JSON.stringify(options).repl
 
 /** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
 const BUILT_IN = [
-  ...["IF", "AND", "OR", "ISNUMBER", "ISTEXT", "ISERROR", "ISBLANK", "ISFORMULA", "IFERROR", "INDEX", "MATCH", "COUNT", "COUNTA", "COUNTIF"],
+  ...[
+    "IF",
+    "AND",
+    "OR",
+    "ISNUMBER",
+    "ISTEXT",
+    "ISERROR",
+    "ERROR.TYPE",
+    "ISBLANK",
+    "ISFORMULA",
+    "IFERROR",
+    "INDEX",
+    "MATCH",
+    "COUNT",
+    "COUNTA",
+    "COUNTIF",
+  ],
   ...["SUM", "SUMPRODUCT", "MAX", "MIN", "MOD", "ROUND", "ROUNDUP", "INT", "ABS", "SQRT", "LOG10", "AVERAGE", "MEDIAN", "STDEV", "TINV"],
   ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND"],
 ];

@@ -62,6 +62,9 @@ function matches(value: Plain, wanted: Plain): boolean {
 const MINUTES_PER_DAY = 1440;
 const minutesOf = (time: number): number => Math.floor((time - Math.floor(time)) * MINUTES_PER_DAY + 1e-6);
 
+// As spreadsheets number their errors (ECMA-376 Part 1, 18.17.7.96, from memory).
+const ERROR_TYPES: Readonly<Record<string, number>> = { "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 };
+
 /** Built-in functions but for those that choose what is worked out, and those that ask where a cell stands. */
 export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => Plain | Table>> = {
   AND: (...values) => all(values).find(isError) ?? all(values).every(Boolean),
@@ -70,6 +73,7 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
   ISBLANK: each((value) => value === null),
   ISTEXT: each((value) => typeof value === "string"),
   ISERROR: each(isError),
+  "ERROR.TYPE": each((value) => (isError(value) ? (ERROR_TYPES[value.code] ?? error("#N/A")) : error("#N/A"))),
   COUNT: (...values) => numbersIn(values).length,
   COUNTA: (...values) => all(values).filter((value) => value !== null).length,
   COUNTIF: (range = [], wanted = null) => all([range]).filter((value) => !isError(value) && matches(value, wanted as Plain)).length,

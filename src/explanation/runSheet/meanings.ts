@@ -10,6 +10,7 @@ import { coreOf } from "./cellNames";
 const { workings } = sheetWords;
 const strip = stripWords.columns("C");
 const [u = "", explained = ""] = workings.u.split("; ");
+const [inUse = "", absent = ""] = workings.inUse.split("; ");
 const [nextRow = ""] = workings.next.split("; ");
 const { shares } = resultWords;
 
@@ -45,7 +46,8 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [u, meaningWords.u],
       [explained, meaningWords.explained],
       [nextRow, meaningWords.nextRow],
-      [workings.inUse, meaningWords.inUse],
+      [inUse, meaningWords.inUse],
+      [absent, meaningWords.absent],
       [workings.start, meaningWords.start],
       [workings.steadyRound, meaningWords.steady],
       [workings.steadyFiring, meaningWords.steady],

@@ -1,4 +1,6 @@
+import { when } from "../expressions/choices";
 import { range, cell, fixed, type Cell, type Expression } from "../expressions/Expression";
+import { isAbsent, verdictsMissing } from "../formulas/absence";
 import { answerOf, checksSay, coversSay, type ChecksAt } from "../formulas/answer";
 import { openlySays } from "../formulas/openly";
 import { productsSay } from "../formulas/productsSay";
@@ -10,6 +12,7 @@ import { weighingUncertainty } from "../formulas/weighingUncertainty";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet, Sheet } from "../sheet/RunSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
+import { headWords } from "../words/headWords";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
 import { calculated, ofCells, working, workingLabel, type Block } from "./Block";
@@ -57,7 +60,7 @@ export function headBlock(sheet: RunSheet): Block {
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
     calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
     calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
-    calculated(cell(head.checks, LABEL), checksSay(checks), "runStrong"),
+    calculated(cell(head.checks, LABEL), when(isAbsent(sheet), headWords.checks.absent, checksSay(checks)), "runStrong"),
     calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
     calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
@@ -69,6 +72,7 @@ export function headBlock(sheet: RunSheet): Block {
     working(own.next, nextRow(sheet)),
     workingLabel(sheet, head.covers, workings.inUse),
     working(own.inUse, samplesInUse(sheet)),
+    working(own.absent, verdictsMissing(sheet)),
     workingLabel(sheet, head.openly, workings.steadyRound),
     ...samples.map((sample) => working(drying.steady(sample), steadyRound(sheet, sample))),
     working(drying.allSteady, allSteady(sheet, drying)),

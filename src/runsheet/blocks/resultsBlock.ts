@@ -1,5 +1,6 @@
 import { firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
+import { isAbsent } from "../formulas/absence";
 import { disagrees, headline } from "../formulas/answer";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
 import { stageName } from "../formulas/stages";
@@ -106,6 +107,11 @@ function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expressio
     const at = verdictOn(sheet, check);
     return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.doubt), resultWords.doubted(numberOf(sheet, check))] as const];
   });
-  const withheld = when(is(fn("COUNTIF", shares, resultWords.withheld), ">", 0), firstOf(contradicting, resultWords.trusted), NOTHING);
-  return when(is(fn("COUNT", shares), "=", 0), withheld, firstOf([...contradicting, ...doubting], resultWords.trusted));
+  const withheld = when(
+    is(fn("COUNTIF", shares, resultWords.withheld), ">", 0),
+    firstOf(contradicting, resultWords.trusted),
+    when(isAbsent(sheet), resultWords.unjudged, NOTHING),
+  );
+  const unjudged = [isAbsent(sheet), resultWords.unjudged] as const;
+  return when(is(fn("COUNT", shares), "=", 0), withheld, firstOf([...contradicting, unjudged, ...doubting], resultWords.trusted));
 }

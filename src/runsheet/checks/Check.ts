@@ -7,6 +7,8 @@ export interface Check {
   /** Nothing is said as long as this holds: what the check needs is not yet there. */
   readonly silentWhile: Condition;
   readonly steps: readonly Step[];
+  /** While this holds nothing can be told, because what the check rests on are calls of ours that the spreadsheet does not know. */
+  readonly unjudgedWhile?: Condition;
 }
 
 /** What holds, and the sentence about it, which begins with its mark. */
@@ -18,21 +20,28 @@ export interface Step {
 export const step = (condition: Condition, says: Expression): Step => ({ when: condition, says });
 
 /** Nothing, or where, what, and what to do. */
-export const findingOf = ({ silentWhile, steps }: Check): Expression =>
+export const findingOf = ({ silentWhile, steps, unjudgedWhile }: Check): Expression =>
   fn(
     "IFERROR",
     when(
       silentWhile,
       NOTHING,
-      steps.reduceRight<Expression>((next, one) => when(one.when, one.says, next), NOTHING),
+      unless(
+        unjudgedWhile,
+        steps.reduceRight<Expression>((next, one) => when(one.when, one.says, next), NOTHING),
+      ),
     ),
     checkWords.unreadable,
   );
 
-const { inOrder, notYet, doubt, contradiction } = checkWords.verdicts;
+const unless = (unjudgedWhile: Condition | undefined, otherwise: Expression): Expression =>
+  unjudgedWhile === undefined ? otherwise : when(unjudgedWhile, checkWords.notJudged, otherwise);
+
+const { inOrder, notYet, doubt, contradiction, notJudged } = checkWords.verdicts;
 
 /** The verdict beside a finding. */
-export const verdictOf = ({ silentWhile }: Check, finding: Cell): Expression => {
+export const verdictOf = ({ silentWhile, unjudgedWhile }: Check, finding: Cell): Expression => {
   const graded = when(is(fn("LEFT", finding, 1), "=", MARKS.contradiction.trim()), contradiction, doubt);
-  return fn("IFERROR", when(is(finding, "=", NOTHING), when(silentWhile, notYet, inOrder), graded), doubt);
+  const told = unjudgedWhile === undefined ? graded : when(is(finding, "=", checkWords.notJudged), notJudged, graded);
+  return fn("IFERROR", when(is(finding, "=", NOTHING), when(silentWhile, notYet, inOrder), told), doubt);
 };

@@ -1,15 +1,27 @@
 import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
-import { fn, is, reckon, retort, type Expression } from "../expressions/Expression";
+import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
+import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { headline } from "../formulas/answer";
+import { optionBounds } from "../options/optionBounds";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 
 const words = checkWords.agree;
 
-// REPLICATES gives the critical range in this row and column of its table.
-const CRITICAL_RANGE = [9, 2] as const;
+// In cell formulas a whole number over a power of ten; of a factor that is judged by two decimals.
+const PER = 1_000_000;
+
+/**
+ * Critical-range factor f(n) of so many results, in millionths, as REPLICATES takes it (ISO 5725-6), written out so that the check needs no call of ours:
+ * 2.772 for two, to six samples, which are the most that a sheet holds.
+ */
+const criticalFactor = (count: Expression): Expression =>
+  Array.from({ length: optionBounds.replicates.atMost - 1 }, (_, index) => index + 2)
+    .map((n) => ({ n, factor: Math.round(criticalRangeFactor(n) * PER) }))
+    .reduceRight<Expression>((next, { n, factor }) => (next === NOTHING ? factor : when(is(count, "=", n), factor, next)), NOTHING);
+
 // Of fewer samples none can be told to stand apart.
 const FEWEST_FOR_ONE_APART = 3;
 
@@ -34,7 +46,7 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
     1,
     true,
   );
-  const critical = fn("INDEX", retort("REPLICATES", shares, settings.methodScatter, "count"), ...CRITICAL_RANGE);
+  const critical = reckon(reckon(criticalFactor(fn("COUNT", shares)), "*", settings.methodScatter), "/", PER);
   const together = working.together(name);
   const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
   const areRepeats = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));

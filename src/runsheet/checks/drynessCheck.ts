@@ -1,6 +1,7 @@
 import { all, any, noNumber, sum } from "../expressions/choices";
 import { fn, is, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
+import { isAbsent } from "../formulas/absence";
 import { block, isNotDry } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -30,6 +31,7 @@ export function drynessCheck(sheet: RunSheet): Check {
       noNumber(block(sheet, drying)),
       isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, heated ?? drying)), "=", 0)),
     ),
+    unjudgedWhile: isAbsent(sheet),
     steps: [
       ...(heated === undefined || isCharred === undefined
         ? []

@@ -57,6 +57,7 @@ export type BuiltIn =
       | "ISNUMBER"
       | "ISTEXT"
       | "ISERROR"
+      | "ERROR.TYPE"
       | "ISBLANK"
       | "ISFORMULA"
       | "IFERROR"

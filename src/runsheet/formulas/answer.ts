@@ -5,6 +5,7 @@ import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { resultWords } from "../words/resultWords";
+import { isAbsent } from "./absence";
 import { block, isNotDry } from "./weighings";
 
 const words = headWords.answer;
@@ -51,6 +52,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   const begun = [
     [nothing, words.nothing],
     [is(counted(checks, verdicts.contradiction), ">", 0), words.withheld],
+    [isAbsent(sheet), words.absent],
   ] as const;
   const wet = sheet.across((sample) => sheet.share("moistureWet", sample));
   const [table] = sheet.fired;

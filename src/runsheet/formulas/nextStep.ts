@@ -6,6 +6,7 @@ import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { timeText } from "./clock";
+import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
 import { block, isNotDry } from "./weighings";
 
@@ -60,6 +61,7 @@ export function nextRow(sheet: RunSheet): Expression {
   return firstOf(
     [
       [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
+      [isAbsent(sheet), 0],
       [isDrying(sheet), row(drying)],
       ...(steps === undefined ? [] : ([[steps.before.due, steps.before.row]] as const)),
       ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
@@ -89,6 +91,7 @@ export function nextSays(sheet: RunSheet): Expression {
   return firstOf(
     [
       [needsVessels(sheet), words.vessels(working.next)],
+      [isAbsent(sheet), words.absent],
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
       [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],

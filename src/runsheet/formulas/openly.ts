@@ -1,11 +1,12 @@
-import { all, firstOf, isNumber, when } from "../expressions/choices";
+import { all, any, firstOf, isNumber, when } from "../expressions/choices";
 import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { isMarked, percent, type ChecksAt } from "./answer";
-import { compared } from "./burning";
+import { isAbsent } from "./absence";
+import { compared, hasFormula, isAnalysed } from "./burning";
 
 const { verdicts } = checkWords;
 
@@ -28,12 +29,16 @@ export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
     openly.open(per100(oxygen), off(OFF.oxygen), per100(gases), off(OFF.gases)),
     openly.openExact(per100(oxygen), per100(gases)),
   );
+  // Its own check tells what an analysis or a formula has wrong, so what is left is a call that gave nothing.
+  const isGiven = all(any(isAnalysed(composition), hasFormula(composition)), is(fn("COUNT", across(charring.net)), ">=", sheet.working.inUse));
   const closed = percent(volatile);
   const invite = openly.invite(fn("ROW", composition.carbon), fn("ROW", composition.formula));
   return firstOf(
     [
       [isMarked(checks), openly.waits],
       ...(checks.analysis === undefined ? [] : ([[is(checks.analysis, "=", verdicts.doubt), openly.inDoubt(nameOf(checks.analysis))]] as const)),
+      [isAbsent(sheet), openly.waits],
+      [all(is(fn("COUNT", oxygen), "<", sheet.working.inUse), isGiven), openly.notWorkedOut],
       [is(fn("COUNT", oxygen), "<", sheet.working.inUse), invite],
       [is(fn("COUNT", oxygen), "=", 0), invite],
       [is(charring.allSteady, "=", 0), joined(openly.soFar(closed), said)],

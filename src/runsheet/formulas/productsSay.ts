@@ -4,12 +4,14 @@ import type { ShareName } from "../sheet/layout";
 import type { Caught, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
+import { isAbsent } from "./absence";
 import { isMarked, type ChecksAt } from "./answer";
 
 const words = headWords.ledger;
 
 /** The product ledger in a sentence, g of 100 g dry, the mean of repeats. */
-export function productsSay({ across, share, plusMinus, working, setup, options }: RunSheet, caught: Caught, checks: ChecksAt): Expression {
+export function productsSay(sheet: RunSheet, caught: Caught, checks: ChecksAt): Expression {
+  const { across, share, plusMinus, working, setup, options } = sheet;
   const of = (name: ShareName): Range => across((sample) => share(name, sample));
   const per100 = (fraction: Expression): Expression => fn("FIXED", reckon(100, "*", fraction), 1, true);
   const mean = (name: ShareName): Expression => per100(fn("AVERAGE", of(name)));
@@ -27,7 +29,7 @@ export function productsSay({ across, share, plusMinus, working, setup, options 
   const told = joined(when(isDoubted, headWords.answer.inDoubt, NOTHING), words.told(mean("charYield"), mean("liquidYield"), water, gas));
   return firstOf(
     [
-      [isMarked(checks), words.waits],
+      [any(isMarked(checks), isAbsent(sheet)), words.waits],
       [
         all(is(working.inUse, ">", 0), ofEach("liquidYield"), ofEach("charYield")),
         options.replicates === 1 ? told : when(any(is(setup.samplesAre, "=", "repeats"), is(working.inUse, "=", 1)), told, words.different),

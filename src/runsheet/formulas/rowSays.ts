@@ -4,6 +4,7 @@ import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { CLOCK } from "../sheet/Columns";
 import { decimalsOf } from "../sheet/massFormats";
 import { weighingWords } from "../words/weighingWords";
+import { isAbsent } from "./absence";
 import { block, isNotDry } from "./weighings";
 
 const { says, total: totals, verdicts, end: endWords } = weighingWords;
@@ -44,6 +45,7 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
       [is(fn("COUNT", lost), "<", working.inUse), says.rowAbove],
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(drying.allSteady, ">", 0), is(place(drying, row), ">=", drying.allSteady)), says.nothing],
+      [isAbsent(sheet), says.lost(grams(sheet, fn("MAX", lost)))],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooSoon)), says.tooSoon],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooCoarse)), says.tooCoarse],
     ],
@@ -63,6 +65,7 @@ export function firingSays(sheet: RunSheet, table: Fired, row: number): Expressi
       [is(fn("COUNT", lost), "<", working.inUse), row === table.rows.first ? NOTHING : says.rowAbove],
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(table.allSteady, ">", 0), is(place(table, row), ">=", table.allSteady)), says.nothing],
+      [isAbsent(sheet), says.lost(grams(sheet, fn("MAX", lost)))],
       [newestSays(sheet, table, verdicts.tooCoarse), says.tooCoarse],
     ],
     says.fireAgain(grams(sheet, fn("MAX", lost))),
@@ -82,6 +85,7 @@ export function drySays(sheet: RunSheet): Expression {
   return firstOf(
     [
       [is(fn("COUNT", block(sheet, drying)), "=", 0), NOTHING],
+      [isAbsent(sheet), totals.absent],
       [is(drying.allSteady, ">", 0), totals.dry(drying.allSteady)],
       ...(caught === undefined ? [] : ([[is(isNotDry(sheet), "=", false), totals.fedMoist]] as const)),
       [isFull(sheet, drying), totals.full],
@@ -95,6 +99,7 @@ export const firedSays = (sheet: RunSheet, table: Fired): Expression =>
   firstOf(
     [
       [is(fn("COUNT", block(sheet, table)), "=", 0), NOTHING],
+      [isAbsent(sheet), totals.absent],
       [is(table.allSteady, ">", 0), totals.steady(table.allSteady)],
     ],
     totals.notFinished,

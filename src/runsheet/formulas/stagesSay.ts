@@ -1,9 +1,10 @@
-import { firstOf, noNumber } from "../expressions/choices";
+import { any, firstOf, noNumber } from "../expressions/choices";
 import { cell, fixed, fn, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { LABEL } from "../sheet/Columns";
 import { sharesOf, isStageShare } from "../sheet/sharesOf";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
+import { isAbsent } from "./absence";
 import { isMarked, percent, type ChecksAt } from "./answer";
 import { block } from "./weighings";
 
@@ -25,7 +26,7 @@ export function stagesSay(sheet: RunSheet, table: Fired, checks: ChecksAt): Expr
   const name = fn("MID", label, reckon(fn("FIND", " ", label), "+", 1), LONGEST);
   return firstOf(
     [
-      [isMarked(checks), words.waits],
+      [any(isMarked(checks), isAbsent(sheet)), words.waits],
       [noNumber(block(sheet, table)), words.none],
       [noNumber(own), words.none],
     ],

@@ -9,6 +9,7 @@ import {
   mendedCells,
   mostOnASheet,
   noRunSheet,
+  noUseFor,
   notAllFormulas,
   olderRunSheet,
   rearrangedRunSheet,
@@ -26,7 +27,7 @@ import { readRunSheet } from "../reading/readRunSheet";
 import { columns } from "../sheet/Columns";
 import { layout } from "../sheet/layout";
 import { carryOver } from "./carryOver";
-import { withOneMore, isAtLimit, type Growth } from "./growths";
+import { hasUseFor, withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
 import { underWay, type UnderWay } from "./record";
 import { rewordedSheet } from "./rewordedSheet";
@@ -43,15 +44,16 @@ export async function growRunSheet(workbook: Workbook, sheet: string, growth: Gr
   const begun = underWay(reading);
   if (begun !== undefined) return finish(workbook, reading, begun, false);
   const from = optionsOf(reading);
+  if (!hasUseFor(from, growth)) throw new WorkbookProblem(noUseFor(growth));
   if (isAtLimit(from, growth)) throw new WorkbookProblem(mostOnASheet(growth, optionBounds[growth].atMost));
   const to = withOneMore(from, growth);
   if (columns(to).width !== columns(from).width) {
     const made = await workbook.addSheet(carryOver(reading, { from, to }));
-    return carriedOver(sheet, made, to[growth]);
+    return carriedOver(sheet, made, to.replicates);
   }
   const planned = planGrowth(reading, { from, to }, false);
   const said = await carryOut(workbook, sheet, planned);
-  return `${grew(growth, to[growth])}${said}`;
+  return `${grew(growth, to[growth] ?? 0)}${said}`;
 }
 
 /** Puts back formulas that were typed over or lost, and the rules, looks and page with them; finishes what broke off. Never touches a box. */
@@ -75,7 +77,7 @@ async function finish(workbook: Workbook, reading: RangeReading, begun: UnderWay
 /** @throws WorkbookProblem in words where the sheet cannot be grown */
 function optionsOf(reading: RangeReading): CheckedOptions {
   const read = readRunSheet(reading);
-  if (read.is === "whole") return read.sheet.options;
+  if (read.is === "whole" || read.is === "balance") return read.sheet.options;
   const reworded = read.is === "rearranged" ? rewordedSheet(reading) : undefined;
   if (reworded !== undefined) return reworded;
   if (read.is === "rearranged") throw new WorkbookProblem(rearrangedRunSheet(read.missing, read.cell));

@@ -2,16 +2,22 @@ import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { layout } from "../sheet/layout";
 
-/** What a run sheet grows by: the options that count rounds, firings and samples. */
-export const GROWTHS = ["weighIns", "charFirings", "ashFirings", "replicates"] as const satisfies readonly (keyof CheckedOptions &
-  keyof typeof optionBounds)[];
+/** What a run sheet grows by: the options that count rounds, firings, stages, receivers and samples. */
+export const GROWTHS = [
+  "weighIns",
+  "charFirings",
+  "ashFirings",
+  "stages",
+  "receivers",
+  "replicates",
+] as const satisfies readonly (keyof CheckedOptions & keyof typeof optionBounds)[];
 export type Growth = (typeof GROWTHS)[number];
 
 /** The same sheet with one more. */
-export const withOneMore = (options: CheckedOptions, growth: Growth): CheckedOptions => ({ ...options, [growth]: options[growth] + 1 });
+export const withOneMore = (options: CheckedOptions, growth: Growth): CheckedOptions => ({ ...options, [growth]: (options[growth] ?? 0) + 1 });
 
-/** Whether a sheet has any use for the option: a run that ends with drying has no firings. */
+/** Whether a sheet has any use for the option: a run that ends with drying has no firings, and a balance check has one check weight. */
 export const hasUseFor = (options: CheckedOptions, growth: Growth): boolean =>
-  growth === "replicates" || layout(withOneMore(options, growth)).last > layout(options).last;
+  growth === "replicates" ? options.kind !== "balance" : layout(withOneMore(options, growth)).last > layout(options).last;
 
-export const isAtLimit = (options: CheckedOptions, growth: Growth): boolean => options[growth] >= optionBounds[growth].atMost;
+export const isAtLimit = (options: CheckedOptions, growth: Growth): boolean => (options[growth] ?? 0) >= optionBounds[growth].atMost;

@@ -57,6 +57,8 @@ export interface Working {
   readonly next: Cell;
   /** How many samples are under way. */
   readonly inUse: Cell;
+  /** How many verdicts cannot be given because the spreadsheet does not know our functions: 0 wherever Retort is installed. */
+  readonly absent: Cell;
   /** When round 1 was, in days: with its date where that is known. */
   readonly start: Cell;
   weighingsLeft(sample: number): Cell;
@@ -160,6 +162,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
       explained: work(head.answer, 2),
       next: work(head.checks),
       inUse: work(head.covers),
+      absent: work(head.covers, 2),
       start: work(setup.date),
       weighingsLeft: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),

@@ -11,7 +11,7 @@ const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${samp
 export const checkWords = {
   heading: "CHECKS",
   columns: { verdict: "Verdict", finding: "What was found, where, and what to do" },
-  verdicts: { inOrder: "✓ in order", notYet: "· not yet", doubt: "? doubt", contradiction: "▲ wrong" },
+  verdicts: { inOrder: "✓ in order", notYet: "· not yet", doubt: "? doubt", contradiction: "▲ wrong", notJudged: "· not judged" },
   numbered: (number: number, name: string): string => `${number}  ${name}`,
   names: {
     vessel: "Vessel and sample",
@@ -39,6 +39,7 @@ export const checkWords = {
     typedOver: "Nothing typed over",
   },
   /** Where a check cannot be worked out because a cell it reads shows an error. */
+  notJudged: "Not judged: Retort is not here. The third line of the sheet says what to do.",
   unreadable: doubted("A cell that this check reads shows an error: put that right first."),
   vessel: {
     notWeighed: (sample: number, vessel: Expression) =>

@@ -21,10 +21,12 @@ export const headWords = {
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
     caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
+    absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",
   },
   answer: {
     nothing: "No answer yet: nothing has been weighed.",
+    absent: "No answer: whether the samples are dry or finished cannot be judged here.",
     oneRound: "Drying. One round weighed: no answer yet.",
     withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
     drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
@@ -57,6 +59,7 @@ export const headWords = {
     sample: "sample",
   },
   checks: {
+    absent: "▲ Retort is not here: new entries are not judged, other values stand as shared. Install Retort, or ask for the sheet in plain cells.",
     all: (count: number) => `✓ All ${count} checks are in order.`,
     some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} with nothing to look at yet.`,
     failed: (mark: Expression, failed: Expression, count: number, finding: Expression) => text`${mark} ${failed} of ${count} checks: ${finding}`,
@@ -94,6 +97,7 @@ export const headWords = {
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",
     waits: "The comparison with open burning waits for the answer above.",
+    notWorkedOut: "Open burning is not worked out: carbon or hydrogen is missing, or Retort is not here.",
     invite: (first: Expression, last: Expression) =>
       text`Open burning of the same: give the analysis below (rows ${first} to ${last}) and it is told here.`,
     inDoubt: (check: Expression) => text`The comparison with open burning waits: see the check of the analysis, ${check}.`,

@@ -101,6 +101,10 @@ export const meaningWords = {
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
   contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
+  absent: {
+    about: "How many verdicts the spreadsheet cannot give because it does not know Retort's functions. Above 0, nothing is judged.",
+    source: "Own convention: an error of the kind #NAME? is no verdict.",
+  },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   nextRow: { about: "The row of the next box to fill.", source: "Own convention: the order of the work." },
   band: {

@@ -44,6 +44,7 @@ export const resultWords = {
   noCommonValue: "? no common value",
   keptApart: "kept apart",
   trusted: "✓",
+  unjudged: "· not judged",
   contradicted: (check: number): string => `▲ check ${check}`,
   doubted: (check: number): string => `? check ${check}`,
   foot: (factor: Expression, count: Expression) =>

@@ -9,7 +9,7 @@ export const sheetWords = {
     madeWith: "Retort run sheet 1, made with ",
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
-    inUse: "samples under way",
+    inUse: "samples under way; verdicts not given, for want of Retort",
     start: "round 1 was at (days)",
     steadyRound: "steady since round, each and all",
     weighingsLeft: "more rounds, by the curve",

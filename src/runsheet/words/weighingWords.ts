@@ -62,6 +62,7 @@ export const weighingWords = {
     tooSoon: "too soon to tell",
     tooCoarse: "? balance too coarse",
     nothing: "no loss that counts",
+    lost: (grams: Expression) => text`lost ${grams} g`,
     losing: (grams: Expression) => text`still losing ${grams} g`,
     fireAgain: (grams: Expression) => text`lost ${grams} g: fire again`,
   },
@@ -73,6 +74,7 @@ export const weighingWords = {
     full: "? full: add a round (pane)",
     steady: (firing: Expression) => text`✓ steady since firing ${firing}`,
     notFinished: "not shown finished",
+    absent: "· not judged: no Retort",
   },
   end: {
     heading: (number: number): string => `${number} AT THE END`,

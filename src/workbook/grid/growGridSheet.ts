@@ -22,7 +22,7 @@ export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growt
   for (const { row, rows, columns } of areasPutIn(steps, plan.columnWidths.length)) sheet.getRange(row, 0, rows, columns).clearFormat();
   setRules(engine, sheet, plan);
   for (const { from, to, height } of plan.rowHeights ?? []) sheet.setRowHeightsForced(from - 1, to - from + 1, rowPixelsOf(height));
-  sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), print: plan.print, emphasis: plan.emphasis });
+  sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), print: plan.print, emphasis: plan.emphasis, charts: plan.charts });
   const target = { unitId: engine.book.getId(), subUnitId: sheet.getSheetId() };
   // Said to be looks alone: by the engine's own command for contents, cells without a formula in them would lose theirs.
   const looks = matrixOf(dressed, (one) => ({ s: gridStyle(one) }));

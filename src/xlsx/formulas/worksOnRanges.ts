@@ -13,9 +13,13 @@ export type NamesForSeveral = ReadonlyMap<string, boolean>;
 /**
  * True where a range stands in the place of one value: beside an operator, as in SUM(A1:A3*2), or in a function that takes one, as in
  * SUM(LEN(A1:A3)). From a file, a spreadsheet would take the one cell of the range that stands in the formula's own row or column, unless
- * the file says that the formula is one over arrays. Where it cannot be told, the answer is true: over arrays, one value stays one.
+ * the file says that the formula is one over arrays. What SUMPRODUCT works out cell by cell of itself needs no saying: of a formula that calls
+ * us none is said, because over arrays LibreOffice drops the stored answer at once. Gnumeric needs it said all the same. Where it cannot be told, the answer is true: over arrays, one value stays one.
  */
-export const worksOnRanges = (formula: string, names: NamesForSeveral = new Map()): boolean => hasRangeAsValue(expressionOf(formula), names);
+export const worksOnRanges = (formula: string, names: NamesForSeveral = new Map()): boolean => {
+  const parsed = expressionOf(formula);
+  return hasRangeAsValue(callsOurs(parsed) ? withoutSums(parsed) : parsed, names);
+};
 
 /** The workbook's names as worksOnRanges takes them; one of several sheets' own stands for several where any of them does. */
 export function namesForSeveral(named: readonly { readonly name: string; readonly refersTo: string }[]): NamesForSeveral {
@@ -49,6 +53,42 @@ function hasRangeAsValue(part: Part, names: NamesForSeveral): boolean {
       return hasRangeAsValue(part.body, given(part, undefined, names));
     case "LetExpression":
       return part.declarations.some(({ init }) => hasRangeAsValue(init, declared(part, names))) || hasRangeAsValue(part.body, declared(part, names));
+    default:
+      return false;
+  }
+}
+
+/**
+ * Functions that go cell by cell on their own inside SUMPRODUCT, which takes arrays of itself; IF and others do not. (ECMA-376 Part 1,
+ * 18.17.7.322, and common practice; from memory.)
+ */
+const CELL_BY_CELL: ReadonlySet<string> = new Set(["ABS", "COLUMN", "ISBLANK", "ISERROR", "ISFORMULA", "ISNUMBER", "ISTEXT", "MAX", "ROW"]);
+
+/** The same with each SUMPRODUCT that works cell by cell as one value. */
+function withoutSums(part: Part): Part {
+  if (part?.type === "CallExpression" && nameOf(part) === "SUMPRODUCT" && part.arguments.every(isCellByCell)) return ONE_VALUE;
+  if (part?.type === "CallExpression") return { ...part, arguments: part.arguments.map((one) => withoutSums(one) as typeof one) };
+  if (part?.type === "BinaryExpression") return { ...part, arguments: part.arguments.map((one) => withoutSums(one) as AstExpression) };
+  return part;
+}
+
+const callsOurs = (part: Part): boolean =>
+  (part?.type === "CallExpression" && (catalogueName(nameOf(part)) !== undefined || part.arguments.some(callsOurs))) ||
+  ((part?.type === "BinaryExpression" || part?.type === "UnaryExpression") && part.arguments.some(callsOurs));
+
+const ONE_VALUE: AstExpression = { type: "Literal", value: 0, raw: "0" };
+
+/** Whether a part of a SUMPRODUCT is worked out cell by cell without being marked as one over arrays. */
+function isCellByCell(part: Part): boolean {
+  switch (part?.type) {
+    case "ReferenceIdentifier":
+      return isReference(part.value);
+    case "Literal":
+      return true;
+    case "BinaryExpression":
+      return !JOINS.includes(part.operator) && part.arguments.every(isCellByCell);
+    case "CallExpression":
+      return CELL_BY_CELL.has(nameOf(part)) && part.arguments.every(isCellByCell);
     default:
       return false;
   }
@@ -130,6 +170,9 @@ const given = ({ params }: Lambda, call: Pick<Call, "arguments"> | undefined, na
     ...names,
     ...params.map(({ name }, place) => [name.toUpperCase(), call === undefined || isSeveral(call.arguments[place], names)] as const),
   ]);
+
+/** False for a name, which may stand for a formula. */
+const isReference = (reference: string): boolean => parseReference(reference, "")?.range !== undefined;
 
 function isRange(reference: string): boolean {
   const range = parseReference(reference, "")?.range;

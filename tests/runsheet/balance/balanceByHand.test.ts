@@ -41,7 +41,7 @@ describe("A balance check, worked out by hand", () => {
   it("begins with the verdict, and tells the figure for run sheets", () => {
     const fine = orchard();
     expect(fine.head()).toEqual([
-      "► Table full: insert a copy of row 22 below it",
+      "► Full: add a round (task pane), or insert a copy of row 22 below it",
       "In order: the balance shows 0.008 g more than the weight's value, ± 0.014 g (95 %), mean of 10 rounds.",
       "✓ Checks: 8 in order, 1 with nothing to look at yet.",
       "The ± covers the scatter of the rounds, rounding and the weight's own ±: for this load on these days, not for others.",

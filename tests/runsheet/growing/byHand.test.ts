@@ -2,7 +2,7 @@ import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
 import { RUN_KINDS } from "../../../src/runsheet/options/RunSheetOptions";
 import { readRunSheet } from "../../../src/runsheet/reading/readRunSheet";
-import { layout } from "../../../src/runsheet/sheet/layout";
+import { balanceLayout, layout } from "../../../src/runsheet/sheet/layout";
 import { isSameFormula } from "../../../src/workbook/SheetGrowth";
 import { slideFormula } from "../../../src/workbook/slideFormula";
 import type { CellReading } from "../../../src/workbook/Workbook";
@@ -41,22 +41,27 @@ function differences(cells: ReadonlyMap<string, Held>, plan: ReturnType<typeof b
 }
 
 describe.each(RUN_KINDS)("%s: a copy of the last row above the total, put in by hand", (kind) => {
-  const options = checkOptions({ ...usual, kind });
+  const options = checkOptions({ ...usual, kind, ...(kind === "balance" && { replicates: 1 }) });
   const plan = buildRunSheet(options);
   const rows = layout(options);
+  const { last } = kind === "balance" ? balanceLayout(options).rounds : rows.drying;
   const made: ReadonlyMap<string, Held> = new Map(plan.cells.map(({ cell, formula, content }) => [cell, { ...(formula && { formula }), ...(content !== undefined && { content }) }])); // prettier-ignore
   const cautionsAfter = rows.order[rows.order.indexOf("cautions") - 1];
   const larger = (more: object) => buildRunSheet({ ...options, ...more, ...(cautionsAfter && { cautionsAfter }) });
 
+  // Of a balance check one column of results has no total, so the check for typed-over cells ends above a row put in by hand; "Mend formulas"
+  // in the pane makes it reach there.
+  const unguarded: unknown[] = kind === "balance" ? [expect.stringMatching(/ISFORMULA.* for =.*ISFORMULA/)] : [];
+
   test("makes every formula that of a sheet with a round more", () => {
     expect(differences(made, plan)).toEqual([]);
-    const once = copyIn(made, rows.drying.last);
-    expect(differences(once, larger({ weighIns: 5 }))).toEqual([]);
-    expect(differences(copyIn(once, rows.drying.last + 1), larger({ weighIns: 6 }))).toEqual([]);
+    const once = copyIn(made, last);
+    expect(differences(once, larger({ weighIns: 5 }))).toEqual(unguarded);
+    expect(differences(copyIn(once, last + 1), larger({ weighIns: 6 }))).toEqual(unguarded);
   });
 
   test("is read as a sheet with that round", () => {
-    const cells = [...copyIn(made, rows.drying.last)].map(([cell, { formula = "", content = null }]): CellReading => ({
+    const cells = [...copyIn(made, last)].map(([cell, { formula = "", content = null }]): CellReading => ({
       cell,
       formula,
       value: content,
@@ -68,6 +73,6 @@ describe.each(RUN_KINDS)("%s: a copy of the last row above the total, put in by 
     const first = cells.filter(({ cell }) => /^[A-Z]+1$/.test(cell));
     const others = cells.filter(({ cell }) => !/^[A-Z]+1$/.test(cell));
     const read = readRunSheet({ sheet: "Run", range: "A1:Z200", rows: [first, others] });
-    expect(read.is === "whole" && read.sheet.options.weighIns).toBe(5);
+    expect((read.is === "whole" || read.is === "balance") && read.sheet.options.weighIns).toBe(5);
   });
 });

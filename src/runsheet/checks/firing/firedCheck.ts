@@ -1,6 +1,7 @@
 import { all, any, noNumber, type Condition } from "../../expressions/choices";
 import { fn, is } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
+import { isAbsent } from "../../formulas/absence";
 import { isFull } from "../../formulas/rowSays";
 import { block } from "../../formulas/weighings";
 import type { Fired, RunSheet } from "../../sheet/RunSheet";
@@ -29,6 +30,7 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
       noNumber(block(sheet, table)),
       all(isNotSteady, any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0)), is(isUnjudged, "=", false)),
     ),
+    unjudgedWhile: isAbsent(sheet),
     steps: [
       ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
       ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),

@@ -25,7 +25,7 @@ export function nextSays(sheet: BalanceSheet): Expression {
   );
   return when(
     isFull(sheet),
-    words.full(fn("ROW", fixed(round(rows.rounds.last).reading))),
+    words.full(reckon(fn("ROW", fixed(round(rows.rounds.total).reading)), "-", 1)),
     joined(words.next(reckon(working.count, "+", 1), working.next), corners),
   );
 }

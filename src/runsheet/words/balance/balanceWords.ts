@@ -111,7 +111,7 @@ export const balanceWords = {
   head: {
     next: (round: Expression, row: Expression) => text`► Next: round ${round}, on its day, row ${row}`,
     cornersToo: (row: Expression) => text`; corners once, row ${row}`,
-    full: (row: Expression) => text`► Table full: insert a copy of row ${row} below it`,
+    full: (row: Expression) => text`► Full: add a round (task pane), or insert a copy of row ${row} below it`,
     nothing: "No answer yet: nothing has been weighed.",
     noValue: (row: Expression) => text`No answer yet: type what the check weight weighs, row ${row}.`,
     one: "One round weighed: no answer yet.",

@@ -43,7 +43,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
-  pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
+  pane: ["explanation", "sharing", "runsheet", "help", "functions", "chemistry", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
   addin: ["workbook/excel", "pane"],

@@ -1,9 +1,11 @@
 import { dryingCriteria, type DryingCriterion } from "../drying/constantWeight/dryingCriteria";
 import type { Family } from "../functions/catalogue";
 import { functionPageFile, signature } from "./functionPage";
-import { guides } from "./guides";
+import { everyGuide } from "./guides/everyGuide";
+import { guideFile } from "./guides/guidePage";
 import { INSTALLING_FILE, INSTALLING_HEADING } from "./installing/installingPage";
 import { code, escaped, page, table } from "./markup";
+import { readFirst } from "./readFirst";
 
 /** The contents page: every function by family, and the guides. */
 export const indexPage = (catalogue: readonly Family[]): string =>
@@ -13,7 +15,11 @@ export const indexPage = (catalogue: readonly Family[]): string =>
       `<h1>Retort reference</h1>`,
       `<p>Cell functions for people who dry, char and burn weighed samples. Type <code>=RETORT.</code> in a cell and pick one.</p>`,
       `<p><a href="${INSTALLING_FILE}">${escaped(INSTALLING_HEADING)}</a>: for yourself, for a school or a lab, or as its host; and first aid.</p>`,
-      ...guides.map(({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((text) => `<p>${escaped(text)}</p>`).join("\n")}`),
+      `<h2>Worked guides</h2>`,
+      `<ul>\n${everyGuide.map((guide) => `<li><a href="${guideFile(guide)}">${escaped(guide.title)}</a></li>`).join("\n")}\n</ul>`,
+      ...readFirst.map(
+        ({ heading, paragraphs }) => `<h2>${escaped(heading)}</h2>\n${paragraphs.map((text) => `<p>${escaped(text)}</p>`).join("\n")}`,
+      ),
       criteriaTable(),
       ...catalogue.map(
         ({ heading, functions }) =>

@@ -32,12 +32,15 @@ class CatalogueAssets {
     const { functionsMetadata } = fresh("cells/metadata");
     const { catalogue, everyFunction } = require(path.join(SRC, "functions/catalogue.ts"));
     const { functionPage, functionPageFile } = require(path.join(SRC, "help/functionPage.ts"));
+    const { everyGuide } = require(path.join(SRC, "help/guides/everyGuide.ts"));
+    const { guideFile, guidePage } = require(path.join(SRC, "help/guides/guidePage.ts"));
     const { indexPage } = require(path.join(SRC, "help/indexPage.ts"));
     const metadata = functionsMetadata(everyFunction, (name) => `${this.options.address}/help/${functionPageFile(name)}`);
     const json = [["functions.json", JSON.stringify(metadata, null, 1)]];
     if (!this.options.help) return json;
     const pages = everyFunction.map((definition) => [`help/${functionPageFile(definition.name)}`, functionPage(definition)]);
-    return [...json, ["help/index.html", indexPage(catalogue)], ...pages];
+    const guides = everyGuide.map((guide) => [`help/${guideFile(guide)}`, guidePage(guide)]);
+    return [...json, ["help/index.html", indexPage(catalogue)], ...pages, ...guides];
   }
 }
 

@@ -1,14 +1,16 @@
 import { catalogue, everyFunction } from "../../src/functions/catalogue";
 import { functionPage, functionPageFile } from "../../src/help/functionPage";
+import { everyGuide } from "../../src/help/guides/everyGuide";
+import { guideFile, guidePage } from "../../src/help/guides/guidePage";
 import { indexPage } from "../../src/help/indexPage";
 import { INSTALLING_FILE, installingPage } from "../../src/help/installing/installingPage";
 
 const index = indexPage(catalogue);
 const written = everyFunction.map(functionPage);
 
-test("the contents page links to the page of every function, to the guide to installing, and to no page that does not exist", () => {
+test("the contents page links to the page of every function, to the guides, and to no page that does not exist", () => {
   const linked = [...index.matchAll(/href="([^"]+\.html)"/g)].map(([, file]) => file).sort();
-  expect(linked).toEqual([INSTALLING_FILE, ...everyFunction.map(({ name }) => functionPageFile(name))].sort());
+  expect(linked).toEqual([INSTALLING_FILE, ...everyGuide.map(guideFile), ...everyFunction.map(({ name }) => functionPageFile(name))].sort());
 });
 
 test.each(everyFunction.map((definition) => [definition.name, definition] as const))(
@@ -28,6 +30,7 @@ test.each(everyFunction.map((definition) => [definition.name, definition] as con
 const pages: [name: string, page: string][] = [
   ["index", index],
   [INSTALLING_FILE, installingPage()],
+  ...everyGuide.map((guide): [string, string] => [guideFile(guide), guidePage(guide)]),
   ...everyFunction.map(({ name }, at): [string, string] => [name, written[at] ?? ""]),
 ];
 

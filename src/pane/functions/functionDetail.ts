@@ -5,12 +5,22 @@ import type { Input } from "../../inputs/Input";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element, typedFormula } from "../element";
 import { Messages } from "../Messages";
+import { chosenExample, exampleWith, type NamedInSearch } from "./exampleWith";
+import { searchWords } from "./searchWords";
 
-/** One function in full, with the way back to the list. */
-export function functionDetail(workbook: Workbook, definition: CellFunction, onBack: () => void): { page: HTMLElement; heading: HTMLElement } {
+/** One function in full, with the way back to the list, and with what was searched for in its example. */
+export function functionDetail(
+  workbook: Workbook,
+  definition: CellFunction,
+  named: NamedInSearch,
+  onBack: () => void,
+): { page: HTMLElement; heading: HTMLElement } {
+  const example = exampleWith(definition, named);
+  const isPutIn = example.cell !== chosenExample(definition).cell;
+  const notes = isPutIn ? named.substances.flatMap(({ substance }) => substance.takenAs ?? []) : [];
   const messages = new Messages();
   const heading = element("h2", { tabindex: "-1" }, definition.name);
-  const put = button("Put into the selected cell", "primary", () => void messages.report(put, () => putIntoCell(workbook, definition)));
+  const put = button("Put into the selected cell", "primary", () => void messages.report(put, () => putIntoCell(workbook, example.cell)));
   const page = element(
     "article",
     { class: "function" },
@@ -22,7 +32,8 @@ export function functionDetail(workbook: Workbook, definition: CellFunction, onB
     element("h3", {}, "Inputs"),
     element("dl", { class: "inputs" }, ...Object.entries(definition.inputs).flatMap(inputLines)),
     element("h3", {}, "Example"),
-    ...definition.examples.slice(0, 1).map(exampleBlock),
+    exampleBlock(isPutIn ? example : (definition.examples[0] ?? example)),
+    ...(isPutIn ? [element("p", { class: "hint" }, [searchWords.putIn(named), ...notes].join(" "))] : []),
     put,
     element("p", { class: "hint" }, "Puts the example there; then replace its numbers with your own cells. The cell must be blank."),
     messages.region,
@@ -33,9 +44,9 @@ export function functionDetail(workbook: Workbook, definition: CellFunction, onB
   return { page, heading };
 }
 
-async function putIntoCell(workbook: Workbook, definition: CellFunction): Promise<string> {
+async function putIntoCell(workbook: Workbook, formula: string): Promise<string> {
   const address = await workbook.selectedCell();
-  await workbook.writeFormula(address, callTemplate(definition));
+  await workbook.writeFormula(address, formula);
   return `Put into ${address.cell} on sheet "${address.sheet}". Now replace its numbers with your own cells.`;
 }
 
@@ -64,13 +75,3 @@ const spilled = (rows: readonly (readonly Shown[])[]): HTMLElement =>
       element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, shownText(cell)))))),
     ),
   );
-
-const REFERENCE = /\b\$?[A-Z]{1,3}\$?\d+\b/;
-
-/** The cell formula to start from: the function's example, one that refers to no cells where there is such a one. */
-export function callTemplate({ examples, name }: CellFunction): string {
-  const withoutText = (cell: string): string => cell.replace(/"[^"]*"/g, "");
-  const chosen = examples.find(({ cell }) => !REFERENCE.test(withoutText(cell))) ?? examples[0];
-  if (chosen === undefined) throw new Error(`${name} has no example`);
-  return chosen.cell;
-}

@@ -3,8 +3,12 @@ import type { CellFunction } from "../../functions/cellFunction";
 import type { Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
 import { functionDetail } from "./functionDetail";
-import { searchFunctions } from "./searchFunctions";
+import type { NamedInSearch } from "./exampleWith";
+import { searchFunctions, type Finding } from "./search/searchFunctions";
+import { searchWords } from "./searchWords";
 import type { Tab } from "../tabs";
+
+const NOTHING_NAMED: NamedInSearch = { substances: [], elements: [] };
 
 /** Finds a function by what it does, explains it, and puts it into the selected cell. */
 export function functionsTab(workbook: Workbook): Tab {
@@ -22,8 +26,8 @@ export function functionsTab(workbook: Workbook): Tab {
   );
   const panel = element("div", {}, finder);
 
-  const open = (definition: CellFunction, opener: HTMLElement): void => {
-    const detail = functionDetail(workbook, definition, () => {
+  const open = (definition: CellFunction, named: NamedInSearch, opener: HTMLElement): void => {
+    const detail = functionDetail(workbook, definition, named, () => {
       panel.replaceChildren(finder);
       opener.focus();
     });
@@ -31,14 +35,15 @@ export function functionsTab(workbook: Workbook): Tab {
     detail.heading.focus();
   };
 
-  const item = (definition: CellFunction): HTMLElement => {
+  const item = ({ definition, phrase }: Finding, named: NamedInSearch): HTMLElement => {
     const opener = element(
       "button",
       { type: "button", class: "function-item" },
       element("strong", {}, definition.name),
       element("span", {}, definition.summary),
+      ...(phrase === undefined ? [] : [element("span", { class: "found-by" }, searchWords.foundBy(phrase, named))]),
     );
-    opener.addEventListener("click", () => open(definition, opener));
+    opener.addEventListener("click", () => open(definition, named, opener));
     return element("li", {}, opener);
   };
 
@@ -46,20 +51,20 @@ export function functionsTab(workbook: Workbook): Tab {
     const query = search.value.trim();
     if (query === "") {
       count.textContent = "";
-      list.replaceChildren(...catalogue.flatMap(({ heading, functions }) => [element("h3", {}, heading), element("ul", {}, ...functions.map(item))]));
+      list.replaceChildren(
+        ...catalogue.flatMap(({ heading, functions }) => [
+          element("h3", {}, heading),
+          element("ul", {}, ...functions.map((definition) => item({ definition }, NOTHING_NAMED))),
+        ]),
+      );
       return;
     }
-    const found = searchFunctions(catalogue, query);
-    count.textContent = countText(found.length, query);
-    list.replaceChildren(element("ul", {}, ...found.map(item)));
+    const findings = searchFunctions(catalogue, query);
+    count.textContent = searchWords.outcome(findings, query);
+    list.replaceChildren(element("ul", {}, ...findings.found.map((finding) => item(finding, findings))));
   };
 
   search.addEventListener("input", show);
   show();
   return { id: "functions", label: "Functions", panel };
-}
-
-function countText(count: number, query: string): string {
-  if (count === 0) return `No function answers to "${query}". Try a word such as moisture, ash or oxygen, or clear the box to see all.`;
-  return count === 1 ? "One function." : `${count} functions, best match first.`;
 }

@@ -1,6 +1,6 @@
 import { everyFunction } from "../../../src/functions/catalogue";
 import type { CellFunction, Example } from "../../../src/functions/cellFunction";
-import { callTemplate } from "../../../src/pane/functions/functionDetail";
+import { callTemplate } from "../../../src/pane/functions/exampleWith";
 import { findCalls } from "../../../src/sharing/findCalls";
 
 const withExamples = (...examples: Example[]): CellFunction => ({

@@ -1,5 +1,5 @@
 /** What holds for every function and is best read once. */
-export const guides: readonly { readonly heading: string; readonly paragraphs: readonly string[] }[] = [
+export const readFirst: readonly { readonly heading: string; readonly paragraphs: readonly string[] }[] = [
   {
     heading: "Before you heat anything",
     paragraphs: [

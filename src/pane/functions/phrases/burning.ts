@@ -1,0 +1,88 @@
+import type { Phrases } from "./Phrases";
+
+export const burningPhrases: Phrases = {
+  OXYGENDEMAND: {
+    en: [
+      "how much oxygen to burn {fuel}",
+      "oxygen needed for burning a compound",
+      "oxygen needed to burn {compound} completely",
+      "theoretical oxygen demand of {fuel}",
+      "ThOD",
+      "oxygen for combustion from a formula",
+      "chemical oxygen demand",
+      "oxygen taken up by a fire",
+    ],
+    de: ["Sauerstoffbedarf"],
+    fr: ["demande en oxygène", "besoin en oxygène"],
+    es: ["demanda de oxígeno"],
+  },
+  "OXYGENDEMAND.ULTIMATE": {
+    en: [
+      "oxygen demand from an ultimate analysis",
+      "oxygen needed from elemental analysis",
+      "oxygen to burn wood from its carbon hydrogen and oxygen",
+      "oxygen demand from CHN CHNS CHNO analysis",
+      "burn oxygen from measured carbon and hydrogen percentages",
+    ],
+    de: ["Sauerstoffbedarf aus Elementaranalyse"],
+    fr: ["oxygène d'après analyse élémentaire"],
+    es: ["oxígeno según análisis elemental"],
+  },
+  AIRDEMAND: {
+    en: [
+      "air needed to burn wood or char",
+      "how much air to burn",
+      "how much air does burning need",
+      "stoichiometric air",
+      "air fuel ratio",
+      "combustion air",
+      "grams of air per gram of fuel",
+      "air for a stove or burner",
+      "oxygen demand to air",
+    ],
+    de: ["Luftbedarf", "Verbrennungsluft"],
+    fr: ["air de combustion"],
+    es: ["aire de combustión", "demanda de aire"],
+  },
+  "BURN.EQUATION": {
+    en: [
+      "balanced equation of burning {fuel}",
+      "combustion equation",
+      "balance a combustion reaction",
+      "reaction of {fuel} with oxygen",
+      "write the equation for burning",
+      "chemical equation of fire",
+    ],
+    de: ["Verbrennungsgleichung", "Reaktionsgleichung"],
+    fr: ["équation de combustion"],
+    es: ["ecuación de combustión"],
+  },
+  "BURN.PRODUCTS": {
+    en: [
+      "how much carbon dioxide from burning {fuel}",
+      "CO2 made by burning",
+      "CO2 emissions of a fuel",
+      "water formed when {fuel} burns",
+      "products of combustion",
+      "flue gas composition",
+      "exhaust gas with excess air",
+      "what comes out of complete burning",
+    ],
+    de: ["Verbrennungsprodukte", "Rauchgas"],
+    fr: ["produits de combustion", "fumées"],
+    es: ["productos de combustión", "humos"],
+  },
+  "BURN.COMPARE": {
+    en: [
+      "charring against burning in the open",
+      "closed pot against open fire",
+      "lidded and open burning compared",
+      "open burning instead of charring",
+      "difference between pyrolysis and combustion of my sample",
+      "with and without air",
+    ],
+    de: ["Verkohlen oder Verbrennen"],
+    fr: ["carbonisation ou combustion"],
+    es: ["carbonización o combustión"],
+  },
+};

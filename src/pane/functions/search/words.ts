@@ -1,0 +1,29 @@
+import { stem } from "./stem";
+
+// Words that ask but name nothing. "long", "more" and "yet" stay: they tell how long from how much.
+const FILLERS = new Set(
+  (
+    "a about after again all also am an and any are as at be been before being but by calculate calculator can come could did do does doing find for from get " +
+    "give given got had has have how i if in into is it its just know let like make makes many may me mine much must my need needed needs of off on once one only or " +
+    "our out please really shall she should show so some sort something tell than that the their them then there these they thing things this " +
+    "those to try up us use using very want wanted was way we were what when where whether which while who why will with work would you your " +
+    "der die das den dem des ein eine einer eines ist im mein meine von und wie viel le la les un une de du des est mon ma et combien el los las una del mi es y cuanto"
+  ).split(" "),
+);
+
+/** Words of a text in lower case, accents and apostrophes taken off, every word there is. */
+export function everyWord(text: string): string[] {
+  const plain = text
+    .toLowerCase()
+    .replaceAll("ß", "ss")
+    .normalize("NFKD")
+    .replace(/[\u0300-\u036f'’]/g, "");
+  return /[\p{L}\p{N}]/u.test(plain) ? (plain.match(/\{[a-z]+\}|[\p{L}\p{N}]+(?:\/[\p{L}\p{N}]+)*|[%±]/gu) ?? []) : [];
+}
+
+/** The words of a text that carry meaning, each by its stem; all of them where none does. */
+export function meaningWords(text: string): string[] {
+  return everyWord(text)
+    .filter((word) => !FILLERS.has(word))
+    .map(stem);
+}

@@ -1,0 +1,20 @@
+/** Questions that the search must answer with the right function first; in neither half. */
+export const pinned: readonly (readonly [question: string, name: string])[] = [
+  ["how much water in copper sulphate", "HYDRATEWATER"],
+  ["how much water in copper sulfate", "HYDRATEWATER"],
+  ["is it dry yet", "CONSTANTWEIGHT"],
+  ["how many more weighings", "DRYING.END"],
+  ["loss on heating limestone", "THEORETICALLOSS"],
+  ["standard deviation of my three runs", "REPLICATES"],
+  ["limestone", "MOLARMASS"],
+  ["moisure", "MOISTURE.WET"],
+  ["how long will my kiln take", "SCHEDULE.TIME"],
+  ["does my scale drift", "ZERODRIFT"],
+  ["is my lime burnt through", "CALCINATION.DEGREE"],
+  ["what did I catch", "PRODUCT.LEDGER"],
+  ["which balance do I need", "SAMPLE.MINIMUM"],
+  ["water in a hydrate", "HYDRATEWATER"],
+  ["Glühverlust", "LOSSONIGNITION"],
+  ["teneur en eau", "MOISTURE.WET"],
+  ["desviación estándar", "REPLICATES"],
+];

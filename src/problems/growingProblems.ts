@@ -3,6 +3,7 @@
 export const grownBy = {
   weighIns: { one: "round", many: "rounds" },
   charFirings: { one: "firing of the char", many: "firings of the char" },
+  heatings: { one: "firing", many: "firings" },
   ashFirings: { one: "firing of the ash", many: "firings of the ash" },
   replicates: { one: "sample", many: "samples" },
 } as const;

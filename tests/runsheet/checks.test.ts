@@ -133,8 +133,8 @@ const FINE = "✓ in order";
 type Row = readonly [title: string, fill: Fill, says: string, options?: Partial<RunSheetOptions>];
 const nothing: Fill = () => undefined;
 
-/** Checks that only a run with liquids caught or of staged heating has: checksOfKinds.test.ts. */
-type OfKinds = "caught" | "ledger" | "rising" | "stageHeld";
+/** Checks that only a run with liquids caught, of staged heating or of a salt has: checksOfKinds.test.ts, saltByHand.test.ts. */
+type OfKinds = "caught" | "ledger" | "rising" | "stageHeld" | "heatDone" | "theory";
 
 /** What each check says: a verdict where nothing is wrong, else its finding. */
 const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = {

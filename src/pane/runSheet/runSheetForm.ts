@@ -1,3 +1,5 @@
+import { parseFormula } from "../../chemistry/parseFormula";
+import { decompose } from "../../decomposition/decompose";
 import { checkOptions } from "../../runsheet/options/checkOptions";
 import type { RunKind, RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
 import { durationText } from "./durationText";
@@ -28,11 +30,16 @@ export const FIELD_LABELS = {
   ashFirings: "Ash firings",
   receivers: "Receivers",
   stages: "Stages",
+  formula: "Formula",
+  residue: "What stays",
   ovenCelsius: "Oven (°C)",
   degrees: "Temperatures",
   timing: "Rounds timed",
   vessel: "Vessel",
 } as const;
+
+/** What the firings of a salt or mineral are called. */
+export const HEATINGS = "Heatings";
 
 export const EXTRA_LABELS = {
   panZeros: "Pan zero before and after",
@@ -52,6 +59,8 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, FieldName>> = {
   "ash firings": "ashFirings",
   receivers: "receivers",
   stages: "stages",
+  formula: "formula",
+  residue: "residue",
   degrees: "degrees",
   timing: "timing",
   "oven temperature": "ovenCelsius",
@@ -83,8 +92,19 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
     RunSheetOptions,
     "samplesAre" | "degrees" | "timing"
   >;
-  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: asked.vessel };
-  return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
+  const compound = form.kind === "salt" ? { formula: form.formula, residue: form.residue } : {};
+  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, ...compound, kind: form.kind, vessel: asked.vessel };
+  return orWrongEntry(() => {
+    const checked = checkOptions(options);
+    heldToChemistry(checked);
+    return { options: checked };
+  }, NAMED_IN_MESSAGES);
+}
+
+/** Formulas that are given can be read, and the residue can come from the start; a blank one is filled in on the sheet. */
+function heldToChemistry({ formula, residue }: RunSheetOptions): void {
+  if (formula !== undefined) parseFormula(formula, "formula");
+  if (formula !== undefined && residue !== undefined) decompose(formula, residue, undefined, { start: "formula", residue: "residue" });
 }
 
 /** What the sheet will hold, or that an entry is in the way, in one sentence. */

@@ -13,6 +13,8 @@ const FORM: RunSheetForm = {
   ashFirings: "2",
   receivers: "1",
   stages: "4",
+  formula: "",
+  residue: "",
   ovenCelsius: "",
   degrees: "C",
   timing: "clock",

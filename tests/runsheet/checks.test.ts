@@ -98,18 +98,19 @@ test("every check that a sheet has a line for looks at something there", () => {
       for (const temperatures of [false, true])
         for (const replicates of [1, 2]) {
           const { sheet } = plainRun({ kind, panZeros, temperatures, replicates });
-          const isCharring = kind !== "drying" && kind !== "staged";
+          const isCharring = kind !== "drying" && kind !== "staged" && kind !== "salt";
           expect(sheet.rows.checks.lines.map(({ check }) => check)).toEqual([
             ...["vessel", "times", "rows", "gain", "order", "dryness"],
             ...(kind === "drying" ? [] : ["opened"]),
             ...(isCharring ? ["charDone"] : []),
             ...(kind === "ashing" ? ["ashDone"] : []),
+            ...(kind === "salt" ? ["heatDone", "theory"] : []),
             ...(kind === "staged" ? ["rising", "stageHeld"] : []),
             ...(isCharring ? ["air"] : []),
             ...(kind === "liquids" ? ["caught", "ledger"] : []),
             ...(kind === "drying" ? [] : ["vesselAgain"]),
             ...(replicates > 1 ? ["agree"] : []),
-            ...(kind === "staged" ? ["fine", "material"] : ["fine", "range", "material"]),
+            ...(kind === "staged" || kind === "salt" ? ["fine", "material"] : ["fine", "range", "material"]),
             ...(kind === "charring" || kind === "ashing" ? ["analysis"] : []),
             ...(panZeros ? ["zeros"] : []),
             ...(temperatures ? ["warmth"] : []),

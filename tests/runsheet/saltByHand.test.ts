@@ -84,17 +84,18 @@ describe("A hydrate, worked out by hand", () => {
   });
 
   it("claims nothing where several numbers fit, or a third beside the whole one", () => {
-    const coarse = (grams: number, left: number) => {
-      const run = plainRun({ kind: "salt", readability: 0.1, residue: "CuSO4" });
+    const coarse = (readability: number, left: number) => {
+      const run = plainRun({ kind: "salt", readability, residue: "CuSO4" });
       run.type(run.sheet.settings.wanted, 0.1);
       run.vessel(20);
-      run.weigh([20 + grams]);
+      run.weigh([25]);
       run.fire("heating", [20 + left, 20 + left]);
       return run.head()[4];
     };
-    // ± 2 u × 1.24 / 5 g = 0.020 is ± 0.44 of a water: 4 2/3 and 5 1/3 lie within; of 2 g it is ± 1.1.
-    expect(coarse(5, 3.2)).toBe("n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 fits, and so does a half or third: no claim.");
-    expect(coarse(2, 1.3)).toMatch(/: several numbers fit: weigh more of it\.$/);
+    // ± 2 u × 1.24 / 5 g = 0.020 is ± 0.44 of a water: 4 2/3 and 5 1/3 lie within.
+    expect(coarse(0.1, 3.2)).toBe("n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 fits, and so does a half or third: no claim.");
+    // 1.7 of 5 g, n = 4.56 ± 0.21: 4 1/2 and 4 2/3.
+    expect(coarse(0.05, 3.3)).toBe("n = 4.56 ± 0.21 (95 %) H2O per CuSO4: several numbers fit: weigh more of it.");
   });
 
   it("waits with n while more may leave, and says so where more left than there is", () => {

@@ -106,7 +106,7 @@ describe("readRunSheetForm(form)", () => {
     ["degrees", "K", 'degrees: "K" is not one of "C", "F".'],
     ["samplesAre", "alike", 'samples: "alike" is not one of "repeats", "different".'],
     ["vessel", "x".repeat(61), "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it."],
-    ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing", "liquids", "staged", "balance".'],
+    ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing", "liquids", "staged", "salt", "balance".'],
   ])("says under the field %s what is wrong with %j", (field, typed, problem) => {
     expect(withField(field, typed)).toEqual({ problem, field });
   });

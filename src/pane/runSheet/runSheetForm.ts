@@ -1,6 +1,5 @@
-import { parseFormula } from "../../chemistry/parseFormula";
-import { decompose } from "../../decomposition/decompose";
 import { checkOptions } from "../../runsheet/options/checkOptions";
+import { heldToChemistry } from "../../runsheet/options/heldToChemistry";
 import type { RunKind, RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
 import { durationText } from "./durationText";
 import { type NumberBox, readNumbers } from "./readNumbers";
@@ -99,12 +98,6 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
     heldToChemistry(checked);
     return { options: checked };
   }, NAMED_IN_MESSAGES);
-}
-
-/** Formulas that are given can be read, and the residue can come from the start; a blank one is filled in on the sheet. */
-function heldToChemistry({ formula, residue }: RunSheetOptions): void {
-  if (formula !== undefined) parseFormula(formula, "formula");
-  if (formula !== undefined && residue !== undefined) decompose(formula, residue, undefined, { start: "formula", residue: "residue" });
 }
 
 /** What the sheet will hold, or that an entry is in the way, in one sentence. */

@@ -6,7 +6,7 @@ import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { resultWords } from "../words/resultWords";
 import { saltWords } from "../words/saltWords";
-import { aboveTheory, lossSays } from "./saltSays";
+import { aboveTheory, lossSays } from "./saltAnswer";
 import { block, isNotDry } from "./weighings";
 
 const words = headWords.answer;

@@ -1,31 +1,16 @@
-import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet, Salt } from "../sheet/RunSheet";
-import { counted, isMarked, percent, type ChecksAt } from "./answer";
+import { isMarked, percent, type ChecksAt } from "./answer";
 
 const { says } = saltWords;
 const { verdicts } = checkWords;
 
 const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
-
-/** The answer where more left than the formulas allow, and nothing contradicts besides. */
-export function aboveTheory({ salt, across, share }: RunSheet, checks: ChecksAt): readonly (readonly [Condition, Expression])[] {
-  if (salt === undefined || checks.theory === undefined) return [];
-  const mean = fn("AVERAGE", across((sample) => share("lossOnHeating", sample))); // prettier-ignore
-  const alone = all(is(checks.theory, "=", verdicts.contradiction), is(counted(checks, verdicts.contradiction), "=", 1));
-  return [[alone, saltWords.above(percent(mean), salt.formula, salt.residue, theoryPercent(salt))]];
-}
-
-/** The answer of a salt that is heated to the end, with theory beside it where that is known. */
-export function lossSays({ salt }: RunSheet, together: Expression, stayed: Expression, samples: Expression, material: Expression): Expression {
-  const plain = saltWords.lost(together, stayed, samples, material);
-  if (salt === undefined) return plain;
-  return when(isNumber(salt.theory), saltWords.lostBeside(together, salt.formula, salt.residue, theoryPercent(salt), samples), plain);
-}
 
 /** What the loss comes to: n and which number is claimed, or the share of theory; before that, what theory says. */
 export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Expression {

@@ -39,7 +39,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: ["functions", "inputs", "problems"],
   help: ["functions", "inputs", "drying", "problems"],
   workbook: ["problems"],
-  runsheet: ["drying", "balance", "confidence", "workbook", "problems"],
+  runsheet: ["chemistry", "decomposition", "drying", "balance", "confidence", "workbook", "problems"],
   sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],

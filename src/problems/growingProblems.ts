@@ -3,6 +3,7 @@
 export const grownBy = {
   weighIns: { one: "round", many: "rounds" },
   charFirings: { one: "firing of the char", many: "firings of the char" },
+  heatings: { one: "firing", many: "firings" },
   ashFirings: { one: "firing of the ash", many: "firings of the ash" },
   stages: { one: "stage", many: "stages" },
   receivers: { one: "receiver", many: "receivers" },
@@ -31,6 +32,7 @@ export const mostOnASheet = (by: GrownBy, most: number): string =>
 const NO_USE: Readonly<Record<GrownBy, string>> = {
   weighIns: "it has no rounds",
   charFirings: "no char is fired on it",
+  heatings: "nothing is fired on it",
   ashFirings: "no char is burnt to ash on it",
   stages: "it is not heated in stages",
   receivers: "no liquids are caught on it",

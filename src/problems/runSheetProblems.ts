@@ -25,6 +25,10 @@ export const oneCheckWeight = (replicates: number): InputProblem =>
 export const vesselNameTooLong = (length: number, longest: number): InputProblem =>
   new InputProblem("vessel", `a name of ${length} characters is longer than the ${longest} that fit on the sheet`, "Shorten it.");
 
+/** @param name "formula" or "residue" */
+export const formulaTooLong = (name: string, length: number, longest: number): InputProblem =>
+  new InputProblem(name, `a formula of ${length} characters is longer than the ${longest} that fit on the sheet`, "Shorten it.");
+
 /** A number field left empty reads as NaN. */
 const shownValue = (value: number, unit: string): string => (Number.isFinite(value) ? withUnit(value, unit) : "nothing");
 

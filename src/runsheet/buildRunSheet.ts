@@ -5,6 +5,7 @@ import { together, type Block } from "./blocks/Block";
 import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
+import { compoundBlock } from "./blocks/compoundBlock";
 import { curvesBlock, runCharts } from "./blocks/curvesBlock";
 import { emphasisOf } from "./blocks/emphasis";
 import { calculatedRule } from "./blocks/entries";
@@ -45,7 +46,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
 }
 
 /** Blocks whose formulas are held against being typed over. */
-const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "end", "results"];
+const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "heating", "end", "results"];
 
 /** The blocks of a sheet with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
 export function everyBlock(sheet: RunSheet): Block {
@@ -66,6 +67,8 @@ const BLOCKS: Readonly<Record<SampleBlock, (sheet: RunSheet, number: number) => 
   ashing: (sheet, number) => (sheet.ashing === undefined ? together() : firingBlock(sheet, sheet.ashing, "ashing", number)),
   caught: (sheet, number) => (sheet.caught === undefined ? together() : caughtBlock(sheet, sheet.caught, number)),
   stages: (sheet) => (sheet.stages === undefined ? together() : stagesBlock(sheet, sheet.stages)),
+  heating: (sheet, number) => (sheet.heating === undefined ? together() : firingBlock(sheet, sheet.heating, "heating", number)),
+  compound: (sheet) => (sheet.salt === undefined ? together() : compoundBlock(sheet, sheet.salt)),
   end: endBlock,
   cautions: cautionsBlock,
   results: resultsBlock,
@@ -75,5 +78,6 @@ const BLOCKS: Readonly<Record<SampleBlock, (sheet: RunSheet, number: number) => 
   materials: materialsBlock,
 };
 
-/** Phases of the work are numbered from 1; the set-up before them is not. */
-const phaseNumber = (names: readonly BlockName[], index: number): number => names.slice(0, index + 1).filter((name) => name !== "setup").length;
+/** Phases of the work are numbered from 1; the set-up before them and what the compound is are not. */
+const phaseNumber = (names: readonly BlockName[], index: number): number =>
+  names.slice(0, index + 1).filter((name) => name !== "setup" && name !== "compound").length;

@@ -27,6 +27,7 @@ const extras: RunSheetOptions[] = [
   { ...usual, readability: 0.0000001 * 10 },
   ...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })),
   { ...usual, kind: "liquids", receivers: 4 },
+  { ...usual, kind: "salt", formula: "CaMg(CO3)2", residue: "CaO + MgO", degrees: "F" },
   { ...usual, kind: "staged", stages: 2, degrees: "F" },
   { ...usual, kind: "staged", stages: 12, replicates: 6, panZeros: true },
 ];
@@ -150,7 +151,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     // A lone cell holds something; a range begins with something.
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells
-      .filter(({ content }) => ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g"].includes(String(content)))
+      .filter(({ content }) =>
+        ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g", "Before heating, g", "Left after heating, g"].includes(String(content)),
+      )
       .map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
     expect(
@@ -286,7 +289,7 @@ describe("buildRunSheet(options)", () => {
       [true, false].flatMap((panZeros) => [true, false].map((temperatures) => buildRunSheet({ ...options, panZeros, temperatures }))),
     );
     const formulas = plans.flatMap(formulaCells).map(({ formula }) => formula);
-    expect(plans).toHaveLength(120);
+    expect(plans).toHaveLength(144);
     expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("READING.U");
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
@@ -461,6 +464,7 @@ describe("buildRunSheet(options)", () => {
     [{ receivers: 5 }, "receivers: 5 is not between 1 and 4. Give a number in between."],
     [{ kind: "liquids", receivers: 1.5 }, "receivers: 1.5 is not a whole number. Give one such as 2."],
     [{ kind: "staged", stages: 1 }, "stages: 1 is not between 2 and 12. Give a number in between."],
+    [{ kind: "salt", formula: "C".repeat(31) }, "formula: a formula of 31 characters is longer than the 30 that fit on the sheet. Shorten it."],
     [{ kind: "staged", stages: 13 }, "stages: 13 is not between 2 and 12. Give a number in between."],
     [{ kind: "balance", replicates: 2 }, "replicates: 2 samples, but a balance check has one check weight a sheet. Give 1."],
     [{ samplesAre: "alike" }, 'samples: "alike" is not one of "repeats", "different".'],
@@ -468,7 +472,7 @@ describe("buildRunSheet(options)", () => {
     [{ timing: "hours" }, 'timing: "hours" is not one of "clock", "minutes".'],
     [{ intervalMinutes: -30 }, "interval: -30 min is not between 1 and 1440 min. Give a number in between."],
     [{ ovenCelsius: 900 }, "oven temperature: 900 °C is not between 20 and 300 °C. Give a number in between."],
-    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing", "liquids", "staged", "balance".'],
+    [{ kind: "frying" }, 'kind of run: "frying" is not one of "drying", "charring", "ashing", "liquids", "staged", "salt", "balance".'],
   ] as const)("refuses %j", (wrong, message) => {
     expect(() => buildRunSheet({ ...usual, ...wrong } as RunSheetOptions)).toThrow(expect.objectContaining({ name: "InputProblem", message }));
   });

@@ -98,18 +98,19 @@ test("every check that a sheet has a line for looks at something there", () => {
       for (const temperatures of [false, true])
         for (const replicates of [1, 2]) {
           const { sheet } = plainRun({ kind, panZeros, temperatures, replicates });
-          const isCharring = kind !== "drying" && kind !== "staged";
+          const isCharring = kind !== "drying" && kind !== "staged" && kind !== "salt";
           expect(sheet.rows.checks.lines.map(({ check }) => check)).toEqual([
             ...["vessel", "times", "rows", "gain", "order", "dryness"],
             ...(kind === "drying" ? [] : ["opened"]),
             ...(isCharring ? ["charDone"] : []),
             ...(kind === "ashing" ? ["ashDone"] : []),
+            ...(kind === "salt" ? ["heatDone", "theory"] : []),
             ...(kind === "staged" ? ["rising", "stageHeld"] : []),
             ...(isCharring ? ["air"] : []),
             ...(kind === "liquids" ? ["caught", "ledger"] : []),
             ...(kind === "drying" ? [] : ["vesselAgain"]),
             ...(replicates > 1 ? ["agree"] : []),
-            ...(kind === "staged" ? ["fine", "material"] : ["fine", "range", "material"]),
+            ...(kind === "staged" || kind === "salt" ? ["fine", "material"] : ["fine", "range", "material"]),
             ...(kind === "charring" || kind === "ashing" ? ["analysis"] : []),
             ...(panZeros ? ["zeros"] : []),
             ...(temperatures ? ["warmth"] : []),
@@ -133,8 +134,8 @@ const FINE = "✓ in order";
 type Row = readonly [title: string, fill: Fill, says: string, options?: Partial<RunSheetOptions>];
 const nothing: Fill = () => undefined;
 
-/** Checks that only a run with liquids caught or of staged heating has: checksOfKinds.test.ts. */
-type OfKinds = "caught" | "ledger" | "rising" | "stageHeld";
+/** Checks that only a run with liquids caught, of staged heating or of a salt has: checksOfKinds.test.ts, saltByHand.test.ts. */
+type OfKinds = "caught" | "ledger" | "rising" | "stageHeld" | "heatDone" | "theory";
 
 /** What each check says: a verdict where nothing is wrong, else its finding. */
 const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = {

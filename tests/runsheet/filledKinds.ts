@@ -87,6 +87,25 @@ const staged = (): Promise<FilledSheet> =>
     for (const { sample, vessel } of three) typed.push([end.vessel(sample), to(vessel + 0.002)]);
   });
 
+const salt = (): Promise<FilledSheet> =>
+  filled({ ...common, kind: "salt", replicates: 2, readability: 0.001, formula: "CuSO4·5H2O", residue: "CuSO4" }, (sheet, typed) => {
+    const { heating, end } = sheet;
+    if (heating === undefined || end === undefined) throw new Error("a run of a salt");
+    dried(sheet, typed, 1, 20.112, [22.512]);
+    dried(sheet, typed, 2, 21.05, [23.401]);
+    for (const [sample, masses] of [
+      [21.702, 21.649, 21.648],
+      [22.601, 22.555, 22.554],
+    ].entries())
+      // prettier-ignore
+      for (const [index, mass] of masses.entries()) typed.push([heating.box(heating.rows.first + index, sample + 1), mass]);
+    for (const [index, held] of [30, 20, 20].entries()) {
+      const at = heating.fire(heating.rows.fire.first + index);
+      typed.push([at.lit, clock(10 + index)], [at.set, 280], [at.measured, 271], [at.held, held], [at.seen, "white, no spitting"]);
+    }
+    typed.push([end.vessel(1), 20.112], [end.vessel(2), 21.05]);
+  });
+
 async function balance(): Promise<FilledSheet> {
   const options = { ...common, kind: "balance", replicates: 1, weighIns: 10 } as const;
   const open = await openHeadlessWorkbook();
@@ -108,5 +127,6 @@ export const filledKinds: Readonly<Record<string, () => Promise<FilledSheet>>> =
   "run with liquids caught, gas by difference": () => liquids(false),
   "run with liquids caught and gas measured, one sample on a tared balance": () => liquids(true),
   "run of staged heating, three samples": staged,
+  "run of a salt, two samples": salt,
   "balance check": balance,
 };

@@ -19,7 +19,7 @@ export interface PlainRun {
   /** Types the rounds of a sample, every 30 min from 9:00 on. */
   weigh(grams: readonly Plain[], sample?: number): void;
   /** Types the weighings after each firing, and that each was held an hour at its temperature. */
-  fire(phase: "charring" | "ashing" | "stages", grams: readonly Plain[], sample?: number): void;
+  fire(phase: "charring" | "ashing" | "stages" | "heating", grams: readonly Plain[], sample?: number): void;
   /** Types what each part that catches liquids weighed before the fire and after it: tube and lid, trap, receivers. */
   caught(weights: readonly (readonly [before: Plain, after: Plain])[], sample?: number): void;
   /** What a cell holds: null where there is nothing. */
@@ -44,7 +44,7 @@ export const clock = (hours: number, minutes = 0): number => (hours * 60 + minut
 export function plainRun(options: Partial<RunSheetOptions> = {}): PlainRun {
   const sheet = runSheet(checkOptions({ ...USUAL, ...options }));
   const { planned, type, value, at } = plainCells(everyBlock(sheet).cells);
-  const fired = (phase: "charring" | "ashing" | "stages") => {
+  const fired = (phase: "charring" | "ashing" | "stages" | "heating") => {
     const table = sheet[phase];
     if (table === undefined) throw new Error(`this sheet has no ${phase}`);
     return table;

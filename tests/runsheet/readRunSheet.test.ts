@@ -21,6 +21,7 @@ const options: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) => [
     ashFirings: 1,
     ...(kind === "liquids" ? { receivers: 4 } : {}),
     ...(kind === "staged" ? { stages: 12 } : {}),
+    ...(kind === "salt" ? { formula: "CaSO4·2H2O", residue: "CaSO4·½H2O" } : {}),
   },
   { ...usual, kind, plan: { moistGrams: 45, wantedUncertainty: 0.005, vesselMaterial: "mild steel", kilnSetPoint: 450 } },
 ]);

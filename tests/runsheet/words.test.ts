@@ -63,6 +63,12 @@ test("the cautions of each kind of run, in full", () => {
     "Never seal the vessel: gas and steam must find a way out. Let it cool covered or in a desiccator, then weigh.",
     "No nitrates, peroxides, perchlorates, ammonium salts of oxidisers, cyanides, azides or unknown powders.",
   ];
+  const salt = [
+    "No nitrates, chlorates, perchlorates, peroxides, azides, cyanides, ammonium salts of oxidisers, mercury salts or unknown powders.",
+    "Hydrates spit: fill a third at most, warm slowly, lid ajar. Overheated sulfates give off sulfur trioxide, which burns the lungs.",
+    "Carbonates give off carbon dioxide: air the room well. Quicklime burns skin and eyes, and boils up with water: goggles, gloves.",
+    "Never seal the crucible. Let it cool closed in a desiccator, then weigh soon: dry salts and quicklime take up damp.",
+  ];
   const balance = [
     "A check is no calibration: trade, medicine and law have rules of their own, and they come first.",
     "Handle check weights with tweezers or clean gloves, never by hand: grease is weight. Heavy ones: mind back and toes.",
@@ -75,6 +81,7 @@ test("the cautions of each kind of run, in full", () => {
     ashing: [...drying, ...charring, ashing, last],
     liquids: [...drying, ...charring, ...liquids, last],
     staged: [...drying, ...staged, last],
+    salt: [...drying, ...salt, last],
     balance: [...balance, last],
   });
   for (const kind of RUN_KINDS) {
@@ -176,6 +183,31 @@ describe("What a sheet prints", () => {
       "Left against temperature",
       "temperature, °C",
       "left, of the dry sample",
+    ]);
+  });
+
+  it("calls what a salt or mineral is, its heating, and what is looked at there, by these labels", () => {
+    const labels = labelsOf({ kind: "salt", charFirings: 2 });
+    expect(between(labels, "WHAT IS HEATED", "CAUTIONS").filter((label) => !String(label).startsWith("Round"))).toEqual([
+      ...["Formula", "What stays", "Surface water", "1 BEFORE HEATING", "Empty vessel, g", "Before heating, g"],
+      ...["2 HEATING: the fire", "Firing 1", "Firing 2", "2 weighed when cold", "After firing 1, g", "After firing 2, g", "Left after heating, g"],
+      ...["3 AT THE END", "Empty vessel again, g", "Notes"],
+    ]);
+    expect(between(labels, "RESULTS (shares)", "CHECKS").slice(0, 6)).toEqual([
+      ...["Water, of moist sample", "Water, to dry sample", "Lost on heating", "Left after heating", "Loss, of theory", "n, H2O per residue"],
+    ]);
+    expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
+      ...["7  Opened when cold", "8  Heating finished", "9  Loss beside theory", "10  Vessel at the end", "11  Balance fine enough"],
+      ...["12  Vessel stands it", "13  Nothing typed over"],
+    ]);
+    const rules = buildRunSheet({ ...USUAL, kind: "salt" }).entryRules;
+    const said = ["Formula of salt or mineral", "What stays", "Surface water"].map(
+      (title) => rules.find(({ promptTitle }) => promptTitle === title)?.prompt,
+    );
+    expect(said).toEqual([
+      "What it is before heating: CuSO4·5H2O, CaCO3, Ca(OH)2; CuSO4*5H2O will do. Leave blank where the water of a hydrate is to be found.",
+      "The formula of what is left once nothing more leaves: CuSO4, CaO; several as CaCO3 + MgO.",
+      "as weighed: taken as free of surface water, one round is enough. dried first: rounds at a gentle heat that leaves the crystal water, until the weight holds.",
     ]);
   });
 

@@ -2,6 +2,7 @@ import { cellNameWords } from "../../runsheet/words/cellNameWords";
 import { meaningWords, type Meaning } from "../../runsheet/words/meaningWords";
 import { openFireWords } from "../../runsheet/words/openFireWords";
 import { resultWords } from "../../runsheet/words/resultWords";
+import { saltWords } from "../../runsheet/words/saltWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { stripWords } from "../../runsheet/words/stripWords";
 import { weighingWords } from "../../runsheet/words/weighingWords";
@@ -13,6 +14,7 @@ const [u = "", explained = ""] = workings.u.split("; ");
 const [inUse = "", absent = ""] = workings.inUse.split("; ");
 const [nextRow = ""] = workings.next.split("; ");
 const { shares } = resultWords;
+const saltWorkings = Object.values(saltWords.workings).flatMap((label) => label.split("; "));
 
 /** What a cell means, by what it is called on the sheet; whatever other kinds of run call the same means the same. */
 const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
@@ -29,6 +31,13 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [shares.charYield, meaningWords.charYield],
       [shares.charYieldAshFree, meaningWords.charYieldAshFree],
       [shares.ash, meaningWords.ashShare],
+      [saltWords.before, meaningWords.beforeHeating],
+      [saltWords.left, meaningWords.leftAfterHeating],
+      [shares.lossOnHeating, meaningWords.lossOnHeating],
+      [shares.leftOnHeating, meaningWords.leftAfterHeating],
+      [shares.ofTheory, meaningWords.ofTheory],
+      [shares.waters, meaningWords.waters],
+      ...saltWorkings.map((name) => [name, meaningWords.byFormula] as const),
       [resultWords.plusMinus(1), meaningWords.plusMinus],
       [resultWords.together, meaningWords.together],
       [resultWords.trust, meaningWords.trust],

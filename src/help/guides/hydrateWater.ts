@@ -32,5 +32,5 @@ export const hydrateWater: Guide = {
       gives: 0.3608,
     },
   ],
-  sheet: "Salt or mineral",
+  sheet: "Salt or mineral, heated",
 };

@@ -6,6 +6,8 @@ export interface Field {
   readonly block: HTMLElement;
   /** Puts a sentence under the control, or takes it away with "". */
   mark(problem: string): void;
+  /** Gives it another label. */
+  call(label: string): void;
 }
 
 /** @param hint what a good entry looks like, said with the label by screen readers; "" for none */
@@ -14,8 +16,12 @@ export function field(label: string, control: HTMLInputElement | HTMLSelectEleme
   const problemLine = element("span", { id: `${control.id}-problem`, class: "field-problem" });
   control.setAttribute("aria-describedby", `${hint === "" ? "" : `${hintLine.id} `}${problemLine.id}`);
   const lines = hint === "" ? [problemLine] : [hintLine, problemLine];
+  const name = element("label", { for: control.id }, label);
   return {
-    block: element("div", { class: "field" }, element("label", { for: control.id }, label), control, ...lines),
+    block: element("div", { class: "field" }, name, control, ...lines),
+    call: (other) => {
+      if (name.textContent !== other) name.textContent = other;
+    },
     mark: (problem) => {
       problemLine.textContent = problem;
       control.setAttribute("aria-invalid", String(problem !== ""));

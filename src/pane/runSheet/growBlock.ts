@@ -1,6 +1,6 @@
 import { growthUnderWay, grownBy } from "../../problems/growingProblems";
 import { growRunSheet, mendRunSheet } from "../../runsheet/growing/growRunSheet";
-import { GROWTHS, hasUseFor, type Growth } from "../../runsheet/growing/growths";
+import { calledOn, GROWTHS, hasUseFor, type Growth } from "../../runsheet/growing/growths";
 import { recorded, underWay } from "../../runsheet/growing/record";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
@@ -8,6 +8,8 @@ import { Messages } from "../Messages";
 
 // The record of what a sheet was made with stands in the first row, however many samples it has columns for.
 const FIRST_ROW = "A1:Z1";
+
+const addOne = (growth: keyof typeof grownBy): string => `Add a ${grownBy[growth].one}`;
 
 /** Buttons that let the open run sheet follow its run: more rounds, firings and samples, and formulas mended. */
 export function growBlock(workbook: Workbook, changed: () => void): { block: HTMLElement; follow: (sheet: string) => Promise<void> } {
@@ -26,11 +28,7 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
     }
   };
   const add = (growth: Growth): HTMLButtonElement => {
-    const made = button(
-      `Add a ${grownBy[growth].one}`,
-      "secondary",
-      () => void messages.report(made, () => done((sheet) => growRunSheet(workbook, sheet, growth))),
-    );
+    const made = button(addOne(growth), "secondary", () => void messages.report(made, () => done((sheet) => growRunSheet(workbook, sheet, growth))));
     return made;
   };
   const adds = new Map(GROWTHS.map((growth) => [growth, add(growth)]));
@@ -47,7 +45,10 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
     const reading = await workbook.read(sheet, FIRST_ROW);
     const begun = underWay(reading);
     const options = recorded(reading);
-    for (const [growth, one] of adds) one.hidden = options !== undefined && !hasUseFor(options, growth);
+    for (const [growth, one] of adds) {
+      one.hidden = options !== undefined && !hasUseFor(options, growth);
+      if (options !== undefined) one.textContent = addOne(calledOn(options, growth));
+    }
     broken.textContent = begun === undefined ? "" : growthUnderWay;
     block.hidden = false;
   };

@@ -8,7 +8,16 @@ import { type EntryName, EXTRA_LABELS, type ExtraName, FIELD_LABELS, type RunShe
 const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
 
 // Twenty minutes between weighings: own choice, no source.
-const START = { weighIns: "8", intervalMinutes: "20", readability: "0.01", vessel: "lidded steel tin", replicates: "1", ovenCelsius: "" } as const;
+const START = {
+  weighIns: "8",
+  intervalMinutes: "20",
+  readability: "0.01",
+  vessel: "lidded steel tin",
+  replicates: "1",
+  ovenCelsius: "",
+  formula: "",
+  residue: "",
+} as const;
 // As checkOptions has it where nothing is said.
 const USUAL = { charFirings: "3", ashFirings: "2", receivers: "1", stages: "4" } as const;
 
@@ -22,6 +31,8 @@ const HINTS: Readonly<Record<EntryName, string>> = {
   ashFirings: "until nothing more leaves",
   receivers: "that liquids are caught in",
   stages: "temperatures to weigh after",
+  formula: "CuSO4·5H2O; may stay blank",
+  residue: "CuSO4; may stay blank",
   ovenCelsius: "may stay blank",
   degrees: "on the sheet",
   timing: "how each round is noted",
@@ -55,6 +66,8 @@ export function runSheetFields(): RunSheetFields {
     ashFirings: choiceList("run-ashFirings", from(optionBounds.ashFirings), USUAL.ashFirings),
     receivers: choiceList("run-receivers", from(optionBounds.receivers), USUAL.receivers),
     stages: choiceList("run-stages", from(optionBounds.stages), USUAL.stages),
+    formula: box("formula", "text"),
+    residue: box("residue", "text"),
     ovenCelsius: box("ovenCelsius"),
     degrees: choiceList(
       "run-degrees",
@@ -91,6 +104,7 @@ const KINDS: readonly (readonly [kind: RunKind, label: string, about: string])[]
   ["ashing", "Drying, charring and ashing", "then burn the char off in air"],
   ["liquids", "Charring with liquids caught", "char, liquids, water and gas, as a ledger"],
   ["staged", "Staged heating", "heat, hold, cool, weigh, and hotter again"],
+  ["salt", "Salt or mineral", "hydrate, carbonate or hydroxide: its loss beside theory"],
   ["balance", "Balance check", "a check weight with its history, and corners"],
 ];
 

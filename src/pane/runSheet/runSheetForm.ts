@@ -1,4 +1,5 @@
 import { checkOptions } from "../../runsheet/options/checkOptions";
+import { heldToChemistry } from "../../runsheet/options/heldToChemistry";
 import type { RunKind, RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
 import { durationText } from "./durationText";
 import { type NumberBox, readNumbers } from "./readNumbers";
@@ -28,11 +29,16 @@ export const FIELD_LABELS = {
   ashFirings: "Ash firings",
   receivers: "Receivers",
   stages: "Stages",
+  formula: "Formula",
+  residue: "What stays",
   ovenCelsius: "Oven (°C)",
   degrees: "Temperatures",
   timing: "Rounds timed",
   vessel: "Vessel",
 } as const;
+
+/** What the firings of a salt or mineral are called. */
+export const HEATINGS = "Heatings";
 
 export const EXTRA_LABELS = {
   panZeros: "Pan zero before and after",
@@ -52,6 +58,8 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, FieldName>> = {
   "ash firings": "ashFirings",
   receivers: "receivers",
   stages: "stages",
+  formula: "formula",
+  residue: "residue",
   degrees: "degrees",
   timing: "timing",
   "oven temperature": "ovenCelsius",
@@ -83,8 +91,13 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
     RunSheetOptions,
     "samplesAre" | "degrees" | "timing"
   >;
-  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, kind: form.kind, vessel: asked.vessel };
-  return orWrongEntry(() => ({ options: checkOptions(options) }), NAMED_IN_MESSAGES);
+  const compound = form.kind === "salt" ? { formula: form.formula, residue: form.residue } : {};
+  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, ...compound, kind: form.kind, vessel: asked.vessel };
+  return orWrongEntry(() => {
+    const checked = checkOptions(options);
+    heldToChemistry(checked);
+    return { options: checked };
+  }, NAMED_IN_MESSAGES);
 }
 
 /** What the sheet will hold, or that an entry is in the way, in one sentence. */

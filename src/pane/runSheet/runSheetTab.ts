@@ -12,7 +12,7 @@ import { reportSection } from "./reportSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
-import { FIELD_LABELS, type FormOutcome, planText, readRunSheetForm } from "./runSheetForm";
+import { FIELD_LABELS, HEATINGS, type FormOutcome, planText, readRunSheetForm } from "./runSheetForm";
 
 const START_KIND = "charring";
 
@@ -70,7 +70,21 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     kinds.block,
     grid("readability", "intervalMinutes"),
     planner.block,
-    grid("weighIns", "replicates", "samplesAre", "charFirings", "ashFirings", "receivers", "stages", "ovenCelsius", "degrees", "timing", "vessel"),
+    grid(
+      "weighIns",
+      "replicates",
+      "samplesAre",
+      "charFirings",
+      "ashFirings",
+      "receivers",
+      "stages",
+      "formula",
+      "residue",
+      "ovenCelsius",
+      "degrees",
+      "timing",
+      "vessel",
+    ),
     extras.block,
     element("section", { class: "caution-box", "aria-label": "Cautions for this kind of run" }, element("h3", {}, "Before you start"), cautionList),
     plan,
@@ -81,9 +95,11 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   const check = (): FormOutcome => {
     const kind = kinds.chosen();
     const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
-    fields.charFirings.block.hidden = !has(kind, "charring");
+    fields.charFirings.block.hidden = !has(kind, "charring") && !has(kind, "heating");
     fields.ashFirings.block.hidden = !has(kind, "ashing");
     fields.receivers.block.hidden = !has(kind, "caught");
+    fields.charFirings.call(has(kind, "heating") ? HEATINGS : FIELD_LABELS.charFirings);
+    for (const name of ["formula", "residue"] as const) fields[name].block.hidden = !has(kind, "compound");
     fields.stages.block.hidden = !has(kind, "stages");
     const isOfSamples = has(kind, "setup");
     for (const name of OF_SAMPLES) fields[name].block.hidden = !isOfSamples;

@@ -126,8 +126,9 @@ export function dryingChart(sheet: RunSheet): PlannedChart {
 }
 
 /** What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. */
-function firingChart({ samples, charring, ashing, columns, rows }: RunSheet): PlannedChart[] {
-  if (charring === undefined) return [];
+function firingChart({ samples, charring, ashing, heating, columns, rows }: RunSheet): PlannedChart[] {
+  const first = charring ?? heating;
+  if (first === undefined) return [];
   const { title, x, y } = sheetWords.firingChart;
   const seriesOf = ({ rows: { first, total }, box }: Fired, name: string, sample: number): ChartSeries => ({
     name,
@@ -136,8 +137,8 @@ function firingChart({ samples, charring, ashing, columns, rows }: RunSheet): Pl
   });
   const linesOf = (sample: number): ChartSeries[] =>
     ashing === undefined
-      ? [seriesOf(charring, sheetWords.sample(sample), sample)]
-      : [seriesOf(charring, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
+      ? [seriesOf(first, sheetWords.sample(sample), sample)]
+      : [seriesOf(first, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
   return [
     {
       title,

@@ -4,6 +4,7 @@ import { isAbsent, verdictsMissing } from "../formulas/absence";
 import { answerOf, checksSay, coversSay, type ChecksAt } from "../formulas/answer";
 import { openlySays } from "../formulas/openly";
 import { productsSay } from "../formulas/productsSay";
+import { saltSays } from "../formulas/saltSays";
 import { stagesSay } from "../formulas/stagesSay";
 import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
@@ -33,8 +34,15 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
     const line = lines.find(({ check }) => check === name);
     return line && fixed(cell(line.row, CLOCK));
   };
+  const theory = verdictOn("theory");
   const ledger = (["caught", "ledger"] as const).flatMap((name) => verdictOn(name) ?? []);
-  return { ...checkColumns(lines), agree: verdictOn("agree"), analysis: verdictOn("analysis"), ...(ledger.length > 0 ? { ledger } : {}) };
+  return {
+    ...checkColumns(lines),
+    agree: verdictOn("agree"),
+    analysis: verdictOn("analysis"),
+    ...(ledger.length > 0 ? { ledger } : {}),
+    ...(theory === undefined ? {} : { theory }),
+  };
 }
 
 /** The verdicts and the findings of some checks one below the other. */
@@ -44,9 +52,10 @@ export function checkColumns(lines: readonly { readonly row: number }[]): Pick<C
   return { verdicts: down(CLOCK), findings: down(CLOCK + 1), count: lines.length };
 }
 
-/** What the answer means: against an open fire, product by product, or stage by stage. */
+/** What the answer means: against an open fire, product by product, stage by stage, or beside theory. */
 function lastLine(sheet: RunSheet, checks: ChecksAt): Expression {
   if (sheet.caught !== undefined) return productsSay(sheet, sheet.caught, checks);
+  if (sheet.salt !== undefined) return saltSays(sheet, sheet.salt, checks);
   return sheet.stages === undefined ? openlySays(sheet, checks) : stagesSay(sheet, sheet.stages, checks);
 }
 

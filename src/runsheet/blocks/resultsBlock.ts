@@ -15,6 +15,7 @@ import { band, calculated, ofCells, working, workingLabel, type Block, type Bloc
 
 const SHARE = "0.00%";
 const PLUS_MINUS = "0.000%";
+const COUNT = "0.000";
 
 /** Checks that bear on every share, on those of the char, and on those of the ash. */
 const ON_DRYING: readonly CheckName[] = ["vessel", "times", "rows", "gain", "dryness", "typedOver"];
@@ -22,6 +23,8 @@ const ON_CHAR: readonly CheckName[] = [...ON_DRYING, "opened", "charDone", "air"
 const ON_ASH: readonly CheckName[] = [...ON_CHAR, "ashDone"];
 const ON_LEDGER: readonly CheckName[] = [...ON_CHAR, "caught", "ledger"];
 const ON_STAGES: readonly CheckName[] = [...ON_DRYING, "opened", "rising", "stageHeld", "vesselAgain"];
+const ON_HEATING: readonly CheckName[] = [...ON_DRYING, "opened", "heatDone", "vesselAgain"];
+const ON_THEORY: readonly CheckName[] = [...ON_HEATING, "theory"];
 const bears = (name: ShareName): readonly CheckName[] => (isLedgerShare(name) ? ON_LEDGER : isStageShare(name) ? ON_STAGES : BEARS[name]);
 const BEARS: Readonly<Record<Exclude<ShareName, LedgerShare | StageShare>, readonly CheckName[]>> = {
   moistureWet: ON_DRYING,
@@ -32,6 +35,10 @@ const BEARS: Readonly<Record<Exclude<ShareName, LedgerShare | StageShare>, reado
   ash: ON_ASH,
   lostInAll: ON_STAGES,
   leftAtEnd: ON_STAGES,
+  lossOnHeating: ON_HEATING,
+  leftOnHeating: ON_HEATING,
+  ofTheory: ON_THEORY,
+  waters: ON_THEORY,
 };
 
 /** The shares of each sample with their ± by weighing, what they say together, and how far each line is to be trusted. */
@@ -72,7 +79,7 @@ const numberOf = ({ rows }: RunSheet, name: CheckName): number => rows.checks.li
 function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   const { rows, columns, samples, working: own } = sheet;
   const row = rows.results.shares[name] ?? 0;
-  const isHeadline = name === "volatile" || name === "moistureWet" || name === "lostInAll";
+  const isHeadline = name === "volatile" || name === "moistureWet" || name === "lostInAll" || name === "lossOnHeating";
   const ofHeadline = name === headline(sheet) || BESIDE_HEADLINE[headline(sheet)] === name;
   const agree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
   const disagree = agree && disagrees(sheet, agree);
@@ -82,9 +89,16 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
       : { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
     calculated(cell(row, CLOCK), trustOf(sheet, name, agree !== undefined), "runMark"),
     ...samples.map((sample) =>
-      calculated(columns.box(row, sample), shareOf(sheet, name, sample), isHeadline ? "runTotalNumber" : "runReckoned", SHARE),
+      calculated(
+        columns.box(row, sample),
+        shareOf(sheet, name, sample),
+        isHeadline ? "runTotalNumber" : "runReckoned",
+        name === "waters" ? COUNT : SHARE,
+      ),
     ),
-    ...samples.map((sample) => calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", PLUS_MINUS)),
+    ...samples.map((sample) =>
+      calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", name === "waters" ? COUNT : PLUS_MINUS),
+    ),
     calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runVerdictStrong"),
     ...(samples.length === 1
       ? []
@@ -93,13 +107,17 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
 }
 
 /** What is one less the headline's share, and told with it. */
-const BESIDE_HEADLINE: Readonly<Partial<Record<ShareName, ShareName>>> = { volatile: "charYield", lostInAll: "leftAtEnd" };
+const BESIDE_HEADLINE: Readonly<Partial<Record<ShareName, ShareName>>> = {
+  volatile: "charYield",
+  lostInAll: "leftAtEnd",
+  lossOnHeating: "leftOnHeating",
+};
 
 /** "✓", or the first check that puts the line in doubt, by its number. */
 function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expression {
   const shares = sheet.across((sample) => sheet.share(name, sample));
   const bearing = [...bears(name), ...(hasAgree ? (["agree"] as const) : [])];
-  const contradicting = (["vessel", "order"] as const).flatMap((check) => {
+  const contradicting = (["vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap((check) => {
     const at = verdictOn(sheet, check);
     return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
   });

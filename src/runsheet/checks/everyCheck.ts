@@ -7,9 +7,10 @@ import { analysisCheck } from "./firing/analysisCheck";
 import type { Check } from "./Check";
 import { drynessCheck } from "./drynessCheck";
 import { fineCheck } from "./fineCheck";
-import { ashDoneCheck, charDoneCheck } from "./firing/firedCheck";
+import { ashDoneCheck, charDoneCheck, heatDoneCheck } from "./firing/firedCheck";
 import { caughtCheck, ledgerCheck } from "./firing/caughtChecks";
 import { risingCheck, stageHeldCheck } from "./firing/stageChecks";
+import { theoryCheck } from "./firing/theoryCheck";
 import { gainCheck } from "./gainCheck";
 import { materialCheck } from "./materialCheck";
 import { openedCheck } from "./firing/openedCheck";
@@ -34,6 +35,8 @@ export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, calculated: re
   opened: openedCheck,
   charDone: charDoneCheck,
   ashDone: ashDoneCheck,
+  heatDone: heatDoneCheck,
+  theory: theoryCheck,
   rising: risingCheck,
   stageHeld: stageHeldCheck,
   air: airCheck,

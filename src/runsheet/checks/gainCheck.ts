@@ -29,7 +29,7 @@ export function gained(sheet: RunSheet, table: Weighed, said: (at: Expression) =
 
 /** Whether a sample gained between two rounds, or while it was ashed; between the firings of a char, air got in. */
 export function gainCheck(sheet: RunSheet): Check {
-  const tables = [sheet.drying, sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
+  const tables = [sheet.drying, sheet.ashing, sheet.heating].flatMap((table) => (table === undefined ? [] : [table]));
   return {
     silentWhile: noNumber(...tables.map((table) => lostIn(sheet, table))),
     steps: [

@@ -7,10 +7,10 @@ import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 
 /** Whether every row of weighings has both its pan zeros or neither. Undefined on a sheet without pan zeros. */
-export function zerosCheck({ options, rows: { drying, charring, ashing, stages, end } }: RunSheet): Check | undefined {
+export function zerosCheck({ options, rows: { drying, charring, ashing, stages, heating, end } }: RunSheet): Check | undefined {
   if (!options.panZeros) return undefined;
   const strips = [
-    ...[drying, charring, ashing, stages].flatMap((table) =>
+    ...[drying, charring, ashing, stages, heating].flatMap((table) =>
       table?.strip === undefined ? [] : [{ from: table.strip.vessel ?? table.strip.first, to: table.strip.first + table.last - table.first }],
     ),
     ...(end.strip === undefined ? [] : [{ from: end.strip.vessel, to: end.strip.vessel }]),

@@ -6,6 +6,8 @@ import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { resultWords } from "../words/resultWords";
 import { isAbsent } from "./absence";
+import { saltWords } from "../words/saltWords";
+import { aboveTheory, lossSays } from "./saltAnswer";
 import { block, isNotDry } from "./weighings";
 
 const words = headWords.answer;
@@ -22,6 +24,8 @@ export interface ChecksAt {
   readonly analysis: Cell | undefined;
   /** Those that mark the product ledger only. Left out where there is none. */
   readonly ledger?: readonly Cell[];
+  /** That of the theoretical loss. Left out where no salt is heated. */
+  readonly theory?: Cell;
 }
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
@@ -29,15 +33,18 @@ const WORTH_SAYING = 3;
 
 export const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
 
-/** The share that the answer is about: what left as vapour or in all stages, or of a run that ends with drying what was water. */
-export const headline = ({ charring, stages }: RunSheet): "volatile" | "moistureWet" | "lostInAll" =>
-  charring !== undefined ? "volatile" : stages === undefined ? "moistureWet" : "lostInAll";
+/** The share that the answer is about: what left as vapour, in all stages or on heating, or of a run that ends with drying what was water. */
+export function headline({ charring, stages, heating }: RunSheet): "volatile" | "moistureWet" | "lostInAll" | "lossOnHeating" {
+  if (charring !== undefined) return "volatile";
+  if (stages !== undefined) return "lostInAll";
+  return heating === undefined ? "moistureWet" : "lossOnHeating";
+}
 
 export const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
 
-/** How many checks that bear on the answer are in doubt; those on the analysis and on the ledger do not. */
+/** How many checks that bear on the answer are in doubt; those on the analysis, the ledger and the formulas of a salt do not. */
 const doubts = (checks: ChecksAt): Expression =>
-  [...(checks.analysis === undefined ? [] : [checks.analysis]), ...(checks.ledger ?? [])].reduce<Expression>(
+  [...[checks.analysis, checks.theory].flatMap((at) => at ?? []), ...(checks.ledger ?? [])].reduce<Expression>(
     (so, at) => reckon(so, "-", when(is(at, "=", verdicts.doubt), 1, 0)),
     counted(checks, verdicts.doubt),
   );
@@ -51,6 +58,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   const nothing = any(is(working.inUse, "=", 0), is(fn("COUNT", block(sheet, drying)), "=", 0));
   const begun = [
     [nothing, words.nothing],
+    ...aboveTheory(sheet, checks),
     [is(counted(checks, verdicts.contradiction), ">", 0), words.withheld],
     [isAbsent(sheet), words.absent],
   ] as const;
@@ -61,9 +69,12 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   const isHeated = is(fn("COUNT", block(sheet, table)), ">", 0);
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
   const [soFar, moist, dry] =
-    charring === undefined ? [words.soFar, words.heatedMoist, words.driedNotHeated] : [words.atLeast, words.charredMoist, words.dry];
+    charring === undefined
+      ? [sheet.salt === undefined ? words.soFar : saltWords.soFar, words.heatedMoist, words.driedNotHeated]
+      : [words.atLeast, words.charredMoist, words.dry];
   const dried = dry(percent(fn("AVERAGE", wet)));
-  const notHeated = sheet.caught === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), words.fedMoist, dried);
+  const undried = sheet.caught !== undefined ? words.fedMoist : sheet.salt !== undefined ? saltWords.notHeated : undefined;
+  const notHeated = undried === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), undried, dried);
   return firstOf(
     [
       ...begun,
@@ -104,6 +115,7 @@ const EACH_AND_ALL: Readonly<Record<Headline, readonly [ofEach: string, ofAll: s
   moistureWet: [words.waterOfEach, words.wasWater],
   volatile: [words.leftOfEach, words.leftAsVapour],
   lostInAll: [words.lostOfEach, words.wasLost],
+  lossOnHeating: [saltWords.lostOfEach, saltWords.wasLost],
 };
 
 function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
@@ -164,6 +176,7 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
     moistureWet: () => words.water(together, stayed, samples, material(sheet)),
     volatile: () => words.vapour(together, stayed, samples, material(sheet)),
     lostInAll: () => words.stages(together, stayed, stages?.allSteady ?? 0, samples, material(sheet)),
+    lossOnHeating: () => lossSays(sheet, together, stayed, samples, material(sheet)),
   }[headline(sheet)]();
   return marked(checks, sentence);
 }
@@ -197,7 +210,7 @@ const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + 
 export function coversSay(sheet: RunSheet): Expression {
   const { share, plusMinus, across, options, setup, working, settings } = sheet;
   const name = headline(sheet);
-  const covers = headWords.covers;
+  const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
   const shares = across((sample) => share(name, sample));
   const weighing = fn(
     "MAX",

@@ -13,7 +13,7 @@ const words = checkWords.order;
 
 /** What contradicts in a sample's weights, as far as they are made, by more than two readings explain; nothing where all can be. */
 export function contradictionOf(sheet: RunSheet, sample: number): Expression {
-  const { drying, charring, ashing, caught, stages, vessel, working, rows, columns } = sheet;
+  const { drying, charring, ashing, caught, stages, heating, vessel, working, rows, columns } = sheet;
   const explained = fn("N", working.explained);
   const [box, moist, dry] = [columns.box(rows.drying.vessel, sample), moistCell(sheet, sample), drying.net(sample)];
   const last = (table: { readonly rows: { readonly first: number }; box(row: number, sample: number): Cell }, of: Expression) =>
@@ -44,9 +44,11 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
             [isAbove(ash.net, char.net), words.ashAboveChar(ash.name, char.name)],
             [isBelowVessel(ash.net), words.ashBelowVessel(ash.name, nameOf(box))],
           ] as const)),
-      ...(stages === undefined
-        ? []
-        : ([[isBelowVessel(stages.net(sample)), words.leftBelowVessel(last(stages, countOf(stages, sample)), nameOf(box))]] as const)),
+      ...[stages, heating].flatMap((table) =>
+        table === undefined
+          ? []
+          : ([[isBelowVessel(table.net(sample)), words.leftBelowVessel(last(table, countOf(table, sample)), nameOf(box))]] as const),
+      ),
       ...(caught === undefined
         ? []
         : [

@@ -53,7 +53,7 @@ function caughtSteps(sheet: RunSheet): Readonly<Record<"before" | "after", { rea
 
 /** The row of the next box; 0 when all is weighed, and where a table is full. */
 export function nextRow(sheet: RunSheet): Expression {
-  const { drying, charring, ashing, stages, end, rows, columns } = sheet;
+  const { drying, charring, ashing, stages, heating, end, rows, columns } = sheet;
   const steps = caughtSteps(sheet);
   const row = (table: Weighed): Expression =>
     when(isFull(sheet, table), 0, reckon(fn("ROW", fixed(table.box(table.rows.first, 1))), "+", roundsDone(sheet, table)));
@@ -67,6 +67,7 @@ export function nextRow(sheet: RunSheet): Expression {
       ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
       ...(ashing === undefined ? [] : ([[isFiring(sheet, ashing, undefined), row(ashing)]] as const)),
       ...(stages === undefined ? [] : ([[isFiring(sheet, stages, undefined), row(stages)]] as const)),
+      ...(heating === undefined ? [] : ([[isFiring(sheet, heating, undefined), row(heating)]] as const)),
       ...(steps === undefined ? [] : ([[steps.after.due, steps.after.row]] as const)),
     ],
     ended,
@@ -75,7 +76,7 @@ export function nextRow(sheet: RunSheet): Expression {
 
 /** The next step in words, with about when a round is due. */
 export function nextSays(sheet: RunSheet): Expression {
-  const { drying, charring, ashing, stages, end, working } = sheet;
+  const { drying, charring, ashing, stages, heating, end, working } = sheet;
   const { options } = sheet;
   const steps = caughtSteps(sheet);
   const roundsFull = options.weighIns >= optionBounds.weighIns.atMost ? words.roundsAtLimit : words.roundsFull(lastRow(drying));
@@ -105,6 +106,9 @@ export function nextSays(sheet: RunSheet): Expression {
       ...(stages === undefined
         ? []
         : ([[isFiring(sheet, stages, undefined), fire(stages, words.stage, options.stages ?? 0, optionBounds.stages.atMost)]] as const)),
+      ...(heating === undefined
+        ? []
+        : ([[isFiring(sheet, heating, undefined), fire(heating, words.heating, options.charFirings, optionBounds.charFirings.atMost)]] as const)),
       ...(steps === undefined ? [] : ([[steps.after.due, words.caught(working.next)]] as const)),
     ],
     ended,

@@ -6,8 +6,9 @@ import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
 import { knownMoisture, ledgerPlusMinus, ledgerShare } from "./ledger";
+import { byTheory, byTheoryPlusMinus, isByTheory } from "./salt";
 import { stagePlusMinus, stageShare } from "./stages";
-import { withUncertainty } from "./withUncertainty";
+import { countWithUncertainty, withUncertainty } from "./withUncertainty";
 
 /** What is left of one sample at each stage, g without the vessel. */
 interface Nets {
@@ -15,8 +16,9 @@ interface Nets {
   readonly dry: Cell;
   readonly char: Cell | undefined;
   readonly ash: Cell | undefined;
-  /** Undefined but for staged heating. */
+  /** Undefined but for staged heating, and for a salt or mineral. */
   readonly left: Cell | undefined;
+  readonly heated: Cell | undefined;
 }
 
 const netsOf = (sheet: RunSheet, sample: number): Nets => ({
@@ -25,6 +27,7 @@ const netsOf = (sheet: RunSheet, sample: number): Nets => ({
   char: sheet.charring?.net(sample),
   ash: sheet.ashing?.net(sample),
   left: sheet.stages?.net(sample),
+  heated: sheet.heating?.net(sample),
 });
 
 /** What counts of round 1, g with the vessel. */
@@ -42,11 +45,13 @@ interface Ratio {
   readonly gives: "stayed" | "left" | "leftOfRest";
 }
 
-function ratioOf({ moist, dry, char, ash, left }: Nets, name: ShareName): Ratio | undefined {
+function ratioOf({ moist, dry, char, ash, left, heated }: Nets, name: ShareName): Ratio | undefined {
   if (name === "moistureWet") return { after: dry, before: moist, needed: [dry], gives: "left" };
   if (name === "moistureDry") return { after: dry, before: moist, needed: [dry], gives: "leftOfRest" };
   if (left !== undefined && name === "lostInAll") return { after: left, before: dry, needed: [dry, left], gives: "left" };
   if (left !== undefined && name === "leftAtEnd") return { after: left, before: dry, needed: [dry, left], gives: "stayed" };
+  if (heated !== undefined && name === "lossOnHeating") return { after: heated, before: dry, needed: [dry, heated], gives: "left" };
+  if (heated !== undefined && name === "leftOnHeating") return { after: heated, before: dry, needed: [dry, heated], gives: "stayed" };
   if (char === undefined) return undefined;
   if (name === "volatile") return { after: char, before: dry, needed: [dry, char], gives: "left" };
   if (name === "charYield") return { after: char, before: dry, needed: [dry, char], gives: "stayed" };
@@ -61,11 +66,13 @@ export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expre
     when(is(sheet.working.contradiction(sample), "=", NOTHING), value, resultWords.withheld);
   if (sheet.caught !== undefined && isLedgerShare(name)) return unlessContradicted(ledgerShare(sheet, sheet.caught, name, sample));
   if (sheet.stages !== undefined && isStageShare(name)) return unlessContradicted(stageShare(sheet, sheet.stages, name, sample));
+  if (sheet.salt !== undefined && isByTheory(name)) return byTheory(sheet, sheet.salt, name, sample);
   const ratio = ratioOf(netsOf(sheet, sample), name);
   if (ratio === undefined) return NOTHING;
   const { after, before, gives } = ratio;
-  // Of a sample fed moist its moisture was typed, not weighed.
-  const needed = sheet.caught !== undefined && isOfDrying(name) ? [...ratio.needed, sheet.drying.steady(sample)] : ratio.needed;
+  // Of a salt heated as weighed in nothing was dried off. Of a sample fed moist its moisture was typed, not weighed.
+  const needed =
+    (sheet.caught !== undefined || sheet.salt !== undefined) && isOfDrying(name) ? [...ratio.needed, sheet.drying.steady(sample)] : ratio.needed;
   const value = {
     stayed: reckon(after, "/", before),
     left: reckon(1, "-", reckon(after, "/", before)),
@@ -90,6 +97,7 @@ const RECTANGLE = 12;
 export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
   if (sheet.caught !== undefined && isLedgerShare(name)) return ledgerPlusMinus(sheet, sheet.caught, name, sample);
   if (sheet.stages !== undefined && isStageShare(name)) return stagePlusMinus(sheet, sheet.stages, name, sample);
+  if (sheet.salt !== undefined && isByTheory(name)) return byTheoryPlusMinus(sheet, sheet.salt, name, sample);
   const ratio = ratioOf(netsOf(sheet, sample), name);
   if (ratio === undefined) return NOTHING;
   const { after, before, gives } = ratio;
@@ -165,7 +173,7 @@ export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Conditi
         : []),
       [is(fn("COUNT", together), "=", 0), NOTHING],
     ],
-    withUncertainty(fn("AVERAGE", shares), together),
+    (name === "waters" ? countWithUncertainty : withUncertainty)(fn("AVERAGE", shares), together),
   );
 }
 

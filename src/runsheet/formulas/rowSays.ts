@@ -3,6 +3,7 @@ import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Ra
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { CLOCK } from "../sheet/Columns";
 import { decimalsOf } from "../sheet/massFormats";
+import { saltWords } from "../words/saltWords";
 import { weighingWords } from "../words/weighingWords";
 import { isAbsent } from "./absence";
 import { block, isNotDry } from "./weighings";
@@ -38,7 +39,7 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
     [is(fn("COUNT", boxes), "<", working.inUse), says.oneToWeigh],
     [noNumber(clock), says.clock],
   ] as const;
-  if (row === drying.rows.first) return firstOf(begun, says.allIn);
+  if (row === drying.rows.first) return firstOf(begun, sheet.salt === undefined ? says.allIn : saltWords.allIn);
   return firstOf(
     [
       ...begun,
@@ -80,7 +81,7 @@ export const isFull = (sheet: RunSheet, table: Weighed): Condition => {
 };
 
 export function drySays(sheet: RunSheet): Expression {
-  const { drying, across, working, caught } = sheet;
+  const { drying, across, working, caught, salt } = sheet;
   const left = across(working.weighingsLeft);
   return firstOf(
     [
@@ -88,6 +89,7 @@ export function drySays(sheet: RunSheet): Expression {
       [isAbsent(sheet), totals.absent],
       [is(drying.allSteady, ">", 0), totals.dry(drying.allSteady)],
       ...(caught === undefined ? [] : ([[is(isNotDry(sheet), "=", false), totals.fedMoist]] as const)),
+      ...(salt === undefined ? [] : ([[is(isNotDry(sheet), "=", false), saltWords.asWeighed]] as const)),
       [isFull(sheet, drying), totals.full],
       [all(is(working.inUse, ">", 0), is(fn("COUNT", left), "=", working.inUse), is(fn("MAX", left), ">", 0)), totals.more(fn("MAX", left))],
     ],

@@ -61,10 +61,12 @@ export const dryNet = ({ drying, vessel }: RunSheet, sample: number, otherwise: 
 
 /**
  * Whether a sample's dry mass is not yet known: not shown dry, and where liquids are caught, not fed moist with its moisture given
- * either.
+ * either; a salt, where it is not heated as weighed in.
  */
-export const isNotDry = ({ drying, caught, working, across }: RunSheet): Condition =>
-  caught === undefined ? is(drying.allSteady, "=", 0) : any(is(working.inUse, "=", 0), is(fn("COUNT", across(drying.net)), "<", working.inUse));
+export const isNotDry = ({ drying, caught, salt, working, across }: RunSheet): Condition =>
+  caught === undefined && salt === undefined
+    ? is(drying.allSteady, "=", 0)
+    : any(is(working.inUse, "=", 0), is(fn("COUNT", across(drying.net)), "<", working.inUse));
 
 /** What is left after the latest firing, g, whether or not it is shown finished. */
 export function firedNet(table: Fired, sample: number): Expression {

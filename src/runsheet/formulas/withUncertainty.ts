@@ -11,8 +11,17 @@ const PERCENT = 100;
  * reader's own spreadsheet does.
  */
 export function withUncertainty(share: Expression, uncertainty: Expression): Joined {
-  const scaled = reckon(reckon(uncertainty, "*", PERCENT * ROUNDS_UP), "/", FROM);
-  const decimals = reckon(1, "-", fn("INT", fn("LOG10", scaled)));
+  const decimals = decimalsFor(uncertainty, PERCENT);
   const percent = (fraction: Expression): Call => fn("FIXED", reckon(PERCENT, "*", fraction), decimals, true);
   return resultWords.withUncertainty(percent(share), percent(uncertainty));
 }
+
+/** The text "5.012 ± 0.041" of a number and its uncertainty, rounded alike. */
+export function countWithUncertainty(count: Expression, uncertainty: Expression): Joined {
+  const decimals = decimalsFor(uncertainty, 1);
+  return resultWords.countWithUncertainty(fn("FIXED", count, decimals, true), fn("FIXED", uncertainty, decimals, true));
+}
+
+/** Decimals that show two figures of an uncertainty taken so many times. */
+const decimalsFor = (uncertainty: Expression, times: number): Expression =>
+  reckon(1, "-", fn("INT", fn("LOG10", reckon(reckon(uncertainty, "*", times * ROUNDS_UP), "/", FROM))));

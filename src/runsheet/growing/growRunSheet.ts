@@ -27,7 +27,7 @@ import { readRunSheet } from "../reading/readRunSheet";
 import { columns } from "../sheet/Columns";
 import { layout } from "../sheet/layout";
 import { carryOver } from "./carryOver";
-import { hasUseFor, withOneMore, isAtLimit, type Growth } from "./growths";
+import { calledOn, hasUseFor, withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
 import { underWay, type UnderWay } from "./record";
 import { rewordedSheet } from "./rewordedSheet";
@@ -45,7 +45,7 @@ export async function growRunSheet(workbook: Workbook, sheet: string, growth: Gr
   if (begun !== undefined) return finish(workbook, reading, begun, false);
   const from = optionsOf(reading);
   if (!hasUseFor(from, growth)) throw new WorkbookProblem(noUseFor(growth));
-  if (isAtLimit(from, growth)) throw new WorkbookProblem(mostOnASheet(growth, optionBounds[growth].atMost));
+  if (isAtLimit(from, growth)) throw new WorkbookProblem(mostOnASheet(calledOn(from, growth), optionBounds[growth].atMost));
   const to = withOneMore(from, growth);
   if (columns(to).width !== columns(from).width) {
     const made = await workbook.addSheet(carryOver(reading, { from, to }));
@@ -53,7 +53,7 @@ export async function growRunSheet(workbook: Workbook, sheet: string, growth: Gr
   }
   const planned = planGrowth(reading, { from, to }, false);
   const said = await carryOut(workbook, sheet, planned);
-  return `${grew(growth, to[growth] ?? 0)}${said}`;
+  return `${grew(calledOn(from, growth), to[growth] ?? 0)}${said}`;
 }
 
 /** Puts back formulas that were typed over or lost, and the rules, looks and page with them; finishes what broke off. Never touches a box. */

@@ -1,3 +1,4 @@
+import { has } from "../kinds";
 import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { layout } from "../sheet/layout";
@@ -12,6 +13,10 @@ export const GROWTHS = [
   "replicates",
 ] as const satisfies readonly (keyof CheckedOptions & keyof typeof optionBounds)[];
 export type Growth = (typeof GROWTHS)[number];
+
+/** What a growth is called on a sheet: what is fired on that of a salt or mineral is no char. */
+export const calledOn = ({ kind }: CheckedOptions, growth: Growth): Growth | "heatings" =>
+  growth === "charFirings" && has(kind, "heating") ? "heatings" : growth;
 
 /** The same sheet with one more. */
 export const withOneMore = (options: CheckedOptions, growth: Growth): CheckedOptions => ({ ...options, [growth]: (options[growth] ?? 0) + 1 });

@@ -1,10 +1,10 @@
 import type { BlockName } from "../BlockName";
 
 /** What is done to the sample; src/runsheet/kinds.ts says of which blocks each is made. */
-export const RUN_KINDS = ["drying", "charring", "ashing", "liquids", "staged", "balance"] as const;
+export const RUN_KINDS = ["drying", "charring", "ashing", "liquids", "staged", "salt", "balance"] as const;
 export type RunKind = (typeof RUN_KINDS)[number];
 /** Kinds that weigh samples in vessels; a balance check weighs a check weight. */
-export const SAMPLE_KINDS = ["drying", "charring", "ashing", "liquids", "staged"] as const satisfies readonly RunKind[];
+export const SAMPLE_KINDS = ["drying", "charring", "ashing", "liquids", "staged", "salt"] as const satisfies readonly RunKind[];
 
 /** Whether samples beside each other are one material weighed more than once, and so averaged. */
 export const SAMPLES_ARE = ["repeats", "different"] as const;
@@ -28,7 +28,7 @@ export interface RunSheetOptions {
   readonly panZeros?: boolean;
   /** The temperatures of room and sample at each round, and a flag where it was weighed warm. Left out: none. */
   readonly temperatures?: boolean;
-  /** Times that the char is fired and weighed, 1 to 4. Left out: 3. */
+  /** Times that the char, or a salt or mineral, is fired and weighed, 1 to 4. Left out: 3. */
   readonly charFirings?: number;
   /** The same for the ash. Left out: 2. */
   readonly ashFirings?: number;
@@ -36,6 +36,9 @@ export interface RunSheetOptions {
   readonly receivers?: number;
   /** Stages of staged heating, 2 to 12, of such a run only. Left out: 4. */
   readonly stages?: number;
+  /** What a salt or mineral is, and what is to be left of it, of such a run only: "CuSO4·5H2O", "CuSO4". Left out: boxes to fill in. */
+  readonly formula?: string;
+  readonly residue?: string;
   /** Left out: repeats. */
   readonly samplesAre?: SamplesAre;
   /** The unit of every temperature on the sheet. Left out: C. */
@@ -61,7 +64,7 @@ export interface CarriedPlan {
 }
 
 /** What the sheet has no usual value for, or only one kind of run has. */
-type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter" | "receivers" | "stages";
+type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter" | "receivers" | "stages" | "formula" | "residue";
 
 /** The same with everything said. */
 export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

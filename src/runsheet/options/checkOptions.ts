@@ -1,9 +1,18 @@
-import { oneCheckWeight, runOptionNotWhole, unknownKindOfRun, unknownRunOption, vesselNameTooLong } from "../../problems/runSheetProblems";
+import {
+  formulaTooLong,
+  oneCheckWeight,
+  runOptionNotWhole,
+  unknownKindOfRun,
+  unknownRunOption,
+  vesselNameTooLong,
+} from "../../problems/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
 import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunKind, type RunSheetOptions } from "./RunSheetOptions";
 
 const LONGEST_VESSEL_NAME = 60;
+// What the line of the answer has room for beside its figures.
+const LONGEST_FORMULA = 30;
 // Two re-firings show that nothing more leaves where the first took nearly everything; common practice, no source.
 const USUAL_CHAR_FIRINGS = 3;
 const USUAL_ASH_FIRINGS = 2;
@@ -26,8 +35,8 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   if (options.kind === "balance" && options.replicates !== 1) throw oneCheckWeight(options.replicates);
   whole(optionBounds.charFirings, charFirings);
   whole(optionBounds.ashFirings, ashFirings);
-  const { receivers, stages, ...asked } = options;
-  const ofKind = counted(asked.kind, receivers, stages);
+  const { receivers, stages, formula, residue, ...asked } = options;
+  const ofKind = { ...counted(asked.kind, receivers, stages), ...compounds(asked.kind, { formula, residue }) };
   bounded(optionBounds.interval, options.intervalMinutes);
   bounded(optionBounds.readability, options.readability);
   if (options.ovenCelsius !== undefined) bounded(optionBounds.oven, options.ovenCelsius);
@@ -45,6 +54,18 @@ function counted(kind: RunKind, receivers = USUAL_RECEIVERS, stages = USUAL_STAG
   whole(optionBounds.receivers, receivers);
   whole(optionBounds.stages, stages);
   return { ...(kind === "liquids" ? { receivers } : {}), ...(kind === "staged" ? { stages } : {}) };
+}
+
+/** The formulas of a salt or mineral; another kind has no use for them. Whether they can be read is told on the sheet. */
+function compounds(kind: RunKind, given: Readonly<Record<"formula" | "residue", string | undefined>>): Pick<CheckedOptions, "formula" | "residue"> {
+  if (kind !== "salt") return {};
+  return Object.fromEntries(
+    Object.entries(given).flatMap(([name, text = ""]) => {
+      const formula = text.trim();
+      if (formula.length > LONGEST_FORMULA) throw formulaTooLong(name, formula.length, LONGEST_FORMULA);
+      return formula === "" ? [] : [[name, formula]];
+    }),
+  );
 }
 
 function oneOf(name: string, value: string, words: readonly string[]): void {

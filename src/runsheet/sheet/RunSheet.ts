@@ -31,6 +31,9 @@ export interface RunSheet extends Sheet {
   readonly caught: Caught | undefined;
   /** Staged heating, on a run of it. */
   readonly stages: Fired | undefined;
+  /** The heating of a salt or mineral, and what that is. */
+  readonly heating: Fired | undefined;
+  readonly salt: Salt | undefined;
   /** Tables of weighings in the order of the work, and those of them that follow a fire. */
   readonly tables: readonly Weighed[];
   readonly fired: readonly Fired[];
@@ -95,6 +98,23 @@ export interface Fired extends Weighed {
   fire(row: number): Readonly<Record<FireColumn, Cell>>;
 }
 
+/** What a salt or mineral is by its formula, and what follows from that. */
+export interface Salt {
+  readonly rows: { readonly heading: number; readonly formula: number; readonly residue: number; readonly water: number };
+  readonly formula: Cell;
+  readonly residue: Cell;
+  /** Whether its surface water is dried off first, or it is heated as weighed in. */
+  readonly water: Cell;
+  /** Theoretical loss, its equation, and g/mol of start and residue: calls of ours alone in a cell, nothing while not asked. */
+  readonly theory: Cell;
+  readonly equation: Cell;
+  readonly startMass: Cell;
+  readonly residueMass: Cell;
+  /** Waters lost by theory for one formula of the residue; and 1 where nothing but water leaves, else 0. */
+  readonly waters: Cell;
+  readonly isWater: Cell;
+}
+
 /** The apparatus that catches liquids, part by part, each sample's in its own column. */
 export interface Caught {
   readonly rows: CaughtRows;
@@ -131,7 +151,7 @@ export interface Composition extends Readonly<Record<Element, Cell>> {
 export function runSheet(options: CheckedOptions): RunSheet {
   if (options.kind === "balance") throw new Error(options.kind);
   const [rows, at] = [layout(options), columns(options)];
-  const { head, setup, drying, charring, ashing, caught, stages, end, results, openFire, materials } = rows;
+  const { head, setup, drying, charring, ashing, caught, stages, heating, compound, end, results, openFire, materials } = rows;
   const value = (row: number): Cell => fixed(cell(row, CLOCK));
   const work = (row: number, place = 1): Cell => fixed(at.working(row, place));
   const list = (column: number): Range => range(fixed(cell(materials.first, column)), fixed(cell(materials.last, column)));
@@ -141,8 +161,13 @@ export function runSheet(options: CheckedOptions): RunSheet {
     steady: (sample) => work(head.openly, sample),
     allSteady: fixed(cell(head.openly, at.elapsed)),
   };
-  const fires = { charring: charring && fired(at, charring), ashing: ashing && fired(at, ashing), stages: stages && fired(at, stages) };
-  const everyFire = [fires.charring, fires.ashing, fires.stages].filter((table) => table !== undefined);
+  const fires = {
+    charring: charring && fired(at, charring),
+    ashing: ashing && fired(at, ashing),
+    stages: stages && fired(at, stages),
+    heating: heating && fired(at, heating),
+  };
+  const everyFire = [fires.charring, fires.ashing, fires.stages, fires.heating].filter((table) => table !== undefined);
   return {
     options,
     formats: massFormats(options),
@@ -171,6 +196,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
     drying: dried,
     ...fires,
     caught: caught && caughtCells(at, caught),
+    salt: compound && saltCells(at, compound),
     tables: [dried, ...everyFire],
     fired: everyFire,
     end: end.vessel === undefined ? undefined : endCells(at, end.vessel),
@@ -206,6 +232,23 @@ function caughtCells(at: Columns, rows: CaughtRows): Caught {
     fed: (sample) => fixed(at.working(rows.before.heading, sample)),
     found: (sample) => fixed(at.working(rows.heading, sample)),
     says: (row) => cell(row, at.verdict),
+  };
+}
+
+function saltCells(at: Columns, rows: Salt["rows"]): Salt {
+  const value = (row: number): Cell => fixed(cell(row, CLOCK));
+  const work = (row: number, place: number): Cell => fixed(at.working(row, place));
+  return {
+    rows,
+    formula: value(rows.formula),
+    residue: value(rows.residue),
+    water: value(rows.water),
+    theory: work(rows.formula, 1),
+    startMass: work(rows.formula, 2),
+    equation: work(rows.residue, 1),
+    residueMass: work(rows.residue, 2),
+    waters: work(rows.water, 1),
+    isWater: work(rows.water, 2),
   };
 }
 

@@ -7,20 +7,21 @@ type CheckName = keyof (typeof checkWords)["names"];
 /** What is looked at on a sheet for these options, in its order. */
 export const checksOf = ({ kind, panZeros, temperatures, replicates }: CheckedOptions): readonly CheckName[] => {
   const only = (isWanted: boolean, ...names: CheckName[]): CheckName[] => (isWanted ? names : []);
-  const [charring, ashing, stages] = [has(kind, "charring"), has(kind, "ashing"), has(kind, "stages")];
+  const [charring, ashing, stages, heating] = [has(kind, "charring"), has(kind, "ashing"), has(kind, "stages"), has(kind, "heating")];
   return [
     ...(["vessel", "times", "rows", "gain", "order", "dryness"] as const),
     ...only(isFired(kind), "opened"),
     ...only(charring, "charDone"),
     ...only(ashing, "ashDone"),
     ...only(stages, "rising", "stageHeld"),
+    ...only(heating, "heatDone", "theory"),
     ...only(charring, "air"),
     ...only(has(kind, "caught"), "caught", "ledger"),
     ...only(isFired(kind), "vesselAgain"),
     ...only(replicates > 1, "agree"),
     "fine",
     // What the literature reports is of plant matter; what is heated in stages may be anything.
-    ...only(!stages, "range"),
+    ...only(!stages && !heating, "range"),
     "material",
     ...only(has(kind, "openFire"), "analysis"),
     ...only(panZeros, "zeros"),

@@ -52,6 +52,7 @@ export interface DryingRows extends WeighedRows {
 
 const BLOCKS = {
   setup: (_: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), ...rows.each(["date", "material", "samples"], HEIGHT.box) }),
+  compound: (_: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), ...rows.each(["formula", "residue", "water"], HEIGHT.box) }),
   drying: ({ weighIns, panZeros, temperatures }: CheckedOptions, rows: Rows): DryingRows => {
     const [heading, vessel] = [rows.next(HEIGHT.band), rows.next(HEIGHT.box)];
     return { heading, vessel, ...weighed(rows, weighIns, panZeros || temperatures, panZeros) };
@@ -60,6 +61,7 @@ const BLOCKS = {
   ashing: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.ashFirings, options.panZeros),
   caught: caughtRows,
   stages: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.stages ?? 0, options.panZeros),
+  heating: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.charFirings, options.panZeros),
   end: ({ kind, panZeros }: CheckedOptions, rows: Rows) => {
     const heading = rows.next(HEIGHT.band);
     const vessel = isFired(kind) ? rows.next(HEIGHT.box) : undefined;

@@ -14,12 +14,17 @@ export type StageShare = (typeof STAGE_SHARES)[number];
 export const LEDGER_SHARES = ["liquidYield", "waterFormed", "gasMeasured", "gasDifference", "unaccounted", "closure"] as const;
 export type LedgerShare = (typeof LEDGER_SHARES)[number];
 
+/** Shares of a salt or mineral; `waters` is a number per formula of the residue. */
+export const SALT_SHARES = ["lossOnHeating", "leftOnHeating", "ofTheory", "waters"] as const;
+export type SaltShare = (typeof SALT_SHARES)[number];
+
 /** The shares that a sheet for these options gives, in their order. */
 export const sharesOf = ({ kind, stages = 0 }: CheckedOptions): readonly ShareName[] => [
   ...(["moistureWet", "moistureDry"] as const),
   ...(has(kind, "charring") ? (["volatile", "charYield"] as const) : []),
   ...(has(kind, "ashing") ? (["charYieldAshFree", "ash"] as const) : []),
   ...(has(kind, "caught") ? LEDGER_SHARES : []),
+  ...(has(kind, "heating") ? SALT_SHARES : []),
   ...(has(kind, "stages") ? ([...STAGE_SHARES.slice(0, stages), "lostInAll", "leftAtEnd"] as const) : []),
 ];
 

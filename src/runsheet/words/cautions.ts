@@ -23,6 +23,12 @@ const STAGED = [
   "Never seal the vessel: gas and steam must find a way out. Let it cool covered or in a desiccator, then weigh.",
   "No nitrates, peroxides, perchlorates, ammonium salts of oxidisers, cyanides, azides or unknown powders.",
 ];
+const SALT = [
+  "No nitrates, chlorates, perchlorates, peroxides, azides, cyanides, ammonium salts of oxidisers, mercury salts or unknown powders.",
+  "Hydrates spit: fill a third at most, warm slowly, lid ajar. Overheated sulfates give off sulfur trioxide, which burns the lungs.",
+  "Carbonates give off carbon dioxide: air the room well. Quicklime burns skin and eyes, and boils up with water: goggles, gloves.",
+  "Never seal the crucible. Let it cool closed in a desiccator, then weigh soon: dry salts and quicklime take up damp.",
+];
 const BALANCE = [
   "A check is no calibration: trade, medicine and law have rules of their own, and they come first.",
   "Handle check weights with tweezers or clean gloves, never by hand: grease is weight. Heavy ones: mind back and toes.",
@@ -37,6 +43,7 @@ export const cautions: Readonly<Record<RunKind, readonly string[]>> = {
   ashing: [...DRYING, ...CHARRING, ...ASHING, ...DEFER],
   liquids: [...DRYING, ...CHARRING, ...LIQUIDS, ...DEFER],
   staged: [...DRYING, ...STAGED, ...DEFER],
+  salt: [...DRYING, ...SALT, ...DEFER],
   balance: [...BALANCE, ...DEFER],
 };
 

@@ -11,6 +11,8 @@ export const checkMeanings: Readonly<Partial<Record<keyof (typeof checkWords)["n
   opened: "Whether lit, quiet and opened are in order, and the vessel stayed closed as long as the settings ask.",
   charDone: "Whether the last two weighings of the char agree within the limit.",
   ashDone: "Whether the last two weighings of the ash agree within the limit.",
+  heatDone: "Whether the last two weighings after heating agree within the limit.",
+  theory: "Whether the formulas can be read and the residue can come from the salt, and no more left than theory allows, beyond the ±.",
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
   vesselAgain: "Whether the vessel, weighed again, lost nothing and gained no more than scale.",
   agree: "Whether repeats agree within the wanted ± and the method's own scatter.",

@@ -23,6 +23,8 @@ export const checkWords = {
     opened: "Opened when cold",
     charDone: "Charring finished",
     ashDone: "Ashing finished",
+    heatDone: "Heating finished",
+    theory: "Loss beside theory",
     rising: "Temperatures rise",
     stageHeld: "Held long enough",
     air: "No air got in",
@@ -108,9 +110,22 @@ export const checkWords = {
       doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Char may have burnt: the yield reads low.`),
   },
   fired: {
-    unfinished: (what: "Charring" | "Ashing") =>
+    unfinished: (what: "Charring" | "Ashing" | "Heating") =>
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
-    unjudged: (what: "Charring" | "Ashing", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
+    unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
+  },
+  theory: {
+    residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
+    unread: (at: Expression, working: Expression) =>
+      doubted(text`The formula in ${at} cannot be read. Select ${working}: This cell in the pane says why.`),
+    notFrom: (at: Expression, formula: Expression, working: Expression) =>
+      doubted(text`${at} cannot be read, or cannot come from ${formula}. Select ${working}: This cell in the pane says why.`),
+    nothingLeaves: (formula: Expression, at: Expression) => doubted(text`By ${formula} and ${at} nothing would leave. Put the formulas right.`),
+    above: (sample: number, percent: Expression, theory: Expression) =>
+      joined(
+        contradiction,
+        ofSample(sample, text`lost ${percent} %, theory is ${theory} %. Overheated, a second step, spat, damp, or not this salt?`),
+      ),
   },
   air: {
     gained: (at: Expression) => doubted(text`${at} is heavier than the row above: air or damp got in between firings. Fire again, closed.`),

@@ -2,7 +2,7 @@ import type { FireColumn } from "../sheet/RunSheet";
 
 /** Words of the fire tables: what is noted of each firing, in the order of the work. */
 export const fireWords = {
-  heading: { charring: "2 CHARRING: the fire", ashing: "3 ASHING: the fire" },
+  heading: { charring: "2 CHARRING: the fire", ashing: "3 ASHING: the fire", heating: "2 HEATING: the fire" },
   firing: (number: number): string => `Firing ${number}`,
   columns: (unit: "C" | "F"): Readonly<Record<FireColumn, string>> => ({
     lit: "Lit (clock)",

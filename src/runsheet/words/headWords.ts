@@ -12,6 +12,7 @@ export const headWords = {
       text`► Next: ${what} ${firing}, row ${fireRow}; then weigh cold, row ${weighRow}`,
     charring: "firing",
     ashing: "ashing",
+    heating: "heating",
     roundsFull: (row: Expression) => text`► Full, not dry: add a round (task pane), or insert a copy of row ${row} below it`,
     roundsAtLimit: "► Full, not dry: a sheet holds no more rounds; go on on a new run sheet",
     // By hand a firing takes a row in each of two tables, and what is read from the first would miss it.

@@ -7,5 +7,6 @@ export const kindWords: Readonly<Record<RunKind, { readonly title: string; reado
   ashing: { title: "Drying, charring, ashing", sheetName: "Ashing run" },
   liquids: { title: "Charring, liquids caught", sheetName: "Liquids run" },
   staged: { title: "Drying, staged heating", sheetName: "Staged run" },
+  salt: { title: "Salt or mineral, heated", sheetName: "Salt run" },
   balance: { title: "Balance check", sheetName: "Balance check" },
 };

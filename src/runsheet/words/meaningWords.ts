@@ -25,6 +25,21 @@ export const meaningWords = {
   charYield: { about: "What stayed as char, as a share of the dry sample.", source: MASS_SHARES },
   charYieldAshFree: { about: "Char less its ash over dry sample less its ash.", source: MASS_SHARES },
   ashShare: { about: "Ash as a share of the dry sample.", source: MASS_SHARES },
+  beforeHeating: { about: "What goes into the fire, without its vessel: as weighed in, or dried of its surface water.", source: DIFFERENCE },
+  leftAfterHeating: { about: "What is left after the latest heating, without the vessel as it was then.", source: DIFFERENCE },
+  lossOnHeating: { about: "What left on heating, as a share of what went into the fire.", source: DIFFERENCE },
+  ofTheory: {
+    about: "The loss over what theory allows: a purity if all of it changed, or how far it changed if it was pure.",
+    source: "Conservation of each element, as RETORT.THEORETICALLOSS; other things that left with it make it read high.",
+  },
+  waters: {
+    about: "Waters lost for one formula of what stays, where nothing but water leaves.",
+    source: "n = w / (1 - w) × M(residue) / M(water), w the loss; atomic weights CIAAW 2021. Adsorbed water counts as crystal water.",
+  },
+  byFormula: {
+    about: "What follows from the formulas alone.",
+    source: "Conservation of each element, as RETORT.THEORETICALLOSS and RETORT.MOLARMASS; their own explanations stand below.",
+  },
   plusMinus: {
     about: "How far this share may be off by weighing alone.",
     plusMinus: WEIGHING_ALONE,

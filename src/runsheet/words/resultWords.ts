@@ -33,6 +33,10 @@ export const resultWords = {
     stage12: "12",
     lostInAll: "Lost in all, of dry",
     leftAtEnd: "Left at the end",
+    lossOnHeating: "Lost on heating",
+    leftOnHeating: "Left after heating",
+    ofTheory: "Loss, of theory",
+    waters: "n, H2O per residue",
   },
   /** "3: water of crystals", or "3: to 350 °C", or "3: stage": what a stage lost, beside its number. */
   stage: (number: string, called: Expression) => text`${number}: ${called}`,
@@ -52,6 +56,8 @@ export const resultWords = {
   footOfOne: "± per sample: the weighings alone (2 u, about 95 %).",
   /** "34.80 % ± 0.26 %" of two numbers of percent. */
   withUncertainty: (percent: Expression, uncertainty: Expression) => text`${percent} % ± ${uncertainty} %`,
+  /** "5.01 ± 0.04" of two numbers. */
+  countWithUncertainty: (count: Expression, uncertainty: Expression) => text`${count} ± ${uncertainty}`,
   plusMinusSign: "±",
   percent: (value: Expression) => text`${value} %`,
 } as const;

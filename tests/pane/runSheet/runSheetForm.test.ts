@@ -1,3 +1,4 @@
+import type { RunKind } from "../../../src/runsheet/options/RunSheetOptions";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { planText, readRunSheetForm, type FieldName, type FormOutcome, type RunSheetForm } from "../../../src/pane/runSheet/runSheetForm";
 
@@ -13,6 +14,8 @@ const FORM: RunSheetForm = {
   ashFirings: "2",
   receivers: "1",
   stages: "4",
+  formula: "",
+  residue: "",
   ovenCelsius: "",
   degrees: "C",
   timing: "clock",
@@ -49,6 +52,18 @@ describe("readRunSheetForm(form)", () => {
     expect(ticked({ panZeros: true })).toHaveProperty("temperatures", false);
     expect(ticked({ temperatures: true })).toHaveProperty("temperatures", true);
     expect(ticked({})).toHaveProperty("panZeros", false);
+  });
+
+  test("carries on the formulas of a salt, held to chemistry, and to no other kind", () => {
+    const asked = (kind: RunKind, formula: string, residue: string) => {
+      const outcome = readRunSheetForm({ ...FORM, kind, formula, residue });
+      return "problem" in outcome ? [outcome.field, outcome.problem] : [outcome.options.formula, outcome.options.residue];
+    };
+    expect(asked("salt", " CuSO4·5H2O ", "CuSO4")).toEqual(["CuSO4·5H2O", "CuSO4"]);
+    expect(asked("salt", "", "")).toEqual([undefined, undefined]);
+    expect(asked("charring", "CuSO4·5H2O", "lime")).toEqual([undefined, undefined]);
+    expect(asked("salt", "CaCo3", "CaO")[0]).toBe("formula");
+    expect(asked("salt", "CaCO3", "MgO")[0]).toBe("residue");
   });
 
   test("carries on receivers to a run with liquids caught, and stages to staged heating, and to no other kind", () => {
@@ -91,7 +106,7 @@ describe("readRunSheetForm(form)", () => {
     ["degrees", "K", 'degrees: "K" is not one of "C", "F".'],
     ["samplesAre", "alike", 'samples: "alike" is not one of "repeats", "different".'],
     ["vessel", "x".repeat(61), "vessel: a name of 61 characters is longer than the 60 that fit on the sheet. Shorten it."],
-    ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing", "liquids", "staged", "balance".'],
+    ["kind", "boiling", 'kind of run: "boiling" is not one of "drying", "charring", "ashing", "liquids", "staged", "salt", "balance".'],
   ])("says under the field %s what is wrong with %j", (field, typed, problem) => {
     expect(withField(field, typed)).toEqual({ problem, field });
   });

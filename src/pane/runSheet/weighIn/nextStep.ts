@@ -33,7 +33,7 @@ const isBlank = ({ at }: RunCells, { row, column }: Cell): boolean => at(row, co
 /** Boxes in the order of the work, as far as the run has come; filled ones among them. */
 function* inOrder(cells: RunCells): Generator<Step> {
   const { sheet } = cells;
-  const { drying, charring, ashing, rows } = sheet;
+  const { drying, charring, ashing, heating, rows } = sheet;
   const isBegun = (table: Weighed): boolean => sheet.samples.some((sample) => isAnyFilled(cells, table, sample));
   const { strip } = rows.drying;
   if (!isBegun(drying)) {
@@ -45,11 +45,12 @@ function* inOrder(cells: RunCells): Generator<Step> {
   const inUse = sheet.samples.filter(hasVessel);
   yield* weighings(cells, drying, inUse);
   for (const [table, before] of [
-    [charring, drying],
+    [charring ?? heating, drying],
     [ashing, charring],
   ] as const)
-    if (table !== undefined && before !== undefined && (isSteady(cells, before) || isBegun(table))) yield* firings(cells, table, inUse);
-  const last = ashing ?? charring;
+    if (table !== undefined && before !== undefined && (isSteady(cells, before) || isAsWeighed(cells, inUse) || isBegun(table)))
+      yield* firings(cells, table, inUse);
+  const last = ashing ?? charring ?? heating;
   if (last === undefined || sheet.end === undefined || !isSteady(cells, last)) return yield* rowOfSheet(cells);
   const { strip: endStrip } = rows.end;
   if (endStrip !== undefined) yield* zeros(cells, { ...endStrip, first: 0 }, "vessel", "before");
@@ -58,6 +59,15 @@ function* inOrder(cells: RunCells): Generator<Step> {
 }
 
 const isSteady = ({ at }: RunCells, { allSteady }: Weighed): boolean => Number(at(allSteady.row, allSteady.column)) > 0;
+
+/** Whether a salt goes into the fire as it was weighed in: all that is to be heated is known before it is shown dry. */
+const isAsWeighed = ({ sheet, at }: RunCells, inUse: readonly number[]): boolean =>
+  sheet.salt !== undefined &&
+  inUse.length > 0 &&
+  inUse.every((sample) => {
+    const net = sheet.drying.net(sample);
+    return typeof at(net.row, net.column) === "number";
+  });
 
 function isAnyFilled(cells: RunCells, table: Weighed, sample: number): boolean {
   for (let row = table.rows.first; row <= table.rows.last; row++) if (!isBlank(cells, table.box(row, sample))) return true;
@@ -68,8 +78,8 @@ function isAnyFilled(cells: RunCells, table: Weighed, sample: number): boolean {
 function* weighings(cells: RunCells, table: Weighed, inUse: readonly number[]): Generator<Step> {
   const { first, last, strip } = table.rows;
   const isFilled = (row: number): boolean => inUse.some((sample) => !isBlank(cells, table.box(row, sample)));
-  const isDone = isSteady(cells, table);
   const isDrying = table === cells.sheet.drying;
+  const isDone = isSteady(cells, table) || (isDrying && isAsWeighed(cells, inUse));
   for (let row = first; row <= last; row++) {
     if (isDone && !isFilled(row)) return;
     // What was read beside a row that has others below it is left as it is.

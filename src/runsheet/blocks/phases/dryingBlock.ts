@@ -2,11 +2,13 @@ import { cell, range } from "../../expressions/Expression";
 import { elapsed } from "../../formulas/clock";
 import { dryPartFedMoist } from "../../formulas/ledger";
 import { drySays, lostSince, roundSays } from "../../formulas/rowSays";
+import { asWeighed } from "../../formulas/salt";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
 import { dryNet, vesselCounted } from "../../formulas/weighings";
 import { CLOCK, LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { clockWords, massWords } from "../../words/BoxWords";
+import { saltWords } from "../../words/saltWords";
 import { sheetWords } from "../../words/sheetWords";
 import { weighingWords } from "../../words/weighingWords";
 import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Block, type BlockCell } from "../Block";
@@ -23,7 +25,7 @@ export function dryingBlock(sheet: RunSheet): Block {
   const { workings } = sheetWords;
   const isClock = options.timing === "clock";
   const words = {
-    [LABEL]: weighingWords.drying,
+    [LABEL]: sheet.salt === undefined ? weighingWords.drying : saltWords.drying,
     [CLOCK]: isClock ? weighingWords.clock : weighingWords.minute,
     ...overSamples(sheet, sheetWords.sample, weighingWords.lost),
     [columns.verdict]: sheetWords.says,
@@ -33,7 +35,7 @@ export function dryingBlock(sheet: RunSheet): Block {
   const vessels = range(columns.box(vessel, 1), columns.box(vessel, options.replicates));
   const { label, title, prompt, refusal, beside } = weighingWords.vessel;
   const clocks = range(cell(first, CLOCK), cell(last, CLOCK));
-  const roundWords = (of: typeof weighingWords.moistBox | typeof weighingWords.roundBox) => massWords("", of.title, of.about, options.readability);
+  const roundWords = (of: { readonly title: string; readonly about: string }) => massWords("", of.title, of.about, options.readability);
   return together(
     {
       cells: [
@@ -51,14 +53,18 @@ export function dryingBlock(sheet: RunSheet): Block {
           working(sheet.vessel(sample), vesselCounted(columns.box(vessel, sample), correctionFor(sheet, strip, "vessel")), formats.reckoned),
         ),
         ...rounds.flatMap((row) => roundRow(sheet, row)),
-        { at: cell(total, LABEL), content: weighingWords.dry, style: "runTotal" },
+        { at: cell(total, LABEL), content: sheet.salt === undefined ? weighingWords.dry : saltWords.before, style: "runTotal" },
         ...samples.map((sample) => calculated(columns.reckoned(total, sample), dryOf(sheet, sample), "runTotalNumber", formats.reckoned)),
         calculated(cell(total, columns.verdict), drySays(sheet), "runVerdictStrong"),
       ],
       entryRules: [
         boxRule(vessels, { title, prompt, refusal }, vesselOr(vessels.from, sheet.settings.readability)),
         boxRule(clocks, ...timeRule(isClock, clocks.from)),
-        boxRule(range(boxes.from, drying.box(first, options.replicates)), roundWords(weighingWords.moistBox), masses(options.readability)),
+        boxRule(
+          range(boxes.from, drying.box(first, options.replicates)),
+          roundWords(sheet.salt === undefined ? weighingWords.moistBox : saltWords.firstBox),
+          masses(options.readability),
+        ),
         ...(last > first
           ? [boxRule(range(drying.box(first + 1, 1), boxes.to), roundWords(weighingWords.roundBox), masses(options.readability))]
           : []),
@@ -75,9 +81,11 @@ export function dryingBlock(sheet: RunSheet): Block {
   );
 }
 
-/** The dry sample; where liquids are caught, the dry part of one that is charred moist too. */
-const dryOf = (sheet: RunSheet, sample: number) =>
-  sheet.caught === undefined ? dryNet(sheet, sample) : dryNet(sheet, sample, dryPartFedMoist(sheet, sheet.caught, sample));
+/** The dry sample, or a salt as it was weighed in; where liquids are caught, the dry part of one that is charred moist too. */
+function dryOf(sheet: RunSheet, sample: number) {
+  if (sheet.salt !== undefined) return dryNet(sheet, sample, asWeighed(sheet, sheet.salt, sample));
+  return sheet.caught === undefined ? dryNet(sheet, sample) : dryNet(sheet, sample, dryPartFedMoist(sheet, sheet.caught, sample));
+}
 
 const timeRule = (isClock: boolean, at: Parameters<typeof clockAt>[0]): [Parameters<typeof boxRule>[1], Parameters<typeof boxRule>[2]] =>
   isClock
@@ -90,7 +98,11 @@ function roundRow(sheet: RunSheet, row: number): BlockCell[] {
   const correction = correctionFor(sheet, strip, row - first);
   const counts = (sample: number, at: number) => (options.panZeros ? columns.working(at, sample) : drying.box(at, sample));
   return [
-    { at: cell(row, LABEL), content: weighingWords.round(row - first + 1), style: "runLabel" },
+    {
+      at: cell(row, LABEL),
+      content: row === first && sheet.salt !== undefined ? saltWords.firstRound : weighingWords.round(row - first + 1),
+      style: "runLabel",
+    },
     box(cell(row, CLOCK), { format: options.timing === "clock" ? CLOCK_FORMAT : "0.##" }),
     ...samples.map((sample) => box(drying.box(row, sample), { format: formats.read })),
     ...(row === first

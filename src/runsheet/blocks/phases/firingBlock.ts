@@ -11,6 +11,7 @@ import { LABEL } from "../../sheet/Columns";
 import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../../sheet/RunSheet";
 import { clockWords, degreeWords, massWords, type BoxWords } from "../../words/BoxWords";
 import { fireWords } from "../../words/fireWords";
+import { saltWords } from "../../words/saltWords";
 import { sheetWords } from "../../words/sheetWords";
 import { weighingWords } from "../../words/weighingWords";
 import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Allowed, type Block, type BlockCell } from "../Block";
@@ -19,13 +20,22 @@ import { stripBlock } from "./stripBlock";
 
 const LONGEST_HOLD = 10_000;
 
+type Phase = "charring" | "ashing" | "heating";
+
+const WEIGHED: Readonly<Record<Phase, { readonly box: { readonly title: string; readonly about: string }; readonly total: string }>> = {
+  charring: { box: weighingWords.charBox, total: weighingWords.char },
+  ashing: { box: weighingWords.ashBox, total: weighingWords.ash },
+  heating: { box: saltWords.box, total: saltWords.left },
+};
+
 /** One phase of firing: what is noted of each firing, and the weighings when cold. */
-export function firingBlock(sheet: RunSheet, table: Fired, phase: "charring" | "ashing", number: number): Block {
+export function firingBlock(sheet: RunSheet, table: Fired, phase: Phase, number: number): Block {
   const words = {
     ...fireWords,
+    ...(phase === "heating" ? saltWords.fire : {}),
     heading: fireWords.heading[phase],
     row: fireWords.firing,
-    columns: fireWords.columns(sheet.options.degrees),
+    columns: { ...fireWords.columns(sheet.options.degrees), ...(phase === "heating" ? saltWords.columns : {}) },
     setPoint: phase === "charring" ? sheet.options.plan?.kilnSetPoint : undefined,
   };
   return together(fireTable(sheet, table, words), weighedTable(sheet, table, phase, number));
@@ -80,12 +90,12 @@ export function fireTable(sheet: RunSheet, { rows, fire }: Fired, words: FireTab
   );
 }
 
-function weighedTable(sheet: RunSheet, table: Fired, phase: "charring" | "ashing", number: number): Block {
+function weighedTable(sheet: RunSheet, table: Fired, phase: Phase, number: number): Block {
   const { columns, samples, options, formats } = sheet;
   const { heading, first, last, total, strip, fire } = table.rows;
   const { workings } = sheetWords;
   const every = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  const words = phase === "charring" ? weighingWords.charBox : weighingWords.ashBox;
+  const { box: words, total: left } = WEIGHED[phase];
   const boxes = range(table.box(first, 1), table.box(last, options.replicates));
   const label = (row: number): string => weighingWords.afterFiring(row - first + 1);
   return together(
@@ -125,7 +135,7 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: "charring" | "ashing
           ),
           working(cell(row, columns.elapsed), heldSoFar(sheet, table, row), "0"),
         ]),
-        { at: cell(total, LABEL), content: phase === "charring" ? weighingWords.char : weighingWords.ash, style: "runTotal" },
+        { at: cell(total, LABEL), content: left, style: "runTotal" },
         ...samples.map((sample) => calculated(columns.reckoned(total, sample), firedNet(table, sample), "runTotalNumber", formats.reckoned)),
         calculated(cell(total, columns.verdict), firedSays(sheet, table), "runVerdictStrong"),
       ],

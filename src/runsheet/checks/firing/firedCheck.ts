@@ -13,7 +13,7 @@ const { fired, dryness } = checkWords;
 const { unjudged } = weighingWords;
 
 /** Whether nothing more left: asked once the work went on after a firing, or the table is full. */
-function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, what: "Charring" | "Ashing"): Check {
+function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, what: "Charring" | "Ashing" | "Heating"): Check {
   const { end, across, samples } = sheet;
   const steady = across(table.steady);
   const isNotSteady = is(table.allSteady, "=", 0);
@@ -41,4 +41,5 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
 }
 
 export const charDoneCheck = (sheet: RunSheet): Check | undefined => sheet.charring && firedCheck(sheet, sheet.charring, sheet.ashing, "Charring");
+export const heatDoneCheck = (sheet: RunSheet): Check | undefined => sheet.heating && firedCheck(sheet, sheet.heating, undefined, "Heating");
 export const ashDoneCheck = (sheet: RunSheet): Check | undefined => sheet.ashing && firedCheck(sheet, sheet.ashing, undefined, "Ashing");

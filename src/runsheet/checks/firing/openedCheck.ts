@@ -9,8 +9,8 @@ import { step, type Check, type Step } from "../Check";
 const words = checkWords.opened;
 
 /** Whether the vessel stayed closed long enough after its vent went quiet, and the times of each firing are in order. */
-export function openedCheck({ charring, stages, settings }: RunSheet): Check | undefined {
-  const table = charring ?? stages;
+export function openedCheck({ charring, stages, heating, settings }: RunSheet): Check | undefined {
+  const table = charring ?? stages ?? heating;
   if (table === undefined) return undefined;
   const { first, last } = table.rows.fire;
   const rows = Array.from({ length: last - first + 1 }, (_, index) => table.fire(first + index));

@@ -1,0 +1,36 @@
+import { all, isNumber, noNumber, when } from "../../expressions/choices";
+import { fn, is, reckon } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { percent } from "../../formulas/answer";
+import { isGiven } from "../../formulas/salt";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { step, type Check, type Step } from "../Check";
+
+const words = checkWords.theory;
+
+/** Whether the formulas can be read and belong together, and no sample lost more than they allow, beyond its ± by weighing. */
+export function theoryCheck({ salt, samples, share, plusMinus, across }: RunSheet): Check | undefined {
+  if (salt === undefined) return undefined;
+  const { formula, residue, theory, startMass, residueMass } = salt;
+  const [start, stays] = [nameOf(formula), nameOf(residue)];
+  const isUnasked = is(fn("COUNTA", formula, residue), "=", 0);
+  // With formulas in order there is nothing to look at until something is heated.
+  const isRead = when(isNumber(theory), is(theory, ">", 0), all(is(fn("COUNTA", formula), "=", 0), is(fn("ISERROR", residueMass), "=", false)));
+  const waits = all(noNumber(across((sample) => share("lossOnHeating", sample))), isRead);
+  return {
+    silentWhile: fn("OR", isUnasked, waits),
+    steps: [
+      step(fn("ISERROR", startMass), words.unread(start, nameOf(startMass))),
+      step(all(isGiven(formula), is(fn("COUNTA", residue), "=", 0)), words.residueMissing(stays)),
+      step(fn("ISERROR", theory), words.notFrom(stays, start, nameOf(theory))),
+      step(fn("ISERROR", residueMass), words.unread(stays, nameOf(residueMass))),
+      step(all(isNumber(theory), is(fn("N", theory), "<=", 0)), words.nothingLeaves(start, stays)),
+      ...samples.map((sample): Step => {
+        const [loss, off] = [share("lossOnHeating", sample), plusMinus("lossOnHeating", sample)];
+        const isAbove = is(reckon(fn("N", loss), "-", fn("N", off)), ">", theory);
+        return step(all(is(fn("COUNT", loss, off, theory), "=", 3), isAbove), words.above(sample, percent(loss, 2), percent(theory, 2)));
+      }),
+    ],
+  };
+}

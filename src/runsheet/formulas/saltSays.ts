@@ -1,0 +1,87 @@
+import { all, any, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
+import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
+import { checkWords } from "../words/checkWords";
+import { saltWords } from "../words/saltWords";
+import type { ShareName } from "../sheet/layout";
+import type { RunSheet, Salt } from "../sheet/RunSheet";
+import { isMarked, percent, type ChecksAt } from "./answer";
+
+const { says } = saltWords;
+const { verdicts } = checkWords;
+
+const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
+
+/** What the loss comes to: n and which number is claimed, or the share of theory; before that, what theory says. */
+export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Expression {
+  const { heating, across, share, setup, working, options } = sheet;
+  const of = (name: ShareName) => across((sample) => share(name, sample));
+  const isUnfinished = heating === undefined ? any(is(1, "=", 1)) : is(heating.allSteady, "=", 0);
+  const before = firstOf(
+    [
+      [isNumber(salt.theory), says.theory(theoryPercent(salt), salt.equation)],
+      [is(salt.isWater, "=", 1), says.findsWater(salt.residue)],
+    ],
+    says.invite(fn("ROW", salt.formula), fn("ROW", salt.residue)),
+  );
+  const isDifferent = all(any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", "")), is(working.inUse, ">", 1));
+  return firstOf(
+    [
+      [isMarked(checks), says.waits],
+      ...(checks.theory === undefined ? [] : ([[is(checks.theory, "=", verdicts.doubt), says.inDoubt(nameOf(checks.theory))]] as const)),
+      [any(isUnfinished, is(fn("COUNT", of("lossOnHeating")), "<", fn("MAX", 1, working.inUse))), before],
+      ...(options.replicates === 1 ? [] : ([[isDifferent, says.each]] as const)),
+      [is(fn("COUNT", of("waters"), working.together("waters")), ">", 1), watersSay(sheet, salt)],
+      [is(fn("COUNT", of("ofTheory"), working.together("ofTheory")), ">", 1), shareSays(sheet)],
+    ],
+    before,
+  );
+}
+
+const togetherText = ({ rows, columns }: RunSheet, name: ShareName): Expression => fixed(cell(rows.results.shares[name] ?? 0, columns.verdict));
+
+function shareSays(sheet: RunSheet): Expression {
+  const { across, share, working } = sheet;
+  const [mean, off] = [fn("AVERAGE", across((sample) => share("ofTheory", sample))), working.together("ofTheory")]; // prettier-ignore
+  const told = (verdict: string): Expression => says.theoryShare(togetherText(sheet, "ofTheory"), verdict);
+  return firstOf(
+    [
+      [is(mean, ">", reckon(1, "+", off)), told(says.aboveWhole)],
+      [is(reckon(mean, "+", off), ">=", 1), told(says.whole)],
+    ],
+    told(says.part),
+  );
+}
+
+/** Whole parts of so many within n ± U: how many there are, and the last of them. */
+const within = (parts: number, least: Expression, most: Expression) => {
+  const last = fn("INT", reckon(parts, "*", most));
+  // The least whole number not below x is -INT(-x).
+  const first = reckon(0, "-", fn("INT", reckon(0, "-", reckon(parts, "*", least))));
+  return { last, count: reckon(reckon(last, "-", first), "+", 1) };
+};
+
+/** A whole, half or third number of waters is claimed only where it alone of them lies within the ± 95 %. */
+function watersSay(sheet: RunSheet, salt: Salt): Expression {
+  const { across, share, working } = sheet;
+  const [n, off] = [fn("AVERAGE", across((sample) => share("waters", sample))), working.together("waters")]; // prettier-ignore
+  const [least, most] = [fn("MAX", 0, reckon(n, "-", off)), reckon(n, "+", off)];
+  const [wholes, halves, thirds] = [within(1, least, most), within(2, least, most), within(3, least, most)];
+  // Each whole number is a half and a third number too.
+  const simple = reckon(reckon(halves.count, "+", thirds.count), "-", wholes.count);
+  const verdict = firstOf(
+    [
+      [all(is(wholes.count, "=", 1), is(wholes.last, "=", 0)), says.noWater],
+      [all(is(wholes.count, "=", 1), is(simple, "=", 1)), says.claimed(wholes.last)],
+      [is(wholes.count, "=", 1), says.fits(wholes.last)],
+      [is(simple, ">", 1), says.open],
+      [is(simple, "<", 1), says.between],
+      [is(halves.count, "=", 1), says.claimed(halfText(halves.last))],
+    ],
+    says.claimed(says.third(thirds.last)),
+  );
+  const byFormula = when(isNumber(salt.waters), says.formulaSays(fn("ROUND", salt.waters, 2)), NOTHING);
+  return says.waters(togetherText(sheet, "waters"), salt.residue, verdict, byFormula);
+}
+
+const halfText = (halves: Expression): Expression => when(is(halves, "=", 1), joined("1/2"), says.half(fn("INT", reckon(halves, "/", 2))));

@@ -3,7 +3,7 @@ import { areaNamed } from "../workbook/areaNamed";
 import { cellAt } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
 import { findCalls, type RetortCall } from "./findCalls";
-import { labelOf } from "./labelOf";
+import { labelsOf } from "./labelsOf";
 
 /** One cell with a cell formula, and the values that its formula fills. */
 export interface FormulaCell {
@@ -29,7 +29,8 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
 export function formulaCellsOf(used: RangeReading): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
-  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
+  const labelOf = labelsOf(used);
+  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading), readings));
   refuseUnfinished(used.sheet, formulaCells);
   return formulaCells;
 }

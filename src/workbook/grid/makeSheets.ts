@@ -1,10 +1,12 @@
+import type { ICellData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { nameJustTaken } from "../../problems/workbookProblems";
 import { areaNamed, areaToFill } from "../areaNamed";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CopyWithValues } from "../Workbook";
+import type { CellArea } from "../cellArea";
+import { WorkbookProblem, type CopyWithValues, type FrozenArea } from "../Workbook";
 import { cellData } from "./cellData";
 import { fitRowHeights } from "./fitRowHeights";
 import type { GridEngine } from "./GridEngine";
@@ -48,9 +50,7 @@ export async function copyGridSheet(
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
     await engine.settled();
-    for (const { area, values } of filled) {
-      copy.getRange(area.row, area.column, area.rows, area.columns).setValues(values.map((row) => row.map(cellData)));
-    }
+    setCells(engine, copy, filled);
     await engine.settled();
     refuseTaken(engine, name, beside.name);
     const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
@@ -60,6 +60,18 @@ export async function copyGridSheet(
     refuseTaken(engine, name);
     copy.setName(name);
   });
+}
+
+const SET_VALUES = "sheet.command.set-range-values";
+
+/** All in one command: each goes through the whole workbook, however few cells it sets. */
+function setCells({ api, book }: GridEngine, sheet: FWorksheet, filled: readonly { area: CellArea; values: FrozenArea["values"] }[]): void {
+  const value: Record<number, Record<number, ICellData>> = {};
+  for (const { area, values } of filled)
+    values.forEach((line, down) => line.forEach((content, across) => ((value[area.row + down] ??= {})[area.column + across] = cellData(content))));
+  if (filled.length === 0) return;
+  const range = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
+  api.syncExecuteCommand(SET_VALUES, { unitId: book.getId(), subUnitId: sheet.getSheetId(), range, value });
 }
 
 function refuseTaken(engine: GridEngine, ...wanted: readonly string[]): void {

@@ -1,12 +1,15 @@
 import { copyTouched, StaysPending } from "../problems/sharingProblems";
+import type { OwnFiles } from "../sharing/shareInFile";
 import { shareAsValues } from "../sharing/shareAsValues";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
 import { Messages } from "./Messages";
+import { ownFileWays } from "./share/ownFileWays";
+import { today } from "./share/today";
 import type { Tab } from "./tabs";
 
 /** Prepares a sheet for a colleague who does not have the add-in. */
-export function shareTab(workbook: Workbook): Tab {
+export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
   const messages = new Messages();
   const sheets = element("select", { id: "share-sheet" });
   const copy = button("Make a copy with values", "primary", () => void messages.report(copy, () => made()));
@@ -42,6 +45,7 @@ export function shareTab(workbook: Workbook): Tab {
     return `"${last.copy}" is in view. Its record is "${last.record}".`;
   };
 
+  const ownFile = files === undefined ? undefined : ownFileWays(workbook, files, () => sheets.value);
   const panel = element(
     "div",
     {},
@@ -49,10 +53,11 @@ export function shareTab(workbook: Workbook): Tab {
     element("p", { class: "intro" }, "For a colleague without the add-in. Your own sheet stays as it is: everything happens in a copy."),
     element("label", { for: sheets.id }, "Sheet to share"),
     sheets,
+    ...(ownFile === undefined ? [] : [ownFile.panel]),
     element(
       "section",
       { class: "way", "aria-labelledby": "way-values" },
-      element("h3", { id: "way-values" }, "As values"),
+      element("h3", { id: "way-values" }, ownFile === undefined ? "As values" : "As values in this workbook"),
       element("ul", { class: "points" }, ...AS_VALUES.map((point) => element("li", {}, point))),
       copy,
       messages.region,
@@ -84,11 +89,4 @@ const AS_IT_IS =
 function frozenText(cells: number): string {
   if (cells === 0) return "No cell held a formula.";
   return cells === 1 ? "One formula cell became a value." : `${cells} formula cells became values.`;
-}
-
-/** The day in the order that sorts: "2025-03-09". */
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

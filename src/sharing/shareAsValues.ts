@@ -34,4 +34,11 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
 }
 
+/** A free name for the record of a sheet, which is taken from then on. */
+export function recordName(sheet: string, taken: string[]): string {
+  const name = freeSheetName(named(sheet, " record"), taken);
+  taken.push(name);
+  return name;
+}
+
 const named = (sheet: string, ending: string): string => `${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`;

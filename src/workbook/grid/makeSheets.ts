@@ -5,9 +5,11 @@ import { areaNamed, areaToFill } from "../areaNamed";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
+import { sheetStyles } from "../sheetStyles";
 import type { CellArea } from "../cellArea";
 import { WorkbookProblem, type CopyWithValues, type FrozenArea } from "../Workbook";
 import { cellData } from "./cellData";
+import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import type { GridEngine } from "./GridEngine";
 import { gridSheet, insertGridSheet } from "./GridSheet";
@@ -50,6 +52,7 @@ export async function copyGridSheet(
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
     await engine.settled();
+    for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
     setCells(engine, copy, filled);
     await engine.settled();
     refuseTaken(engine, name, beside.name);
@@ -66,12 +69,34 @@ const SET_VALUES = "sheet.command.set-range-values";
 
 /** All in one command: each goes through the whole workbook, however few cells it sets. */
 function setCells({ api, book }: GridEngine, sheet: FWorksheet, filled: readonly { area: CellArea; values: FrozenArea["values"] }[]): void {
-  const value: Record<number, Record<number, ICellData>> = {};
+  const value = withoutBoxes(sheet);
   for (const { area, values } of filled)
-    values.forEach((line, down) => line.forEach((content, across) => ((value[area.row + down] ??= {})[area.column + across] = cellData(content))));
-  if (filled.length === 0) return;
+    values.forEach((line, down) =>
+      line.forEach((content, across) => {
+        const inRow = (value[area.row + down] ??= {});
+        inRow[area.column + across] = { ...inRow[area.column + across], ...cellData(content) };
+      }),
+    );
+  if (Object.keys(value).length === 0) return;
   const range = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
   api.syncExecuteCommand(SET_VALUES, { unitId: book.getId(), subUnitId: sheet.getSheetId(), range, value });
+}
+
+const BOX_FILLS: readonly (string | undefined)[] = [sheetStyles.input.fill, sheetStyles.runBox.fill];
+
+/** The looks of cells that were to be filled in, without the box. */
+function withoutBoxes(sheet: FWorksheet): Record<number, Record<number, ICellData>> {
+  const looks: Record<number, Record<number, ICellData>> = {};
+  const styles = sheet.getWorkbook().getStyles();
+  sheet
+    .getSheet()
+    .getCellMatrix()
+    .forValue((row, column, cell) => {
+      const look = typeof cell?.s === "string" ? styles.get(cell.s) : cell?.s;
+      if (!BOX_FILLS.includes(look?.bg?.rgb?.toUpperCase())) return;
+      (looks[row] ??= {})[column] = { s: { ...look, bg: null, bd: null, cl: { rgb: sheetStyles.label.fontColour } } };
+    });
+  return looks;
 }
 
 function refuseTaken(engine: GridEngine, ...wanted: readonly string[]): void {

@@ -29,7 +29,7 @@ export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, dat
   let cells = 0;
   for (const reading of sheets) {
     const { sheet } = reading;
-    const banner = bannerCell(reading);
+    const banner = bannerCell(reading, true);
     const changes: CellChange[] = [];
     await file.readCells(sheet, ({ cell, formulaKind, value, look }) => {
       const isFormula = formulaKind !== "none" && formulaKind !== "dataTable";

@@ -2,7 +2,10 @@ import type { Emphasis, PrintPlan } from "../../SheetPlan";
 import { emphasisStyles } from "../../sheetStyles";
 
 /** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
-export function setPage(worksheet: Excel.Worksheet, { area, landscape, titleRows, titleFrom = 1, scale, margins, footer, breaksBefore }: PrintPlan): void {
+export function setPage(
+  worksheet: Excel.Worksheet,
+  { area, landscape, titleRows, titleFrom = 1, scale, margins, footer, breaksBefore }: PrintPlan,
+): void {
   const page = worksheet.pageLayout;
   page.orientation = landscape ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
   page.zoom = { scale };

@@ -1,4 +1,5 @@
-import { copyTouched, StaysPending } from "../problems/sharingProblems";
+import { CellsInError, copyTouched, StaysPending } from "../problems/sharingProblems";
+import { shareAllTheSame } from "../problems/sharedCopyWords";
 import type { OwnFiles } from "../sharing/shareInFile";
 import { shareAsValues } from "../sharing/shareAsValues";
 import type { Workbook } from "../workbook/Workbook";
@@ -13,8 +14,9 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
   const messages = new Messages();
   const sheets = element("select", { id: "share-sheet" });
   const copy = button("Make a copy with values", "primary", () => void messages.report(copy, () => made()));
-  // Only where the workbook keeps saying that something waits, and nothing does.
-  const goOn = button("Share the values shown now", "secondary", () => void messages.report(goOn, () => made(true)));
+  // Only where the workbook keeps saying that something waits, and nothing does, or where cells are in error, which may be meant.
+  let allTheSame: { readonly asShown: boolean; readonly withErrors: boolean } | undefined;
+  const goOn = button(shareAllTheSame.asShown, "secondary", () => void messages.report(goOn, () => made(allTheSame)));
   goOn.hidden = true;
   const show = button("Show the copy", "secondary", () => void messages.report(show, shown));
   show.hidden = true;
@@ -26,11 +28,14 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
     sheets.replaceChildren(...names.map((name) => element("option", { value: name, selected: name === chosen }, name)));
   };
 
-  const made = async (asShown = false): Promise<string> => {
+  const made = async ({ asShown = false, withErrors = false } = {}): Promise<string> => {
     show.hidden = true;
     goOn.hidden = true;
-    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown }).catch((problem: unknown) => {
-      goOn.hidden = !(problem instanceof StaysPending);
+    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown, withErrors }).catch((problem: unknown) => {
+      const [waits, fails] = [problem instanceof StaysPending, problem instanceof CellsInError];
+      allTheSame = { asShown: asShown || waits, withErrors: withErrors || fails };
+      goOn.textContent = fails ? shareAllTheSame.withErrors : shareAllTheSame.asShown;
+      goOn.hidden = !waits && !fails;
       throw problem;
     });
     last = shared;
@@ -76,10 +81,10 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
 }
 
 const AS_VALUES = [
-  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates.",
+  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates, and a line in view says so. Prompts and lists go.",
   "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
   "Both sheets are made, or neither. In Excel, copying a sheet cannot be undone and clears the list of what can; to take it back, delete the two sheets.",
-  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
+  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to; errors that are meant you can share as they are.",
 ];
 
 const AS_IT_IS =

@@ -32,3 +32,6 @@ export const checkByHand = (copy: string): string =>
   `To check by hand: put the numbers on "${copy}" into the arithmetic below, or type the last column into a blank cell of that sheet. ${JOINED}`;
 export const formsOnCopy = `The last column is what stands in the cell now, or why its value does. ${JOINED}`;
 export const shownRounded = "A sheet may show a value rounded; it was calculated with all its digits.";
+
+/** What a button says that shares all the same. */
+export const shareAllTheSame = { asShown: "Share the values shown now", withErrors: "Share the cells in error as they are" } as const;

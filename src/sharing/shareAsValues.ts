@@ -7,6 +7,11 @@ import { calculationRecord } from "./calculationRecord";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 
+export interface WithErrors {
+  /** True where the user shares cells in error as they are. */
+  readonly withErrors?: boolean;
+}
+
 export interface Shared {
   /** The name of the copy. */
   readonly copy: string;
@@ -25,9 +30,9 @@ export interface Shared {
  * @throws InputProblem while anything still calculates, or when a Retort call shows an error
  * @throws WorkbookProblem when somebody changed the sheet meanwhile, or the workbook cannot oblige
  */
-export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience = {}): Promise<Shared> {
+export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience & WithErrors = {}): Promise<Shared> {
   const used = await finalValues(workbook, sheet, patience);
-  const formulaCells = formulaCellsOf(used);
+  const formulaCells = formulaCellsOf(used, patience.withErrors);
   const banner = bannerCell(used, true);
   const areas = formulaCells.map(({ area }) => area);
   const saying = { range: banner, values: [[valuesBanner(date)]] };

@@ -4,6 +4,7 @@ import { readingSheet, sharingStopped, writingFile } from "../problems/sharedCop
 import { holdsTheSame } from "../workbook/holdsTheSame";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
+import type { WithErrors } from "./shareAsValues";
 
 /** How a file holds what formulas came to: as values alone, or written in built-in functions. */
 export type FileKind = "values" | "plain";
@@ -33,7 +34,7 @@ export interface OwnFiles {
   handOut(made: FileMade): Promise<void>;
 }
 
-export interface SharingInFile extends Patience {
+export interface SharingInFile extends Patience, WithErrors {
   readonly as: FileKind;
   readonly sheets: readonly string[];
   readonly date: string;
@@ -41,8 +42,6 @@ export interface SharingInFile extends Patience {
   readonly told?: (step: string) => void;
   /** Asked between steps; true leaves everything as it was. */
   readonly isStopped?: () => boolean;
-  /** True where cells in error are shared as they are. */
-  readonly withErrors?: boolean;
 }
 
 /**

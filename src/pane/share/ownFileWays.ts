@@ -1,5 +1,5 @@
 import { CellsInError, StaysPending } from "../../problems/sharingProblems";
-import { plainFileMade, valuesFileMade } from "../../problems/sharedCopyWords";
+import { plainFileMade, shareAllTheSame, valuesFileMade } from "../../problems/sharedCopyWords";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
@@ -37,7 +37,7 @@ export function ownFileWays(workbook: Workbook, files: OwnFiles, chosen: () => s
       const waits = problem instanceof StaysPending;
       const fails = problem instanceof CellsInError;
       again = { as, asShown: asShown || waits, withErrors: withErrors || fails };
-      goOn.textContent = fails ? "Share the cells in error as they are" : "Share the values shown now";
+      goOn.textContent = fails ? shareAllTheSame.withErrors : shareAllTheSame.asShown;
       goOn.hidden = !waits && !fails;
       throw problem;
     } finally {

@@ -15,8 +15,14 @@ export function joinedAreas(areas: readonly FrozenArea[]): FrozenArea[] {
   const byRow = new Map<number, Block[]>();
   for (const area of areas) {
     const { row, column, rows, columns } = areaNamed(area.range);
-    if (rows * columns > 1) whole.push(area);
-    else byRow.set(row, [...(byRow.get(row) ?? []), { row, column, rows, columns, values: [[area.values[0]?.[0] ?? null]] }]);
+    if (rows * columns > 1) {
+      whole.push(area);
+      continue;
+    }
+    const cell: Block = { row, column, rows, columns, values: [[area.values[0]?.[0] ?? null]] };
+    const inRow = byRow.get(row);
+    if (inRow === undefined) byRow.set(row, [cell]);
+    else inRow.push(cell);
   }
   const blocks: Block[] = [];
   let above = new Map<string, Block>();
@@ -45,8 +51,12 @@ function runsIn(cells: readonly Block[]): Block[] {
   const runs: Block[] = [];
   for (const cell of [...cells].sort((one, other) => one.column - other.column)) {
     const last = runs.at(-1);
-    if (last === undefined || last.column + last.columns !== cell.column) runs.push(cell);
-    else runs[runs.length - 1] = { ...last, columns: last.columns + 1, values: [[...(last.values[0] ?? []), ...(cell.values[0] ?? [])]] };
+    if (last === undefined || last.column + last.columns !== cell.column) {
+      runs.push(cell);
+      continue;
+    }
+    last.values[0]?.push(cell.values[0]?.[0] ?? null);
+    runs[runs.length - 1] = { ...last, columns: last.columns + 1 };
   }
   return runs;
 }

@@ -1,17 +1,22 @@
-import { copyTouched, StaysPending } from "../problems/sharingProblems";
+import { CellsInError, copyTouched, StaysPending } from "../problems/sharingProblems";
+import { shareAllTheSame } from "../problems/sharedCopyWords";
+import type { OwnFiles } from "../sharing/shareInFile";
 import { shareAsValues } from "../sharing/shareAsValues";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
 import { Messages } from "./Messages";
+import { ownFileWays } from "./share/ownFileWays";
+import { today } from "./share/today";
 import type { Tab } from "./tabs";
 
 /** Prepares a sheet for a colleague who does not have the add-in. */
-export function shareTab(workbook: Workbook): Tab {
+export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
   const messages = new Messages();
   const sheets = element("select", { id: "share-sheet" });
   const copy = button("Make a copy with values", "primary", () => void messages.report(copy, () => made()));
-  // Only where the workbook keeps saying that something waits, and nothing does.
-  const goOn = button("Share the values shown now", "secondary", () => void messages.report(goOn, () => made(true)));
+  // Only where the workbook keeps saying that something waits, and nothing does, or where cells are in error, which may be meant.
+  let allTheSame: { readonly asShown: boolean; readonly withErrors: boolean } | undefined;
+  const goOn = button(shareAllTheSame.asShown, "secondary", () => void messages.report(goOn, () => made(allTheSame)));
   goOn.hidden = true;
   const show = button("Show the copy", "secondary", () => void messages.report(show, shown));
   show.hidden = true;
@@ -23,11 +28,14 @@ export function shareTab(workbook: Workbook): Tab {
     sheets.replaceChildren(...names.map((name) => element("option", { value: name, selected: name === chosen }, name)));
   };
 
-  const made = async (asShown = false): Promise<string> => {
+  const made = async ({ asShown = false, withErrors = false } = {}): Promise<string> => {
     show.hidden = true;
     goOn.hidden = true;
-    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown }).catch((problem: unknown) => {
-      goOn.hidden = !(problem instanceof StaysPending);
+    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown, withErrors }).catch((problem: unknown) => {
+      const [waits, fails] = [problem instanceof StaysPending, problem instanceof CellsInError];
+      allTheSame = { asShown: asShown || waits, withErrors: withErrors || fails };
+      goOn.textContent = fails ? shareAllTheSame.withErrors : shareAllTheSame.asShown;
+      goOn.hidden = !waits && !fails;
       throw problem;
     });
     last = shared;
@@ -42,6 +50,7 @@ export function shareTab(workbook: Workbook): Tab {
     return `"${last.copy}" is in view. Its record is "${last.record}".`;
   };
 
+  const ownFile = files === undefined ? undefined : ownFileWays(workbook, files, () => sheets.value);
   const panel = element(
     "div",
     {},
@@ -49,10 +58,11 @@ export function shareTab(workbook: Workbook): Tab {
     element("p", { class: "intro" }, "For a colleague without the add-in. Your own sheet stays as it is: everything happens in a copy."),
     element("label", { for: sheets.id }, "Sheet to share"),
     sheets,
+    ...(ownFile === undefined ? [] : [ownFile.panel]),
     element(
       "section",
       { class: "way", "aria-labelledby": "way-values" },
-      element("h3", { id: "way-values" }, "As values"),
+      element("h3", { id: "way-values" }, ownFile === undefined ? "As values" : "As values in this workbook"),
       element("ul", { class: "points" }, ...AS_VALUES.map((point) => element("li", {}, point))),
       copy,
       messages.region,
@@ -71,10 +81,10 @@ export function shareTab(workbook: Workbook): Tab {
 }
 
 const AS_VALUES = [
-  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates.",
+  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates, and a line in view says so. Prompts and lists go.",
   "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
   "Both sheets are made, or neither. In Excel, copying a sheet cannot be undone and clears the list of what can; to take it back, delete the two sheets.",
-  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to.",
+  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to; errors that are meant you can share as they are.",
 ];
 
 const AS_IT_IS =
@@ -84,11 +94,4 @@ const AS_IT_IS =
 function frozenText(cells: number): string {
   if (cells === 0) return "No cell held a formula.";
   return cells === 1 ? "One formula cell became a value." : `${cells} formula cells became values.`;
-}
-
-/** The day in the order that sorts: "2025-03-09". */
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,3 +1,4 @@
+import type { OwnFiles } from "../sharing/shareInFile";
 import type { Workbook } from "../workbook/Workbook";
 import { element } from "./element";
 import { functionsTab } from "./functions/functionsTab";
@@ -7,9 +8,12 @@ import { tabs } from "./tabs";
 import { unfinishedNotice } from "./unfinishedNotice";
 import { thisCellTab } from "./thisCell/thisCellTab";
 
-/** Builds the task pane inside `root`, beside the workbook it works on. */
-export function startPane(workbook: Workbook, root: HTMLElement): void {
-  const pages = [runSheetTab(workbook), functionsTab(workbook), thisCellTab(workbook), shareTab(workbook)];
+/**
+ * Builds the task pane inside `root`, beside the workbook it works on.
+ * @param files what makes files of their own, where the host can
+ */
+export function startPane(workbook: Workbook, root: HTMLElement, files?: OwnFiles): void {
+  const pages = [runSheetTab(workbook), functionsTab(workbook), thisCellTab(workbook), shareTab(workbook, files)];
   const heading = element("header", { class: "masthead" }, element("h1", {}, "Retort"), element("p", {}, "from weights to answers"));
   root.classList.add("retort-pane");
   const parts = tabs("Parts of the pane", pages);

@@ -21,8 +21,11 @@ export const nameNotKnown = (sheet: string, cells: readonly CellInTheWay[]): Inp
     "Enter the cell formula again, then share again.",
   );
 
-export const errorInCall = (sheet: string, cells: readonly CellInTheWay[]): InputProblem =>
-  new InputProblem(
+/** Errors may be meant, and the user may share them as they are. */
+export class CellsInError extends InputProblem {}
+
+export const errorInCall = (sheet: string, cells: readonly CellInTheWay[]): CellsInError =>
+  new CellsInError(
     "sheet",
     `${named(sheet, cells)} in error (${codes(cells)})`,
     "Select the cell to read why under This cell, mend it, then share again.",

@@ -2,8 +2,11 @@ import { EDITION } from "../chemistry/atomicWeights";
 import { cellAt } from "../workbook/cellArea";
 import type { CellStyle, PlannedCell, SheetPlan } from "../workbook/SheetPlan";
 import type { CellContent } from "../workbook/Workbook";
+import { wrappedLines } from "../workbook/wrappedLines";
+import { aboutPlainCells, aboutValues, checkByHand, formsOnCopy, shownRounded } from "../problems/sharedCopyWords";
 import type { FormulaCell } from "./formulaCells";
-import { recordRows, type RecordRow } from "./recordRows";
+import type { PlainCell } from "./plain/plainSheets";
+import { recordGroups, type RecordRow } from "./recordRows";
 
 /** What a calculation record is about. */
 export interface SharedCopy {
@@ -14,6 +17,8 @@ export interface SharedCopy {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
   readonly formulaCells: readonly FormulaCell[];
+  /** What became of the cells, of a copy of plain cells: such a copy goes on calculating. */
+  readonly plainCells?: readonly PlainCell[];
 }
 
 /** Put in place by the build, from package.json. */
@@ -32,31 +37,52 @@ const COLUMNS = [
   "Its source",
   "With built-in functions only",
 ];
-// Formulas of a run sheet fill some twenty lines; a row holds about twenty-five.
-const COLUMN_WIDTHS = [18, 26, 60, 22, 14, 42, 42, 60];
+// Characters: all eight columns stand on the width of a page in landscape, be it A4 or Letter, with letters above 7 points.
+const COLUMN_WIDTHS = [9, 20, 46, 14, 11, 34, 26, 46];
+/** Percent: 11 points print at 7.3. */
+const SCALE = 66;
+const MARGIN = 25;
+const MARGINS = { left: MARGIN, right: MARGIN, top: MARGIN, bottom: 36, header: 12, footer: 15 };
+const FOOTER = { left: "&10&A", centre: "&10Page &P of &N", right: "&10Retort calculation record" };
+
+// Points of a line of letters of 11 points, as spreadsheets set rows. A row holds at most 409 points.
+const LINE = 15;
+/** What fits into one row; a longer formula goes on in the next. */
+const LONGEST_PIECE = 900;
 
 /**
  * The sheet that goes with a shared copy: how each value came about, in words and in cell formulas kept as text, so
- * that a colleague without the add-in can check it.
+ * that a colleague without the add-in can check it. Grouped by families of functions; printed in landscape.
  * @param name of the new sheet
  */
 export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
-  const lines = [...heading(shared), ...recordRows(shared.formulaCells).map(line)];
+  const top = heading(shared);
+  const plainHere = shared.plainCells?.filter(({ sheet }) => sheet === shared.sheet);
+  const groups = recordGroups(shared.formulaCells, plainHere).flatMap((group) => [
+    [[group.heading, "heading"] as const],
+    ...group.rows.flatMap(linesOf),
+  ]);
+  const lines: Content[][] = [...top, ...groups];
   return {
     name,
     cells: lines.flatMap((contents, row) => contents.flatMap((content, column) => plannedCell(content, row, column))),
     columnWidths: COLUMN_WIDTHS,
+    rowHeights: lines.flatMap((contents, row) => (row < top.length - 1 ? [] : [{ from: row + 1, to: row + 1, height: heightOf(contents) }])),
     entryRules: [],
     frozenRows: 1,
+    print: {
+      ...{ area: `A1:${cellAt(lines.length - 1, COLUMNS.length - 1)}`, landscape: true, titleFrom: top.length, titleRows: top.length },
+      ...{ scale: SCALE, margins: MARGINS, footer: FOOTER, breaksBefore: [] },
+    },
     startAt: "A1",
   };
 }
 
 type Content = readonly [CellContent, CellStyle];
 
-const heading = ({ sheet, copy, date }: SharedCopy): Content[][] => [
+const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => [
   [["Calculation record", "title"]],
-  [[`How the values on "${copy}" came about. They were calculated on "${sheet}" and do not change any more.`, "note"]],
+  [[plainCells === undefined ? aboutValues(sheet, copy) : aboutPlainCells(copy), "note"]],
   [
     ["Shared on", "label"],
     [date, "computed"],
@@ -69,14 +95,32 @@ const heading = ({ sheet, copy, date }: SharedCopy): Content[][] => [
     ["Atomic weights", "label"],
     [EDITION, "computed"],
   ],
-  [[`To check by hand: put the numbers on "${copy}" into the arithmetic below, or type the last column into a blank cell of that sheet.`, "note"]],
-  [["A sheet may show a value rounded; it was calculated with all its digits.", "note"]],
+  [[plainCells === undefined ? checkByHand(copy) : formsOnCopy, "note"]],
+  [[shownRounded, "note"]],
   [],
   COLUMNS.map((column) => [column, "columnHeading"]),
 ];
 
-const line = (row: RecordRow): Content[] =>
-  [row.cells, row.label, row.typed, row.value, row.unit, row.about, row.source, row.builtIn].map((content) => [content, "recorded"]);
+/** One line, or several where a formula is longer than a row holds. */
+function linesOf(row: RecordRow): Content[][] {
+  const [typed, builtIn] = [pieces(row.typed), pieces(row.builtIn)];
+  const first: CellContent[] = [row.cells, row.label, typed[0] ?? "", row.value, row.unit, row.about, row.source, builtIn[0] ?? ""];
+  const further = Array.from({ length: Math.max(typed.length, builtIn.length, 1) - 1 }, (_, index): CellContent[] => [
+    ...[null, null, typed[index + 1] ?? null, null, null, null, null],
+    builtIn[index + 1] ?? null,
+  ]);
+  return [first, ...further].map((line) => line.map((content): Content => [content, "recorded"]));
+}
+
+const pieces = (text: string): string[] =>
+  Array.from({ length: Math.ceil(text.length / LONGEST_PIECE) }, (_, index) => text.slice(index * LONGEST_PIECE, (index + 1) * LONGEST_PIECE));
+
+const heightOf = (contents: readonly Content[]): number =>
+  LINE *
+  Math.max(
+    1,
+    ...contents.map(([content, style], column) => (style === "heading" ? 1 : wrappedLines(String(content ?? ""), COLUMN_WIDTHS[column] ?? 1))),
+  );
 
 function plannedCell([content, style]: Content, row: number, column: number): PlannedCell[] {
   return content === null || content === "" ? [] : [{ cell: cellAt(row, column), content, style }];

@@ -3,7 +3,7 @@ import { areaNamed } from "../workbook/areaNamed";
 import { cellAt } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
 import { findCalls, type RetortCall } from "./findCalls";
-import { labelOf } from "./labelOf";
+import { labelsOf } from "./labelsOf";
 
 /** One cell with a cell formula, and the values that its formula fills. */
 export interface FormulaCell {
@@ -24,13 +24,15 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
 
 /**
  * Every cell formula of a sheet with the values it fills, ready to be shared.
+ * @param withErrors true where errors that Retort calls show are shared as they are
  * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
  */
-export function formulaCellsOf(used: RangeReading): readonly FormulaCell[] {
+export function formulaCellsOf(used: RangeReading, withErrors = false): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
-  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
-  refuseUnfinished(used.sheet, formulaCells);
+  const labelOf = labelsOf(used);
+  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading), readings));
+  refuseUnfinished(used.sheet, formulaCells, withErrors);
   return formulaCells;
 }
 
@@ -55,7 +57,7 @@ function cellsOf(range: string): string[][] {
 
 const valueOf = (reading: CellReading | undefined): CellContent => (reading === undefined || reading.value === "" ? null : reading.value);
 
-function refuseUnfinished(sheet: string, formulaCells: readonly FormulaCell[]): void {
+function refuseUnfinished(sheet: string, formulaCells: readonly FormulaCell[], withErrors: boolean): void {
   const errors = formulaCells.flatMap((cell) => cell.errors);
   const ours = formulaCells.filter(({ calls }) => calls.length > 0).flatMap((cell) => cell.errors);
   const refuse = (inTheWay: readonly CellInTheWay[], problem: (sheet: string, cells: readonly CellInTheWay[]) => Error): void => {
@@ -69,5 +71,5 @@ function refuseUnfinished(sheet: string, formulaCells: readonly FormulaCell[]): 
     ours.filter(({ code }) => code === "#NAME?"),
     nameNotKnown,
   );
-  refuse(ours, errorInCall);
+  if (!withErrors) refuse(ours, errorInCall);
 }

@@ -1,8 +1,11 @@
-import { everyFunction, NAMESPACE } from "../functions/catalogue";
+import { catalogue, everyFunction, NAMESPACE } from "../functions/catalogue";
+import { WHY_FIXED } from "../problems/plainCellProblems";
+import { fixedBecause } from "../problems/sharedCopyWords";
 import type { CellContent } from "../workbook/Workbook";
 import { findCalls } from "./findCalls";
 import type { FormulaCell } from "./formulaCells";
 import { inBuiltInFunctions } from "./inBuiltInFunctions";
+import type { PlainCell } from "./plain/plainSheets";
 
 /** One line of a calculation record. */
 export interface RecordRow {
@@ -23,31 +26,64 @@ export interface RecordRow {
 const NOT_LISTED = "Not a function of this version of Retort.";
 const BUILT_IN = "Built-in functions of the spreadsheet only.";
 
-/**
- * A line for each Retort function that a cell calls, then one for each other cell formula that shows a value: those blank
- * until an input exists explain no value on the sheet.
- */
-export const recordRows = (formulaCells: readonly FormulaCell[]): RecordRow[] => [
-  ...formulaCells.flatMap(rowsOfCalls),
-  ...formulaCells
-    .filter((cell) => cell.calls.length === 0 && firstValue(cell) !== null)
-    .map((cell) => row(cell, { unit: "", about: BUILT_IN, source: "" })),
-];
+/** The lines of one step of the work: the functions of one family, or the cell formulas of built-in functions alone. */
+export interface RecordGroup {
+  readonly heading: string;
+  readonly rows: readonly RecordRow[];
+}
 
-function rowsOfCalls(cell: FormulaCell): RecordRow[] {
+const BUILT_IN_GROUP = "Built-in functions";
+const UNKNOWN_GROUP = "Other functions";
+
+/**
+ * A line for each Retort function that a cell calls, by families in the order of the catalogue, then one for each other cell formula that shows a
+ * value: those blank until an input exists explain no value on the sheet.
+ * @param plainCells what became of the cells on a copy of plain cells
+ */
+export function recordGroups(formulaCells: readonly FormulaCell[], plainCells: readonly PlainCell[] = []): RecordGroup[] {
+  const plain = new Map(plainCells.map((one) => [one.cell, one]));
+  const lines = formulaCells.flatMap((cell) => rowsOfCalls(cell, plain.get(cell.cell)));
+  const rest = formulaCells
+    .filter((cell) => cell.calls.length === 0 && firstValue(cell) !== null)
+    .map((cell) => row(cell, { unit: "", about: BUILT_IN, source: "" }, plain.get(cell.cell)));
+  const families = [...catalogue.map(({ heading }) => heading), UNKNOWN_GROUP];
+  const ofFamily = (family: string): RecordGroup => ({
+    heading: family,
+    rows: lines.filter(({ heading }) => heading === family).map((line) => line.row),
+  });
+  return [...families.map(ofFamily), { heading: BUILT_IN_GROUP, rows: rest }].filter(({ rows }) => rows.length > 0);
+}
+
+function rowsOfCalls(cell: FormulaCell, plain: PlainCell | undefined): { readonly heading: string; readonly row: RecordRow }[] {
   const names = new Set(cell.calls.map(({ name }) => name));
   return [...names].map((name) => {
+    const heading = catalogue.find(({ functions }) => functions.some((one) => one.name === name))?.heading ?? UNKNOWN_GROUP;
     const definition = everyFunction.find((one) => one.name === name);
     const about = `${NAMESPACE}.${name}: ${definition?.summary ?? NOT_LISTED}`;
-    return row(cell, { unit: definition?.result.unit ?? "", about, source: definition?.source ?? "" });
+    return { heading, row: row(cell, { unit: definition?.result.unit ?? "", about, source: definition?.source ?? "" }, plain) };
   });
 }
 
-function row(cell: FormulaCell, about: Pick<RecordRow, "unit" | "about" | "source">): RecordRow {
-  // A spill of a call over whole ranges has no single cell in which to type it again.
-  const rewritten = cell.calls.length > 0 && cell.area.range === cell.cell ? inBuiltInFunctions(cell.formula) : undefined;
-  return { cells: cell.area.range, label: cell.label, typed: asTyped(cell.formula), value: firstValue(cell), ...about, builtIn: rewritten ?? "" };
+function row(cell: FormulaCell, about: Pick<RecordRow, "unit" | "about" | "source">, plain: PlainCell | undefined): RecordRow {
+  return {
+    cells: cell.area.range,
+    label: cell.label,
+    typed: asTyped(cell.formula),
+    value: firstValue(cell),
+    ...about,
+    builtIn: plain === undefined ? (rewritten(cell) ?? "") : onCopy(plain),
+  };
 }
+
+/** What stands in the first cell of a copy of plain cells, or why its value does. */
+function onCopy({ kind, why, formulas }: PlainCell): string {
+  if (kind === "fixed") return fixedBecause(why === undefined ? "" : WHY_FIXED[why]);
+  return "one" in formulas ? formulas.one : (formulas.each[0]?.[0] ?? "");
+}
+
+/** A spill of a call over whole ranges has no single cell in which to type it again. */
+const rewritten = (cell: FormulaCell): string | undefined =>
+  cell.calls.length > 0 && cell.area.range === cell.cell ? inBuiltInFunctions(cell.formula) : undefined;
 
 const firstValue = ({ area }: FormulaCell): CellContent => area.values[0]?.[0] ?? null;
 

@@ -1,8 +1,16 @@
 import { freeSheetName, LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
 import type { Workbook } from "../workbook/Workbook";
+import { valuesBanner } from "../problems/sharedCopyWords";
+import { bannerCell } from "./bannerCell";
+import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./calculationRecord";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
+
+export interface WithErrors {
+  /** True where the user shares cells in error as they are. */
+  readonly withErrors?: boolean;
+}
 
 export interface Shared {
   /** The name of the copy. */
@@ -17,21 +25,33 @@ export interface Shared {
 
 /**
  * Copies a sheet for people without the add-in: numbers stay, cell formulas go, and a calculation record says how each
- * value came about. Everything is read before the copy is made, so that a refusal leaves nothing behind.
+ * value came about. A line in view says so, and no rule for entries or box to fill in is left. Everything is read before the copy is made, so that a refusal leaves nothing behind.
  * @param date the day of sharing as it is to be printed on the record
  * @throws InputProblem while anything still calculates, or when a Retort call shows an error
  * @throws WorkbookProblem when somebody changed the sheet meanwhile, or the workbook cannot oblige
  */
-export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience = {}): Promise<Shared> {
+export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience & WithErrors = {}): Promise<Shared> {
   const used = await finalValues(workbook, sheet, patience);
-  const formulaCells = formulaCellsOf(used);
+  const formulaCells = formulaCellsOf(used, patience.withErrors);
+  const banner = bannerCell(used, true);
   const areas = formulaCells.map(({ area }) => area);
+  const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = await workbook.sheetNames();
   const wished = freeSheetName(named(sheet, " values"), taken);
   const record = calculationRecord({ sheet, copy: wished, date, formulaCells }, freeSheetName(named(sheet, " record"), taken));
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
-  const { copy, beside, touched } = await workbook.copyWithValues(sheet, { name: wished, read: used, areas, beside: record });
+  const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
+    ...{ name: wished, read: used, beside: record },
+    areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],
+  });
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
+}
+
+/** A free name for the record of a sheet, which is taken from then on. */
+export function recordName(sheet: string, taken: string[]): string {
+  const name = freeSheetName(named(sheet, " record"), taken);
+  taken.push(name);
+  return name;
 }
 
 const named = (sheet: string, ending: string): string => `${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`;

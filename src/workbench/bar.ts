@@ -28,6 +28,8 @@ export interface Bar {
   listNotShown(texts: readonly string[]): void;
   /** Asks what becomes of unsaved sheets before what is named comes in their place; false where they stay. */
   mayReplace(by: string): Promise<boolean>;
+  /** The workbook as a file would hold it now, with all that the file it came from has where that can be. */
+  wholeFile(): Promise<Uint8Array<ArrayBuffer>>;
 }
 
 const FILE_NAME = "retort-workbook.xlsx";
@@ -89,6 +91,12 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
     listNotShown(left);
     return left.length === 0 ? `Opened ${chosen.name}.` : openedInPart(chosen.name);
   };
+  const wholeFile = async (): Promise<Uint8Array<ArrayBuffer>> => {
+    enterEdit(engine);
+    const { saveXlsx } = await fileCode();
+    const inPlace = opened?.file.isOpen() === true ? await opened.file.saved() : undefined;
+    return inPlace !== undefined && "content" in inPlace ? inPlace.content : saveXlsx(engine);
+  };
   openFile.onclick = () => file.click();
   file.onchange = () => {
     const chosen = file.files?.[0];
@@ -96,23 +104,30 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
     if (chosen !== undefined) told(() => open(chosen));
   };
   saveFile.onclick = () => told(save);
-  return { save: () => told(save), say, listNotShown, mayReplace };
+  return { save: () => told(save), say, listNotShown, mayReplace, wholeFile };
 }
 
 /** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */
-export async function fileCode(): Promise<Pick<typeof import("./xlsx/openXlsx"), "openFile"> & Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx">> {
+export async function fileCode(): Promise<FileCode> {
   try {
-    const [{ openFile }, { saveXlsx }, { fileLibrary }] = await Promise.all([
+    const [{ openFile }, { saveXlsx }, { valuesFile }, { plainFile }, { fileLibrary }] = await Promise.all([
       import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
       import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
+      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/valuesFile"),
+      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/plainFile"),
       import(/* webpackChunkName: "xlsx" */ "../xlsx/fileLibrary"),
     ]);
     await fileLibrary();
-    return { openFile, saveXlsx };
+    return { openFile, saveXlsx, valuesFile, plainFile };
   } catch {
     throw new WorkbookProblem(saveOutOfReach);
   }
 }
+
+type FileCode = Pick<typeof import("./xlsx/openXlsx"), "openFile"> &
+  Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx"> &
+  Pick<typeof import("../xlsx/handedOn/valuesFile"), "valuesFile"> &
+  Pick<typeof import("../xlsx/handedOn/plainFile"), "plainFile">;
 
 function list(root: HTMLDetailsElement, texts: readonly string[]): void {
   root.querySelector("ul")?.replaceChildren(...texts.map(listItem));
@@ -129,7 +144,7 @@ function listItem(text: string): HTMLLIElement {
 const FILE_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** Hands a workbook file to the browser to put where it puts downloads. */
-function download(fileName: string, content: Uint8Array<ArrayBuffer>): void {
+export function download(fileName: string, content: Uint8Array<ArrayBuffer>): void {
   const address = URL.createObjectURL(new Blob([content], { type: FILE_TYPE }));
   const link = document.createElement("a");
   link.href = address;

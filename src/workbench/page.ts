@@ -50,13 +50,14 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine): Promise<void> {
-  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }] = await Promise.all([
+  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }] = await Promise.all([
     import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
     import(/* webpackChunkName: "grid" */ "./bar"),
     import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
     import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
     import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
     import(/* webpackChunkName: "grid" */ "./partKeys"),
+    import(/* webpackChunkName: "grid" */ "./ownFiles"),
   ]);
   const pane = byId<HTMLIFrameElement>("pane");
   await showGrid(engine, byId("grid"));
@@ -70,6 +71,8 @@ async function drawn(engine: GridEngine): Promise<void> {
     ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
     ...{ dialog: byId("unsaved"), anew: byId("anew"), notice: byId("notice"), notShown: byId("not-shown") },
   });
+  const lent = (window as WorkbenchWindow).retortWorkbench;
+  if (lent !== undefined) lent.files = ownFiles(ofBar);
   saveKeys(window, save);
   const parts = partKeys({ engine, bar: byId("bar"), pane });
   // Keys pressed in a frame never reach the page around it.

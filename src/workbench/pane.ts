@@ -1,4 +1,5 @@
 import { startPane } from "../pane/startPane";
+import type { OwnFiles } from "../sharing/shareInFile";
 import { WorkbookProblem, type Workbook } from "../workbook/Workbook";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
@@ -11,7 +12,7 @@ const root = document.getElementById("pane") ?? document.body;
 if (lent === undefined) root.textContent = "This is the pane of the local workbook and cannot be opened alone. Open the page it belongs to.";
 else {
   followSize(window.parent.matchMedia(SMALL_PAGE), root);
-  startPane(inThisFrame(lent.workbook), root);
+  startPane(inThisFrame(lent.workbook), root, lent.files && filesInThisFrame(lent.files));
 }
 
 /** On a small page the pane stands below the grid and can be given all of the screen. */
@@ -26,14 +27,6 @@ function followSize(small: MediaQueryList, pane: HTMLElement): void {
  * WorkbookProblem to the pane until it is made again here.
  */
 function inThisFrame(workbook: Workbook): Workbook {
-  const here = async <R>(answer: Promise<R>): Promise<R> => {
-    try {
-      return await answer;
-    } catch (thrown) {
-      const { name, message } = thrown as Error;
-      throw name === "WorkbookProblem" ? new WorkbookProblem(message) : thrown;
-    }
-  };
   return {
     name: workbook.name,
     drawsCharts: workbook.drawsCharts,
@@ -56,4 +49,18 @@ function inThisFrame(workbook: Workbook): Workbook {
     unfinishedSheets: () => here(workbook.unfinishedSheets()),
     removeUnfinished: (sheet, asked) => here(workbook.removeUnfinished(sheet, asked)),
   };
+}
+
+/** What makes files, likewise. */
+function filesInThisFrame({ make, handOut }: OwnFiles): OwnFiles {
+  return { make: (wanted) => here(make(wanted)), handOut: (made) => here(handOut(made)) };
+}
+
+async function here<R>(answer: Promise<R>): Promise<R> {
+  try {
+    return await answer;
+  } catch (thrown) {
+    const { name, message } = thrown as Error;
+    throw name === "WorkbookProblem" ? new WorkbookProblem(message) : thrown;
+  }
 }

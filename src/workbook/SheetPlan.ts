@@ -70,12 +70,16 @@ export interface PlannedChart {
   readonly over: string;
 }
 
-/** How a sheet is printed, in portrait. Lengths are points, 1/72 inch. */
+/** How a sheet is printed. Lengths are points, 1/72 inch. */
 export interface PrintPlan {
   /** What is printed: "A1:I98". */
   readonly area: string;
-  /** Rows from the top that every page repeats. */
+  /** Left out: in portrait. */
+  readonly landscape?: true;
+  /** The last row that every page repeats, counted from the top. */
   readonly titleRows: number;
+  /** The first row that every page repeats; left out: row 1. */
+  readonly titleFrom?: number;
   /** Percent of the size on screen. */
   readonly scale: number;
   readonly margins: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;

@@ -178,8 +178,8 @@ export interface Workbook {
   /** Makes a new sheet at the end, never over an existing one. @returns its name then, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
   /**
-   * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole) and makes the sheet
-   * beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
+   * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole), takes its rules for
+   * entries away, and makes the sheet beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
    */
   copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade>;
 

@@ -5,7 +5,10 @@ import { calculationRecord, VERSION } from "../../src/sharing/calculationRecord"
 import { findCalls } from "../../src/sharing/findCalls";
 import type { FormulaCell } from "../../src/sharing/formulaCells";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
+import type { PlainCell } from "../../src/sharing/plain/plainSheets";
+import { pixelsOf, POINTS_PER_PIXEL } from "../../src/workbook/columnPixels";
 import { sheetStyles } from "../../src/workbook/sheetStyles";
+import { wrappedLines } from "../../src/workbook/wrappedLines";
 import type { CellContent } from "../../src/workbook/Workbook";
 
 const formulaCell = (cell: string, formula: string, values: CellContent[][], range = cell): FormulaCell => ({
@@ -22,9 +25,16 @@ const table = (...formulaCells: FormulaCell[]): unknown[][] => {
   const plan = record(...formulaCells);
   const headings = Number(plan.cells.find(({ content }) => content === "Cell formula as typed")?.cell.slice(1));
   const rows = [...new Set(plan.cells.map(({ cell }) => Number(cell.slice(1))))].filter((row) => row > headings);
-  return rows.map((row) =>
-    ["A", "C", "D", "E", "F", "G", "H"].map((column) => plan.cells.find(({ cell }) => cell === `${column}${row}`)?.content ?? null),
-  );
+  const isGroup = (row: number): boolean => plan.cells.some(({ cell, style }) => cell === `A${row}` && style === "heading");
+  const lines = rows
+    .filter((row) => !isGroup(row))
+    .map((row) => ["A", "C", "D", "E", "F", "G", "H"].map((column) => plan.cells.find(({ cell }) => cell === `${column}${row}`)?.content ?? null));
+  // A formula longer than a row holds goes on in the next rows.
+  return lines.reduce<unknown[][]>((so, line) => {
+    const last = so.at(-1);
+    if (line[0] !== null || last === undefined) return [...so, line];
+    return [...so.slice(0, -1), last.map((content, index) => (line[index] === null ? content : `${String(content)}${String(line[index])}`))];
+  }, []);
 };
 const named = (name: string) => everyFunction.find((definition) => definition.name === name);
 
@@ -65,13 +75,50 @@ describe("calculationRecord(shared, name)", () => {
   it("calls each cell what the sheet calls it", () => {
     const plan = record({ ...call, label: "Moisture" });
     const { cell: under = "" } = plan.cells.find(({ content }) => content === "On the sheet") ?? {};
-    expect(plan.cells.find(({ cell }) => cell === `B${Number(under.slice(1)) + 1}`)?.content).toBe("Moisture");
+    expect(plan.cells.find(({ cell }) => cell === `A${Number(under.slice(1)) + 1}`)?.content).toBe("Drying");
+    expect(plan.cells.find(({ cell }) => cell === `B${Number(under.slice(1)) + 2}`)?.content).toBe("Moisture");
   });
 
   it("wraps its lines, so that no formula runs off the page", () => {
     const lines = record(call).cells.filter(({ style }) => style === "recorded");
-    expect(lines).toHaveLength(7);
+    expect(lines.length).toBeGreaterThanOrEqual(7);
     expect(sheetStyles.recorded.wrap).toBe(true);
+  });
+
+  it("prints in landscape on A4 and Letter at 7 points or more, with the column headings on every page and rows that fit", () => {
+    const { print, columnWidths, rowHeights = [], cells } = record(call);
+    // Points: the wider margins of the shorter page, Letter, in landscape.
+    const [letter, a4] = [11 * 72, 842];
+    const onPaper = (columnWidths.reduce((sum, width) => sum + pixelsOf(width), 0) * POINTS_PER_PIXEL * (print?.scale ?? 100)) / 100;
+    expect(onPaper).toBeLessThanOrEqual(Math.min(letter, a4) - (print?.margins.left ?? 0) - (print?.margins.right ?? 0));
+    expect(((sheetStyles.recorded.size ?? 11) * (print?.scale ?? 0)) / 100).toBeGreaterThanOrEqual(7);
+    const headings = cells.find(({ content }) => content === "Cell formula as typed")?.cell.slice(1);
+    expect(print).toMatchObject({ landscape: true, titleFrom: Number(headings), titleRows: Number(headings) });
+    for (const { from, height } of rowHeights) {
+      expect(height).toBeLessThanOrEqual(409);
+      for (const { cell, content } of cells.filter(({ cell, style }) => Number(cell.slice(1)) === from && style === "recorded"))
+        expect(height).toBeGreaterThanOrEqual(15 * wrappedLines(String(content), columnWidths["ABCDEFGH".indexOf(cell.charAt(0))] ?? 1));
+    }
+  });
+
+  it("puts the calls of one family under its heading, in the order of the catalogue", () => {
+    const plan = record(call, formulaCell("B1", '=RETORT.MOLARMASS("CaCO3")', [[100.086]]), formulaCell("B2", "=B1*2", [[200.172]]));
+    const groups = plan.cells.filter(({ style }) => style === "heading").map(({ content }) => content);
+    expect(groups).toEqual(["Compound", "Drying", "Built-in functions"]);
+  });
+
+  it("of a copy of plain cells, gives what stands in the cell now, or why its value does", () => {
+    const plainCells: PlainCell[] = [
+      { kind: "plain", sheet: "Tin 3", cell: "B4", area: "B4", formulas: { one: "=(B2-B3)/(B2-B1)", isArray: false } },
+      { kind: "fixed", sheet: "Tin 3", cell: "B5", area: "B5", why: "noForm", formulas: { each: [['=IF(F!B5=2,"fixed","x")']] } },
+    ];
+    const formulaCells = [call, formulaCell("B5", '=RETORT.BURN.EQUATION("CH4")', [["x"]])];
+    const plan = calculationRecord({ sheet: "Tin 3", copy: "Tin 3", date: "2026-03-14", formulaCells, plainCells }, "Tin 3 record");
+    const forms = plan.cells.filter(({ cell, style }) => cell.startsWith("H") && style === "recorded").map(({ content }) => content);
+    expect(forms).toEqual(["fixed at its value: this function has no form in built-in functions", "=(B2-B3)/(B2-B1)"]);
+    expect(plan.cells[1]?.content).toBe(
+      'How the cells on "Tin 3" are calculated. They go on calculating without Retort; a fixed one says so once an input of it is changed.',
+    );
   });
 
   it("prints a stored formula as it was typed", () => {

@@ -30,7 +30,7 @@ describe("shareAsValues(workbook, sheet, date)", () => {
 
   it("reads everything, twice, before it makes the copy", async () => {
     const { workbook } = await shared([...inputs, moisture]);
-    expect(workbook.calls).toEqual(["read Tin 3", "read Tin 3", "copy Tin 3 to Tin 3 values", "freeze 1 areas of Tin 3 values", "add Tin 3 record"]);
+    expect(workbook.calls).toEqual(["read Tin 3", "read Tin 3", "copy Tin 3 to Tin 3 values", "freeze 2 areas of Tin 3 values", "add Tin 3 record"]);
   });
 
   it("freezes built-in cell formulas too", async () => {
@@ -124,5 +124,14 @@ describe("shareAsValues(workbook, sheet, date)", () => {
   it("lets an error of the sheet's own, without a Retort call, stand", async () => {
     const { workbook, copy } = await shared([moisture, reading("B9", { formula: "=1/0", value: "#DIV/0!", error: "#DIV/0!" })]);
     expect(workbook.sheets.get(copy)?.get("B9")?.value).toBe("#DIV/0!");
+  });
+
+  it("shares cells in error as they are where the user says so, and never what is still on its way", async () => {
+    const failed = reading("B5", { formula: "=RETORT.MOISTURE.WET(B1,B2,B9)", value: "#VALUE!", error: "#VALUE!" });
+    const workbook = new MemoryWorkbook("Tin 3", [...inputs, moisture, failed]);
+    const { copy } = await shareAsValues(workbook, "Tin 3", DAY, { withErrors: true });
+    expect(["B4", "B5"].map((cell) => workbook.sheets.get(copy)?.get(cell)?.value)).toEqual([0.35, "#VALUE!"]);
+    const busy = new MemoryWorkbook("Tin 3", [...inputs, { ...failed, value: "#BUSY!", error: "#BUSY!" }]);
+    await expect(shareAsValues(busy, "Tin 3", DAY, { withErrors: true })).rejects.toThrow("not calculated yet");
   });
 });

@@ -3,7 +3,7 @@ import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { namesIn } from "../../workbook/grid/definedNames";
-import { readCell } from "../../workbook/grid/readCell";
+import { readCell, spillsOver } from "../../workbook/grid/readCell";
 import { usedCells } from "../../workbook/grid/usedArea";
 import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
@@ -93,8 +93,9 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
 const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
 
 function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, names: NamesForSeveral): void {
+  const spillAt = spillsOver(engine, sheet.getSheetId());
   for (const { row, column } of usedCells(engine, sheet)) {
-    const cell = readCell(engine, sheet, row, column);
+    const cell = readCell(engine, sheet, row, column, spillAt);
     if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell, names);
   }
 }

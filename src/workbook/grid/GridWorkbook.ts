@@ -36,7 +36,7 @@ import type { GridEngine } from "./GridEngine";
 import { growGridSheet } from "./growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
 import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
-import { readCell } from "./readCell";
+import { readCell, spillsOver } from "./readCell";
 import { selectionWatch } from "./selectionWatch";
 import { usedArea } from "./usedArea";
 
@@ -179,8 +179,9 @@ export class GridWorkbook implements Workbook {
 
   private reading(sheet: FWorksheet, area: CellArea): RangeReading {
     if (area.rows * area.columns > MOST_CELLS_READ) throw new WorkbookProblem(tooMuchAtOnce);
+    const spillAt = spillsOver(this.engine, sheet.getSheetId());
     const rows = Array.from({ length: area.rows }, (_, row) =>
-      Array.from({ length: area.columns }, (_, column) => readCell(this.engine, sheet, area.row + row, area.column + column)),
+      Array.from({ length: area.columns }, (_, column) => readCell(this.engine, sheet, area.row + row, area.column + column, spillAt)),
     );
     return { sheet: sheet.getSheetName(), range: rangeOf(area), rows };
   }

@@ -50,6 +50,12 @@ const ADD_RULE = "sheet.command.addDataValidation";
 export const addRule = ({ api, book }: GridEngine, sheet: FWorksheet, rule: IDataValidationRule): void =>
   void api.syncExecuteCommand(ADD_RULE, { unitId: book.getId(), subUnitId: sheet.getSheetId(), rule });
 
+const REMOVE_RULE = "sheet.command.remove-data-validation-rule";
+
+/** Takes a rule away from all its cells. */
+export const removeRule = ({ api, book }: GridEngine, sheet: FWorksheet, ruleId: string): void =>
+  void api.syncExecuteCommand(REMOVE_RULE, { unitId: book.getId(), subUnitId: sheet.getSheetId(), ruleId });
+
 /** What is said beside a cell before something is typed into it; blank where nothing is. The engine itself does not show it. */
 export function entryPrompt(engine: GridEngine, { sheet, cell }: CellAddress): { title: string; text: string } {
   const area = cellArea(cell);

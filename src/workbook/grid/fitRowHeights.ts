@@ -1,5 +1,6 @@
 import { BooleanNumber, WrapStrategy, type IStyleData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
+import { wrappedLines } from "../wrappedLines";
 import type { GridEngine } from "./GridEngine";
 import { readCell } from "./readCell";
 import { ROW_HEIGHT } from "./worksheetData";
@@ -31,29 +32,6 @@ export function fitRowHeights(engine: GridEngine, sheet: FWorksheet): void {
 
 function wrappedHeight(text: string, look: IStyleData, columnWidth: number): number {
   const perCharacter = look.bl === BooleanNumber.TRUE ? PIXELS_A_BOLD_CHARACTER : PIXELS_A_CHARACTER;
-  const lines = linesOf(text, Math.max(1, Math.floor((columnWidth - PADDING) / perCharacter)));
+  const lines = wrappedLines(text, Math.max(1, Math.floor((columnWidth - PADDING) / perCharacter)));
   return lines === 1 ? ROW_HEIGHT : lines * PIXELS_A_LINE + PADDING;
-}
-
-/** Lines that a text takes when none is longer than the limit: broken at spaces and after hyphens, or inside a longer word. */
-function linesOf(text: string, limit: number): number {
-  let lines = 1;
-  let used = 0;
-  let gap = 0;
-  for (const [piece] of text.matchAll(/\s+|[^\s-]+-*|-+/g)) {
-    if (piece.trimStart() === "") {
-      gap = 1;
-      continue;
-    }
-    const word = piece.length;
-    const needed = used === 0 ? word : used + gap + word;
-    gap = 0;
-    if (needed <= limit) {
-      used = needed;
-      continue;
-    }
-    lines += (used === 0 ? 0 : 1) + Math.ceil(word / limit) - 1;
-    used = word % limit || limit;
-  }
-  return lines;
 }

@@ -5,11 +5,10 @@ import { areaNamed } from "../areaNamed";
 import { areasPutIn, rowAfter, type SheetGrowth } from "../SheetGrowth";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import { cellData } from "./cellData";
-import { addRule, dataValidation } from "./entryRules";
+import { addRule, dataValidation, removeRule } from "./entryRules";
 import type { GridEngine } from "./GridEngine";
 import { gridStyle, rowPixelsOf } from "./worksheetData";
 
-const REMOVE_RULE = "sheet.command.remove-data-validation-rule";
 const SET_VALUES = "sheet.command.set-range-values";
 
 /** Grows a sheet of the grid. Nothing comes in between and nothing breaks off half-way, so `begun` is not written. */
@@ -54,10 +53,9 @@ const contentOf = ({ content, formula }: PlannedCell): ICellData =>
 /** Puts the plan's entry rules in place of those with the same words; the user's own stay. */
 function setRules(engine: GridEngine, sheet: FWorksheet, { entryRules }: SheetPlan): void {
   const words = new Set(entryRules.map(({ promptTitle, prompt, refusal }) => JSON.stringify([prompt === "" ? "" : promptTitle, prompt, refusal])));
-  const target = { unitId: engine.book.getId(), subUnitId: sheet.getSheetId() };
   for (const { rule } of sheet.getDataValidations()) {
     const said = JSON.stringify([rule.promptTitle ?? "", rule.prompt ?? "", rule.error ?? ""]);
-    if (words.has(said)) engine.api.syncExecuteCommand(REMOVE_RULE, { ...target, ruleId: rule.uid });
+    if (words.has(said)) removeRule(engine, sheet, rule.uid);
   }
   for (const rule of entryRules) addRule(engine, sheet, dataValidation(rule, generateRandomId()));
 }

@@ -3,7 +3,7 @@ import { areaNamed } from "../areaNamed";
 import { isWholeColumns, isWholeRows, wholeLines, type CellArea } from "../cellArea";
 import type { Calculation, CellLook, InputCell } from "../Workbook";
 import type { GridEngine } from "./GridEngine";
-import { readCell, spillOver } from "./readCell";
+import { readCell, spillOver, spillsOver } from "./readCell";
 import { usedArea } from "./usedArea";
 
 /** The grid calculates by itself after every change. */
@@ -25,9 +25,10 @@ export function lookAtCell(engine: GridEngine, sheet: FWorksheet, cell: string):
 export function readInputCells(engine: GridEngine, sheet: FWorksheet, range: string, spill: boolean): InputCell[][] {
   const named = wholeLines(range) ?? areaNamed(range);
   const area = spill ? (spillOver(engine, sheet.getSheetId(), named.row, named.column) ?? named) : named;
+  const spillAt = spillsOver(engine, sheet.getSheetId());
   const cells = (wanted: CellArea): InputCell[][] =>
     Array.from({ length: wanted.rows }, (_, row) =>
-      Array.from({ length: wanted.columns }, (_column, column) => readCell(engine, sheet, wanted.row + row, wanted.column + column)),
+      Array.from({ length: wanted.columns }, (_column, column) => readCell(engine, sheet, wanted.row + row, wanted.column + column, spillAt)),
     );
   if (!isWholeColumns(area) && !isWholeRows(area)) return cells(area);
   const used = usedArea(engine, sheet, area);

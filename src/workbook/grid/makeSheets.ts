@@ -1,11 +1,15 @@
+import type { ICellData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { nameJustTaken } from "../../problems/workbookProblems";
 import { areaNamed, areaToFill } from "../areaNamed";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { WorkbookProblem, type CopyWithValues } from "../Workbook";
+import { sheetStyles } from "../sheetStyles";
+import type { CellArea } from "../cellArea";
+import { WorkbookProblem, type CopyWithValues, type FrozenArea } from "../Workbook";
 import { cellData } from "./cellData";
+import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import type { GridEngine } from "./GridEngine";
 import { gridSheet, insertGridSheet } from "./GridSheet";
@@ -48,9 +52,8 @@ export async function copyGridSheet(
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
     await engine.settled();
-    for (const { area, values } of filled) {
-      copy.getRange(area.row, area.column, area.rows, area.columns).setValues(values.map((row) => row.map(cellData)));
-    }
+    for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
+    setCells(engine, copy, filled);
     await engine.settled();
     refuseTaken(engine, name, beside.name);
     const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
@@ -60,6 +63,40 @@ export async function copyGridSheet(
     refuseTaken(engine, name);
     copy.setName(name);
   });
+}
+
+const SET_VALUES = "sheet.command.set-range-values";
+
+/** All in one command: each goes through the whole workbook, however few cells it sets. */
+function setCells({ api, book }: GridEngine, sheet: FWorksheet, filled: readonly { area: CellArea; values: FrozenArea["values"] }[]): void {
+  const value = withoutBoxes(sheet);
+  for (const { area, values } of filled)
+    values.forEach((line, down) =>
+      line.forEach((content, across) => {
+        const inRow = (value[area.row + down] ??= {});
+        inRow[area.column + across] = { ...inRow[area.column + across], ...cellData(content) };
+      }),
+    );
+  if (Object.keys(value).length === 0) return;
+  const range = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
+  api.syncExecuteCommand(SET_VALUES, { unitId: book.getId(), subUnitId: sheet.getSheetId(), range, value });
+}
+
+const BOX_FILLS: readonly (string | undefined)[] = [sheetStyles.input.fill, sheetStyles.runBox.fill];
+
+/** The looks of cells that were to be filled in, without the box. */
+function withoutBoxes(sheet: FWorksheet): Record<number, Record<number, ICellData>> {
+  const looks: Record<number, Record<number, ICellData>> = {};
+  const styles = sheet.getWorkbook().getStyles();
+  sheet
+    .getSheet()
+    .getCellMatrix()
+    .forValue((row, column, cell) => {
+      const look = typeof cell?.s === "string" ? styles.get(cell.s) : cell?.s;
+      if (!BOX_FILLS.includes(look?.bg?.rgb?.toUpperCase())) return;
+      (looks[row] ??= {})[column] = { s: { ...look, bg: null, bd: null, cl: { rgb: sheetStyles.label.fontColour } } };
+    });
+  return looks;
 }
 
 function refuseTaken(engine: GridEngine, ...wanted: readonly string[]): void {

@@ -10,15 +10,24 @@ const ERROR_CODES: readonly string[] = [
   "#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#SPILL!", "#CALC!", "#CYCLE!", "#ERROR!",
 ]; // prettier-ignore
 
-/** What one cell holds and shows; row and column count from 0. */
-export function readCell(engine: GridEngine, sheet: FWorksheet, row: number, column: number): CellReading {
+/**
+ * What one cell holds and shows; row and column count from 0.
+ * @param spillAt finds the spill over a cell: whoever reads many cells gives spillsOver, since looking through all spills for each takes long
+ */
+export function readCell(
+  engine: GridEngine,
+  sheet: FWorksheet,
+  row: number,
+  column: number,
+  spillAt: SpillAt = (down, across) => spillOver(engine, sheet.getSheetId(), down, across),
+): CellReading {
   const sheetId = sheet.getSheetId();
   const own: ICellData | null = sheet.getSheet().getCellRaw(row, column) ?? null;
   const formula = engine.spills.getFormulaStringByCell(row, column, sheetId, engine.book.getId()) ?? "";
   const spilled = isEmpty(own) ? spilledCell(engine, sheetId, row, column) : undefined;
   const value = contentOf(spilled ?? own);
   const error = isError(spilled ?? own, value) ? String(value) : "";
-  const spill = spillOver(engine, sheetId, row, column);
+  const spill = spillAt(row, column);
   return {
     cell: cellAt(row, column),
     formula,
@@ -68,21 +77,35 @@ const spilledCell = (engine: GridEngine, sheetId: string, row: number, column: n
   engine.spills.getArrayFormulaCellData()[engine.book.getId()]?.[sheetId]?.[row]?.[column] ?? undefined;
 
 /** The area of the spill that covers a cell. */
-export function spillOver(engine: GridEngine, sheetId: string, row: number, column: number): CellArea | undefined {
-  const onSheet = engine.spills.getArrayFormulaRange()[engine.book.getId()]?.[sheetId] ?? {};
-  for (const inRow of Object.values(onSheet)) {
-    for (const range of Object.values(inRow ?? {}) as (IRange | null)[]) {
-      if (range === null) continue;
-      const area = {
-        row: range.startRow,
-        column: range.startColumn,
-        rows: range.endRow - range.startRow + 1,
-        columns: range.endColumn - range.startColumn + 1,
-      };
-      if (area.rows * area.columns > 1 && covers(area, row, column)) return area;
+export type SpillAt = (row: number, column: number) => CellArea | undefined;
+
+/** The area of the spill that covers one cell; looks through the spills of the sheet. */
+export const spillOver = (engine: GridEngine, sheetId: string, row: number, column: number): CellArea | undefined =>
+  spillAreas(engine, sheetId).find((area) => covers(area, row, column));
+
+/** The same for many cells of a sheet as it is now, at the price of one look through its spills. */
+export function spillsOver(engine: GridEngine, sheetId: string): SpillAt {
+  const byRow = new Map<number, CellArea[]>();
+  for (const area of spillAreas(engine, sheetId)) {
+    for (let row = area.row; row < area.row + area.rows; row++) {
+      const inRow = byRow.get(row);
+      if (inRow === undefined) byRow.set(row, [area]);
+      else inRow.push(area);
     }
   }
-  return undefined;
+  return (row, column) => byRow.get(row)?.find((area) => covers(area, row, column));
+}
+
+function spillAreas(engine: GridEngine, sheetId: string): CellArea[] {
+  const onSheet = engine.spills.getArrayFormulaRange()[engine.book.getId()]?.[sheetId] ?? {};
+  return Object.values(onSheet).flatMap((inRow) =>
+    (Object.values(inRow ?? {}) as (IRange | null)[]).flatMap((range) => {
+      if (range === null) return [];
+      const { startRow: row, startColumn: column, endRow, endColumn } = range;
+      const area = { row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+      return area.rows * area.columns > 1 ? [area] : [];
+    }),
+  );
 }
 
 function messageBehind(engine: GridEngine, sheetId: string, row: number, column: number, spill: CellArea | undefined, error: string): string {

@@ -6,17 +6,17 @@ import { storedFormula } from "../formulas/storedFormula";
 const POINTS_PER_INCH = 72;
 
 /** The printed page as the file library has it. */
-export function pageSetup({ area, titleRows, scale, margins }: PrintPlan): Partial<PageSetup> {
+export function pageSetup({ area, landscape, titleRows, titleFrom = 1, scale, margins }: PrintPlan): Partial<PageSetup> {
   const inches = Object.fromEntries(Object.entries(margins).map(([side, points]) => [side, points / POINTS_PER_INCH]));
   return {
-    orientation: "portrait",
+    orientation: landscape ? "landscape" : "portrait",
     scale,
     // The names of the sides are those of the plan.
     margins: inches as unknown as NonNullable<PageSetup["margins"]>,
     horizontalCentered: true,
     // The library marks the column of the first corner alone as fixed, which other programs then refuse; with rows marked here they take it.
     printArea: area.replace(/[A-Z]+/g, "$&$"),
-    printTitlesRow: `1:${titleRows}`,
+    printTitlesRow: `${titleFrom}:${titleRows}`,
   };
 }
 

@@ -1,4 +1,5 @@
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
+import { valuesBanner } from "../../../src/problems/sharedCopyWords";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
@@ -26,6 +27,9 @@ describe("sharing a sheet as values in Excel", () => {
     expect(shared.rows.map((row) => row.map(({ value }) => value))).toEqual(
       before.rows.map((row) => row.map(({ value }) => (value === "" ? null : value))),
     );
+    expect((await workbook.readUsed(copy)).rows[0]?.at(-1)?.value).toBe(valuesBanner("2026-01-31"));
+    expect(host.book.sheet(copy).entryRules.at(-1)).toEqual({ range: "A1:XFD1048576", isCleared: true });
+    expect(host.book.sheet("Sheet1").entryRules).toEqual([]);
     expect(await workbook.sheetNames()).toEqual(["Sheet1", copy, record]);
     expect((await workbook.readUsed(record)).rows.flat().some(({ value }) => value === "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)")).toBe(true);
   });

@@ -39,6 +39,8 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   const copy = await beginCopy(context, sheet, wanted, attempt);
   const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
+  // All of the sheet: rules stand on blank cells too.
+  copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
   const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
   await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
     // Where the answer was lost, so is what stood there.
@@ -66,6 +68,8 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
     { name: beside.worksheet.name, held: new Map() },
   ];
 }
+
+const EVERYWHERE = "A:XFD";
 
 /** Somebody typed into the copy where a value has just been written: it goes back, and the copy is theirs. */
 async function putBackTyped(

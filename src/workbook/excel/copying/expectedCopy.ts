@@ -5,7 +5,7 @@ import type { CellContent, CopyWithValues } from "../../Workbook";
 import { cellEntry } from "../writing/cellEntry";
 import { isErrorCode } from "../reading/errorCodes";
 import { fitsOneAnswer, isAlike, isFormula, type HeldCells } from "../reading/heldCells";
-import type { WrittenLater } from "../writing/writePlan";
+import { lengthOf, type WrittenLater } from "../writing/writePlan";
 
 /** What a copy with values would be like if nobody else touched it. */
 export interface ExpectedCopy {
@@ -42,7 +42,7 @@ export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): E
     extent,
     isSmall: extent === undefined || fitsOneAnswer(extent),
     anchors: [...new Set(anchorOf.values())],
-    writes: (copy) => filled.map(({ area, values }) => ({ area, write: () => freeze(copy, area, values) })),
+    writes: (copy) => filled.map(({ area, values }) => ({ area, characters: lengthOf(values), write: () => freeze(copy, area, values) })),
     wasReadFrom: (held) => holdsAll(held, [...typed]) && [...held].every(([cell, entry]) => isTyped(cell, entry) || isFilled(cell, held)),
     isOurs: (held, blocked, asCopied) =>
       [...held].every(

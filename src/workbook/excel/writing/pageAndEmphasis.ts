@@ -2,12 +2,15 @@ import type { Emphasis, PrintPlan } from "../../SheetPlan";
 import { emphasisStyles } from "../../sheetStyles";
 
 /** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
-export function setPage(worksheet: Excel.Worksheet, { area, titleRows, scale, margins, footer, breaksBefore }: PrintPlan): void {
+export function setPage(
+  worksheet: Excel.Worksheet,
+  { area, landscape, titleRows, titleFrom = 1, scale, margins, footer, breaksBefore }: PrintPlan,
+): void {
   const page = worksheet.pageLayout;
-  page.orientation = Excel.PageOrientation.portrait;
+  page.orientation = landscape ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
   page.zoom = { scale };
   page.setPrintArea(area);
-  page.setPrintTitleRows(`$1:$${titleRows}`);
+  page.setPrintTitleRows(`$${titleFrom}:$${titleRows}`);
   page.centerHorizontally = true;
   page.leftMargin = margins.left;
   page.rightMargin = margins.right;

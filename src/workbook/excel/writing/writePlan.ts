@@ -7,9 +7,17 @@ import { cellBlocks } from "./cellBlocks";
 import { CELLS_A_REQUEST, inRequests } from "../inRequests";
 import { emphasise, setPage } from "./pageAndEmphasis";
 
+// A request may hold 5 MB on the web. What one write takes beside its contents was measured on the client library; letters of some scripts take
+// three bytes each.
+const BYTES_A_REQUEST = 3_500_000;
+const BYTES_A_WRITE = 700;
+const BYTES_A_CHARACTER = 3;
+
 /** Contents for an area, written when their turn comes. */
 export interface WrittenLater {
   readonly area: CellArea;
+  /** How long the contents are as they are sent. */
+  readonly characters?: number;
   write(): void;
 }
 
@@ -33,8 +41,9 @@ export async function writePlan(
   setRules(worksheet, plan);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
   const writes = [...first, ...blockWrites(worksheet, plan.cells)];
-  const weigh = ({ area }: WrittenLater): number => area.rows * area.columns;
-  await inRequests(context, writes, { limit: CELLS_A_REQUEST, weigh }, ({ write }) => write());
+  const weigh = ({ area, characters = 0 }: WrittenLater): number =>
+    Math.max((area.rows * area.columns) / CELLS_A_REQUEST, (BYTES_A_WRITE + BYTES_A_CHARACTER * characters) / BYTES_A_REQUEST);
+  await inRequests(context, writes, { limit: 1, weigh }, ({ write }) => write());
   if (writes.length === 0) await context.sync();
   // After the contents: Excel gives a General cell a format of its own when a date or a percentage is written into it.
   setFormats(worksheet, plan.cells);
@@ -71,8 +80,14 @@ export function setFormats(worksheet: Excel.Worksheet, cells: readonly PlannedCe
 export const writeContents = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void =>
   blockWrites(worksheet, cells).forEach(({ write }) => write());
 
+export const lengthOf = (entries: readonly (readonly unknown[])[]): number => JSON.stringify(entries).length;
+
 const blockWrites = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] =>
-  cellBlocks(cells).map(({ area, entries }) => ({ area, write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries) }));
+  cellBlocks(cells).map(({ area, entries }) => ({
+    area,
+    characters: lengthOf(entries),
+    write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries),
+  }));
 
 /** The width of a column in points, as Excel's format.columnWidth takes it: 8.43 characters are 48 points. */
 export const columnPoints = (characters: number): number => pixelsOf(characters) * POINTS_PER_PIXEL;

@@ -1,4 +1,5 @@
 import { buildRunSheet } from "../../../../src/runsheet/buildRunSheet";
+import { valuesBanner } from "../../../../src/problems/sharedCopyWords";
 import { copyTouched } from "../../../../src/problems/sharingProblems";
 import { shareAsValues } from "../../../../src/sharing/shareAsValues";
 import type { ExcelWorkbook } from "../../../../src/workbook/excel/ExcelWorkbook";
@@ -116,7 +117,8 @@ export const OPERATIONS: readonly Operation[] = [
         shared.value(1, 1) === 0.7 &&
         [25, ...typed.filter(({ sheet }) => sheet.name.startsWith("Mine")).map(({ value }) => value)].includes(Number(shared.value(0, 0))) &&
         shared.value(1, 0) === "plum" &&
-        shared.cells.size === 3;
+        shared.value(0, 1) === valuesBanner("2026-03-14") &&
+        shared.cells.size === 4;
       if (!isAsMade && said === "") return "the copy holds something else, and nothing is said";
       return recorded.cells.size > 0 && shared.names.size + recorded.names.size === 0 ? "" : "no record, or a mark left";
     },

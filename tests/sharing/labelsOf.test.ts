@@ -1,4 +1,4 @@
-import { labelOf } from "../../src/sharing/labelOf";
+import { labelsOf } from "../../src/sharing/labelsOf";
 import { cellAt } from "../../src/workbook/cellArea";
 import type { CellContent, CellReading } from "../../src/workbook/Workbook";
 
@@ -16,24 +16,24 @@ const sheet: readonly (readonly CellReading[])[] = [
 ].map((row, down) => row.map((content, across) => reading(content, down, across)));
 const cell = (row: number, column: number): CellReading => sheet[row]?.[column] as CellReading;
 
-describe("labelOf(cell, reading)", () => {
+describe("labelsOf(reading)(cell)", () => {
   it.each([
     ["gives the words in column A of the row, however far left", 0, 3, "Moisture"],
     ["gives the heading above and the row's number where the rows are numbered", 4, 2, "Steady, 2"],
     ["gives nothing where the row has no words and no number", 1, 1, ""],
     ["gives nothing for a numbered row in a column without a heading", 3, 3, ""],
   ])("%s", (_, row, column, label) => {
-    expect(labelOf(cell(row, column), { rows: sheet })).toBe(label);
+    expect(labelsOf({ rows: sheet })(cell(row, column))).toBe(label);
   });
 
   it("takes only printed words for a heading: no number, no text that a formula gives, no empty text", () => {
     const column: CellContent[] = ["Grams", 35, "=B2", ""];
     const table = [...column, "=B2"].map((content, row) => [reading(row === 0 ? "Weigh-in" : row, row, 0), reading(content, row, 1)]);
     const texts = table.map((row) => row.map((one) => (one.formula !== "" && one.cell === "B3" ? { ...one, value: "dry", shown: "dry" } : one)));
-    expect(labelOf(texts[4]?.[1] as CellReading, { rows: texts })).toBe("Grams, 4");
+    expect(labelsOf({ rows: texts })(texts[4]?.[1] as CellReading)).toBe("Grams, 4");
   });
 
   it("gives nothing for a spill, whose first row may be headings", () => {
-    expect(labelOf({ ...cell(0, 1), spill: "B1:C4" }, { rows: sheet })).toBe("");
+    expect(labelsOf({ rows: sheet })({ ...cell(0, 1), spill: "B1:C4" })).toBe("");
   });
 });

@@ -1,0 +1,37 @@
+import { counted } from "./quoted";
+
+// What a shared copy says of itself, and what the pane says of one.
+
+/** @param date of sharing, as printed */
+export const valuesBanner = (date: string): string => `Values of ${date}; does not recalculate`;
+
+export const plainBanner = (date: string, fixed: number): string =>
+  `Plain cells of ${date}; lives without Retort; ${fixed === 0 ? "no cell" : counted(fixed, "cell")} fixed`;
+
+export const valuesFileMade = (file: string, cells: number): string =>
+  `Made ${file}: ${cells === 0 ? "no cell held a formula" : `${counted(cells, "formula cell")} became ${cells === 1 ? "a value" : "values"}`}. Your own workbook is as it was.`;
+
+export const plainFileMade = (file: string, cells: number, fixed: number): string =>
+  `Made ${file}: ${counted(cells, "cell")} of Retort written in built-in functions, ${fixed === 0 ? "none" : String(fixed)} fixed. Your own workbook is as it was.`;
+
+export const readingSheet = (sheet: string, at: number, of: number): string => `Reading ${sheet} (${at} of ${of})`;
+export const writingFile = "Writing the file";
+export const sharingStopped = "Stopped. Nothing was made.";
+
+/** What the calculation record says of a fixed cell. @param why as WHY_FIXED has it */
+export const fixedBecause = (why: string): string => `fixed at its value: ${why}`;
+
+const JOINED = "A form that goes on in the next rows is one formula: join them.";
+
+/** What the calculation record says at its top. */
+export const aboutValues = (sheet: string, copy: string): string =>
+  `How the values on "${copy}" came about. They were calculated ${sheet === copy ? "before it was shared" : `on "${sheet}"`} and do not change any more.`;
+export const aboutPlainCells = (copy: string): string =>
+  `How the cells on "${copy}" are calculated. They go on calculating without Retort; a fixed one says so once an input of it is changed.`;
+export const checkByHand = (copy: string): string =>
+  `To check by hand: put the numbers on "${copy}" into the arithmetic below, or type the last column into a blank cell of that sheet. ${JOINED}`;
+export const formsOnCopy = `The last column is what stands in the cell now, or why its value does. ${JOINED}`;
+export const shownRounded = "A sheet may show a value rounded; it was calculated with all its digits.";
+
+/** What a button says that shares all the same. */
+export const shareAllTheSame = { asShown: "Share the values shown now", withErrors: "Share the cells in error as they are" } as const;

@@ -1,0 +1,74 @@
+import { WorkbookProblem, type RangeReading, type Workbook } from "../workbook/Workbook";
+import { changedWhileCopied } from "../problems/workbookProblems";
+import { readingSheet, sharingStopped, writingFile } from "../problems/sharedCopyWords";
+import { holdsTheSame } from "../workbook/holdsTheSame";
+import { finalValues, type Patience } from "./finalValues";
+import { formulaCellsOf } from "./formulaCells";
+import type { WithErrors } from "./shareAsValues";
+
+/** How a file holds what formulas came to: as values alone, or written in built-in functions. */
+export type FileKind = "values" | "plain";
+
+export interface FileWanted {
+  readonly as: FileKind;
+  /** The sheets that go into it, as they were read. */
+  readonly sheets: readonly RangeReading[];
+  /** The day of sharing, as it is to be printed. */
+  readonly date: string;
+}
+
+export interface FileMade {
+  readonly content: Uint8Array<ArrayBuffer>;
+  readonly fileName: string;
+  /** Formula cells that became values, or that were written in built-in functions. */
+  readonly cells: number;
+  /** Of a plain file, those that hold a value behind a guard. */
+  readonly fixed: number;
+}
+
+/** What makes a file of its own from the open workbook, where a host can. */
+export interface OwnFiles {
+  /** Makes the file; the workbook stays as it is, and nothing is handed out. */
+  make(wanted: FileWanted): Promise<FileMade>;
+  /** Hands it to the user. */
+  handOut(made: FileMade): Promise<void>;
+}
+
+export interface SharingInFile extends Patience, WithErrors {
+  readonly as: FileKind;
+  readonly sheets: readonly string[];
+  readonly date: string;
+  /** Told of each step. */
+  readonly told?: (step: string) => void;
+  /** Asked between steps; true leaves everything as it was. */
+  readonly isStopped?: () => boolean;
+}
+
+/**
+ * Shares sheets in a file of their own: as values, or as plain cells that go on calculating without the add-in.
+ * @throws InputProblem while anything still calculates, or when a Retort call shows an error
+ * @throws WorkbookProblem when a sheet was changed meanwhile, or on being stopped
+ */
+export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: SharingInFile): Promise<FileMade> {
+  const { as, sheets, date, told = () => undefined, isStopped = () => false } = wanted;
+  const goOn = (): void => {
+    if (isStopped()) throw new WorkbookProblem(sharingStopped);
+  };
+  const readings: RangeReading[] = [];
+  for (const [index, sheet] of sheets.entries()) {
+    told(readingSheet(sheet, index + 1, sheets.length));
+    const reading = await finalValues(workbook, sheet, wanted);
+    formulaCellsOf(reading, wanted.withErrors);
+    readings.push(reading);
+    goOn();
+  }
+  told(writingFile);
+  const made = await files.make({ as, sheets: readings, date });
+  goOn();
+  // The file holds what stood there when it was written, which has to be what was read.
+  for (const reading of readings)
+    if (!holdsTheSame(reading, await workbook.readUsed(reading.sheet))) throw new WorkbookProblem(changedWhileCopied(reading.sheet));
+  goOn();
+  await files.handOut(made);
+  return made;
+}

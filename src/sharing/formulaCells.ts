@@ -27,11 +27,16 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
  * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
  */
 export function formulaCellsOf(used: RangeReading): readonly FormulaCell[] {
-  const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
-  const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
-  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
+  const formulaCells = everyFormulaCell(used);
   refuseUnfinished(used.sheet, formulaCells);
   return formulaCells;
+}
+
+/** The same, finished or not, for whoever has looked. */
+export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
+  const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
+  const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
+  return withFormulas.map((reading) => formulaCell(reading, labelOf(reading, used), readings));
 }
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {

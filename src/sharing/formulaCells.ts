@@ -17,6 +17,8 @@ export interface FormulaCell {
   readonly area: FrozenArea;
   /** Errors shown by the cell or by a cell that its spill fills. */
   readonly errors: readonly CellInTheWay[];
+  /** Every cell of a column that the formula is filled down to from this one, where they are told as one: "B7:B900". */
+  readonly filledDown?: string;
 }
 
 // What hosts show while a value is on its way.

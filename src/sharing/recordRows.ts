@@ -21,6 +21,7 @@ export interface RecordRow {
 }
 
 const NOT_LISTED = "Not a function of this version of Retort.";
+const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
 const BUILT_IN = "Built-in functions of the spreadsheet only.";
 
 /**
@@ -46,7 +47,17 @@ function rowsOfCalls(cell: FormulaCell): RecordRow[] {
 function row(cell: FormulaCell, about: Pick<RecordRow, "unit" | "about" | "source">): RecordRow {
   // A spill of a call over whole ranges has no single cell in which to type it again.
   const rewritten = cell.calls.length > 0 && cell.area.range === cell.cell ? inBuiltInFunctions(cell.formula) : undefined;
-  return { cells: cell.area.range, label: cell.label, typed: asTyped(cell.formula), value: firstValue(cell), ...about, builtIn: rewritten ?? "" };
+  const cells = cell.filledDown ?? cell.area.range;
+  const first = cell.filledDown === undefined ? "" : FILLED_DOWN;
+  return {
+    cells,
+    label: cell.label,
+    typed: asTyped(cell.formula),
+    value: firstValue(cell),
+    ...about,
+    about: `${first}${about.about}`,
+    builtIn: rewritten ?? "",
+  };
 }
 
 const firstValue = ({ area }: FormulaCell): CellContent => area.values[0]?.[0] ?? null;

@@ -1,4 +1,5 @@
 import { calculationRecord } from "../../sharing/calculationRecord";
+import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import { WHY_FIXED } from "../../problems/plainCellProblems";
@@ -44,7 +45,11 @@ export async function asPlainCells(
     book.progress(recording(formulaCells.length));
     const taken = (await file.sheets()).map(({ name }) => name);
     const name = freeSheetName(`${sheet.name.slice(0, LONGEST_SHEET_NAME - RECORD_ENDING.length)}${RECORD_ENDING}`, taken);
-    records.push(...(await addPlanned(file, [calculationRecord({ sheet: sheet.name, copy: sheet.name, date: day, formulaCells }, name)])));
+    records.push(
+      ...(await addPlanned(file, [
+        calculationRecord({ sheet: sheet.name, copy: sheet.name, date: day, formulaCells: filledDownTogether(formulaCells) }, name),
+      ])),
+    );
   }
   book.progress(packing);
   return { rewritten: plain.cells.filter(({ kind }) => kind !== "fixed").length, fixed: fixedIn(plain), records, hidden: hiddenIn(plain) };

@@ -1,4 +1,5 @@
 import { calculationRecord } from "../../sharing/calculationRecord";
+import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { cellArea, cellAt, covers } from "../../workbook/cellArea";
 import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
@@ -40,7 +41,7 @@ export async function asValues(book: OpenBook, shared: readonly BookSheet[], day
   for (const { sheet, copy, record } of named) {
     const formulaCells = everyFormulaCell(sheet.reading);
     book.progress(recording(formulaCells.length));
-    await addPlanned(file, [calculationRecord({ sheet: sheet.name, copy, date: day, formulaCells }, record)]);
+    await addPlanned(file, [calculationRecord({ sheet: sheet.name, copy, date: day, formulaCells: filledDownTogether(formulaCells) }, record)]);
     const banner = bannerCell(sheet.cells);
     const [look] = await file.addLooks([[0, { bold: true, fill: BANNER_FILL, colour: BANNER_COLOUR }]]);
     await file.changeCells(copy, [{ cell: banner, content: { kind: "value", value: valuesOf(day) }, ...(look === undefined ? {} : { look }) }]);

@@ -43,6 +43,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
+  command: ["workbook/grid", "workbench", "xlsx", "explanation", "runsheet", "sharing", "cells", "functions", "workbook", "problems"],
   pane: ["explanation", "sharing", "runsheet", "help", "functions", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],

@@ -2,8 +2,11 @@ import { Command, CommanderError } from "commander";
 import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { VERSION } from "../sharing/calculationRecord";
 import { WorkbookProblem } from "../workbook/Workbook";
+import { explainCommand } from "./explain/explainCommand";
+import { recordCommand } from "./record/recordCommand";
 import { Refusal, WrongUsage } from "./Refusal";
 import { shareCommand } from "./share/shareCommand";
+import { sheetCommand } from "./sheet/sheetCommand";
 import { printable, type Terminal } from "./Terminal";
 import { ABOUT, ABOUT_EXITS } from "./words/helpWords";
 import { internalError } from "./words/refusals";
@@ -32,7 +35,8 @@ function sentenceOf(problem: unknown): string {
 
 function program(terminal: Terminal): Command {
   const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);
-  for (const command of [shareCommand(terminal)]) whole.addCommand(command);
+  for (const command of [shareCommand(terminal), explainCommand(terminal), recordCommand(terminal), sheetCommand(terminal)])
+    whole.addCommand(command);
   for (const command of [whole, ...whole.commands])
     command
       .exitOverride()

@@ -5,6 +5,7 @@ import { refuseUnfinished } from "../book/refuseUnfinished";
 import { besideFile } from "../files/bookFile";
 import { checkTarget, writeWhole } from "../files/writeWhole";
 import { Refusal, WrongUsage } from "../Refusal";
+import { severalNames } from "../severalNames";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, shareHelp } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
@@ -23,8 +24,6 @@ interface ShareOptions {
   readonly newerFunctions: boolean;
   readonly json: boolean;
 }
-
-export const severalNames = (name: string, before: readonly string[]): readonly string[] => [...before, name];
 
 export const shareCommand = (terminal: Terminal): Command =>
   new Command("share")

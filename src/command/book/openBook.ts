@@ -6,7 +6,7 @@ import { recalculatedBook } from "./recalculatedBook";
 
 const BYTES_PER_MEGABYTE = 1e6;
 // Smaller ones are read before anybody wonders.
-const LONG = 400_000;
+const LONG = 100_000;
 
 export interface OpenBook extends Book {
   /** Says what is being done where a book is long enough to wait for. */

@@ -34,4 +34,4 @@ export const sheetHelp = {
 } as const;
 
 export const onlyWithAddIn = (functions: readonly string[]): string =>
-  `${functions.join(", ")}: only with the add-in. The cells for it show no answer; nothing else on the sheet waits for it.`;
+  `${functions.join(", ")}: only with the add-in. Cells that need it show no answer.`;

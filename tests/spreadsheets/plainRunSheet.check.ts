@@ -1,5 +1,5 @@
-// Blank run sheets that the command line makes in plain cells, filled with numbers and calculated by two independent spreadsheets: each cell
-// shows what the live sheet shows with the same numbers, but for those that need what only the add-in calculates.
+// Blank run sheets that the command line makes in plain cells, filled with numbers and calculated by two independent spreadsheets: each number
+// is that of the live sheet with the same weighings, but for those that need what only the add-in calculates.
 import { Workbook } from "exceljs";
 import { plainRunSheet } from "../../src/command/sheet/plainRunSheet";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";

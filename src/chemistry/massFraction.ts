@@ -10,6 +10,8 @@ export const GROUPS: readonly string[] = ["H2O", "OH", "CO3", "HCO3", "SO4", "NO
 export interface PartShare {
   readonly formula: Formula;
   readonly part: Formula;
+  /** Atoms of the part; of an element one, since all of its atoms count. */
+  readonly needed: ReadonlyMap<string, number>;
   /** How often the compound could hold the part by each of the part's atoms: `["H", 10, 2]` is 10 / 2. */
   readonly byAtom: readonly (readonly [symbol: string, held: number, needed: number])[];
   /** The least of these. */
@@ -32,7 +34,7 @@ export function massFraction(formulaText: string, partText: string): PartShare {
   const needed = part.atoms.size > 1 ? part.atoms : new Map([...part.atoms.keys()].map((symbol) => [symbol, 1]));
   const byAtom = [...needed].map(([symbol, count]) => [symbol, formula.atoms.get(symbol) ?? 0, count] as const);
   const count = Math.min(...byAtom.map(([, held, one]) => held / one));
-  return { formula, part, byAtom, count, fraction: (count * molarMass({ atoms: needed }, "part")) / molarMass(formula, "formula") };
+  return { formula, part, needed, byAtom, count, fraction: (count * molarMass({ atoms: needed }, "part")) / molarMass(formula, "formula") };
 }
 
 const isSame = (one: Formula, other: Formula): boolean =>

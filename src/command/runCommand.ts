@@ -6,6 +6,7 @@ import { explainCommand } from "./explain/explainCommand";
 import { recordCommand } from "./record/recordCommand";
 import { Refusal, WrongUsage } from "./Refusal";
 import { shareCommand } from "./share/shareCommand";
+import { reportCommand } from "./report/reportCommand";
 import { sheetCommand } from "./sheet/sheetCommand";
 import { printable, type Terminal } from "./Terminal";
 import { ABOUT, ABOUT_EXITS } from "./words/helpWords";
@@ -35,7 +36,7 @@ function sentenceOf(problem: unknown): string {
 
 function program(terminal: Terminal): Command {
   const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);
-  for (const command of [shareCommand(terminal), explainCommand(terminal), recordCommand(terminal), sheetCommand(terminal)])
+  for (const command of [shareCommand(terminal), explainCommand(terminal), recordCommand(terminal), reportCommand(terminal), sheetCommand(terminal)])
     whole.addCommand(command);
   for (const command of [whole, ...whole.commands])
     command

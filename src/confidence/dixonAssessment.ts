@@ -6,8 +6,8 @@ import type { Replicate } from "./countedReplicates";
 import { standsClear } from "./rounding";
 import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";
 
-// Dixon's tables end here, and with more values a second stray hides the first from r10.
-const MOST = 30;
+/** Dixon's tables end here, and with more values a second stray hides the first from r10. */
+export const MOST = 30;
 
 /** The suspect's neighbour and the range beside the assessment they entered, in the unit of the values. */
 export interface DixonAssessment extends OutlierAssessment {

@@ -32,10 +32,10 @@ export interface OutlierAssessment {
   readonly doubt: Rounding | undefined;
 }
 
-// Two values lie equally far from their mean, and from each other.
-const FEWEST = 3;
-// Values worked out in cells differ in their last bits; a spread below this share of the largest is rounding, not scatter.
-const ROUNDING = 1e-12;
+/** Two values lie equally far from their mean, and from each other. */
+export const FEWEST = 3;
+/** Values worked out in cells differ in their last bits; a spread below this share of the largest is rounding, not scatter. */
+export const ROUNDING = 1e-12;
 
 /**
  * The ends that are looked at, the smallest, the largest or both, in the order given, so that of two that stand out alike
@@ -53,11 +53,13 @@ export function suspects(replicates: readonly Replicate[], sides: Sides): readon
 }
 
 /** The chance in the tail on one side: half of alpha when either end may be the outlier. */
-export const tailOf = ({ alpha, sides }: OutlierQuestion): number => (sides === "two" ? alpha / 2 : alpha);
+export const tailOf = ({ alpha, sides }: Pick<OutlierQuestion, "alpha" | "sides">): number => (sides === "two" ? alpha / 2 : alpha);
 
-// With so few values the critical values leave room for gross errors only: at n = 3 a value must lie some 30 times farther
-// off than the other two lie apart (two-sided 5 %, from the critical value of r10, 0.970).
-const FEW = 4;
+/**
+ * With so few values the critical values leave room for gross errors only: at n = 3 a value must lie some 30 times farther
+ * off than the other two lie apart (two-sided 5 %, from the critical value of r10, 0.970).
+ */
+export const FEW = 4;
 
 /** What rounding to a step leaves of the statistic of an end of the values. */
 export interface Rounded {

@@ -18,8 +18,8 @@ export function roundingOf(values: readonly number[], readability: number | unde
   return { step: commonStep(values.length === 2 ? [0, ...values] : values), isGiven: false };
 }
 
-// Values on a grid are whole steps apart but for binary rounding.
-const CLEAR = 2 - 1e-6;
+/** Two steps: values on a grid are whole steps apart but for binary rounding. */
+export const CLEAR = 2 - 1e-6;
 
 /**
  * Whether a suspect is at least two steps from its neighbour. One step apart two readings may be of values as good as equal, on

@@ -1,10 +1,12 @@
 import { lossesAlike, lossOutsideBoth } from "../problems/decompositionProblems";
-import { decompose } from "./decompose";
+import { decompose, type Decomposition } from "./decompose";
 
 // Losses that agree in six decimals tell nothing that a balance could weigh.
 const ALIKE = 1e-6;
-const SLACK = 1e-9;
-const COVERAGE = 2;
+/** Binary rounding of a share. */
+export const SLACK = 1e-9;
+/** How many standard uncertainties a loss may lie outside both; about 95 %. */
+export const COVERAGE = 2;
 
 /** From here on a loss tells two substances apart well: below, an error of the loss is more than 6 times as large in the share. */
 export const WELL_APART = 0.15;
@@ -34,12 +36,23 @@ export interface MixtureShare {
  * @throws InputProblem when both lose the same, when the loss lies outside what either loses by more than 2 u, and as decompose
  */
 export function mixtureFromLoss({ loss, start1, residue1, start2, residue2, u }: Mixture): MixtureShare {
-  const loss1 = decompose(start1, residue1, undefined, { start: "start1", residue: "residue1" }).loss;
-  const loss2 = decompose(start2, residue2, undefined, { start: "start2", residue: "residue2" }).loss;
+  const { loss1, loss2 } = decompositionsOf({ start1, residue1, start2, residue2 });
   const apart = loss1 - loss2;
-  if (Math.abs(apart) < ALIKE) throw lossesAlike(start1, start2, loss1);
   const [least, most] = [Math.min(loss1, loss2), Math.max(loss1, loss2)];
   const allowed = COVERAGE * (u ?? 0) + SLACK;
   if (loss < least - allowed || loss > most + allowed) throw lossOutsideBoth(loss, least, most);
   return { loss1, loss2, share: (loss - loss2) / apart, uncertainty: u === undefined ? undefined : u / Math.abs(apart) };
+}
+
+/** The two decompositions and their theoretical losses. @throws InputProblem for formulas that do not read or balance, and for losses that are alike */
+export function decompositionsOf({ start1, residue1, start2, residue2 }: Omit<Mixture, "loss" | "u">): {
+  readonly first: Decomposition;
+  readonly second: Decomposition;
+  readonly loss1: number;
+  readonly loss2: number;
+} {
+  const first = decompose(start1, residue1, undefined, { start: "start1", residue: "residue1" });
+  const second = decompose(start2, residue2, undefined, { start: "start2", residue: "residue2" });
+  if (Math.abs(first.loss - second.loss) < ALIKE) throw lossesAlike(start1, start2, first.loss);
+  return { first, second, loss1: first.loss, loss2: second.loss };
 }

@@ -11,7 +11,8 @@ export const EVAPORATION_PER_DEGREE = 2.439;
 export const BOILING = 100;
 /** Dry wood, kJ/(kg K): 0.1031 + 0.003867 T, T in K. Wood Handbook (USDA), chapter 4. */
 export const WOOD = { constant: 0.1031, perKelvin: 0.003867 } as const;
-const HOTTEST = 300;
+/** Wood chars above, degC (common practice, no source). */
+export const HOTTEST = 300;
 const JOULES_PER_KILOJOULE = 1000;
 
 /** What is dried, in g and degC. */

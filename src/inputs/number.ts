@@ -17,11 +17,6 @@ export interface NumberRule {
   readonly zeroIsNone?: boolean;
   /** What the value must not be; of several that it breaks the first is said. */
   readonly bounds?: readonly Bound[];
-  /**
-   * A further bound that no list of bounds can state: what the value breaks, in words, or undefined. A cell formula cannot ask it, so
-   * calls with such an input are shared as their values.
-   */
-  readonly broken?: (value: number) => string | undefined;
 }
 
 /** Numbers that are refused: those for which every comparison that stands here holds. Data, so that a cell formula can ask the same. */
@@ -78,8 +73,6 @@ export const isBlankNumber = (value: CellValue, rule: NumberRule): boolean => is
 /** The bound of what cannot be negative. */
 export const BELOW_ZERO: Bound = { below: 0, says: "below zero" };
 
-export const belowZero = (value: number): string | undefined => (value < 0 ? BELOW_ZERO.says : undefined);
-
 /** Nothing weighed or timed, and no ratio of such, comes near; what is made of two such numbers stays finite. */
 export const LARGEST = 1e15;
 
@@ -99,9 +92,9 @@ export function readNumber(value: CellValue, place: Place, rule: NumberRule): nu
 }
 
 /** A loop: it runs for every cell of a long column. */
-function brokenBound(value: number, { bounds, broken }: NumberRule): string | undefined {
+function brokenBound(value: number, { bounds }: NumberRule): string | undefined {
   if (bounds !== undefined) for (const bound of bounds) if (isBroken(value, bound)) return bound.says;
-  return broken?.(value);
+  return undefined;
 }
 
 const isBroken = (value: number, { above, from, upTo, below }: Bound): boolean =>

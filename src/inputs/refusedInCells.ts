@@ -16,7 +16,7 @@ export function refusedInCells(input: CellInput<unknown>, cell: string): string 
   const isBlankTaken = answerTo(input, BLANK) !== "refused";
   switch (takes?.kind) {
     case "number":
-      return takes.rule.broken === undefined ? numberRefused(takes.rule, takes.word, cell, isBlankTaken, answerTo(input, 0)) : undefined;
+      return numberRefused(takes.rule, takes.word, cell, isBlankTaken, answerTo(input, 0));
     case "choice":
       return wordRefused(takes.words, cell, isBlankTaken);
     case "truth":

@@ -12,7 +12,7 @@ export const aceticMolarMass = (): number => acetic().molarMass;
 export type SampleUnit = "g" | "mL";
 
 /** Pure acetic acid weighs 1.049 g/mL at 20 degC (handbooks, from memory); no liquid holds more of it in a millilitre. */
-const MOST_IN_A_MILLILITRE = 1.05;
+export const MOST_IN_A_MILLILITRE = 1.05;
 
 /** A titration of acid with a strong base. */
 export interface Titration {

@@ -1,7 +1,7 @@
 import { lighterWhenSoaked, soakedTooHeavy, trayTooHeavy } from "../problems/potteryProblems";
 
 // Insulating bricks take up their own weight of water; fired clay under a third. Common practice, no source.
-const MOST = 1.5;
+export const MOST_TAKEN_UP = 1.5;
 
 /**
  * Water that a fired piece takes up, as a share of its dry mass: (M - D) / D, ASTM C373.
@@ -14,6 +14,6 @@ export function absorption(dry: number, saturated: number, tray = 0): number {
   if (tray >= dry) throw trayTooHeavy(tray, dry);
   if (saturated < dry) throw lighterWhenSoaked(saturated, dry);
   const share = (saturated - dry) / (dry - tray);
-  if (share > MOST) throw soakedTooHeavy(share, MOST);
+  if (share > MOST_TAKEN_UP) throw soakedTooHeavy(share, MOST_TAKEN_UP);
   return share;
 }

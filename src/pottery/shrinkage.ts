@@ -4,7 +4,7 @@ export const SHRINKAGE_OF = ["length", "volume"] as const;
 export type ShrinkageOf = (typeof SHRINKAGE_OF)[number];
 
 // Porcelain, the greatest, loses about a fifth of its length from plastic to fired; half of it is two units or two marks. Common practice, no source.
-const LEAST_LEFT = 0.5;
+export const LEAST_LEFT = 0.5;
 
 /**
  * How much a length loses, as a share of the first: (before - after) / before, as ASTM C326 (from memory) refers drying and total shrinkage to

@@ -60,7 +60,7 @@ export const NOTHING_LEAVES = "nothing leaves: start and residue weigh the same"
 
 // Of what a measured loss says.
 
-const LOSS_FIGURES = 4;
+export const LOSS_FIGURES = 4;
 const share = (value: number): string => plainNumber(value, LOSS_FIGURES);
 
 export const nothingIsLost = (start: string, residue: string): InputProblem =>

@@ -32,6 +32,28 @@ export const ashBesideSolids = "ash was weighed and the formula leaves solids to
 export const analysisIncomplete = "the analysis needs carbon and hydrogen";
 export const analysisOpen = "the fractions and ash do not come near 1";
 export const takesUpNothing = "there is more oxygen than burning needs";
+export const iceAtTheStart = "from is below 0 °C, where the water is ice";
+export const waterGoneAlready = "from is not below 100 °C, where the water has gone already";
+export const notHeatedHere = "to is not above from: swapped cells";
+export const ovenTooHot = "to is above 300 °C, where wood chars";
+export const vesselIncomplete = "vesselMass and vesselHeat: give both or neither";
+export const rampIncomplete = "from and rate: a ramp needs both";
+export const neitherHoldNorRamp = "minutes is left out and there is no ramp: nothing was held";
+export const rampDoesNotRise = "from is not below temperature";
+export const lengthGrown = "after is more than before: swapped cells";
+export const lengthHalved = "after is less than half of before: two units or two marks";
+export const trayNotLess = "tray is not less than dry";
+export const lighterSoaked = "saturated is less than dry: swapped cells";
+export const tooMuchWaterTaken = "saturated holds more than 1.5 g of water for each gram: wipe the piece";
+export const measureNotAboveVessel = "full is not more than vessel: swapped cells";
+export const slipLighterThanWater = "the slip is lighter than water: volume in mL, and the empty measure";
+export const slipDenserThanGrains = "the slip is denser than its grains: volume in mL, and the density in kg/m³";
+export const blankNotBelow = "blank is not below volume: swapped cells";
+export const moreAcidThanWhole = "the acid is more than the sample holds: mL, mol/L and the dilution";
+export const lossNotBetween = "the loss lies outside those of both substances";
+export const nothingStays = "rawLoss is the whole: nothing would stay";
+export const productLosesMoreThanRaw = "productLoss is more than rawLoss: swapped cells";
+
 export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
 
 /** Why a call is shared as its value, for the calculation record. */

@@ -32,7 +32,7 @@ export const weighInWords = {
   overdue: (since: string): string => `Next round due since ${since}`,
   isDue: "The next round is due.",
   doubted: (finding: string): string => `Before it is entered: ${finding}`,
-  blank: (name: string): string => sentenceAbout(name, "nothing here", "Type what the balance shows."),
+  blank: (name: string): string => sentenceAbout(capital(name), "nothing here", "Type what the balance shows."),
   noNumber: (typed: string): string => `${quoted(typed)} is not a number. Type digits, such as 51.21.`,
   /** @param refusal what the sheet says of the box */
   unit: (unit: string, refusal: string): string => `Leave out the unit, ${quoted(unit)}. ${refusal}`,

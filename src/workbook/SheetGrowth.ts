@@ -52,7 +52,7 @@ const A_REFERENCE = /\$?\b[A-Z]{1,3}\$?\d+\b|#REF!/gi;
 const ONE_CELL_TWICE = /(\$?\b[A-Z]{1,3}\$?\d+):\1(?!\d)/g;
 /** A number whole with the sign of its power, or any other word. */
 const WORDS = /[\w.]+(?:(?<=E)[+-]\d+)?/g;
-const A_NUMBER = /^(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?$/;
+const A_NUMBER = /^(?:\d+(?:\.\d*)?|\.\d+)(?:E[+-]?\d+)?$/;
 
 /**
  * True for two formulas that differ at most in the cells they name and in how the host writes them: letter case, spaces, an @, 1E-06

@@ -22,7 +22,7 @@ export class RunSheetOnPage {
     const pane = RunSheetOnPage.pane(local);
     await pane.getByRole("tab", { name: "Run sheet" }).click();
     await pane.getByRole("radio", { name: kind }).check();
-    await pane.getByLabel("Samples").selectOption(samples);
+    await pane.getByLabel("Samples", { exact: true }).selectOption(samples);
     await pane.getByRole("button", { name: "Insert blank run sheet" }).click();
     const told = pane.getByText(/^Inserted as a new sheet, /);
     await told.waitFor();

@@ -61,6 +61,32 @@ test("adds a round at the press of a button and says so; what was typed moves al
   expect([await held("A15"), await held("A16"), await held("C12"), await held("Z16")]).toEqual(["Round 4, g", "Dry sample, g", 62.5, "beside"]);
 });
 
+test("a fourth sample goes onto a wider sheet of its own, and the pane says so beside it", async () => {
+  await openRun({ ...options, replicates: 3 }, { C12: 62.5 });
+  await page.evaluate(() => {
+    const { workbook } = window;
+    const add = workbook.addSheet;
+    // As a spreadsheet does, which finds a free name and brings the new sheet into view.
+    workbook.addSheet = async (plan) => {
+      const made = await add({ ...plan, name: "Run (2)" });
+      const cells = plan.cells.map(({ cell, content, formula }): [string, WrittenCell] => [
+        cell,
+        formula === undefined ? (content ?? null) : { formula, value: "…", shown: "…" },
+      ]);
+      workbook.sheets[made] = Object.fromEntries(cells);
+      await workbook.select({ sheet: made, cell: plan.startAt });
+      return made;
+    };
+  });
+  await page.getByRole("button", { name: "Add a sample" }).click();
+  await told().waitFor();
+  const { sheet } = await page.evaluate(() => window.workbook.selectedCell());
+  expect(sheet).toBe("Run (2)");
+  // Longer than the pane takes to follow a new selection.
+  await page.waitForTimeout(500);
+  expect(await told().innerText()).toContain(`Made: sheet "${sheet}" for 4 samples, with everything that stands in the boxes of "Run".`);
+});
+
 test("says why it cannot, and that a growth waits to be finished", async () => {
   await openRun({ ...options, charFirings: 4 });
   await page.getByRole("button", { name: "Add a firing of the char" }).click();

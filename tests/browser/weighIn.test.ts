@@ -40,6 +40,12 @@ async function enter(reading: string, time = ""): Promise<string> {
   return (await pane.locator(".weigh-in .messages").textContent()) ?? "";
 }
 
+/** What the clock on the wall shows so many minutes from now. */
+function clockIn(minutes: number): string {
+  const then = new Date(Date.now() + minutes * 60_000);
+  return `${then.getHours()}:${String(then.getMinutes()).padStart(2, "0")}`;
+}
+
 async function accessible(): Promise<void> {
   await pane.evaluate(axe.source);
   const violations = await pane.evaluate(async () => (await window.axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`));
@@ -131,9 +137,7 @@ describe("weighing in is for cold fingers", () => {
   test("the next round is counted down to, silently but for its coming", async () => {
     await enter("25");
     await enter("26");
-    const now = new Date();
-    const justNow = `${now.getHours()}:${String(now.getMinutes()).padStart(2, "0")}`;
-    await enter("65", justNow);
+    await enter("65", clockIn(0));
     await enter("66");
     const timer = pane.getByRole("timer");
     expect(await timer.getAttribute("aria-live")).toBe("off");
@@ -144,6 +148,36 @@ describe("weighing in is for cold fingers", () => {
     expect(await pane.locator("#weigh-sound").isChecked()).toBe(false);
     await pane.locator("#weigh-sound").check();
     expect(local.complaints).toEqual([]);
+  });
+
+  test("what the pane says of the run follows each entry, though neither the selection nor its cell changes", async () => {
+    expect(await local.page.evaluate(() => (window as WorkbenchWindow).retortWorkbench?.workbook.selectedCell())).toMatchObject({ cell: "C11" });
+    await pane.locator(".run-answer .answer", { hasText: "Drying. One round weighed: no answer yet." }).waitFor();
+    const round2 = clockIn(20);
+    expect(await enter("60", round2)).toContain(`Vessel + sample, round 2, sample 1: 60 g at ${round2}, in C13.`);
+    await enter("61");
+    await pane.locator(".chart-section .hint", { hasText: `Weighings on sheet "${sheet.name}".` }).waitFor();
+    await pane.locator(".run-answer .answer", { hasText: /^Drying/, hasNotText: "One round weighed" }).waitFor();
+    await pane.getByRole("button", { name: "Take the last one back" }).click();
+    await status().getByText("taken back").waitFor();
+  });
+
+  test.each([
+    ["desk", DESK],
+    ["phone", PHONE],
+  ])("on a %s what is said of an entry is in view with the box it is about", async (_, size) => {
+    await local.page.setViewportSize(size);
+    const outOfView = (): Promise<(string | undefined)[]> =>
+      pane.evaluate(() =>
+        [".weigh-next", "#weigh-reading", ".weigh-in .messages"]
+          .map((one) => ({ one, box: document.querySelector(one)?.getBoundingClientRect() }))
+          .filter(({ box }) => box === undefined || box.top < -0.5 || box.bottom > innerHeight + 0.5)
+          .map(({ one }) => one),
+      );
+    expect(await enter("99")).toMatch(/^Before it is entered: \? D13 is heavier than the row above/);
+    expect(await outOfView()).toEqual([]);
+    expect(await enter("")).toMatch(/nothing here/);
+    expect(await outOfView()).toEqual([]);
   });
 });
 

@@ -71,3 +71,12 @@ test.each(["drying", "charring", "ashing", "liquids", "staged", "balance"])(
     expect(await textOf(files.read("run.xlsx"), "xl/charts/chart1.xml")).toContain("scatterChart");
   },
 );
+
+test("report writes a page of the calculated sheet, and only where there is something to report", async () => {
+  const book = files.put("long.xlsx", await longBook(10));
+  expect((await ran("report", book, "-o", files.at("r.html"))).code).toBe(0);
+  const page = Buffer.from(files.read("r.html")).toString();
+  expect(page).toMatch(/^<!doctype html>/i);
+  expect(page).toContain("0.35");
+  expect((await ran("report", book, "-o", files.at("r.txt"))).code).toBe(1);
+});

@@ -1,12 +1,13 @@
 import { choice } from "../../src/inputs/choice";
+import { furnaceTemperature, heatedTemperature } from "../../src/inputs/kinds/furnace";
 import { oxygenInAir } from "../../src/inputs/kinds/oxygen";
+import { airChangesPerHour } from "../../src/inputs/kinds/roomAir";
 import { ashShare, fraction } from "../../src/inputs/kinds/shares";
 import { roomTemperature } from "../../src/inputs/kinds/temperatures";
 import { leastMinutes } from "../../src/inputs/kinds/times";
 import { mass, massLost, vesselMass } from "../../src/inputs/kinds/weighings";
 import { asGiven, formulaText, truth } from "../../src/inputs/kinds/words";
 import { airDensityInput } from "../../src/inputs/kinds/air";
-import { numberInput } from "../../src/inputs/number";
 import { omittable, optional } from "../../src/inputs/optional";
 import { refusedInCells } from "../../src/inputs/refusedInCells";
 
@@ -33,11 +34,9 @@ test.each([
   ["an optional truth", optional(truth("")), `IF(ISLOGICAL(B2),0,IF(${number},B2<>0,TRIM(B2)<>""))`],
   ["anything", asGiven(""), ""],
   ["a chemical formula, which no cell formula can look at", formulaText(""), undefined],
-  [
-    "a number with a bound that is no list of bounds",
-    numberInput("", { unit: "", called: "a number", advice: "", zeroIsBlank: false, broken: (value) => (value % 2 === 0 ? undefined : "odd") }),
-    undefined,
-  ],
+  ["a furnace temperature", furnaceTemperature(""), `IF(${number},(B2>1800)+(B2<(-70)),1)`],
+  ["a temperature of heating, to be above 0", heatedTemperature(""), `IF(${number},(B2<=0)+(B2>1800),1)`],
+  ["air changes, or the word closed", airChangesPerHour(""), `IF(${number},(B2<0)+(B2>600),(TRIM(B2)<>"closed"))`],
 ])("refusedInCells of %s", (_what, input, condition) => {
   expect(refusedInCells(input, "B2")).toBe(condition);
 });

@@ -57,6 +57,17 @@ const constancy: Case = (draw, index) => {
   ];
 };
 
+const outlier: Case = (draw, index) => {
+  const stray = nth([0, 0.3, 1.2, -4, 9], index);
+  const values = Array.from({ length: 9 }, (_, row) =>
+    row < 3 + (index % 7) ? Number((10 + draw(-0.1, 0.1) + (row === 1 ? stray : 0)).toFixed(2)) : null,
+  );
+  return [
+    ...[column(values), nth([null, 0.01, 0.1], index), nth([null, "two", "largest", "smallest"], index)],
+    ...[nth([null, "count", "skip"], index), nth([0.01, 0.1, 0.05, 0.002], Math.floor(index / 3))],
+  ];
+};
+
 const FORMULAS = ["C6H10O5", "CuSO4·5H2O", "C2H5NO2", "CH1.44O0.66", "CH3SH", "C10H16", "CHCl3", "Mg"] as const;
 
 /** Arguments within the bounds of each function that has a form in built-in functions. */
@@ -99,6 +110,8 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
       index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
     ];
   },
+  DIXON: outlier,
+  GRUBBS: outlier,
   PROXIMATE: (draw, index) => weighings(draw, index, draw(0.8, 0.95), draw(0.2, 0.4), draw(0.005, 0.05)),
   AIRDEMAND: (draw, index) => [draw(0.5, 4), everyOther(index, draw(0.22, 0.25))],
   "MOISTURE.WET": (draw, index) => weighings(draw, index, draw(0.3, 0.95)),
@@ -116,6 +129,38 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
   "ACID.FROMTITRATION": (draw, index) => [
     ...[draw(5, 40), draw(0.05, 0.2), draw(5, 20), nth(["g", "mL", " ML"], index)],
     ...[everyOther(index, draw(0.95, 1.1)), index % 3 === 0 ? draw(0.05, 1) : null, index % 4 === 0 ? draw(1, 5) : null],
+  ],
+  "MOLARMASS.U": (_draw, index) => [nth(FORMULAS, index)],
+  MASSFRACTION: (_draw, index) => [
+    nth(["CuSO4·5H2O", "KAl(SO4)2.12H2O", "CaCO3", "NaHCO3"], index),
+    nth(["H2O", "SO4", "O", "CO3", "Cu"], index),
+    nth([null, "fraction", "count"], index),
+  ],
+  ATOMICWEIGHT: (_draw, index) => [
+    nth(["Ca", "C", "sulphur", "13C", "Tc", "D"], index),
+    nth([null, "limit", "interval", "name"], Math.floor(index / 6)),
+  ],
+  THEORETICALLOSS: (_draw, index) => [
+    ...nth(
+      [
+        ["CaCO3", "CaO", null],
+        ["CuSO4·5H2O", "CuSO4·H2O", null],
+        ["CaMg(CO3)2", "CaCO3 + MgO", null],
+        ["HgO", "Hg", null],
+        ["Fe", "Fe2O3", null],
+        ["NaHCO3", "Na2CO3", null],
+      ],
+      index,
+    ),
+    nth([null, "u", "equation", "oxygen", "loss"], Math.floor(index / 6)),
+  ],
+  "PURITY.FROMLOSS": (draw, index) => [
+    ...[draw(0.3, 0.46), "CaCO3", "CaO", everyOther(index, draw(0, 0.05)), index % 3 === 0 ? null : draw(0.001, 0.05)],
+    nth([null, "u", "verdict", "purity"], Math.floor(index / 2)),
+  ],
+  "MIXTURE.FROMLOSS": (draw, index) => [
+    ...[draw(0.44, 0.53), "CaCO3", "CaO", nth(["MgCO3", "Mg(OH)2"], index), "MgO", index % 3 === 0 ? null : draw(0.001, 0.05)],
+    nth([null, "u", "verdict", "share"], Math.floor(index / 2)),
   ],
   "CALCINATION.DEGREE": (draw, index) => [index % 5 === 0 ? 0 : draw(0, 0.2), draw(0.2, 0.6)],
   "BASIS.CONVERT": (draw, index) => [

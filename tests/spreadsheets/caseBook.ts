@@ -1,6 +1,8 @@
 import { Workbook, type Worksheet } from "exceljs";
 import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
+import type { CellFunction } from "../../src/functions/cellFunction";
+import type { Input } from "../../src/inputs/Input";
 import { inQuotes } from "../../src/sharing/plain/writtenCall";
 import { plainFormula } from "../../src/sharing/plain/plainFormula";
 import type { Surroundings } from "../../src/sharing/plain/Surroundings";
@@ -13,8 +15,7 @@ import type { PlainCase } from "./plainCases";
 /** A call in plain cells beside what the function itself answers. */
 export interface Compared {
   readonly call: string;
-  /** "in cells" or "typed" */
-  readonly form: string;
+  readonly form: Form;
   readonly ours: Answer | Answer[][];
   readonly sheet: string;
   readonly row: number;
@@ -26,7 +27,19 @@ const WORKINGS = "Workings";
 const ROWS_FOR_A_CASE = 16;
 const ANSWER_COLUMN = 40;
 const TABLE_COLUMNS = 6;
-const FORMS = ["in cells", "typed"] as const;
+/** Where the arguments stand: in cells, in the call, or what only the program reads in the call and all else in cells. */
+const FORMS = ["in cells", "typed", "formulas typed"] as const;
+type Form = (typeof FORMS)[number];
+
+/** True for an argument that stands in the call itself. */
+const isTypedIn = (form: Form, input: Input<unknown> | undefined): boolean =>
+  form === "typed" || (form === "formulas typed" && input?.shape === "cell" && input.takes?.kind === "text");
+
+/** The third form is one of its own only where some arguments are such and some are not. */
+const formsOf = ({ inputs }: CellFunction): readonly Form[] => {
+  const typed = Object.values(inputs).filter((input) => isTypedIn("formulas typed", input)).length;
+  return typed > 0 && typed < Object.keys(inputs).length ? FORMS : FORMS.slice(0, 2);
+};
 
 /** A workbook of cases: their arguments in cells, the plain form over those cells, and the plain form with the arguments typed in. */
 export function caseBook(cases: readonly PlainCase[]): {
@@ -45,8 +58,9 @@ export function caseBook(cases: readonly PlainCase[]): {
     const answer = callCellFunction(functionNamed(name), raw);
     const ours = Array.isArray(answer) && answer.length === 1 && answer[0]?.length === 1 ? (answer[0][0] as Answer) : answer;
     const references = raw.map((value, index) => put(sheet, row, index, value));
-    for (const [index, form] of FORMS.entries()) {
-      const texts = form === "typed" ? raw.map(typed) : references;
+    const inputs = Object.values(functionNamed(name).inputs);
+    for (const [index, form] of formsOf(functionNamed(name)).entries()) {
+      const texts = raw.map((value, place) => (isTypedIn(form, inputs[place]) ? typed(value) : (references[place] as string)));
       const call = `=RETORT.${name}(${texts.join(",")})`;
       const column = ANSWER_COLUMN + index * TABLE_COLUMNS;
       const [down, across] = Array.isArray(ours) ? [ours.length, ours[0]?.length ?? 1] : [1, 1];

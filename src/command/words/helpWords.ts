@@ -37,4 +37,10 @@ export const recordHelp = {
   examples: ["retort record run.xlsx", "retort record run.xlsx -o record.xlsx", "retort record run.xlsx --json"],
 } as const;
 
+export const reportHelp = {
+  about: "Writes a report of a sheet that prints on one or two pages, calculated with the built functions.",
+  sheet: "the sheet (default: the first in view with a Retort function)",
+  examples: ["retort report run.xlsx -o report.html"],
+} as const;
+
 export const exampleLines = (examples: readonly string[]): string => `\nExamples:\n${examples.map((one) => `  ${one}`).join("\n")}\n`;

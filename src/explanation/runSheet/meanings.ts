@@ -57,6 +57,9 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [workings.firedVessel, meaningWords.firedVessel],
       [workings.before, meaningWords.before],
       [sheetWords.elapsed, meaningWords.elapsed],
+      ...[...workings.band, workings.bandEdges].map((name) => [name, meaningWords.band] as const),
+      ...[workings.latest, workings.latestAt].map((name) => [name, meaningWords.latest] as const),
+      ...[workings.foretold, workings.foretoldAt].map((name) => [name, meaningWords.foretold] as const),
     ] as const
   ).map(([name, meaning]) => [coreOf(name), meaning]),
 );

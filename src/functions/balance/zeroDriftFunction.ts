@@ -5,8 +5,7 @@ import { optional } from "../../inputs/optional";
 import { startTimeNotClear, timeNotInBetween, timesIncomplete, zerosTooFarApart } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import type { RefusalInCells } from "../inCells/RefusalInCells";
-import { isTypedNumber } from "../inCells/typedInCells";
-import { numberInCells } from "../numberInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 
@@ -56,15 +55,9 @@ export const zeroDriftFunction = cellFunction({
 
 type DriftTexts = Readonly<Record<"reading" | "zeroBefore" | "zeroAfter" | "timeBefore" | "time" | "timeAfter", string>>;
 
-/** 1 where a time is given; a 0 is none where none can be at 0. */
-function isGiven(text: string, isZeroGiven = false): string {
-  if (text === "") return "0";
-  if (isTypedNumber(text)) return isZeroGiven || Number(text) !== 0 ? "1" : "0";
-  return `IF(ISNUMBER(${text}),${isZeroGiven ? "1" : `IF(${text}=0,0,1)`},0)`;
-}
-
 /** How many of the three times say that times are meant. */
-const timesGiven = ({ timeBefore, time, timeAfter }: DriftTexts): string => `(${isGiven(timeBefore)}+${isGiven(time)}+${isGiven(timeAfter)})`;
+const timesGiven = ({ timeBefore, time, timeAfter }: DriftTexts): string =>
+  `(${isGivenInCells(timeBefore)}+${isGivenInCells(time)}+${isGivenInCells(timeAfter)})`;
 
 const NO_TIMES = "(0+0+0)";
 
@@ -75,7 +68,7 @@ function driftRefusals(texts: DriftTexts): readonly RefusalInCells[] {
   const given = timesGiven(texts);
   if (given === NO_TIMES) return [apart];
   const [before, at, after] = timesInCells(texts);
-  const all = `${isGiven(texts.timeBefore, true)}*${isGiven(texts.time)}*${isGiven(texts.timeAfter)}`;
+  const all = `${isGivenInCells(texts.timeBefore, true)}*${isGivenInCells(texts.time)}*${isGivenInCells(texts.timeAfter)}`;
   return [
     apart,
     { when: `(${given}>0)*(1-${all})`, says: timesIncomplete },

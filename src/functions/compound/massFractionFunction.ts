@@ -2,12 +2,16 @@ import { EDITION } from "../../chemistry/atomicWeights";
 import { GROUPS, massFraction } from "../../chemistry/massFraction";
 import { molarMass } from "../../chemistry/molarMass";
 import { choice } from "../../inputs/choice";
+import { numberText } from "../../inputs/numberText";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { countedByScarcest, holdsNone } from "../../problems/compoundProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
+import { molarMassInCells } from "../inCells/formulaInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
+import { wordInCells } from "../wordInCells";
 
 export const massFractionFunction = cellFunction({
   name: "MASSFRACTION",
@@ -19,6 +23,12 @@ export const massFractionFunction = cellFunction({
   },
   result: { about: "Mass fraction", unit: "fraction" },
   compute: ({ formula, part, what = "fraction" }) => massFraction(formula, part)[what],
+  inManyCells: ({ formula: text, part: partText, what }) => {
+    if (!isTypedText(text) || !isTypedText(partText)) return undefined;
+    const { formula, needed, count } = massFraction(typedTextOf(text), typedTextOf(partText));
+    const fraction = `${numberText(count)}*${molarMassInCells(needed)}/${molarMassInCells(formula.atoms)}`;
+    return wordInCells(what, [["count", numberText(count)]], fraction);
+  },
   working: ({ formula: text, part: partText }) => {
     const { formula, part, byAtom, count, fraction } = massFraction(text, partText);
     const name = partText.trim();

@@ -2,10 +2,15 @@ import { EDITION } from "../../chemistry/atomicWeights";
 import { atomicWeightLimit, atomicWeightUncertainty } from "../../chemistry/atomicWeightUncertainty";
 import { molarMassUncertainty } from "../../chemistry/molarMassUncertainty";
 import { parseFormula } from "../../chemistry/parseFormula";
+import { numberText } from "../../inputs/numberText";
 import { formulaText } from "../../inputs/kinds/words";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
+import { typedFormulaOf } from "../inCells/formulaInCells";
 import { inFigures } from "../inFigures";
+
+/** The square of an element's part of the uncertainty, written out: "(3*0.001)^2/3". */
+const squareInCells = (count: number, symbol: string): string => `(${numberText(count)}*${numberText(atomicWeightLimit(symbol))})^2/3`;
 
 export const molarMassUFunction = cellFunction({
   name: "MOLARMASS.U",
@@ -13,6 +18,10 @@ export const molarMassUFunction = cellFunction({
   inputs: { formula: formulaText('Chemical formula, such as "CaCO3" or "CuSO4·5H2O".') },
   result: { about: "Standard uncertainty of the molar mass (k = 1)", unit: "g/mol" },
   compute: ({ formula }) => molarMassUncertainty(parseFormula(formula)),
+  inManyCells: ({ formula }) => {
+    const parsed = typedFormulaOf(formula);
+    return parsed && `SQRT(${[...parsed.atoms].map(([symbol, count]) => squareInCells(count, symbol)).join("+")})`;
+  },
   working: ({ formula: text }) => {
     const formula = parseFormula(text);
     const parts = [...formula.atoms].map(([symbol, count]) => ({ symbol, count, u: count * atomicWeightUncertainty(symbol) }));

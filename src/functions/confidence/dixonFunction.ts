@@ -2,7 +2,8 @@ import { dixonAssessment } from "../../confidence/dixonAssessment";
 import { outlierVerdict } from "../../confidence/outlierAssessment";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { askedAs, outlierInputs, outlierQuestion, outlierTable } from "./outlierForm";
+import { dixonInCells } from "./dixonInCells";
+import { askedAs, outlierInputs, outlierQuestion, outlierTable, STATISTIC_OF_DIXON } from "./outlierForm";
 
 export const dixonFunction = tableFunction({
   name: "DIXON",
@@ -12,7 +13,7 @@ export const dixonFunction = tableFunction({
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    return outlierTable("Q = gap / range (r10)", dixonAssessment(replicates, question), question);
+    return outlierTable(STATISTIC_OF_DIXON, dixonAssessment(replicates, question), question);
   },
   working: (read) => {
     const [replicates, question] = outlierQuestion(read);
@@ -24,6 +25,7 @@ export const dixonFunction = tableFunction({
       outlierVerdict(assessed),
     ];
   },
+  inManyCells: dixonInCells,
   examples: [
     {
       cell: "=RETORT.DIXON({3.067; 3.049; 3.039; 2.514; 3.048; 3.079; 3.094; 3.109; 3.102})",

@@ -2,7 +2,8 @@ import { grubbsAssessment } from "../../confidence/grubbsAssessment";
 import { outlierVerdict } from "../../confidence/outlierAssessment";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { askedAs, outlierInputs, outlierQuestion, outlierTable } from "./outlierForm";
+import { grubbsInCells } from "./grubbsInCells";
+import { askedAs, outlierInputs, outlierQuestion, outlierTable, STATISTIC_OF_GRUBBS } from "./outlierForm";
 
 export const grubbsFunction = tableFunction({
   name: "GRUBBS",
@@ -11,7 +12,7 @@ export const grubbsFunction = tableFunction({
   result: { about: "One quantity a row, with its value", unit: "" },
   computeTable: (read) => {
     const [replicates, question] = outlierQuestion(read);
-    return outlierTable("G = |suspect - mean| / s", grubbsAssessment(replicates, question), question);
+    return outlierTable(STATISTIC_OF_GRUBBS, grubbsAssessment(replicates, question), question);
   },
   working: (read) => {
     const [replicates, question] = outlierQuestion(read);
@@ -24,6 +25,7 @@ export const grubbsFunction = tableFunction({
       outlierVerdict(assessed),
     ];
   },
+  inManyCells: grubbsInCells,
   examples: [
     {
       cell: "=RETORT.GRUBBS({3.067; 3.049; 3.039; 2.514; 3.048; 3.079; 3.094; 3.109; 3.102})",

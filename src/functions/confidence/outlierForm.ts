@@ -17,8 +17,12 @@ export const outlierInputs = {
   readability: replicateInputs.readability,
 };
 
-// The level that published tables give first.
-const USUAL_ALPHA = 0.05;
+/** What each statistic is called in the table. */
+export const STATISTIC_OF_GRUBBS = "G = |suspect - mean| / s";
+export const STATISTIC_OF_DIXON = "Q = gap / range (r10)";
+
+/** The level that published tables give first. */
+export const USUAL_ALPHA = 0.05;
 
 /** The inputs as the assessments take them. */
 export function outlierQuestion(read: Read<typeof outlierInputs>): readonly [readonly Replicate[], OutlierQuestion] {
@@ -29,7 +33,7 @@ export function outlierQuestion(read: Read<typeof outlierInputs>): readonly [rea
 }
 
 /** How the critical value was asked for: "two-sided, alpha 0.05". */
-export const askedAs = ({ alpha, sides }: OutlierQuestion): string =>
+export const askedAs = ({ alpha, sides }: Pick<OutlierQuestion, "alpha" | "sides">): string =>
   `${sides === "two" ? "two-sided" : `one-sided (${sides})`}, alpha ${inFigures(alpha)}`;
 
 /** The table that both spill. */

@@ -1,16 +1,15 @@
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { FACTOR, REPLICATE_ROUNDING, replicateVerdict, STRAY } from "../../confidence/replicateStatistics";
-import { result } from "../../inputs/kinds/statistics";
 import { numberText } from "../../inputs/numberText";
 import { roundedTooCoarsely } from "../../problems/roundingVerdicts";
 import { rowRefused } from "../../problems/plainCellProblems";
-import { isFilledInCells, refusedWith, seriesCell } from "../inCells/seriesInCells";
+import { refusal } from "../inCells/problemInCells";
 import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber } from "../inCells/typedInCells";
 import type { TableInCells, Workings } from "../inCells/Workings";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
-import { wordInCells } from "../wordInCells";
+import { countedInCells } from "./countedInCells";
 
 type Texts = Readonly<Record<"values" | "repeatabilitySd" | "zeros" | "readability", string>>;
 
@@ -31,7 +30,7 @@ export function replicatesInCells(texts: Texts, workings: Workings): TableInCell
   const ifGiven = (then: string, otherwise: string): string =>
     isGiven === "0" ? otherwise : isGiven === "1" ? then : `IF(${isGiven},${then},${otherwise})`;
   const critical = isGiven === "0" ? '""' : `INDEX(${factorsInCells(cells.length, workings)},${n})*${sd}`;
-  const refused = `IF(ISERROR(SUM(${counted})),SUM(${counted}),IF(${n}=0,${refusedWith(rowRefused(1))},IF(${n}<2,NA(),"Quantity")))`;
+  const refused = `IF(ISERROR(SUM(${counted})),SUM(${counted}),IF(${n}=0,${refusal(rowRefused(1))},IF(${n}<2,NA(),"Quantity")))`;
   return [
     [refused, '"Value"'],
     ['"Results, n"', n],
@@ -50,34 +49,6 @@ export function replicatesInCells(texts: Texts, workings: Workings): TableInCell
       ifGiven(verdictInCells(range, critical, Number(texts.readability)), textInCells(replicateVerdict({ range: 0, criticalRange: undefined }))),
     ],
   ];
-}
-
-/** Each result that counts in a cell of its own, "" for none, an error where one is refused; the reference of them all. */
-function countedInCells(cells: readonly string[], zeros: string, workings: Workings): string {
-  const n = cells.length;
-  let counted = "";
-  workings.block("Replicates: filled from here on, the result that counts", n, 2, (at) => {
-    counted = `${at(0, 1)}:${at(n - 1, 1)}`;
-    return cells.map((cell, row) => {
-      const filled = `${isFilledInCells(cell, false)}+${row + 1 < n ? at(row + 1, 0) : "0"}`;
-      const refusal = refusedWith(rowRefused(row + 1));
-      const zero = wordInCells(
-        zeros,
-        [
-          ["count", cell],
-          ["skip", '""'],
-        ],
-        refusal,
-      );
-      const read = seriesCell(cell, at(row, 0), result, false, row + 1, `IF(${cell}=0,${zero},${cell})`);
-      const isSkipped = wordInCells(zeros, [["skip", `${isFilledInCells(cell, false)}=0`]], "FALSE");
-      return [
-        `IF(${isFilledInCells(cell, false)}+${row + 1 < n ? at(row + 1, 0) : "0"}>0,${filled},0)`,
-        isSkipped === "FALSE" ? read : `IF(${isSkipped},"",${read})`,
-      ];
-    });
-  });
-  return counted;
 }
 
 /** The critical-range factors f(n) of ISO 5725-6 for up to so many results, under one another; the first is none. */

@@ -1,5 +1,6 @@
 import { calcinationDegree } from "../../decomposition/calcinationDegree";
 import { fraction, presentMassFraction } from "../../inputs/kinds/shares";
+import { nothingStays, productLosesMoreThanRaw } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
@@ -26,6 +27,10 @@ export const calcinationDegreeFunction = cellFunction({
       `degree of calcination = 1 - ${inFigures(still)} / ${raw} = ${inFigures(calcinationDegree(productLoss, rawLoss))}`,
     ];
   },
+  refusesInCells: ({ productLoss, rawLoss }) => [
+    { when: `${operand(rawLoss)}>=1`, says: nothingStays },
+    { when: `${operand(productLoss)}>${operand(rawLoss)}`, says: productLosesMoreThanRaw },
+  ],
   inCells: ({ productLoss, rawLoss }) => {
     const [product, raw] = [operand(productLoss), neededInCells(rawLoss)];
     return `1-${product}*(1-${raw})/((1-${product})*${raw})`;

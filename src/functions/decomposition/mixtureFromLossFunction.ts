@@ -1,13 +1,23 @@
 import { EDITION } from "../../chemistry/atomicWeights";
-import { mixtureFromLoss, WELL_APART, type MixtureShare } from "../../decomposition/mixtureFromLoss";
+import type { Decomposition } from "../../decomposition/decompose";
+import { COVERAGE, decompositionsOf, mixtureFromLoss, SLACK, WELL_APART, type MixtureShare } from "../../decomposition/mixtureFromLoss";
 import { choice } from "../../inputs/choice";
 import { lossUncertainty } from "../../inputs/kinds/lossUncertainty";
 import { presentMassFraction } from "../../inputs/kinds/shares";
+import { numberText } from "../../inputs/numberText";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
 import { MIXTURE_HOLDS, mixtureIllConditioned, uNeeded } from "../../problems/decompositionProblems";
+import { lossNotBetween } from "../../problems/plainCellProblems";
 import { cellFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { lossInCells } from "../inCells/lossInCells";
+import { problemInCells } from "../inCells/problemInCells";
+import { textInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
+import { operand } from "../operand";
+import { wordInCells } from "../wordInCells";
 import { DECOMPOSING } from "./cautions";
 
 export const mixtureFromLossFunction = cellFunction({
@@ -29,6 +39,30 @@ export const mixtureFromLossFunction = cellFunction({
     if (what === "share") return found.share;
     if (found.uncertainty === undefined) throw uNeeded();
     return found.uncertainty;
+  },
+  refusesInCells: ({ loss, start1, residue1, start2, residue2, u }) => {
+    const typed = typedMixture({ start1, residue1, start2, residue2 });
+    if (typed === undefined) return [];
+    const { loss1, loss2 } = typed;
+    const spread = `(${COVERAGE}*${numberInCells(u, 0)}+${numberText(SLACK)})`;
+    const [least, most] = [numberText(Math.min(loss1, loss2)), numberText(Math.max(loss1, loss2))];
+    return [{ when: `(${operand(loss)}<${least}-${spread})+(${operand(loss)}>${most}+${spread})`, says: lossNotBetween }];
+  },
+  inManyCells: ({ loss, start1, residue1, start2, residue2, u, what }) => {
+    const typed = typedMixture({ start1, residue1, start2, residue2 });
+    if (typed === undefined) return undefined;
+    const [first, second] = [typed.first, typed.second].map(lossInCells);
+    const missing = problemInCells(uNeeded());
+    const isGiven = isGivenInCells(u);
+    const uncertainty = `${numberInCells(u, 0)}/ABS(${first}-${second})`;
+    return wordInCells(
+      what,
+      [
+        ["u", isGiven === "0" ? missing : isGiven === "1" ? uncertainty : `IF(${isGiven},${uncertainty},${missing})`],
+        ["verdict", textInCells(verdict(typed))],
+      ],
+      `(${operand(loss)}-${second})/(${first}-${second})`,
+    );
   },
   working: ({ start1, start2, loss, u, ...rest }) => {
     const found = mixtureFromLoss({ start1, start2, loss, u, ...rest });
@@ -59,7 +93,21 @@ export const mixtureFromLossFunction = cellFunction({
   caution: DECOMPOSING,
 });
 
-function verdict({ loss1, loss2 }: MixtureShare): string {
+type TypedMixture = Readonly<Record<"first" | "second", Decomposition>> & Pick<MixtureShare, "loss1" | "loss2">;
+
+/** Both decompositions where all four formulas stand in the call; undefined else. @throws InputProblem */
+function typedMixture(texts: Readonly<Record<"start1" | "residue1" | "start2" | "residue2", string>>): TypedMixture | undefined {
+  if (!Object.values(texts).every(isTypedText)) return undefined;
+  const [start1, residue1, start2, residue2] = [texts.start1, texts.residue1, texts.start2, texts.residue2].map(typedTextOf) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  return decompositionsOf({ start1, residue1, start2, residue2 });
+}
+
+function verdict({ loss1, loss2 }: Pick<MixtureShare, "loss1" | "loss2">): string {
   const apart = Math.abs(loss1 - loss2);
   return apart < WELL_APART ? `${mixtureIllConditioned(apart)}; ${MIXTURE_HOLDS}` : MIXTURE_HOLDS;
 }

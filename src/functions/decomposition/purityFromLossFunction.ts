@@ -5,9 +5,18 @@ import { lossUncertainty } from "../../inputs/kinds/lossUncertainty";
 import { presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
-import { purityAboveOne, purityBelowOne, purityNotToldFromOne, uNeeded } from "../../problems/decompositionProblems";
+import { LOSS_FIGURES, purityAboveOne, purityBelowOne, purityNotToldFromOne, uNeeded } from "../../problems/decompositionProblems";
+import { moistureAboveWholeLoss } from "../../problems/plainCellProblems";
+import { plainNumber } from "../../problems/quoted";
 import { cellFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { lossInCells } from "../inCells/lossInCells";
+import { problemInCells } from "../inCells/problemInCells";
+import { sentenceInCells, significantInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
+import { operand } from "../operand";
+import { wordInCells } from "../wordInCells";
 import { DECOMPOSING } from "./cautions";
 import { steps } from "./theoreticalLossFunction";
 
@@ -29,6 +38,24 @@ export const purityFromLossFunction = cellFunction({
     if (what === "purity") return found.purity;
     if (found.uncertainty === undefined) throw uNeeded();
     return found.uncertainty;
+  },
+  refusesInCells: ({ loss, moisture }) => [{ when: `${numberInCells(moisture, 0)}>${operand(loss)}`, says: moistureAboveWholeLoss }],
+  inManyCells: ({ loss, start, residue, moisture, u, what }) => {
+    if (!isTypedText(start) || !isTypedText(residue)) return undefined;
+    const { decomposition } = purityFromLoss(1, typedTextOf(start), typedTextOf(residue), 0, undefined);
+    const [theory, water] = [lossInCells(decomposition), numberInCells(moisture, 0)];
+    const purity = `(${operand(loss)}-${water})/(1-${water})/${theory}`;
+    const uncertainty = `${numberInCells(u, 0)}/((1-${water})*${theory})`;
+    const isGiven = isGivenInCells(u);
+    const missing = problemInCells(uNeeded());
+    return wordInCells(
+      what,
+      [
+        ["u", isGiven === "0" ? missing : isGiven === "1" ? uncertainty : `IF(${isGiven},${uncertainty},${missing})`],
+        ["verdict", verdictInCells(`(${purity})`, isGiven === "0" ? "0" : uncertainty)],
+      ],
+      purity,
+    );
   },
   working: ({ loss, start, residue, moisture = 0, u }) => {
     const found = purityFromLoss(loss, start, residue, moisture, u);
@@ -61,6 +88,18 @@ export const purityFromLossFunction = cellFunction({
 });
 
 const COVERAGE = 2;
+// A share that stands once in each sentence.
+const SAMPLE = 0.4567;
+
+/** The same of the text of a purity, in a cell formula; an uncertainty that is not given is 0 there. */
+function verdictInCells(purity: string, uncertainty: string): string {
+  const [above, notTold, below] = [purityAboveOne, purityNotToldFromOne, purityBelowOne].map((sentence) =>
+    sentenceInCells(sentence(SAMPLE), plainNumber(SAMPLE, LOSS_FIGURES), significantInCells(purity, LOSS_FIGURES)),
+  );
+  const spread = `${COVERAGE}*${uncertainty}`;
+  const under = uncertainty === "0" ? below : `IF(${uncertainty}>0,IF(${purity}>=1-${spread},${notTold},${below}),${below})`;
+  return `IF(${purity}>1+${spread},${above},${under})`;
+}
 
 function verdict({ purity, uncertainty = 0 }: Purity): string {
   if (purity > 1 + COVERAGE * uncertainty) return purityAboveOne(purity);

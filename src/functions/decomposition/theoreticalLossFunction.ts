@@ -5,6 +5,7 @@ import { decompositionEquation, solidsEquation } from "../../decomposition/decom
 import { lossUncertaintyOfWeights } from "../../decomposition/lossFromWeights";
 import { oxygenBalance } from "../../decomposition/oxygenBalance";
 import { choice } from "../../inputs/choice";
+import { numberText } from "../../inputs/numberText";
 import { leavingText } from "../../inputs/kinds/leaving";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
@@ -12,6 +13,11 @@ import { GAINS, NOTHING_LEAVES, oxygenInWords } from "../../problems/decompositi
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { lossInCells } from "../inCells/lossInCells";
+import { orProblemInCells } from "../inCells/problemInCells";
+import { textInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
+import { wordInCells } from "../wordInCells";
 import { DECOMPOSING } from "./cautions";
 
 export const theoreticalLossFunction = cellFunction({
@@ -39,6 +45,20 @@ export const theoreticalLossFunction = cellFunction({
     if (what === "equation") return decompositionEquation(decomposition);
     if (what === "oxygen") return oxygenInWords(oxygenBalance(decomposition).oxygen, start.trim());
     return decomposition.loss;
+  },
+  inManyCells: ({ start, residue, leaves, what }) => {
+    if (!isTypedText(start) || !isTypedText(residue) || !(leaves === "" || isTypedText(leaves))) return undefined;
+    const decomposition = decompose(typedTextOf(start), typedTextOf(residue), leaves === "" ? undefined : typedTextOf(leaves));
+    const oxygen = (): string => oxygenInWords(oxygenBalance(decomposition).oxygen, typedTextOf(start).trim());
+    return wordInCells(
+      what,
+      [
+        ["u", orProblemInCells(() => numberText(lossUncertaintyOfWeights(decomposition)))],
+        ["equation", orProblemInCells(() => textInCells(decompositionEquation(decomposition)))],
+        ["oxygen", orProblemInCells(() => textInCells(oxygen()))],
+      ],
+      lossInCells(decomposition),
+    );
   },
   working: ({ start, residue, leaves }) => steps(decompose(start, residue, leaves)),
   examples: [

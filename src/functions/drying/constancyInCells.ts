@@ -23,7 +23,8 @@ import {
   timeNotAfter,
   timeNotThere,
 } from "../../problems/plainCellProblems";
-import { isFilledInCells, refusedWith, seriesCell } from "../inCells/seriesInCells";
+import { refusal } from "../inCells/problemInCells";
+import { isFilledInCells, seriesCell } from "../inCells/seriesInCells";
 import { SLACK } from "../inCells/orderInCells";
 import type { Workings } from "../inCells/Workings";
 import { numberInCells } from "../numberInCells";
@@ -127,8 +128,8 @@ function rowInCells(series: Series, row: number): string[] {
   const filled = `${isFilledInCells(weight, true)}+${row + 1 < weights.length ? cell("filled", row + 1) : "0"}`;
   const countUp = `IF(${isFilledInCells(weight, true)}+${row + 1 < weights.length ? cell("filled", row + 1) : "0"}>0,${filled},0)`;
   const net = `ROUND(${weight}-${vesselOf(series)},9)`;
-  const grown = row === 0 ? net : `IF(${net}>${1 + LARGEST_GAIN}*${cell("sample", 0)}+${SLACK},${refusedWith(aboveFirst(row + 1))},${net})`;
-  const above = `IF(${weight}-${vesselOf(series)}<=${SLACK},${refusedWith(notAboveVessel(row + 1))},${grown})`;
+  const grown = row === 0 ? net : `IF(${net}>${1 + LARGEST_GAIN}*${cell("sample", 0)}+${SLACK},${refusal(aboveFirst(row + 1))},${net})`;
+  const above = `IF(${weight}-${vesselOf(series)}<=${SLACK},${refusal(notAboveVessel(row + 1))},${grown})`;
   const sample = seriesCell(weight, cell("filled", row), weighing, true, row + 1, above);
   const isSeries = `${cell("filled", row)}=0`;
   const compared = row === 0 ? "0" : comparedInCells(series, row);
@@ -152,7 +153,7 @@ function timeInCells({ cell }: Series, row: number, time: string): string {
   const before = cell("time", row - 1);
   // Of planned times as well, which later weighings will have.
   const early = `IF(ISNUMBER(${time}),IF(ISNUMBER(${before}),(${time}<>0)*(${time}-${before}<=${numberText(SAME_TIME)}),0),0)`;
-  return `IF(${early},${refusedWith(timeNotAfter(row + 1))},${read})`;
+  return `IF(${early},${refusal(timeNotAfter(row + 1))},${read})`;
 }
 
 /** The number of the weighing that this one is compared with, 0 for none. */
@@ -178,7 +179,7 @@ function limitValue(series: Series): string {
     if (criterion === "readability") return `(${step}=0)+(${given}<${fewestSteps})+${wide(`${given}*${step}`)}`;
     return criterion === "absolute" ? `(${given}=0)+${wide(given)}` : `(${given}=0)+(${given}>${WIDEST_SHARE})`;
   });
-  return `IF(${refused},${refusedWith(limitOutOfBounds)},${limit})`;
+  return `IF(${refused},${refusal(limitOutOfBounds)},${limit})`;
 }
 
 function allowedInCells(series: Series, row: number): string {
@@ -223,16 +224,16 @@ function checkInCells(series: Series): string {
   const wantsTimes = `${isPerHour}+(${interval}>0)`;
   const limit = cell("limit", n);
   const isAlone = lone === undefined ? "0" : isFilledInCells(lone, false);
-  const without = `IF(${wantsTimes}+${isAlone},${refusedWith(needsTimes)},0)`;
+  const without = `IF(${wantsTimes}+${isAlone},${refusal(needsTimes)},0)`;
   const count = cell("filled", 0);
   const span = `(INDEX(${columnFrom("time", 0, n - 1)},${count})-${cell("time", 0)})`;
   const withTimes = [
-    `IF(${count}>${cell("timed", 0)},${refusedWith(timeNotThere(n))}`,
-    `IF(${cell("time", 0)}>=${EARLIEST_DATE},${refusedWith(dateForMinutes)}`,
-    `IF(IF(${count}>1,${span}<${numberText(SHORTEST_RUN - clockSlack)},FALSE),${refusedWith(clockForMinutes)},SUM(${columnFrom("time", 0, n - 1)})*0)))`,
+    `IF(${count}>${cell("timed", 0)},${refusal(timeNotThere(n))}`,
+    `IF(${cell("time", 0)}>=${EARLIEST_DATE},${refusal(dateForMinutes)}`,
+    `IF(IF(${count}>1,${span}<${numberText(SHORTEST_RUN - clockSlack)},FALSE),${refusal(clockForMinutes)},SUM(${columnFrom("time", 0, n - 1)})*0)))`,
   ].join(",");
   const timed = times === undefined ? without : `IF(${isTimed(series)},${withTimes},${without})`;
-  return `IF(${count}=0,${refusedWith(rowRefused(1))},${all}*0+${limit}*0+${timed})`;
+  return `IF(${count}=0,${refusal(rowRefused(1))},${all}*0+${limit}*0+${timed})`;
 }
 
 /** The answer of CONSTANTWEIGHT: the first of the unbroken steady weighings, 0 for not yet, #N/A where the balance is too coarse. */

@@ -1,4 +1,4 @@
-import { BOILING, type DryingHeat, dryingHeat, EVAPORATION, EVAPORATION_PER_DEGREE, WATER_HEAT, WOOD } from "../../energy/dryingHeat";
+import { BOILING, HOTTEST, type DryingHeat, dryingHeat, EVAPORATION, EVAPORATION_PER_DEGREE, WATER_HEAT, WOOD } from "../../energy/dryingHeat";
 import type { Read } from "../../inputs/Input";
 import { specificHeat } from "../../inputs/kinds/energy";
 import { heatedTemperature } from "../../inputs/kinds/furnace";
@@ -6,9 +6,10 @@ import { roomTemperature } from "../../inputs/kinds/temperatures";
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { LEAST_HEAT } from "../../problems/energyProblems";
+import { iceAtTheStart, notHeatedHere, ovenTooHot, vesselIncomplete, waterGoneAlready } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { numberInCells } from "../numberInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { OVEN_HEAT } from "./cautions";
 
@@ -45,6 +46,16 @@ export const dryingHeatFunction = cellFunction({
       `heat = ${inFigures(of.solid)} + ${inFigures(of.warming)} + ${inFigures(of.evaporating)} + ${inFigures(of.vessel)} = ${inFigures(of.sum)} kJ`,
       `per gram of water = ${inFigures(of.sum)} / ${inFigures(water)} = ${inFigures(of.sum / water)} kJ/g`,
       LEAST_HEAT,
+    ];
+  },
+  refusesInCells: ({ from, to, vesselMass, vesselHeat }) => {
+    const [start, end] = [operand(from), operand(to)];
+    return [
+      { when: `${start}<0`, says: iceAtTheStart },
+      { when: `${start}>=${BOILING}`, says: waterGoneAlready },
+      { when: `${end}<=${start}`, says: notHeatedHere },
+      { when: `${end}>${HOTTEST}`, says: ovenTooHot },
+      { when: vesselMass + vesselHeat === "" ? "0" : `${isGivenInCells(vesselMass)}<>${isGivenInCells(vesselHeat)}`, says: vesselIncomplete },
     ];
   },
   inCells: ({ dry, water, from, to, solidHeat, vesselMass, vesselHeat }) => {

@@ -5,9 +5,10 @@ import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { leastMinutes } from "../../inputs/kinds/times";
 import { optional } from "../../inputs/optional";
 import { BEYOND_STEAM, noHoldNoRamp, rampNotBelow, rampWithoutFrom, rampWithoutRate } from "../../problems/furnaceProblems";
+import { neitherHoldNorRamp, rampDoesNotRise, rampIncomplete } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { numberInCells } from "../numberInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { HOT_FURNACE } from "./cautions";
 
@@ -63,6 +64,15 @@ export const severityFunction = cellFunction({
       `R0 = ${inFigures(held)} + ${inFigures(ramped)} = ${inFigures(held + ramped)} min`,
       `severity: log10 of it, ${inFigures(severityOf(asked))}`,
       ...(temperature > FITTED_TO || temperature < 100 ? [BEYOND_STEAM] : []),
+    ];
+  },
+  refusesInCells: ({ temperature, minutes, from, rate }) => {
+    const [ramp, begins] = [isGivenInCells(rate), isGivenInCells(from, true)];
+    const start = numberInCells(from, 0);
+    return [
+      { when: `IF(${ramp},${begins}=0,${isGivenInCells(from)})`, says: rampIncomplete },
+      { when: `IF(${ramp},0,${isGivenInCells(minutes)}=0)`, says: neitherHoldNorRamp },
+      { when: rate === "" ? "0" : `IF(${ramp},${start}>=${operand(temperature)},0)`, says: rampDoesNotRise },
     ];
   },
   inCells: ({ temperature, minutes, from, rate }) => {

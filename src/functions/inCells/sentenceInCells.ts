@@ -9,6 +9,9 @@ export function textInCells(text: string): string {
   return pieces.length === 0 ? '""' : pieces.map((piece) => `"${piece.replace(/"/g, '""')}"`).join("&");
 }
 
+/** A number rounded to so many significant figures, in a cell formula. @param cell one operand, written several times */
+export const significantInCells = (cell: string, figures: number): string => `IF(${cell}=0,0,ROUND(${cell},${figures - 1}-INT(LOG10(ABS(${cell})))))`;
+
 /**
  * A sentence about a value, with the value of a cell put in its place; undefined where it does not stand in it exactly once.
  * @param sentence as it reads for a value that prints as `printed`

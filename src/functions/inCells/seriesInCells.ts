@@ -1,9 +1,7 @@
 import { type Bound, type NumberRule } from "../../inputs/number";
 import { rowRefused } from "../../problems/plainCellProblems";
+import { refusal } from "./problemInCells";
 import { isNumberInCells, refusedNumberInCells } from "../../inputs/refusedInCells";
-
-/** #VALUE!, with the sentence for whoever looks into the cell. */
-export const refusedWith = (sentence: string): string => `VALUE("${sentence.replace(/"/g, '""')}")`;
 
 /** True, in a cell, where a cell of a series holds anything; a 0 counts as nothing where the rule says so. */
 export const isFilledInCells = (cell: string, isZeroBlank: boolean): string =>
@@ -18,6 +16,6 @@ export const isFilledInCells = (cell: string, isZeroBlank: boolean): string =>
  */
 export function seriesCell(cell: string, filledFrom: string, rule: NumberRule, isZeroBlank: boolean, row: number, answer: string): string {
   const refused = refusedNumberInCells(rule.bounds ?? ([] as readonly Bound[]), cell, isZeroBlank);
-  const good = `IF(${refused},${refusedWith(rowRefused(row))},${answer})`;
-  return `IF(${filledFrom}=0,"",IF(ISERROR(${cell}),${cell},IF(${isNumberInCells(cell)},${good},${refusedWith(rowRefused(row))})))`;
+  const good = `IF(${refused},${refusal(rowRefused(row))},${answer})`;
+  return `IF(${filledFrom}=0,"",IF(ISERROR(${cell}),${cell},IF(${isNumberInCells(cell)},${good},${refusal(rowRefused(row))})))`;
 }

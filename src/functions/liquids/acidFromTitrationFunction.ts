@@ -1,12 +1,13 @@
 import { choice } from "../../inputs/choice";
 import { baseVolume, dilutionFactor, liquidDensity, molarity, titratedSample } from "../../inputs/kinds/titration";
 import { optional } from "../../inputs/optional";
-import { acidFromTitration, aceticMolarMass, type SampleUnit, type Titration } from "../../liquids/acidFromTitration";
+import { acidFromTitration, aceticMolarMass, MOST_IN_A_MILLILITRE, type SampleUnit, type Titration } from "../../liquids/acidFromTitration";
 import { AS_ACETIC, PER_MILLILITRE } from "../../problems/liquidProblems";
+import { blankNotBelow, moreAcidThanWhole } from "../../problems/plainCellProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
-import { numberInCells } from "../numberInCells";
+import { isGivenInCells, numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { wordInCells } from "../wordInCells";
 import { TITRATED_LIQUIDS } from "./cautions";
@@ -45,13 +46,15 @@ export const acidFromTitrationFunction = cellFunction({
       AS_ACETIC,
     ];
   },
-  inCells: ({ volume, concentration, sample, unit, density, blank, dilution }) => {
-    const used = blank === "" ? operand(volume) : `(${operand(volume)}-${numberInCells(blank, 0)})`;
-    const times = dilution === "" ? "" : `*${numberInCells(dilution, 1)}`;
-    const grams = `${used}*${operand(concentration)}*${aceticMolarMass() / 1000}${times}/${operand(sample)}`;
-    const perMillilitre = density === "" ? "1" : wordInCells(unit, [["mL", numberInCells(density, 1)]], "1");
-    return perMillilitre === "1" ? grams : `${grams}/${perMillilitre}`;
+  refusesInCells: (texts) => {
+    const { volume, unit, density, blank } = texts;
+    const most = wordInCells(unit, [["mL", `IF(${isGivenInCells(density)},1,${MOST_IN_A_MILLILITRE})`]], "1");
+    return [
+      { when: `${numberInCells(blank, 0)}>=${operand(volume)}`, says: blankNotBelow },
+      { when: `${contentInCells(texts)}>${most}`, says: moreAcidThanWhole },
+    ];
   },
+  inCells: (texts) => contentInCells(texts),
   examples: [
     { cell: '=RETORT.ACID.FROMTITRATION(27.8, 0.1, 2, "g")', gives: 0.08347228, about: "Wood vinegar with 8.3 % of acids." },
     {
@@ -65,6 +68,17 @@ export const acidFromTitrationFunction = cellFunction({
     "One mole of base for one of acid, M of acetic acid 60.052 g/mol; follows from the definition. Phenols are titrated in part and a dark colour hides the end point, pH 8.2: dilute, or use a meter (common practice, no source).",
   caution: TITRATED_LIQUIDS,
 });
+
+type Texts = Readonly<Record<"volume" | "concentration" | "sample" | "unit" | "density" | "blank" | "dilution", string>>;
+
+/** Grams of acid per unit of the sample, in a cell formula. */
+function contentInCells({ volume, concentration, sample, unit, density, blank, dilution }: Texts): string {
+  const used = blank === "" ? operand(volume) : `(${operand(volume)}-${numberInCells(blank, 0)})`;
+  const times = dilution === "" ? "" : `*${numberInCells(dilution, 1)}`;
+  const grams = `${used}*${operand(concentration)}*${aceticMolarMass() / 1000}${times}/${operand(sample)}`;
+  const perMillilitre = density === "" ? "1" : wordInCells(unit, [["mL", numberInCells(density, 1)]], "1");
+  return perMillilitre === "1" ? grams : `${grams}/${perMillilitre}`;
+}
 
 type Read = Omit<Titration, "blank" | "dilution"> & Readonly<Record<"blank" | "dilution", number | undefined>>;
 

@@ -1,6 +1,7 @@
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { absorption } from "../../pottery/absorption";
+import { absorption, MOST_TAKEN_UP } from "../../pottery/absorption";
+import { lighterSoaked, tooMuchWaterTaken, trayNotLess } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -25,6 +26,14 @@ export const absorptionFunction = cellFunction({
     `dry piece = ${inFigures(dry)} - ${inFigures(tray)} = ${inFigures(dry - tray)} g`,
     `absorption = ${inFigures(saturated - dry)} / ${inFigures(dry - tray)} = ${inFigures(absorption(dry, saturated, tray))}`,
   ],
+  refusesInCells: ({ dry, saturated, tray }) => {
+    const [fired, soaked, under] = [operand(dry), operand(saturated), numberInCells(tray, 0)];
+    return [
+      { when: `${under}>=${fired}`, says: trayNotLess },
+      { when: `${soaked}<${fired}`, says: lighterSoaked },
+      { when: `(${soaked}-${fired})/(${fired}-${under})>${MOST_TAKEN_UP}`, says: tooMuchWaterTaken },
+    ];
+  },
   inCells: ({ dry, saturated, tray }) => `(${operand(saturated)}-${operand(dry)})/(${operand(dry)}-${numberInCells(tray, 0)})`,
   examples: [{ cell: "=RETORT.ABSORPTION(152.4, 158.5)", gives: 0.040026246719160066 }],
   source: "ASTM C373: (M - D) / D, M saturated and D dry. Soaked cold, the figure is lower and another.",

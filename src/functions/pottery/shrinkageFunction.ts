@@ -1,7 +1,8 @@
 import { choice } from "../../inputs/choice";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { optional } from "../../inputs/optional";
-import { shrinkage, SHRINKAGE_OF } from "../../pottery/shrinkage";
+import { LEAST_LEFT, shrinkage, SHRINKAGE_OF } from "../../pottery/shrinkage";
+import { lengthGrown, lengthHalved } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
@@ -29,6 +30,10 @@ export const shrinkageFunction = cellFunction({
       `to be made larger = ${inFigures(before)} / ${inFigures(after)} = ${inFigures(before / after)} times what is wanted after`,
     ];
   },
+  refusesInCells: ({ before, after }) => [
+    { when: `${operand(after)}>${operand(before)}`, says: lengthGrown },
+    { when: `${operand(after)}<${LEAST_LEFT}*${operand(before)}`, says: lengthHalved },
+  ],
   inCells: ({ before, after, of }) => {
     const [first, second] = [operand(before), operand(after)];
     return wordInCells(of, [["volume", `1-(${second}/${first})^3`]], `(${first}-${second})/${first}`);

@@ -3,6 +3,7 @@ import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { slipDensity, slipSolids, solidsPerLitre, USUAL_SOLID, WATER_DENSITY } from "../../pottery/slipSolids";
+import { measureNotAboveVessel, slipDenserThanGrains, slipLighterThanWater } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";
@@ -32,6 +33,16 @@ export const slipSolidsFunction = cellFunction({
       `solids per litre = (${inFigures(slip)} - ${WATER_DENSITY}) x ${inFigures(solid)} / (${inFigures(solid)} - ${WATER_DENSITY}) = ${inFigures(perLitre)} g`,
       `solids = ${inFigures(perLitre)} / ${inFigures(slip)} = ${inFigures(share)} of the weight`,
       `in this measure = ${inFigures(share)} x (${inFigures(full)} - ${inFigures(vessel)}) = ${inFigures(share * (full - vessel))} g of dry solids`,
+    ];
+  },
+  refusesInCells: ({ vessel, full, volume, density }) => {
+    const slip = `(${operand(full)}-${numberInCells(vessel, 0)})`;
+    const perLitre = `${WATER_DENSITY}*${slip}/${operand(volume)}`;
+    const solid = operand(numberInCells(density, USUAL_SOLID));
+    return [
+      { when: `${operand(full)}<=${numberInCells(vessel, 0)}`, says: measureNotAboveVessel },
+      { when: `${perLitre}<${WATER_DENSITY}`, says: slipLighterThanWater },
+      { when: `(${perLitre}>=${solid})+(${solid}<=${WATER_DENSITY})`, says: slipDenserThanGrains },
     ];
   },
   inCells: ({ vessel, full, volume, density }) => {

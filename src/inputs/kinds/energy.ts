@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 // Hydrogen, the most energetic fuel, has 141.8 MJ/kg (from memory); kJ/kg, kcal/kg and Btu/lb lie above.
 const MOST = 150;
@@ -11,7 +11,7 @@ export const dryHeatingValue = (about: string): CellInput<number> =>
     called: "a heating value",
     advice: "Give MJ/kg: 20000 kJ/kg (J/g) is 20.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > MOST ? `above ${MOST} MJ/kg and looks like kJ/kg, kcal/kg or Btu/lb` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST, says: `above ${MOST} MJ/kg and looks like kJ/kg, kcal/kg or Btu/lb` }],
   });
 
 // Water, 4.18, is surpassed by no solid; lead has 0.13 (from memory). Figures in J/(kg K) lie above.
@@ -24,5 +24,5 @@ export const specificHeat = (about: string): CellInput<number> =>
     called: "a specific heat",
     advice: "Give kJ/(kg K): 1400 J/(kg K) is 1.4.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > MOST_HEAT ? `above ${MOST_HEAT} kJ/(kg K) and looks like J/(kg K)` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_HEAT, says: `above ${MOST_HEAT} kJ/(kg K) and looks like J/(kg K)` }],
   });

@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 // The lightest gas is hydrogen, 2.016 g/mol; in kg/mol no vapour of the trade reaches 1. Above 2000 nothing boils undecomposed.
 const LIGHTEST = 1;
@@ -12,11 +12,11 @@ export const gasMolarMass = (about: string): CellInput<number> =>
     called: "a molar mass",
     advice: "Give g/mol: 0.018 kg/mol of water is 18.015.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < LIGHTEST) return `below ${LIGHTEST} g/mol and looks like kg/mol`;
-      return value > HEAVIEST ? `above ${HEAVIEST} g/mol, more than any vapour` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: LIGHTEST, says: `below ${LIGHTEST} g/mol and looks like kg/mol` },
+      { above: HEAVIEST, says: `above ${HEAVIEST} g/mol, more than any vapour` },
+    ],
   });
 
 // The air in hPa (1013), mmHg (760), kPa (101) and bar lies below, also on a day of record pressure; vacuum pumps at a retort leave more.
@@ -31,11 +31,11 @@ export const gasPressure = (about: string): CellInput<number> =>
     called: "a gas pressure",
     advice: "Give pascals: 1013.25 hPa is 101325.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < LEAST_PRESSURE) return "too low and looks like hPa, kPa or bar";
-      return value > MOST_PRESSURE ? `above ${MOST_PRESSURE} Pa` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: LEAST_PRESSURE, says: "too low and looks like hPa, kPa or bar" },
+      { above: MOST_PRESSURE, says: `above ${MOST_PRESSURE} Pa` },
+    ],
   });
 
 // Two thirds of the pressure on the highest summit, 31 kPa; nobody checks a thermometer in boiling water below, and the air in hPa, mmHg
@@ -51,11 +51,11 @@ export const boilingPressure = (about: string): CellInput<number> =>
     called: "a pressure over water",
     advice: "Give pascals: 1013.25 hPa is 101325.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < LEAST_BOILING) return "too low for air and looks like hPa, kPa or bar";
-      return value > CRITICAL ? `above ${CRITICAL} Pa, where water no longer boils` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: LEAST_BOILING, says: "too low for air and looks like hPa, kPa or bar" },
+      { above: CRITICAL, says: `above ${CRITICAL} Pa, where water no longer boils` },
+    ],
   });
 
 // 7.5 g of vapours are 136 volumes of their crucible; a figure in millilitres lies above. Common practice, no source.
@@ -68,7 +68,7 @@ export const vesselVolumes = (about: string): CellInput<number> =>
     called: "a number of vessel volumes",
     advice: "Divide the gas by the vessel: 13.5 L through 0.1 L is 135.",
     zeroIsBlank: false,
-    broken: (value) => belowZero(value) ?? (value > MOST_VOLUMES ? `above ${MOST_VOLUMES} and looks like a volume` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_VOLUMES, says: `above ${MOST_VOLUMES} and looks like a volume` }],
   });
 
 // Hydrogen at 1000 degC has 0.019 kg/m3, tar vapour of 300 g/mol at 200 degC 7.7 (ideal gas); g/cm3 and g/mL lie below, liquids above.
@@ -82,11 +82,11 @@ export const gasDensity = (about: string): CellInput<number> =>
     called: "a gas density",
     advice: "Give kg/m³ or g/L, which are the same: 7.5 g in 13.56 L is 0.553.",
     zeroIsBlank: true,
-    broken: (value) => {
-      if (value < 0) return "below zero";
-      if (value < THINNEST) return "too low for a gas and looks like g/mL";
-      return value > DENSEST ? `above ${DENSEST} kg/m³, too dense for a hot gas` : undefined;
-    },
+    bounds: [
+      BELOW_ZERO,
+      { below: THINNEST, says: "too low for a gas and looks like g/mL" },
+      { above: DENSEST, says: `above ${DENSEST} kg/m³, too dense for a hot gas` },
+    ],
   });
 
 // A vessel that is vented stays near the pressure of the air; a twentieth above is a pressure vessel. Common practice, no source. It catches
@@ -100,7 +100,7 @@ export const pressureAboveAir = (about: string): CellInput<number> =>
     called: "a pressure above the air",
     advice: "Give the pascals above the air's own pressure, such as 10.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > MOST_ABOVE_AIR ? `above ${MOST_ABOVE_AIR} Pa, no longer a vented vessel` : undefined),
+    bounds: [BELOW_ZERO, { above: MOST_ABOVE_AIR, says: `above ${MOST_ABOVE_AIR} Pa, no longer a vented vessel` }],
   });
 
 // A peak is at least the mean; above a hundred times the mean a mean says nothing.
@@ -113,6 +113,5 @@ export const peakOverMean = (about: string): CellInput<number> =>
     called: "a peak factor",
     advice: "Give peak flow over mean flow; 3 to 5 is common practice, no source.",
     zeroIsBlank: true,
-    broken: (value) =>
-      belowZero(value) ?? (value < 1 ? "below 1: a peak is no less than the mean" : value > MOST_PEAK ? `above ${MOST_PEAK}` : undefined),
+    bounds: [BELOW_ZERO, { below: 1, says: "below 1: a peak is no less than the mean" }, { above: MOST_PEAK, says: `above ${MOST_PEAK}` }],
   });

@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 
 // A tenth of the sample is no measurement of its loss, and a percentage typed as a plain number lies above.
 const COARSEST = 0.1;
@@ -11,5 +11,5 @@ export const lossUncertainty = (about: string): CellInput<number> =>
     called: "a fraction",
     advice: "Type 0.2 % as 0.002 or 0.2%.",
     zeroIsBlank: true,
-    broken: (value) => (value < 0 ? "below zero" : value > COARSEST ? `above ${COARSEST}, too coarse or a percentage` : undefined),
+    bounds: [BELOW_ZERO, { above: COARSEST, says: `above ${COARSEST}, too coarse or a percentage` }],
   });

@@ -1,6 +1,6 @@
 import type { CellValue } from "../CellValue";
 import type { CellInput } from "../Input";
-import { belowZero, numberInput, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput, type NumberRule } from "../number";
 
 // A hall of 50 m by 20 m by 10 m. Common practice, no source. A living room in litres lies above.
 const LARGEST_ROOM = 10_000;
@@ -12,7 +12,7 @@ export const roomVolume = (about: string): CellInput<number> =>
     called: "a room volume",
     advice: "Give cubic metres: length x width x height in metres.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > LARGEST_ROOM ? `above ${LARGEST_ROOM} m³ and looks like litres` : undefined),
+    bounds: [BELOW_ZERO, { above: LARGEST_ROOM, says: `above ${LARGEST_ROOM} m³ and looks like litres` }],
   });
 
 /** The word that says that no air is changed, which reads as 0. */
@@ -26,7 +26,7 @@ const airChanges: NumberRule = {
   called: "a number of air changes",
   advice: `Give air changes per hour, such as 0.5, or "${CLOSED_ROOM}".`,
   zeroIsBlank: false,
-  broken: (value) => belowZero(value) ?? (value > MOST_CHANGES ? `above ${MOST_CHANGES} an hour and looks like a flow` : undefined),
+  bounds: [BELOW_ZERO, { above: MOST_CHANGES, says: `above ${MOST_CHANGES} an hour and looks like a flow` }],
 };
 
 /**
@@ -36,5 +36,9 @@ const airChanges: NumberRule = {
 export const airChangesPerHour = (about: string): CellInput<number> => {
   const plain = numberInput(about, airChanges);
   const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === CLOSED_ROOM;
-  return { ...plain, read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)) };
+  return {
+    ...plain,
+    takes: { kind: "number", rule: airChanges, word: CLOSED_ROOM },
+    read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
+  };
 };

@@ -3,18 +3,23 @@ import { PassedError } from "../../problems/PassedError";
 import { CellError, type CellValue } from "../CellValue";
 import { column, withoutTrailing } from "../column";
 import type { ColumnInput } from "../Input";
-import { belowZero, isNothing, readNumber, type NumberRule } from "../number";
+import { type Bound, BELOW_ZERO, isNothing, readNumber, type NumberRule } from "../number";
 
 // Absolute zero in degrees Fahrenheit, and above the melting point of tungsten, 3422 degC: the unit is the user's, as in the rates.
 const LOWEST = -459.67;
 const HIGHEST = 6200;
+
+const inAnyUnit: readonly Bound[] = [
+  { below: LOWEST, says: `below ${LOWEST}` },
+  { above: HIGHEST, says: `above ${HIGHEST}` },
+];
 
 const temperature: NumberRule = {
   unit: "°C",
   called: "a temperature in order",
   advice: "Give a temperature.",
   zeroIsBlank: true,
-  broken: (value) => (value < LOWEST ? `below ${LOWEST}` : value > HIGHEST ? `above ${HIGHEST}` : undefined),
+  bounds: inAnyUnit,
 };
 
 /** A column of temperatures in the order in which they are met. Most hosts hand a blank cell over as 0, so a 0 is a blank. */
@@ -55,7 +60,7 @@ export const heatingRates = (about: string): ColumnInput<StepColumn> =>
     called: "a heating rate",
     advice: "Give a number above 0; the temperatures say whether it is up or down.",
     zeroIsBlank: true,
-    broken: belowZero,
+    bounds: [BELOW_ZERO],
   });
 
 /** A column of holding times in minutes; a blank or a 0 anywhere is no hold. */
@@ -67,7 +72,7 @@ export const holdingTimes = (about: string): ColumnInput<StepColumn> => ({
     zeroIsBlank: true,
     zeroIsNone: true,
     // A clock time is a fraction of a day.
-    broken: (value) => belowZero(value) ?? (value > 0 && value < 1 ? "below 1 min and looks like a clock time" : undefined),
+    bounds: [BELOW_ZERO, { above: 0, below: 1, says: "below 1 min and looks like a clock time" }],
   }),
   zero: "none",
 });
@@ -77,7 +82,7 @@ const calibrated: NumberRule = {
   called: "a calibration point",
   advice: "Give degrees Celsius.",
   zeroIsBlank: false,
-  broken: (value) => temperature.broken?.(value),
+  bounds: inAnyUnit,
 };
 
 /** A column of calibration temperatures, in which 0 (ice) is a value; with it the number of cells that are filled or 0. */

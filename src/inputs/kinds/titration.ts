@@ -1,5 +1,5 @@
 import type { CellInput } from "../Input";
-import { belowZero, numberInput } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
 import { positiveNumber } from "./positiveNumber";
 
 /** A volume of base in millilitres, above 0. */
@@ -15,7 +15,7 @@ export const molarity = (about: string): CellInput<number> =>
     called: "a concentration",
     advice: "Give mol/L: 100 mmol/L is 0.1.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value > STRONGEST ? `above ${STRONGEST} mol/L, stronger than any base sold` : undefined),
+    bounds: [BELOW_ZERO, { above: STRONGEST, says: `above ${STRONGEST} mol/L, stronger than any base sold` }],
   });
 
 /** A sample that is titrated, in the unit that another input names, above 0. */
@@ -32,8 +32,7 @@ export const liquidDensity = (about: string): CellInput<number> =>
     called: "a density",
     advice: "Give g/mL: 1005 kg/m³ is 1.005.",
     zeroIsBlank: true,
-    broken: (value) =>
-      belowZero(value) ?? (value < LIGHTEST ? `below ${LIGHTEST} g/mL` : value > DENSEST ? `above ${DENSEST} g/mL, no wood liquid` : undefined),
+    bounds: [BELOW_ZERO, { below: LIGHTEST, says: `below ${LIGHTEST} g/mL` }, { above: DENSEST, says: `above ${DENSEST} g/mL, no wood liquid` }],
   });
 
 /** How many times what was titrated a made-up sample is, from 1. */
@@ -43,5 +42,5 @@ export const dilutionFactor = (about: string): CellInput<number> =>
     called: "a dilution",
     advice: "Give made-up volume over titrated volume, such as 10.",
     zeroIsBlank: true,
-    broken: (value) => belowZero(value) ?? (value < 1 ? "below 1" : undefined),
+    bounds: [BELOW_ZERO, { below: 1, says: "below 1" }],
   });

@@ -16,7 +16,10 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
   const broken = element("p", { class: "hint" });
   const done = async (work: (sheet: string) => Promise<string>): Promise<string> => {
     try {
-      return await work(now.sheet);
+      const said = await work(now.sheet);
+      // What was done may have brought a new sheet into view; what is said of it stays.
+      now.sheet = (await workbook.selectedCell()).sheet;
+      return said;
     } finally {
       await look(now.sheet).catch(() => undefined);
       changed();

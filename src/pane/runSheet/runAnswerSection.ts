@@ -7,12 +7,19 @@ import { settled } from "../settled";
 import { weighInSection } from "./weighIn/weighInSection";
 import { growBlock } from "./growBlock";
 
-/** The answer of the selected run sheet in the sheet's own words: what is next, the answer, the checks and what they rest on. */
-export function runAnswerSection(workbook: Workbook): { section: HTMLElement; refresh: () => void } {
+/**
+ * The answer of the selected run sheet in the sheet's own words: what is next, the answer, the checks and what they rest on.
+ * @param changed called after the pane itself put something into the sheet, which changes neither the selection nor the selected cell
+ */
+export function runAnswerSection(workbook: Workbook, changed: () => void): { section: HTMLElement; refresh: () => void } {
   const messages = new Messages();
   const lines = element("div", { role: "status" });
-  const weighIn = weighInSection(workbook);
-  const grow = growBlock(workbook, () => refresh());
+  const anew = (): void => {
+    refresh();
+    changed();
+  };
+  const weighIn = weighInSection(workbook, anew);
+  const grow = growBlock(workbook, anew);
   const section = element(
     "section",
     { class: "run-answer", "aria-labelledby": "run-answer-heading", hidden: true },

@@ -8,6 +8,7 @@ import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
 import { gatherSection } from "./gatherSection";
+import { reportSection } from "./reportSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
 import { extraColumns, kindChoice, runSheetFields } from "./runSheetFields";
@@ -27,13 +28,15 @@ export function runSheetTab(workbook: Workbook): Tab {
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
     form,
+    reportSection(workbook),
     gatherSection(workbook),
   );
-  const answer = runAnswerSection(workbook);
   if (workbook.drawsCharts) {
+    const answer = runAnswerSection(workbook, () => undefined);
     panel.prepend(answer.section);
     return { id: "run", label: "Run sheet", panel, onShow: answer.refresh };
   }
+  const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
   const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);

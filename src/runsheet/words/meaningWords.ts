@@ -103,5 +103,14 @@ export const meaningWords = {
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   nextRow: { about: "The row of the next box to fill.", source: "Own convention: the order of the work." },
+  band: {
+    about: "A corner of the band in the chart: a next weighing within it counts as dry.",
+    source: "The criterion of the settings, drawn from the latest weighing for one interval on.",
+  },
+  latest: { about: "Where the latest weighing stands in the chart: its weight, or its minutes since round 1.", source: DIFFERENCE },
+  foretold: {
+    about: "Where the drying curve would end, as the chart draws it; on the latest weighing while no end can be foretold.",
+    source: "RETORT.DRYING.END on the weighings so far.",
+  },
   other: { about: "Worked out by the sheet from what is typed into its boxes.", source: "Own convention of the run sheet." },
 } as const satisfies Readonly<Record<string, Meaning>>;

@@ -59,7 +59,7 @@ const placeOf = ({ loc }: Token): [number, number] => [loc?.[0] ?? 0, loc?.[1] ?
 function withoutLinks(masked: string, text: string, links: Map<number, string>): string {
   if (!masked.includes("!")) return masked;
   let without = masked;
-  for (const found of masked.matchAll(/[A-Za-z_][\w.]*(?=\()/g)) {
+  for (const found of masked.matchAll(/[A-Za-z_][\w.]*/g)) {
     const name = found.index;
     if (masked[name - 1] !== "!" || masked[name + found[0].length] !== CALLED) continue;
     const start = startOfLink(masked, name - 1);

@@ -1,8 +1,9 @@
 import { everyFunction } from "../../functions/catalogue";
+import { refusal } from "../../functions/inCells/problemInCells";
 import type { TableInCells } from "../../functions/inCells/Workings";
 import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
-import { cellAt } from "../../workbook/cellArea";
+import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "./formulaTree";
@@ -10,7 +11,7 @@ import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { refusal, tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
 
 /** A cell formula without our functions. */
 export type PlainFormula =
@@ -77,8 +78,7 @@ const isTable = (name: string): boolean => everyFunction.some((one) => one.name 
 
 const anchorOf = ({ cell }: Surroundings): string => {
   const { row, column } = areaNamed(cell);
-  const letters = cellAt(row, column).replace(/\d+$/, "");
-  return `$${letters}$${row + 1}`;
+  return `$${lettersOf(column)}$${row + 1}`;
 };
 
 /** The table cut or widened to the cells that its spill fills. @throws CannotWrite where it does not go in */

@@ -1,14 +1,13 @@
 import { everyFunction } from "../../functions/catalogue";
 import { takesRanges, type CellFunction } from "../../functions/cellFunction";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
+import { problemInCells, refusal } from "../../functions/inCells/problemInCells";
 import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { CellInput, Input } from "../../inputs/Input";
 import { answerTo, refusedInCells } from "../../inputs/refusedInCells";
 import { numberText } from "../../inputs/numberText";
 import { ArgumentProblem } from "../../problems/ArgumentProblem";
-import { NoAnswer } from "../../problems/NoAnswer";
-import { PassedError } from "../../problems/PassedError";
 import { rangesDoNotFit, refusedInputs } from "../../problems/plainCellProblems";
 import { CannotWrite } from "./CannotWrite";
 import type { Part } from "./formulaTree";
@@ -152,7 +151,7 @@ function settledProblem(definition: CellFunction, inputs: readonly NamedInput[],
     }
     if (given.every(({ kind }) => kind === "settled")) void (definition.gives === "table" ? definition.computeTable(read) : definition.compute(read));
   } catch (thrown) {
-    if (thrown instanceof ArgumentProblem) return problemText(thrown);
+    if (thrown instanceof ArgumentProblem) return problemInCells(thrown);
     throw thrown;
   }
   return undefined;
@@ -171,18 +170,6 @@ function settledWords(definition: CellFunction, inputs: readonly NamedInput[], g
 
 const columnOf = (value: CellValue): readonly CellValue[] => (value === BLANK ? [] : [value]);
 
-// A text in a cell formula holds 255 characters at most (Excel specifications and limits).
-const LONGEST_TEXT = 255;
-
-export function problemText(problem: ArgumentProblem): string {
-  if (problem instanceof NoAnswer) return "NA()";
-  if (problem instanceof PassedError) return problem.code;
-  return refusal(problem.message);
-}
-
-/** #VALUE!, with the sentence for whoever looks into the cell. */
-export const refusal = (sentence: string): string => `VALUE(${inQuotes(sentence.slice(0, LONGEST_TEXT))})`;
-
 function sizeProblem(sizes: readonly Size[]): string | undefined {
   for (const side of ["rows", "columns"] as const) {
     const most = Math.max(...sizes.map((size) => size[side]));
@@ -198,7 +185,7 @@ function guarded(definition: CellFunction, inputs: readonly NamedInput[], given:
     answer = definition.inCells?.(texts) ?? inManyCells(definition, texts, scope, to);
   } catch (thrown) {
     // Such as a chemical formula that does not read.
-    if (thrown instanceof ArgumentProblem) return { text: problemText(thrown) };
+    if (thrown instanceof ArgumentProblem) return { text: problemInCells(thrown) };
     throw thrown;
   }
   const asked = inputs.flatMap(([name, input], index) => {

@@ -1,8 +1,8 @@
 import { generateRandomId, type ICellData, type IObjectMatrixPrimitiveType } from "@univerjs/core";
-import { SetRangeValuesMutation, SetStyleCommand } from "@univerjs/sheets";
+import { SetRangeValuesMutation, SetSelectionsOperation, SetStyleCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaNamed } from "../areaNamed";
-import { areasPutIn, type SheetGrowth } from "../SheetGrowth";
+import { areasPutIn, rowAfter, type SheetGrowth } from "../SheetGrowth";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import { cellData } from "./cellData";
 import { addRule, dataValidation } from "./entryRules";
@@ -15,7 +15,9 @@ const SET_VALUES = "sheet.command.set-range-values";
 /** Grows a sheet of the grid. Nothing comes in between and nothing breaks off half-way, so `begun` is not written. */
 export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growth: SheetGrowth): Promise<void> {
   const { plan, steps, written, dressed, ended } = growth;
+  const selected = sheet.getSelection()?.getCurrentCell();
   for (const { above, count } of steps) sheet.insertRowsBefore(above - 1, count);
+  if (selected && steps.length > 0) selectAgain(engine, sheet, rowAfter(selected.actualRow + 1, steps) - 1, selected.actualColumn);
   // A row put in takes the looks of the one above it.
   for (const { row, rows, columns } of areasPutIn(steps, plan.columnWidths.length)) sheet.getRange(row, 0, rows, columns).clearFormat();
   setRules(engine, sheet, plan);
@@ -27,6 +29,14 @@ export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growt
   engine.api.syncExecuteCommand(SetRangeValuesMutation.id, { ...target, cellValue: looks, trigger: SetStyleCommand.id });
   engine.api.syncExecuteCommand(SET_VALUES, { ...target, value: matrixOf([...written, ...(ended ? [ended] : [])], contentOf) });
   await engine.settled();
+}
+
+/** Putting rows in selects them and scrolls to them: whoever is weighing gets their cell back into view. */
+function selectAgain(engine: GridEngine, sheet: FWorksheet, row: number, column: number): void {
+  const range = sheet.getRange(row, column).getRange();
+  const primary = { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false };
+  const target = { unitId: engine.book.getId(), subUnitId: sheet.getSheetId() };
+  engine.api.syncExecuteCommand(SetSelectionsOperation.id, { ...target, selections: [{ range, primary, style: null }], reveal: true });
 }
 
 function matrixOf(cells: readonly PlannedCell[], data: (planned: PlannedCell) => ICellData): IObjectMatrixPrimitiveType<ICellData> {

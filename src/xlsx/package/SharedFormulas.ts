@@ -1,6 +1,6 @@
 import { slideFormula } from "../../workbook/slideFormula";
 import { cellArea, rangeOf } from "../../workbook/cellArea";
-import { attributeOf, escapedText, tagWith, type Tag } from "./markup";
+import { attributeOf, escapedText, tagWith, withoutEnd, type Tag } from "./markup";
 import type { Edit } from "./partText";
 
 /** A formula's element, whose it is, and whether the cell keeps it. */
@@ -56,7 +56,7 @@ export class SharedFormulas {
 }
 
 function withText(text: string, { tag, end }: StandingFormula, formula: string, given: Readonly<Record<string, string | undefined>>): Edit {
-  const open = tagWith(text, tag, given).replace(/\s*\/>$/, ">");
+  const open = `${withoutEnd(tagWith(text, tag, given))}>`;
   return { from: tag.start, to: end, text: `${open}${escapedText(formula)}</${tag.prefix}f>` };
 }
 

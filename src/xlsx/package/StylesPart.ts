@@ -1,4 +1,15 @@
-import { appendTo, attributeOf, childNamed, childrenNamed, elementsOf, escapedAttribute, escapedText, withAttributes, type Element } from "./markup";
+import {
+  appendTo,
+  attributeOf,
+  childNamed,
+  childrenNamed,
+  elementsOf,
+  escapedAttribute,
+  escapedText,
+  withAttributes,
+  withoutEnd,
+  type Element,
+} from "./markup";
 import type { Edit } from "./partText";
 
 /** The lists of looks, in the order the format wants them (ECMA-376 Part 1, 18.8.39). */
@@ -99,7 +110,7 @@ export class StylesPart {
     const open = withAttributes(this.text, list, { count });
     const inside = markup.join("");
     if (!list.isEmpty) return [open, appendTo(this.text, list, inside)];
-    return [{ ...open, text: `${open.text.replace(/\s*\/>$/, ">")}${inside}</${list.prefix}${name}>` }];
+    return [{ ...open, text: `${withoutEnd(open.text)}>${inside}</${list.prefix}${name}>` }];
   }
 
   /** Behind the last of the lists that come before. */

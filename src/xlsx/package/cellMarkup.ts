@@ -1,7 +1,7 @@
 import { textTooLong } from "../../problems/workbookProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import type { FileValue, NewContent } from "./CellChange";
-import { escapedAttribute, escapedCellText, escapedText, tagWith, type Tag } from "./markup";
+import { escapedAttribute, escapedCellText, escapedText, tagWith, withoutEnd, type Tag } from "./markup";
 import type { Edit } from "./partText";
 
 // Excel specifications and limits, "Total number of characters that a cell can contain" and "Length of formula contents".
@@ -61,7 +61,7 @@ export function changedCell(text: string, standing: StandingCell, { prefix, cont
     ];
   }
   const inside = formulaMarkup(prefix, content) + inner + further.map(({ start, end: last }) => text.slice(start, last)).join("");
-  const alone = open.replace(/\s*\/?>$/, "");
+  const alone = withoutEnd(open);
   return [{ from: tag.start, to: end, text: inside === "" ? `${alone}/>` : `${alone}>${inside}</${prefix}c>` }];
 }
 

@@ -5,7 +5,7 @@ import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../workbo
 import { WorkbookProblem } from "../../workbook/Workbook";
 import type { CellChange, NewContent } from "./CellChange";
 import { changedCell, newCell } from "./cellMarkup";
-import { append, attributeOf, readMarkup, withAttributes, type Tag } from "./markup";
+import { append, attributeOf, readMarkup, withAttributes, withoutEnd, type Tag } from "./markup";
 import type { Edit } from "./partText";
 import { areaFilled, SharedFormulas } from "./SharedFormulas";
 
@@ -220,7 +220,7 @@ class SheetChange {
     }
     const open = withAttributes(this.source, tag, { spans: span });
     if (!tag.isEmpty) this.edits.push(open, { from: closeStart, to: closeStart, text: cells });
-    else this.edits.push({ ...open, text: `${open.text.replace(/\s*\/>$/, ">")}${cells}</${tag.prefix}row>` });
+    else this.edits.push({ ...open, text: `${withoutEnd(open.text)}>${cells}</${tag.prefix}row>` });
   }
 
   /** A cell in an array formula or a what-if table that stays cannot have a content of its own. */

@@ -1,4 +1,4 @@
-import { append, attributeOf, readMarkup, tagWith, type Tag } from "./markup";
+import { append, attributeOf, readMarkup, tagWith, withoutEnd, type Tag } from "./markup";
 import type { Edit } from "./partText";
 
 /**
@@ -43,7 +43,7 @@ export function widthEdits(part: string, text: string, widths: ReadonlyMap<numbe
     if (!isSaid(column))
       pieces.push({ from: column, markup: tagWith(`<${x}col/>`, { start: 0, end: `<${x}col/>`.length }, given(column, column, width)) });
   }
-  const inOrder = pieces.sort((one, other) => one.from - other.from).map(({ markup }) => markup.replace(/\s*\/?>$/, "/>")).join(""); // prettier-ignore
+  const inOrder = pieces.sort((one, other) => one.from - other.from).map(({ markup }) => `${withoutEnd(markup)}/>`).join(""); // prettier-ignore
   if (list === undefined) return [{ from: sheetData.start, to: sheetData.start, text: `<${x}cols>${inOrder}</${x}cols>` }];
   if (list.tag.isEmpty) return [append(text, list.tag, list.end, inOrder)];
   return [{ from: list.tag.end, to: text.lastIndexOf("<", list.end - 1), text: inOrder }];

@@ -99,18 +99,46 @@ export const appendTo = (text: string, element: Element, markup: string): Edit =
 
 export const removal = ({ start, close }: Element): Edit => ({ from: start, to: close.end, text: "" });
 
-const ATTRIBUTE = /\s+([^\s=/>]+)\s*=\s*(?:"[^"]*"|'[^']*')/g;
+/** The value of an attribute, a name, a sign or a space. */
+const PIECES = /"[^"]*"|'[^']*'|[^\s"'=]+|[\s"'=]/g;
+const isQuoted = (piece: string | undefined): boolean => piece !== undefined && /^["']/.test(piece) && piece.length > 1;
+
+/** A tag in pieces: each attribute one, with the space before it and its name, all else as it is written. */
+function attributesIn(tag: string): { readonly text: string; readonly name: string | undefined }[] {
+  const pieces: { text: string; name: string | undefined }[] = [];
+  let pending: string[] = [];
+  for (const [piece] of tag.matchAll(PIECES)) {
+    pending.push(piece);
+    if (!isQuoted(piece)) continue;
+    let name = pending.length - 1;
+    while (name > 0 && (isQuoted(pending[name]) || pending[name] === "=" || pending[name]?.trim() === "")) name--;
+    let start = name;
+    while (start > 0 && pending[start - 1]?.trim() === "") start--;
+    if (start > 0) pieces.push({ text: pending.slice(0, start).join(""), name: undefined });
+    pieces.push({ text: pending.slice(start).join(""), name: pending[name] });
+    pending = [];
+  }
+  return [...pieces, { text: pending.join(""), name: undefined }];
+}
+
+/** A start tag without what closes it. */
+export function withoutEnd(tag: string): string {
+  const open = tag.endsWith(">") ? tag.slice(0, -1) : tag;
+  return (open.endsWith("/") ? open.slice(0, -1) : open).trimEnd();
+}
 
 /** A start tag with attributes given anew, one that is undefined taken out; the others stay as they are written. */
 export function tagWith(text: string, { start, end }: Pick<Tag, "start" | "end">, given: Readonly<Record<string, string | undefined>>): string {
   const left = new Set(Object.keys(given));
   const written = (name: string): string => (given[name] === undefined ? "" : ` ${name}="${escapedAttribute(given[name])}"`);
-  const kept = text.slice(start, end).replace(ATTRIBUTE, (whole: string, name: string) => {
-    if (!(name in given)) return whole;
+  const kept = attributesIn(text.slice(start, end)).map(({ text: whole, name }) => {
+    if (name === undefined || !(name in given)) return whole;
     left.delete(name);
     return written(name);
   });
-  return kept.replace(/\s*\/?>$/, (ending) => [...left].map(written).join("") + ending);
+  const tag = kept.join("");
+  const open = withoutEnd(tag);
+  return open + [...left].map(written).join("") + tag.slice(open.length);
 }
 
 export const withAttributes = (text: string, tag: Tag, given: Readonly<Record<string, string | undefined>>): Edit => ({

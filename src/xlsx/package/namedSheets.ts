@@ -52,7 +52,7 @@ export function withSheetsRenamed(formula: string, names: ReadonlyMap<string, st
 
 // A name that is letters, numbers and lines needs no quotation marks, unless it reads as a cell or a number.
 const PLAIN = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
-const LIKE_A_CELL = /^[A-Z]{1,3}\d+$|^R\d*C?\d*$|^C\d*$/i;
+const LIKE_A_CELL = /^[A-Z]{1,3}\d+$|^R\d*(?:C\d*)?$|^C\d*$/i;
 
 const quotedSheets = (sheets: readonly string[]): string =>
   sheets.every((sheet) => PLAIN.test(sheet) && !LIKE_A_CELL.test(sheet)) ? sheets.join(":") : `'${sheets.join(":").replaceAll("'", "''")}'`;

@@ -15,7 +15,8 @@ export interface WeighInSection {
   show(sheet: string | undefined): Promise<void>;
 }
 
-export function weighInSection(workbook: Workbook): WeighInSection {
+/** @param changed called after something was put into the sheet or taken back */
+export function weighInSection(workbook: Workbook, changed: () => void): WeighInSection {
   const weighIn = new WeighIn(workbook);
   const messages = new Messages();
   const sound = chime();
@@ -93,10 +94,22 @@ export function weighInSection(workbook: Workbook): WeighInSection {
     label.scrollIntoView({ block: "nearest" });
   };
 
+  /** What is said stands below the buttons, often out of view; what is asked for matters more where there is no room for both. */
+  const inView = (): void => {
+    messages.region.scrollIntoView({ block: "nearest" });
+    label.scrollIntoView({ block: "nearest" });
+  };
+
+  const tell = (what: string): void => {
+    messages.tell(what);
+    inView();
+  };
+
   const refuse = (why: string, box: HTMLInputElement): void => {
     messages.complain(new Error(why));
     box.setAttribute("aria-invalid", "true");
-    box.focus();
+    box.focus({ preventScroll: true });
+    inView();
   };
 
   const once = async (task: () => Promise<void>): Promise<void> => {
@@ -123,7 +136,8 @@ export function weighInSection(workbook: Workbook): WeighInSection {
         return;
       }
       reset();
-      messages.tell(outcome.told);
+      tell(outcome.told);
+      changed();
     });
 
   const takenBack = (): Promise<void> =>
@@ -132,7 +146,8 @@ export function weighInSection(workbook: Workbook): WeighInSection {
       reset();
       [reading.value, time.value] = [last.reading, last.time];
       reading.select();
-      messages.tell(last.told);
+      tell(last.told);
+      changed();
     });
 
   form.addEventListener("submit", (event) => {

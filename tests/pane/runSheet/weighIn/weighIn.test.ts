@@ -111,7 +111,7 @@ describe("WeighIn", () => {
     await opened();
     const vessel = "Type the weight in grams as a plain number, such as 41.86, or the word tared.";
     const refused: readonly (readonly [string, string])[] = [
-      ["", "empty vessel: nothing here. Type what the balance shows."],
+      ["", "Empty vessel: nothing here. Type what the balance shows."],
       ["heavy", vessel],
       ["-3", vessel],
       ["0", vessel],

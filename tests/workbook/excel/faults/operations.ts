@@ -73,7 +73,10 @@ export const OPERATIONS: readonly Operation[] = [
       if (sheet === undefined) return "no sheet of that name";
       const missing = plan.cells.filter((cell) => isFilled(cell) && !sheet.cells.has(cell.cell));
       if (missing.length > 0) return `${missing.length} cells are missing`;
-      return sheet.charts.length === 1 && sheet.charts[0]?.over !== undefined && sheet.names.size === 0 ? "" : "no chart, or a mark left";
+      const drawn = sheet.charts.filter(({ over }) => over !== undefined).length;
+      return drawn === plan.charts?.length && sheet.charts.length === drawn && sheet.names.size === 0
+        ? ""
+        : "a chart too few or too many, or a mark left";
     },
   },
   {

@@ -1,0 +1,25 @@
+/** Curves to be drawn, their numbers as on the sheet. */
+export interface Chart {
+  readonly title: string;
+  readonly x: string;
+  readonly y: string;
+  readonly lines: readonly Line[];
+}
+
+export interface Line {
+  readonly name: string;
+  readonly points: readonly Point[];
+  /** What was weighed has marks; a limit and what is foretold are thin lines without any. */
+  readonly draws: "weighed" | "limit" | "foretold";
+  /** Tells samples apart: the mark, and the dashes between them; from 0. */
+  readonly look: number;
+  /** Open marks tell ash from char of the same sample. */
+  readonly open?: true;
+  /** The other edge of a limit that is a band. */
+  readonly upper?: readonly Point[];
+}
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}

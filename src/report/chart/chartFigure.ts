@@ -1,0 +1,125 @@
+import { node, type Markup } from "../Markup";
+import { reportWords } from "../words/reportWords";
+import type { Chart, Line, Point } from "./Chart";
+import { DASHES, mark, rounded, THIN_DASHES } from "./looks";
+import { scaleOf, tickTexts, type Scale } from "./ticks";
+
+// Points of print: one unit of the drawing is one point, so that its text is as large as it says.
+const WIDTH = 258;
+const HEIGHT = 150;
+const LEFT = 46;
+const RIGHT = 14;
+const TOP = 8;
+const BOTTOM = 30;
+const TEXT = 8.5;
+const X_TICKS = 5;
+const Y_TICKS = 5;
+const TICK = 4;
+const KEY_WIDTH = 34;
+const KEY_HEIGHT = 10;
+// Half a mark and its line.
+const KEY_INSET = 5;
+const WEIGHED_WIDTH = 1.2;
+const THIN_WIDTH = 0.8;
+const GRID = "#cccccc";
+const BAND = "#e4e4e4";
+
+/** A chart as a picture with its key, each line told apart by mark and dash. @param id tells its title from those of other charts */
+export function chartFigure(chart: Chart, id: string): Markup {
+  const { title, x, y, lines } = chart;
+  const points = lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]);
+  const across = scaleOf(points.map((point) => point.x), X_TICKS); // prettier-ignore
+  const up = scaleOf(points.map((point) => point.y), Y_TICKS); // prettier-ignore
+  const toX = (value: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * (value - across.from)) / (across.to - across.from);
+  const toY = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - TOP - BOTTOM) * (value - up.from)) / (up.to - up.from);
+  const place: Place = (point) => ({ x: toX(point.x), y: toY(point.y) });
+  const picture = node(
+    "svg",
+    { width: `${WIDTH}pt`, height: `${HEIGHT}pt`, viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: "img", "aria-labelledby": `${id}-title ${id}-about` },
+    node("title", { id: `${id}-title` }, reportWords.chart.about(title, x, y)),
+    node("desc", { id: `${id}-about` }, described(lines)),
+    ...lines.flatMap(({ points: lower, upper }) =>
+      upper === undefined ? [] : [node("polygon", { points: path([...lower, ...[...upper].reverse()], place), fill: BAND })],
+    ),
+    ...axes(across, up, toX, toY),
+    words(LEFT + (WIDTH - LEFT - RIGHT) / 2, HEIGHT - 3, x, "middle"),
+    node(
+      "text",
+      { x: 0, y: 0, "font-size": TEXT, "text-anchor": "middle", transform: `translate(9 ${TOP + (HEIGHT - TOP - BOTTOM) / 2}) rotate(-90)` },
+      y,
+    ),
+    ...lines.map((line) => drawn(line, place)),
+  );
+  return node("figure", {}, node("figcaption", {}, title), picture, key(lines));
+}
+
+type Place = (point: Point) => Point;
+
+const path = (points: readonly Point[], place: Place): string =>
+  points.map((point) => `${rounded(place(point).x)},${rounded(place(point).y)}`).join(" ");
+
+function drawn({ points, upper, draws, look, open }: Line, place: Place): Markup {
+  const dash = draws === "weighed" ? DASHES[look % DASHES.length] : THIN_DASHES[draws];
+  const width = draws === "weighed" ? WEIGHED_WIDTH : THIN_WIDTH;
+  const line = node("polyline", { points: path(points, place), fill: "none", stroke: "black", "stroke-width": width, "stroke-dasharray": dash });
+  if (draws !== "weighed") return upper === undefined ? line : node("g", {}, line, drawn({ name: "", points: upper, draws, look }, place));
+  const marks = points.map((point) => mark(look, place(point).x, place(point).y, open === true));
+  return node("g", {}, line, ...marks);
+}
+
+function axes(across: Scale, up: Scale, toX: (value: number) => number, toY: (value: number) => number): readonly Markup[] {
+  const [bottom, right] = [toY(up.from), toX(across.to)];
+  const line = (x1: number, y1: number, x2: number, y2: number, stroke: string): Markup =>
+    node("line", { x1: rounded(x1), y1: rounded(y1), x2: rounded(x2), y2: rounded(y2), stroke, "stroke-width": 0.6 });
+  const [acrossTexts, upTexts] = [tickTexts(across), tickTexts(up)];
+  return [
+    ...up.ticks.flatMap((tick, index) => [
+      line(LEFT, toY(tick), right, toY(tick), GRID),
+      line(LEFT - TICK, toY(tick), LEFT, toY(tick), "black"),
+      words(LEFT - TICK - 2, toY(tick) + TEXT / 3, upTexts[index] ?? "", "end"),
+    ]),
+    ...across.ticks.flatMap((tick, index) => [
+      line(toX(tick), bottom, toX(tick), bottom + TICK, "black"),
+      words(toX(tick), bottom + TICK + TEXT, acrossTexts[index] ?? "", "middle"),
+    ]),
+    line(LEFT, bottom, right, bottom, "black"),
+    line(LEFT, TOP, LEFT, bottom, "black"),
+  ];
+}
+
+const words = (x: number, y: number, text: string, anchor: "start" | "middle" | "end"): Markup =>
+  node("text", { x: rounded(x), y: rounded(y), "font-size": TEXT, "text-anchor": anchor }, text);
+
+function key(lines: readonly Line[]): Markup {
+  // Bands and ends foretold look alike for all samples: one of each says what they are.
+  const named = lines.filter(({ name }, index) => lines.findIndex((line) => line.name === name) === index);
+  return node(
+    "ul",
+    { class: "key" },
+    named.map((line) => node("li", {}, sample(line), ` ${line.name}`)),
+  );
+}
+
+function sample(line: Line): Markup {
+  const middle = KEY_HEIGHT / 2;
+  const ends: Place = ({ x }) => ({ x, y: middle });
+  const points = line.draws === "weighed" ? [KEY_INSET, KEY_WIDTH - KEY_INSET] : [1, KEY_WIDTH - 1];
+  const { name, draws, look, open } = line;
+  const short = { name, draws, look, ...(open === undefined ? {} : { open }), points: points.map((x) => ({ x, y: 0 })) };
+  const box = { width: `${KEY_WIDTH}pt`, height: `${KEY_HEIGHT}pt`, viewBox: `0 0 ${KEY_WIDTH} ${KEY_HEIGHT}`, "aria-hidden": "true" };
+  const back = line.upper !== undefined ? [node("rect", { x: 0, y: 0, width: KEY_WIDTH, height: KEY_HEIGHT, fill: BAND })] : [];
+  return node("svg", box, ...back, drawn(short, ends));
+}
+
+/** What the picture shows, in words. */
+function described(lines: readonly Line[]): string {
+  return lines
+    .map(({ name, points, draws }) => {
+      if (draws === "limit") return reportWords.chart.band(name);
+      const [first, last] = [points[0], points.at(-1)];
+      return reportWords.chart.line(name, plain(first?.y), plain(last?.y), points.length);
+    })
+    .join(" ");
+}
+
+const plain = (value: number | undefined): string => (value === undefined ? "" : rounded(value));

@@ -1,0 +1,79 @@
+import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
+import { cell } from "../../runsheet/expressions/Expression";
+import type { Fired, RunSheet } from "../../runsheet/sheet/RunSheet";
+import { sheetWords } from "../../runsheet/words/sheetWords";
+import { stageWords } from "../../runsheet/words/stageWords";
+import type { RangeReading } from "../../workbook/Workbook";
+import type { ShownCells } from "../sheet/ShownCells";
+import { reportWords } from "../words/reportWords";
+import type { Chart, Line, Point } from "./Chart";
+
+const POINTS_FOR_A_LINE = 2;
+const IN_PERCENT = 100;
+
+/** The curves of a run on samples, as far as it has come; a curve of fewer than two weighings is none. */
+export const sampleCharts = (reading: RangeReading, sheet: RunSheet, shown: ShownCells): readonly Chart[] =>
+  [dryingChart(reading), ...(sheet.stages === undefined ? firingChart(sheet, shown) : [stagesChart(sheet, sheet.stages, shown)])].filter(
+    ({ lines }) => lines.some(({ draws }) => draws === "weighed"),
+  );
+
+function dryingChart(reading: RangeReading): Chart {
+  const series = readWeighings(reading).map((one, look) => ({ one, look }));
+  const weighed = series.filter(({ one }) => one.points.length >= POINTS_FOR_A_LINE);
+  return {
+    title: sheetWords.chart.title,
+    x: sheetWords.chart.x,
+    y: sheetWords.chart.net,
+    lines: weighed.flatMap(({ one, look }) => linesOf(one, look)),
+  };
+}
+
+function linesOf({ name, points, band, foretold }: WeighingSeries, look: number): Line[] {
+  const placed = (every: WeighingSeries["points"]): Point[] => every.map(({ minutes, grams }) => ({ x: minutes, y: grams }));
+  return [
+    { name, points: placed(points), draws: "weighed", look },
+    ...(band === undefined
+      ? []
+      : [{ name: sheetWords.bandSeries(1), points: placed(band[0]), upper: placed(band[1]), draws: "limit", look } as const]),
+    ...(foretold === undefined ? [] : [{ name: sheetWords.foretoldSeries(1), points: placed(foretold), draws: "foretold", look } as const]),
+  ];
+}
+
+/** What is left after each firing without its vessel, against the minutes held so far. */
+function firingChart(sheet: RunSheet, shown: ShownCells): readonly Chart[] {
+  const { charring, ashing } = sheet;
+  if (charring === undefined) return [];
+  const lines = sheet.samples.flatMap((sample): Line[] => [
+    ...lineOf(sheet, shown, charring, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
+    ...(ashing === undefined
+      ? []
+      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) => ({ ...line, open: true as const }))),
+  ]);
+  return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, lines }];
+}
+
+function lineOf({ columns }: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
+  const vessel = shown.number(table.vessel(sample));
+  const points = rowsOf(table).flatMap((row): Point[] => {
+    const [x, y] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
+    const isWeighed = shown.number(table.box(row, sample)) !== undefined;
+    return isWeighed && x !== undefined && y !== undefined && vessel !== undefined ? [{ x, y: y - vessel }] : [];
+  });
+  return points.length < POINTS_FOR_A_LINE ? [] : [{ name, points, draws: "weighed", look: sample - 1 }];
+}
+
+/** What is left of the dry sample against temperature, from all of it on; only what was weighed is a point. */
+function stagesChart(sheet: RunSheet, table: Fired, shown: ShownCells): Chart {
+  const { columns, samples, options } = sheet;
+  const lines = samples.flatMap((sample): Line[] => {
+    const rows = [table.rows.heading, ...rowsOf(table).filter((row) => shown.number(table.box(row, sample)) !== undefined)];
+    const points = rows.flatMap((row): Point[] => {
+      const [x, left] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
+      return x === undefined || left === undefined ? [] : [{ x, y: IN_PERCENT * left }];
+    });
+    return points.length < POINTS_FOR_A_LINE ? [] : [{ name: sheetWords.sample(sample), points, draws: "weighed", look: sample - 1 }];
+  });
+  return { title: stageWords.chart.title, x: stageWords.chart.x(options.degrees), y: reportWords.chart.leftPercent, lines };
+}
+
+const rowsOf = ({ rows: { first, last } }: Fired): readonly number[] => Array.from({ length: last - first + 1 }, (_, index) => first + index);

@@ -6,6 +6,7 @@ const { DefinePlugin } = require("webpack");
 const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const CatalogueAssets = require("./src/tooling/CatalogueAssets");
+const command = require("./src/tooling/commandBuild");
 const functionsBuild = require("./src/tooling/functionsBuild");
 const GuideAssets = require("./src/tooling/hosting/GuideAssets");
 const HashedPages = require("./src/tooling/hosting/HashedPages");
@@ -112,4 +113,5 @@ function functions(mode) {
 }
 
 // One after the other: the local workbook's service worker is named by the content of functions.js too.
-module.exports = (_env, { mode = "production" }) => Object.assign([functions(mode), addin(mode), workbench], { parallelism: 1 });
+module.exports = (_env, { mode = "production" }) =>
+  Object.assign([functions(mode), addin(mode), workbench, { ...command, mode }], { parallelism: 1 });

@@ -28,7 +28,7 @@ import { RUN_SHEET_AREA, runCells } from "./runSheet/RunCells";
 import { agrees, type CallInCell } from "./workOut";
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
-export async function explainCell(workbook: Workbook, address?: CellAddress, pause?: Pause): Promise<CellExplanation> {
+export async function explainCell(workbook: Pick<Workbook, "look" | "readInputs">, address?: CellAddress, pause?: Pause): Promise<CellExplanation> {
   return explainLook(workbook, await workbook.look(address), pause);
 }
 
@@ -37,7 +37,7 @@ export async function explainCell(workbook: Workbook, address?: CellAddress, pau
  * not final.
  * @throws WorkbookProblem when the workbook cannot be read
  */
-export async function explainLook(workbook: Workbook, look: CellLook, pause?: Pause): Promise<CellExplanation> {
+export async function explainLook(workbook: Pick<Workbook, "readInputs">, look: CellLook, pause?: Pause): Promise<CellExplanation> {
   const { value, error } = look.reading;
   const found = findCalls(formulaOf(look));
   const run = runSheetAround(look);

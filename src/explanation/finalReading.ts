@@ -33,7 +33,7 @@ const waited: Pause = (milliseconds) => new Promise((resolve) => setTimeout(reso
  * @returns the reading, or with it, in `refusal`, why its values may be from before
  */
 export async function finalReading(
-  workbook: Workbook,
+  workbook: Pick<Workbook, "readInputs">,
   look: CellLook,
   pause: Pause = waited,
   area?: WantedCells,

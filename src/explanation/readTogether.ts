@@ -14,7 +14,7 @@ export interface ReadTogether extends InputsReading {
  * part of it. A formula that refers to much elsewhere is read without the area.
  */
 export async function readTogether(
-  workbook: Workbook,
+  workbook: Pick<Workbook, "readInputs">,
   address: CellAddress,
   references: readonly WantedCells[],
   area: WantedCells | undefined,

@@ -1,7 +1,7 @@
 import { everyFunction } from "../functions/catalogue";
 import { nothingToReport } from "../problems/reportProblems";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
-import { labelOf } from "../sharing/labelOf";
+import { labelsOf } from "../sharing/labelsOf";
 import type { CellReading, RangeReading } from "../workbook/Workbook";
 import { node } from "./Markup";
 import { page, paragraph, section } from "./page";
@@ -28,6 +28,7 @@ export function calculationsReport(reading: RangeReading, extras: ReportExtras, 
   if (every.length === 0) throw nothingToReport(reading.sheet);
   const errors = every.filter(({ reading: { error } }) => error !== "").length;
   const others = formulas.length - every.length;
+  const labelOf = labelsOf(reading);
   return page(
     words.title(reading.sheet),
     paragraph(remark, "state"),
@@ -37,7 +38,7 @@ export function calculationsReport(reading: RangeReading, extras: ReportExtras, 
       "table",
       {},
       node("thead", {}, node("tr", {}, ...words.columns.map((text) => node("th", { scope: "col" }, text)))),
-      node("tbody", {}, every.map((one) => line(one, reading))), // prettier-ignore
+      node("tbody", {}, every.map((one) => line(one, labelOf(one.reading)))), // prettier-ignore
     ),
     others === 0 ? [] : paragraph(words.others(others), "note"),
     sourcesSection(reading),
@@ -46,7 +47,7 @@ export function calculationsReport(reading: RangeReading, extras: ReportExtras, 
   );
 }
 
-function line({ reading, calls }: Calculation, sheet: RangeReading) {
+function line({ reading, calls }: Calculation, label: string) {
   // What more is reckoned from a call has a unit that only its author knows.
   const [outermost] = calls;
   const isWhole = outermost !== undefined && outermost.start === 1 && outermost.end === reading.formula.length;
@@ -57,7 +58,7 @@ function line({ reading, calls }: Calculation, sheet: RangeReading) {
     "tr",
     {},
     node("th", { scope: "row" }, reading.spill === "" ? reading.cell : reading.spill),
-    node("td", {}, labelOf(reading, sheet)),
+    node("td", {}, label),
     node("td", {}, node("code", {}, reading.formula)),
     node("td", { class: reading.error !== "" ? "failed" : isNumber ? "number" : undefined }, value),
     node("td", {}, unit),

@@ -17,6 +17,8 @@ export interface FormulaCell {
   readonly area: FrozenArea;
   /** Errors shown by the cell or by a cell that its spill fills. */
   readonly errors: readonly CellInTheWay[];
+  /** Every cell of a column that the formula is filled down to from this one, where they are told as one: "B7:B900". */
+  readonly filledDown?: string;
 }
 
 // What hosts show while a value is on its way.
@@ -28,12 +30,17 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
  * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
  */
 export function formulaCellsOf(used: RangeReading, withErrors = false): readonly FormulaCell[] {
+  const formulaCells = everyFormulaCell(used);
+  refuseUnfinished(used.sheet, formulaCells, withErrors);
+  return formulaCells;
+}
+
+/** The same, finished or not, for whoever has looked. */
+export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
   const labelOf = labelsOf(used);
-  const formulaCells = withFormulas.map((reading) => formulaCell(reading, labelOf(reading), readings));
-  refuseUnfinished(used.sheet, formulaCells, withErrors);
-  return formulaCells;
+  return withFormulas.map((reading) => formulaCell(reading, labelOf(reading), readings));
 }
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {

@@ -24,6 +24,7 @@ export interface RecordRow {
 }
 
 const NOT_LISTED = "Not a function of this version of Retort.";
+const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
 const BUILT_IN = "Built-in functions of the spreadsheet only.";
 
 /** The lines of one step of the work: the functions of one family, or the cell formulas of built-in functions alone. */
@@ -54,6 +55,9 @@ export function recordGroups(formulaCells: readonly FormulaCell[], plainCells: r
   return [...families.map(ofFamily), { heading: BUILT_IN_GROUP, rows: rest }].filter(({ rows }) => rows.length > 0);
 }
 
+/** The same without their groups. */
+export const recordRows = (formulaCells: readonly FormulaCell[]): RecordRow[] => recordGroups(formulaCells).flatMap(({ rows }) => rows);
+
 function rowsOfCalls(cell: FormulaCell, plain: PlainCell | undefined): { readonly heading: string; readonly row: RecordRow }[] {
   const names = new Set(cell.calls.map(({ name }) => name));
   return [...names].map((name) => {
@@ -65,12 +69,14 @@ function rowsOfCalls(cell: FormulaCell, plain: PlainCell | undefined): { readonl
 }
 
 function row(cell: FormulaCell, about: Pick<RecordRow, "unit" | "about" | "source">, plain: PlainCell | undefined): RecordRow {
+  const first = cell.filledDown === undefined ? "" : FILLED_DOWN;
   return {
-    cells: cell.area.range,
+    cells: cell.filledDown ?? cell.area.range,
     label: cell.label,
     typed: asTyped(cell.formula),
     value: firstValue(cell),
     ...about,
+    about: `${first}${about.about}`,
     builtIn: plain === undefined ? (rewritten(cell) ?? "") : onCopy(plain),
   };
 }

@@ -10,6 +10,7 @@ import type { CellChange } from "./CellChange";
 import { changeCells } from "./changeCells";
 import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
+import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
 import { keepSheets } from "./keepSheets";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
@@ -18,6 +19,8 @@ import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
 import { keepHeadings } from "./tableHeadings";
 import { workbookOutline, type ListedSheet } from "./workbookOutline";
+import { calculateOnOpening, changeNames, sayWhetherHidden } from "./workbookSettings";
+import type { NameReading } from "../../sharing/plain/PlainReading";
 
 /**
  * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written
@@ -127,6 +130,30 @@ export class WorkbookPackage {
   /** Makes a sheet the one in view when the file is opened, and the only one chosen. */
   async show(sheet: string): Promise<void> {
     await showSheet(this.parts, await this.sheetNamed(sheet));
+  }
+
+  /** Takes sheets out of view. */
+  hide(sheets: readonly string[]): Promise<void> {
+    return sayWhetherHidden(this.parts, sheets, true);
+  }
+
+  unhide(sheets: readonly string[]): Promise<void> {
+    return sayWhetherHidden(this.parts, sheets, false);
+  }
+
+  /** Takes every rule for entries out of a sheet, with its prompts and lists. @returns what they were */
+  async takeEntryRules(sheet: string): Promise<readonly EntryRuleInFile[]> {
+    return takeEntryRules(this.parts, (await this.sheetNamed(sheet)).part);
+  }
+
+  /** Puts other formulas behind defined names. */
+  changeNames(names: readonly NameReading[]): Promise<void> {
+    return changeNames(this.parts, names);
+  }
+
+  /** Makes whatever opens the file calculate every formula of it. */
+  calculateOnOpening(): Promise<void> {
+    return calculateOnOpening(this.parts);
   }
 
   bytes(): Promise<Uint8Array<ArrayBuffer>> {

@@ -1,6 +1,7 @@
 import { freeSheetName } from "../../workbook/freeSheetName";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { addCharts } from "../charts/addCharts";
+import { putRepeats, withoutRepeats } from "./manyCells";
 import { plannedFile, type ForPlans } from "./plannedFile";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 
@@ -11,7 +12,9 @@ export async function addPlanned(file: WorkbookPackage, plans: readonly SheetPla
   for (const { name } of plans) taken.push(freeSheetName(name, taken));
   // What a sheet prints stands in a name that holds the sheet's own, so the names come first.
   const named = plans.map((plan, index) => ({ ...plan, name: taken[before + index] ?? plan.name }));
-  if (named.length > 0) await file.addSheetsOf(await plannedFile(named, around));
+  const written = named.map((plan) => ({ plan, ...withoutRepeats(plan) }));
+  if (named.length > 0) await file.addSheetsOf(await plannedFile(written.map(({ short }) => short), around)); // prettier-ignore
+  for (const { plan, left } of written) await putRepeats(file, plan, left, around);
   for (const { name, charts } of named) await addCharts(file, name, charts ?? []);
   return named.map(({ name }) => name);
 }

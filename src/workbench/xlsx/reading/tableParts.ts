@@ -1,6 +1,6 @@
 import { parseStructRef, stringifyA1Ref, tokenize, tokenTypes } from "@borgar/fx";
 import { cellArea, covers, type CellArea } from "../../../workbook/cellArea";
-import type { FileParts } from "../../../xlsx/parts/FileParts";
+import type { PartSource } from "../../../xlsx/parts/FileParts";
 import { readXml } from "../../../xlsx/parts/readXml";
 
 /** A table: an area with a name, whose columns have names too. */
@@ -13,7 +13,7 @@ export interface Table {
   readonly columns: readonly string[];
 }
 
-export async function tablePart(parts: FileParts, part: string, sheet: string): Promise<Table | undefined> {
+export async function tablePart(parts: PartSource, part: string, sheet: string): Promise<Table | undefined> {
   const columns: string[] = [];
   let found: Omit<Table, "columns"> | undefined;
   await readXml(parts, part, {

@@ -1,0 +1,135 @@
+import { notAWorkbookFile, otherFile } from "../../problems/fileProblems";
+import { plainNumber } from "../../problems/quoted";
+import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { TablePlace } from "../../sharing/plain/Surroundings";
+import { fileKind } from "../../workbench/xlsx/fileKind";
+import { tablePart } from "../../workbench/xlsx/reading/tableParts";
+import { cellArea } from "../../workbook/cellArea";
+import type { CellReading, RangeReading } from "../../workbook/Workbook";
+import { typedFormula } from "../../xlsx/formulas/storedFormula";
+import { attributeOf, childNamed } from "../../xlsx/package/markup";
+import type { CellInFile } from "../../xlsx/package/readCells";
+import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
+import { workbookOutline } from "../../xlsx/package/workbookOutline";
+import { DamagedFile } from "../../xlsx/parts/FileParts";
+import { isOn } from "../../xlsx/parts/readXml";
+import { relationshipsOf } from "../../xlsx/parts/relationships";
+import { Refusal } from "../Refusal";
+import { noSheets, noSuchSheet } from "../words/refusals";
+
+export interface BookSheet {
+  readonly name: string;
+  readonly isHidden: boolean;
+  /** Every cell with anything in it or a look of its own. */
+  readonly cells: readonly CellInFile[];
+  /** The cells that hold anything, row by row. Numbers are shown plainly, whatever their format. */
+  readonly reading: RangeReading;
+}
+
+/** A workbook file, all of its sheets read as the program that saved it left them. */
+export interface Book {
+  readonly content: Uint8Array<ArrayBuffer>;
+  readonly file: WorkbookPackage;
+  readonly sheets: readonly BookSheet[];
+  readonly names: readonly NameReading[];
+  readonly tables: readonly TablePlace[];
+  /** True where the file itself says that its values may be from before. */
+  readonly isStale: boolean;
+}
+
+/**
+ * @param told of each sheet as soon as it is read
+ * @throws Refusal for what is no workbook; WorkbookProblem for one that cannot be read
+ */
+export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: string, cells: number) => void = () => undefined): Promise<Book> {
+  const file = await opened(content);
+  const sheets: BookSheet[] = [];
+  for (const { name, kind, isHidden } of await file.sheets()) {
+    if (kind !== "worksheet") continue;
+    const cells: CellInFile[] = [];
+    await file.readCells(name, (cell) => void cells.push(cell));
+    told(name, cells.length);
+    sheets.push({ name, isHidden, cells, reading: readingOf(name, cells) });
+  }
+  if (sheets.length === 0) throw new Refusal(noSheets);
+  const outline = await workbookOutline(file.parts);
+  const calculation = childNamed(outline.root, "calcPr");
+  const says = (name: string): string | undefined => (calculation === undefined ? undefined : attributeOf(calculation, name));
+  return {
+    content,
+    file,
+    sheets,
+    names: outline.names
+      .filter(({ name, refersTo }) => refersTo !== "" && !/^_xlnm\./i.test(name))
+      .map(({ name, refersTo, sheet }) => {
+        const own = sheet === undefined ? undefined : outline.sheets[sheet]?.name;
+        return { name, formula: typed(refersTo), ...(own === undefined ? {} : { sheet: own }) };
+      }),
+    tables: await tablesOf(file),
+    // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, or had not finished when it saved.
+    isStale: isOn(says("fullCalcOnLoad")) || says("calcCompleted") === "0" || says("calcCompleted") === "false",
+  };
+}
+
+async function opened(content: Uint8Array<ArrayBuffer>): Promise<WorkbookPackage> {
+  try {
+    const { kind, parts } = await fileKind(content);
+    if (parts === undefined) throw new Refusal(otherFile[kind] ?? notAWorkbookFile);
+    return await WorkbookPackage.of(parts);
+  } catch (problem) {
+    throw problem instanceof DamagedFile ? new Refusal(notAWorkbookFile) : problem;
+  }
+}
+
+async function tablesOf(file: WorkbookPackage): Promise<TablePlace[]> {
+  const found: TablePlace[] = [];
+  for (const { name: sheet, kind, part } of (await workbookOutline(file.parts)).sheets) {
+    if (kind !== "worksheet") continue;
+    for (const { type, target } of await relationshipsOf(file.parts, part)) {
+      const table = type === "table" ? await tablePart(file.parts, target, sheet) : undefined;
+      if (table === undefined) continue;
+      const { name, area, headerRows, totalsRows, columns } = table;
+      found.push({ name, sheet, area, headingRows: headerRows, totalsRows, columns });
+    }
+  }
+  return found;
+}
+
+/** Reading a formula token by token takes most of the time of long books, and most formulas hold no stored name. */
+const typed = (inFile: string): string => (/_xl|retort/i.test(inFile) ? typedFormula(inFile) : `=${inFile}`);
+
+function readingOf(sheet: string, cells: readonly CellInFile[]): RangeReading {
+  const rows: CellReading[][] = [];
+  let last = -1;
+  for (const cell of cells) {
+    const reading = cellReading(cell);
+    if (reading.formula === "" && reading.value === null) continue;
+    if (cell.row !== last) rows.push([]);
+    last = cell.row;
+    rows.at(-1)?.push(reading);
+  }
+  return { sheet, range: "", rows };
+}
+
+function cellReading({ cell, formula, formulaKind, fills, value }: CellInFile): CellReading {
+  const error = typeof value === "object" && value !== null ? value.error : "";
+  const held = error !== "" ? error : (value as Exclude<typeof value, { error: string }>);
+  const area = formulaKind === "array" ? cellArea(fills) : undefined;
+  return {
+    cell,
+    // The cells of a what-if table have no formula that anybody typed.
+    formula: formulaKind === "none" || formulaKind === "dataTable" || formula === "" ? "" : typed(formula),
+    value: held,
+    shown: typeof held === "number" ? plainNumber(held) : typeof held === "boolean" ? String(held).toUpperCase() : (held ?? ""),
+    error,
+    message: "",
+    spill: area !== undefined && area.rows * area.columns > 1 ? fills.replaceAll("$", "") : "",
+  };
+}
+
+/** @throws Refusal naming the sheets that there are */
+export function sheetCalled(book: Pick<Book, "sheets">, name: string): BookSheet {
+  const found = book.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+  if (found !== undefined) return found;
+  throw new Refusal(noSuchSheet(name, book.sheets.map((sheet) => sheet.name))); // prettier-ignore
+}

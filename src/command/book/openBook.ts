@@ -1,0 +1,27 @@
+import type { Terminal } from "../Terminal";
+import { contentOf } from "../files/bookFile";
+import { readingFile, recalculating, sheetRead } from "../words/refusals";
+import { readBook, type Book } from "./Book";
+import { recalculatedBook } from "./recalculatedBook";
+
+const BYTES_PER_MEGABYTE = 1e6;
+// Smaller ones are read before anybody wonders.
+const LONG = 100_000;
+
+export interface OpenBook extends Book {
+  /** Says what is being done where a book is long enough to wait for. */
+  readonly progress: (line: string) => void;
+}
+
+/** Reads a workbook file, and calculates it here where that is asked for. */
+export async function openBook(terminal: Terminal, path: string, { recalculate }: { readonly recalculate: boolean }): Promise<OpenBook> {
+  const content = await contentOf(path);
+  const progress = content.length < LONG ? (): void => undefined : terminal.note;
+  progress(readingFile(path, (content.length / BYTES_PER_MEGABYTE).toFixed(1)));
+  const book = await readBook(content, (sheet, cells) => progress(sheetRead(sheet, cells)));
+  if (!recalculate) return { ...book, progress };
+  progress(recalculating);
+  // The grid's engine takes a second to load, so it is loaded only here.
+  const { calculated } = await import("./recalculate");
+  return { ...recalculatedBook(book, await calculated(content)), progress };
+}

@@ -1,0 +1,64 @@
+import { Command } from "commander";
+import { explainCell } from "../../explanation/explainCell";
+import { cellArea } from "../../workbook/cellArea";
+import { sheetCalled, type Book, type BookSheet } from "../book/Book";
+import { openBook } from "../book/openBook";
+import { nameOf } from "../book/refuseUnfinished";
+import { Refusal, WrongUsage } from "../Refusal";
+import { printable, type Terminal } from "../Terminal";
+import { explanationLines } from "../words/explainWords";
+import { BOOK, exampleLines, explainHelp, JSON_ANSWER, RECALCULATE } from "../words/helpWords";
+import { neverCalculated, notACell, sheetNamedTwice, staleBook } from "../words/refusals";
+import { FileCells } from "./FileCells";
+
+interface ExplainOptions {
+  readonly sheet?: string;
+  readonly recalculate: boolean;
+  readonly json: boolean;
+}
+
+export const explainCommand = (terminal: Terminal): Command =>
+  new Command("explain")
+    .description(explainHelp.about)
+    .argument("<book>", BOOK)
+    .argument("<cell>", explainHelp.cell)
+    .option("--sheet <name>", explainHelp.sheet)
+    .option("--recalculate", RECALCULATE, false)
+    .option("--json", JSON_ANSWER, false)
+    .addHelpText("after", exampleLines(explainHelp.examples))
+    .action(async (path: string, asked: string, { sheet, recalculate, json }: ExplainOptions) => {
+      const place = placeAsked(asked, sheet);
+      const book = await openBook(terminal, path, { recalculate });
+      const found = place.sheet === undefined ? firstInView(book) : sheetCalled(book, place.sheet);
+      const address = { sheet: found.name, cell: place.cell };
+      refuseUncalculated(book, found, place.cell);
+      const cells = new FileCells(book);
+      const explained = await explainCell(
+        { look: async () => cells.look(address), readInputs: (at, wanted) => cells.readInputs(at, wanted) },
+        address,
+      );
+      terminal.answer(json ? `${JSON.stringify(explained, undefined, 2)}\n` : `${printable(explanationLines(explained).join("\n"))}\n`);
+    });
+
+/** @throws WrongUsage for what is no cell, and for two sheets */
+function placeAsked(asked: string, sheet: string | undefined): { readonly cell: string; readonly sheet: string | undefined } {
+  const mark = asked.lastIndexOf("!");
+  const cell = asked.slice(mark + 1).replaceAll("$", "").toUpperCase(); // prettier-ignore
+  const { rows = 0, columns = 0 } = cellArea(cell) ?? {};
+  if (rows !== 1 || columns !== 1) throw new WrongUsage(notACell(asked));
+  const written = mark === -1 ? undefined : asked.slice(0, mark);
+  const inCell = written?.startsWith("'") === true ? written.slice(1, -1).replaceAll("''", "'") : written;
+  if (inCell !== undefined && sheet !== undefined && inCell.toLowerCase() !== sheet.toLowerCase())
+    throw new WrongUsage(sheetNamedTwice(inCell, sheet));
+  return { cell, sheet: inCell ?? sheet };
+}
+
+const firstInView = ({ sheets }: Book): BookSheet => sheets.find(({ isHidden }) => !isHidden) ?? (sheets[0] as BookSheet);
+
+/** Errors are what an explanation is for; values from before are not. */
+function refuseUncalculated({ isStale }: Book, { name, reading }: BookSheet, cell: string): void {
+  const here = reading.rows.flat().find((one) => one.cell === cell);
+  if (here === undefined || here.formula === "") return;
+  if (here.value === null) throw new Refusal(neverCalculated([nameOf(name, cell)]));
+  if (isStale) throw new Refusal(staleBook);
+}

@@ -1,0 +1,73 @@
+import { Command } from "commander";
+import { calculationRecord } from "../../sharing/calculationRecord";
+import { filledDownTogether } from "../../sharing/filledDown";
+import { everyFormulaCell } from "../../sharing/formulaCells";
+import { recordRows, type RecordRow } from "../../sharing/recordRows";
+import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
+import { newFileOf } from "../../xlsx/planned/addPlanned";
+import { openBook } from "../book/openBook";
+import { refuseUnfinished } from "../book/refuseUnfinished";
+import { checkTarget, writeWhole } from "../files/writeWhole";
+import { Refusal } from "../Refusal";
+import { severalNames } from "../severalNames";
+import { sharedSheets } from "../share/sharedSheets";
+import { printable, type Terminal } from "../Terminal";
+import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, recordHelp } from "../words/helpWords";
+import { recordLines } from "../words/recordWords";
+import { noFormulas, recording, wantsEnding, written } from "../words/refusals";
+import { RECORD_ENDING } from "../words/shareWords";
+
+interface RecordOptions {
+  readonly output?: string;
+  readonly sheet: readonly string[];
+  readonly overwrite: boolean;
+  readonly recalculate: boolean;
+  readonly keepErrors: boolean;
+  readonly json: boolean;
+}
+
+export const recordCommand = (terminal: Terminal): Command =>
+  new Command("record")
+    .description(recordHelp.about)
+    .argument("<book>", BOOK)
+    .option("-o, --output <file>", `${OUTPUT}, .xlsx`)
+    .option("--sheet <name>", recordHelp.sheet, severalNames, [])
+    .option("--recalculate", RECALCULATE, false)
+    .option("--keep-errors", KEEP_ERRORS, false)
+    .option("--overwrite", OVERWRITE, false)
+    .option("--json", JSON_ANSWER, false)
+    .addHelpText("after", exampleLines(recordHelp.examples))
+    .action((book: string, options: RecordOptions) => record(terminal, book, options));
+
+async function record(terminal: Terminal, path: string, { output, sheet, overwrite, recalculate, keepErrors, json }: RecordOptions): Promise<void> {
+  const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
+  if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new Refusal(wantsEnding(target.file, ".xlsx"));
+  if (target !== undefined) await checkTarget(target);
+  const book = await openBook(terminal, path, { recalculate });
+  const sheets = sharedSheets(book, sheet);
+  refuseUnfinished(book, sheets, { keepErrors });
+  const found = sheets.map((one) => {
+    const formulaCells = filledDownTogether(everyFormulaCell(one.reading));
+    if (formulaCells.length === 0) throw new Refusal(noFormulas(one.name));
+    book.progress(recording(formulaCells.length));
+    return { sheet: one.name, formulaCells };
+  });
+  if (target !== undefined) {
+    const taken: string[] = [];
+    const plans = found.map(({ sheet: name, formulaCells }) => {
+      const wished = freeSheetName(`${name.slice(0, LONGEST_SHEET_NAME - RECORD_ENDING.length)}${RECORD_ENDING}`, taken);
+      taken.push(wished);
+      return calculationRecord({ sheet: name, copy: name, date: terminal.today(), formulaCells }, wished);
+    });
+    await writeWhole(target, await newFileOf(plans));
+    terminal.note(written(target.file));
+    if (!json) return;
+  }
+  const rows = found.map(({ sheet: name, formulaCells }): { sheet: string; rows: readonly RecordRow[] } => ({
+    sheet: name,
+    rows: recordRows(formulaCells),
+  }));
+  terminal.answer(
+    json ? `${JSON.stringify(rows, undefined, 2)}\n` : `${printable(rows.flatMap((one) => recordLines(one.sheet, one.rows)).join("\n"))}\n`,
+  );
+}

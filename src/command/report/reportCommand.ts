@@ -1,0 +1,42 @@
+import { Command } from "commander";
+import { reportHtml } from "../../report/reportHtml";
+import { VERSION } from "../../sharing/calculationRecord";
+import { openBook } from "../book/openBook";
+import { refuseUnfinished } from "../book/refuseUnfinished";
+import { checkTarget, writeWhole } from "../files/writeWhole";
+import { Refusal } from "../Refusal";
+import { sharedSheets } from "../share/sharedSheets";
+import type { Terminal } from "../Terminal";
+import { BOOK, exampleLines, KEEP_ERRORS, OUTPUT, OVERWRITE, reportHelp } from "../words/helpWords";
+import { wantsEnding, written } from "../words/refusals";
+
+interface ReportOptions {
+  readonly output: string;
+  readonly sheet?: string;
+  readonly overwrite: boolean;
+  readonly keepErrors: boolean;
+}
+
+export const reportCommand = (terminal: Terminal): Command =>
+  new Command("report")
+    .description(reportHelp.about)
+    .argument("<book>", BOOK)
+    .requiredOption("-o, --output <file>", `${OUTPUT}, .html`)
+    .option("--sheet <name>", reportHelp.sheet)
+    .option("--keep-errors", KEEP_ERRORS, false)
+    .option("--overwrite", OVERWRITE, false)
+    .addHelpText("after", exampleLines(reportHelp.examples))
+    .action(async (path: string, { output, sheet, overwrite, keepErrors }: ReportOptions) => {
+      if (!/\.html?$/i.test(output)) throw new Refusal(wantsEnding(output, ".html"));
+      const target = { file: output, inputs: [path], overwrite };
+      await checkTarget(target);
+      const book = await openBook(terminal, path, { recalculate: true });
+      const shared = sharedSheets(book, sheet === undefined ? [] : [sheet]).slice(0, 1);
+      refuseUnfinished(book, shared, { keepErrors });
+      // Numbers are printed as the sheet shows them, and formats are known to the grid alone.
+      const { calculatedSheets } = await import("../book/recalculate");
+      const reading = (await calculatedSheets(book.content)).find((one) => one.sheet === shared[0]?.name);
+      if (reading === undefined) return;
+      await writeWhole(target, reportHtml(reading, { date: terminal.today(), version: VERSION }));
+      terminal.note(written(output));
+    });

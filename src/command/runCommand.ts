@@ -1,0 +1,48 @@
+import { Command, CommanderError } from "commander";
+import { ArgumentProblem } from "../problems/ArgumentProblem";
+import { VERSION } from "../sharing/calculationRecord";
+import { WorkbookProblem } from "../workbook/Workbook";
+import { explainCommand } from "./explain/explainCommand";
+import { recordCommand } from "./record/recordCommand";
+import { Refusal, WrongUsage } from "./Refusal";
+import { shareCommand } from "./share/shareCommand";
+import { reportCommand } from "./report/reportCommand";
+import { sheetCommand } from "./sheet/sheetCommand";
+import { printable, type Terminal } from "./Terminal";
+import { ABOUT, ABOUT_EXITS } from "./words/helpWords";
+import { internalError } from "./words/refusals";
+
+const DONE = 0;
+const REFUSED = 1;
+const WRONG_USAGE = 2;
+
+/** Carries one command out. @param words what was typed after the program's name @returns 0, 1 where it was refused, 2 for wrong usage */
+export async function runCommand(words: readonly string[], terminal: Terminal): Promise<number> {
+  try {
+    await program(terminal).parseAsync([...words], { from: "user" });
+    return DONE;
+  } catch (problem) {
+    // The parser has said itself what is wrong.
+    if (problem instanceof CommanderError) return problem.exitCode === 0 ? DONE : WRONG_USAGE;
+    terminal.note(printable(`retort: ${sentenceOf(problem)}`));
+    return problem instanceof WrongUsage ? WRONG_USAGE : REFUSED;
+  }
+}
+
+function sentenceOf(problem: unknown): string {
+  const isOurs = [Refusal, WrongUsage, WorkbookProblem, ArgumentProblem].some((kind) => problem instanceof kind);
+  return isOurs ? (problem as Error).message : internalError(problem instanceof Error ? (problem.stack ?? problem.message) : String(problem));
+}
+
+function program(terminal: Terminal): Command {
+  const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);
+  for (const command of [shareCommand(terminal), explainCommand(terminal), recordCommand(terminal), reportCommand(terminal), sheetCommand(terminal)])
+    whole.addCommand(command);
+  for (const command of [whole, ...whole.commands])
+    command
+      .exitOverride()
+      .showHelpAfterError("Give --help to see how it is used.")
+      .allowExcessArguments(false)
+      .configureOutput({ writeOut: terminal.answer, writeErr: (text) => terminal.note(printable(text.trimEnd())) });
+  return whole;
+}

@@ -1,0 +1,70 @@
+import { Command, Option } from "commander";
+import { counted } from "../../problems/quoted";
+import { openBook } from "../book/openBook";
+import { refuseUnfinished } from "../book/refuseUnfinished";
+import { besideFile } from "../files/bookFile";
+import { checkTarget, writeWhole } from "../files/writeWhole";
+import { Refusal, WrongUsage } from "../Refusal";
+import { severalNames } from "../severalNames";
+import { printable, type Terminal } from "../Terminal";
+import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, shareHelp } from "../words/helpWords";
+import { wantsEnding, written } from "../words/refusals";
+import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
+import { asPlainCells } from "./asPlainCells";
+import { asValues } from "./asValues";
+import { sharedSheets } from "./sharedSheets";
+
+interface ShareOptions {
+  readonly as: "values" | "plain-cells";
+  readonly output?: string;
+  readonly sheet: readonly string[];
+  readonly overwrite: boolean;
+  readonly recalculate: boolean;
+  readonly keepErrors: boolean;
+  readonly newerFunctions: boolean;
+  readonly json: boolean;
+}
+
+export const shareCommand = (terminal: Terminal): Command =>
+  new Command("share")
+    .description(shareHelp.about)
+    .argument("<book>", BOOK)
+    .addOption(new Option("--as <form>", shareHelp.as).choices(["values", "plain-cells"]).makeOptionMandatory())
+    .option("-o, --output <file>", `${OUTPUT} (default: beside the workbook)`)
+    .option("--sheet <name>", shareHelp.sheet, severalNames, [])
+    .option("--newer-functions", shareHelp.newer, false)
+    .option("--recalculate", RECALCULATE, false)
+    .option("--keep-errors", KEEP_ERRORS, false)
+    .option("--overwrite", OVERWRITE, false)
+    .option("--json", JSON_ANSWER, false)
+    .addHelpText("after", exampleLines(shareHelp.examples))
+    .action((book: string, options: ShareOptions) => share(terminal, book, options));
+
+async function share(terminal: Terminal, path: string, options: ShareOptions): Promise<void> {
+  const { overwrite, recalculate, keepErrors, newerFunctions } = options;
+  const isPlain = options.as === "plain-cells";
+  if (isPlain && options.sheet.length > 0) throw new WrongUsage(SHEET_WITH_VALUES);
+  if (!isPlain && newerFunctions) throw new WrongUsage(NEWER_WITH_PLAIN);
+  const output = options.output ?? besideFile(path, isPlain ? PLAIN_FILE : VALUES_FILE);
+  const target = { file: output, inputs: [path], overwrite };
+  await checkTarget(target);
+  const book = await openBook(terminal, path, { recalculate });
+  const ending = (await book.file.hasMacros()) ? ".xlsm" : ".xlsx";
+  if (!output.toLowerCase().endsWith(ending)) throw new Refusal(wantsEnding(output, ending));
+  const shared = sharedSheets(book, options.sheet);
+  refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
+  const day = terminal.today();
+  const made = isPlain
+    ? { as: options.as, file: output, ...(await asPlainCells(book, { day, newerFunctions, recalculated: recalculate })) }
+    : { as: options.as, file: output, sheets: await asValues(book, shared, day) };
+  await writeWhole(target, await book.file.bytes());
+  terminal.note(written(output));
+  if (options.json) return terminal.answer(`${JSON.stringify({ ...made, date: day }, undefined, 2)}\n`);
+  const lines =
+    "sheets" in made
+      ? made.sheets.map(
+          ({ sheet, copy, record, formulas }) => `"${sheet}": ${counted(formulas, "value")} on "${copy}", how they came about on "${record}"`,
+        )
+      : [`${counted(made.rewritten, "cell formula")} in built-in functions`, ...fixedCells(made.fixed)];
+  terminal.answer(`${printable(lines.join("\n"))}\n`);
+}

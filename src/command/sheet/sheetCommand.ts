@@ -1,0 +1,48 @@
+import { Command } from "commander";
+import { ArgumentProblem } from "../../problems/ArgumentProblem";
+import { buildRunSheet } from "../../runsheet/buildRunSheet";
+import type { SheetPlan } from "../../workbook/SheetPlan";
+import { newFileOf } from "../../xlsx/planned/addPlanned";
+import { checkTarget, writeWhole } from "../files/writeWhole";
+import { Refusal, WrongUsage } from "../Refusal";
+import type { Terminal } from "../Terminal";
+import { exampleLines, OUTPUT, OVERWRITE } from "../words/helpWords";
+import { wantsEnding, written } from "../words/refusals";
+import { onlyWithAddIn, sheetHelp } from "../words/sheetCommandWords";
+import { plainRunSheet } from "./plainRunSheet";
+import { runSheetOptions, withSheetOptions, type TypedOptions } from "./sheetOptions";
+
+interface SheetOptions extends TypedOptions {
+  readonly output: string;
+  readonly plainCells: boolean;
+  readonly overwrite: boolean;
+}
+
+export const sheetCommand = (terminal: Terminal): Command =>
+  withSheetOptions(new Command("sheet"))
+    .description(sheetHelp.about)
+    .requiredOption("-o, --output <file>", `${OUTPUT}, .xlsx`)
+    .option("--plain-cells", sheetHelp.plainCells, false)
+    .option("--overwrite", OVERWRITE, false)
+    .addHelpText("after", exampleLines(sheetHelp.examples))
+    .action(async ({ output, plainCells, overwrite, ...asked }: SheetOptions) => {
+      if (!output.toLowerCase().endsWith(".xlsx")) throw new Refusal(wantsEnding(output, ".xlsx"));
+      const plan = planned(asked);
+      const target = { file: output, inputs: [], overwrite };
+      await checkTarget(target);
+      const made = plainCells
+        ? await plainRunSheet(plan, terminal.today())
+        : { content: await newFileOf([plan], { calculateOnOpening: true }), leftOpen: [] };
+      await writeWhole(target, made.content);
+      terminal.note(written(output));
+      if (made.leftOpen.length > 0) terminal.note(onlyWithAddIn(made.leftOpen.map((name) => `RETORT.${name}`)));
+    });
+
+/** @throws WrongUsage naming the option that cannot serve */
+function planned(asked: TypedOptions): SheetPlan {
+  try {
+    return buildRunSheet(runSheetOptions(asked));
+  } catch (problem) {
+    throw problem instanceof ArgumentProblem ? new WrongUsage(problem.message) : problem;
+  }
+}

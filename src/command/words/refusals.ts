@@ -1,0 +1,73 @@
+import { counted, quoted } from "../../problems/quoted";
+
+// As many as a message of a few lines can hold.
+const NAMED = 5;
+
+/** `"Tin 3"!B7, "Tin 3"!B8 and 4 more` */
+export function cellsNamed(cells: readonly string[]): string {
+  const first = cells.slice(0, NAMED);
+  const rest = cells.length - first.length;
+  if (rest > 0) return `${first.join(", ")} and ${rest} more`;
+  return first.length < 2 ? first.join("") : `${first.slice(0, -1).join(", ")} and ${first.at(-1)}`;
+}
+
+const isOrAre = (cells: readonly string[]): string => (cells.length === 1 ? "is" : "are");
+const OPEN_AND_SAVE = "Open the workbook in the spreadsheet with the add-in, let it calculate, save it and try again, or give --recalculate.";
+
+export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${OPEN_AND_SAVE}`;
+
+export const neverCalculated = (cells: readonly string[]): string =>
+  `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${OPEN_AND_SAVE}`;
+
+export const onTheirWay = (cells: readonly string[], codes: string): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} saved while still calculating (${codes}). ${OPEN_AND_SAVE}`;
+
+export const notLoaded = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} saved as #NAME?: the program that saved the file had not loaded Retort's functions. ${OPEN_AND_SAVE}`;
+
+export const inError = (cells: readonly string[], codes: string): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} in error (${codes}). Mend ${cells.length === 1 ? "it" : "them"} ("retort explain" says why), or give --keep-errors to share the errors as they are.`;
+
+export const notRecalculated = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} cannot be calculated here, though the file holds ${cells.length === 1 ? "a value" : "values"}: a function or reference that is not known here. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
+
+export const noSuchSheet = (sheet: string, sheets: readonly string[]): string =>
+  `There is no sheet ${quoted(sheet)} with cells in this workbook. Its sheets: ${sheets.map((name) => `"${name}"`).join(", ")}.`;
+
+export const noSheets = "This workbook has no sheet with cells.";
+
+export const noCallsOfOurs =
+  "No sheet in view of this workbook holds a Retort function, so nothing was shared. Name the sheet with --sheet to share it all the same.";
+
+export const noFormulas = (sheet: string): string => `The sheet ${quoted(sheet)} holds no cell formula, so there is nothing to record.`;
+
+export const notACell = (cell: string): string => `${quoted(cell)} is not a cell. Give one such as B7, or "Tin 3!B7".`;
+
+export const sheetNamedTwice = (inCell: string, inOption: string): string =>
+  `The cell names the sheet ${quoted(inCell)} and --sheet names ${quoted(inOption)}. Give one of them.`;
+
+// Files.
+
+export const inputMissing = (file: string): string => `There is no file ${file}. Look at its name and folder.`;
+export const inputIsFolder = (file: string): string => `${file} is a folder. Give a workbook file.`;
+export const inputNotReadable = (file: string, why: string): string => `${file} could not be read (${why}). Look at its permissions and try again.`;
+export const outputIsInput = (file: string): string =>
+  `${file} is the workbook that is read, which is never written over. Give another name after -o.`;
+export const outputExists = (file: string): string => `${file} is there already, so nothing was written. Give another name after -o, or --overwrite.`;
+export const outputIsFolder = (file: string): string => `${file} is a folder. Give the name of a file after -o.`;
+export const folderMissing = (folder: string): string => `There is no folder ${folder}, so nothing was written. Make it, or give another one.`;
+export const notWritten = (file: string, why: string): string =>
+  `${file} could not be written (${why}), so nothing is there. Choose a folder that you may write to and that has room.`;
+export const wantsEnding = (file: string, ending: string): string => `${file} has to end in ${ending}, else programs refuse to open it.`;
+
+export const internalError = (why: string): string => `Internal error, a defect of Retort and not of the file: ${why}`;
+
+// Beside the answer.
+
+export const written = (file: string): string => `Wrote ${file}.`;
+export const readingFile = (file: string, megabytes: string): string => `Reading ${file} (${megabytes} MB) …`;
+export const sheetRead = (sheet: string, cells: number): string => `  ${quoted(sheet)}: ${counted(cells, "cell")}`;
+export const recalculating = "Calculating every cell formula …";
+export const rewriting = (formulas: number): string => `Writing ${counted(formulas, "cell formula")} without the add-in …`;
+export const recording = (formulas: number): string => `Recording how ${counted(formulas, "cell formula")} came about …`;
+export const packing = "Packing the file …";

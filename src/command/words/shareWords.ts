@@ -1,0 +1,25 @@
+/** Printed on a copy with values. */
+export const valuesOf = (day: string): string => `Values of ${day}; does not recalculate`;
+
+/** How the sheets beside a copy are named. */
+export const VALUES_ENDING = " values";
+export const RECORD_ENDING = " record";
+/** How a file is named where no name was given. */
+export const VALUES_FILE = " values";
+export const PLAIN_FILE = " plain cells";
+
+export const SHEET_WITH_VALUES = "--sheet goes with --as values. Plain cells keep the whole workbook, because formulas read one another's sheets.";
+export const NEWER_WITH_PLAIN = "--newer-functions goes with --as plain-cells: values hold no functions.";
+
+// More are for the JSON answer.
+const MOST_FIXED = 20;
+
+/** What is said of cells that hold a value now. */
+export const fixedCells = (fixed: readonly { readonly cell: string; readonly why: string }[]): string[] =>
+  fixed.length === 0
+    ? []
+    : [
+        `${fixed.length} cannot be written so and ${fixed.length === 1 ? "is" : "are"} fixed; each says so as soon as an input changes:`,
+        ...fixed.slice(0, MOST_FIXED).map(({ cell, why }) => `  ${cell}: ${why}`),
+        ...(fixed.length > MOST_FIXED ? [`  and ${fixed.length - MOST_FIXED} more`] : []),
+      ];

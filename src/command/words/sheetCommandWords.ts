@@ -1,0 +1,37 @@
+// What --help says of the options of a run sheet, and what is said beside one in plain cells.
+
+export const notANumber = "Give a number, with a point before decimals.";
+
+export const sheetHelp = {
+  about: "Makes a blank run sheet, chart included.",
+  plainCells: "in built-in functions alone, so that any spreadsheet program calculates it without the add-in",
+  kind: "what is done to the sample",
+  weighIns: "rounds of weighing while drying, or of a check weight",
+  interval: "planned minutes between weighings",
+  readability: "the balance's smallest display step, g",
+  vessel: 'what the vessel is called: "lidded tin"',
+  replicates: "samples run side by side",
+  oven: "oven temperature, °C (default: a box to fill in)",
+  panZeros: "note the balance's zero before and after each round",
+  temperatures: "note the temperatures of room and sample at each round",
+  charFirings: "times that the char is fired and weighed",
+  ashFirings: "times that the ash is fired and weighed",
+  receivers: "receivers that liquids are caught in",
+  stages: "stages of staged heating",
+  samplesAre: "whether samples side by side are one material",
+  degrees: "the unit of temperatures on the sheet",
+  timing: "rounds by the clock or in minutes since the first",
+  moistGrams: "from a plan, with --wanted-uncertainty: moist sample in each vessel, g",
+  wantedUncertainty: "from a plan, with --moist-grams: wanted uncertainty, a fraction",
+  repeatability: "from a plan: the balance's repeatability, g",
+  methodScatter: "from a plan: scatter of the method, a fraction",
+  vesselMaterial: "from a plan: what the vessel is made of",
+  kilnSetPoint: "from a plan: what the kiln is set to, in the degrees of the sheet",
+  examples: [
+    "retort sheet --kind drying -o run.xlsx",
+    'retort sheet --kind charring --replicates 3 --vessel "lidded tin" --readability 0.01 -o run.xlsx --plain-cells',
+  ],
+} as const;
+
+export const onlyWithAddIn = (functions: readonly string[]): string =>
+  `${functions.join(", ")}: only with the add-in. Cells that need it show no answer.`;

@@ -1,0 +1,82 @@
+import { CommandFolder, ran } from "./inFolder";
+import { bookOf, longBook } from "./longBook";
+import { readBook } from "../../src/command/book/Book";
+import { textOf } from "../xlsx/package/partsIn";
+
+jest.setTimeout(60_000);
+
+let files: CommandFolder;
+beforeEach(() => (files = new CommandFolder()));
+afterEach(() => files.remove());
+
+test.each([
+  [[]],
+  [["roast"]],
+  [["share", "run.xlsx"]],
+  [["share", "run.xlsx", "--as", "pictures"]],
+  [["share", "run.xlsx", "more.xlsx", "--as", "values"]],
+  [["share", "run.xlsx", "--as", "plain-cells", "--sheet", "Tray"]],
+  [["share", "run.xlsx", "--as", "values", "--newer-functions"]],
+  [["explain", "run.xlsx"]],
+  [["explain", "run.xlsx", "B7:B9"]],
+  [["explain", "run.xlsx", "Tray!B7", "--sheet", "Other"]],
+  [["sheet", "-o", "x.xlsx"]],
+  [["sheet", "--kind", "roasting", "-o", "x.xlsx"]],
+  [["sheet", "--kind", "drying", "--replicates", "7", "-o", "x.xlsx"]],
+  [["sheet", "--kind", "drying", "--interval", "half an hour", "-o", "x.xlsx"]],
+  [["sheet", "--kind", "drying"]],
+])("%j is wrong usage", async (words) => {
+  const { code, answer, notes } = await ran(...words);
+  expect({ code, answer, says: notes.length > 20 }).toEqual({ code: 2, answer: "", says: true });
+});
+
+test.each(["share", "explain", "record", "sheet"])("%s --help shows examples, on standard output", async (command) => {
+  const { code, answer, notes } = await ran(command, "--help");
+  expect({ code, notes }).toEqual({ code: 0, notes: "" });
+  expect(answer).toMatch(new RegExp(`Examples:\\n {2}retort ${command} `));
+});
+
+test("explain tells inputs and arithmetic, as text and as JSON, and refuses what was never calculated", async () => {
+  const book = files.put("long.xlsx", await longBook(10));
+  expect((await ran("explain", book, "D2")).answer).toContain("moisture, wet basis = 3.5 / 10 = 0.35");
+  const json = JSON.parse((await ran("explain", book, "'Trays'!$D$2", "--json")).answer) as { calls: { name: string }[] };
+  expect(json.calls.map(({ name }) => name)).toEqual(["RETORT.MOISTURE.WET"]);
+  const never = files.put("never.xlsx", await bookOf([["Tray", '<sheetData><row r="1"><c r="A1"><f>_xldudf_RETORT_MOLARMASS("H2O")</f></c></row></sheetData>']])); // prettier-ignore
+  expect(await ran("explain", never, "A1")).toMatchObject({ code: 1, notes: expect.stringContaining("Tray!A1") as string });
+  expect(await ran("explain", book, "A1", "--sheet", "None")).toMatchObject({
+    code: 1,
+    notes: expect.stringContaining('Its sheets: "Trays"') as string,
+  });
+});
+
+test("record lists every calculated value, as text, as JSON and as a workbook", async () => {
+  const book = files.put("long.xlsx", await longBook(10));
+  expect((await ran("record", book)).answer).toContain("D1 = 0.35 (fraction)\n  =RETORT.MOISTURE.WET(A1,B1,C1)");
+  const [sheet] = JSON.parse((await ran("record", book, "--json")).answer) as { rows: { cells: string }[] }[];
+  expect(sheet?.rows.map(({ cells }) => cells)).toEqual(["D1", "E1", "F1", "G1", "H1", "D2", "E2", "F2", "G2", "H2"]);
+  expect((await ran("record", book, "-o", files.at("r.xlsx"))).code).toBe(0);
+  expect((await readBook(files.read("r.xlsx"))).sheets.map(({ name }) => name)).toEqual(["Trays record"]);
+});
+
+test.each(["drying", "charring", "ashing", "liquids", "staged", "balance"])(
+  "a blank %s sheet in plain cells calls no function of ours and has its chart",
+  async (kind) => {
+    const { code, notes } = await ran("sheet", "--kind", kind, "-o", files.at("run.xlsx"), "--plain-cells");
+    expect({ code, notes }).toEqual({ code: 0, notes: expect.stringContaining("Wrote ") as string });
+    const { sheets, isStale } = await readBook(files.read("run.xlsx"));
+    const formulas = sheets.flatMap(({ reading }) => reading.rows.flat().map(({ formula }) => formula)).filter((formula) => formula !== "");
+    expect(formulas.length).toBeGreaterThan(50);
+    expect(formulas.filter((formula) => /retort/i.test(formula) || formula.includes("inputs changed"))).toEqual([]);
+    expect({ isStale, inView: sheets.filter(({ isHidden }) => !isHidden).length }).toEqual({ isStale: true, inView: 1 });
+    expect(await textOf(files.read("run.xlsx"), "xl/charts/chart1.xml")).toContain("scatterChart");
+  },
+);
+
+test("report writes a page of the calculated sheet, and only where there is something to report", async () => {
+  const book = files.put("long.xlsx", await longBook(10));
+  expect((await ran("report", book, "-o", files.at("r.html"))).code).toBe(0);
+  const page = Buffer.from(files.read("r.html")).toString();
+  expect(page).toMatch(/^<!doctype html>/i);
+  expect(page).toContain("0.35");
+  expect((await ran("report", book, "-o", files.at("r.txt"))).code).toBe(1);
+});

@@ -24,7 +24,7 @@ describe("A run sheet just inserted", () => {
       const { u, explained } = sheet.sheet.working;
       const numbers = new Map(shown.flatMap(({ cell, value }) => (typeof value === "number" && value !== 0 ? [[cell, value]] : [])));
       const next = numbers.get(placeOf(sheet.sheet.working.next));
-      const phases = [sheet.sheet.charring, sheet.sheet.ashing].flatMap((table) => (table === undefined ? [] : [table]));
+      const phases = [sheet.sheet.charring, sheet.sheet.ashing, sheet.sheet.heating].flatMap((table) => (table === undefined ? [] : [table]));
       // Minutes held, one a firing where nothing is typed, keep the firings in their order.
       // Curves of stages begin at the temperature of a room, with all of the sample, and stand there until a stage is weighed.
       const stages = sheet.sheet.stages?.rows;

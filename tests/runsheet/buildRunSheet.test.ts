@@ -152,7 +152,9 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells
       .filter(({ content }) =>
-        ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g", "Before heating, g", "Left after heating, g"].includes(String(content)),
+        ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g", "Before heating, g", "Left after heating, g", "All rounds, g"].includes(
+          String(content),
+        ),
       )
       .map(({ cell }) => rowOf(cell));
     const headings = plan.cells.filter(({ style }) => style === "runBand" || style?.startsWith("runLightBand")).map(({ cell }) => rowOf(cell));
@@ -290,7 +292,7 @@ describe("buildRunSheet(options)", () => {
     );
     const formulas = plans.flatMap(formulaCells).map(({ formula }) => formula);
     expect(plans).toHaveLength(144);
-    expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("READING.U");
+    expect(new Set(formulas.flatMap(findCalls).map(({ name }) => name))).toContain("CONSTANTWEIGHT.STEPS");
     expect(formulas.filter(leavesArgumentOut)).toEqual([]);
   });
 

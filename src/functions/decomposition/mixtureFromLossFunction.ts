@@ -97,13 +97,9 @@ type TypedMixture = Readonly<Record<"first" | "second", Decomposition>> & Pick<M
 
 /** Both decompositions where all four formulas stand in the call; undefined else. @throws InputProblem */
 function typedMixture(texts: Readonly<Record<"start1" | "residue1" | "start2" | "residue2", string>>): TypedMixture | undefined {
-  if (!Object.values(texts).every(isTypedText)) return undefined;
-  const [start1, residue1, start2, residue2] = [texts.start1, texts.residue1, texts.start2, texts.residue2].map(typedTextOf) as [
-    string,
-    string,
-    string,
-    string,
-  ];
+  const given = [texts.start1, texts.residue1, texts.start2, texts.residue2];
+  if (!given.every(isTypedText)) return undefined;
+  const [start1, residue1, start2, residue2] = given.map(typedTextOf) as [string, string, string, string];
   return decompositionsOf({ start1, residue1, start2, residue2 });
 }
 

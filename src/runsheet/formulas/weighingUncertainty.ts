@@ -1,4 +1,4 @@
-import { NOTHING, noNumber, square, when } from "../expressions/choices";
+import { any, NOTHING, noNumber, square, when } from "../expressions/choices";
 import { fn, reckon, type Call } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 
@@ -6,12 +6,13 @@ import type { RunSheet } from "../sheet/RunSheet";
 const STEPS_SQUARED = 6;
 
 /**
- * Standard uncertainty of one weighing, g: as READING.U gives it but by plain arithmetic, so that it follows changes without us too: sqrt(s^2 + 2 d^2 / 12) with the repeatability s and the display
- * step d, where a repeatability not given counts as none. The balance is zeroed before each weighing, so both zero and load
- * are rounded. A weighing corrected by two zeros is known a little better than that, by sqrt(3 / 4), which is not claimed.
+ * Standard uncertainty of one weighing, g: as READING.U gives it, sqrt(s^2 + 2 d^2 / 12) with the repeatability s and the display step d,
+ * but by plain arithmetic, so that it follows changes where the function is not known. A repeatability not given counts as none, a text in
+ * its place gives nothing. The balance is zeroed before each weighing, so both zero and load are rounded. A weighing corrected by two zeros
+ * is known a little better than that, by sqrt(3 / 4), which is not claimed.
  */
 export function weighingUncertainty({ settings: { readability, repeatability } }: RunSheet): Call {
   const rounding = reckon(square(readability), "/", STEPS_SQUARED);
-  const known = fn("SQRT", reckon(square(fn("SUM", repeatability)), "+", rounding));
-  return when(noNumber(readability), NOTHING, known);
+  const known = fn("SQRT", reckon(square(fn("N", repeatability)), "+", rounding));
+  return when(any(noNumber(readability), fn("ISTEXT", repeatability)), NOTHING, known);
 }

@@ -144,7 +144,8 @@ const isWhole = (part: Part): boolean => part == null || (part.type === "Literal
 
 const takesWhole = (call: Call, place: number): boolean => catalogueName(nameOf(call)) !== undefined || takesRange(nameOf(call), place);
 
-const nameOf = ({ callee }: Call): string => callee.name.toUpperCase();
+/** "" for a function written where its name would stand. */
+const nameOf = ({ callee }: Call): string => ((callee as { readonly name?: string }).name ?? "").toUpperCase();
 
 /** The function written where its name would stand, which the parser's types leave out. */
 function calledLambda({ callee }: Call): Lambda | undefined {

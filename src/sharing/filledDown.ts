@@ -29,7 +29,7 @@ export function filledDownTogether(formulaCells: readonly FormulaCell[]): readon
 
 /** The formula with a mark for its own row in every reference; undefined where a text in it might look like one. */
 function relativeTo(formula: string, row: number): string | undefined {
-  if (/"[^"]*\d[^"]*"|'/.test(formula)) return undefined;
+  if (formula.includes("'") || (formula.match(/"[^"]*"/g) ?? []).some((text) => /\d/.test(text))) return undefined;
   const own = String(row + 1);
   return formula.replace(/(?<![\w.$])(\$?[A-Z]{1,3})(\d+)(?![\w.(])/gi, (whole, column: string, number: string) =>
     number === own ? `${column}[own row]` : whole,

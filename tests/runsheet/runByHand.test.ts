@@ -253,7 +253,7 @@ describe("The head of a sheet as the run goes on", () => {
     expect(run.head()[0]).toBe("► Next: round 1, row 12");
     run.weigh([65.2]);
     expect([run.head()[0], run.head()[1]]).toEqual(["► Next: finish round 1, row 12", "Drying. One round weighed: no answer yet."]);
-    expect(says(run, 12)).toBe("one still to weigh");
+    expect(says(run, 12)).toBe("not all weighed yet");
     run.weigh([60.1], 2);
     expect(run.head()[0]).toBe("► Next: round 2 at about 9:30, row 13");
     expect([says(run, 12), says(run, 13)]).toEqual(["all in; into the oven", "◄ next"]);

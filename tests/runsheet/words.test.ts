@@ -178,7 +178,7 @@ describe("What a sheet prints", () => {
       ...["12  Vessel stands it", "13  Nothing typed over"],
     ]);
     const own = buildRunSheet({ ...USUAL, kind: "staged" });
-    expect([own.name, own.charts?.[0]?.title, own.charts?.[0]?.xTitle, own.charts?.[0]?.yTitle]).toEqual([
+    expect([own.name, own.charts?.[1]?.title, own.charts?.[1]?.xTitle, own.charts?.[1]?.yTitle]).toEqual([
       "Staged run",
       "Left against temperature",
       "temperature, °C",

@@ -15,7 +15,7 @@ export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMi
 }
 
 const number = (text: string): number => {
-  const read = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i.test(text.trim()) ? Number(text) : NaN;
+  const read = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/i.test(text.trim()) ? Number(text) : NaN;
   if (!Number.isFinite(read)) throw new InvalidArgumentError(notANumber);
   return read;
 };

@@ -54,7 +54,7 @@ export const weighingWords = {
   says: {
     next: "◄ next",
     notANumber: "? not a number",
-    oneToWeigh: "one still to weigh",
+    oneToWeigh: "not all weighed yet",
     clock: "? type the time",
     allIn: "all in; into the oven",
     rowAbove: "? a row above is empty",

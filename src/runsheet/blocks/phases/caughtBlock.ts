@@ -64,7 +64,7 @@ export function caughtBlock(sheet: RunSheet, caught: Caught, number: number): Bl
       ...samples.map((sample) => working(caught.pairs(sample), pairsWeighed(caught, sample))),
       ...LEDGER_BOXES.flatMap((name): BlockCell[] => [
         { at: cell(boxes[name], LABEL), content: caughtWords.boxes[name].label, style: "runLabel" },
-        ...samples.map((sample) => box(columns.box(boxes[name], sample), { format: name === "gas" ? formats.read : "0.##" })),
+        ...samples.map((sample) => box(columns.box(boxes[name], sample), { format: name === "gas" ? formats.read : "General" })),
         { at: columns.reckoned(boxes[name], 1), style: "runBeside" },
         calculated(caught.says(boxes[name]), boxSays(sheet, caught, name), "runVerdict"),
       ]),

@@ -103,7 +103,7 @@ function roundRow(sheet: RunSheet, row: number): BlockCell[] {
       content: row === first && sheet.salt !== undefined ? saltWords.firstRound : weighingWords.round(row - first + 1),
       style: "runLabel",
     },
-    box(cell(row, CLOCK), { format: options.timing === "clock" ? CLOCK_FORMAT : "0.##" }),
+    box(cell(row, CLOCK), { format: options.timing === "clock" ? CLOCK_FORMAT : "General" }),
     ...samples.map((sample) => box(drying.box(row, sample), { format: formats.read })),
     ...(row === first
       ? []

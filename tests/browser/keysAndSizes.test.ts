@@ -237,7 +237,7 @@ function wholeRows(): number {
 }
 
 test("a tab of the pane that fits the window has no scroll bar", async () => {
-  await local.page.setViewportSize({ width: 1920, height: 1080 });
+  await local.page.setViewportSize({ width: 1920, height: 1600 });
   await showTab("Share");
   expect(await pane.evaluate(scrolls)).toEqual({ sideways: false, down: false, always: false });
 });

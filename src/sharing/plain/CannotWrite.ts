@@ -6,3 +6,6 @@ export class CannotWrite extends Error {
     super(why);
   }
 }
+
+// Excel specifications and limits.
+export const LONGEST_FORMULA = 8192;

@@ -5,7 +5,7 @@ import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
-import { CannotWrite } from "./CannotWrite";
+import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "./formulaTree";
 import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
@@ -21,8 +21,6 @@ export type PlainFormula =
   | { readonly kind: "cells"; readonly formulas: TableInCells }
   | { readonly kind: "none"; readonly why: WhyFixed };
 
-// Excel specifications and limits.
-const LONGEST_FORMULA = 8192;
 const DEEPEST = 64;
 
 /**

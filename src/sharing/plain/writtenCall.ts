@@ -9,7 +9,7 @@ import { answerTo, refusedInCells } from "../../inputs/refusedInCells";
 import { numberText } from "../../inputs/numberText";
 import { ArgumentProblem } from "../../problems/ArgumentProblem";
 import { rangesDoNotFit, refusedInputs } from "../../problems/plainCellProblems";
-import { CannotWrite } from "./CannotWrite";
+import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
 import type { Part } from "./formulaTree";
 import { RANDOM, TIED_TO_ITS_CELL } from "./functionKinds";
 import { within, type Scope } from "./Scope";
@@ -68,7 +68,12 @@ function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: Writing
   const value = settledValue(part, scope);
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
-  const writeCall: WriteCall = (call, name, inner) => textOf(writtenCall(call, name, inner, to), inner, to);
+  const writeCall: WriteCall = (call, name, inner) => {
+    const text = textOf(writtenCall(call, name, inner, to), inner, to);
+    // Each call writes its arguments several times, so a few within one another fill any memory.
+    if (text.length > LONGEST_FORMULA) throw new CannotWrite("tooLong");
+    return text;
+  };
   const isRepeatable = isCheap(part, scope);
   if (!isRepeatable && input.shape === "cell" && isOne(size) && to.workings !== undefined) {
     const text = written(part, scope, writeCall);

@@ -12,7 +12,8 @@ const STEPS_SQUARED = 6;
  * is known a little better than that, by sqrt(3 / 4), which is not claimed.
  */
 export function weighingUncertainty({ settings: { readability, repeatability } }: RunSheet): Call {
+  // SUM of the one cell, not N: Gnumeric gives an error for N of a blank cell to a power.
   const rounding = reckon(square(readability), "/", STEPS_SQUARED);
-  const known = fn("SQRT", reckon(square(fn("N", repeatability)), "+", rounding));
+  const known = fn("SQRT", reckon(square(fn("SUM", repeatability)), "+", rounding));
   return when(any(noNumber(readability), fn("ISTEXT", repeatability)), NOTHING, known);
 }

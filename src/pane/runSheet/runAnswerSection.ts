@@ -43,6 +43,8 @@ export function runAnswerSection(workbook: Workbook, changed: () => void): { sec
       messages.tell("");
       section.hidden = head.length === 0;
       await weighIn.show(head.length === 0 ? undefined : sheet);
+      // Another sheet may have come into view meanwhile.
+      if (!isLatest()) return;
       await grow.follow(head.length > 0 ? sheet : "");
       // A live region is written only when its words change, so that nothing is announced twice.
       if (shown === head.join("\n")) return;

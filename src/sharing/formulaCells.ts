@@ -1,6 +1,6 @@
 import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
 import { areaNamed } from "../workbook/areaNamed";
-import { cellAt } from "../workbook/cellArea";
+import { cellsOfArea } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
 import { findCalls, type RetortCall } from "./findCalls";
 import { labelsOf } from "./labelsOf";
@@ -45,7 +45,7 @@ export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {
   const range = reading.spill === "" ? reading.cell : reading.spill;
-  const filled = cellsOf(range).map((row) => row.map((cell) => readings.get(cell)));
+  const filled = cellsOfArea(areaNamed(range)).map((row) => row.map((cell) => readings.get(cell)));
   return {
     cell: reading.cell,
     label,
@@ -54,12 +54,6 @@ function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<
     area: { range, values: filled.map((row) => row.map(valueOf)) },
     errors: filled.flat().flatMap((cell) => (cell === undefined || cell.error === "" ? [] : [{ cell: cell.cell, code: cell.error }])),
   };
-}
-
-/** The addresses of a range, row by row. */
-function cellsOf(range: string): string[][] {
-  const { row, column, rows, columns } = areaNamed(range);
-  return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => cellAt(row + down, column + across)));
 }
 
 const valueOf = (reading: CellReading | undefined): CellContent => (reading === undefined || reading.value === "" ? null : reading.value);

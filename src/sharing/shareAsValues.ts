@@ -1,9 +1,9 @@
-import { freeSheetName, LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
 import type { Workbook } from "../workbook/Workbook";
 import { valuesBanner } from "../problems/sharedCopyWords";
 import { bannerCell } from "./bannerCell";
 import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./calculationRecord";
+import { recordName, valuesName } from "./copyNames";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 
@@ -36,9 +36,9 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   const banner = bannerCell(used, true);
   const areas = formulaCells.map(({ area }) => area);
   const saying = { range: banner, values: [[valuesBanner(date)]] };
-  const taken = await workbook.sheetNames();
-  const wished = freeSheetName(named(sheet, " values"), taken);
-  const record = calculationRecord({ sheet, copy: wished, date, formulaCells }, freeSheetName(named(sheet, " record"), taken));
+  const taken = [...(await workbook.sheetNames())];
+  const wished = valuesName(sheet, taken);
+  const record = calculationRecord({ sheet, copy: wished, date, formulaCells }, recordName(sheet, taken));
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     ...{ name: wished, read: used, beside: record },
@@ -46,12 +46,3 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   });
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
 }
-
-/** A free name for the record of a sheet, which is taken from then on. */
-export function recordName(sheet: string, taken: string[]): string {
-  const name = freeSheetName(named(sheet, " record"), taken);
-  taken.push(name);
-  return name;
-}
-
-const named = (sheet: string, ending: string): string => `${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`;

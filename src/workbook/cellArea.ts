@@ -46,6 +46,10 @@ export function rangeOf({ row, column, rows, columns }: CellArea): string {
 /** The cell in a row and column counted from 0: (6, 1) is "B7". */
 export const cellAt = (row: number, column: number): string => `${lettersOf(column)}${row + 1}`;
 
+/** The names of an area's cells, row by row. */
+export const cellsOfArea = ({ row, column, rows, columns }: CellArea): string[][] =>
+  Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_cell, across) => cellAt(row + down, column + across)));
+
 export const covers = (area: CellArea, row: number, column: number): boolean =>
   row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
 

@@ -3,7 +3,6 @@ import { plainNumber } from "../../problems/quoted";
 import type { NameReading } from "../../sharing/plain/PlainReading";
 import type { TablePlace } from "../../sharing/plain/Surroundings";
 import { fileKind } from "../../workbench/xlsx/fileKind";
-import { tablePart } from "../../workbench/xlsx/reading/tableParts";
 import { cellArea } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import { typedFormula } from "../../xlsx/formulas/storedFormula";
@@ -13,7 +12,6 @@ import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { workbookOutline } from "../../xlsx/package/workbookOutline";
 import { DamagedFile } from "../../xlsx/parts/FileParts";
 import { isOn } from "../../xlsx/parts/readXml";
-import { relationshipsOf } from "../../xlsx/parts/relationships";
 import { Refusal } from "../Refusal";
 import { noSheets, noSuchSheet } from "../words/refusals";
 
@@ -59,13 +57,8 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     content,
     file,
     sheets,
-    names: outline.names
-      .filter(({ name, refersTo }) => refersTo !== "" && !/^_xlnm\./i.test(name))
-      .map(({ name, refersTo, sheet }) => {
-        const own = sheet === undefined ? undefined : outline.sheets[sheet]?.name;
-        return { name, formula: typed(refersTo), ...(own === undefined ? {} : { sheet: own }) };
-      }),
-    tables: await tablesOf(file),
+    names: await file.definedNames(),
+    tables: await file.tables(),
     // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, or had not finished when it saved.
     isStale: isOn(says("fullCalcOnLoad")) || says("calcCompleted") === "0" || says("calcCompleted") === "false",
   };
@@ -79,20 +72,6 @@ async function opened(content: Uint8Array<ArrayBuffer>): Promise<WorkbookPackage
   } catch (problem) {
     throw problem instanceof DamagedFile ? new Refusal(notAWorkbookFile) : problem;
   }
-}
-
-async function tablesOf(file: WorkbookPackage): Promise<TablePlace[]> {
-  const found: TablePlace[] = [];
-  for (const { name: sheet, kind, part } of (await workbookOutline(file.parts)).sheets) {
-    if (kind !== "worksheet") continue;
-    for (const { type, target } of await relationshipsOf(file.parts, part)) {
-      const table = type === "table" ? await tablePart(file.parts, target, sheet) : undefined;
-      if (table === undefined) continue;
-      const { name, area, headerRows, totalsRows, columns } = table;
-      found.push({ name, sheet, area, headingRows: headerRows, totalsRows, columns });
-    }
-  }
-  return found;
 }
 
 /** Reading a formula token by token takes most of the time of long books, and most formulas hold no stored name. */

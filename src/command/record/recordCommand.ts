@@ -3,7 +3,6 @@ import { calculationRecord } from "../../sharing/calculationRecord";
 import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { recordRows, type RecordRow } from "../../sharing/recordRows";
-import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
@@ -15,7 +14,7 @@ import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, recordHelp } from "../words/helpWords";
 import { recordLines } from "../words/recordWords";
 import { noFormulas, recording, wantsEnding, written } from "../words/refusals";
-import { RECORD_ENDING } from "../words/shareWords";
+import { recordName } from "../../sharing/copyNames";
 
 interface RecordOptions {
   readonly output?: string;
@@ -55,7 +54,7 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   if (target !== undefined) {
     const taken: string[] = [];
     const plans = found.map(({ sheet: name, formulaCells }) => {
-      const wished = freeSheetName(`${name.slice(0, LONGEST_SHEET_NAME - RECORD_ENDING.length)}${RECORD_ENDING}`, taken);
+      const wished = recordName(name, taken);
       taken.push(wished);
       return calculationRecord({ sheet: name, copy: name, date: terminal.today(), formulaCells }, wished);
     });

@@ -3,14 +3,13 @@ import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import { WHY_FIXED } from "../../problems/plainCellProblems";
-import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
 import type { CellChange } from "../../xlsx/package/CellChange";
 import { addPlanned } from "../../xlsx/planned/addPlanned";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
 import { nameOf } from "../book/refuseUnfinished";
 import { packing, recording, rewriting } from "../words/refusals";
-import { RECORD_ENDING } from "../words/shareWords";
+import { recordName } from "../../sharing/copyNames";
 import { fileValue } from "./fileValue";
 import { putPlain } from "./putPlain";
 import { hasCalls } from "./sharedSheets";
@@ -44,7 +43,7 @@ export async function asPlainCells(
     const formulaCells = everyFormulaCell(sheet.reading).filter(({ calls }) => calls.length > 0);
     book.progress(recording(formulaCells.length));
     const taken = (await file.sheets()).map(({ name }) => name);
-    const name = freeSheetName(`${sheet.name.slice(0, LONGEST_SHEET_NAME - RECORD_ENDING.length)}${RECORD_ENDING}`, taken);
+    const name = recordName(sheet.name, taken);
     records.push(
       ...(await addPlanned(file, [
         calculationRecord({ sheet: sheet.name, copy: sheet.name, date: day, formulaCells: filledDownTogether(formulaCells) }, name),

@@ -1,8 +1,10 @@
+import { valuesBanner } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/calculationRecord";
 import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
-import { cellArea, cellAt, covers } from "../../workbook/cellArea";
-import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
+import { recordName, valuesName } from "../../sharing/copyNames";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellArea, cellsOfArea, covers } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import type { CellChange, FileValue } from "../../xlsx/package/CellChange";
 import type { EntryRuleInFile } from "../../xlsx/package/entryRules";
@@ -10,7 +12,6 @@ import { addPlanned } from "../../xlsx/planned/addPlanned";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
 import { packing, recording } from "../words/refusals";
-import { RECORD_ENDING, VALUES_ENDING, valuesOf } from "../words/shareWords";
 import { bannerCell } from "./banner";
 import { fileValue } from "./fileValue";
 
@@ -34,7 +35,7 @@ export async function asValues(book: OpenBook, shared: readonly BookSheet[], day
   for (const sheet of shared) await freeze(book, sheet);
   await file.keepSheets(shared.map(({ name }) => name));
   const taken: string[] = [];
-  const named = shared.map((sheet) => ({ sheet, copy: free(sheet.name, VALUES_ENDING, taken), record: free(sheet.name, RECORD_ENDING, taken) }));
+  const named = shared.map((sheet) => ({ sheet, copy: valuesName(sheet.name, taken), record: recordName(sheet.name, taken) }));
   for (const { sheet } of named) await closeEntries(book, sheet);
   await file.renameSheets(new Map(named.map(({ sheet, copy }) => [sheet.name, copy])));
   const made: SharedAsValues[] = [];
@@ -44,7 +45,7 @@ export async function asValues(book: OpenBook, shared: readonly BookSheet[], day
     await addPlanned(file, [calculationRecord({ sheet: sheet.name, copy, date: day, formulaCells: filledDownTogether(formulaCells) }, record)]);
     const banner = bannerCell(sheet.cells);
     const [look] = await file.addLooks([[0, { bold: true, fill: BANNER_FILL, colour: BANNER_COLOUR }]]);
-    await file.changeCells(copy, [{ cell: banner, content: { kind: "value", value: valuesOf(day) }, ...(look === undefined ? {} : { look }) }]);
+    await file.changeCells(copy, [{ cell: banner, content: { kind: "value", value: valuesBanner(day) }, ...(look === undefined ? {} : { look }) }]);
     made.push({ sheet: sheet.name, copy, record, formulas: formulaCells.length, banner });
   }
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
@@ -57,12 +58,6 @@ export async function asValues(book: OpenBook, shared: readonly BookSheet[], day
 const BANNER_FILL = "#FFF2CC";
 const BANNER_COLOUR = "#7F6000";
 
-function free(sheet: string, ending: string, taken: string[]): string {
-  const name = freeSheetName(`${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`, taken);
-  taken.push(name);
-  return name;
-}
-
 /** A blank that a formula gave is blank. */
 const frozen = (reading: CellReading): FileValue => (reading.error === "" && reading.value === "" ? null : fileValue(reading));
 
@@ -72,17 +67,12 @@ async function freeze({ file }: OpenBook, { name, cells, reading }: BookSheet): 
   for (const cell of cells) {
     // The cells of a what-if table are values already, behind a formula of a kind of their own.
     if (cell.formulaKind === "none" || cell.formulaKind === "dataTable") continue;
-    for (const filled of cell.formulaKind === "array" ? cellsOf(cell.fills) : [cell.cell]) {
+    for (const filled of cell.formulaKind === "array" ? cellsOfArea(areaNamed(cell.fills)).flat() : [cell.cell]) {
       const found = readings.get(filled);
       changes.set(filled, { cell: filled, content: { kind: "value", value: found === undefined ? null : frozen(found) } });
     }
   }
   await file.changeCells(name, [...changes.values()]);
-}
-
-function cellsOf(range: string): string[] {
-  const { row = 0, column = 0, rows = 0, columns = 0 } = cellArea(range.replaceAll("$", "")) ?? {};
-  return Array.from({ length: rows * columns }, (_, index) => cellAt(row + Math.floor(index / columns), column + (index % columns)));
 }
 
 /** Takes prompts, lists and the look of boxes to fill in away. Cells under a rule of their own are calculated ones, and keep their look. */

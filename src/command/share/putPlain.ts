@@ -1,9 +1,7 @@
-import type { FlagSheet } from "../../sharing/plain/changeFlags";
 import type { PlainCell, PlainSheets } from "../../sharing/plain/plainSheets";
-import type { WorkingsCell } from "../../sharing/plain/WorkingsSheet";
+import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt } from "../../workbook/cellArea";
-import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { CellReading } from "../../workbook/Workbook";
 import { storedFormula } from "../../xlsx/formulas/storedFormula";
 import type { CellChange, FileValue } from "../../xlsx/package/CellChange";
@@ -27,7 +25,7 @@ export async function putPlain(file: WorkbookPackage, { cells, names, workings, 
   }
   for (const [sheet, changes] of bySheet) await file.changeCells(sheet, changes);
   await file.changeNames(names);
-  const beside = [...(workings === undefined ? [] : [sheetOf(workings)]), ...flags.map((flag: FlagSheet) => sheetOf(flag))];
+  const beside = [...(workings === undefined ? [] : [plannedBeside(workings)]), ...flags.map(plannedBeside)];
   const added = await addPlanned(file, beside, { answer: (sheet) => (flags.some(({ name }) => name === sheet) ? 0 : null) });
   await file.hide(added);
   await file.calculateOnOpening();
@@ -49,12 +47,3 @@ function changesFor({ area: range, formulas }: PlainCell, shown: ReadonlyMap<str
     return { cell, content: { kind: "formula", formula: storedFormula(formulas.one), value, ...array } };
   });
 }
-
-const sheetOf = ({ name, cells }: { readonly name: string; readonly cells: readonly WorkingsCell[] }): SheetPlan => ({
-  name,
-  cells: cells.map(({ cell, content }) => (content.startsWith("=") ? { cell, formula: content } : { cell, content })),
-  columnWidths: [],
-  entryRules: [],
-  frozenRows: 0,
-  startAt: "A1",
-});

@@ -1,9 +1,3 @@
-/** Printed on a copy with values. */
-export const valuesOf = (day: string): string => `Values of ${day}; does not recalculate`;
-
-/** How the sheets beside a copy are named. */
-export const VALUES_ENDING = " values";
-export const RECORD_ENDING = " record";
 /** How a file is named where no name was given. */
 export const VALUES_FILE = " values";
 export const PLAIN_FILE = " plain cells";

@@ -8,7 +8,7 @@ import { FormulaReader } from "./reading/FormulaReader";
 import { sharedTexts } from "../../xlsx/parts/sharedTexts";
 import { besideCells, readSheet, type ReadSheet } from "./reading/sheetsPart";
 import { stylesPart } from "./reading/stylesPart";
-import type { Table } from "./reading/tableParts";
+import type { Table } from "../../xlsx/parts/tablePart";
 import { workbookPart, type NameEntry } from "./reading/workbookPart";
 
 /** Everything of a workbook file that can be shown, and what cannot. */

@@ -2,19 +2,18 @@ import { plainBanner } from "../../problems/sharedCopyWords";
 import { bannerCell } from "../../sharing/bannerCell";
 import { calculationRecord } from "../../sharing/calculationRecord";
 import { formulaCellsOf } from "../../sharing/formulaCells";
+import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { plainSheets, type PlainCell, type PlainSheets } from "../../sharing/plain/plainSheets";
-import { recordName } from "../../sharing/shareAsValues";
+import { recordName } from "../../sharing/copyNames";
 import type { FileWanted } from "../../sharing/shareInFile";
 import { areaNamed } from "../../workbook/areaNamed";
-import { cellAt } from "../../workbook/cellArea";
+import { cellAt, cellsOfArea } from "../../workbook/cellArea";
 import { emphasisStyles } from "../../workbook/sheetStyles";
-import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { RangeReading } from "../../workbook/Workbook";
 import { storedFormula } from "../formulas/storedFormula";
 import type { CellChange, FileValue } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
-import { changeNames, hideSheets, namesInFile, tablesInFile } from "./outlineEdits";
 import { BANNER_LOOK, type Handed } from "./valuesFile";
 
 type HeldInFile = ReadonlyMap<string, { readonly value: FileValue; readonly look: number }>;
@@ -32,20 +31,20 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   const held = new Map<string, HeldInFile>();
   for (const { sheet } of sheets) held.set(sheet, await cellsIn(file, sheet));
   const readings = sheets.map((reading) => withFileValues(reading, held.get(reading.sheet) ?? new Map()));
-  const around = { names: await namesInFile(file), tables: await tablesInFile(file) };
+  const around = { names: await file.definedNames(), tables: await file.tables() };
   const plain = plainSheets({ sheets: readings, ...around }, { date });
   const fixed = plain.cells.filter(({ kind }) => kind === "fixed").length;
   for (const reading of sheets) await writeSheet(file, reading, { plain, fixed, date, held: held.get(reading.sheet) ?? new Map() });
-  await changeNames(file, plain.names);
+  await file.changeNames(plain.names);
   const taken = (await file.sheets()).map(({ name }) => name);
   const reserved = [...taken, ...plain.flags.map(({ name }) => name), ...(plain.workings === undefined ? [] : [plain.workings.name])];
   const records = sheets.map((reading) => {
     const shared = { sheet: reading.sheet, copy: reading.sheet, date, formulaCells: formulaCellsOf(reading, true), plainCells: plain.cells };
     return calculationRecord(shared, recordName(reading.sheet, reserved));
   });
-  const working = plain.workings === undefined ? [] : [planOf(plain.workings.name, plain.workings.cells)];
-  await addPlanned(file, [...records, ...working, ...plain.flags.map(({ name, cells }) => planOf(name, cells))]);
-  await hideSheets(file, plain.flags.map(({ name }) => name)); // prettier-ignore
+  const working = plain.workings === undefined ? [] : [plannedBeside(plain.workings)];
+  await addPlanned(file, [...records, ...working, ...plain.flags.map(plannedBeside)]);
+  await file.hide(plain.flags.map(({ name }) => name));
   await file.show(sheets[0]?.sheet ?? "");
   return { content: await file.bytes(), cells: plain.cells.filter(({ kind }) => kind === "plain").length, fixed };
 }
@@ -59,7 +58,7 @@ interface Written {
 
 async function writeSheet(file: WorkbookPackage, reading: RangeReading, { plain, fixed, date, held }: Written): Promise<void> {
   const ours = plain.cells.filter(({ sheet }) => sheet === reading.sheet);
-  const fixedCells = ours.filter(({ kind }) => kind === "fixed").flatMap(({ area }) => cellsOf(area));
+  const fixedCells = ours.filter(({ kind }) => kind === "fixed").flatMap(({ area }) => cellsOfArea(areaNamed(area)).flat());
   const bases = [...new Set(fixedCells.map((cell) => held.get(cell)?.look ?? 0))];
   const [bannerLook, ...marked] = await file.addLooks([[0, BANNER_LOOK], ...bases.map((base) => [base, FIXED_LOOK] as const)]);
   const markOf = new Map(bases.map((base, index) => [base, marked[index]]));
@@ -87,11 +86,6 @@ function changesOf({ kind, cell, area, formulas }: PlainCell, held: HeldInFile, 
   );
 }
 
-function cellsOf(range: string): string[] {
-  const { row, column, rows, columns } = areaNamed(range);
-  return Array.from({ length: rows * columns }, (_, index) => cellAt(row + Math.floor(index / columns), column + (index % columns)));
-}
-
 async function cellsIn(file: WorkbookPackage, sheet: string): Promise<HeldInFile> {
   const held = new Map<string, { value: FileValue; look: number }>();
   await file.readCells(sheet, ({ cell, value, look }) => void held.set(cell, { value, look }));
@@ -107,14 +101,4 @@ const withFileValues = (reading: RangeReading, held: HeldInFile): RangeReading =
       return typeof inFile === "number" && typeof cell.value === "number" ? { ...cell, value: inFile } : cell;
     }),
   ),
-});
-
-/** Headings beside formulas, which alone begin with "=". */
-const planOf = (name: string, cells: readonly { readonly cell: string; readonly content: string }[]): SheetPlan => ({
-  name,
-  cells: cells.map(({ cell, content }) => (content.startsWith("=") ? { cell, formula: content } : { cell, content })),
-  columnWidths: [],
-  entryRules: [],
-  frozenRows: 0,
-  startAt: "A1",
 });

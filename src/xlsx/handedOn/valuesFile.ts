@@ -3,14 +3,12 @@ import { bannerCell } from "../../sharing/bannerCell";
 import { calculationRecord } from "../../sharing/calculationRecord";
 import { formulaCellsOf } from "../../sharing/formulaCells";
 import type { FileWanted } from "../../sharing/shareInFile";
-import { recordName } from "../../sharing/shareAsValues";
+import { recordName } from "../../sharing/copyNames";
 import { sheetStyles } from "../../workbook/sheetStyles";
 import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
-import { workbookOutline } from "../package/workbookOutline";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
-import { dropEntryRules } from "./dropEntryRules";
 
 export type Handed = Readonly<{ content: Uint8Array<ArrayBuffer>; cells: number; fixed: number }>;
 
@@ -40,8 +38,7 @@ export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, dat
     });
     changes.push({ cell: banner, content: { kind: "value", value: valuesBanner(date) }, ...(bannerLook !== undefined && { look: bannerLook }) });
     await file.changeCells(sheet, changes);
-    const part = (await workbookOutline(file.parts)).sheets.find(({ name }) => name === sheet)?.part;
-    if (part !== undefined) await dropEntryRules(file.parts, part);
+    await file.takeEntryRules(sheet);
   }
   const taken = (await file.sheets()).map(({ name }) => name);
   await addPlanned(

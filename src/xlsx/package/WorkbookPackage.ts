@@ -12,6 +12,7 @@ import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
 import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
 import { keepSheets } from "./keepSheets";
+import { definedNames, tablesIn } from "./namesAndTables";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
 import { showSheet } from "./showSheet";
@@ -21,6 +22,7 @@ import { keepHeadings } from "./tableHeadings";
 import { workbookOutline, type ListedSheet } from "./workbookOutline";
 import { calculateOnOpening, changeNames, sayWhetherHidden } from "./workbookSettings";
 import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { TablePlace } from "../../sharing/plain/Surroundings";
 
 /**
  * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written
@@ -144,6 +146,14 @@ export class WorkbookPackage {
   /** Takes every rule for entries out of a sheet, with its prompts and lists. @returns what they were */
   async takeEntryRules(sheet: string): Promise<readonly EntryRuleInFile[]> {
     return takeEntryRules(this.parts, (await this.sheetNamed(sheet)).part);
+  }
+
+  definedNames(): Promise<readonly NameReading[]> {
+    return definedNames(this.parts);
+  }
+
+  tables(): Promise<readonly TablePlace[]> {
+    return tablesIn(this.parts);
   }
 
   /** Puts other formulas behind defined names. */

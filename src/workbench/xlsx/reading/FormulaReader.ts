@@ -6,7 +6,8 @@ import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { Attributes } from "../../../xlsx/parts/readXml";
 import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
-import { withoutTables, type Place, type Table } from "./tableParts";
+import type { Table } from "../../../xlsx/parts/tablePart";
+import { withoutTables, type Place } from "./tableParts";
 
 // Excel specifications and limits, "Length of formula contents".
 const LONGEST_FORMULA = 8192;

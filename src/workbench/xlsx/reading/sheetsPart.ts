@@ -8,7 +8,7 @@ import { relationshipsOf, type Relationship } from "../../../xlsx/parts/relation
 import type { Findings } from "./Findings";
 import type { AnswerInFile, SheetSurroundings } from "./CellsReader";
 import { SheetReader } from "./SheetReader";
-import { tablePart, type Table } from "./tableParts";
+import { tablePart, type Table } from "../../../xlsx/parts/tablePart";
 import type { SheetEntry } from "./workbookPart";
 
 export interface ReadSheet {

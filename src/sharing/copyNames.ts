@@ -1,0 +1,13 @@
+import { freeSheetName, LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
+
+/** A free name for the copy of a sheet as values, which is taken from then on. */
+export const valuesName = (sheet: string, taken: string[]): string => takenName(sheet, " values", taken);
+
+/** A free name for the record of a sheet, which is taken from then on. */
+export const recordName = (sheet: string, taken: string[]): string => takenName(sheet, " record", taken);
+
+function takenName(sheet: string, ending: string, taken: string[]): string {
+  const name = freeSheetName(`${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`, taken);
+  taken.push(name);
+  return name;
+}

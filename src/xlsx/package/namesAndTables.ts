@@ -1,0 +1,33 @@
+import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { TablePlace } from "../../sharing/plain/Surroundings";
+import { typedFormula } from "../formulas/storedFormula";
+import { relationshipsOf } from "../parts/relationships";
+import { tablePart } from "../parts/tablePart";
+import type { EditableParts } from "./EditableParts";
+import { workbookOutline } from "./workbookOutline";
+
+/** The file's defined names as typed; those that a program keeps for itself, and those that stand for nothing, are left out. */
+export async function definedNames(parts: EditableParts): Promise<NameReading[]> {
+  const { names, sheets } = await workbookOutline(parts);
+  return names
+    .filter(({ name, refersTo }) => refersTo !== "" && !/^_xlnm\./i.test(name))
+    .map(({ name, refersTo, sheet }) => {
+      const own = sheet === undefined ? undefined : sheets[sheet]?.name;
+      return { name, formula: typedFormula(refersTo), ...(own === undefined ? {} : { sheet: own }) };
+    });
+}
+
+/** Where the tables of the file stand. */
+export async function tablesIn(parts: EditableParts): Promise<TablePlace[]> {
+  const found: TablePlace[] = [];
+  for (const { name: sheet, kind, part } of (await workbookOutline(parts)).sheets) {
+    if (kind !== "worksheet") continue;
+    for (const { type, target } of await relationshipsOf(parts, part)) {
+      const table = type === "table" && parts.has(target) ? await tablePart(parts, target, sheet) : undefined;
+      if (table === undefined) continue;
+      const { name, area, headerRows, totalsRows, columns } = table;
+      found.push({ name, sheet, area, headingRows: headerRows, totalsRows, columns });
+    }
+  }
+  return found;
+}

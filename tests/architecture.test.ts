@@ -16,7 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drying: ["numerics", "weighing", "problems"],
   residue: ["weighing", "problems"],
   decomposition: ["chemistry", "confidence", "weighing", "problems"],
-  liquids: ["chemistry", "weighing", "problems"],
+  liquids: ["chemistry", "energy", "weighing", "problems"],
   furnace: ["numerics", "problems"],
   energy: ["problems"],
   pottery: ["problems"],

@@ -1,3 +1,4 @@
+import { correlations, USUAL_CORRELATION } from "../energy/higherHeatingValue";
 import { airDemand } from "../chemistry/burning/airDemand";
 import { oxygenFactors } from "../chemistry/burning/oxygenDemandUltimate";
 import { analysisAboveOne, nothingLeftAsVapour, vapourShort } from "../problems/liquidProblems";
@@ -32,13 +33,13 @@ export interface Composition extends Elements {
 
 const ELEMENTS: readonly (keyof Elements)[] = ["carbon", "hydrogen", "oxygen"];
 
-// Channiwala and Parikh, Fuel 81 (2002) 1051: 0.3491 C + 1.1783 H - 0.1034 O in MJ/kg and per cent, here for fractions; sulfur, nitrogen and
-// ash, which it counts at 0.1005, -0.0151 and -0.0211, are not known here. Fitted over C 0 to 92.25, H 0.43 to 25.15, O 0 to 50 %.
-const HEATING: Elements = { carbon: 34.91, hydrogen: 117.83, oxygen: -10.34 };
-const FITTED: Readonly<Record<keyof Elements, readonly [least: number, most: number]>> = {
-  carbon: [0, 0.9225],
-  hydrogen: [0.0043, 0.2515],
-  oxygen: [0, 0.5],
+// Sulfur, nitrogen and ash are left out: what the vapour holds of them is not known.
+const { factors, range = {} } = correlations[USUAL_CORRELATION];
+const PERCENT = 100;
+/** What the correlation was fitted over, as fractions. */
+const fitted = (element: keyof Elements): readonly [least: number, most: number] => {
+  const [least, most] = range[element] ?? [0, PERCENT];
+  return [least / PERCENT, most / PERCENT];
 };
 
 /** Feed, char and vapour. */
@@ -71,7 +72,8 @@ export function vapourComposition(feed: Elements, char: Elements, charYield: num
   return { feed: burned(feed, 1, whole), char: burned(char, charYield, whole), vapour: burned(vapour, 1 - charYield, whole) };
 }
 
-const heatingValue = (elements: Elements): number => ELEMENTS.reduce((sum, element) => sum + HEATING[element] * elements[element], 0);
+const heatingValue = (elements: Elements): number =>
+  ELEMENTS.reduce((sum, element) => sum + (factors[element] ?? 0) * PERCENT * elements[element], 0);
 
 function burned(elements: Elements, amount: number, whole: number): Composition {
   const factors = oxygenFactors();
@@ -84,6 +86,6 @@ function burned(elements: Elements, amount: number, whole: number): Composition 
     air: airDemand(Math.max(0, oxygenDemand)),
     heatingValue: value,
     energyShare: whole > 0 ? (amount * value) / whole : undefined,
-    outside: ELEMENTS.filter((element) => elements[element] < FITTED[element][0] || elements[element] > FITTED[element][1]),
+    outside: ELEMENTS.filter((element) => elements[element] < fitted(element)[0] || elements[element] > fitted(element)[1]),
   };
 }

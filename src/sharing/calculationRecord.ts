@@ -38,7 +38,7 @@ const COLUMNS = [
   "With built-in functions only",
 ];
 // Characters: all eight columns stand on the width of a page in landscape, be it A4 or Letter, with letters above 7 points.
-const COLUMN_WIDTHS = [9, 20, 46, 14, 11, 34, 26, 46];
+const COLUMN_WIDTHS = [15, 18, 44, 14, 11, 34, 26, 44];
 /** Percent: 11 points print at 7.3. */
 const SCALE = 66;
 const MARGIN = 25;

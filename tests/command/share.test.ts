@@ -1,6 +1,7 @@
 import { chmodSync, linkSync, readdirSync, symlinkSync } from "node:fs";
 import path from "node:path";
 import { readBook } from "../../src/command/book/Book";
+import { plainBanner } from "../../src/problems/sharedCopyWords";
 import { partsDiffering, textOf } from "../xlsx/package/partsIn";
 import { CommandFolder, DAY, ran } from "./inFolder";
 import { bookOf, longBook } from "./longBook";
@@ -74,6 +75,8 @@ describe("as plain cells", () => {
     expect(gone).toEqual([]);
     const made = await cellsOf("run plain cells.xlsx");
     expect(made.Tray?.D1).toMatch(/^=IF\(/);
+    expect(made.Tray?.A2).toBe(plainBanner(DAY, 0));
+    expect(Object.values(made["Tray record"] ?? {})).toContain(made.Tray?.D1);
     expect(JSON.stringify(made.Tray)).not.toContain("RETORT");
     expect(made["Tray record"]).toBeDefined();
     expect(await textOf(files.read("run plain cells.xlsx"), "xl/workbook.xml")).toContain('fullCalcOnLoad="1"');

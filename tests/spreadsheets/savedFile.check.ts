@@ -65,15 +65,26 @@ test.each(SHEETS)("every value of %s comes back, those of our own functions as t
   expect(after).toEqual(before);
 });
 
-test.each(SHEETS.slice(0, 2))("number formats, borders of boxes to fill in, bold type and fills of %s come back", (name) => {
-  const look = ({ numFmt, border, font, fill, value }: Cell): unknown => ({
-    format: typeof value === "string" ? "" : (numFmt ?? "General"),
-    boxed: border?.left?.style,
-    bold: font.bold === true,
-    filled: fill?.type === "pattern" ? fill.fgColor?.argb : undefined,
-  });
-  const [before, after] = sheetsCalled(name).map((sheet) => told(sheet, look));
-  expect(Object.values(before ?? {}).filter((one) => (one as { boxed?: string }).boxed === "thin").length).toBeGreaterThan(20);
+const look = ({ numFmt, border, font, fill, value }: Cell): { readonly boxed: string | undefined } & Record<string, unknown> => ({
+  format: typeof value === "string" ? "" : (numFmt ?? "General"),
+  boxed: border?.left?.style,
+  bold: font.bold === true,
+  filled: fill?.type === "pattern" ? fill.fgColor?.argb : undefined,
+});
+const boxesIn = (looks: Record<string, unknown> | undefined): string[] =>
+  Object.entries(looks ?? {}).flatMap(([cell, one]) => ((one as ReturnType<typeof look>).boxed === "thin" ? [cell] : []));
+
+test("number formats, borders of boxes to fill in, bold type and fills of a live run sheet come back", () => {
+  const [before, after] = sheetsCalled("Charring run").map((sheet) => told(sheet, look));
+  expect(boxesIn(before).length).toBeGreaterThan(20);
+  expect(after).toMatchObject(before ?? {});
+});
+
+test("number formats, bold type and fills of a copy with values come back, and no box to fill in stands on it", () => {
+  const boxes = boxesIn(told(sheetsCalled("Charring run")[0], look));
+  const [before, after] = sheetsCalled("Charring run values").map((sheet) => told(sheet, look));
+  expect({ before: boxesIn(before), after: boxesIn(after) }).toEqual({ before: [], after: [] });
+  expect(boxes.filter((cell) => (before?.[cell] as { filled?: string } | undefined)?.filled !== undefined)).toEqual([]);
   expect(after).toMatchObject(before ?? {});
 });
 

@@ -1,18 +1,14 @@
-import { calculationRecord } from "../../sharing/calculationRecord";
-import { filledDownTogether } from "../../sharing/filledDown";
-import { everyFormulaCell } from "../../sharing/formulaCells";
-import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import { WHY_FIXED } from "../../problems/plainCellProblems";
-import type { CellChange } from "../../xlsx/package/CellChange";
-import { addPlanned } from "../../xlsx/planned/addPlanned";
+import type { PlainSheets } from "../../sharing/plain/plainSheets";
+import type { HeldCells } from "../../xlsx/handedOn/HeldCells";
+import { leavePlainCells } from "../../xlsx/handedOn/plainFile";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
 import { nameOf } from "../book/refuseUnfinished";
 import { packing, recording, rewriting } from "../words/refusals";
-import { recordName } from "../../sharing/copyNames";
 import { fileValue } from "./fileValue";
-import { putPlain } from "./putPlain";
 import { hasCalls } from "./sharedSheets";
+import { writeRecalculated } from "./writeRecalculated";
 
 /** What was made of a workbook. */
 export interface SharedAsPlainCells {
@@ -32,26 +28,21 @@ export async function asPlainCells(
   book: OpenBook,
   { day, newerFunctions, recalculated }: { readonly day: string; readonly newerFunctions: boolean; readonly recalculated: boolean },
 ): Promise<SharedAsPlainCells> {
-  const { file, sheets, names, tables } = book;
-  const withCalls = sheets.filter(hasCalls);
+  const { file, sheets } = book;
   book.progress(rewriting(sheets.reduce((sum, { reading }) => sum + reading.rows.flat().filter(({ formula }) => formula !== "").length, 0)));
-  const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), names, tables }, { date: day, newerFunctions });
-  if (recalculated) for (const sheet of sheets) await file.changeCells(sheet.name, valuesHere(sheet));
-  await putPlain(file, plain, new Map(sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))])));
-  const records: string[] = [];
-  for (const sheet of withCalls) {
-    const formulaCells = everyFormulaCell(sheet.reading).filter(({ calls }) => calls.length > 0);
-    book.progress(recording(formulaCells.length));
-    const taken = (await file.sheets()).map(({ name }) => name);
-    const name = recordName(sheet.name, taken);
-    records.push(
-      ...(await addPlanned(file, [
-        calculationRecord({ sheet: sheet.name, copy: sheet.name, date: day, formulaCells: filledDownTogether(formulaCells) }, name),
-      ])),
-    );
-  }
+  if (recalculated) await writeRecalculated(book, sheets);
+  const { plain, records } = await leavePlainCells(
+    file,
+    sheets.map((sheet) => ({ reading: sheet.reading, held: heldBy(sheet) })),
+    {
+      ...{ date: day, newerFunctions },
+      recorded: sheets.filter(hasCalls).map(({ name }) => name),
+      recording: (formulas) => book.progress(recording(formulas)),
+    },
+  );
   book.progress(packing);
-  return { rewritten: plain.cells.filter(({ kind }) => kind !== "fixed").length, fixed: fixedIn(plain), records, hidden: hiddenIn(plain) };
+  const rewritten = plain.cells.filter(({ kind }) => kind !== "fixed").length;
+  return { rewritten, fixed: fixedIn(plain), records, hidden: hiddenIn(plain) };
 }
 
 const fixedIn = ({ cells }: PlainSheets): SharedAsPlainCells["fixed"] =>
@@ -62,5 +53,13 @@ const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
   ...flags.map(({ name }) => name),
 ];
 
-const valuesHere = ({ reading }: BookSheet): CellChange[] =>
-  reading.rows.flat().flatMap((one) => (one.formula === "" ? [] : [{ cell: one.cell, content: { kind: "recalculated", value: fileValue(one) } }]));
+/** What the cells hold, what was calculated here before what the file says. */
+function heldBy({ cells, reading }: BookSheet): HeldCells {
+  const now = new Map(reading.rows.flat().map((one) => [one.cell, one]));
+  return new Map(
+    cells.map(({ cell, value, look }) => {
+      const found = now.get(cell);
+      return [cell, { value: found === undefined ? value : fileValue(found), look }];
+    }),
+  );
+}

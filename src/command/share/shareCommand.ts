@@ -56,7 +56,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const day = terminal.today();
   const made = isPlain
     ? { as: options.as, file: output, ...(await asPlainCells(book, { day, newerFunctions, recalculated: recalculate })) }
-    : { as: options.as, file: output, sheets: await asValues(book, shared, day) };
+    : { as: options.as, file: output, sheets: await asValues(book, shared, { day, recalculated: recalculate }) };
   await writeWhole(target, await book.file.bytes());
   terminal.note(written(output));
   if (options.json) return terminal.answer(`${JSON.stringify({ ...made, date: day }, undefined, 2)}\n`);

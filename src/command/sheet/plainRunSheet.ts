@@ -3,7 +3,8 @@ import { inBuiltInFunctions } from "../../sharing/inBuiltInFunctions";
 import { plainSheets } from "../../sharing/plain/plainSheets";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { CellReading } from "../../workbook/Workbook";
-import { putPlain } from "../share/putPlain";
+
+import { putPlain } from "../../xlsx/handedOn/putPlain";
 import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 

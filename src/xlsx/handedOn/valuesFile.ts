@@ -1,18 +1,41 @@
 import { valuesBanner } from "../../problems/sharedCopyWords";
-import { bannerCell } from "../../sharing/bannerCell";
 import { calculationRecord } from "../../sharing/calculationRecord";
-import { formulaCellsOf } from "../../sharing/formulaCells";
-import type { FileWanted } from "../../sharing/shareInFile";
 import { recordName } from "../../sharing/copyNames";
-import { sheetStyles } from "../../workbook/sheetStyles";
+import { filledDownTogether } from "../../sharing/filledDown";
+import { everyFormulaCell } from "../../sharing/formulaCells";
+import type { FileWanted } from "../../sharing/shareInFile";
+import type { RangeReading } from "../../workbook/Workbook";
 import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
+import { bannerPlace, putBanner } from "./putBanner";
 
 export type Handed = Readonly<{ content: Uint8Array<ArrayBuffer>; cells: number; fixed: number }>;
 
-export const BANNER_LOOK = { bold: true, italic: false, colour: sheetStyles.caution.fontColour } as const;
+/** A sheet that becomes a copy, and the name of the copy. */
+export interface Copied {
+  readonly reading: RangeReading;
+  readonly copy: string;
+}
+
+/** What was made of one sheet. */
+export interface ValuesMade {
+  readonly sheet: string;
+  readonly copy: string;
+  readonly record: string;
+  /** Cells in which a value took the place of a cell formula. */
+  readonly formulas: number;
+  /** Where the copy says what it is. */
+  readonly banner: string;
+}
+
+export interface ValuesWanted {
+  /** The day of sharing, as it is to be printed. */
+  readonly date: string;
+  /** Told of each record before it is written. */
+  readonly recording?: (formulas: number) => void;
+}
 
 /**
  * A workbook file as values: these sheets and their records alone, no formula, no box to fill in, no rule for entries, and a line in view that
@@ -21,33 +44,53 @@ export const BANNER_LOOK = { bold: true, italic: false, colour: sheetStyles.caut
  */
 export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
-  await file.keepSheets(sheets.map(({ sheet }) => sheet));
+  const made = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date }); // prettier-ignore
+  return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0 };
+}
+
+/**
+ * Turns an open file into copies of some of its sheets in which the file's own values stand in place of formulas, each before its calculation
+ * record, and nothing else.
+ * @throws WorkbookProblem where the file cannot be changed so
+ */
+export async function leaveValues(
+  file: WorkbookPackage,
+  sheets: readonly Copied[],
+  { date, recording = () => undefined }: ValuesWanted,
+): Promise<readonly ValuesMade[]> {
+  await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
   const printed = await boxLooks(file);
-  const [bannerLook] = await file.addLooks([[0, BANNER_LOOK]]);
-  let cells = 0;
-  for (const reading of sheets) {
-    const { sheet } = reading;
-    const banner = bannerCell(reading, true);
-    const changes: CellChange[] = [];
-    await file.readCells(sheet, ({ cell, formulaKind, value, look }) => {
-      const isFormula = formulaKind !== "none" && formulaKind !== "dataTable";
-      const without = printed.get(look);
-      if (isFormula) cells++;
-      if (cell === banner || (!isFormula && without === undefined)) return;
-      changes.push({ cell, content: isFormula ? { kind: "value", value } : { kind: "kept" }, ...(without !== undefined && { look: without }) });
-    });
-    changes.push({ cell: banner, content: { kind: "value", value: valuesBanner(date) }, ...(bannerLook !== undefined && { look: bannerLook }) });
-    await file.changeCells(sheet, changes);
-    await file.takeEntryRules(sheet);
-  }
+  for (const { reading } of sheets) await freeze(file, reading.sheet, printed);
+  await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
+  const made: ValuesMade[] = [];
   const taken = (await file.sheets()).map(({ name }) => name);
-  await addPlanned(
-    file,
-    sheets.map((reading) => {
-      const shared = { sheet: reading.sheet, copy: reading.sheet, date, formulaCells: formulaCellsOf(reading, true) };
-      return calculationRecord(shared, recordName(reading.sheet, taken));
-    }),
-  );
-  await file.show(sheets[0]?.sheet ?? "");
-  return { content: await file.bytes(), cells, fixed: 0 };
+  for (const { reading, copy } of sheets) {
+    const { sheet } = reading;
+    const [record, banner] = [recordName(sheet, taken), bannerPlace(reading, true)];
+    const formulaCells = everyFormulaCell(reading);
+    recording(formulaCells.length);
+    await addPlanned(file, [calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record)]);
+    await putBanner(file, copy, banner, valuesBanner(date));
+    made.push({ sheet, copy, record, formulas: formulaCells.length, banner });
+  }
+  await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
+  await file.unhide(made.map(({ copy }) => copy));
+  if (made[0] !== undefined) await file.show(made[0].copy);
+  return made;
+}
+
+/** Values in place of formulas, and neither boxes nor rules for entries. */
+async function freeze(file: WorkbookPackage, sheet: string, printed: ReadonlyMap<number, number>): Promise<void> {
+  const changes: CellChange[] = [];
+  await file.readCells(sheet, ({ cell, formulaKind, value, look }) => {
+    // The cells of a what-if table are values already, behind a formula of a kind of their own.
+    const isFormula = formulaKind !== "none" && formulaKind !== "dataTable";
+    const without = printed.get(look);
+    if (!isFormula && without === undefined) return;
+    // A blank that a formula gave is blank.
+    const content = isFormula ? ({ kind: "value", value: value === "" ? null : value } as const) : ({ kind: "kept" } as const);
+    changes.push({ cell, content, ...(without !== undefined && { look: without }) });
+  });
+  await file.changeCells(sheet, changes);
+  await file.takeEntryRules(sheet);
 }

@@ -31,6 +31,14 @@ export const errorInCall = (sheet: string, cells: readonly CellInTheWay[]): Cell
     "Select the cell to read why under This cell, mend it, then share again.",
   );
 
+/** Cells that are calculated from themselves show no error and no value that can be relied on. The user may share them as they are. */
+export const calculatedInCircle = (sheet: string, cells: readonly Pick<CellInTheWay, "cell">[]): CellsInError =>
+  new CellsInError(
+    "sheet",
+    `${named(sheet, cells)} calculated in a circle, from ${cells.length === 1 ? "itself" : "themselves"}: what a spreadsheet shows there need not be right`,
+    "Take the circle out, then share again.",
+  );
+
 /** The workbook says that something waits, and nothing happens: the values shown may well be final, and the user may go on with them. */
 export class StaysPending extends InputProblem {}
 
@@ -66,7 +74,7 @@ export const copyTouched = (copy: string, sheet: string): string =>
 const CELLS_NAMED = 3;
 
 /** `B7, B8 and B9 (and 4 more) on "Tin 3" are` */
-function named(sheet: string, cells: readonly CellInTheWay[]): string {
+function named(sheet: string, cells: readonly Pick<CellInTheWay, "cell">[]): string {
   const first = cells.slice(0, CELLS_NAMED).map(({ cell }) => cell);
   const rest = cells.length - first.length;
   const list = first.length === 1 ? first[0] : `${first.slice(0, -1).join(", ")} and ${first.at(-1)}`;

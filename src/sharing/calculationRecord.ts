@@ -47,8 +47,11 @@ const FOOTER = { left: "&10&A", centre: "&10Page &P of &N", right: "&10Retort ca
 
 // Points of a line of letters of 11 points, as spreadsheets set rows. A row holds at most 409 points.
 const LINE = 15;
-/** What fits into one row; a longer formula goes on in the next. */
+/** What fits into one row; a longer text goes on in the next. */
 const LONGEST_PIECE = 900;
+const MOST_LINES = Math.floor(409 / LINE);
+/** Of a label or a value, which stand whole on the sheet itself. */
+const LONGEST_SHOWN = 250;
 
 /**
  * The sheet that goes with a shared copy: how each value came about, in words and in cell formulas kept as text, so
@@ -101,19 +104,31 @@ const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => 
   COLUMNS.map((column) => [column, "columnHeading"]),
 ];
 
-/** One line, or several where a formula is longer than a row holds. */
+/** One line, or several where a text is longer than a row holds. */
 function linesOf(row: RecordRow): Content[][] {
-  const [typed, builtIn] = [pieces(row.typed), pieces(row.builtIn)];
-  const first: CellContent[] = [row.cells, row.label, typed[0] ?? "", row.value, row.unit, row.about, row.source, builtIn[0] ?? ""];
-  const further = Array.from({ length: Math.max(typed.length, builtIn.length, 1) - 1 }, (_, index): CellContent[] => [
-    ...[null, null, typed[index + 1] ?? null, null, null, null, null],
-    builtIn[index + 1] ?? null,
-  ]);
-  return [first, ...further].map((line) => line.map((content): Content => [content, "recorded"]));
+  const contents: CellContent[] = [row.cells, begun(row.label), row.typed, begun(row.value), row.unit, row.about, row.source, row.builtIn];
+  const columns = contents.map((content, column) => (typeof content === "string" ? pieces(content, COLUMN_WIDTHS[column] ?? 1) : [content]));
+  return Array.from({ length: Math.max(...columns.map(({ length }) => length)) }, (_, line) =>
+    columns.map((column): Content => [column[line] ?? (line === 0 ? "" : null), "recorded"]),
+  );
 }
 
-const pieces = (text: string): string[] =>
-  Array.from({ length: Math.ceil(text.length / LONGEST_PIECE) }, (_, index) => text.slice(index * LONGEST_PIECE, (index + 1) * LONGEST_PIECE));
+const begun = (content: CellContent): CellContent =>
+  typeof content === "string" && content.length > LONGEST_SHOWN ? `${content.slice(0, LONGEST_SHOWN - 1).replace(/[\ud800-\udbff]$/, "")}…` : content;
+
+/** A text in pieces that a row holds; joined they are the text. */
+function pieces(text: string, width: number): string[] {
+  const found: string[] = [];
+  for (let from = 0; from < text.length;) {
+    let length = LONGEST_PIECE;
+    while (length > width && wrappedLines(text.slice(from, from + length), width) > MOST_LINES) length -= width;
+    // Half of a surrogate pair is no character.
+    if (/[\ud800-\udbff]$/.test(text.slice(from, from + length))) length++;
+    found.push(text.slice(from, from + length));
+    from += length;
+  }
+  return found;
+}
 
 const heightOf = (contents: readonly Content[]): number =>
   LINE *

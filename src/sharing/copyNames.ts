@@ -1,4 +1,4 @@
-import { freeSheetName, LONGEST_SHEET_NAME } from "../workbook/freeSheetName";
+import { freeSheetName, withEnding } from "../workbook/freeSheetName";
 
 /** A free name for the copy of a sheet as values, which is taken from then on. */
 export const valuesName = (sheet: string, taken: string[]): string => takenName(sheet, " values", taken);
@@ -7,7 +7,7 @@ export const valuesName = (sheet: string, taken: string[]): string => takenName(
 export const recordName = (sheet: string, taken: string[]): string => takenName(sheet, " record", taken);
 
 function takenName(sheet: string, ending: string, taken: string[]): string {
-  const name = freeSheetName(`${sheet.slice(0, LONGEST_SHEET_NAME - ending.length)}${ending}`, taken);
+  const name = freeSheetName(withEnding(sheet, ending), taken);
   taken.push(name);
   return name;
 }

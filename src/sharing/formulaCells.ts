@@ -1,7 +1,8 @@
-import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
+import { calculatedInCircle, errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellsOfArea } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
+import { circles } from "./circles";
 import { findCalls, type RetortCall } from "./findCalls";
 import { labelsOf } from "./labelsOf";
 
@@ -28,10 +29,13 @@ const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
  * Every cell formula of a sheet with the values it fills, ready to be shared.
  * @param withErrors true where errors that Retort calls show are shared as they are
  * @throws InputProblem while a cell still calculates, or when a Retort call shows an error: a shared number must be final
+ * @throws CellsInError also where cells are calculated in a circle, which show no error
  */
 export function formulaCellsOf(used: RangeReading, withErrors = false): readonly FormulaCell[] {
   const formulaCells = everyFormulaCell(used);
   refuseUnfinished(used.sheet, formulaCells, withErrors);
+  const around = withErrors ? [] : circles([used]);
+  if (around.length > 0) throw calculatedInCircle(used.sheet, around);
   return formulaCells;
 }
 

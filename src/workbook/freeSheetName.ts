@@ -28,7 +28,7 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
 export const unfinishedCopyName = (sheet: string, taken: readonly string[]): string => freeSheetName(`Unfinished copy of ${sheet}`, taken);
 
 /** Cut by whole characters: half of a surrogate pair is no character. A cut may not leave an apostrophe at the end. */
-function withEnding(name: string, ending: string): string {
+export function withEnding(name: string, ending: string): string {
   let kept = "";
   for (const character of name) {
     if (kept.length + character.length + ending.length > LONGEST_SHEET_NAME) break;

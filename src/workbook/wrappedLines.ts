@@ -1,5 +1,7 @@
-/** Lines that a text takes when none is longer than the limit: broken at spaces and after hyphens, or inside a longer word. */
-export function wrappedLines(text: string, limit: number): number {
+/** Lines that a text takes when none is longer than the limit: broken at its own ends of lines, at spaces and after hyphens, or inside a longer word. */
+export const wrappedLines = (text: string, limit: number): number => text.split(/\r\n|\r|\n/).reduce((sum, line) => sum + linesOfOne(line, limit), 0);
+
+function linesOfOne(text: string, limit: number): number {
   let lines = 1;
   let used = 0;
   let gap = 0;

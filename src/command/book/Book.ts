@@ -33,6 +33,8 @@ export interface Book {
   readonly tables: readonly TablePlace[];
   /** True where the file itself says that its values may be from before. */
   readonly isStale: boolean;
+  /** True where the file says that formulas may go round in a circle until they settle. */
+  readonly goesRound: boolean;
 }
 
 /**
@@ -53,14 +55,16 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
   const outline = await workbookOutline(file.parts);
   const calculation = childNamed(outline.root, "calcPr");
   const says = (name: string): string | undefined => (calculation === undefined ? undefined : attributeOf(calculation, name));
+  const isOff = (name: string): boolean => ["0", "false"].includes(says(name) ?? "");
   return {
     content,
     file,
     sheets,
     names: await file.definedNames(),
     tables: await file.tables(),
-    // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, or had not finished when it saved.
-    isStale: isOn(says("fullCalcOnLoad")) || says("calcCompleted") === "0" || says("calcCompleted") === "false",
+    // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, had not finished when it saved, or calculates when asked alone.
+    isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),
+    goesRound: isOn(says("iterate")),
   };
 }
 

@@ -23,5 +23,6 @@ export async function openBook(terminal: Terminal, path: string, { recalculate }
   progress(recalculating);
   // The grid's engine takes a second to load, so it is loaded only here.
   const { calculated } = await import("./recalculate");
-  return { ...recalculatedBook(book, await calculated(content)), progress };
+  const from1904 = await book.file.countsFrom1904();
+  return { ...recalculatedBook(book, await calculated(content, from1904), from1904), progress };
 }

@@ -2,7 +2,7 @@ import { plainNumber } from "../../problems/quoted";
 import { cellArea, cellAt } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { notRecalculated } from "../words/refusals";
+import { daysInDoubt, notRecalculated } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
 import { holdsCall, nameOf } from "./refuseUnfinished";
@@ -12,12 +12,30 @@ import { holdsCall, nameOf } from "./refuseUnfinished";
  * workbook, keeps the value in the file.
  * @throws Refusal where a formula without calls of ours gives an error here and a value in the file
  */
-export function recalculatedBook(book: Book, calculated: Calculated): Book {
+export function recalculatedBook(book: Book, calculated: Calculated, from1904 = false): Book {
   const lost: string[] = [];
   const sheets = book.sheets.map((sheet) => recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), lost));
   if (lost.length > 0) throw new Refusal(notRecalculated(lost));
+  if (from1904) refuseDoubtfulDays(book, sheets);
   return { ...book, sheets, isStale: false };
 }
+
+/**
+ * In a file that counts days from 1904, numbers that do not look like days may be days all the same, and are then calculated here as days from 1900.
+ * Where the file holds another number, or none, that cannot be told.
+ */
+function refuseDoubtfulDays(before: Book, now: readonly BookSheet[]): void {
+  const doubtful = now.flatMap(({ name, reading }, place) => {
+    const was = new Map(before.sheets[place]?.reading.rows.flat().map((one) => [one.cell, one.value]));
+    const reads = reading.rows.flat().filter(({ formula, value }) => formula !== "" && typeof value === "number" && !holdsCall(formula));
+    return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => nameOf(name, cell));
+  });
+  if (doubtful.length > 0) throw new Refusal(daysInDoubt(doubtful));
+}
+
+// The two counts are far further apart.
+const isNear = (one: unknown, other: unknown): boolean =>
+  typeof one === "number" && typeof other === "number" && Math.abs(one - other) <= 1e-6 * Math.max(1, Math.abs(one));
 
 function recalculatedSheet(sheet: BookSheet, here: ReadonlyMap<string, CellReading>, lost: string[]): BookSheet {
   const filled = new Set(sheet.reading.rows.flat().flatMap(({ spill }) => (spill === "" ? [] : cellsIn(spill))));

@@ -1,8 +1,9 @@
+import { circles } from "../../sharing/circles";
 import { findCalls } from "../../sharing/findCalls";
 import { cellArea, covers } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { inError, neverCalculated, notLoaded, onTheirWay, staleBook } from "../words/refusals";
+import { inCircle, inError, neverCalculated, notLoaded, onTheirWay, staleBook } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 
 // What programs show while a value is on its way.
@@ -27,11 +28,15 @@ export const nameOf = (sheet: string, cell: string): string =>
   /^[A-Za-z_]\w*$/.test(sheet) ? `${sheet}!${cell}` : `'${sheet.replaceAll("'", "''")}'!${cell}`;
 
 /**
- * Nothing is shared or recorded that may not be so: values from before, cells that were never calculated or not to the end, and calls of ours
- * in error.
+ * Nothing is shared or recorded that may not be so: values from before, cells that were never calculated or not to the end, calls of ours
+ * in error, and cells calculated in a circle, which show no error.
  * @throws Refusal naming the cells
  */
-export function refuseUnfinished({ isStale }: Pick<Book, "isStale">, sheets: readonly BookSheet[], { keepErrors }: Allowed): void {
+export function refuseUnfinished(
+  { isStale, goesRound }: Pick<Book, "isStale" | "goesRound">,
+  sheets: readonly BookSheet[],
+  { keepErrors }: Allowed,
+): void {
   const all: NamedCell[] = sheets.flatMap(({ name, reading }) =>
     reading.rows.flatMap((row) => row.filter(({ formula }) => formula !== "").map((cell) => ({ name, cell }))),
   );
@@ -42,8 +47,11 @@ export function refuseUnfinished({ isStale }: Pick<Book, "isStale">, sheets: rea
   if (isStale) throw new Refusal(staleBook);
   const underWay = all.filter(({ cell }) => ON_ITS_WAY.includes(cell.error));
   if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay)));
+  if (keepErrors) return;
   const errors = erroneous(sheets);
-  if (errors.length === 0 || keepErrors) return;
+  const around = goesRound || errors.length > 0 ? [] : circles(sheets.map(({ reading }) => reading));
+  if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOf(sheet, cell))));
+  if (errors.length === 0) return;
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
   throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown)) : inError(named(errors), codes(errors)));
 }

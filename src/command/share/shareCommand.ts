@@ -1,4 +1,5 @@
 import { Command, Option } from "commander";
+import { macrosNameSheets } from "../../problems/packageProblems";
 import { counted } from "../../problems/quoted";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
@@ -8,11 +9,11 @@ import { Refusal, WrongUsage } from "../Refusal";
 import { severalNames } from "../severalNames";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, shareHelp } from "../words/helpWords";
-import { wantsEnding, written } from "../words/refusals";
+import { hiddenLeftOut, wantsEnding, written } from "../words/refusals";
 import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
 import { asPlainCells } from "./asPlainCells";
 import { asValues } from "./asValues";
-import { sharedSheets } from "./sharedSheets";
+import { hasCalls, sharedSheets, withCalls } from "./sharedSheets";
 
 interface ShareOptions {
   readonly as: "values" | "plain-cells";
@@ -49,9 +50,11 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const target = { file: output, inputs: [path], overwrite };
   await checkTarget(target);
   const book = await openBook(terminal, path, { recalculate });
-  const ending = (await book.file.hasMacros()) ? ".xlsm" : ".xlsx";
+  const hasMacros = await book.file.hasMacros();
+  if (hasMacros && !isPlain) throw new Refusal(macrosNameSheets);
+  const ending = hasMacros ? ".xlsm" : ".xlsx";
   if (!output.toLowerCase().endsWith(ending)) throw new Refusal(wantsEnding(output, ending));
-  const shared = sharedSheets(book, options.sheet);
+  const shared = isPlain ? withCalls(book) : sharedSheets(book, options.sheet);
   refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
   const day = terminal.today();
   const made = isPlain
@@ -59,6 +62,8 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
     : { as: options.as, file: output, sheets: await asValues(book, shared, { day, recalculated: recalculate }) };
   await writeWhole(target, await book.file.bytes());
   terminal.note(written(output));
+  const hidden = isPlain || options.sheet.length > 0 ? [] : book.sheets.filter((sheet) => sheet.isHidden && hasCalls(sheet));
+  if (hidden.length > 0) terminal.note(hiddenLeftOut(hidden.map(({ name }) => name)));
   if (options.json) return terminal.answer(`${JSON.stringify({ ...made, date: day }, undefined, 2)}\n`);
   const lines =
     "sheets" in made

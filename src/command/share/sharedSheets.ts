@@ -2,7 +2,7 @@ import type { BookSheet } from "../book/Book";
 import { sheetCalled } from "../book/Book";
 import { holdsCall } from "../book/refuseUnfinished";
 import { Refusal } from "../Refusal";
-import { noCallsOfOurs } from "../words/refusals";
+import { noCallsAtAll, noCallsOfOurs } from "../words/refusals";
 
 export const hasCalls = ({ reading }: BookSheet): boolean => reading.rows.some((row) => row.some(({ formula }) => holdsCall(formula)));
 
@@ -14,5 +14,12 @@ export function sharedSheets(book: { readonly sheets: readonly BookSheet[] }, na
   if (named.length > 0) return [...new Set(named.map((name) => sheetCalled(book, name)))];
   const found = book.sheets.filter((sheet) => !sheet.isHidden && hasCalls(sheet));
   if (found.length === 0) throw new Refusal(noCallsOfOurs);
+  return found;
+}
+
+/** Every sheet with a call of ours, hidden ones too. @throws Refusal where there is none */
+export function withCalls(book: { readonly sheets: readonly BookSheet[] }): readonly BookSheet[] {
+  const found = book.sheets.filter(hasCalls);
+  if (found.length === 0) throw new Refusal(noCallsAtAll);
   return found;
 }

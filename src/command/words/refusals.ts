@@ -28,8 +28,17 @@ export const notLoaded = (cells: readonly string[]): string =>
 export const inError = (cells: readonly string[], codes: string): string =>
   `${cellsNamed(cells)} ${isOrAre(cells)} in error (${codes}). Mend ${cells.length === 1 ? "it" : "them"} ("retort explain" says why), or give --keep-errors to share the errors as they are.`;
 
+export const inCircle = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} calculated in a circle, from ${cells.length === 1 ? "itself" : "themselves"}, so the values saved there need not be right. Take the circle out, or give --keep-errors to share the values as they are.`;
+
+export const hiddenLeftOut = (sheets: readonly string[]): string =>
+  `Not shared, being hidden: ${sheets.map((name) => quoted(name)).join(", ")}. Name a sheet with --sheet to share it.`;
+
 export const notRecalculated = (cells: readonly string[]): string =>
   `${cellsNamed(cells)} cannot be calculated here, though the file holds ${cells.length === 1 ? "a value" : "values"}: a function or reference that is not known here. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
+
+export const daysInDoubt = (cells: readonly string[]): string =>
+  `This file counts days from 1904, and ${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved: whether as ${cells.length === 1 ? "a number or a day" : "numbers or days"} cannot be told. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
 
 export const noSuchSheet = (sheet: string, sheets: readonly string[]): string =>
   `There is no sheet ${quoted(sheet)} with cells in this workbook. Its sheets: ${sheets.map((name) => `"${name}"`).join(", ")}.`;
@@ -38,6 +47,8 @@ export const noSheets = "This workbook has no sheet with cells.";
 
 export const noCallsOfOurs =
   "No sheet in view of this workbook holds a Retort function, so nothing was shared. Name the sheet with --sheet to share it all the same.";
+
+export const noCallsAtAll = "No sheet of this workbook holds a Retort function, so it needs no plain cells and nothing was written.";
 
 export const noFormulas = (sheet: string): string => `The sheet ${quoted(sheet)} holds no cell formula, so there is nothing to record.`;
 

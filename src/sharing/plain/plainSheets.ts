@@ -1,7 +1,7 @@
 import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { fixedOn, type WhyFixed } from "../../problems/plainCellProblems";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
-import { freeSheetName, LONGEST_SHEET_NAME } from "../../workbook/freeSheetName";
+import { freeSheetName, withEnding } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
@@ -64,7 +64,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const sheets = new ReadSheets(reading);
   const taken = [...sheets.names];
   const workings = new WorkingsSheet(freeNamed(WORKINGS, taken));
-  const flagNames = new Map(sheets.names.map((name) => [name, freeNamed(`${name.slice(0, LONGEST_SHEET_NAME - FLAGS.length)}${FLAGS}`, taken)]));
+  const flagNames = new Map(sheets.names.map((name) => [name, freeNamed(withEnding(name, FLAGS), taken)]));
   const flagSheetOf = (sheet: string): string => flagNames.get(sheet) ?? sheet;
 
   const names = plainNames(reading.names ?? [], sheets.names, options);

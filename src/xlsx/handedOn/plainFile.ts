@@ -1,11 +1,13 @@
+import { macrosNameSheets } from "../../problems/packageProblems";
 import { plainBanner } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { filledDownTogether } from "../../sharing/filledDown";
+import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import type { FileWanted } from "../../sharing/shareInFile";
-import type { RangeReading } from "../../workbook/Workbook";
+import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { heldCells, type HeldCells } from "./HeldCells";
@@ -41,6 +43,8 @@ export interface PlainMade {
  */
 export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
+  // A file of its own is named .xlsx, as which programs open none with macros.
+  if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   const recorded = sheets.map(({ sheet }) => sheet);
   await file.keepSheets(recorded);
   const read: PlainSheet[] = [];
@@ -66,21 +70,39 @@ export async function leavePlainCells(
   const around = { names: await file.definedNames(), tables: await file.tables() };
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])));
-  const taken = (await file.sheets()).map(({ name }) => name);
+  for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
+  await file.noTemplate();
+  const before = await file.sheets();
+  const taken = before.map(({ name }) => name);
   const records: string[] = [];
   for (const { reading } of sheets.filter(({ reading: { sheet } }) => recorded.includes(sheet))) {
     const { sheet } = reading;
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
     const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
-    records.push(...(await addPlanned(file, [calculationRecord(shared, recordName(sheet, taken))])));
+    const added = await addPlanned(file, [calculationRecord(shared, recordName(sheet, taken))]);
+    records.push(...added);
+    // What is out of view stays so.
+    if (before.some(({ name, isHidden }) => name === sheet && isHidden)) await file.hide(added);
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
-    await putBanner(file, sheet, bannerPlace(reading, false), plainBanner(date, fixed));
+    await putBanner(file, sheet, await bannerPlace(file, sheet, reading, false), plainBanner(date, fixed));
   }
   const besides = [...(plain.workings === undefined ? [] : [plain.workings.name]), ...plain.flags.map(({ name }) => name)];
   const others = (await file.sheets()).map(({ name }) => name).filter((name) => !besides.includes(name));
   await file.orderSheets([...others, ...besides]);
   return { plain, records };
+}
+
+/** What a table fills into a new row of a column is what its cells hold now, where they all hold the same; a call of ours goes in any case. */
+async function keepColumnFormulas(file: WorkbookPackage, sheet: string): Promise<void> {
+  const isOurs = (formula: string): boolean => findCalls(`=${formula}`).length > 0;
+  const formulas = new Map<string, string>();
+  await file.readCells(sheet, ({ cell, formula }) => void formulas.set(cell, formula));
+  await file.changeTableFormulas(sheet, (formula, cells) => {
+    if (!isOurs(formula)) return formula;
+    const [now, ...others] = new Set(cells.map((cell) => formulas.get(cell) ?? ""));
+    return now === undefined || now === "" || others.length > 0 || isOurs(now) ? undefined : now;
+  });
 }
 
 /** Numbers as the file holds them: it may count its days from 1904. */

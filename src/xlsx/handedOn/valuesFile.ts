@@ -1,10 +1,12 @@
+import { macrosNameSheets } from "../../problems/packageProblems";
 import { valuesBanner } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import type { FileWanted } from "../../sharing/shareInFile";
-import type { RangeReading } from "../../workbook/Workbook";
+import { findCalls } from "../../sharing/findCalls";
+import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
 import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
@@ -58,6 +60,8 @@ export async function leaveValues(
   sheets: readonly Copied[],
   { date, recording = () => undefined }: ValuesWanted,
 ): Promise<readonly ValuesMade[]> {
+  if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
+  await file.noTemplate();
   await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
   const printed = await boxLooks(file);
   for (const { reading } of sheets) await freeze(file, reading.sheet, printed);
@@ -66,13 +70,16 @@ export async function leaveValues(
   const taken = (await file.sheets()).map(({ name }) => name);
   for (const { reading, copy } of sheets) {
     const { sheet } = reading;
-    const [record, banner] = [recordName(sheet, taken), bannerPlace(reading, true)];
+    const [record, banner] = [recordName(sheet, taken), await bannerPlace(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
     await addPlanned(file, [calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record)]);
     await putBanner(file, copy, banner, valuesBanner(date));
     made.push({ sheet, copy, record, formulas: formulaCells.length, banner });
   }
+  await file.takePivots();
+  await file.takeNames(holdsOurs);
+  await file.forgetOtherWorkbooks();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));
   if (made[0] !== undefined) await file.show(made[0].copy);
@@ -92,5 +99,9 @@ async function freeze(file: WorkbookPackage, sheet: string, printed: ReadonlyMap
     changes.push({ cell, content, ...(without !== undefined && { look: without }) });
   });
   await file.changeCells(sheet, changes);
+  // A table would fill its formula into the next row.
+  await file.changeTableFormulas(sheet, () => undefined, true);
   await file.takeEntryRules(sheet);
 }
+
+const holdsOurs = (refersTo: string): boolean => findCalls(`=${refersTo}`).length > 0;

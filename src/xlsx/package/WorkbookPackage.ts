@@ -11,16 +11,20 @@ import { changeCells } from "./changeCells";
 import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
 import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
-import { keepSheets } from "./keepSheets";
+import { keepSheets, takeNames } from "./keepSheets";
+import { forgetOtherWorkbooks } from "./otherWorkbooks";
+import { outOfView, type OutOfView } from "./outOfView";
 import { definedNames, tablesIn } from "./namesAndTables";
+import { takePivots } from "./pivots";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
 import { showSheet } from "./showSheet";
 import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
+import { changeTableFormulas, type ColumnFormula } from "./tableFormulas";
 import { keepHeadings } from "./tableHeadings";
 import { workbookOutline, type ListedSheet } from "./workbookOutline";
-import { calculateOnOpening, changeNames, sayWhetherHidden } from "./workbookSettings";
+import { calculateOnOpening, changeNames, noTemplate, sayWhetherHidden } from "./workbookSettings";
 import type { NameReading } from "../../sharing/plain/PlainReading";
 import type { TablePlace } from "../../sharing/plain/Surroundings";
 
@@ -129,6 +133,11 @@ export class WorkbookPackage {
     await this.parts.edit(part, heightEdits(part, await this.parts.text(part), heights));
   }
 
+  /** What of a sheet of cells nobody sees. */
+  async outOfView(sheet: string): Promise<OutOfView> {
+    return outOfView(this.parts, (await this.sheetNamed(sheet)).part);
+  }
+
   /** Makes a sheet the one in view when the file is opened, and the only one chosen. */
   async show(sheet: string): Promise<void> {
     await showSheet(this.parts, await this.sheetNamed(sheet));
@@ -146,6 +155,39 @@ export class WorkbookPackage {
   /** Takes every rule for entries out of a sheet, with its prompts and lists. @returns what they were */
   async takeEntryRules(sheet: string): Promise<readonly EntryRuleInFile[]> {
     return takeEntryRules(this.parts, (await this.sheetNamed(sheet)).part);
+  }
+
+  /**
+   * Changes the formulas that the tables of a sheet keep for their columns beside those in the cells.
+   * @param stillTotals true where cells of totals hold values, which nothing is to work out again
+   */
+  async changeTableFormulas(sheet: string, column: ColumnFormula, stillTotals = false): Promise<void> {
+    return changeTableFormulas(this.parts, (await this.sheetNamed(sheet)).part, { column, stillTotals });
+  }
+
+  /** Takes the defined names out that stand for such a formula, given as the file has it. */
+  takeNames(isTaken: (refersTo: string) => boolean): Promise<void> {
+    return this.parts.whole(() => takeNames(this.parts, isTaken));
+  }
+
+  /** Takes out links to other workbooks that nothing reads, and what the file keeps of those. */
+  forgetOtherWorkbooks(): Promise<void> {
+    return this.parts.whole(() => forgetOtherWorkbooks(this.parts));
+  }
+
+  /** Leaves the values of pivot tables and takes the tables and the data behind them out of the file. */
+  takePivots(): Promise<void> {
+    return this.parts.whole(async () =>
+      takePivots(
+        this.parts,
+        (await workbookOutline(this.parts)).sheets.map(({ part }) => part),
+      ),
+    );
+  }
+
+  /** Makes a template the workbook that somebody opens from it, which is what other programs take the ending .xlsx for. */
+  noTemplate(): Promise<void> {
+    return noTemplate(this.parts);
   }
 
   definedNames(): Promise<readonly NameReading[]> {

@@ -8,6 +8,7 @@ import { holdsFormulas, mendFormulas } from "./mendFormulas";
 import { reachable, removeParts, unname } from "./namedParts";
 import { readsGone, withoutGone, type Gone } from "./namedSheets";
 import type { Edit } from "./partText";
+import { forgetPivotData } from "./pivots";
 import type { WorkbookPackage } from "./WorkbookPackage";
 import { workbookOutline, type ListedSheet, type Outline } from "./workbookOutline";
 import { dropCalculationChain } from "./calculationChain";
@@ -32,10 +33,24 @@ export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCell
   const after = await reachable(parts);
   await removeParts(parts, [...before].filter((part) => !after.has(part))); // prettier-ignore
   for (const part of after) if (holdsFormulas(part)) await mendFormulas(parts, part, (formula) => withoutGone(formula, gone));
+  await forgetPivotData(parts);
   await forgetTexts(parts, outline, kept);
   await forgetTitles(parts);
   await dropCalculationChain(parts, await workbookOutline(parts));
   return frozen;
+}
+
+/** Takes defined names out of the file; whatever reads one shows an error from then on, as where a spreadsheet takes it out. */
+export async function takeNames(parts: EditableParts, isTaken: (refersTo: string) => boolean): Promise<void> {
+  const { part, root, names } = await workbookOutline(parts);
+  const taken = names.filter(({ name, refersTo }) => !/^_xlnm\./i.test(name) && isTaken(refersTo));
+  if (taken.length === 0) return;
+  const list = childNamed(root, "definedNames");
+  await parts.edit(part, list !== undefined && taken.length === names.length ? [removal(list)] : taken.map(({ element }) => removal(element)));
+  const left = new Set((await workbookOutline(parts)).names.map(({ name }) => name.toUpperCase()));
+  const gone = { sheets: new Set<string>(), names: new Set(taken.map(({ name }) => name.toUpperCase()).filter((name) => !left.has(name))) };
+  for (const one of [part, ...(await reachable(parts))])
+    if (one === part || holdsFormulas(one)) await mendFormulas(parts, one, (formula) => withoutGone(formula, gone));
 }
 
 /** Names go that a sheet alone knew, that stand for cells of one, or for another name that goes. */

@@ -1,7 +1,7 @@
 import type { NameReading } from "../../sharing/plain/PlainReading";
 import { storedFormula } from "../formulas/storedFormula";
 import type { EditableParts } from "./EditableParts";
-import { childNamed, escapedText, withAttributes } from "./markup";
+import { attributeOf, childNamed, elementsOf, escapedText, withAttributes } from "./markup";
 import { workbookOutline } from "./workbookOutline";
 
 /** Takes sheets out of view, or brings them back; whoever looks for hidden ones finds them in the list. */
@@ -34,4 +34,15 @@ export async function calculateOnOpening(parts: EditableParts): Promise<void> {
   if (settings !== undefined) return parts.edit(part, [withAttributes(text, settings, { fullCalcOnLoad: "1" })]);
   const at = root.children.filter(({ name }) => BEFORE.includes(name)).at(-1)?.close.end ?? root.end;
   await parts.edit(part, [{ from: at, to: at, text: `<${root.prefix}calcPr fullCalcOnLoad="1"/>` }]);
+}
+
+/** Says of a template's part that it is a workbook's (ECMA-376 Part 1, 12.3.23). */
+export async function noTemplate(parts: EditableParts): Promise<void> {
+  const types = "[Content_Types].xml";
+  const text = await parts.text(types);
+  const templates = elementsOf(types, text).children.filter((one) =>
+    /template\.(main|macroEnabled\.main)\+xml$/i.test(attributeOf(one, "ContentType") ?? ""),
+  );
+  const workbook = (type: string): string => type.replace(/template\.macroEnabled/i, "sheet.macroEnabled").replace(/template\.main/i, "sheet.main");
+  await parts.edit(types, templates.map((one) => withAttributes(text, one, { ContentType: workbook(attributeOf(one, "ContentType") ?? "") }))); // prettier-ignore
 }

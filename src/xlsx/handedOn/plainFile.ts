@@ -7,6 +7,7 @@ import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import type { FileWanted } from "../../sharing/shareInFile";
+import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
@@ -74,19 +75,22 @@ export async function leavePlainCells(
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);
-  const records: string[] = [];
-  for (const { reading } of sheets.filter(({ reading: { sheet } }) => recorded.includes(sheet))) {
+  const wanted: SheetPlan[] = [];
+  const withRecord = sheets.map(({ reading }) => reading).filter(({ sheet }) => recorded.includes(sheet));
+  for (const reading of withRecord) {
     const { sheet } = reading;
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
     const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
-    const added = await addPlanned(file, [calculationRecord(shared, recordName(sheet, taken))]);
-    records.push(...added);
-    // What is out of view stays so.
-    if (before.some(({ name, isHidden }) => name === sheet && isHidden)) await file.hide(added);
+    wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     await putBanner(file, sheet, await bannerPlace(file, sheet, reading, false), plainBanner(date, fixed));
   }
+  // All at once: each time goes through the looks of the whole file.
+  const records = await addPlanned(file, wanted);
+  // What is out of view stays so.
+  const hidden = new Set(before.filter(({ isHidden }) => isHidden).map(({ name }) => name));
+  await file.hide(records.filter((_, place) => hidden.has(withRecord[place]?.sheet ?? "")));
   const besides = [...(plain.workings === undefined ? [] : [plain.workings.name]), ...plain.flags.map(({ name }) => name)];
   const others = (await file.sheets()).map(({ name }) => name).filter((name) => !besides.includes(name));
   await file.orderSheets([...others, ...besides]);

@@ -6,6 +6,7 @@ import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import type { FileWanted } from "../../sharing/shareInFile";
 import { findCalls } from "../../sharing/findCalls";
+import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
 import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
@@ -67,16 +68,19 @@ export async function leaveValues(
   for (const { reading } of sheets) await freeze(file, reading.sheet, printed);
   await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
   const made: ValuesMade[] = [];
+  const records: SheetPlan[] = [];
   const taken = (await file.sheets()).map(({ name }) => name);
   for (const { reading, copy } of sheets) {
     const { sheet } = reading;
     const [record, banner] = [recordName(sheet, taken), await bannerPlace(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    await addPlanned(file, [calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record)]);
+    records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record));
     await putBanner(file, copy, banner, valuesBanner(date));
     made.push({ sheet, copy, record, formulas: formulaCells.length, banner });
   }
+  // All at once: each time goes through the looks of the whole file.
+  await addPlanned(file, records);
   await file.takePivots();
   await file.takeNames(holdsOurs);
   await file.forgetOtherWorkbooks();

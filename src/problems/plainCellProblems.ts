@@ -54,6 +54,10 @@ export const lossNotBetween = "the loss lies outside those of both substances";
 export const nothingStays = "rawLoss is the whole: nothing would stay";
 export const productLosesMoreThanRaw = "productLoss is more than rawLoss: swapped cells";
 
+/** @param names of the inputs whose cells the form was written for */
+export const changedSinceShared = (names: readonly string[]): string =>
+  `${names.join(", ")}: not what it was when this was shared, and this form holds for that alone`;
+
 export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
 
 /** Why a call is shared as its value, for the calculation record. */

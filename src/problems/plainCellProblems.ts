@@ -54,6 +54,27 @@ export const lossNotBetween = "the loss lies outside those of both substances";
 export const nothingStays = "rawLoss is the whole: nothing would stay";
 export const productLosesMoreThanRaw = "productLoss is more than rawLoss: swapped cells";
 
+export const notOneDrySample = "the fractions do not come near 1: give one dry basis, ash and all";
+export const dryFractionsAboveWhole = "hydrogen, oxygen and nitrogen come to more than the dry sample";
+export const hydrogenTakesAll = "higherDry is less than the water from the hydrogen takes away: dry, and in MJ/kg";
+export const moistureAboveItsElements = "the moisture holds more hydrogen or oxygen than the sample";
+export const carbonatesHoldAllCarbon = "carbonateCO2 holds all the carbon of the sample, or more";
+export const closedNeedsMinutes = "minutes is left out, and in a closed room a gas rises without end";
+export const moreGasThanRoom = "the gas would be more than the room holds";
+export const yieldLeavesNothing = "yield leaves nothing for the vapour";
+export const charHoldsMoreThanFeed = "the char would hold more of an element than the feed brought";
+export const productsAboveTheFeed = "the products weigh more than the feed";
+export const charAboveTheDryFeed = "char is more than the dry feed";
+export const uncertaintyTooFineHere = "u is finer than a spreadsheet holds the value";
+export const calibrationIncomplete = "readings and references differ in number, or are fewer than two";
+export const calibrationFarOff = "a reference is more than 50 °C from its reading, or the points do not rise together";
+export const outsideThePoints = "reading is outside the calibration points: nothing is guessed there";
+export const oneTemperatureAlone = "temperatures has fewer than two: nothing is heated";
+export const scheduleDoesNotFit = "rates or holds has more cells than there are steps, or a step has no rate";
+export const columnsOfRateDiffer = "times and temperatures differ in number";
+export const windowEmptyOrReversed = "fewer than three readings lie from from to to, or from is not below to";
+export const notOneHydrate = "the salt alone weighs no more than the vessel";
+
 /** @param names of the inputs whose cells the form was written for */
 export const changedSinceShared = (names: readonly string[]): string =>
   `${names.join(", ")}: not what it was when this was shared, and this form holds for that alone`;

@@ -72,6 +72,7 @@ export const outsideThePoints = "reading is outside the calibration points: noth
 export const oneTemperatureAlone = "temperatures has fewer than two: nothing is heated";
 export const scheduleDoesNotFit = "rates or holds has more cells than there are steps, or a step has no rate";
 export const columnsOfRateDiffer = "times and temperatures differ in number";
+export const timeNotAfterBefore = "times do not rise from row to row";
 export const windowEmptyOrReversed = "fewer than three readings lie from from to to, or from is not below to";
 export const notOneHydrate = "the salt alone weighs no more than the vessel";
 

@@ -64,7 +64,7 @@ const outlier: Case = (draw, index) => {
   );
   return [
     ...[column(values), nth([null, 0.01, 0.1], index), nth([null, "two", "largest", "smallest"], index)],
-    ...[nth([null, "count", "skip"], index), nth([0.01, 0.1, 0.05, 0.002], Math.floor(index / 3))],
+    ...[nth([null, "count", "skip"], index), nth([0.01, null, 0.05, 0.002, 0.1, null], Math.floor(index / 3))],
   ];
 };
 
@@ -194,12 +194,15 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     nth([null, "wood", "rice husk", "nut shells"], Math.floor(index / 5)),
   ],
   REPLICATES: (draw, index) => {
-    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? Number((10 + draw(-0.4, 0.4)).toFixed(2)) : null));
+    // On grids of every kind, and on none; some of them shifted.
+    const [grid, shift] = [nth([0.01, 0.1, 0.02, 0.05, 0], index), nth([0, 0.003], Math.floor(index / 5))];
+    const read = (value: number): number => (grid === 0 ? value : Number((grid * Math.round(value / grid) + shift).toFixed(4)));
+    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? read(10 + draw(-0.4, 0.4)) : null));
     return [
       column(values),
       index % 3 === 0 ? null : draw(0.05, 0.4),
       nth([null, "count", "skip"], index),
-      index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
+      index % 4 < 2 ? null : nth([0.01, 0.1, 0.05], index),
     ];
   },
   DIXON: outlier,

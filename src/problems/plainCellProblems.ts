@@ -97,6 +97,15 @@ export const WHY_FIXED = {
   notShared: "it refers to a sheet that is not shared",
   unseen: "it refers to cells that its text does not show",
 } as const;
+/** Why a function has no form in built-in functions, for its page. */
+export const NO_FORM = {
+  endOfCurves: "It follows each curve that the weighings allow to its end, thousands of fits, which no number of cells can repeat.",
+  fittedCurve: "Its curve is found by search, and what a solver finds in cells stands there as numbers that do not follow the weighings.",
+  rowsByGroup: "How many rows it fills depends on what the groups are called, and cells do not grow by themselves.",
+} as const;
+
+export const withoutForm = (why: string): string => `None. ${why} Shared as plain cells it keeps its value, which says so once an input changes.`;
+
 export type WhyFixed = keyof typeof WHY_FIXED;
 
 /** @param date of sharing, as printed */

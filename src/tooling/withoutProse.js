@@ -12,6 +12,7 @@ const FOR_READERS = new Set([
   "refusesInCells",
   "inManyCells",
   "hasStepsInCells",
+  "fixedBecause",
   "examples",
   "source",
   "caution",

@@ -1,4 +1,4 @@
-import { FINEST, STRAY } from "../../numerics/commonStep";
+import { COMMON_STEP } from "../../confidence/rounding";
 import { numberText } from "../../inputs/numberText";
 import { roundedTooCoarsely, STEP_FIGURES } from "../../problems/roundingVerdicts";
 import { filledInCells, significantInCells } from "../inCells/sentenceInCells";
@@ -58,7 +58,7 @@ function commonStepInCells(counted: string, length: number, workings: Workings):
     [range, smallest, wander] = [at(0, 0), at(0, 1), at(0, 2)];
     const withZero = (name: "MIN" | "MAX"): string => `IF(COUNT(${counted})=2,${name}(0,${counted}),${name}(${counted}))`;
     const largest = `MAX(ABS(${smallest}),ABS(${smallest}+${range}))`;
-    return [[`${withZero("MAX")}-${smallest}`, withZero("MIN"), `${numberText(STRAY)}*${largest}`]];
+    return [[`${withZero("MAX")}-${smallest}`, withZero("MIN"), `${numberText(COMMON_STEP.stray)}*${largest}`]];
   });
   workings.block("Step of the results: remainders, how far each strays, step, its stray", length + 1, stray + 1, (at) => {
     found = at(length, step);
@@ -84,7 +84,7 @@ function commonStepInCells(counted: string, length: number, workings: Workings):
       return [
         ...[stepBefore, `IF(ISNUMBER(${value}),${value}-${smallest},"")`, ...remainders],
         ...[strayBefore, wander, ...theirStrays],
-        `IF(${isThere},IF(${stepBefore}=0,0,IF(${divisor}<=${numberText(FINEST)}*${range},0,${range}/ROUND(${range}/${divisor},0))),${stepBefore})`,
+        `IF(${isThere},IF(${stepBefore}=0,0,IF(${divisor}<=${numberText(COMMON_STEP.finest)}*${range},0,${range}/ROUND(${range}/${divisor},0))),${stepBefore})`,
         `IF(${isThere},IF(${at(row, step)}=0,0,${wander}/ROUND(${range}/${at(row, step)},0)),${strayBefore})`,
       ];
     });

@@ -6,10 +6,11 @@ import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
-import { plainFormula, type PlainFormula } from "./plainFormula";
+import { FilledDownFormulas } from "./FilledDownFormulas";
+import type { PlainFormula } from "./plainFormula";
 import { plainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
-import { sourcesOf, type FormulaSources } from "./precedents";
+import type { FormulaSources } from "./precedents";
 import { sheetText } from "./reference";
 import { stalenessOf, type FormsHeld } from "./staleness";
 import type { PlainOptions } from "./Surroundings";
@@ -69,14 +70,15 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
 
   const names = plainNames(reading.names ?? [], sheets.names, options);
   const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.usable)];
-  const sources = sheets.formulas.map((formula) => sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names));
+  const filledDown = new FilledDownFormulas(sheets, options, workings);
+  const sources = sheets.formulas.map((formula) => filledDown.sourcesOf(formula, nameAsRead));
   const rewritten = new Map<number, Exclude<PlainFormula, { readonly kind: "none" }>>();
   const fixed = new Map<number, WhyFixed>();
   sheets.formulas.forEach((formula) => {
     const { isOurs, isBeyond } = sources[formula.id] as FormulaSources;
     if (isBeyond) fixed.set(formula.id, "notShared");
     if (!isOurs || isBeyond) return;
-    const plain = plainFormula(formula.reading.formula, sheets.around(formula, nameNow, options.areUnfilled), options, workings);
+    const plain = filledDown.plainFormula(formula, nameNow);
     if (plain.kind === "none") fixed.set(formula.id, plain.why);
     else rewritten.set(formula.id, plain);
   });

@@ -1,12 +1,12 @@
 import { uncertaintyTooFine } from "../problems/reportingProblems";
 
 // GUM (JCGM 100:2008) 7.2.6: the uncertainty to at most two significant digits, the value to the same place.
-const DIGITS = 2;
+export const DIGITS = 2;
 // What a double holds of a decimal.
 const FIGURES = 15;
 // An uncertainty in the last two of them would be printed from binary rounding; so would decimals beyond the fifteenth.
-const FINEST_SHARE = 1e-13;
-const FINEST = 1e-13;
+export const FINEST_SHARE = 1e-13;
+export const FINEST = 1e-13;
 
 /** A result as it is printed, and the steps to it. */
 export interface Reported {

@@ -1,4 +1,7 @@
-import { commonStep } from "../numerics/commonStep";
+import { commonStep, FINEST, STRAY } from "../numerics/commonStep";
+
+/** What ends the search for a common step: the finest grid by the range, and how far values stray by the largest. */
+export const COMMON_STEP = { finest: FINEST, stray: STRAY } as const;
 
 /** The step to which results are rounded, in their own unit, so that each stands for any value within half of it. */
 export interface Rounding {

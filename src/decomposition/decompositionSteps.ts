@@ -3,7 +3,7 @@ import type { Formula } from "../chemistry/Formula";
 import { onFirstUse } from "../chemistry/onFirstUse";
 import { parseFormula } from "../chemistry/parseFormula";
 import { noStepsListed } from "../problems/decompositionProblems";
-import { decompose } from "./decompose";
+import { decompose, type Decomposition } from "./decompose";
 import { SAME_COUNT } from "./residueCounts";
 import { solid } from "./solidsOf";
 
@@ -18,6 +18,8 @@ export interface Step {
   readonly lossOfStep: number;
   /** Left of what was first put in, after this step. */
   readonly left: number;
+  /** From what was first put in to what is left. */
+  readonly decomposition: Decomposition;
   /** A range with its source, or "". */
   readonly temperature: string;
 }
@@ -53,8 +55,18 @@ export function decompositionSteps(text: string): readonly Step[] {
   let before = chain.start;
   let left = 1;
   return chain.steps.map(([residue, leaves, temperature = ""]) => {
-    const after = 1 - decompose(chain.start, residue).loss;
-    const step = { from: before, to: residue, leaves, lossOfOriginal: left - after, lossOfStep: 1 - after / left, left: after, temperature };
+    const decomposition = decompose(chain.start, residue);
+    const after = 1 - decomposition.loss;
+    const step = {
+      from: before,
+      to: residue,
+      leaves,
+      lossOfOriginal: left - after,
+      lossOfStep: 1 - after / left,
+      left: after,
+      temperature,
+      decomposition,
+    };
     [before, left] = [residue, after];
     return step;
   });

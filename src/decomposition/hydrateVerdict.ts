@@ -2,10 +2,10 @@ import { hydrateBetween, hydrateFits, hydrateOpen, NO_HYDRATE_VERDICT, NO_WATER_
 import type { HydrateWater } from "./hydrateWater";
 
 // A claim needs the number within so many standard uncertainties, about 95 %.
-const COVERAGE = 2;
+export const COVERAGE = 2;
 // Hydrates in print have whole numbers of water, halves (plaster) or thirds (3CdSO4·8H2O).
-const SIMPLE = [2, 3];
-const SLACK = 1e-9;
+export const SIMPLE = [2, 3];
+export const SLACK = 1e-9;
 
 /** Which hydrate it is, and in words how far that holds. */
 export interface HydrateVerdict {
@@ -46,10 +46,10 @@ export function hydrateVerdict({ n, uncertainty, anhydrous }: HydrateWater): Hyd
   return { nearest: only.value, words: hydrateFits(only.name, []) };
 }
 
-const MOST_LISTED = 6;
+export const MOST_LISTED = 6;
 
 /** `CuSO4·5H2O`, `3CdSO4·8H2O`, `CuSO4` for no water. */
-function hydrateFormula(salt: string, waters: number, salts: number): string {
+export function hydrateFormula(salt: string, waters: number, salts: number): string {
   if (waters === 0) return salt;
   return `${salts === 1 ? "" : salts}${salt}·${waters === 1 ? "" : waters}H2O`;
 }

@@ -44,8 +44,7 @@ export interface HydrateWater {
 export function hydrateWater({ vessel, before, after, u }: HydrateWeighings, anhydrousText: string): HydrateWater {
   weighingsInOrder({ vessel, before, after });
   if (after - vessel <= roundingSlack) throw lighterThanVessel(["after", after], ["vessel", vessel]);
-  const anhydrous = solid(anhydrousText, "anhydrous");
-  if (holdsWater(anhydrousText)) throw hydrateForAnhydrous(anhydrousText);
+  const anhydrous = anhydrousSalt(anhydrousText);
   const [anhydrousMass, waterMass] = [molarMass(anhydrous, "anhydrous"), molarMass(parseFormula("H2O"))];
   const loss = (before - after) / (before - vessel);
   const ratio = anhydrousMass / waterMass;
@@ -60,6 +59,13 @@ export function hydrateWater({ vessel, before, after, u }: HydrateWeighings, anh
     n: (loss / (1 - loss)) * ratio,
     uncertainty: uLoss === undefined ? undefined : (ratio / (1 - loss) ** 2) * uLoss,
   };
+}
+
+/** The salt without its water. @throws InputProblem for a formula that holds it, and for one that does not read */
+export function anhydrousSalt(text: string): Formula {
+  const anhydrous = solid(text, "anhydrous");
+  if (holdsWater(text)) throw hydrateForAnhydrous(text);
+  return anhydrous;
 }
 
 const WATER = ["H2O", "H₂O"];

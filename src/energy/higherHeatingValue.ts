@@ -52,8 +52,8 @@ export const correlations: Readonly<Record<CorrelationName, Correlation>> = {
 
 const PERCENT = 100;
 // Real analyses stray by 3 %; beyond a tenth the figures are not of one dry sample. Common practice, no source.
-const LEAST_SUM = 0.9;
-const MOST_SUM = 1.1;
+export const LEAST_SUM = 0.9;
+export const MOST_SUM = 1.1;
 
 export const sumOf = (analysis: UltimateAnalysis): number => ELEMENTS.reduce((sum, element) => sum + analysis[element], 0);
 
@@ -78,7 +78,7 @@ export interface Outside {
 }
 
 // Sums of decimals stray by this in binary: 50 % of oxygen may be 50.00000000000001.
-const HAIR = 1e-9;
+export const HAIR = 1e-9;
 
 /** What lies outside a range of per cents. */
 export const outsideRange = <S extends string>(

@@ -7,7 +7,7 @@ export const PER_OXYGEN_NITROGEN = 0.8;
 export const PER_MOISTURE = 24.43;
 const PERCENT = 100;
 const JOULES_PER_GRAM = 1000;
-const LARGEST_SUM = 1;
+export const LARGEST_SUM = 1;
 
 /** The dry sample's own hydrogen, oxygen and nitrogen, as fractions. */
 export interface DryShares {

@@ -14,8 +14,8 @@ export const PROXIMATE_ERROR = 3.74;
 export const PROXIMATE_RANGE = { fixedCarbon: [1, 91.5], volatile: [0.92, 90.6], ash: [0.12, 77.7] } as const;
 
 const PERCENT = 100;
-const LEAST_SUM = 0.97;
-const MOST_SUM = 1.03;
+export const LEAST_SUM = 0.97;
+export const MOST_SUM = 1.03;
 
 /**
  * Higher heating value of the dry sample from its proximate analysis, MJ/kg: 0.3536 FC + 0.1559 VM - 0.0078 A in dry mass per cent. Less sure

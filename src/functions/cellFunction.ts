@@ -41,6 +41,10 @@ interface Definition<I extends Inputs> {
    * arguments for which there is none, such as a formula that does not stand in the call itself. Column inputs are its own to check.
    */
   readonly inManyCells?: (text: Readonly<Record<keyof I, string>>, workings: Workings) => string | TableInCells | undefined;
+  /** True where `inManyCells` puts steps that name the arguments onto the sheet of workings, though no input is a column. */
+  readonly hasStepsInCells?: true;
+  /** Why there is neither: a sentence of `problems/plainCellProblems`. */
+  readonly fixedBecause?: string;
   readonly examples: readonly Example[];
   /** Standards, papers or handbooks the computation follows; "from memory" or "common practice, no source" where so. */
   readonly source: string;

@@ -27,7 +27,7 @@ export interface AtomicRatios {
 }
 
 // Real analyses close within 3 %; beyond this the shares are not of one sample. As for the oxygen demand of an analysis.
-const LARGEST_SUM = 1.02;
+export const LARGEST_SUM = 1.02;
 
 /**
  * Atoms of hydrogen and of oxygen for one of carbon: (H / 1.008) / (C / 12.011), (O / 15.999) / (C / 12.011). Moisture that was in the

@@ -8,7 +8,7 @@ export interface CalibrationPoint {
 
 // A thermocouple of class 2 may be off by 3.4 degC at 450 degC (IEC 60584-1); a tenth of that comes from a wrong cell or unit if larger.
 // Common practice, no source.
-const MOST_OFF = 50;
+export const MOST_OFF = 50;
 
 /** The pairs in order of the readings; 0 beside 0 at the end is what blank rows look like. @throws InputProblem for pairs that cannot be */
 function inOrder(readings: readonly number[], references: readonly number[]): readonly CalibrationPoint[] {

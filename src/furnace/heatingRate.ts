@@ -32,8 +32,8 @@ interface Line {
 }
 
 const TAIL = 0.025;
-const FEWEST = 3;
-const FEWEST_FOR_HALVES = 6;
+export const FEWEST = 3;
+export const FEWEST_FOR_HALVES = 6;
 
 /**
  * The rate of a run from all its readings: the slope of the least-squares line through them, with u = s / sqrt(sum (t - mean)^2) and
@@ -73,8 +73,8 @@ function readingsOf(times: readonly number[], temperatures: readonly number[]): 
 }
 
 // Spreadsheets count clock times in days: a time of day lies between 0 and 1, a date of this century above 36 000, and a run takes a day or two.
-const FIRST_DATE = 36_000;
-const DAYS = 3;
+export const FIRST_DATE = 36_000;
+export const DAYS = 3;
 
 const areClockTimes = (times: readonly number[]): boolean => {
   const [first = 0, last = 0] = [times[0], times[times.length - 1]];
@@ -98,9 +98,9 @@ function lineThrough(readings: readonly Reading[]): Line {
 }
 
 // Variance of a rectangular distribution, width^2 / 12: GUM (JCGM 100:2008) 4.3.7.
-const OF_WIDTH = 12;
-const MOST_DECIMALS = 6;
-const HAIR = 1e-6;
+export const OF_WIDTH = 12;
+export const MOST_DECIMALS = 6;
+export const HAIR = 1e-6;
 
 /** The last decimal place that any of the temperatures shows; 0 for values worked out to all figures. */
 function shownStep(readings: readonly Reading[]): number {

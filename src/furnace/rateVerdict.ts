@@ -2,9 +2,9 @@ import { RATE_VERDICTS } from "../problems/furnaceProblems";
 import type { HeatingRate } from "./heatingRate";
 
 // Deviation from the set rate beyond which a run did not do what it was told. Common practice, no source.
-const AS_SET = 0.05;
+export const AS_SET = 0.05;
 // Halves that differ by more than a fifth of the rate bend. Common practice, no source.
-const BENT = 0.2;
+export const BENT = 0.2;
 
 /** What the rate says of the rate that was set, no more than its interval allows. */
 export function rateVerdict({ rate, halfWidth, halves }: HeatingRate, set: number | undefined): string {

@@ -4,7 +4,9 @@ import { closedWithoutEnd, roomFull } from "../problems/furnaceProblems";
 export const MOLAR_VOLUME = 24.4654;
 const LITRES_PER_M3 = 1000;
 const MINUTES_PER_HOUR = 60;
-const PPM = 1e6;
+export const PPM = 1e6;
+/** ppm that one litre makes in a cubic metre. */
+export const PPM_OF_LITRES = PPM / LITRES_PER_M3;
 const TENTH = 10;
 
 /** A gas let into a room at an even rate. */

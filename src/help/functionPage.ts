@@ -3,6 +3,7 @@ import { takesRanges, type CellFunction, type Example, type Shown } from "../fun
 import { aboutInput, blankRuleOf } from "../inputs/aboutInput";
 import type { Input } from "../inputs/Input";
 import { plainNumber } from "../problems/quoted";
+import { withoutForm } from "../problems/plainCellProblems";
 import { code, escaped, page, table } from "./markup";
 
 /** The file of a function's reference page: "moisture.wet.html". */
@@ -62,6 +63,7 @@ const spilled = (rows: readonly (readonly Shown[])[]): string =>
   `<table class="spill"><tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(shownText(cell))}</td>`).join("")}</tr>`).join("")}</tbody></table>`;
 
 function byHand(definition: CellFunction): string[] {
+  if (definition.fixedBecause !== undefined) return [`<h2>With built-in functions</h2>`, `<p>${escaped(withoutForm(definition.fixedBecause))}</p>`];
   if (definition.inCells === undefined) return [];
   const names = Object.fromEntries(Object.entries(definition.inputs).map(([name, input]) => [name, input.optional ? "" : name]));
   return [`<h2>With built-in functions</h2>`, `<p>${code(`=${definition.inCells(names)}`)}</p>`, `<p>The optional inputs are left out here.</p>`];

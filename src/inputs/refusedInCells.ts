@@ -30,8 +30,18 @@ export function refusedInCells(input: CellInput<unknown>, cell: string): string 
 
 type Answer = "refused" | "left out" | "value";
 
-/** What the reader makes of a blank cell or a 0, asked of itself. */
+const answers = new WeakMap<CellInput<unknown>, Map<CellValue, Answer>>();
+
+/** What the reader makes of a blank cell or a 0, asked of itself, once for each. */
 export function answerTo(input: CellInput<unknown>, value: CellValue): Answer {
+  const known = answers.get(input) ?? new Map<CellValue, Answer>();
+  answers.set(input, known);
+  const found = known.get(value) ?? answerOf(input, value);
+  known.set(value, found);
+  return found;
+}
+
+function answerOf(input: CellInput<unknown>, value: CellValue): Answer {
   try {
     return input.read(value, "") === undefined ? "left out" : "value";
   } catch (thrown) {

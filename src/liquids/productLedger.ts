@@ -3,7 +3,7 @@ import { charAboveDryFeed, productsAboveFeed } from "../problems/liquidProblems"
 import { roundingSlack } from "../weighing/roundingSlack";
 
 // The same share from which LOSSFRACTION.U calls a weighing too coarse for its sample.
-const LARGEST_SHARE = 0.1;
+export const LARGEST_SHARE = 0.1;
 /** How many standard uncertainties a sum may stray before it is called wrong; about 95 %. */
 export const COVERAGE = 2;
 

@@ -4,9 +4,9 @@ import { oxygenFactors } from "../chemistry/burning/oxygenDemandUltimate";
 import { analysisAboveOne, nothingLeftAsVapour, vapourShort } from "../problems/liquidProblems";
 
 // An analysis may overshoot by its own error. Common practice, no source.
-const LARGEST_SUM = 1.02;
+export const LARGEST_SUM = 1.02;
 /** Balances of elements that differ by less differ by rounding alone. */
-const SLACK = 1e-9;
+export const SLACK = 1e-9;
 
 /** Carbon, hydrogen and oxygen, fractions of a dry mass. */
 export interface Elements {
@@ -31,13 +31,13 @@ export interface Composition extends Elements {
   readonly outside: readonly (keyof Elements)[];
 }
 
-const ELEMENTS: readonly (keyof Elements)[] = ["carbon", "hydrogen", "oxygen"];
+export const ELEMENTS: readonly (keyof Elements)[] = ["carbon", "hydrogen", "oxygen"];
 
 // Sulfur, nitrogen and ash are left out: what the vapour holds of them is not known.
 const { factors, range = {} } = correlations[USUAL_CORRELATION];
 const PERCENT = 100;
 /** What the correlation was fitted over, as fractions. */
-const fitted = (element: keyof Elements): readonly [least: number, most: number] => {
+export const fitted = (element: keyof Elements): readonly [least: number, most: number] => {
   const [least, most] = range[element] ?? [0, PERCENT];
   return [least / PERCENT, most / PERCENT];
 };
@@ -71,6 +71,9 @@ export function vapourComposition(feed: Elements, char: Elements, charYield: num
   const whole = heatingValue(feed);
   return { feed: burned(feed, 1, whole), char: burned(char, charYield, whole), vapour: burned(vapour, 1 - charYield, whole) };
 }
+
+/** MJ/kg for the whole of an element. */
+export const heatingFactor = (element: keyof Elements): number => (factors[element] ?? 0) * PERCENT;
 
 const heatingValue = (elements: Elements): number =>
   ELEMENTS.reduce((sum, element) => sum + (factors[element] ?? 0) * PERCENT * elements[element], 0);

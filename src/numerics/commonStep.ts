@@ -1,7 +1,7 @@
 // A grid finer than this share of the range is none: it moves no statistic that anybody reads.
-const FINEST = 1e-6;
+export const FINEST = 1e-6;
 // Doubles, and the differences of a few of them, stray by a few units in the last place of the largest value.
-const STRAY = 8 * Number.EPSILON;
+export const STRAY = 8 * Number.EPSILON;
 
 /** A length and the most by which it may stray. */
 interface Length {

@@ -59,7 +59,8 @@ interface Beyond {
   readonly most: number;
 }
 
-const beyondInWords = ({ share, percent, least, most }: Beyond): string =>
+/** A share beyond its range. */
+export const beyondInWords = ({ share, percent, least, most }: Beyond): string =>
   `${share} ${plainNumber(percent, SIZE_FIGURES + 1)} % is not in ${least} to ${most} %`;
 
 const REMEMBERED = "coefficients from memory, stated error not known here";

@@ -54,6 +54,32 @@ export const lossNotBetween = "the loss lies outside those of both substances";
 export const nothingStays = "rawLoss is the whole: nothing would stay";
 export const productLosesMoreThanRaw = "productLoss is more than rawLoss: swapped cells";
 
+export const notOneDrySample = "the fractions do not come near 1: give one dry basis, ash and all";
+export const dryFractionsAboveWhole = "hydrogen, oxygen and nitrogen come to more than the dry sample";
+export const hydrogenTakesAll = "higherDry is less than the water from the hydrogen takes away: dry, and in MJ/kg";
+export const moistureAboveItsElements = "the moisture holds more hydrogen or oxygen than the sample";
+export const carbonatesHoldAllCarbon = "carbonateCO2 holds all the carbon of the sample, or more";
+export const closedNeedsMinutes = "minutes is left out, and in a closed room a gas rises without end";
+export const moreGasThanRoom = "the gas would be more than the room holds";
+export const yieldLeavesNothing = "yield leaves nothing for the vapour";
+export const charHoldsMoreThanFeed = "the char would hold more of an element than the feed brought";
+export const productsAboveTheFeed = "the products weigh more than the feed";
+export const charAboveTheDryFeed = "char is more than the dry feed";
+export const uncertaintyTooFineHere = "u is finer than a spreadsheet holds the value";
+export const calibrationIncomplete = "readings and references differ in number, or are fewer than two";
+export const calibrationFarOff = "a reference is more than 50 °C from its reading, or the points do not rise together";
+export const outsideThePoints = "reading is outside the calibration points: nothing is guessed there";
+export const oneTemperatureAlone = "temperatures has fewer than two: nothing is heated";
+export const scheduleDoesNotFit = "rates or holds has more cells than there are steps, or a step has no rate";
+export const columnsOfRateDiffer = "times and temperatures differ in number";
+export const timeNotAfterBefore = "times do not rise from row to row";
+export const windowEmptyOrReversed = "fewer than three readings lie from from to to, or from is not below to";
+export const notOneHydrate = "the salt alone weighs no more than the vessel";
+
+/** @param names of the inputs whose cells the form was written for */
+export const changedSinceShared = (names: readonly string[]): string =>
+  `${names.join(", ")}: not what it was when this was shared, and this form holds for that alone`;
+
 export const rangesDoNotFit = "the ranges differ in size: give ranges of one size";
 
 /** Why a call is shared as its value, for the calculation record. */
@@ -71,6 +97,15 @@ export const WHY_FIXED = {
   notShared: "it refers to a sheet that is not shared",
   unseen: "it refers to cells that its text does not show",
 } as const;
+/** Why a function has no form in built-in functions, for its page. */
+export const NO_FORM = {
+  endOfCurves: "It follows each curve that the weighings allow to its end, thousands of fits, which no number of cells can repeat.",
+  fittedCurve: "Its curve is found by search, and what a solver finds in cells stands there as numbers that do not follow the weighings.",
+  rowsByGroup: "How many rows it fills depends on what the groups are called, and cells do not grow by themselves.",
+} as const;
+
+export const withoutForm = (why: string): string => `None. ${why} Shared as plain cells it keeps its value, which says so once an input changes.`;
+
 export type WhyFixed = keyof typeof WHY_FIXED;
 
 /** @param date of sharing, as printed */

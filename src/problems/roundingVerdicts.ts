@@ -1,7 +1,7 @@
 import { plainNumber } from "./quoted";
 
 // Steps are 1, 2 or 5 of a decimal place, or multiples; more figures would show what the arithmetic left.
-const STEP_FIGURES = 6;
+export const STEP_FIGURES = 6;
 
 /**
  * The verdict on results that their rounding leaves open.

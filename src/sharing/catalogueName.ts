@@ -3,6 +3,8 @@ import { everyFunction, NAMESPACE } from "../functions/catalogue";
 // How a workbook file names the functions of an add-in, with underscores for dots, until the add-in has loaded
 // (OfficeDev/office-js issues 3558 and 5611).
 const STORED = `_xldudf_${NAMESPACE}_`;
+const byStoredName: ReadonlyMap<string, string> = new Map(everyFunction.map(({ name }) => [name.replaceAll(".", "_"), name]));
+const STORED_CAPITALS = STORED.toUpperCase();
 const TYPED = `${NAMESPACE}.`;
 
 /**
@@ -13,7 +15,7 @@ const TYPED = `${NAMESPACE}.`;
 export function catalogueName(written: string): string | undefined {
   const capitals = written.toUpperCase();
   if (capitals.startsWith(TYPED)) return capitals.slice(TYPED.length);
-  if (!capitals.startsWith(STORED.toUpperCase())) return undefined;
+  if (!capitals.startsWith(STORED_CAPITALS)) return undefined;
   const underscored = capitals.slice(STORED.length);
-  return everyFunction.find(({ name }) => name.replaceAll(".", "_") === underscored)?.name ?? underscored;
+  return byStoredName.get(underscored) ?? underscored;
 }

@@ -4,7 +4,19 @@
 const ts = require("typescript");
 
 const DEFINING = new Set(["cellFunction", "tableFunction"]);
-const FOR_READERS = new Set(["summary", "result", "working", "inCells", "refusesInCells", "inManyCells", "examples", "source", "caution"]);
+const FOR_READERS = new Set([
+  "summary",
+  "result",
+  "working",
+  "inCells",
+  "refusesInCells",
+  "inManyCells",
+  "hasStepsInCells",
+  "fixedBecause",
+  "examples",
+  "source",
+  "caution",
+]);
 // Their second argument says what leaving an input out does.
 const OPTIONAL = new Set(["optional", "omittable"]);
 

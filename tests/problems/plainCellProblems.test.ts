@@ -1,7 +1,20 @@
 import * as words from "../../src/problems/plainCellProblems";
 
-const { WHY_FIXED, refusedInputs, weighingsOutOfOrder, fixedOn, rowRefused, notAboveVessel, aboveFirst, timeNotAfter, timeNotThere, ...sentences } =
-  words;
+const {
+  WHY_FIXED,
+  refusedInputs,
+  weighingsOutOfOrder,
+  fixedOn,
+  rowRefused,
+  notAboveVessel,
+  aboveFirst,
+  timeNotAfter,
+  timeNotThere,
+  changedSinceShared,
+  NO_FORM,
+  withoutForm,
+  ...sentences
+} = words;
 
 test("what plain cells say where a function refuses", () => {
   expect(sentences).toEqual({
@@ -56,6 +69,27 @@ test("what plain cells say where a function refuses", () => {
     clockForMinutes: "times: clock times stand where minutes are wanted",
     needsTimes: "times are needed for this criterion or interval",
     limitOutOfBounds: "limit: missing, a percentage, or wider than the sample allows",
+    notOneDrySample: "the fractions do not come near 1: give one dry basis, ash and all",
+    dryFractionsAboveWhole: "hydrogen, oxygen and nitrogen come to more than the dry sample",
+    hydrogenTakesAll: "higherDry is less than the water from the hydrogen takes away: dry, and in MJ/kg",
+    moistureAboveItsElements: "the moisture holds more hydrogen or oxygen than the sample",
+    carbonatesHoldAllCarbon: "carbonateCO2 holds all the carbon of the sample, or more",
+    closedNeedsMinutes: "minutes is left out, and in a closed room a gas rises without end",
+    moreGasThanRoom: "the gas would be more than the room holds",
+    yieldLeavesNothing: "yield leaves nothing for the vapour",
+    charHoldsMoreThanFeed: "the char would hold more of an element than the feed brought",
+    productsAboveTheFeed: "the products weigh more than the feed",
+    charAboveTheDryFeed: "char is more than the dry feed",
+    uncertaintyTooFineHere: "u is finer than a spreadsheet holds the value",
+    calibrationIncomplete: "readings and references differ in number, or are fewer than two",
+    calibrationFarOff: "a reference is more than 50 °C from its reading, or the points do not rise together",
+    outsideThePoints: "reading is outside the calibration points: nothing is guessed there",
+    oneTemperatureAlone: "temperatures has fewer than two: nothing is heated",
+    scheduleDoesNotFit: "rates or holds has more cells than there are steps, or a step has no rate",
+    columnsOfRateDiffer: "times and temperatures differ in number",
+    timeNotAfterBefore: "times do not rise from row to row",
+    windowEmptyOrReversed: "fewer than three readings lie from from to to, or from is not below to",
+    notOneHydrate: "the salt alone weighs no more than the vessel",
     moreRowsNow: "the number of rows has changed since this was shared",
   });
 });
@@ -71,6 +105,7 @@ test("sentences that name an input, a row or a day", () => {
     "times: row 3 is not later than the row before",
     "times: row 3 is blank",
   ]);
+  expect(changedSinceShared(["formula"])).toBe("formula: not what it was when this was shared, and this form holds for that alone");
 });
 
 test("why a call is shared as its value", () => {
@@ -88,4 +123,13 @@ test("why a call is shared as its value", () => {
     notShared: "it refers to a sheet that is not shared",
     unseen: "it refers to cells that its text does not show",
   });
+});
+
+test("why a function has no form in built-in functions", () => {
+  expect(NO_FORM).toEqual({
+    endOfCurves: "It follows each curve that the weighings allow to its end, thousands of fits, which no number of cells can repeat.",
+    fittedCurve: "Its curve is found by search, and what a solver finds in cells stands there as numbers that do not follow the weighings.",
+    rowsByGroup: "How many rows it fills depends on what the groups are called, and cells do not grow by themselves.",
+  });
+  expect(withoutForm("Why.")).toBe("None. Why. Shared as plain cells it keeps its value, which says so once an input changes.");
 });

@@ -64,7 +64,7 @@ const outlier: Case = (draw, index) => {
   );
   return [
     ...[column(values), nth([null, 0.01, 0.1], index), nth([null, "two", "largest", "smallest"], index)],
-    ...[nth([null, "count", "skip"], index), nth([0.01, 0.1, 0.05, 0.002], Math.floor(index / 3))],
+    ...[nth([null, "count", "skip"], index), nth([0.01, null, 0.05, 0.002, 0.1, null], Math.floor(index / 3))],
   ];
 };
 
@@ -76,6 +76,98 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     ...[draw(0.3, 0.6), draw(0.02, 0.08), draw(0.1, 0.28), everyOther(index, draw(0, 0.01))],
     ...[index % 3 === 0 ? null : draw(0, 0.01), index % 4 === 0 ? null : draw(0, 0.015)],
   ],
+  "HEATINGVALUE.HIGHER": (draw, index) => {
+    const [carbon, hydrogen, oxygen] = [draw(0.35, 0.95), draw(0.001, 0.07), draw(0, 0.5)];
+    const left = Math.max(0, 1 + draw(-0.06, 0.06) - carbon - hydrogen - oxygen);
+    return [
+      ...[carbon, hydrogen, oxygen, everyOther(index, draw(0, 0.01)), index % 3 === 0 ? draw(0, 0.01) : null, Math.max(0, left)],
+      nth([null, "Boie", "milne", " Dulong", "Sheng-Azevedo", "Channiwala-Parikh"], index),
+    ];
+  },
+  "HEATINGVALUE.PROXIMATE": (draw, index) => {
+    const [fixed, ash] = [draw(0.05, 0.95), index % 4 === 3 ? "none" : draw(0.001, 0.05)];
+    return [fixed, Math.max(0.001, 1 + draw(-0.03, 0.03) - fixed - (typeof ash === "number" ? ash : 0)), ash];
+  },
+  "HEATINGVALUE.NET": (draw, index) => [
+    ...[draw(10, 30), draw(0.01, 0.07), draw(0, 0.5), everyOther(index, draw(0, 0.01)), index % 3 === 0 ? null : draw(0, 0.95)],
+  ],
+  ATOMICRATIO: (draw, index) => [
+    ...[draw(0.4, 0.95), draw(0.01, 0.07), draw(0.05, 0.45), everyOther(index, draw(0, 0.2)), index % 3 === 0 ? null : draw(0, 0.1)],
+  ],
+  "ROOM.PPM": (draw, index) => [
+    ...[draw(0.01, 20), nth([28.01, 44.009, 32.04], index), draw(10, 200), index % 5 === 4 ? "closed" : nth([0.5, 2, 0.00001, 30], index)],
+    index % 3 === 0 ? null : draw(1, 300),
+  ],
+  "PRODUCT.LEDGER": (draw, index) => {
+    const [feed, moisture] = [draw(50, 500), nth([0, 0.125, 0.3], index)];
+    const [char, liquids] = [feed * draw(0.2, 0.35), index % 6 === 5 ? "none" : feed * draw(0.2, 0.4)];
+    const gas = feed - char - (typeof liquids === "number" ? liquids : 0) - draw(-0.05, 3);
+    return [
+      ...[feed, moisture, char, liquids, everyOther(index, Math.max(0.1, gas)), index % 3 === 0 ? null : draw(0.005, 2)],
+      index % 4 === 0 ? null : draw(0.2, 0.9),
+    ];
+  },
+  "VAPOUR.COMPOSITION": (draw) => [
+    ...[draw(0.45, 0.52), draw(0.055, 0.065), draw(0.38, 0.44)],
+    ...[draw(0.6, 0.95), draw(0.005, 0.05), draw(0.02, 0.3), draw(0.15, 0.5)],
+  ],
+  REPORTED: (draw, index) => [
+    nth([draw(0, 1), -draw(0, 50), draw(1000, 90_000), 0.345, draw(1e-6, 1e-4)], index),
+    nth([draw(1e-4, 0.01), draw(0.001, 2), draw(10, 2000), 0.00995, draw(1e-8, 1e-6)], index),
+    nth([null, 2, 1.96], Math.floor(index / 2)),
+  ],
+  HYDRATEWATER: (draw, index) => {
+    const [vessel, before, after] = weighings(draw, index, draw(0.5, 0.99));
+    return [
+      vessel,
+      before ?? null,
+      after ?? null,
+      nth(["CuSO4", "CaSO4", "MgSO4", "Na2CO3", "3CdSO4"], index),
+      index % 4 === 0 ? null : draw(0.0005, 0.1),
+    ];
+  },
+  "DECOMPOSITION.STEPS": (_draw, index) => [nth(["CaC2O4·H2O", "gypsum", "CuSO4·5H2O", "CaCO3", "NaHCO3", "dolomite"], index)],
+  "SCHEDULE.TIME": (draw, index) => {
+    const steps = 1 + (index % 4);
+    const rises = Array.from({ length: steps }, () => draw(50, 300));
+    const temperatures = [20, ...rises.map((_, step) => 20 + rises.slice(0, step + 1).reduce((sum, one) => sum + one, 0) - (step === 2 ? 400 : 0))];
+    const rates = rises.map(() => draw(1, 20));
+    const holds = rises.map((_, step) => (step % 2 === 0 ? Math.ceil(draw(1, 90)) : null));
+    const isBeside = index % 3 === 0;
+    return [
+      ...[column([...temperatures, ...(index % 2 === 0 ? [null, null] : [])]), column(isBeside ? [null, ...rates] : rates)],
+      column(index % 5 === 0 ? [Math.ceil(draw(1, 9)), ...holds] : holds),
+      nth(["per hour", "per minute", " Per Hour"], index),
+    ];
+  },
+  "TEMPERATURE.CORRECTED": (draw, index) => {
+    const points = Array.from({ length: 2 + (index % 4) }, (_, row) => row * 150 + draw(0, 40));
+    const readings = index % 2 === 0 ? points : [...points].reverse();
+    return [
+      draw(5, 140 * (points.length - 1)),
+      column([...(index % 3 === 0 ? [0] : []), ...readings, ...(index % 4 === 0 ? [null] : [])]),
+      column([...(index % 3 === 0 ? [0.2] : []), ...readings.map((one) => one + draw(-8, 8))]),
+    ];
+  },
+  HEATINGRATE: (draw, index) => {
+    const [count, rate, decimals] = [3 + (index % 7), draw(1, 8), index % 3];
+    const times = Array.from({ length: count }, (_, row) => row * 10 + (row === 0 ? 0 : Number(draw(0, 2).toFixed(1))));
+    const temperatures = times.map((time) => Number((25 + rate * time + draw(-0.6, 0.6)).toFixed(decimals)));
+    return [
+      ...[column([...times, ...(index % 2 === 0 ? [null] : [])]), column(temperatures), index % 4 === 0 ? null : rate * draw(0.8, 1.2)],
+      ...[index % 5 === 1 ? 26 : null, index % 5 === 2 ? 400 : null],
+    ];
+  },
+  "COMPARE.GROUPS": (draw, index) => {
+    const groups = ["drum", "pit", "Kiln 3"].slice(0, 2 + (index % 2));
+    const rows = groups.flatMap((group, place) =>
+      Array.from(
+        { length: 2 + ((index + place) % 3) },
+        (_, row) => [row % 2 === 0 ? group : group.toUpperCase(), Number((28 + place * draw(0, 3) + draw(-0.5, 0.5)).toFixed(2))] as const,
+      ),
+    );
+    return [column(rows.map(([, value]) => value)), rows.map(([group]) => [group]), nth([null, "count", "skip"], index)];
+  },
   MOLARMASS: (_draw, index) => [nth(FORMULAS, index)],
   ATOMS: (_draw, index) => [nth(FORMULAS, index)],
   OXYGENDEMAND: (_draw, index) => [nth(FORMULAS, index), nth([null, "N2", "NH3", "hno3"], index), nth([null, "H2SO4", "SO2"], Math.floor(index / 4))],
@@ -102,12 +194,15 @@ const ARGUMENTS: Readonly<Record<string, Case>> = {
     nth([null, "wood", "rice husk", "nut shells"], Math.floor(index / 5)),
   ],
   REPLICATES: (draw, index) => {
-    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? Number((10 + draw(-0.4, 0.4)).toFixed(2)) : null));
+    // On grids of every kind, and on none; some of them shifted.
+    const [grid, shift] = [nth([0.01, 0.1, 0.02, 0.05, 0], index), nth([0, 0.003], Math.floor(index / 5))];
+    const read = (value: number): number => (grid === 0 ? value : Number((grid * Math.round(value / grid) + shift).toFixed(4)));
+    const values = Array.from({ length: 6 }, (_, row) => (row < 2 + (index % 5) ? read(10 + draw(-0.4, 0.4)) : null));
     return [
       column(values),
       index % 3 === 0 ? null : draw(0.05, 0.4),
       nth([null, "count", "skip"], index),
-      index % 3 === 0 ? null : nth([0.01, 0.1, 0.05], index),
+      index % 4 < 2 ? null : nth([0.01, 0.1, 0.05], index),
     ];
   },
   DIXON: outlier,

@@ -22,7 +22,8 @@ const NO_ANSWER = "NA()";
  */
 export async function plainRunSheet(plan: SheetPlan, day: string): Promise<PlainRunSheet> {
   const leftOpen = new Set<string>();
-  const first = plainSheets({ sheets: [readingOf(plan)] }, { date: day });
+  const options = { date: day, areUnfilled: true };
+  const first = plainSheets({ sheets: [readingOf(plan)] }, options);
   const fixed = new Set(first.cells.filter(({ kind }) => kind === "fixed").map(({ cell }) => cell));
   const mended = {
     ...plan,
@@ -30,7 +31,7 @@ export async function plainRunSheet(plan: SheetPlan, day: string): Promise<Plain
       cell.formula === undefined || !fixed.has(cell.cell) ? cell : { ...cell, formula: withoutAnswers(cell.formula, leftOpen) },
     ),
   };
-  const plain = plainSheets({ sheets: [readingOf(mended)] }, { date: day });
+  const plain = plainSheets({ sheets: [readingOf(mended)] }, options);
   const file = await WorkbookPackage.of(await newFileOf([mended], { calculateOnOpening: true }));
   await putPlain(file, plain, new Map());
   return { content: await file.bytes(), leftOpen: [...leftOpen] };

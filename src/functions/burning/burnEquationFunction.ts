@@ -2,6 +2,8 @@ import { burnEquation } from "../../chemistry/burning/burnEquation";
 import { parseFormula } from "../../chemistry/parseFormula";
 import { formulaText } from "../../inputs/kinds/words";
 import { cellFunction } from "../cellFunction";
+import { textInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
 import { OXIDISERS } from "./cautions";
 
 export const burnEquationFunction = cellFunction({
@@ -10,6 +12,7 @@ export const burnEquationFunction = cellFunction({
   inputs: { formula: formulaText('Chemical formula, such as "C10H16".') },
   result: { about: "Reaction", unit: "" },
   compute: ({ formula }) => burnEquation(parseFormula(formula)),
+  inManyCells: ({ formula }) => (isTypedText(formula) ? textInCells(burnEquation(parseFormula(typedTextOf(formula)))) : undefined),
   working: ({ formula }) => parseFormula(formula).notes,
   examples: [
     { cell: '=RETORT.BURN.EQUATION("C10H16")', gives: "C10H16 + 14 O2 → 10 CO2 + 8 H2O", about: "Limonene, from orange peel." },

@@ -6,6 +6,8 @@ import { orProblem } from "../../inputs/optional";
 import { InputProblem } from "../../problems/InputProblem";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
+import { textInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { WEIGHTS_SOURCE } from "./molarMassFunction";
 
@@ -15,6 +17,7 @@ export const formulaCheckFunction = cellFunction({
   inputs: { formula: orProblem(formulaText("Chemical formula to check.")) },
   result: { about: "How the formula is read", unit: "" },
   compute: ({ formula }) => (formula instanceof InputProblem ? formula.message : checked(formula)),
+  inManyCells: ({ formula }) => (isTypedText(formula) ? textInCells(checked(typedTextOf(formula))) : undefined),
   examples: [
     { cell: '=RETORT.FORMULA.CHECK("CaCO3")', gives: "Ca 1, C 1, O 3; 100.086 g/mol." },
     {

@@ -19,10 +19,10 @@ const DIXON: OutlierTest = {
   standsOut: (counted) => ({ low: gapOf(counted, false), high: gapOf(counted, true) }),
   over: rangeOf,
   reduced: ({ counted, isHigh, step }: EndOfResults) => {
-    const [gap, d] = [gapOf(counted, isHigh), numberText(step)];
+    const [gap, d] = [gapOf(counted, isHigh), `(${step})`];
     return `IF(${gap}>=${numberText(CLEAR)}*${d},(${gap}-${d}/2)/(${rangeOf(counted)}+${d}/2),0)`;
   },
-  mostOf: ({ counted, isHigh, step }: EndOfResults) => `MIN(1,(${gapOf(counted, isHigh)}+${numberText(step)})/${rangeOf(counted)})`,
+  mostOf: ({ counted, isHigh, step }: EndOfResults) => `MIN(1,(${gapOf(counted, isHigh)}+${step})/${rangeOf(counted)})`,
 };
 
 /** The table of DIXON in cells; undefined for arguments that have no such form. */

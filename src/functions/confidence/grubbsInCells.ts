@@ -19,7 +19,7 @@ const other = ({ counted, isHigh }: EndOfResults, row: number): readonly [value:
 /** As `reducedGrubbs` has it. */
 function reducedInCells(end: EndOfResults): string {
   const { counted, isHigh, step, length, workings } = end;
-  const d = numberText(step);
+  const d = `(${step})`;
   let reduced = "";
   workings.block("Grubbs: the other results less the suspect, 1 where there is one", length, 2, (at) => {
     const [values, counts] = [0, 1].map((column) => `${at(0, column)}:${at(length - 1, column)}`) as [string, string];
@@ -44,7 +44,7 @@ type Column = (typeof COLUMNS)[number];
  */
 function mostInCells(end: EndOfResults): string {
   const { counted, step, length, workings } = end;
-  const half = numberText(step / 2);
+  const half = `(${step}/2)`;
   const [m, rows] = [`(COUNT(${counted})-1)`, 2 * length];
   let most = "";
   workings.block(`Grubbs, at most: ${COLUMNS.join(", ")}`, rows, COLUMNS.length, (at) => {

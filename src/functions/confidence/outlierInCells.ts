@@ -6,6 +6,7 @@ import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber, isTypedText, typedTextOf } from "../inCells/typedInCells";
 import type { TableInCells, Workings } from "../inCells/Workings";
 import { countedInCells } from "./countedInCells";
+import { byWhoSaid, roundingInCells, tooCoarseInCells, type RoundingInCells } from "./roundingInCells";
 import { askedAs, USUAL_ALPHA } from "./outlierForm";
 
 export type OutlierTexts = Readonly<Record<"values" | "alpha" | "sides" | "zeros" | "readability", string>>;
@@ -32,26 +33,27 @@ export interface EndOfResults {
   readonly counted: string;
   readonly length: number;
   readonly isHigh: boolean;
-  readonly step: number;
+  readonly step: string;
   readonly workings: Workings;
 }
 
 /**
  * The table of a test for one outlier in cells, its critical values tabulated for every count there can be. Undefined where the level or the
- * side stands in a cell, and where the results' own step would decide, which built-in functions cannot read off them.
+ * side stands in a cell.
  */
 export function outlierInCells(test: OutlierTest, texts: OutlierTexts, workings: Workings): TableInCells | undefined {
   const { alpha: level, sides: side, readability } = texts;
   const cells = workings.cellsOf(texts.values);
-  if (cells === undefined || !isTypedNumber(readability) || !(level === "" || isTypedNumber(level)) || !(side === "" || isTypedText(side)))
-    return undefined;
-  const [alpha, step] = [level === "" ? USUAL_ALPHA : Number(level), Number(readability)];
+  if (cells === undefined || !(level === "" || isTypedNumber(level)) || !(side === "" || isTypedText(side))) return undefined;
+  const alpha = level === "" ? USUAL_ALPHA : Number(level);
   const sides: Sides = SIDES.find((one) => side !== "" && one === typedTextOf(side).trim().toLowerCase()) ?? "two";
   const counted = countedInCells(cells, texts.zeros, workings);
+  const rounding = roundingInCells(counted, cells.length, readability, workings);
+  if (rounding === undefined) return undefined;
   const [n, least, most] = [`COUNT(${counted})`, `MIN(${counted})`, `MAX(${counted})`];
   const largest = `IF(ABS(${least})>ABS(${most}),ABS(${least}),ABS(${most}))`;
   const critical = `INDEX(${criticalInCells(test, cells.length, tailOf({ alpha, sides }), workings)},${n})`;
-  const ends = endsInCells(test, { counted, length: cells.length, step, workings }, sides);
+  const ends = endsInCells(test, { counted, length: cells.length, step: rounding.step, workings }, sides, rounding);
   const statistic = `${ends.standsOut}/${test.over(counted)}`;
   const noAnswer = `IF((${n}<${FEWEST})${test.most === Infinity ? "" : `+(${n}>${test.most})`},NA(),IF(${most}-${least}<=${numberText(ROUNDING)}*${largest},NA(),"Quantity"))`;
   return [
@@ -61,7 +63,7 @@ export function outlierInCells(test: OutlierTest, texts: OutlierTexts, workings:
     ['"Row of the suspect in values"', ends.row],
     [textInCells(test.statistic), statistic],
     [textInCells(`Critical value, ${askedAs({ alpha, sides })}`), critical],
-    ['"Verdict"', verdictInCells({ n, statistic, critical, reduced: ends.reduced, further: ends.further }, step)],
+    ['"Verdict"', verdictInCells({ n, statistic, critical, reduced: ends.reduced, further: ends.further }, rounding)],
   ];
 }
 
@@ -78,10 +80,10 @@ interface EndsInCells {
 const COLUMNS = ["suspect", "row", "standsOut", "reduced", "most"] as const;
 
 /** The end that stands out most; of two alike the first given. */
-function endsInCells(test: OutlierTest, results: Omit<EndOfResults, "isHigh">, sides: Sides): EndsInCells {
+function endsInCells(test: OutlierTest, results: Omit<EndOfResults, "isHigh">, sides: Sides, { isGiven }: RoundingInCells): EndsInCells {
   const { counted, workings } = results;
   const [low, high] = [false, true].map((isHigh) => ({ ...results, isHigh })) as [EndOfResults, EndOfResults];
-  const [lowest, highest] = [low, high].map((end) => ({ reduced: test.reduced(end), most: test.mostOf(end) }));
+  const [lowest, highest] = [low, high].map((end) => ({ reduced: test.reduced(end), most: isGiven === "0" ? '""' : test.mostOf(end) }));
   const far = test.standsOut(counted);
   let ends: EndsInCells | undefined;
   workings.block(`${test.called}: smallest and largest, their rows, how far they stand out, less rounding, at most`, 2, COLUMNS.length, (at) => {
@@ -105,14 +107,16 @@ function criticalInCells({ called, critical, most }: OutlierTest, length: number
   return workings.block(`${called}: critical values, n = 1, 2, 3, ...`, length, 1, () => Array.from({ length }, (_, index) => [valueFor(index + 1)]));
 }
 
-/** The verdict for a step that is known, as `outlierAssessment` has it. */
+/** As `outlierAssessment` has it: a step read off the results is held against outliers alone. */
 function verdictInCells(
   { n, statistic, critical, reduced, further }: Readonly<Record<"n" | "statistic" | "critical" | "reduced" | "further", string>>,
-  step: number,
+  rounding: RoundingInCells,
 ): string {
-  const doubtful = textInCells(outlierVerdict({ count: FEWEST, isOutlier: true, doubt: { step, isGiven: true } }));
+  const doubtful = tooCoarseInCells(rounding);
   const outlier = textInCells(outlierVerdict({ count: FEWEST, isOutlier: true }));
   const none = (count: number): string => textInCells(outlierVerdict({ count, isOutlier: false }));
   const few = `IF(${n}<=${FEW},IF(${n}=${FEWEST},${none(FEWEST)},${none(FEW)}),${none(FEW + 1)})`;
-  return `IF(${statistic}>${critical},IF(${reduced}<=${critical},${doubtful},${outlier}),IF(${further}>${critical},${doubtful},${few}))`;
+  const hasStep = byWhoSaid(rounding, "1", `(${rounding.step}>0)`);
+  const missed = byWhoSaid(rounding, `IF(${further}>${critical},${doubtful},${few})`, few);
+  return `IF(${statistic}>${critical},IF(${hasStep}*(${reduced}<=${critical}),${doubtful},${outlier}),${missed})`;
 }

@@ -1,7 +1,6 @@
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { FACTOR, REPLICATE_ROUNDING, replicateVerdict, STRAY } from "../../confidence/replicateStatistics";
 import { numberText } from "../../inputs/numberText";
-import { roundedTooCoarsely } from "../../problems/roundingVerdicts";
 import { rowRefused } from "../../problems/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
 import { textInCells } from "../inCells/sentenceInCells";
@@ -10,17 +9,17 @@ import type { TableInCells, Workings } from "../inCells/Workings";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";
 import { countedInCells } from "./countedInCells";
+import { byWhoSaid, roundingInCells, tooCoarseInCells, type RoundingInCells } from "./roundingInCells";
 
 type Texts = Readonly<Record<"values" | "repeatabilitySd" | "zeros" | "readability", string>>;
-
-// Where the results' own step would decide, which built-in functions cannot read off them, the call is shared as its value.
-const needsOwnStep = ({ repeatabilitySd, readability }: Texts): boolean => repeatabilitySd !== "" && !isTypedNumber(readability);
 
 /** The table of REPLICATES in cells, with each result looked at in a cell of its own; undefined for arguments that have no such form. */
 export function replicatesInCells(texts: Texts, workings: Workings): TableInCells | undefined {
   const cells = workings.cellsOf(texts.values);
-  if (cells === undefined || needsOwnStep(texts)) return undefined;
+  if (cells === undefined) return undefined;
   const counted = countedInCells(cells, texts.zeros, workings);
+  const rounding = texts.repeatabilitySd === "" ? undefined : roundingInCells(counted, cells.length, texts.readability, workings);
+  if (rounding === undefined && texts.repeatabilitySd !== "") return undefined;
   const [n, mean, least, most] = [`COUNT(${counted})`, `AVERAGE(${counted})`, `MIN(${counted})`, `MAX(${counted})`];
   const deviation = `STDEV(${counted})`;
   const range = `(${most}-${least})`;
@@ -46,7 +45,10 @@ export function replicatesInCells(texts: Texts, workings: Workings): TableInCell
     ['"Critical range, 95 %, f(n) repeatabilitySd"', ifGiven(critical, '""')],
     [
       '"Verdict"',
-      ifGiven(verdictInCells(range, critical, Number(texts.readability)), textInCells(replicateVerdict({ range: 0, criticalRange: undefined }))),
+      ifGiven(
+        rounding === undefined ? "" : verdictInCells(range, critical, rounding),
+        textInCells(replicateVerdict({ range: 0, criticalRange: undefined })),
+      ),
     ],
   ];
 }
@@ -58,12 +60,11 @@ function factorsInCells(most: number, workings: Workings): string {
   );
 }
 
-/** The verdict for a step that is known, as `replicateVerdict` has it. */
-function verdictInCells(range: string, critical: string, step: number): string {
-  const [fits, doubtful, not] = [
-    replicateVerdict({ range: 0, criticalRange: 1, rounding: { step: 0, isGiven: true } }),
-    roundedTooCoarsely(step, true),
-    replicateVerdict({ range: 2, criticalRange: 1, rounding: { step: 0, isGiven: true } }),
-  ].map(textInCells);
-  return `IF(${range}+${numberText(step)}<=${critical},${fits},IF(${range}-${numberText(step)}<=${critical}+${numberText(STRAY * step)},${doubtful},${not}))`;
+/** As `replicateVerdict` has it. */
+function verdictInCells(range: string, critical: string, rounding: RoundingInCells): string {
+  const said = (wide: number): string => textInCells(replicateVerdict({ range: wide, criticalRange: 1, rounding: { step: 0, isGiven: true } }));
+  const { step } = rounding;
+  const within = byWhoSaid(rounding, `${range}+${step}`, range);
+  const open = `IF(${range}-${step}<=${critical}+${numberText(STRAY)}*${step},${tooCoarseInCells(rounding)},${said(2)})`;
+  return `IF(${within}<=${critical},${said(0)},${open})`;
 }

@@ -3,8 +3,16 @@ import { KNOWN_STEPS } from "../../chemistry/decompositionSteps";
 import { decompositionSteps } from "../../decomposition/decompositionSteps";
 import { formulaText } from "../../inputs/kinds/words";
 import { tableFunction } from "../cellFunction";
+import { label } from "../inCells/formulaInCells";
+import { lossInCells } from "../inCells/lossInCells";
+import { textInCells } from "../inCells/sentenceInCells";
+import { isTypedText, typedTextOf } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
 import { DECOMPOSING } from "./cautions";
+
+const HEADINGS = ["Step", "Leaves", "Loss of the original", "Loss of the step's start", "Left of the original", "Temperature reported"];
+
+const named = (index: number, from: string, to: string): string => `${index + 1}: ${from} → ${to}`;
 
 export const decompositionStepsFunction = tableFunction({
   name: "DECOMPOSITION.STEPS",
@@ -17,9 +25,9 @@ export const decompositionStepsFunction = tableFunction({
   },
   result: { about: "Steps of the decomposition", unit: "" },
   computeTable: ({ formula }) => [
-    ["Step", "Leaves", "Loss of the original", "Loss of the step's start", "Left of the original", "Temperature reported"],
+    HEADINGS,
     ...decompositionSteps(formula).map(({ from, to, leaves, lossOfOriginal, lossOfStep, left, temperature }, index) => [
-      `${index + 1}: ${from} → ${to}`,
+      named(index, from, to),
       leaves,
       lossOfOriginal,
       lossOfStep,
@@ -27,6 +35,18 @@ export const decompositionStepsFunction = tableFunction({
       temperature,
     ]),
   ],
+  inManyCells: ({ formula }) => {
+    if (!isTypedText(formula)) return undefined;
+    const [steps, found] = [[HEADINGS.map(label)], decompositionSteps(typedTextOf(formula))];
+    let before = "1";
+    for (const [index, { from, to, leaves, decomposition, temperature }] of found.entries()) {
+      const loss = lossInCells(decomposition);
+      const left = `(1-${loss})`;
+      steps.push([label(named(index, from, to)), label(leaves), `${before}-${left}`, `1-${left}/${before}`, left, textInCells(temperature)]);
+      before = left;
+    }
+    return steps;
+  },
   working: ({ formula }) => {
     const steps = decompositionSteps(formula);
     return steps.flatMap(({ from, to, lossOfOriginal, lossOfStep, left }, index) => {

@@ -9,6 +9,7 @@ import { plainNumber } from "../../problems/quoted";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { DECOMPOSING } from "./cautions";
+import { hydrateRefusals, hydrateTable } from "./hydrateInCells";
 
 export const hydrateWaterFunction = tableFunction({
   name: "HYDRATEWATER",
@@ -39,6 +40,9 @@ export const hydrateWaterFunction = tableFunction({
       ["Verdict", words],
     ];
   },
+  refusesInCells: hydrateRefusals,
+  inManyCells: hydrateTable,
+  hasStepsInCells: true,
   working: ({ anhydrous, ...weighed }) => steps(weighed, hydrateWater(weighed, anhydrous)),
   examples: [
     {

@@ -7,6 +7,7 @@ import type { Read } from "../../inputs/Input";
 import { minutes, timingBound } from "../../inputs/kinds/times";
 import { balanceDeviation, changeLimit, readability } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
+import { NO_FORM } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
 import { dryingEndTable, dryingEndWorking } from "./dryingEndWords";
@@ -42,6 +43,7 @@ export const dryingEndFunction = tableFunction({
   result: { about: "Label, value and unit, one row each", unit: "" },
   computeTable: (read) => dryingEndTable(rememberedEnd(runOf(read))),
   working: (read) => dryingEndWorking(endOfDrying(runOf(read))),
+  fixedBecause: NO_FORM.endOfCurves,
   examples: [
     {
       cell: "=RETORT.DRYING.END({0; 20; 40; 60; 80}, {35; 34.2; 33.8; 33.6; 33.5}, 25, 0.001)",

@@ -1,4 +1,5 @@
 import { dryingFit, type DryingFit } from "../../drying/model/dryingFit";
+import { NO_FORM } from "../../problems/plainCellProblems";
 import { type DryingModel, dryingModels } from "../../drying/model/dryingModels";
 import { checkTimes, netSamples } from "../../drying/weighingSeries";
 import { choice } from "../../inputs/choice";
@@ -65,6 +66,7 @@ export const dryingFitFunction = tableFunction({
   result: { about: "Quantity, value, standard error and unit, under headings", unit: "" },
   computeTable: (read) => tableOf(fitOf(read)),
   working: (read) => tableOf(fitOf(read)).map((row) => row.filter((shown) => shown !== "").join(" | ")),
+  fixedBecause: NO_FORM.fittedCurve,
   examples: [
     {
       cell: '=RETORT.DRYING.FIT({0; 20; 40; 60; 80; 100}, {35; 34.2; 33.81; 33.6; 33.51; 33.45}, "Page", 25)',

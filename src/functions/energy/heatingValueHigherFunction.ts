@@ -1,8 +1,12 @@
 import {
   CORRELATIONS,
+  type CorrelationName,
   correlations,
+  type Element,
   ELEMENTS,
   higherHeatingValue,
+  LEAST_SUM,
+  MOST_SUM,
   outsideRange,
   sumOf,
   type UltimateAnalysis,
@@ -13,9 +17,13 @@ import type { Read } from "../../inputs/Input";
 import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
 import { correlationRow, statedError } from "../../problems/energyProblems";
+import { notOneDrySample } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
+import { isTypedText, put, typedTextOf } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
 import { FUEL_FOR_REAL } from "./cautions";
+import { correlationInCells } from "./correlationInCells";
 
 const inputs = {
   carbon: presentMassFraction("Carbon in the dry sample [fraction]."),
@@ -52,6 +60,25 @@ function secondRow(asked: Asked): string {
   );
 }
 
+type Texts = Readonly<Record<Element | "correlation", string>>;
+
+const shareInCells = (texts: Texts, element: Element): string => numberInCells(texts[element], 0);
+
+const sumInCells = (texts: Texts): string => `(${ELEMENTS.map((element) => shareInCells(texts, element)).join("+")})`;
+
+function valueInCells(texts: Texts, name: CorrelationName): string {
+  const { constant = 0, factors } = correlations[name];
+  const terms = ELEMENTS.flatMap((element) => (factors[element] === undefined ? [] : [`${put(factors[element])}*${shareInCells(texts, element)}`]));
+  return `${put(constant)}+100*(${terms.join("+")})`;
+}
+
+function rowInCells(texts: Texts, name: CorrelationName): string {
+  const { statedError: percent, isForCoal, range } = correlations[name];
+  const shares = Object.fromEntries(ELEMENTS.map((element) => [element, `(100*${shareInCells(texts, element)})`]));
+  const closing = { sum: sumInCells(texts), least: LEAST_CLOSED, most: MOST_CLOSED };
+  return correlationInCells(name, statedError(percent, isForCoal), range, shares, closing);
+}
+
 export const heatingValueHigherFunction = tableFunction({
   name: "HEATINGVALUE.HIGHER",
   summary:
@@ -59,6 +86,17 @@ export const heatingValueHigherFunction = tableFunction({
   inputs,
   result: { about: "Higher heating value [MJ/kg], and a row in words", unit: "" },
   computeTable: (asked) => [[higherHeatingValue(analysisOf(asked), asked.correlation)], [secondRow(asked)]],
+  refusesInCells: (texts) => {
+    const sum = sumInCells(texts);
+    return [{ when: `(${sum}<${LEAST_SUM})+(${sum}>${MOST_SUM})`, says: notOneDrySample }];
+  },
+  // The sentences of all correlations do not go into one cell.
+  inManyCells: (texts) => {
+    if (texts.correlation !== "" && !isTypedText(texts.correlation)) return undefined;
+    const typed = texts.correlation === "" ? USUAL_CORRELATION : typedTextOf(texts.correlation).trim().toLowerCase();
+    const name = CORRELATIONS.find((one) => one.toLowerCase() === typed) ?? USUAL_CORRELATION;
+    return [[valueInCells(texts, name)], [rowInCells(texts, name)]];
+  },
   working: (asked) => {
     const analysis = analysisOf(asked);
     const { constant = 0, factors } = correlations[asked.correlation ?? USUAL_CORRELATION];

@@ -1,6 +1,7 @@
 import {
   type DryShares,
   evaporation,
+  LARGEST_SUM,
   moistureAtZero,
   netDry,
   netHeatingValue,
@@ -13,8 +14,13 @@ import { dryHeatingValue } from "../../inputs/kinds/energy";
 import { massFraction, presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
 import { netRow } from "../../problems/energyProblems";
+import { dryFractionsAboveWhole, hydrogenTakesAll } from "../../problems/plainCellProblems";
+import { SIZE_FIGURES } from "../../problems/quoted";
 import { tableFunction } from "../cellFunction";
+import { filledInCells, significantInCells } from "../inCells/sentenceInCells";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
 import { FUEL_FOR_REAL } from "./cautions";
 
 const inputs = {
@@ -33,6 +39,16 @@ const netOf = (asked: Asked): number => netHeatingValue(asked.higherDry, sharesO
 
 const secondRow = (asked: Asked): string => netRow(asked.moisture ?? 0, moistureAtZero(netDry(asked.higherDry, sharesOf(asked))), netOf(asked) < 0);
 
+// Print as themselves, and stand nowhere else in the sentence.
+const MOISTURE = 0.4567;
+const AT_ZERO = 0.123;
+
+type Texts = Readonly<Record<"higherDry" | "hydrogen" | "oxygen" | "nitrogen", string>>;
+
+/** As `netDry` has it. */
+const dryInCells = ({ higherDry, hydrogen, oxygen, nitrogen }: Texts): string =>
+  `(${operand(higherDry)}-(${PER_HYDROGEN}*${operand(hydrogen)}+${PER_OXYGEN_NITROGEN}*(${operand(oxygen)}+${numberInCells(nitrogen, 0)}))/10)`;
+
 export const heatingValueNetFunction = tableFunction({
   name: "HEATINGVALUE.NET",
   summary:
@@ -40,6 +56,17 @@ export const heatingValueNetFunction = tableFunction({
   inputs,
   result: { about: "Net heating value [MJ/kg], and a row in words", unit: "" },
   computeTable: (asked) => [[netOf(asked)], [secondRow(asked)]],
+  refusesInCells: (texts) => [
+    { when: `${operand(texts.hydrogen)}+${operand(texts.oxygen)}+${numberInCells(texts.nitrogen, 0)}>${LARGEST_SUM}`, says: dryFractionsAboveWhole },
+    { when: `${dryInCells(texts)}<=0`, says: hydrogenTakesAll },
+  ],
+  inManyCells: (texts) => {
+    const [dry, moisture] = [dryInCells(texts), numberInCells(texts.moisture, 0)];
+    const net = `${dry}*(1-${moisture})-${evaporation(1)}*${moisture}`;
+    const zero = [String(AT_ZERO), significantInCells(`(${dry}/(${dry}+${evaporation(1)}))`, SIZE_FIGURES)] as const;
+    const moist = (isBelowZero: boolean): string => filledInCells(netRow(MOISTURE, AT_ZERO, isBelowZero), [[String(MOISTURE), moisture], zero]);
+    return [[net], [`IF(${moisture}=0,${filledInCells(netRow(0, AT_ZERO, false), [zero])},IF(${net}<0,${moist(true)},${moist(false)}))`]];
+  },
   working: (asked) => {
     const { higherDry, hydrogen, oxygen, nitrogen = 0, moisture = 0 } = asked;
     const dry = netDry(higherDry, sharesOf(asked));

@@ -1,5 +1,7 @@
 import { outsideRange } from "../../energy/higherHeatingValue";
 import {
+  LEAST_SUM,
+  MOST_SUM,
   PROXIMATE_ERROR,
   PROXIMATE_FACTORS,
   PROXIMATE_RANGE,
@@ -8,13 +10,20 @@ import {
 } from "../../energy/proximateHeatingValue";
 import { ashShare, presentMassFraction } from "../../inputs/kinds/shares";
 import { correlationRow, statedError } from "../../problems/energyProblems";
+import { notOneDrySample } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
+import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
 import { FUEL_FOR_REAL } from "./cautions";
+import { correlationInCells } from "./correlationInCells";
+
+const AUTHORS = "Parikh and others";
+const SHARES = ["fixedCarbon", "volatile", "ash"] as const;
 
 const secondRow = ({ fixedCarbon, volatile, ash }: ProximateAnalysis): string =>
   correlationRow(
-    "Parikh and others",
+    AUTHORS,
     statedError(PROXIMATE_ERROR),
     outsideRange({ "fixed carbon": fixedCarbon, "volatile matter": volatile, ash }, RANGE),
     undefined,
@@ -33,6 +42,16 @@ export const heatingValueProximateFunction = tableFunction({
   },
   result: { about: "Higher heating value [MJ/kg], and a row in words", unit: "" },
   computeTable: (analysis) => [[proximateHeatingValue(analysis)], [secondRow(analysis)]],
+  refusesInCells: (texts) => {
+    const sum = SHARES.map((share) => numberInCells(texts[share], 0)).join("+");
+    return [{ when: `(${sum}<${LEAST_SUM})+(${sum}>${MOST_SUM})`, says: notOneDrySample }];
+  },
+  inManyCells: (texts) => {
+    const terms = SHARES.map((share) => `${put(PROXIMATE_FACTORS[share])}*${numberInCells(texts[share], 0)}`);
+    const percent = (share: (typeof SHARES)[number]): string => `(100*${numberInCells(texts[share], 0)})`;
+    const shares = { "fixed carbon": percent("fixedCarbon"), "volatile matter": percent("volatile"), ash: percent("ash") };
+    return [[`100*(${terms.join("+")})`], [correlationInCells(AUTHORS, statedError(PROXIMATE_ERROR), RANGE, shares)]];
+  },
   working: (analysis) => {
     const [fc, vm, ash] = [analysis.fixedCarbon, analysis.volatile, analysis.ash].map((share) => inFigures(100 * share));
     return [

@@ -5,14 +5,19 @@ import {
   CARBON_OF_CO2,
   HYDROGEN,
   HYDROGEN_OF_WATER,
+  LARGEST_SUM,
   OXYGEN,
   OXYGEN_OF_WATER,
 } from "../../furnace/atomicRatio";
 import type { Read } from "../../inputs/Input";
 import { massFraction, presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
+import { carbonatesHoldAllCarbon, moistureAboveItsElements, sharesAboveWhole } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
+import { label } from "../inCells/formulaInCells";
 import { inFigures } from "../inFigures";
+import { numberInCells } from "../numberInCells";
+import { operand } from "../operand";
 
 const inputs = {
   carbon: presentMassFraction("Carbon, that of carbonates included [fraction of the mass]."),
@@ -26,6 +31,18 @@ const inputs = {
 };
 
 const ratiosOf = ({ carbonateCO2, moisture, ...elements }: Read<typeof inputs>): AtomicRatios => atomicRatios(elements, carbonateCO2, moisture);
+
+type Texts = Readonly<Record<keyof typeof inputs, string>>;
+
+/** Hydrogen and oxygen without those of moisture, and organic carbon. */
+const takenInCells = ({ carbon, hydrogen, oxygen, carbonateCO2, moisture }: Texts): Readonly<Record<"hydrogen" | "oxygen" | "organic", string>> => ({
+  hydrogen: lessInCells(hydrogen, HYDROGEN_OF_WATER, moisture),
+  oxygen: lessInCells(oxygen, OXYGEN_OF_WATER, moisture),
+  organic: lessInCells(carbon, CARBON_OF_CO2, carbonateCO2),
+});
+
+const lessInCells = (whole: string, factor: number, taken: string): string =>
+  taken === "" ? operand(whole) : `(${operand(whole)}-${factor}*${numberInCells(taken, 0)})`;
 
 export const atomicRatioFunction = tableFunction({
   name: "ATOMICRATIO",
@@ -41,6 +58,23 @@ export const atomicRatioFunction = tableFunction({
       ["H/Corg", of.hydrogenToOrganic],
       ["O/Corg", of.oxygenToOrganic],
     ];
+  },
+  refusesInCells: (texts) => {
+    const { hydrogen, oxygen, organic } = takenInCells(texts);
+    return [
+      { when: `${operand(texts.carbon)}+${operand(texts.hydrogen)}+${operand(texts.oxygen)}>${LARGEST_SUM}`, says: sharesAboveWhole },
+      { when: `(${hydrogen}<0)+(${oxygen}<0)`, says: moistureAboveItsElements },
+      { when: `${organic}<=0`, says: carbonatesHoldAllCarbon },
+    ];
+  },
+  inManyCells: (texts) => {
+    const { hydrogen, oxygen, organic } = takenInCells(texts);
+    const ratio = (element: string, weight: number, carbon: string): string => `(${element}/${weight})/(${carbon}/${CARBON})`;
+    const row = (name: string, carbon: string): string[][] => [
+      [label(`H/${name}`), ratio(hydrogen, HYDROGEN, carbon)],
+      [label(`O/${name}`), ratio(oxygen, OXYGEN, carbon)],
+    ];
+    return [[label("Ratio"), label("Value")], ...row("C", operand(texts.carbon)), ...row("Corg", organic)];
   },
   working: (read) => {
     const of = ratiosOf(read);

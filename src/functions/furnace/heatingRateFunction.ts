@@ -10,6 +10,8 @@ import { counted } from "../../problems/quoted";
 import { tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { HOT_FURNACE } from "./cautions";
+import { heatingRateInCells } from "./heatingRateInCells";
+import { HEADINGS, LABELS } from "./heatingRateLabels";
 
 const inputs = {
   times: minutes("Times since the start [min], rising."),
@@ -32,18 +34,19 @@ export const heatingRateFunction = tableFunction({
   computeTable: (read) => {
     const of = rateOf(read);
     return [
-      ["Quantity", "Value", "Unit"],
-      ["Rate", of.rate, "°C/min"],
-      ["its standard uncertainty", of.u, "°C/min"],
-      ["its 95 % uncertainty, plus or minus", of.halfWidth, "°C/min"],
-      ["Readings, n", of.count, ""],
-      ["Scatter about the line", of.scatter, "°C"],
-      ["Rate of the first half", of.halves?.[0] ?? "", "°C/min"],
-      ["Rate of the second half", of.halves?.[1] ?? "", "°C/min"],
-      ["Deviation from the set rate", read.set === undefined ? "" : Math.abs(of.rate) / read.set - 1, "fraction"],
-      ["Verdict", rateVerdict(of, read.set), ""],
+      HEADINGS,
+      [LABELS.rate, of.rate, "°C/min"],
+      [LABELS.u, of.u, "°C/min"],
+      [LABELS.halfWidth, of.halfWidth, "°C/min"],
+      [LABELS.count, of.count, ""],
+      [LABELS.scatter, of.scatter, "°C"],
+      [LABELS.firstHalf, of.halves?.[0] ?? "", "°C/min"],
+      [LABELS.secondHalf, of.halves?.[1] ?? "", "°C/min"],
+      [LABELS.deviation, read.set === undefined ? "" : Math.abs(of.rate) / read.set - 1, "fraction"],
+      [LABELS.verdict, rateVerdict(of, read.set), ""],
     ];
   },
+  inManyCells: heatingRateInCells,
   working: (read) => {
     const of = rateOf(read);
     const { set } = read;

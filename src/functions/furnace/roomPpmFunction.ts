@@ -1,4 +1,4 @@
-import { MOLAR_VOLUME, ppmOfGram, type RoomAir, roomAir } from "../../furnace/roomAir";
+import { MOLAR_VOLUME, PPM, PPM_OF_LITRES, ppmOfGram, type RoomAir, roomAir } from "../../furnace/roomAir";
 import type { Read } from "../../inputs/Input";
 import { gasMolarMass } from "../../inputs/kinds/gases";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
@@ -6,8 +6,13 @@ import { airChangesPerHour, CLOSED_ROOM, roomVolume } from "../../inputs/kinds/r
 import { leastMinutes } from "../../inputs/kinds/times";
 import { optional } from "../../inputs/optional";
 import { EXPOSURE_LIMITS, IDEAL_MIXING, LIMITS_DIFFER } from "../../problems/roomAirWords";
+import { closedNeedsMinutes, moreGasThanRoom } from "../../problems/plainCellProblems";
 import { tableFunction } from "../cellFunction";
+import { label } from "../inCells/formulaInCells";
+import { textInCells } from "../inCells/sentenceInCells";
 import { inFigures } from "../inFigures";
+import { isGivenInCells, numberInCells } from "../numberInCells";
+import { operand } from "../operand";
 import { ROOM_AIR } from "./cautions";
 
 const inputs = {
@@ -23,6 +28,33 @@ const inputs = {
 
 const airOf = ({ minutes, ...source }: Read<typeof inputs>): RoomAir => roomAir(source, minutes);
 
+const STEADY = "Mean in the room, steady";
+const ENDLESS = "none: it rises as long as the gas flows";
+const AFTER = "Mean in the room after the minutes given";
+const BY_MASS = "By mass, steady or else after the minutes";
+const TENTH = "Time to fall to a tenth once the gas has ended";
+const CLOSED = "none: the room is closed";
+
+const words = (): readonly (readonly [what: string, said: string])[] => [
+  ["Mixing", IDEAL_MIXING],
+  ...EXPOSURE_LIMITS.map(([gas, limits]) => [`Limits of ${gas}`, limits] as const),
+  ["Rules", LIMITS_DIFFER],
+];
+
+// Below it the difference from 1 loses figures, and a few terms of the series are exact.
+const FEW_CHANGES = 0.001;
+
+/** As `roomAir` has it. */
+function airInCells({ gramsPerHour, molarMass, volume, airChanges, minutes }: Readonly<Record<keyof typeof inputs, string>>) {
+  const changes = numberInCells(airChanges, 0);
+  const hours = `(${numberInCells(minutes, 0)}/60)`;
+  const perHour = `(${operand(gramsPerHour)}*${MOLAR_VOLUME * PPM_OF_LITRES}/${operand(molarMass)}/${operand(volume)})`;
+  const steady = `(${perHour}/${changes})`;
+  const x = `(${changes}*${hours})`;
+  const reached = `IF(${x}<${FEW_CHANGES},${x}*(1-${x}/2*(1-${x}/3*(1-${x}/4))),1-EXP(-${x}))`;
+  return { changes, steady, isTimed: isGivenInCells(minutes), after: `(${steady}*${reached})`, closed: `(${perHour}*${hours})` };
+}
+
 export const roomPpmFunction = tableFunction({
   name: "ROOM.PPM",
   summary: "Table of what a gas let into a room comes to in its air in the mean, with exposure limits as text; ideal mixing is optimistic.",
@@ -32,13 +64,32 @@ export const roomPpmFunction = tableFunction({
     const of = airOf(read);
     return [
       ["Quantity", "Value", "Unit"],
-      ["Mean in the room, steady", of.steady ?? "none: it rises as long as the gas flows", "ppm"],
-      ["Mean in the room after the minutes given", of.after ?? "", "ppm"],
-      ["By mass, steady or else after the minutes", of.milligrams, "mg/m³"],
-      ["Time to fall to a tenth once the gas has ended", of.tenth ?? "none: the room is closed", "min"],
-      ["Mixing", IDEAL_MIXING, ""],
-      ...EXPOSURE_LIMITS.map(([gas, limits]) => [`Limits of ${gas}`, limits, ""]),
-      ["Rules", LIMITS_DIFFER, ""],
+      [STEADY, of.steady ?? ENDLESS, "ppm"],
+      [AFTER, of.after ?? "", "ppm"],
+      [BY_MASS, of.milligrams, "mg/m³"],
+      [TENTH, of.tenth ?? CLOSED, "min"],
+      ...words().map(([what, said]) => [what, said, ""]),
+    ];
+  },
+  refusesInCells: (texts) => {
+    const { changes, steady, after, closed, isTimed } = airInCells(texts);
+    return [
+      { when: `(${changes}=0)*(${isTimed}=0)`, says: closedNeedsMinutes },
+      { when: `IF(${changes}=0,${closed},IF(${isTimed},${after},${steady}))>${PPM}`, says: moreGasThanRoom },
+    ];
+  },
+  inManyCells: (texts) => {
+    const { changes, steady, after, closed, isTimed } = airInCells(texts);
+    const isEndless = `IF(${changes}=0,1,${steady}>${PPM})`;
+    const timed = `IF(${isTimed},IF(${changes}=0,${closed},${after}),"")`;
+    const reached = `IF(${isEndless},${timed},${steady})`;
+    return [
+      ["Quantity", "Value", "Unit"].map(label),
+      [label(STEADY), `IF(${isEndless},${label(ENDLESS)},${steady})`, label("ppm")],
+      [label(AFTER), timed, label("ppm")],
+      [label(BY_MASS), `${reached}*${operand(texts.molarMass)}/${MOLAR_VOLUME}`, label("mg/m³")],
+      [label(TENTH), `IF(${changes}=0,${label(CLOSED)},60*LN(10)/${changes})`, label("min")],
+      ...words().map(([what = "", said = ""]) => [label(what), textInCells(said), '""']),
     ];
   },
   working: (read) => {

@@ -6,6 +6,7 @@ import { fastSchedule, slowSchedule } from "../../problems/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { HOT_FURNACE } from "./cautions";
+import { scheduleInCells } from "./scheduleInCells";
 
 // Where a working line asks whether the other unit was meant: no kiln climbs 60 degC a minute, few firings take a week. Common practice, no source.
 const FAST_PER_MINUTE = 60;
@@ -36,6 +37,7 @@ export const scheduleTimeFunction = cellFunction({
   inputs,
   result: { about: "Time of the schedule", unit: "min" },
   compute: (read) => scheduleOf(read).minutes,
+  inManyCells: scheduleInCells,
   working: (read) => {
     const { firstHold, steps, minutes } = scheduleOf(read);
     const perHour = read.rateUnit === "per hour";

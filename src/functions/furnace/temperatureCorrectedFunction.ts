@@ -3,6 +3,7 @@ import { furnaceTemperature } from "../../inputs/kinds/furnace";
 import { calibrationPoints } from "../../inputs/kinds/series";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
+import { calibrationInCells } from "./calibrationInCells";
 import { HOT_POINTS } from "./cautions";
 
 const inBrackets = (value: number): string => (value < 0 ? `(${inFigures(value)})` : inFigures(value));
@@ -21,6 +22,7 @@ export const temperatureCorrectedFunction = cellFunction({
   },
   result: { about: "Corrected temperature", unit: "°C" },
   compute: ({ reading, readings, references }) => temperatureCorrected(reading, readings, references),
+  inManyCells: calibrationInCells,
   working: ({ reading, readings, references }) => {
     const [below, above] = spanOf(reading, readings, references);
     const answer = temperatureCorrected(reading, readings, references);

@@ -13,6 +13,20 @@ export function textInCells(text: string): string {
 export const significantInCells = (cell: string, figures: number): string => `IF(${cell}=0,0,ROUND(${cell},${figures - 1}-INT(LOG10(ABS(${cell})))))`;
 
 /**
+ * A sentence about several values, with those of cells put in their places.
+ * @param values each as it prints in the sentence, in order, and what stands there instead
+ */
+export function filledInCells(sentence: string, values: readonly (readonly [printed: string, cell: string])[]): string {
+  let [rest, text] = [sentence, ""];
+  for (const [printed, cell] of values) {
+    const at = rest.indexOf(printed);
+    text += `${at > 0 ? `${textInCells(rest.slice(0, at))}&` : ""}${cell}&`;
+    rest = rest.slice(at + printed.length);
+  }
+  return rest === "" ? text.slice(0, -1) : `${text}${textInCells(rest)}`;
+}
+
+/**
  * A sentence about a value, with the value of a cell put in its place; undefined where it does not stand in it exactly once.
  * @param sentence as it reads for a value that prints as `printed`
  * @param cell what stands there instead

@@ -15,9 +15,8 @@ import {
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { CAUGHT_VAPOURS } from "./cautions";
-
-const MEASURED = "Gas, measured";
-const BY_DIFFERENCE = "Gas, by difference: holds every leak";
+import { ledgerRefusals, ledgerTable } from "./ledgerInCells";
+import { HEADINGS, LABELS } from "./ledgerLabels";
 
 export const productLedgerFunction = tableFunction({
   name: "PRODUCT.LEDGER",
@@ -40,6 +39,8 @@ export const productLedgerFunction = tableFunction({
   result: { about: "Ledger of the products", unit: "" },
   computeTable: (read) => table(read, productLedger(read)),
   working: (read) => steps(read, productLedger(read)),
+  refusesInCells: ledgerRefusals,
+  inManyCells: ledgerTable,
   examples: [
     {
       cell: '=RETORT.PRODUCT.LEDGER(200, 0.125, 50, 75, "", 0.05)',
@@ -94,20 +95,20 @@ function table(read: LedgerEntries, ledger: ProductLedger): readonly (readonly S
   const row = (label: string, grams: number | undefined): readonly Shown[] =>
     grams === undefined ? [label, "", ""] : [label, grams, grams / ledger.dryFeed];
   return [
-    ["Ledger", "Mass [g]", "g per g dry feed"],
-    row("Feed as weighed", read.feed),
-    row("of it water", ledger.feedWater),
-    row("Dry feed", ledger.dryFeed),
-    row("Char", read.char),
-    row("Liquids caught", read.liquids),
-    row("of them water", ledger.waterInLiquids),
-    row("Water formed", ledger.waterFormed),
-    row("Liquids less feed water", ledger.madeLiquids),
-    row(ledger.isGasMeasured ? MEASURED : BY_DIFFERENCE, ledger.gas),
-    row("Products together", ledger.products),
-    row("Unaccounted", ledger.unaccounted),
-    row("its standard uncertainty", ledger.uncertainty),
-    ["Verdict", verdict(ledger), ""],
+    HEADINGS,
+    row(LABELS.feed, read.feed),
+    row(LABELS.feedWater, ledger.feedWater),
+    row(LABELS.dryFeed, ledger.dryFeed),
+    row(LABELS.char, read.char),
+    row(LABELS.liquids, read.liquids),
+    row(LABELS.inLiquids, ledger.waterInLiquids),
+    row(LABELS.formed, ledger.waterFormed),
+    row(LABELS.made, ledger.madeLiquids),
+    row(ledger.isGasMeasured ? LABELS.measured : LABELS.byDifference, ledger.gas),
+    row(LABELS.products, ledger.products),
+    row(LABELS.unaccounted, ledger.unaccounted),
+    row(LABELS.uncertainty, ledger.uncertainty),
+    [LABELS.verdict, verdict(ledger), ""],
   ];
 }
 

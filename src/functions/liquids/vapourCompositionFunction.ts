@@ -4,6 +4,8 @@ import { outsideFit, VAPOUR_HELD } from "../../problems/liquidProblems";
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { CAUGHT_VAPOURS } from "./cautions";
+import { COMPOSITION_LABELS as labels } from "./compositionLabels";
+import { vapourRefusals, vapourTable } from "./vapourInCells";
 
 export const vapourCompositionFunction = tableFunction({
   name: "VAPOUR.COMPOSITION",
@@ -20,6 +22,8 @@ export const vapourCompositionFunction = tableFunction({
   result: { about: "Composition of the vapour", unit: "" },
   computeTable: (read) => table(computed(read)),
   working: (read) => steps(computed(read), read.yield),
+  refusesInCells: vapourRefusals,
+  inManyCells: vapourTable,
   examples: [
     {
       cell: "=RETORT.VAPOUR.COMPOSITION(0.5, 0.06, 0.42, 0.8, 0.04, 0.12, 0.3)",
@@ -63,17 +67,17 @@ const rest = ({ carbon, hydrogen, oxygen }: Elements): number => 1 - carbon - hy
 function table({ feed, char, vapour }: VapourComposition): readonly (readonly Shown[])[] {
   const row = (label: string, of: (one: Composition) => Shown): readonly Shown[] => [label, of(feed), of(char), of(vapour)];
   return [
-    ["Per g of each", "Dry feed", "Char", "Vapour"],
-    row("Carbon", ({ carbon }) => carbon),
-    row("Hydrogen", ({ hydrogen }) => hydrogen),
-    row("Oxygen", ({ oxygen }) => oxygen),
-    row("Not covered: ash, nitrogen, sulfur, error", rest),
-    row("Amount [g per g dry feed]", ({ amount }) => amount),
-    row("O2 for its clean burning [g/g]", ({ oxygenDemand }) => oxygenDemand),
-    row("Air for it [g/g]", ({ air }) => air),
-    row("Higher heating value [MJ/kg]", ({ heatingValue }) => heatingValue),
-    row("Share of the feed's energy", ({ energyShare }) => energyShare ?? ""),
-    ["Note", note({ feed, char, vapour }), "", ""],
+    labels.headings,
+    row(labels.carbon, ({ carbon }) => carbon),
+    row(labels.hydrogen, ({ hydrogen }) => hydrogen),
+    row(labels.oxygen, ({ oxygen }) => oxygen),
+    row(labels.rest, rest),
+    row(labels.amount, ({ amount }) => amount),
+    row(labels.demand, ({ oxygenDemand }) => oxygenDemand),
+    row(labels.air, ({ air }) => air),
+    row(labels.heat, ({ heatingValue }) => heatingValue),
+    row(labels.share, ({ energyShare }) => energyShare ?? ""),
+    [labels.note, note({ feed, char, vapour }), "", ""],
   ];
 }
 

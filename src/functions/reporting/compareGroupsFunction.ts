@@ -3,6 +3,7 @@ import { filledRows, type Group, groupsOf } from "../../confidence/groups/groups
 import { pairsOf, type Pair } from "../../confidence/groups/pairs";
 import { equalSpreadTest, type VarianceTest, welchTest } from "../../confidence/groups/varianceTests";
 import { groupLabels } from "../../inputs/kinds/series";
+import { NO_FORM } from "../../problems/plainCellProblems";
 import { groupsVerdict } from "../../problems/reportingProblems";
 import { replicateInputs } from "../confidence/replicateInputs";
 import { type Shown, tableFunction } from "../cellFunction";
@@ -74,6 +75,7 @@ export const compareGroupsFunction = tableFunction({
       verdict,
     ];
   },
+  fixedBecause: NO_FORM.rowsByGroup,
   examples: [
     {
       cell: '=RETORT.COMPARE.GROUPS({28.1; 28.4; 27.9; 30.2; 30.9; 31.1}, {"drum"; "drum"; "drum"; "pit"; "pit"; "pit"})',

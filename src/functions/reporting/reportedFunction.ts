@@ -1,4 +1,4 @@
-import { reported, type Reported } from "../../confidence/reportedValue";
+import { DIGITS, FINEST, FINEST_SHARE, reported, type Reported } from "../../confidence/reportedValue";
 import type { Read } from "../../inputs/Input";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { resultValue } from "../../inputs/kinds/result";
@@ -6,8 +6,12 @@ import { coverageFactor } from "../../inputs/kinds/statistics";
 import { optional } from "../../inputs/optional";
 import { counted } from "../../problems/quoted";
 import { PLUS_MINUS_IS_U } from "../../problems/reportingProblems";
+import { uncertaintyTooFineHere } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
-import { inFigures } from "../inFigures";
+import { significantInCells } from "../inCells/sentenceInCells";
+import { inFigures, WORKING_FIGURES } from "../inFigures";
+import { isGivenInCells, numberInCells } from "../numberInCells";
+import { operand } from "../operand";
 
 const inputs = {
   value: resultValue("The result, in any unit."),
@@ -39,6 +43,21 @@ export const reportedFunction = cellFunction({
       `printed ${textOf(asked)}`,
       ...(asked.k === undefined ? [PLUS_MINUS_IS_U] : []),
     ];
+  },
+  refusesInCells: ({ value, u }) => [
+    { when: `(${operand(u)}<${FINEST})+(${operand(u)}<${FINEST_SHARE}*ABS(${value}))`, says: uncertaintyTooFineHere },
+  ],
+  inCells: ({ value, u, k }) => {
+    const factor = numberInCells(k, 1);
+    const expanded = k === "" ? operand(u) : `(${factor}*${operand(u)})`;
+    // As `reported` has it: a logarithm a hair below a whole number is that number, and 0.0996 rounds to 0.10.
+    const places = (of: string): string => `(${DIGITS - 1}-INT(ROUND(LOG10(${of}),14)))`;
+    const at = places(`ROUND(${expanded},${places(expanded)})`);
+    const printed = (of: string): string => `FIXED(ROUND(${of},${at}),IF(${at}>0,${at},0),TRUE)`;
+    const ending = `" (k = "&${significantInCells(factor, WORKING_FIGURES)}&")"`;
+    const given = isGivenInCells(k);
+    const suffix = given === "0" ? "" : given === "1" ? `&${ending}` : `&IF(${given},${ending},"")`;
+    return `${printed(operand(value))}&" ± "&${printed(expanded)}${suffix}`;
   },
   examples: [
     { cell: "=RETORT.REPORTED(0.34802, 0.00131)", gives: "0.3480 ± 0.0013" },

@@ -14,7 +14,8 @@ const inAnyUnit: readonly Bound[] = [
   { above: HIGHEST, says: `above ${HIGHEST}` },
 ];
 
-const temperature: NumberRule = {
+/** A temperature in a series, in any unit. */
+export const temperature: NumberRule = {
   unit: "°C",
   called: "a temperature in order",
   advice: "Give a temperature.",
@@ -53,31 +54,34 @@ const stepColumn = (about: string, rule: NumberRule): ColumnInput<StepColumn> =>
   },
 });
 
+export const heatingRateRule: NumberRule = {
+  unit: "",
+  called: "a heating rate",
+  advice: "Give a number above 0; the temperatures say whether it is up or down.",
+  zeroIsBlank: true,
+  bounds: [BELOW_ZERO],
+};
+
 /** A column of heating or cooling rates, above 0 either way; the first cell, beside the start, may be blank. */
-export const heatingRates = (about: string): ColumnInput<StepColumn> =>
-  stepColumn(about, {
-    unit: "",
-    called: "a heating rate",
-    advice: "Give a number above 0; the temperatures say whether it is up or down.",
-    zeroIsBlank: true,
-    bounds: [BELOW_ZERO],
-  });
+export const heatingRates = (about: string): ColumnInput<StepColumn> => stepColumn(about, heatingRateRule);
+
+export const holdingTime: NumberRule = {
+  unit: "min",
+  called: "a holding time",
+  advice: "Give minutes, 0 for none.",
+  zeroIsBlank: true,
+  zeroIsNone: true,
+  // A clock time is a fraction of a day.
+  bounds: [BELOW_ZERO, { above: 0, below: 1, says: "below 1 min and looks like a clock time" }],
+};
 
 /** A column of holding times in minutes; a blank or a 0 anywhere is no hold. */
 export const holdingTimes = (about: string): ColumnInput<StepColumn> => ({
-  ...stepColumn(about, {
-    unit: "min",
-    called: "a holding time",
-    advice: "Give minutes, 0 for none.",
-    zeroIsBlank: true,
-    zeroIsNone: true,
-    // A clock time is a fraction of a day.
-    bounds: [BELOW_ZERO, { above: 0, below: 1, says: "below 1 min and looks like a clock time" }],
-  }),
+  ...stepColumn(about, holdingTime),
   zero: "none",
 });
 
-const calibrated: NumberRule = {
+export const calibrated: NumberRule = {
   unit: "°C",
   called: "a calibration point",
   advice: "Give degrees Celsius.",

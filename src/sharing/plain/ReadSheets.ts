@@ -49,8 +49,8 @@ export class ReadSheets {
     return this.sheets.get(name.toLowerCase());
   }
 
-  /** What has to be known around a formula. @param nameOf what a defined name stands for */
-  around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"]): Surroundings {
+  /** What has to be known around a formula. @param nameOf what a defined name stands for @param areUnfilled true where cells are still to be filled in */
+  around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"], areUnfilled = false): Surroundings {
     const { tables = [] } = this.reading;
     const place = areaNamed(reading.cell);
     return {
@@ -67,6 +67,7 @@ export class ReadSheets {
         const found = this.sheet(on)?.at(anchor.row, anchor.column);
         return found === undefined || found.formula === "" ? undefined : found.spill === "" ? cell : found.spill;
       },
+      ...(areUnfilled ? {} : { heldAt: (on, row, column) => this.sheet(on)?.at(row, column) }),
     };
   }
 }

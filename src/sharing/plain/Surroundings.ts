@@ -1,4 +1,5 @@
 import type { CellArea } from "../../workbook/cellArea";
+import type { CellReading } from "../../workbook/Workbook";
 
 /** Where a table of the workbook stands. */
 export interface TablePlace {
@@ -25,10 +26,17 @@ export interface Surroundings {
   readonly tableOf: (name: string) => TablePlace | undefined;
   /** The area that the cell's spill fills, "A33:A40". */
   readonly spillOf: (sheet: string, cell: string) => string | undefined;
+  /**
+   * What a cell held when the workbook was read, by its place from 0; undefined for one that was blank. Left out where nothing is known of the
+   * cells, or where they are still to be filled in.
+   */
+  readonly heldAt?: (sheet: string, row: number, column: number) => CellReading | undefined;
 }
 
 /** What a plain form may use. */
 export interface PlainOptions {
   /** True where the reader's spreadsheet knows functions newer than Excel 2016, such as LET. */
   readonly newerFunctions?: boolean;
+  /** True for sheets that nobody has filled in yet, where what a cell holds now says nothing. */
+  readonly areUnfilled?: boolean;
 }

@@ -1,12 +1,10 @@
-import { textInCells } from "../../functions/inCells/sentenceInCells";
-import { numberText } from "../../inputs/numberText";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
-import type { CellReading } from "../../workbook/Workbook";
+import { changed } from "./changed";
 import { FilledCells } from "./FilledCells";
 import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "./ReadSheets";
 import { sheetText } from "./reference";
-import type { Staleness } from "./staleness";
+import type { FormsHeld, Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "./WorkingsSheet";
 
 /** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
@@ -25,6 +23,7 @@ export interface FlagsFor {
   readonly sheets: ReadSheets;
   readonly sources: readonly FormulaSources[];
   readonly fixed: ReadonlySet<number>;
+  readonly held: FormsHeld;
   readonly staleness: Staleness;
   /** The sheet of flags for a shared sheet. */
   readonly flagSheetOf: (sheet: string) => string;
@@ -36,7 +35,7 @@ export interface FlagsFor {
  * asked through the same range of their flags, so that flags grow with the sheet and no faster. An input is compared with what it was; a
  * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions.
  */
-export function changeFlags({ sheets, sources, fixed, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
+export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
   const { before, after, leaves } = staleness;
   const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
   const flag = (sheet: string, row: number, column: number, text: string): void =>
@@ -44,10 +43,10 @@ export function changeFlags({ sheets, sources, fixed, staleness, flagSheetOf, wo
   for (const { sheet, row, column } of leaves)
     flag(sheet, row, column, `IF(${changed(`${sheetText(sheet)}!${cellAt(row, column)}`, sheets.sheet(sheet)?.at(row, column))},1,0)`);
 
-  const flagged = flaggedCells(sheets, [...fixed, ...before, ...after], leaves);
+  const flagged = flaggedCells(sheets, [...fixed, ...held.keys(), ...before, ...after], leaves);
   const filled = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
-  const largest = (id: number, isCounted: boolean): string => {
-    const precedents = distinct(sources[id]?.precedents ?? []);
+  const largest = (from: readonly Precedent[], isCounted: boolean): string => {
+    const precedents = distinct(from);
     const flags = precedents
       .filter(({ sheet, area }) => (flagged.get(sheet)?.count(area) ?? 0) > 0)
       .map(({ sheet, area }) => `${sheetText(flagSheetOf(sheet))}!${rangeOf(area)}`);
@@ -60,7 +59,8 @@ export function changeFlags({ sheets, sources, fixed, staleness, flagSheetOf, wo
   };
   for (const formula of sheets.formulas) {
     const { id, sheet, area } = formula;
-    const text = flagText(formula, { isFixed: fixed.has(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] }, largest);
+    const part = { isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
+    const text = flagText(formula, part, largest);
     if (text === undefined) continue;
     const anchor = cellAt(area.row, area.column);
     for (let down = 0; down < area.rows; down++)
@@ -74,22 +74,27 @@ export function changeFlags({ sheets, sources, fixed, staleness, flagSheetOf, wo
 
 interface Part {
   readonly isFixed: boolean;
+  /** The cells for whose content the formula is written, where that is so. */
+  readonly held: readonly Precedent[] | undefined;
   readonly isBefore: boolean;
   readonly isAfter: boolean;
   readonly source: FormulaSources | undefined;
 }
 
 function flagText(
-  { id, sheet, reading }: ReadFormula,
-  { isFixed, isBefore, isAfter, source }: Part,
-  largest: (id: number, isCounted: boolean) => string,
+  { sheet, reading }: ReadFormula,
+  { isFixed, held, isBefore, isAfter, source }: Part,
+  largest: (from: readonly Precedent[], isCounted: boolean) => string,
 ): string | undefined {
+  const all = source?.precedents ?? [];
   // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
   const isRestless = source?.isVolatile === true;
-  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(id, true)}>0,${STALE},0)`;
-  if (isBefore && isRestless) return `MAX(${largest(id, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`;
-  if (isBefore) return largest(id, true);
-  return isAfter ? `IF(${largest(id, false)}=${STALE},${STALE},0)` : undefined;
+  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
+  const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
+  if (isBefore && isRestless) return outlived(`MAX(${largest(all, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`);
+  if (isBefore) return outlived(largest(all, true));
+  if (isAfter) return outlived(`IF(${largest(all, false)}=${STALE},${STALE},0)`);
+  return held === undefined ? undefined : outlived("0");
 }
 
 // A function takes 255 arguments, a cell 8,192 characters (Excel specifications and limits).
@@ -147,23 +152,3 @@ function flaggedCells(
 function eachCell({ row, column, rows, columns }: CellArea, visitor: (row: number, column: number) => void): void {
   for (let down = 0; down < rows; down++) for (let across = 0; across < columns; across++) visitor(row + down, column + across);
 }
-
-// 15 figures of a number stand in a formula; a spreadsheet keeps 17.
-const SAME = "1E-14";
-
-/** A condition: the cell holds something else than it did. */
-export function changed(cell: string, was: CellReading | undefined): string {
-  const value = was?.value ?? null;
-  if (was !== undefined && was.error !== "") return `IF(ISERROR(${cell}),ERROR.TYPE(${cell})<>${ERROR_NUMBERS[was.error] ?? 3},TRUE)`;
-  if (typeof value === "number") return `IF(ISNUMBER(${cell}),ABS(${cell}-${numberIn(value)})>${SAME}*ABS(${numberIn(value)}),TRUE)`;
-  if (typeof value === "boolean") return `IF(ISLOGICAL(${cell}),${cell}<>${value ? "TRUE" : "FALSE"},TRUE)`;
-  if (value === null || value === "") return `IF(ISERROR(${cell}),TRUE,${cell}<>"")`;
-  return `IF(ISTEXT(${cell}),NOT(EXACT(${cell},${textInCells(value)})),TRUE)`;
-}
-
-const numberIn = (value: number): string => (value < 0 ? `(${numberText(value)})` : numberText(value));
-
-// As ERROR.TYPE counts them.
-const ERROR_NUMBERS: Readonly<Record<string, number>> = {
-  ...{ "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 },
-};

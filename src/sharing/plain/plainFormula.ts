@@ -7,6 +7,7 @@ import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "./formulaTree";
+import type { Precedent } from "./precedents";
 import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
@@ -16,10 +17,15 @@ import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall"
 /** A cell formula without our functions. */
 export type PlainFormula =
   /** One formula for the cell; over arrays, for the cell and all that its spill fills, as one array formula. */
-  | { readonly kind: "formula"; readonly formula: string; readonly isArray: boolean }
+  | ({ readonly kind: "formula"; readonly formula: string; readonly isArray: boolean } & ForCellsHeld)
   /** A formula of its own for each cell of the spill. */
-  | { readonly kind: "cells"; readonly formulas: TableInCells }
+  | ({ readonly kind: "cells"; readonly formulas: TableInCells } & ForCellsHeld)
   | { readonly kind: "none"; readonly why: WhyFixed };
+
+/** A form that holds only as long as some cells hold what they held when the workbook was read. */
+interface ForCellsHeld {
+  readonly held: readonly Precedent[];
+}
 
 const DEEPEST = 64;
 
@@ -47,13 +53,19 @@ export function plainFormula(formula: string, place: Surroundings, options: Plai
 
 function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions, workings: WorkingsSheet | undefined): PlainFormula {
   const scope: Scope = { tree, place, options, variables: new Map(), isSingle: false, isOnEach: true, isQualified: false };
-  const to: WritingTo = { workings: workings === undefined ? undefined : (inner) => workings.of(inner), needsArray: false };
+  const to: WritingTo = {
+    workings: workings === undefined ? undefined : (inner) => workings.of(inner),
+    held: [],
+    needsArray: false,
+    ...(workings !== undefined && { mark: () => takingBack(workings) }),
+  };
   const { root } = tree;
   const name = root.type === "CallExpression" ? catalogueName(root.callee.name ?? "") : undefined;
   if (root.type === "CallExpression" && name !== undefined) {
     const call = writtenCall(root, name, scope, to);
-    if ("table" in call) return { kind: "cells", formulas: filling(tableBehind(call.table, goingInto(call, place), anchorOf(place)), place) };
-    if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place) };
+    if ("table" in call)
+      return { kind: "cells", formulas: filling(tableBehind(call.table, goingInto(call, place), anchorOf(place)), place), held: to.held };
+    if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place), held: to.held };
     return asFormula(call.text, place, to);
   }
   return asFormula(
@@ -61,6 +73,11 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     place,
     to,
   );
+}
+
+function takingBack(workings: WorkingsSheet): () => void {
+  const mark = workings.mark();
+  return () => workings.backTo(mark);
 }
 
 /** The guard of a table that may get more rows than there are cells for: they would be missing without a word. */
@@ -85,9 +102,9 @@ function filling(table: TableInCells, { area }: Surroundings): TableInCells {
   return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => checked(`=${table[down]?.[across] ?? '""'}`)));
 }
 
-function asFormula(text: string, { area }: Surroundings, { needsArray }: WritingTo): PlainFormula {
+function asFormula(text: string, { area }: Surroundings, { needsArray, held }: WritingTo): PlainFormula {
   const { rows, columns } = areaNamed(area);
-  return { kind: "formula", formula: checked(`=${text}`), isArray: needsArray || rows * columns > 1 };
+  return { kind: "formula", formula: checked(`=${text}`), isArray: needsArray || rows * columns > 1, held };
 }
 
 /** @throws CannotWrite for a formula that no cell holds */

@@ -6,19 +6,20 @@ import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
-import { plainFormula, type PlainFormula } from "./plainFormula";
+import { FilledDownFormulas } from "./FilledDownFormulas";
+import type { PlainFormula } from "./plainFormula";
 import { plainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
-import { sourcesOf, type FormulaSources } from "./precedents";
+import type { FormulaSources } from "./precedents";
 import { sheetText } from "./reference";
-import { stalenessOf } from "./staleness";
+import { stalenessOf, type FormsHeld } from "./staleness";
 import type { PlainOptions } from "./Surroundings";
 import { WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
 /**
  * What becomes of one formula cell; a cell that is not named stays as it is.
  *
- * - "plain": its calls of ours are written in built-in functions.
+ * - "plain": its calls of ours are written in built-in functions; where that is for what a cell held, such as a chemical formula, behind a guard.
  * - "fixed": its value, behind a guard that says so as soon as an input changed.
  * - "watched": it calculates on, behind the guard of the fixed cells that it is calculated from.
  */
@@ -69,24 +70,29 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
 
   const names = plainNames(reading.names ?? [], sheets.names, options);
   const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.usable)];
-  const sources = sheets.formulas.map((formula) => sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names));
-  const rewritten = new Map<number, PlainFormula>();
+  const filledDown = new FilledDownFormulas(sheets, options, workings);
+  const sources = sheets.formulas.map((formula) => filledDown.sourcesOf(formula, nameAsRead));
+  const rewritten = new Map<number, Exclude<PlainFormula, { readonly kind: "none" }>>();
   const fixed = new Map<number, WhyFixed>();
   sheets.formulas.forEach((formula) => {
     const { isOurs, isBeyond } = sources[formula.id] as FormulaSources;
     if (isBeyond) fixed.set(formula.id, "notShared");
     if (!isOurs || isBeyond) return;
-    const plain = plainFormula(formula.reading.formula, sheets.around(formula, nameNow), options, workings);
+    const plain = filledDown.plainFormula(formula, nameNow);
     if (plain.kind === "none") fixed.set(formula.id, plain.why);
     else rewritten.set(formula.id, plain);
   });
 
-  let staleness = stalenessOf(sheets, sources, new Set(fixed.keys()));
-  const tooLong = [...staleness.after].filter((id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED);
+  const isHeld = (id: number): boolean => (rewritten.get(id)?.held.length ?? 0) > 0;
+  const heldNow = (): FormsHeld => new Map([...rewritten].flatMap(([id, { held }]) => (held.length === 0 || fixed.has(id) ? [] : [[id, held]])));
+  let staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  const tooLong = [...staleness.after, ...heldNow().keys()].filter(
+    (id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED,
+  );
   for (const id of tooLong) fixed.set(id, "tooLong");
-  if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()));
+  if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
 
-  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), staleness, flagSheetOf, workings });
+  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
   const says = textInCells(fixedOn(options.date));
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
     const flag = `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
@@ -100,7 +106,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const plain = rewritten.get(formula.id);
     const isWatched = staleness.after.has(formula.id);
     if (plain === undefined && !isWatched) return [];
-    const body = (text: string): string => (isWatched ? behind(text.slice(1)) : text);
+    const body = (text: string): string => (isWatched || isHeld(formula.id) ? behind(text.slice(1)) : text);
     const kind = isWatched ? "watched" : "plain";
     if (plain?.kind === "cells") return [{ kind, sheet, cell, area, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
     const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };

@@ -1,7 +1,7 @@
 import { cellAt } from "../../workbook/cellArea";
 import { AreaIndex } from "./AreaIndex";
 import { FilledCells } from "./FilledCells";
-import type { FormulaSources } from "./precedents";
+import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "./ReadSheets";
 
 /** A cell without a formula that a fixed one was calculated from. */
@@ -11,7 +11,10 @@ export interface LeafCell {
   readonly column: number;
 }
 
-/** How far the fixed cells reach, both ways. */
+/** Formulas, by number, that are written for what some cells held; the cells. */
+export type FormsHeld = ReadonlyMap<number, readonly Precedent[]>;
+
+/** How far the fixed cells, and those whose form holds for a time, reach, both ways. */
 export interface Staleness {
   /** Formulas, by number, that a fixed one was calculated from; the fixed ones are not among them unless another one needs them. */
   readonly before: ReadonlySet<number>;
@@ -26,22 +29,22 @@ export interface Staleness {
  * the areas they refer to and the cells there are, each looked at once.
  * @param sources by the number of the formula
  */
-export function stalenessOf(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Staleness {
-  return { ...backwards(sheets, sources, fixed), after: forwards(sheets, sources, fixed) };
+export function stalenessOf(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>, held: FormsHeld): Staleness {
+  return { ...backwards(sheets, sources, fixed, held), after: forwards(sheets, sources, new Set([...fixed, ...held.keys()]), fixed) };
 }
 
-function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Set<number> {
+function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], first: ReadonlySet<number>, fixed: ReadonlySet<number>): Set<number> {
   const after = new Set<number>();
-  if (fixed.size === 0) return after;
+  if (first.size === 0) return after;
   const indexes = new Map(sheets.names.map((name) => [name, new AreaIndex(sheets.sheet(name)?.rows ?? 1, sheets.sheet(name)?.columns ?? 1)]));
   sources.forEach(({ precedents }, id) => {
     for (const { sheet, area } of precedents) indexes.get(sheet)?.add(area, id);
   });
-  const ahead: ReadFormula[] = sheets.formulas.filter(({ id }) => fixed.has(id));
+  const ahead: ReadFormula[] = sheets.formulas.filter(({ id }) => first.has(id));
   const reach = (id: number): void => {
     if (after.has(id)) return;
     after.add(id);
-    if (!fixed.has(id)) ahead.push(sheets.formulas[id] as ReadFormula);
+    if (!first.has(id)) ahead.push(sheets.formulas[id] as ReadFormula);
   };
   // What does not show its references may refer to anything.
   sources.forEach(({ isUnseen }, id) => void (isUnseen && !fixed.has(id) && reach(id)));
@@ -55,20 +58,25 @@ function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], fixed:
   return after;
 }
 
-function backwards(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>): Pick<Staleness, "before" | "leaves"> {
+function backwards(
+  sheets: ReadSheets,
+  sources: readonly FormulaSources[],
+  fixed: ReadonlySet<number>,
+  held: FormsHeld,
+): Pick<Staleness, "before" | "leaves"> {
   const [before, leaves] = [new Set<number>(), new Map<string, LeafCell>()];
   const cells = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
-  const ahead = [...fixed];
+  const ahead = [...[...fixed].map((id) => sources[id]?.precedents ?? []), ...held.values()];
   const leaf = (sheet: string, row: number, column: number): void => void leaves.set(`${sheet}!${cellAt(row, column)}`, { sheet, row, column });
-  for (let id = ahead.pop(); id !== undefined; id = ahead.pop()) {
-    for (const { sheet, area } of sources[id]?.precedents ?? []) {
+  for (let precedents = ahead.pop(); precedents !== undefined; precedents = ahead.pop()) {
+    for (const { sheet, area } of precedents) {
       if (area.rows * area.columns === 1 && sheets.sheet(sheet)?.formulaAt(area.row, area.column) === undefined) leaf(sheet, area.row, area.column);
       cells.get(sheet)?.visit(area, (row, column) => {
         const formula = sheets.sheet(sheet)?.formulaAt(row, column);
         if (formula === undefined) return leaf(sheet, row, column);
         if (before.has(formula.id)) return;
         before.add(formula.id);
-        if (!fixed.has(formula.id)) ahead.push(formula.id);
+        if (!fixed.has(formula.id)) ahead.push(sources[formula.id]?.precedents ?? []);
       });
     }
   }

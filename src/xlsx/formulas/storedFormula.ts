@@ -8,13 +8,29 @@ const OWN_VARIABLE = "_xlpm.";
 
 /** A cell formula as a workbook file holds it: no "=", functions of add-ins and newer functions under their stored names. */
 export function storedFormula(cellFormula: string): string {
+  if (!mayDiffer(cellFormula)) return cellFormula.replace(/^=/, "");
   const tokens = tokenize(cellFormula, { mergeRefs: false });
   const variables = variablesIn(tokens);
   return tokens.map((token) => stored(token, variables)).join("").replace(/^=/, ""); // prettier-ignore
 }
 
+/** True where a name in it may be stored otherwise. Taking a formula apart takes most of the time of a long file. */
+function mayDiffer(cellFormula: string): boolean {
+  for (const [name] of cellFormula.matchAll(/[A-Za-z_][\w.]*(?=\s*\()/g)) {
+    const capitals = name.toUpperCase();
+    const isOwn = capitals === "LET" || capitals === "LAMBDA" || catalogueName(name) !== undefined;
+    if (isOwn || WORKSHEET_FUNCTIONS.has(capitals) || NEWER_FUNCTIONS.has(capitals)) return true;
+  }
+  return false;
+}
+
+// Names of newer functions and variables, and texts or sheets in which a name of ours stands.
+const OTHER_STORED = /_xlfn|_xlpm|_xlws|["'][^"']*retort/i;
+const STORED_CALL = /(?<![\w.])_xldudf_RETORT_\w+(?=\()/gi;
+
 /** The cell formula as typed, from the form a workbook file holds. */
 export function typedFormula(inFile: string): string {
+  if (!OTHER_STORED.test(inFile)) return `=${inFile.replace(STORED_CALL, (name) => `${NAMESPACE}.${catalogueName(name)}`)}`;
   const tokens = tokenize(`=${inFile}`, { mergeRefs: false });
   return tokens.map(typed).join("");
 }

@@ -69,7 +69,17 @@ test.each(calls.map(([name, texts], index) => [name, texts.join(", "), index] as
 
 test("every function of the four families that can be rewritten is rewritten here", () => {
   const rewritable = functions.filter(({ inCells }) => inCells !== undefined).map(({ name }) => name);
-  expect([...new Set(calls.map(([name]) => name))]).toEqual(rewritable);
+  expect([...new Set(calls.map(([name]) => name)), "REPORTED"].sort()).toEqual([...rewritable].sort());
+});
+
+test.each([["0.34802,0.00131"], ["34812,1262,2"], ["0.345,0.0996"], ["-0.004,0.2"]])("REPORTED(%s) prints the same in plain cells", async (texts) => {
+  const plain = inPlainCells(functions, ["REPORTED", texts.split(",")]);
+  await sheet.open.type("Sheet1", "Z90", plain);
+  await sheet.open.type("Sheet1", "Z91", `=RETORT.REPORTED(${texts})`);
+  await sheet.open.settled();
+  const [shown, ours] = (await sheet.open.workbook.read("Sheet1", "Z90:Z91")).rows.map(([cell]) => cell?.value);
+  expect(shown).toBe(ours);
+  expect(ours).toContain("±");
 });
 
 // A cell formula may hold 8192 characters (the host's published limit).

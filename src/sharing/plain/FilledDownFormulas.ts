@@ -1,0 +1,77 @@
+import { plainFormula } from "./plainFormula";
+import { sourcesOf, type FormulaSources } from "./precedents";
+import type { ReadFormula, ReadSheets } from "./ReadSheets";
+import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./RelativeFormula";
+import type { PlainOptions, Surroundings } from "./Surroundings";
+import type { WorkingsSheet } from "./WorkingsSheet";
+
+type NameOf = Surroundings["nameOf"];
+type Plain = ReturnType<typeof plainFormula>;
+
+interface Known<T> {
+  /** Made when a second cell asks. */
+  relative?: { readonly inRow: ((row: number) => T) | undefined };
+}
+
+/** What is made of formulas, made once for all cells of a column that one is filled down to: taking formulas apart takes most of the time. */
+export class FilledDownFormulas {
+  private readonly sources = new Map<string, Known<FormulaSources>>();
+  private readonly plain = new Map<string, Known<Plain>>();
+
+  constructor(
+    private readonly sheets: ReadSheets,
+    private readonly options: PlainOptions,
+    private readonly workings: WorkingsSheet,
+  ) {}
+
+  sourcesOf(formula: ReadFormula, nameOf: NameOf): FormulaSources {
+    const { sheets } = this;
+    const here = (): FormulaSources => sourcesOf(formula.reading.formula, sheets.around(formula, nameOf), sheets.names);
+    return madeOnce(this.sources, formula, here, (relative) => {
+      const found = sourcesOf(relative.formula, this.far(relative, formula.sheet, nameOf), sheets.names);
+      return (row) => ({ ...found, precedents: found.precedents.map(({ sheet, area }) => ({ sheet, area: areaInRow(area, row) })) });
+    });
+  }
+
+  plainFormula(formula: ReadFormula, nameOf: NameOf): Plain {
+    const { sheets, options, workings } = this;
+    const here = (): Plain => plainFormula(formula.reading.formula, sheets.around(formula, nameOf, options.areUnfilled), options, workings);
+    return madeOnce(this.plain, formula, here, (relative) => {
+      const mark = workings.mark();
+      const found = plainFormula(relative.formula, this.far(relative, formula.sheet, nameOf), options, workings);
+      const isAlone = found.kind === "formula" && !found.isArray && workings.mark()[0] === mark[0];
+      workings.backTo(mark);
+      if (!isAlone) return undefined;
+      const inRow = textInRows(found.formula);
+      return (row) => ({ ...found, formula: inRow(row) });
+    });
+  }
+
+  /** Around a formula far down, where no cell holds anything. */
+  private far({ row }: RelativeFormula, sheet: string, nameOf: NameOf): Surroundings {
+    const cell = `A${row}`;
+    return { sheet, cell, area: cell, nameOf, tableOf: () => undefined, spillOf: () => undefined };
+  }
+}
+
+/** @param there what is made far down, for any row; undefined where it cannot be moved */
+function madeOnce<T>(
+  known: Map<string, Known<T>>,
+  { sheet, reading, area }: ReadFormula,
+  here: () => T,
+  there: (relative: RelativeFormula) => ((row: number) => T) | undefined,
+): T {
+  if (area.rows * area.columns > 1) return here();
+  const row = area.row + 1;
+  const relative = relativeFormula(reading.formula, row);
+  if (relative === undefined) return here();
+  const key = `${sheet}!${relative.formula}`;
+  const before = known.get(key);
+  if (before === undefined) {
+    const first = here();
+    known.set(key, {});
+    return first;
+  }
+  before.relative ??= { inRow: there(relative) };
+  return before.relative.inRow === undefined ? here() : before.relative.inRow(row);
+}

@@ -1,3 +1,5 @@
+import { areaNamed } from "../workbook/areaNamed";
+import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbook/cellArea";
 import type { Workbook } from "../workbook/Workbook";
 import { valuesBanner } from "../problems/sharedCopyWords";
 import { bannerCell } from "./bannerCell";
@@ -33,7 +35,7 @@ export interface Shared {
 export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience & WithErrors = {}): Promise<Shared> {
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
-  const banner = bannerCell(used, true);
+  const banner = onSheet(bannerCell(used, true), used.range);
   const areas = formulaCells.map(({ area }) => area);
   const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = [...(await workbook.sheetNames())];
@@ -45,4 +47,11 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
     areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],
   });
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
+}
+
+/** Below everything, where the first rows are full to the last column. */
+function onSheet(cell: string, range: string): string {
+  if ((cellArea(cell)?.column ?? 0) < COLUMNS_OF_A_SHEET) return cell;
+  const { row, rows } = areaNamed(range);
+  return cellAt(Math.min(row + rows, ROWS_OF_A_SHEET - 1), 0);
 }

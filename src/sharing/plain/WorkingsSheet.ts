@@ -15,6 +15,16 @@ export interface WorkingsCell {
 
 // Longer series are shared as their values.
 const LONGEST_SERIES = 500;
+/** A piece of a text that a cell of workings keeps, behind a mark of one character. */
+export interface KeptPiece {
+  readonly reference: string;
+  readonly start: number;
+  readonly length: number;
+}
+
+export const MARK = "|";
+/** Half of what a cell holds, so that a piece and its mark fit (Excel specifications and limits: 32,767 characters). */
+const LONGEST_KEPT = 16_384;
 // What a block is, in the first column; its cells stand to the right.
 const FIRST_COLUMN = 1;
 
@@ -56,6 +66,21 @@ export class WorkingsSheet {
   /** Formulas under one another; gives the reference of them all. */
   rows(about: string, texts: readonly string[]): string {
     return this.block(about, texts.length, 1, () => texts.map((text) => [text]));
+  }
+
+  /** A text too long for a formula, in pieces that cells hold, each behind a mark so that none reads as a formula. @returns the reference of each */
+  text(about: string, text: string): readonly KeptPiece[] {
+    const pieces: KeptPiece[] = [];
+    this.found.push({ cell: cellAt(this.nextRow, 0), content: about });
+    for (let start = 0; start < text.length;) {
+      const cell = cellAt(this.nextRow++, FIRST_COLUMN);
+      // Half of a surrogate pair is no character.
+      const piece = text.slice(start, start + LONGEST_KEPT).replace(/[\ud800-\udbff]$/, "");
+      this.found.push({ cell, content: `${MARK}${piece}` });
+      pieces.push({ reference: `${sheetText(this.name)}!${absolute(cell)}`, start, length: piece.length });
+      start += Math.max(piece.length, 1);
+    }
+    return pieces;
   }
 
   private block(about: string, rows: number, columns: number, cells: (at: (row: number, column: number) => string) => TableInCells): string {

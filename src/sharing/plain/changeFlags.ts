@@ -40,8 +40,10 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
   const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
   const flag = (sheet: string, row: number, column: number, text: string): void =>
     void found.get(sheet)?.push({ cell: cellAt(row, column), content: `=${text}` });
-  for (const { sheet, row, column } of leaves)
-    flag(sheet, row, column, `IF(${changed(`${sheetText(sheet)}!${cellAt(row, column)}`, sheets.sheet(sheet)?.at(row, column))},1,0)`);
+  for (const { sheet, row, column } of leaves) {
+    const cell = `${sheetText(sheet)}!${cellAt(row, column)}`;
+    flag(sheet, row, column, `IF(${changed(cell, sheets.sheet(sheet)?.at(row, column), (text) => workings.text(`${cell} at sharing`, text))},1,0)`);
+  }
 
   const flagged = flaggedCells(sheets, [...fixed, ...held.keys(), ...before, ...after], leaves);
   const filled = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));

@@ -4,6 +4,7 @@ import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { freeSheetName, withEnding } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
+import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./changed";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
 import { FilledDownFormulas } from "./FilledDownFormulas";
@@ -14,7 +15,7 @@ import type { FormulaSources } from "./precedents";
 import { sheetText } from "./reference";
 import { stalenessOf, type FormsHeld } from "./staleness";
 import type { PlainOptions } from "./Surroundings";
-import { WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
+import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
 /**
  * What becomes of one formula cell; a cell that is not named stays as it is.
@@ -101,7 +102,14 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const [sheet, cell, area] = [formula.sheet, formula.reading.cell, rangeOf(formula.area)];
     if (why !== undefined)
       return [
-        { kind: "fixed", sheet, cell, area, why, formulas: { each: valuesOf(formula, sheets).map((row) => row.map((value) => behind(value))) } },
+        {
+          kind: "fixed",
+          sheet,
+          cell,
+          area,
+          why,
+          formulas: { each: valuesOf(formula, sheets, workings).map((row) => row.map((value) => behind(value))) },
+        },
       ];
     const plain = rewritten.get(formula.id);
     const isWatched = staleness.after.has(formula.id);
@@ -134,17 +142,20 @@ const bodyLength = ({ reading }: ReadFormula, plain: PlainFormula | undefined): 
       : reading.formula.length;
 
 /** What a formula and its spill show, each as a cell formula holds it. */
-function valuesOf({ sheet, area }: ReadFormula, sheets: ReadSheets): string[][] {
+function valuesOf({ sheet, area }: ReadFormula, sheets: ReadSheets, workings: WorkingsSheet): string[][] {
   const found = sheets.sheet(sheet);
   return Array.from({ length: area.rows }, (_, down) =>
-    Array.from({ length: area.columns }, (_, across) => valueText(found?.at(area.row + down, area.column + across))),
+    Array.from({ length: area.columns }, (_, across) => valueText(found?.at(area.row + down, area.column + across), sheet, workings)),
   );
 }
 
-function valueText(reading: CellReading | undefined): string {
+function valueText(reading: CellReading | undefined, sheet: string, workings: WorkingsSheet): string {
   const value: CellContent = reading?.value ?? null;
-  if (reading !== undefined && reading.error !== "") return reading.error;
+  // Codes of a program of its own have no place in a formula.
+  if (reading !== undefined && reading.error !== "") return ERROR_NUMBERS[reading.error] === undefined ? "#VALUE!" : reading.error;
   if (typeof value === "number") return numberText(value);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return textInCells(value ?? "");
+  if (value === null || value.length <= LONGEST_IN_FORMULA) return textInCells(value ?? "");
+  const kept = workings.text(`${sheetText(sheet)}!${reading?.cell ?? ""} at sharing`, value);
+  return kept.map(({ reference, length }) => `MID(${reference},${MARK.length + 1},${length})`).join("&");
 }

@@ -8,6 +8,10 @@ import type { Edit } from "./partText";
 const LONGEST_TEXT = 32_767;
 const LONGEST_FORMULA = 8192;
 
+// ECMA-376 Part 1, 18.18.11. Newer codes stand beside marks of their own, and those of one program mean nothing to another.
+const KNOWN_ERRORS: readonly string[] = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#GETTING_DATA"];
+const OTHER_ERROR = "#VALUE!";
+
 /** A cell as it stands in the part. */
 export interface StandingCell {
   readonly tag: Tag;
@@ -72,7 +76,7 @@ const markOf = (content: NewContent, spillMark: number | undefined): string | un
 function valueMarkup(prefix: string, value: FileValue, hasFormula: boolean): { readonly type: string | undefined; readonly inner: string } {
   const held = (type: string | undefined, text: string) => ({ type, inner: `<${prefix}v>${text}</${prefix}v>` });
   if (value === null) return { type: undefined, inner: "" };
-  if (typeof value === "object") return held("e", escapedText(value.error));
+  if (typeof value === "object") return held("e", escapedText(KNOWN_ERRORS.includes(value.error) ? value.error : OTHER_ERROR));
   if (typeof value === "boolean") return held("b", value ? "1" : "0");
   if (typeof value === "number") return Number.isFinite(value) ? held(undefined, String(value)) : held("e", "#NUM!");
   if (value.length > LONGEST_TEXT) throw new WorkbookProblem(textTooLong("text of a cell", value.length, LONGEST_TEXT));

@@ -174,6 +174,10 @@ export const oddCases: readonly OddCase[] = [
     name: "a fixed call beside a long text it reads",
     book: one({ ...SERIES, A3: LONG_TEXT, D1: { formula: `LEFT(A3,900)&LEFT(${FIXED},0)`, value: LONG_TEXT.slice(0, 900) } }),
   },
+  {
+    name: "a fixed text of 32,767 characters",
+    book: one({ ...SERIES, D1: { formula: `REPT("y",32767)&LEFT(${FIXED},0)`, value: "y".repeat(32_767) } }),
+  },
   { name: "a fixed text of 300 characters", book: one({ ...SERIES, D1: { formula: `REPT("x",300)&LEFT(${FIXED},0)`, value: "x".repeat(300) } }) },
   { name: "a label of 32,767 characters", book: one({ A1: LONG_TEXT, B1: call("_xldudf_RETORT_MOISTURE_WET(25,35,31.5)") }) },
   { name: "a formula near 8,192 characters", book: one({ ...INPUTS, D1: call(LONG_FORMULA) }) },
@@ -515,6 +519,7 @@ export const oddCases: readonly OddCase[] = [
     values: /macros/,
     plain: /has to end in \.xlsm/,
     local: /macros/,
+    excel: "shared",
   },
   { name: "a template", book: { ...one(RUN), type: `${SPREADSHEET_TYPES}.template.main+xml` } },
   {

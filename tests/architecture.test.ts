@@ -40,7 +40,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   help: ["functions", "inputs", "drying", "problems"],
   workbook: ["problems"],
   runsheet: ["chemistry", "decomposition", "drying", "balance", "confidence", "workbook", "problems"],
-  sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
+  sharing: ["runsheet", "functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
   report: ["runsheet", "sharing", "chemistry", "functions", "workbook", "problems"],

@@ -48,7 +48,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   pane: ["report", "explanation", "sharing", "runsheet", "help", "functions", "chemistry", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
-  addin: ["workbook/excel", "pane"],
+  addin: ["workbook/excel", "pane", "xlsx", "sharing", "workbook", "problems"],
   workbench: ["workbook/grid", "pane", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 

@@ -27,6 +27,10 @@ declare const RETORT_VERSION: string | undefined;
 /** The version of this add-in, "0.1.0"; outside a build, the words that say so. */
 export const VERSION: string = typeof RETORT_VERSION === "string" ? RETORT_VERSION : "unreleased source";
 
+/** By which a record is read again. */
+export const RECORD_TITLE = "Calculation record";
+export const SHEET_LABEL = "Sheet";
+
 const COLUMNS = [
   "Cell",
   "On the sheet",
@@ -81,8 +85,12 @@ export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
 type Content = readonly [CellContent, CellStyle];
 
 const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => [
-  [["Calculation record", "title"]],
+  [[RECORD_TITLE, "title"]],
   [[plainCells === undefined ? aboutValues(sheet, copy) : aboutPlainCells(copy), "note"]],
+  [
+    [SHEET_LABEL, "label"],
+    [sheet, "computed"],
+  ],
   [
     ["Shared on", "label"],
     [date, "computed"],

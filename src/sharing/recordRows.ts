@@ -24,7 +24,8 @@ export interface RecordRow {
 }
 
 const NOT_LISTED = "Not a function of this version of Retort.";
-const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
+/** Begins what is said of a formula that stands for a whole column of cells. */
+export const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
 const BUILT_IN = "Built-in functions of the spreadsheet only.";
 
 /** The lines of one step of the work: the functions of one family, or the cell formulas of built-in functions alone. */

@@ -36,44 +36,47 @@ export function bannerCell({ range, rows }: Pick<RangeReading, "range" | "rows">
   const spills = rows.flat().flatMap(({ spill }) => cellArea(spill) ?? []);
   const inView = Array.from({ length: ROWS_IN_VIEW }, (_, row): RowInView => {
     const isFilled = spills.some((spill) => row >= spill.row && row < spill.row + spill.rows);
-    return { row, firstColumn: used.column, cells: isFilled ? undefined : (rows[row - used.row] ?? []), isFree: (column) => isFree(row, column) };
+    return { isFilled, held: new Map(), isFree: (column) => isFree(row, column) };
   });
+  for (const reading of rows.slice(0, ROWS_IN_VIEW).flat()) {
+    const { row, column } = areaNamed(reading.cell);
+    if (!isBlank(reading)) inView[row]?.held.set(column, reading);
+  }
+  const last = used.row + used.rows;
   // The first row that is blank from end to end. A formula that shows nothing is none, nor is a row that a spill fills with nothing.
-  const blank = inView.find(({ row, cells, isFree: isFreeIn }) => row < used.row + rows.length && cells?.every(isBlank) === true && isFreeIn(0));
-  if (blank !== undefined) return cellAt(blank.row, 0);
-  const gaps = inView.slice(0, used.row + rows.length).map(gapIn);
+  const blank = inView.findIndex(({ isFilled, held, isFree: isFreeIn }, row) => row < last && !isFilled && held.size === 0 && isFreeIn(0));
+  if (blank !== -1) return cellAt(blank, 0);
+  const gaps = inView.slice(0, last).map(gapIn);
   const withGap = gaps.findIndex((column) => column !== -1);
   if (withGap !== -1) return cellAt(withGap, gaps[withGap] ?? 0);
-  const last = first.reduce((so, reading, column) => (isBlank(reading) ? so : column), 0);
-  let column = used.column + last + runOn(first[last]);
+  const heldAbove = inView[used.row]?.held ?? new Map<number, CellReading>();
+  let column = Math.max(-1, ...heldAbove.keys());
+  column = column === -1 ? 0 : column + runOn(heldAbove.get(column));
   while (!isFree(used.row, column) && column < COLUMNS_OF_A_SHEET - 1) column++;
   return cellAt(used.row, column);
 }
 
 interface RowInView {
-  readonly row: number;
-  /** The column of the first of the cells. */
-  readonly firstColumn: number;
-  /** Undefined where a spill fills the row. */
-  readonly cells: readonly CellReading[] | undefined;
+  /** True where a spill fills some of the row. */
+  readonly isFilled: boolean;
+  /** What stands in it, by column. */
+  readonly held: Map<number, CellReading>;
   isFree(column: number): boolean;
 }
 
 /** The first column of enough blank cells in view that no text runs on over; -1 where there are none. */
-function gapIn({ cells, firstColumn, isFree }: RowInView): number {
-  if (cells === undefined) return -1;
+function gapIn({ isFilled, held, isFree }: RowInView): number {
+  if (isFilled) return -1;
+  const columns = [...held.keys()].sort((one, other) => one - other);
   let column = 0;
   while (column < COLUMNS_IN_VIEW) {
-    const reading = cells[column - firstColumn];
-    if (reading !== undefined && !isBlank(reading)) {
-      column += runOn(reading);
-      continue;
-    }
-    const filled = cells.findIndex((one, index) => index + firstColumn >= column && !isBlank(one));
+    const reading = held.get(column);
     // Beyond the last filled cell nothing is in the way.
-    const end = filled === -1 ? Infinity : filled + firstColumn;
-    if (end - column >= COLUMNS_NEEDED && isFree(column)) return column;
-    column = end - column >= COLUMNS_NEEDED ? column + 1 : end;
+    const end = columns.find((filled) => filled >= column) ?? Infinity;
+    if (reading !== undefined) column += runOn(reading);
+    else if (end - column < COLUMNS_NEEDED) column = end;
+    else if (isFree(column)) return column;
+    else column++;
   }
   return -1;
 }

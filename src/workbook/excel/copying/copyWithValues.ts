@@ -45,6 +45,8 @@ type CopyUnderWay = CopyWithValues & { readonly copyName: string; readonly expec
 async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<Ended[]> {
   const { expected } = wanted;
   const copy = await beginCopy(context, sheet, wanted, attempt);
+  const ask = () => (expected.isSmall ? askForHeld(copy.worksheet) : undefined);
+  let before = ask();
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
   // All of the sheet: rules stand on blank cells too.
   if (wanted.keepsRules !== true) copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
@@ -58,9 +60,10 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   for (const { plan, made } of further) {
     if (plan.isHidden === true) made.worksheet.visibility = Excel.SheetVisibility.hidden;
     await writePlan(context, made.worksheet, plan);
+    // What was typed by now is not written over; what comes later is seen in the request that writes.
+    if (before !== undefined && expected.typedWhereValuesGo(before()).length > 0) throw new WorkbookProblem(typedIntoCopy);
+    before = ask();
   }
-  // In the request that writes over it.
-  const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
   const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
   await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
     // Where the answer was lost, so is what stood there.

@@ -29,7 +29,7 @@ export const enterAgain = (cells: number): string => `Enter ${counted(cells, "fo
 export const mended = (cells: number): string => `Entered ${counted(cells, "formula")} again.`;
 
 export const changedMeanwhileLeft = (cells: readonly string[]): string =>
-  `${named(cells)} ${cells.length === 1 ? "holds" : "hold"} something else by now and stayed as it is.`;
+  `${named(cells)} ${cells.length === 1 ? "holds something else by now and stayed as it is" : "hold something else by now and stayed as they are"}.`;
 
 export const stillUnknown = (cells: readonly string[]): string =>
   `${named(cells)} still ${cells.length === 1 ? "shows" : "show"} #NAME?: something in the formula is known neither to the workbook nor to Retort. Select the cell to read it under This cell.`;

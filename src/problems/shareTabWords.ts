@@ -55,7 +55,7 @@ export const shareTabWords = {
 export const inThisWorkbook = (because: string, made: string): string => `${because} So the copy was made in this workbook. ${made}`;
 
 export const copyMade = (copy: string, record: string, cells: number): string => {
-  const became = cells === 0 ? "No cell held a formula." : `${counted(cells, "formula cell")} became ${cells === 1 ? "a value" : "values"}.`;
+  const became = cells === 0 ? "No cell held a formula." : cells === 1 ? "One formula cell became a value." : `${cells} formula cells became values.`;
   return `Made "${copy}" and its record, "${record}". ${became}`;
 };
 

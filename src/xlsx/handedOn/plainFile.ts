@@ -84,7 +84,9 @@ export async function leavePlainCells(
     const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
-    await putBanner(file, sheet, await bannerPlace(file, sheet, reading, false), plainBanner(date, fixed));
+    const place = await bannerPlace(file, sheet, reading, false);
+    const holds = reading.rows.some((row) => row.some((one) => one.cell === place && (one.value ?? "") !== ""));
+    await putBanner(file, sheet, place, plainBanner(date, fixed), holds);
   }
   // All at once: each time goes through the looks of the whole file.
   const records = await addPlanned(file, wanted);

@@ -7,6 +7,8 @@ import type { LookChange } from "../package/StylesPart";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
 const BANNER_LOOK: LookChange = { bold: true, italic: false, colour: sheetStyles.caution.fontColour };
+// Points.
+const TITLE_PLACE_SIZE = 8;
 // A banner may stand below a short sheet, and no further down than a reader sees.
 const ROWS_IN_VIEW = 5;
 // Beyond what is filled, where a banner may begin.
@@ -42,8 +44,9 @@ function firstFree({ rows }: Pick<RangeReading, "rows">, isUnseen: (row: number,
   return undefined;
 }
 
-export async function putBanner(file: WorkbookPackage, sheet: string, cell: string, words: string): Promise<void> {
-  const [look] = await file.addLooks([[0, BANNER_LOOK]]);
+/** @param inTitlePlace true where the line stands in the place of a run sheet's title, and ends where the next step begins */
+export async function putBanner(file: WorkbookPackage, sheet: string, cell: string, words: string, inTitlePlace = false): Promise<void> {
+  const [look] = await file.addLooks([[0, inTitlePlace ? { ...BANNER_LOOK, size: TITLE_PLACE_SIZE } : BANNER_LOOK]]);
   await file.changeCells(sheet, [{ cell, content: { kind: "value", value: words }, ...(look !== undefined && { look }) }]);
 }
 

@@ -30,6 +30,7 @@ export function rangeFormatObject(sheet: SheetState, area: CellArea): HostObject
     kind: "RangeFormat",
     writes: {
       HorizontalAlignment: set("horizontalAlignment"),
+      VerticalAlignment: set("verticalAlignment"),
       WrapText: set("wrapText"),
       IndentLevel: set("indentLevel"),
       RowHeight: (points: number) => {

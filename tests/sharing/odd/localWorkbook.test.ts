@@ -25,7 +25,7 @@ async function shared(
   const make = as === "values" ? valuesFile : plainFile;
   const files = {
     make: async (wanted: Parameters<typeof make>[1]) => ({ ...(await make(whole.slice(), wanted)), fileName: "x.xlsx" }),
-    handOut: async () => undefined,
+    handOut: async () => "",
   };
   return (await shareInFile(live.workbook, files, { as, sheets, date: DATE, withErrors })).content;
 }

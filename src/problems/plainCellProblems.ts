@@ -95,6 +95,7 @@ export const WHY_FIXED = {
   newerFunction: "it uses a function newer than Excel 2016",
   severalSheets: "it works on several sheets at once",
   notShared: "it refers to a sheet that is not shared",
+  circular: "it is calculated from itself",
   unseen: "it refers to cells that its text does not show",
 } as const;
 /** Why a function has no form in built-in functions, for its page. */

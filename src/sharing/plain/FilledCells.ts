@@ -25,6 +25,21 @@ export class FilledCells {
     });
   }
 
+  /** The first cell of an area that has not been visited before, which now has. */
+  takeOne(area: CellArea): { readonly row: number; readonly column: number } | undefined {
+    let found: { row: number; column: number } | undefined;
+    this.columnsOf(area, (rows, column) => {
+      if (found !== undefined) return;
+      const next = this.nextIn(column, rows.length);
+      const index = unvisited(next, firstFrom(rows, area.row));
+      const row = rows[index];
+      if (row === undefined || row >= area.row + area.rows) return;
+      next[index] = index + 1;
+      found = { row, column };
+    });
+    return found;
+  }
+
   private columnsOf({ column, columns }: CellArea, each: (rows: readonly number[], column: number) => void): void {
     if (columns > this.rows.size) {
       for (const [one, rows] of this.rows) if (one >= column && one < column + columns) each(rows, one);

@@ -89,6 +89,7 @@ function readSheet(name: string, readings: readonly CellReading[], formulas: Rea
     const formula = { id: formulas.length, sheet: name, reading, area: areaNamed(reading.spill === "" ? reading.cell : reading.spill) };
     formulas.push(formula);
     const { area } = formula;
+    [rows, columns] = [Math.max(rows, area.row + area.rows), Math.max(columns, area.column + area.columns)];
     for (let down = 0; down < area.rows; down++)
       for (let across = 0; across < area.columns; across++) owners.set(keyOf(area.row + down, area.column + across), formula);
   }

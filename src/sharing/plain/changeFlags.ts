@@ -90,7 +90,7 @@ function flagText(
 ): string | undefined {
   const all = source?.precedents ?? [];
   // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
-  const isRestless = source?.isVolatile === true;
+  const isRestless = source?.isVolatile === true || (isFixed && source?.isUnseen === true);
   if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
   const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
   if (isBefore && isRestless) return outlived(`MAX(${largest(all, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`);

@@ -7,6 +7,7 @@ import { numberText } from "../../inputs/numberText";
 import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./changed";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
+import { circularFormulas, sourcesOutside, type Circle } from "./circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
 import type { PlainFormula } from "./plainFormula";
 import { plainNames } from "./plainNames";
@@ -75,9 +76,19 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.usable)];
   const filledDown = new FilledDownFormulas(sheets, options, workings);
   const sources = sheets.formulas.map((formula) => filledDown.sourcesOf(formula, nameAsRead));
+  const circles = circularFormulas(sheets, sources);
   const rewritten = new Map<number, Exclude<PlainFormula, { readonly kind: "none" }>>();
   const fixed = new Map<number, WhyFixed>();
+  const fixCircle = (circle: Circle): void => {
+    const outside = sourcesOutside(circle, sources);
+    for (const { id } of circle) {
+      fixed.set(id, "circular");
+      sources[id] = { ...(sources[id] as FormulaSources), precedents: outside ?? [], isVolatile: outside === undefined };
+    }
+  };
+  for (const circle of circles) if (circle.some(({ id }) => sources[id]?.isOurs)) fixCircle(circle);
   sheets.formulas.forEach((formula) => {
+    if (fixed.has(formula.id)) return;
     const { isOurs, isBeyond } = sources[formula.id] as FormulaSources;
     if (isBeyond) fixed.set(formula.id, "notShared");
     if (!isOurs || isBeyond) return;
@@ -89,6 +100,10 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const isHeld = (id: number): boolean => (rewritten.get(id)?.held.length ?? 0) > 0;
   const heldNow = (): FormsHeld => new Map([...rewritten].flatMap(([id, { held }]) => (held.length === 0 || fixed.has(id) ? [] : [[id, held]])));
   let staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  // The flags of a circle would be one as well.
+  const flagged = circles.filter((circle) => circle.some(({ id }) => !fixed.has(id) && (staleness.after.has(id) || staleness.before.has(id))));
+  flagged.forEach(fixCircle);
+  if (flagged.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
   const tooLong = [...staleness.after, ...heldNow().keys()].filter(
     (id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED,
   );

@@ -1,4 +1,3 @@
-import { everyFunction } from "../../functions/catalogue";
 import type { CellArea } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
@@ -58,6 +57,7 @@ interface Looking {
 /** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
 function gather(root: Part, looking: Looking, into: Gathered): void {
   const ahead: Part[] = [root];
+  const variables = new Set<string>();
   while (ahead.length > 0) {
     const part = ahead.pop();
     switch (part?.type) {
@@ -72,9 +72,11 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
       case "ArrayExpression":
         break;
       case "LetExpression":
+        for (const { id } of part.declarations) variables.add(id.name.toLowerCase());
         ahead.push(part.body, ...part.declarations.map(({ init }) => init));
         break;
       case "LambdaExpression":
+        for (const { name } of part.params) variables.add(name.toLowerCase());
         ahead.push(part.body);
         break;
       case "CallExpression": {
@@ -82,7 +84,7 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         if (name === "") ahead.push(part.callee as unknown as Part);
         const ours = catalogueName(name);
         if (ours !== undefined) into.isOurs = true;
-        if (ours !== undefined && !everyFunction.some((one) => one.name === ours)) into.isUnseen = true;
+        if (name !== "" && !variables.has(name.toLowerCase())) gatherName(part.callee.name, looking, into);
         if (REFERS_UNSEEN.has(name)) into.isUnseen = true;
         if (VOLATILE.has(name)) into.isVolatile = true;
         if (name === "ANCHORARRAY") gatherSpill(part.arguments[0], looking, into);
@@ -90,7 +92,7 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         break;
       }
       case "ReferenceIdentifier":
-        gatherReference(part, looking, into);
+        gatherReference(part, looking, variables, into);
         break;
       default:
     }
@@ -107,8 +109,13 @@ function gatherSpill(anchor: Part, { tree, place, sheets }: Looking, into: Gathe
   }
 }
 
-function gatherReference(part: Extract<Part, { type: "ReferenceIdentifier" }>, looking: Looking, into: Gathered): void {
-  const { tree, place, sheets, seen } = looking;
+function gatherReference(
+  part: Extract<Part, { type: "ReferenceIdentifier" }>,
+  looking: Looking,
+  variables: ReadonlySet<string>,
+  into: Gathered,
+): void {
+  const { tree, place, sheets } = looking;
   const text = tree.textOf(part);
   if (part.kind === "table") {
     const found = tableCellsReferred(text, place);
@@ -118,17 +125,27 @@ function gatherReference(part: Extract<Part, { type: "ReferenceIdentifier" }>, l
   }
   const found = part.kind === "name" ? undefined : cellsReferred(text, place.sheet);
   if (found !== undefined) return add(found, sheets, into);
+  // The name of a function of ours without a call: behind a space, or handed to another function.
+  if (catalogueName(text) !== undefined) into.isOurs = true;
+  if (part.kind === "name" && variables.has(text.toLowerCase())) return;
+  if (!gatherName(text, looking, into)) into.isUnseen = true;
+}
+
+/** What a name stands for, be it called or not. @returns false where it is not known */
+function gatherName(text: string, looking: Looking, into: Gathered): boolean {
+  const { place, seen } = looking;
   const [, quoted, bare, name = text] = /^(?:'((?:[^']|'')*)'|([^'!]+))!(.+)$/.exec(text) ?? [];
   const formula = place.nameOf(name, quoted?.replaceAll("''", "'") ?? bare ?? place.sheet);
   const key = name.toUpperCase();
-  // A name that is not known is a variable of LET, or belongs to another workbook.
-  if (formula === undefined || seen.has(key)) return;
+  if (formula === undefined) return false;
+  if (seen.has(key)) return true;
   const named = formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
   if (named === undefined) {
     into.isUnseen = true;
-    return;
+    return true;
   }
   gather(named.root, { ...looking, tree: named, seen: new Set([...seen, key]) }, into);
+  return true;
 }
 
 function add({ sheet, lastSheet, area }: Referred, sheets: readonly string[], into: Gathered): void {

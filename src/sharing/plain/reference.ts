@@ -15,6 +15,11 @@ export interface Referred {
 
 /** The cells of "B7", "$B$7:C12", "'My sheet'!B7", "B:B", "[Book]Sheet1!A1"; undefined for anything else. */
 export function cellsReferred(text: string, home: string): Referred | undefined {
+  const quoted = quotedSheet(text);
+  if (quoted !== undefined) {
+    const found = cellsReferred(quoted.cells, quoted.sheet);
+    return found === undefined || found.sheet !== quoted.sheet ? found : { ...found, sheet: quoted.sheet };
+  }
   const parsed = parseA1Ref(text);
   if (parsed === undefined || !("range" in parsed) || parsed.range === undefined) return undefined;
   const scopes = parsed.context ?? [];
@@ -32,6 +37,16 @@ export function cellsReferred(text: string, home: string): Referred | undefined 
   return last === undefined ? { sheet: first, area, isWhole } : { sheet: first, lastSheet: last, area, isWhole };
 }
 
+/**
+ * A sheet in quotation marks whose name holds brackets: the parser takes what stands in them for a workbook, behind which a sheet's name would
+ * have to follow.
+ */
+function quotedSheet(text: string): { readonly sheet: string; readonly cells: string } | undefined {
+  const [, name, cells = ""] = /^'((?:[^']|'')*)'!(.+)$/.exec(text) ?? [];
+  const sheet = name?.replaceAll("''", "'");
+  return sheet === undefined || !sheet.includes("[") || /\][^\]]+$/.test(sheet) ? undefined : { sheet, cells };
+}
+
 /** The cells of a table reference, such as Runs[Mass] or [@Mass], in the row of the cell where it says so; undefined where it is not known. */
 export function tableCellsReferred(text: string, { sheet, cell, tableOf }: Surroundings): Referred | undefined {
   const parsed = parseStructRef(text);
@@ -39,7 +54,9 @@ export function tableCellsReferred(text: string, { sheet, cell, tableOf }: Surro
   if (parsed === undefined || table === undefined) return undefined;
   const rows = rowsOf(parsed.sections ?? [], table, cell);
   const columns = parsed.columns ?? [];
-  const places = columns.map((name) => table.columns.findIndex((column) => column.toLowerCase() === unescaped(name).toLowerCase()));
+  const places = columns.map((name) =>
+    table.columns.findIndex((column) => [name, unescaped(name)].some((one) => column.toLowerCase() === one.toLowerCase())),
+  );
   if (rows === undefined || places.includes(-1)) return undefined;
   const [first, last] = places.length === 0 ? [0, table.columns.length - 1] : [Math.min(...places), Math.max(...places)];
   if (rows.isOwn && table.sheet !== sheet) return undefined;

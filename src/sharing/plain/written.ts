@@ -3,6 +3,7 @@ import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import type { Part } from "./formulaTree";
 import { GIVES_ONE, NEWER, RANDOM, WORKS_ON_EACH } from "./functionKinds";
+import { covers } from "../../workbook/cellArea";
 import { cellsReferred, referenceText, sheetText } from "./reference";
 import { within, type Scope } from "./Scope";
 import { areaReferred, namedFormula, scopeOfLet, spillReferred, type Call, type Let } from "./sizeOf";
@@ -101,13 +102,28 @@ function unary(part: Extract<AstExpression, { type: "UnaryExpression" }>, scope:
       return spill(part, scope);
     case "@":
       // A range behind @ is cut by the row or column of the cell, an array gives its first value.
-      if (inner?.type === "ReferenceIdentifier") return `@${written(inner, scope, writeCall)}`;
+      if (inner?.type === "ReferenceIdentifier" && !isVariable(inner, scope)) return intersection(inner, scope);
       return inBrackets(inner, SIGN, within(scope, { isSingle: true }), writeCall);
     case "%":
       return `${inBrackets(inner, PERCENT, scope, writeCall)}%`;
     default:
       return `${part.operator}${inBrackets(inner, SIGN, scope, writeCall)}`;
   }
+}
+
+const isVariable = (part: Extract<AstExpression, { type: "ReferenceIdentifier" }>, scope: Scope): boolean =>
+  part.kind === "name" && scope.variables.has(part.value.toLowerCase());
+
+/** The cell of a range that stands in the row or column of the formula: a file holds no @, and older programs know none. */
+function intersection(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>, scope: Scope): string {
+  const named = part.kind === "name" ? namedFormula(scope.tree.textOf(part), scope) : scope;
+  const { sheet, area } = areaReferred(part.kind === "name" ? named.tree.root : part, named);
+  if (area.rows * area.columns === 1 && part.kind !== "name" && !scope.isQualified) return scope.tree.textOf(part);
+  const own = cellsReferred(scope.place.cell, scope.place.sheet)?.area ?? { row: 0, column: 0 };
+  const row = area.rows === 1 ? area.row : own.row;
+  const column = area.columns === 1 ? area.column : own.column;
+  if ((area.rows > 1 && area.columns > 1) || !covers(area, row, column)) return "#VALUE!";
+  return referenceText({ row, column, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
 }
 
 /** The area that a spill fills: it is as large in the copy, where it is one array formula or single cells. */
@@ -130,7 +146,8 @@ function letOrBody(part: Let, scope: Scope, writeCall: WriteCall): string {
 }
 
 function called(call: Call, scope: Scope, writeCall: WriteCall): string {
-  if ((call.callee.type as string) === "LambdaExpression") return calledLambda(call, scope, writeCall);
+  const lambda = lambdaOf(call, scope);
+  if (lambda !== undefined) return calledLambda(call, lambda, scope, writeCall);
   const name = call.callee.name.toUpperCase();
   const ours = catalogueName(name);
   if (ours !== undefined) return writeCall(call, ours, scope);
@@ -147,12 +164,34 @@ function called(call: Call, scope: Scope, writeCall: WriteCall): string {
 const argument = (part: Part, scope: Scope, writeCall: WriteCall): string =>
   part?.type === "BinaryExpression" && part.operator === "," ? `(${written(part, scope, writeCall)})` : written(part, scope, writeCall);
 
-function calledLambda(call: Call, scope: Scope, writeCall: WriteCall): string {
-  const lambda = call.callee as unknown as Extract<AstExpression, { type: "LambdaExpression" }>;
-  const variables = new Map(scope.variables);
+type Lambda = Extract<AstExpression, { type: "LambdaExpression" }>;
+
+interface BoundLambda {
+  readonly lambda: Lambda;
+  readonly scope: Scope;
+}
+
+/** What a call calls where that is a LAMBDA: written on the spot, or behind a variable or a defined name. @throws CannotWrite for another variable */
+function lambdaOf(call: Call, scope: Scope): BoundLambda | undefined {
+  if ((call.callee.type as string) === "LambdaExpression") return { lambda: call.callee as unknown as Lambda, scope };
+  const name = call.callee.name ?? "";
+  const variable = scope.variables.get(name.toLowerCase());
+  if (variable !== undefined) {
+    if (variable.isKept && !scope.isQualified) return undefined;
+    if (variable.value?.type !== "LambdaExpression") throw new CannotWrite("newerFunction");
+    return { lambda: variable.value, scope: variable.scope };
+  }
+  if (scope.options.newerFunctions === true || scope.place.nameOf(name, scope.place.sheet) === undefined) return undefined;
+  const named = namedFormula(name, scope);
+  return named.tree.root.type === "LambdaExpression" ? { lambda: named.tree.root, scope: named } : undefined;
+}
+
+function calledLambda(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope, writeCall: WriteCall): string {
+  const variables = new Map(outer.variables);
   lambda.params.forEach(({ name }, index) => variables.set(name.toLowerCase(), { value: call.arguments[index], scope, isKept: false }));
   if (call.arguments.some((one) => usesAny(one, RANDOM, scope))) throw new CannotWrite("random");
-  return `(${written(lambda.body, within(scope, { variables }), writeCall)})`;
+  const { isSingle, isOnEach, isQualified } = scope;
+  return `(${written(lambda.body, within(outer, { variables, isSingle, isOnEach, isQualified }), writeCall)})`;
 }
 
 /** True where an expression calls one of these functions, also through a variable or a name. */

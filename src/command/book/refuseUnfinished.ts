@@ -33,7 +33,7 @@ export const nameOf = (sheet: string, cell: string): string =>
  * @throws Refusal naming the cells
  */
 export function refuseUnfinished(
-  { isStale, goesRound }: Pick<Book, "isStale" | "goesRound">,
+  { isStale, goesRound, names, tables }: Pick<Book, "isStale" | "goesRound" | "names" | "tables">,
   sheets: readonly BookSheet[],
   { keepErrors }: Allowed,
 ): void {
@@ -49,7 +49,13 @@ export function refuseUnfinished(
   if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay)));
   if (keepErrors) return;
   const errors = erroneous(sheets);
-  const around = goesRound || errors.length > 0 ? [] : circles(sheets.map(({ reading }) => reading));
+  const around =
+    goesRound || errors.length > 0
+      ? []
+      : circles(
+          sheets.map(({ reading }) => reading),
+          { names, tables },
+        );
   if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOf(sheet, cell))));
   if (errors.length === 0) return;
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);

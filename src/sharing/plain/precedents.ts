@@ -2,7 +2,7 @@ import type { CellArea } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import { formulaTree, type FormulaTree, type Part } from "./formulaTree";
-import { REFERS_UNSEEN, VOLATILE } from "./functionKinds";
+import { ASKS_WHERE, REFERS_UNSEEN, VOLATILE } from "./functionKinds";
 import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
 import { spillReferred } from "./sizeOf";
 import type { Surroundings } from "./Surroundings";
@@ -88,7 +88,7 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         if (REFERS_UNSEEN.has(name)) into.isUnseen = true;
         if (VOLATILE.has(name)) into.isVolatile = true;
         if (name === "ANCHORARRAY") gatherSpill(part.arguments[0], looking, into);
-        else ahead.push(...part.arguments);
+        else for (const one of part.arguments) if (!ASKS_WHERE.has(name) || !gatherPlace(one, looking, into)) ahead.push(one);
         break;
       }
       case "ReferenceIdentifier":
@@ -107,6 +107,17 @@ function gatherSpill(anchor: Part, { tree, place, sheets }: Looking, into: Gathe
     if (!(thrown instanceof CannotWrite)) throw thrown;
     into.isUnseen = true;
   }
+}
+
+/** What stands in cells does not matter where only their place is asked for. @returns false for what is no reference to cells */
+function gatherPlace(part: Part, { tree, place, sheets }: Looking, into: Gathered): boolean {
+  if (part?.type !== "ReferenceIdentifier" || part.kind === "table" || part.kind === "name") return false;
+  const found = cellsReferred(tree.textOf(part), place.sheet);
+  if (found === undefined) return false;
+  const alone: Gathered = { ...into, precedents: [], isBeyond: false };
+  add(found, sheets, alone);
+  into.isBeyond ||= alone.isBeyond;
+  return true;
 }
 
 function gatherReference(

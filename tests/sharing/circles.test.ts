@@ -1,3 +1,6 @@
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { KINDS } from "../../src/runsheet/kinds";
+import type { RunKind } from "../../src/runsheet/options/RunSheetOptions";
 import { circles } from "../../src/sharing/circles";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
 
@@ -10,6 +13,12 @@ const sheet = (name: string, formulas: Readonly<Record<string, string>>): RangeR
 });
 
 const found = (...sheets: readonly RangeReading[]): string[] => circles(sheets).map((one) => `${one.sheet}!${one.cell}`);
+
+test.each(Object.keys(KINDS) as RunKind[])("no circle is found in a run sheet of %s", (kind) => {
+  const plan = buildRunSheet({ kind, weighIns: 5, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: kind === "balance" ? 1 : 2 });
+  const formulas = plan.cells.flatMap(({ cell, formula }) => (formula === undefined ? [] : [[cell, formula] as const]));
+  expect(found(sheet(plan.name, Object.fromEntries(formulas)))).toEqual([]);
+});
 
 describe("circles(sheets)", () => {
   test.each<[string, Record<string, string>, string[]]>([
@@ -26,7 +35,7 @@ describe("circles(sheets)", () => {
   test.each<[string, Record<string, string>]>([
     ["a long chain", Object.fromEntries(Array.from({ length: 3000 }, (_, row) => [`A${row + 2}`, `=A${row + 1}+1`]))],
     ["running sums", Object.fromEntries(Array.from({ length: 2000 }, (_, row) => [`B${row + 1}`, `=SUM(A$1:A${row + 1})`]))],
-    ["numbering by places", { A1: "=ROW(A1)", A2: "=ROWS(A$1:A2)", B1: "=COLUMNS($A1:B1)", C1: "=COLUMN(C1)*2" }],
+    ["numbering by places", { A1: "=ROW(A1)", A2: "=ROWS(A$1:A2)", B1: "=COLUMNS($A1:B1)", C1: "=COLUMN(C1)*2", D1: "=ISFORMULA(D1)" }],
     ["a text that reads like a reference", { A1: '="A1"&"(A1)"' }],
     ["another workbook's cell of the same name", { A1: "=[1]Tray!A1" }],
   ])("finds none in %s", (_, formulas) => {

@@ -31,8 +31,8 @@ export const REFERS_UNSEEN: ReadonlySet<string> = new Set(["INDIRECT", "OFFSET"]
 /** Says something else in another cell. */
 export const TIED_TO_ITS_CELL: ReadonlySet<string> = new Set(["ROW", "COLUMN", "CELL", "INDIRECT", "SHEET"]);
 
-/** Asks where cells stand, whatever they hold: such a formula may stand in one of them. */
-export const ASKS_WHERE: ReadonlySet<string> = new Set(["ROW", "ROWS", "COLUMN", "COLUMNS"]);
+/** Asks where cells stand or whether they calculate, whatever they come to: such a formula may stand in one of them. */
+export const ASKS_WHERE: ReadonlySet<string> = new Set(["ROW", "ROWS", "COLUMN", "COLUMNS", "ISFORMULA"]);
 
 /** Newer than Excel 2016. */
 export const NEWER: ReadonlySet<string> = new Set(

@@ -38,7 +38,9 @@ describe.each([
 
 test("retort record refuses what share refuses, and is made of everything else", async () => {
   const outcomes: string[] = [];
-  for (const one of oddCases.filter(({ name }) => !/many sheets|unpacks|damaged part/.test(name))) {
+  // What is refused, and every fifth of the others: records of copies are made by the same piece.
+  const looked = oddCases.filter(({ values }, place) => isRefused(values) || place % 5 === 0);
+  for (const one of looked.filter(({ name }) => !/many sheets|unpacks|damaged part/.test(name))) {
     const book = files.put("in.xlsx", fileOf(one));
     const { code, notes } = await ran("record", book, "-o", files.at("record.xlsx"), "--overwrite");
     // Macros stand in the way of a copy and not of a record.

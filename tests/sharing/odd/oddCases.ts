@@ -399,23 +399,6 @@ export const oddCases: readonly OddCase[] = [
     }),
   },
   { name: "a sheet filled to XFD", book: one({ ...RUN, XFD1: 1, A2: 1, XFD2: 1, A3: 1, XFD3: 1, A4: 1, XFD4: 1, A5: 1, XFD5: 1, A6: 1 }) },
-  {
-    name: "a first row with a cell in every column",
-    book: one(
-      Object.fromEntries([
-        ...Object.entries(RUN),
-        ...Array.from(
-          { length: 5 },
-          (_, row) =>
-            [
-              [`E${row + 1}`, "y".repeat(400)],
-              [`XFD${row + 1}`, 2],
-              [`A${row + 1}`, row === 0 ? 25 : 1],
-            ] as [string, OddCell][],
-        ).flat(),
-      ]),
-    ),
-  },
   { name: "the last row of a sheet", book: one({ ...RUN, A1048576: 1 }), local: /more than the workbook takes at once/, excel: "elsewhere" },
   {
     name: "a pivot table of another sheet",
@@ -440,7 +423,7 @@ export const oddCases: readonly OddCase[] = [
     book: one({ ...RUN, A3: 1 }, { before: '<sheetFormatPr defaultRowHeight="15" zeroHeight="1"/>' }),
   },
   { name: "an input and a call in the last column", book: one({ ...INPUTS, XFD1: call() }) },
-  { name: "many sheets", book: { sheets: Array.from({ length: 40 }, (_, index) => ({ name: `Tray ${index + 1}`, cells: RUN })) } },
+  { name: "many sheets", book: { sheets: Array.from({ length: 25 }, (_, index) => ({ name: `Tray ${index + 1}`, cells: RUN })) } },
   // How it was last calculated.
   { name: "manual calculation, calculated before it was saved", book: { ...one(RUN), calculation: '<calcPr calcMode="manual"/>' } },
   {

@@ -42,14 +42,13 @@ export const numberInput = (about: string, rule: NumberRule): CellInput<number> 
   read: (value, argument) => readNumber(value, { argument }, rule),
 });
 
-/** A required number, or one word for nothing, which reads as 0; capitals and outer spaces do not matter. */
+/** A required number, or one word for nothing, which reads as 0; capitals and outer spaces do not matter. A cell of 0 is what the rule says. */
 export const numberOrWord = (about: string, rule: NumberRule, word: string): CellInput<number> => {
   const plain = numberInput(about, rule);
   const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === word;
   return {
     ...plain,
     takes: { kind: "number", rule, word },
-    isBlank: (value) => isNothing(value) || value === 0,
     read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
   };
 };

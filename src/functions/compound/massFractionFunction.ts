@@ -26,7 +26,10 @@ export const massFractionFunction = cellFunction({
   summary: "Share of a compound's mass that is one element, or one group such as the water of a hydrate [fraction]; or how often it holds it.",
   inputs: {
     formula: formulaText('Formula of the compound, such as "CuSO4·5H2O".'),
-    part: { ...formulaText('Element or group, such as "Cu" or "H2O".'), detail: `Groups: ${GROUPS.join(", ")}, each counted by its scarcest atom. The share of what is not there is refused; its count is 0.` },
+    part: {
+      ...formulaText('Element or group, such as "Cu" or "H2O".'),
+      detail: `Groups: ${GROUPS.join(", ")}, each counted by its scarcest atom. The share of what is not there is refused; its count is 0.`,
+    },
     what: optional(choice<"fraction" | "count">("What to answer.", ["fraction", "count"]), '"fraction"'),
   },
   result: { about: "Mass fraction", unit: "fraction" },

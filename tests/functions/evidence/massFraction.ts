@@ -75,12 +75,10 @@ export const evidence: FunctionEvidence = {
       // The nitrogen is there, the hydrogen is not.
       ["KNO3", "NH4"],
       ["CuSO4·5H2O", "D"],
-    ].map(
-      ([formula, part]): Refusal => [
-        `=RETORT.MASSFRACTION("${formula}", "${part}")`,
-        `#VALUE! part: no "${part}" in "${formula}". Check both formulas; asked for its "count", none is 0.`,
-      ],
-    ),
+    ].map(([formula, part]): Refusal => [
+      `=RETORT.MASSFRACTION("${formula}", "${part}")`,
+      `#VALUE! part: no "${part}" in "${formula}". Check both formulas; asked for its "count", none is 0.`,
+    ]),
     ['=RETORT.MASSFRACTION(, "H2O")', "#VALUE! formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
     ['=RETORT.MASSFRACTION("CuSO4", 5)', "#VALUE! part: 5 is not a chemical formula. Type a chemical formula such as CaCO3."],
     [

@@ -331,7 +331,7 @@ describe("the worked guides", () => {
     ["what did I catch", "What did I catch"],
     ["carbon monoxide in the shed", "What will my kiln give off, and what must I do about it"],
     ["char yield", "Dry and char a sample"],
-  ])("%s finds, over the functions, the guide %s with its sheet", async (query, title) => {
+  ])("%s finds, under the first function, the guide %s with its sheet", async (query, title) => {
     await tab("functions").click();
     await page.fill("#function-search", query);
     expect(await panel("functions").locator(".guide-lines a").allTextContents()).toEqual([title]);

@@ -65,9 +65,13 @@ export function functionsTab(workbook: Workbook): Tab {
     const findings = searchFunctions(catalogue, query);
     count.textContent = searchWords.outcome(findings, query);
     const guides = guidesFor(query, findings);
+    const items = findings.found.map((finding) => item(finding, findings));
+    // The first function stays the first stop; its guide comes before the others, which a newcomer may not read.
+    const [first, others] = guides.length === 0 ? [items, []] : [items.slice(0, 1), items.slice(1)];
     list.replaceChildren(
+      ...(first.length === 0 ? [] : [element("ul", {}, ...first)]),
       ...(guides.length === 0 ? [] : [element("p", { class: "hint" }, guideWords.answers), guideLines(workbook, guides)]),
-      element("ul", {}, ...findings.found.map((finding) => item(finding, findings))),
+      ...(others.length === 0 ? [] : [element("ul", {}, ...others)]),
     );
   };
 

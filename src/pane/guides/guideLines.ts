@@ -25,5 +25,5 @@ export function guideLines(workbook: Workbook, guides: readonly Guide[]): HTMLEl
 async function insertSheetOf(workbook: Workbook, { sheet: { kind, typed } }: Guide): Promise<string> {
   const outcome = readRunSheetForm({ ...typedIn(runSheetFields().controls), ...typed, kind, panZeros: false, temperatures: false });
   if ("problem" in outcome) throw new Error(outcome.problem);
-  return insertRunSheet(workbook, outcome.options);
+  return `${await insertRunSheet(workbook, outcome.options)} ${guideWords.cautionsFirst}`;
 }

@@ -5,6 +5,8 @@ export const guideWords = {
   insert: "Insert its sheet",
   /** For whoever hears the buttons without seeing the titles beside them. */
   insertOf: (title: string): string => `${guideWords.insert}: ${title}`,
-  /** Over what a search found. */
+  /** After the sheet was inserted, whose cautions the form shows before its button and this list does not. */
+  cautionsFirst: "Read its cautions before you start.",
+  /** Under the function that a search found first. */
   answers: "Worked through, with a run sheet:",
 } as const;

@@ -312,7 +312,9 @@ describe("the worked guides", () => {
       expect(await page.getByRole("link", { name: title, exact: true }).getAttribute("href")).toBe(`help/${guideFile(guide)}`);
       await page.getByRole("button", { name: `Insert its sheet: ${title}`, exact: true }).click();
       await toldBy("run").waitFor();
-      expect(await toldBy("run").textContent()).toMatch(/^Inserted as a new sheet, ".+"\. Start at cell [A-Z]+\d+\.$/);
+      expect(await toldBy("run").textContent()).toMatch(
+        /^Inserted as a new sheet, ".+"\. Start at cell [A-Z]+\d+\. Read its cautions before you start\.$/,
+      );
       const { kind, label, typed } = guide.sheet;
       expect((await page.locator(`label[for="run-kind-${kind}"] > span`).textContent())?.startsWith(label)).toBe(true);
       const [added, ...more] = await page.evaluate(() =>

@@ -484,10 +484,10 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
     boilingPressure("Pressure [Pa]."),
     [
       bound(
-        20_000,
-        19_999,
-        `19999 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
-        "31.4 kPa on the highest summit (ISO 2533)",
+        1200,
+        1199,
+        `1199 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
+        "the highest air pressure at sea level in hPa is 1085 (from memory)",
       ),
       bound(
         22_064_000,

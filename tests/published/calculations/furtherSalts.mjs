@@ -1,9 +1,10 @@
 // Losses of ores, hydrates and precursors, molar masses and shares, from atoms counted apart from this program.
 import { weight as usual } from "./ciaaw2021.mjs";
 
-// The further abridged weights of the same table.
+// The further weights of the same table, abridged but for Al, Cd and La, whose last abridged digit would show.
 const weight = {
   ...usual,
+  Al: 26.9815384,
   Li: 6.94,
   P: 30.974,
   V: 50.942,
@@ -12,9 +13,9 @@ const weight = {
   Sr: 87.62,
   Mo: 95.95,
   Ag: 107.87,
-  Cd: 112.41,
+  Cd: 112.414,
   Sn: 118.71,
-  La: 138.91,
+  La: 138.90547,
   Ce: 140.12,
   W: 183.84,
   Hg: 200.59,

@@ -1,5 +1,4 @@
 import { has } from "../../runsheet/kinds";
-import { buildRunSheet } from "../../runsheet/buildRunSheet";
 import { cautions } from "../../runsheet/words/cautions";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
@@ -7,7 +6,11 @@ import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { dryingChartSection } from "./dryingChartSection";
 import { markWrong, typedIn } from "./field";
+import { everyGuide } from "../../help/guides/everyGuide";
+import { guideLines } from "../guides/guideLines";
+import { guideWords } from "../guides/guideWords";
 import { gatherSection } from "./gatherSection";
+import { insertRunSheet } from "./insertRunSheet";
 import { reportSection } from "./reportSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
@@ -27,6 +30,13 @@ export function runSheetTab(workbook: Workbook): Tab {
     {},
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
+    element(
+      "details",
+      { class: "guides" },
+      element("summary", {}, guideWords.heading),
+      element("p", { class: "hint" }, guideWords.about),
+      guideLines(workbook, everyGuide),
+    ),
     form,
     reportSection(workbook),
     gatherSection(workbook),
@@ -117,9 +127,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
     const plan = planner.carried();
-    const sheetPlan = buildRunSheet(plan === undefined ? outcome.options : { ...outcome.options, plan });
-    const sheet = await workbook.addSheet(sheetPlan);
-    return `Inserted as a new sheet, "${sheet}". Start at cell ${sheetPlan.startAt}.`;
+    return insertRunSheet(workbook, plan === undefined ? outcome.options : { ...outcome.options, plan });
   };
 
   form.addEventListener("input", () => {

@@ -1,5 +1,6 @@
 /**
- * Questions written after the search was last mended, and asked once. Nothing was mended by them: the bounds say what the search did then.
+ * Questions written after the phrases were last mended; no phrase was written from them. One weight (words of a substance's name) was set
+ * afterwards with their score in view, which was the same at both settings looked at.
  */
 export const askedLast: readonly (readonly [question: string, name: string])[] = [
   ["gram molecular weight of lye", "MOLARMASS"],

@@ -40,6 +40,8 @@ export const weighInWords = {
   lost: (grams: string): string => `${isBelow(grams) ? "Gained" : "Lost"} ${withoutSign(grams)} g.`,
   left: (percent: string): string => `Left: ${percent} % of the dry sample.`,
   caught: (grams: string): string => `${isBelow(grams) ? "Lighter by" : "Caught"} ${withoutSign(grams)} g.`,
+  lighterAfterFire: (grams: string): string =>
+    `it is ${withoutSign(grams)} g lighter than before the fire. Weigh it again, and look which part it is.`,
   offWeight: (grams: string): string => off(grams, "the weight's value"),
   offCentre: (grams: string): string => off(grams, "the centre"),
   says: (verdict: string): string => `The sheet says: ${verdict}.`,

@@ -53,10 +53,7 @@ export function sheetCells(sheetName: string, held: readonly (readonly InputCell
 }
 
 /** @param value what stands in a cell, rows from 1 and columns from 0 */
-export function cellsOf<Kind extends RunSheet | BalanceSheet>(
-  sheet: Kind,
-  value: (row: number, column: number) => Plain,
-): PlannedCells<Kind> {
+export function cellsOf<Kind extends RunSheet | BalanceSheet>(sheet: Kind, value: (row: number, column: number) => Plain): PlannedCells<Kind> {
   const { cells, entryRules } = isBalance(sheet) ? balanceBlocks(sheet) : everyBlock(sheet);
   const key = (row: number, column: number): string => `${row},${column}`;
   const planned = new Map(cells.map((one) => [key(one.at.row, one.at.column), one]));

@@ -123,7 +123,10 @@ function blockOf(cells: SheetCells, row: number): string {
 export const isPrinted = ({ sheet }: SheetCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
 
 /** Whether a cell is a verdict or a finding of the checks, and of which. */
-export function checkAt<Name extends string>({ sheet }: { readonly sheet: { readonly rows: { readonly checks: CheckRows<Name> } } }, { row, column }: Cell) {
+export function checkAt<Name extends string>(
+  { sheet }: { readonly sheet: { readonly rows: { readonly checks: CheckRows<Name> } } },
+  { row, column }: Cell,
+) {
   const line = sheet.rows.checks.lines.find((one) => one.row === row);
   return line === undefined || column > CLOCK + 1 || column < CLOCK ? undefined : { check: line.check, isFinding: column === CLOCK + 1 };
 }

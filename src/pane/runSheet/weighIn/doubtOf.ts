@@ -2,6 +2,7 @@ import type { Plain } from "../../../explanation/runSheet/Plain";
 import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import type { BalanceCheck } from "../../../runsheet/sheet/balanceRows";
+import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import type { CheckName } from "../../../runsheet/sheet/layout";
 import type { Step } from "./order/Step";
 import { recalculated } from "./recalculated";
@@ -12,13 +13,11 @@ const ON_ENTRIES: readonly (CheckName | BalanceCheck)[] = [
   ...(["dates", "slip"] as const),
 ];
 
-const DOUBT = "?";
-
 /**
  * What the sheet's own checks would newly say of an entry, "" for nothing.
  * @param typed what is to be entered, by name of cell
  */
-export function doubtOf(cells: SheetCells, { at, isJudgedInRow }: Step, typed: ReadonlyMap<string, Plain>): string {
+export function doubtOf(cells: SheetCells, { change }: Step, typed: ReadonlyMap<string, Plain>): string {
   const found = (of: SheetCells): string[] =>
     cells.sheet.rows.checks.lines
       .filter(({ check }) => ON_ENTRIES.includes(check))
@@ -27,8 +26,10 @@ export function doubtOf(cells: SheetCells, { at, isJudgedInRow }: Step, typed: R
   const before = new Set(found(recalculated(cells, new Map())));
   const after = recalculated(cells, typed);
   const doubt = found(after).find((finding) => !before.has(finding)) ?? "";
-  const verdict = isJudgedInRow && after.at(at.row, cells.sheet.columns.verdict);
-  return doubt === "" && typeof verdict === "string" && verdict.startsWith(DOUBT) ? verdict : doubt;
+  if (doubt !== "" || change?.doubtedBelow === undefined) return doubt;
+  const { explained } = cells.sheet.working;
+  const [value, least] = [after.at(change.at.row, change.at.column), Number(after.at(explained.row, explained.column))];
+  return typeof value === "number" && value < -least ? change.doubtedBelow(value.toFixed(decimalsOf(cells.sheet.options.readability))) : "";
 }
 
 /** "" too where only the spreadsheet can work the check out; it will say so itself once the entry stands. */

@@ -27,7 +27,9 @@ export function report(cells: SheetCells, { at, name, unit, kind, change, total,
     .filter((one): one is string => typeof one === "string" && one !== "");
   return [
     told,
-    ...(change !== undefined && typeof value === "number" ? [change.said(change.isShare ? toDecimals(PERCENT * value, SHARE_DECIMALS) : toDecimals(value, decimalsOf(options.readability)))] : []),
+    ...(change !== undefined && typeof value === "number"
+      ? [change.said(change.isShare ? toDecimals(PERCENT * value, SHARE_DECIMALS) : toDecimals(value, decimalsOf(options.readability)))]
+      : []),
     ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
   ].join(" ");
 }

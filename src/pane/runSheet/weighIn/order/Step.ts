@@ -17,8 +17,6 @@ export interface Step {
   readonly change?: Change;
   /** The row besides its own whose verdict is about it. */
   readonly total?: number;
-  /** True where the verdict beside the box questions what no check does before more is weighed. */
-  readonly isJudgedInRow?: true;
   /** Several boxes at once that may stay blank, each choice with its words. */
   readonly skips: readonly Skip[];
 }
@@ -28,6 +26,8 @@ export interface Change {
   /** A fraction, to be said in percent; left out: grams. */
   readonly isShare?: true;
   readonly said: (figures: string) => string;
+  /** What is doubted where it is below 0 by more than two weighings explain, and no check says so before more is weighed. */
+  readonly doubtedBelow?: (grams: string) => string;
 }
 
 export interface Skip {

@@ -24,8 +24,8 @@ export function* caughtAfter({ cells }: Work<RunCells>, caught: Caught, inUse: r
   for (const sample of inUse)
     for (const part of caught.parts) {
       if (isBlank(cells, caught.before(part, sample))) continue;
-      const change = { at: caught.gain(part, sample), said: weighInWords.caught };
-      yield step(cells, caught.after(part, sample), { change, total: caught.rows.total, isJudgedInRow: true });
+      const change = { at: caught.gain(part, sample), said: weighInWords.caught, doubtedBelow: weighInWords.lighterAfterFire };
+      yield step(cells, caught.after(part, sample), { change, total: caught.rows.total });
     }
   for (const sample of inUse) {
     // Its moisture counts where a sample was fed moist alone, and how exact a percentage is, where there is one.

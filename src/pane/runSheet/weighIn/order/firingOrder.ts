@@ -1,6 +1,8 @@
+import { joinedName } from "../../../../explanation/runSheet/cellNames";
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../../problems/weighInWords";
 import type { Cell } from "../../../../runsheet/expressions/Expression";
+import { LABEL } from "../../../../runsheet/sheet/Columns";
 import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../../../runsheet/sheet/RunSheet";
 import { isRowFilled, isSteady, rowsOf } from "./howFar";
 import { weighed } from "./roundsOrder";
@@ -37,9 +39,16 @@ export function* stages(work: Work<RunCells>, table: Fired, inUse: readonly numb
     for (const one of weighed(work, table, row, inUse, { skips }))
       yield one.change === undefined ? one : { ...one, change: { at: one.change.at, isShare: true, said: weighInWords.left } };
     const isLatest = row === table.rows.last || !isRowFilled(cells, table, row + 1, inUse);
-    if (isLatest) yield step(cells, fireOf(table, row).seen, { kind: "words", unit: "", isOptional: true });
+    if (isLatest) yield named(cells, fireOf(table, row).seen);
   }
   return { isOver: inUse.length > 0 };
+}
+
+/** What left in a stage, in the person's own words. */
+function named(cells: RunCells, at: Cell): Step {
+  const made = step(cells, at, { kind: "words", unit: "", isOptional: true });
+  const stage = cells.planned(at.row, LABEL)?.content;
+  return { ...made, name: joinedName(made.name, String(stage ?? "")) };
 }
 
 function* noted({ cells }: Work<RunCells>, table: Fired, row: number, more: readonly Skip[]): Generator<Step> {

@@ -9,7 +9,8 @@ export const isSteady = ({ at }: RunCells, { allSteady }: Weighed): boolean => N
 /** Whether drying is done, by the sheet's own condition: shown dry, fed moist with its moisture given, or a salt heated as weighed in. */
 export const isKnownDry = ({ sheet, at }: RunCells): boolean => workOut(isNotDry(sheet), at) === false;
 
-export const rowsOf = ({ rows: { first, last } }: Pick<Weighed, "rows">): number[] => Array.from({ length: last - first + 1 }, (_, index) => first + index);
+export const rowsOf = ({ rows: { first, last } }: Pick<Weighed, "rows">): number[] =>
+  Array.from({ length: last - first + 1 }, (_, index) => first + index);
 
 export const isAnyFilled = (cells: RunCells, table: Weighed, sample: number): boolean =>
   rowsOf(table).some((row) => !isBlank(cells, table.box(row, sample)));

@@ -16,7 +16,8 @@ export function* roundsWhileDrying(work: Work<RunCells>, inUse: readonly number[
     if (isDone && !isRowFilled(cells, drying, row, inUse)) return;
     const clock = cell(row, CLOCK);
     yield* weighed(work, drying, row, inUse, { clock }, function* (place, strip) {
-      if (options.temperatures) for (const column of ["room", "warmth"] as const) yield step(cells, stripCell(strip.first + place, column), { isOptional: true });
+      if (options.temperatures)
+        for (const column of ["room", "warmth"] as const) yield step(cells, stripCell(strip.first + place, column), { isOptional: true });
     });
   }
 }

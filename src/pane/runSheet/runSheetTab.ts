@@ -5,7 +5,7 @@ import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
-import { dryingChartSection } from "./dryingChartSection";
+import { chartsSection } from "./chart/chartsSection";
 import { markWrong, typedIn } from "./field";
 import { gatherSection } from "./gatherSection";
 import { reportSection } from "./reportSection";
@@ -38,7 +38,7 @@ export function runSheetTab(workbook: Workbook): Tab {
   }
   const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
-  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
+  const chart = chartsSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);
   const refresh = (): void => {
     answer.refresh();

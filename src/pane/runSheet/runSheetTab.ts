@@ -6,6 +6,7 @@ import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { chartsSection } from "./chart/chartsSection";
+import { asDegrees, followDegrees, ovenLabel } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
 import { gatherSection } from "./gatherSection";
 import { reportSection } from "./reportSection";
@@ -92,8 +93,12 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     messages.region,
   );
 
+  const followOven = followDegrees([{ control: controls.ovenCelsius, holds: "temperature" }], "C");
   const check = (): FormOutcome => {
     const kind = kinds.chosen();
+    const degrees = asDegrees(controls.degrees.value);
+    followOven(degrees);
+    fields.ovenCelsius.call(ovenLabel(degrees));
     const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
     fields.charFirings.block.hidden = !has(kind, "charring") && !has(kind, "heating");
     fields.ashFirings.block.hidden = !has(kind, "ashing");

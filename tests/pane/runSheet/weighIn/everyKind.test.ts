@@ -97,7 +97,7 @@ test("with liquids caught: each sample's apparatus empty before the fire, and wh
     doubt: "Before it is entered: it is 0.30 g lighter than before the fire. Weigh it again, and look which part it is.",
   });
   expect(await enter("55.41")).toEqual({
-    told: `After the fire, tube and lid, sample 1: 55.41 g, in ${"C"}${(weighIn.next?.at.row ?? 0) - 2}. Caught 0.21 g. The sheet says: not all weighed yet; waits for a second weight.`,
+    told: `After the fire, tube and lid, sample 1: 55.41 g, in C${(weighIn.next?.at.row ?? 0) - 2}. Caught 0.21 g. The sheet says: not all weighed yet; waits for a second weight.`,
   });
   // What was not weighed empty is not asked for.
   expect(await walk("127.9", "99.65", "54.4", "80.4", "131.11")).toEqual([
@@ -131,7 +131,7 @@ test("staged heating: heat, hold, cool, weigh, name what left, until there are n
   await dried("21.5", "26.504", "26.5", "26.5");
   expect(await walk("", "120", "116", "45", "", "-")).toEqual(fire("stage 1"));
   expect(await enter("25.78")).toEqual({
-    told: `Vessel + what is left, after stage 1: 25.78 g, in ${"C"}${(await place("After stage 1, g")).row}. Left: 85.60 % of the dry sample. The sheet says: lost 0.720 g; after 1 stages.`,
+    told: `Vessel + what is left, after stage 1: 25.78 g, in C${(await place("After stage 1, g")).row}. Left: 85.60 % of the dry sample. The sheet says: lost 0.720 g; after 1 stages.`,
   });
   expect(await walk("crystal water")).toEqual(["what left, stage 1"]);
   expect(await held(`H${(await place("Stage 1")).row}`)).toBe("crystal water");

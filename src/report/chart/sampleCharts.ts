@@ -7,6 +7,7 @@ import type { RangeReading } from "../../workbook/Workbook";
 import type { ShownCells } from "../sheet/ShownCells";
 import { reportWords } from "../words/reportWords";
 import type { Chart, Line, Point } from "./Chart";
+import { firingBand } from "./firingBand";
 
 const POINTS_FOR_A_LINE = 2;
 const IN_PERCENT = 100;
@@ -50,19 +51,23 @@ function firingChart(sheet: RunSheet, shown: ShownCells): readonly Chart[] {
     ...lineOf(sheet, shown, first, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
     ...(ashing === undefined
       ? []
-      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) => ({ ...line, open: true as const }))),
+      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) =>
+          line.draws === "weighed" ? { ...line, open: true as const } : line,
+        )),
   ]);
   return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, unit: "g", lines }];
 }
 
-function lineOf({ columns }: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
+function lineOf(sheet: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
+  const { columns } = sheet;
   const vessel = shown.number(table.vessel(sample));
   const points = rowsOf(table).flatMap((row): Point[] => {
     const [x, y] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
     const isWeighed = shown.number(table.box(row, sample)) !== undefined;
     return isWeighed && x !== undefined && y !== undefined && vessel !== undefined ? [{ x, y: y - vessel }] : [];
   });
-  return points.length < POINTS_FOR_A_LINE ? [] : [{ name, points, draws: "weighed", look: sample - 1 }];
+  if (points.length < POINTS_FOR_A_LINE) return [];
+  return [{ name, points, draws: "weighed", look: sample - 1 }, ...firingBand(sheet, table, sample, shown, points, sample - 1)];
 }
 
 /** What is left of the dry sample against temperature, from all of it on; only what was weighed is a point. */

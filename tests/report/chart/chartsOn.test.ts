@@ -24,15 +24,20 @@ const fail = (why: string): never => {
 
 const DRYING = "Drying: sample, g, against minutes since round 1 (g)";
 const FIRING = "Firing: what is left, g, against minutes held, of all firings so far (g)";
+const finished = "finished if the next falls in here: 2 limit";
 const dry = "dry if the next falls in here: 2 limit";
 
 test("a run with liquids caught has its drying with the limit band, and its firings without their vessels", async () => {
   const [drying, firing, ...more] = await drawn("run with liquids caught, gas by difference");
   expect([drying, firing].map((chart) => chart && titled(chart))).toEqual([DRYING, FIRING]);
   expect(drying?.lines.map(told)).toEqual(["Sample 1: 6 weighed, look 0", dry, "Sample 2: 5 weighed, look 1", dry]);
-  expect(firing?.lines.map(told)).toEqual(["Sample 1: 3 weighed, look 0", "Sample 2: 3 weighed, look 1"]);
+  expect(firing?.lines.map(told)).toEqual(["Sample 1: 3 weighed, look 0", finished, "Sample 2: 3 weighed, look 1", finished]);
   // 48.90, 47.86 and 47.85 g in a vessel of 41.86 g after 60, 90 and 120 min held.
   expect(rounded(firing?.lines[0])).toEqual([[60, 7.04], [90, 6], [120, 5.99]]); // prettier-ignore
+  // For another firing as long as the last, 30 min, two display steps of 0.01 g to either side of 5.99 g.
+  const band = firing?.lines[1];
+  expect(rounded(band)).toEqual([[120, 5.97], [150, 5.97]]); // prettier-ignore
+  expect(rounded(band && { ...band, points: band.upper ?? [] })).toEqual([[120, 6.01], [150, 6.01]]); // prettier-ignore
   expect(more).toEqual([]);
 });
 

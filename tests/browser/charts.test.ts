@@ -87,7 +87,7 @@ test("a balance check's history is drawn between its lines", async () => {
   }
   const cells = plan.cells.map((one) => (typed.has(one.cell) ? { ...one, content: typed.get(one.cell) ?? 0 } : one));
   const [label] = await shows({ ...plan, cells }, 1);
-  expect(label).toMatch(/^Check weight: check weight, g, against round\. reading: from 200\.01 g to 200\.06 g\. .*mean: 200\.015714 g\./);
+  expect(label).toMatch(/^Check weight: check weight, g, against round\. reading: from 200\.01 g to 200\.06 g\. .*mean: 200\.01571 g\./);
   await picture("charts-balance");
 });
 
@@ -105,6 +105,8 @@ test("the curves are accessible, fit the narrowest pane, and turn dark with the 
   await pane.evaluate(axe.source);
   expect(await pane.evaluate(async () => (await window.axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`))).toEqual([]);
   await local.page.setViewportSize({ width: 320, height: 640 });
+  // Drawn anew once the pane has its new width.
+  await pane.waitForFunction(() => document.documentElement.scrollWidth <= innerWidth);
   expect(await pane.evaluate(cutOff)).toEqual([]);
   expect(await pane.evaluate(scrolls)).toMatchObject({ sideways: false });
   expect(await painted()).toBeGreaterThan(1);

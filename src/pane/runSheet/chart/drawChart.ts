@@ -56,7 +56,7 @@ function tableOf(points: readonly Point[], apart: number): uPlot.AlignedData {
 function summaryOf({ title, x, y, unit, lines }: Chart): string {
   const grams = (point: Point | undefined): string => `${Number(point?.y.toPrecision(FIGURES))} ${unit}`;
   const told = lines.map(({ name, points, draws }) => {
-    if (draws === "limit" && points.length > 0 && points.every((point) => point.y === points[0]?.y)) return `${name}: ${grams(points[0])}.`;
+    if (draws !== "weighed" && points.length > 0 && points.every((point) => point.y === points[0]?.y)) return `${name}: ${grams(points[0])}.`;
     return `${name}: from ${grams(points[0])} to ${grams(points.at(-1))}.`;
   });
   return `${title}: ${y}, against ${x}. ${told.join(" ")} The table below holds every point.`;

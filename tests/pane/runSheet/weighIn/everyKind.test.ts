@@ -3,6 +3,7 @@
 import { WeighIn, type Outcome } from "../../../../src/pane/runSheet/weighIn/WeighIn";
 import { buildRunSheet } from "../../../../src/runsheet/buildRunSheet";
 import type { RunSheetOptions } from "../../../../src/runsheet/options/RunSheetOptions";
+import { growRunSheet } from "../../../../src/runsheet/growing/growRunSheet";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 
 // Each reading is calculated by the engine.
@@ -154,6 +155,28 @@ test("staged heating refuses to fall unasked, and ends where the person says so"
   ]);
   expect(next()).toBe("");
   expect(weighIn.rest).toBe("Run complete: all weighings are in");
+});
+
+test("a table that is full and not dry says what to do, and a round added from the pane is the next box", async () => {
+  await opened({ kind: "drying", weighIns: 3 });
+  await dried("25", "65", "55", "48");
+  expect([next(), weighIn.rest]).toEqual(["", "► Full, not dry: add a round (task pane), or insert a copy of row 14 below it"]);
+  expect(await growRunSheet(open.workbook, name, "weighIns")).toBe("Added: round 4. Everything typed stands.");
+  await weighIn.look(name);
+  expect(next()).toBe("vessel + sample, round 4");
+  expect([await held("C12"), await held("C13"), await held("C14"), await held("C15")]).toEqual([65, 55, 48, null]);
+});
+
+test("stages and receivers added while the work goes on come next, and nothing typed moves away from its label", async () => {
+  await opened({ kind: "liquids", receivers: 1 });
+  await dried("41.86", "72.14", "62.71", "62.71");
+  await walk("55.2", "-", "120.5");
+  expect(next()).toBe("lit, firing 1");
+  expect(await growRunSheet(open.workbook, name, "receivers")).toMatch(/^Added: receiver 2\. Everything typed stands\./);
+  await weighIn.look(name);
+  expect(next()).toBe("before the fire, receiver 2");
+  const { row } = await place("Receiver 1, g");
+  expect(await held(`C${row}`)).toBe(120.5);
 });
 
 test("a salt: heated as weighed in, once a round is in", async () => {

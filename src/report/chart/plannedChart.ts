@@ -10,7 +10,9 @@ export function plannedChart({ title, xTitle, yTitle, series }: PlannedChart, sh
     const { points, isApart } = pointsOf(one, shown);
     const look = weighed.indexOf(one);
     const draws = one.draws ?? "weighed";
-    return points.length === 0 ? [] : [{ name: one.name, points, draws, look: Math.max(look, 0), ...(isApart ? { isApart: true, ...(look > 0 ? { open: true } : {}) } : {}) }];
+    return points.length === 0
+      ? []
+      : [{ name: one.name, points, draws, look: Math.max(look, 0), ...(isApart ? { isApart: true, ...(look > 0 ? { open: true } : {}) } : {}) }];
   });
   return { title, x: xTitle, y: yTitle, unit, lines };
 }

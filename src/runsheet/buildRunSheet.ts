@@ -24,7 +24,7 @@ import { setupBlock } from "./blocks/setupBlock";
 import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
-import type { RunSheetOptions } from "./options/RunSheetOptions";
+import type { CheckedOptions, RunSheetOptions } from "./options/RunSheetOptions";
 import type { BALANCE_BLOCKS } from "./sheet/balanceRows";
 import { balanceSheet } from "./sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "./sheet/RunSheet";
@@ -49,7 +49,23 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
 const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "heating", "end", "results"];
 
 /** The blocks of a sheet with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
-export function everyBlock(sheet: RunSheet): Block {
+export const everyBlock = (sheet: RunSheet): Block => keptOr(sheet.options, () => makeBlocks(sheet));
+
+// Following one sheet asks for its blocks at every selection, and growing it for those of both sizes.
+const KEPT = 4;
+const kept = new Map<string, Block>();
+
+/** Blocks follow from the options alone; those of the sheets asked for last are kept, because the largest takes a tenth of a second. */
+function keptOr(options: CheckedOptions, make: () => Block): Block {
+  const key = JSON.stringify(options);
+  const block = kept.get(key) ?? make();
+  kept.delete(key);
+  kept.set(key, block);
+  for (const oldest of [...kept.keys()].slice(0, -KEPT)) kept.delete(oldest);
+  return block;
+}
+
+function makeBlocks(sheet: RunSheet): Block {
   const { width } = sheet.columns;
   const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
   const made = names.map((name, index) => ({ name, block: BLOCKS[name](sheet, phaseNumber(names, index)) }));

@@ -2,7 +2,8 @@ import type { Cell } from "../../runsheet/expressions/Expression";
 import { CLOCK, LABEL } from "../../runsheet/sheet/Columns";
 import { cellNameWords } from "../../runsheet/words/cellNameWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
-import { isBox, type RunCells } from "./RunCells";
+import type { CheckRows } from "../../runsheet/sheet/layout";
+import { isBox, type SheetCells } from "./RunCells";
 
 /** What a cell is called, in the words that are printed on its sheet. */
 export interface CellName {
@@ -21,7 +22,7 @@ export interface CellName {
 }
 
 /** The name of a cell: the title of its box or the heading of its column, the label of its row, and its sample. */
-export function nameOf(cells: RunCells, at: Cell): CellName {
+export function nameOf(cells: SheetCells, at: Cell): CellName {
   const { sheet } = cells;
   const head = headName(cells, at);
   if (head !== undefined) return head;
@@ -29,13 +30,13 @@ export function nameOf(cells: RunCells, at: Cell): CellName {
 }
 
 /** The lines at the top have no labels of their own. */
-function headName({ sheet }: RunCells, { row, column }: Cell): CellName | undefined {
+function headName({ sheet }: SheetCells, { row, column }: Cell): CellName | undefined {
   const name = column > sheet.columns.verdict ? undefined : Object.entries(sheet.rows.head).find(([, own]) => own === row)?.[0];
   const core = name && cellNameWords.head[name as keyof typeof cellNameWords.head];
   return core === undefined ? undefined : named(core, "", "", "", "");
 }
 
-function printedName(cells: RunCells, at: Cell): CellName {
+function printedName(cells: SheetCells, at: Cell): CellName {
   const { row, column } = at;
   const { columns, options } = cells.sheet;
   const planned = cells.planned(row, column);
@@ -63,7 +64,7 @@ function printedName(cells: RunCells, at: Cell): CellName {
 }
 
 /** Right of everything printed a label stands once for its row; what counts of weighings, and their minutes, under a heading. */
-function workingName(cells: RunCells, { row, column }: Cell): CellName {
+function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const { columns, options } = cells.sheet;
   const place = column - columns.workingLabel;
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
@@ -98,31 +99,34 @@ const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\
 /** "vessel + char", but "CHECKS" stays. */
 export const uncapitalised = (text: string): string => (/^[A-Z][^A-Z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
-const textAt = (cells: RunCells, row: number, column: number): string => {
+const textAt = (cells: SheetCells, row: number, column: number): string => {
   const content = cells.planned(row, column)?.content;
   return typeof content === "string" ? content : "";
 };
 
 /** A text that is planned in the verdict's column, where most rows have a formula. */
-const constantAt = (cells: RunCells, row: number, column: number): string =>
+const constantAt = (cells: SheetCells, row: number, column: number): string =>
   cells.planned(row, column)?.style === "runVerdict" ? textAt(cells, row, column) : "";
 
-const isBand = (cells: RunCells, row: number): boolean => (cells.planned(row, LABEL)?.style ?? "").includes("Band");
+const isBand = (cells: SheetCells, row: number): boolean => (cells.planned(row, LABEL)?.style ?? "").includes("Band");
 
-function headingOver(cells: RunCells, row: number, column: number): string {
+function headingOver(cells: SheetCells, row: number, column: number): string {
   for (let above = row - 1; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, column);
   return "";
 }
 
-function blockOf(cells: RunCells, row: number): string {
+function blockOf(cells: SheetCells, row: number): string {
   for (let above = row; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, LABEL);
   return "";
 }
 
-export const isPrinted = ({ sheet }: RunCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
+export const isPrinted = ({ sheet }: SheetCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
 
 /** Whether a cell is a verdict or a finding of the checks, and of which. */
-export function checkAt({ sheet }: RunCells, { row, column }: Cell) {
+export function checkAt<Name extends string>(
+  { sheet }: { readonly sheet: { readonly rows: { readonly checks: CheckRows<Name> } } },
+  { row, column }: Cell,
+) {
   const line = sheet.rows.checks.lines.find((one) => one.row === row);
   return line === undefined || column > CLOCK + 1 || column < CLOCK ? undefined : { check: line.check, isFinding: column === CLOCK + 1 };
 }

@@ -4,7 +4,8 @@ import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
-import { dryingChartSection } from "./dryingChartSection";
+import { chartsSection } from "./chart/chartsSection";
+import { asDegrees, followDegrees, ovenLabel } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
 import { everyGuide } from "../../help/guides/everyGuide";
 import { guideLines } from "../guides/guideLines";
@@ -48,7 +49,7 @@ export function runSheetTab(workbook: Workbook): Tab {
   }
   const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
-  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
+  const chart = chartsSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);
   const refresh = (): void => {
     answer.refresh();
@@ -102,8 +103,12 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     messages.region,
   );
 
+  const followOven = followDegrees([{ control: controls.ovenCelsius, holds: "temperature" }], "C");
   const check = (): FormOutcome => {
     const kind = kinds.chosen();
+    const degrees = asDegrees(controls.degrees.value);
+    followOven(degrees);
+    fields.ovenCelsius.call(ovenLabel(degrees));
     const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
     fields.charFirings.block.hidden = !has(kind, "charring") && !has(kind, "heating");
     fields.ashFirings.block.hidden = !has(kind, "ashing");

@@ -3,6 +3,8 @@ export interface Chart {
   readonly title: string;
   readonly x: string;
   readonly y: string;
+  /** Of what is drawn upwards: "g", "%". */
+  readonly unit: string;
   readonly lines: readonly Line[];
 }
 
@@ -15,6 +17,8 @@ export interface Line {
   readonly look: number;
   /** Open marks tell ash from char of the same sample. */
   readonly open?: true;
+  /** Points that belong to different runs, which no line joins. */
+  readonly isApart?: true;
   /** The other edge of a limit that is a band. */
   readonly upper?: readonly Point[];
 }

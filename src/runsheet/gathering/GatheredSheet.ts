@@ -1,7 +1,7 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
 import { beginPages } from "../sheet/pages";
 import { Rows } from "../sheet/Rows";
-import type { GatheredShare, RunsRead } from "./RunRow";
+import { LOSSES, type GatheredShare, type LossName, type RunsRead } from "./RunRow";
 
 /** Points, as on a run sheet: a box printed at 82 % is high enough to write in by hand. */
 const HEIGHT = { band: 16.5, box: 21, row: 16, line: 15 } as const;
@@ -34,6 +34,8 @@ export interface GatheredSheet {
   readonly scatter: number;
   /** Undefined where no run sheet was left out. */
   readonly leftOut: { readonly heading: number; readonly first: number } | undefined;
+  /** Kinds of run that have a loss and no vapour share, one a row; undefined where there are none. */
+  readonly without: { readonly heading: number; readonly first: number; readonly kinds: readonly LossName[] } | undefined;
   readonly curves: { readonly heading: number; readonly first: number; readonly last: number };
   readonly heights: readonly number[];
   readonly breaks: readonly number[];
@@ -57,10 +59,12 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
   const [median, scatter] = [rows.next(HEIGHT.row), rows.next(HEIGHT.row)];
   const table = rows.total - repeated;
   const leftOut = runs.leftOut.length === 0 ? undefined : { heading: rows.next(HEIGHT.band), ...rows.run(runs.leftOut.length, HEIGHT.line) };
+  const kinds = LOSSES.filter((name) => runs.rows.some(({ loss }) => loss?.of === name));
+  const without = kinds.length === 0 ? undefined : { heading: rows.next(HEIGHT.band), ...rows.run(kinds.length, HEIGHT.line), kinds };
   const beforeCurves = rows.total;
   const curves = { heading: rows.next(HEIGHT.band), ...rows.run(CHART_ROWS, HEIGHT.line) };
   const blocks = [{ height: table }, { height: beforeCurves - repeated - table }, { height: rows.total - beforeCurves }];
-  const begins = [first, leftOut?.heading ?? curves.heading, curves.heading];
+  const begins = [first, leftOut?.heading ?? without?.heading ?? curves.heading, curves.heading];
   const down = (column: number): Range => range(fixed(cell(first, column)), fixed(cell(last, column)));
   const stat = (place: number): Cell => fixed(cell(head.answer, WORK.label + place));
   const box = (column: number): Cell => fixed(cell(head.band, column));
@@ -72,6 +76,7 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
     median,
     scatter,
     leftOut,
+    without,
     curves,
     heights: rows.heights,
     // The table begins page one below the head.

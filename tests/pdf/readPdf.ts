@@ -22,14 +22,18 @@ export interface PrintedText extends Box {
   readonly isUpright: boolean;
 }
 
+export interface Painted extends Box {
+  readonly colour: readonly number[];
+}
+
 export interface PrintedPage {
   /** Points. */
   readonly width: number;
   readonly height: number;
   readonly texts: readonly PrintedText[];
   /** Straight lines drawn with a pen, and areas filled, as the rectangles around them. */
-  readonly lines: readonly Box[];
-  readonly fills: readonly (Box & { readonly colour: readonly number[] })[];
+  readonly lines: readonly Painted[];
+  readonly fills: readonly Painted[];
 }
 
 type Matrix = readonly [number, number, number, number, number, number];
@@ -41,6 +45,7 @@ interface State {
   readonly matrix: Matrix;
   readonly clip: Box;
   readonly fill: readonly number[];
+  readonly stroke: readonly number[];
   readonly font: PdfFont | undefined;
   readonly size: number;
   readonly spacing: number;
@@ -58,7 +63,7 @@ export function readPdf(bytes: Buffer): PrintedPage[] {
     const drawn = new Drawn(file, height);
     const resources = file.dictionary(page.get("Resources"));
     const whole = { left: 0, top: 0, right: width, bottom: height };
-    const start = { fill: [0, 0, 0], font: undefined, size: 0, spacing: 0, wordSpacing: 0, rise: 0, stretch: 1 };
+    const start = { fill: [0, 0, 0], stroke: [0, 0, 0], font: undefined, size: 0, spacing: 0, wordSpacing: 0, rise: 0, stretch: 1 };
     drawn.run(file.stream(page.get("Contents")), resources, { ...start, matrix: [1, 0, 0, 1, -left, -bottom], clip: whole });
     return { width, height, texts: drawn.texts, lines: drawn.lines, fills: drawn.fills };
   });
@@ -70,8 +75,8 @@ const STROKES = ["S", "s", "B", "B*", "b", "b*"];
 
 class Drawn {
   readonly texts: PrintedText[] = [];
-  readonly lines: Box[] = [];
-  readonly fills: (Box & { colour: readonly number[] })[] = [];
+  readonly lines: Painted[] = [];
+  readonly fills: Painted[] = [];
 
   constructor(
     private readonly file: PdfFile,
@@ -112,6 +117,8 @@ class Drawn {
       else if (operator === "cm") state = { ...state, matrix: times(numbers as unknown as Matrix, state.matrix) };
       else if (operator === "rg" || operator === "scn" || operator === "sc") state = { ...state, fill: numbers };
       else if (operator === "g") state = { ...state, fill: [one, one, one] };
+      else if (operator === "RG" || operator === "SCN" || operator === "SC") state = { ...state, stroke: numbers };
+      else if (operator === "G") state = { ...state, stroke: [one, one, one] };
       else if (operator === "m") pen = begun = { x: one, y: two };
       else if (operator === "l") draw({ x: one, y: two });
       else if (operator === "c") draw({ x: numbers[4] ?? 0, y: numbers[5] ?? 0 });
@@ -121,7 +128,7 @@ class Drawn {
         path.push(this.around(state.matrix, [{ x: one, y: two }, { x: one + three, y: two + four }])); // prettier-ignore
       else if (operator === "W" || operator === "W*") clips = true;
       else if (PAINTS.includes(operator) || operator === "n") {
-        if (STROKES.includes(operator)) this.lines.push(...path);
+        if (STROKES.includes(operator)) this.lines.push(...path.map((one) => ({ ...one, colour: state.stroke })));
         if (FILLS.includes(operator) && path.length > 0) this.fills.push({ ...union(path), colour: state.fill });
         if (clips && path.length > 0) state = { ...state, clip: overlap(state.clip, union(path)) };
         path = [];

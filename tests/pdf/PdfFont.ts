@@ -1,7 +1,8 @@
 import { Lexer, Word, type PdfDictionary, type PdfValue } from "./Lexer";
 import type { PdfFile } from "./PdfFile";
 
-const THOUSAND = 1000;
+// Of all fonts but those that draw their letters themselves (ISO 32000-1, 9.2.4 and 9.6.5).
+const THOUSANDTH = 0.001;
 // Where a font of two bytes a letter names no other (ISO 32000-1, 9.7.4.3).
 const USUAL_WIDTH = 1000;
 
@@ -16,11 +17,12 @@ export function pdfFont(file: PdfFile, about: PdfDictionary): PdfFont {
   const [inner] = (file.value(about.get("DescendantFonts")) as PdfValue[] | null) ?? [];
   const isWide = inner !== undefined;
   const widths = isWide ? wideWidths(file, file.dictionary(inner)) : plainWidths(file, about);
+  const [unit = THOUSANDTH] = file.numbers(about.get("FontMatrix"));
   return {
     read: (codes) =>
       (codes.match(isWide ? /[\s\S]{2}/g : /[\s\S]/g) ?? []).map((code) => {
         const number = numberOf(code);
-        return { text: texts.get(number) ?? (isWide ? "" : code), width: widths(number) / THOUSAND };
+        return { text: texts.get(number) ?? (isWide ? "" : code), width: widths(number) * unit };
       }),
   };
 }

@@ -73,6 +73,9 @@ const PAINTS = ["S", "s", "f", "F", "f*", "B", "B*", "b", "b*"];
 const FILLS = ["f", "F", "f*", "B", "B*", "b", "b*"];
 const STROKES = ["S", "s", "B", "B*", "b", "b*"];
 
+// A space is a quarter of the size.
+const LETTER_GAP = 0.3;
+
 class Drawn {
   readonly texts: PrintedText[] = [];
   readonly lines: Painted[] = [];
@@ -181,9 +184,17 @@ class Drawn {
     const [a, b, c, d] = whole;
     const size = state.size * Math.sqrt(Math.abs(a * d - b * c));
     const ends = [[0, state.rise], [0, state.rise + state.size]].flatMap(([, y = 0]) => [from, at].map((matrix) => ({ x: matrix[0] * 0 + matrix[2] * y + matrix[4], y: matrix[3] * y + matrix[5] + matrix[1] * 0 }))); // prettier-ignore
-    if (said.trim() !== "")
-      this.texts.push({ ...this.around(state.matrix, ends), text: said, size, colour: state.fill, shown: state.clip, isUpright: Math.abs(b) < Math.abs(a) / 100 }); // prettier-ignore
+    if (said.trim() !== "") this.add({ ...this.around(state.matrix, ends), text: said, size, colour: state.fill, shown: state.clip, isUpright: Math.abs(b) < Math.abs(a) / 100 }); // prettier-ignore
     return at;
+  }
+
+  /** Some programs draw letter by letter: what goes on where the last text ended is one with it. */
+  private add(text: PrintedText): void {
+    const last = this.texts.at(-1);
+    const gap = last === undefined ? Infinity : text.left - last.right;
+    const isOne = last?.isUpright && text.isUpright && last.size === text.size && Math.abs(last.bottom - text.bottom) < 0.1 && gap > -1 && gap < LETTER_GAP * text.size; // prettier-ignore
+    if (isOne && last !== undefined) this.texts[this.texts.length - 1] = { ...last, text: last.text + text.text, right: text.right };
+    else this.texts.push(text);
   }
 
   private around(matrix: Matrix, points: readonly { x: number; y: number }[]): Box {

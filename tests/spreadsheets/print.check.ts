@@ -7,7 +7,7 @@ import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import { newFileOf } from "../../src/xlsx/planned/addPlanned";
 import type { PrintedPage } from "../pdf/readPdf";
 import { filledRuns } from "./filledRuns";
-import { paperFaults } from "./paperFaults";
+import { paperFaults } from "../pdf/paperFaults";
 import { onPaper, PAPERS, printed, type Paper } from "./printed";
 
 jest.setTimeout(120_000);

@@ -1,7 +1,7 @@
 import { cellArea } from "../../src/workbook/cellArea";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { emphasisStyles, sheetStyles } from "../../src/workbook/sheetStyles";
-import type { Box, PrintedPage, PrintedText } from "../pdf/readPdf";
+import type { Box, PrintedPage, PrintedText } from "./readPdf";
 import { contrast } from "../workbook/contrast";
 
 const LEAST_TEXT = 8;
@@ -58,15 +58,18 @@ const near = (one: readonly number[], colour: string): boolean => hex(one).toUpp
 /** A box lies between two lines of its own colour, one below the other, with a box's ground between them. */
 function boxFaults({ lines, fills }: PrintedPage): string[] {
   const { border = "" } = sheetStyles.runBox;
-  const across = lines.filter((line) => near(line.colour, border) && line.right - line.left > line.bottom - line.top);
+  // Some programs draw a line with a pen, others fill it.
+  const across = [...lines, ...fills]
+    .filter((line) => near(line.colour, border) && line.bottom - line.top < 2 && line.right - line.left > 2)
+    .map((line) => ({ ...line, middle: (line.top + line.bottom) / 2 }));
   const grounds = fills.filter(({ colour }) => GROUNDS.some((ground) => near(colour, ground)));
   return across.flatMap((line) => {
-    const below = across.filter((other) => other.top > line.top + 1 && overlap(line, other) > 1).sort((one, other) => one.top - other.top);
-    const [foot] = below;
+    const below = across.filter((other) => other.middle > line.middle + 1 && overlap(line, other) > 1);
+    const [foot] = below.sort((one, other) => one.middle - other.middle);
     if (foot === undefined) return [];
-    const middle = (line.top + foot.top) / 2;
+    const [height, middle] = [foot.middle - line.middle, (line.middle + foot.middle) / 2];
     const isBox = grounds.some((ground) => ground.top < middle && ground.bottom > middle && overlap(ground, foot) > 1 && overlap(ground, line) > 1);
-    return isBox && foot.top - line.top < LEAST_BOX - ROUNDED ? [`a box is ${(((foot.top - line.top) * 25.4) / 72).toFixed(2)} mm high`] : [];
+    return isBox && height < LEAST_BOX - ROUNDED ? [`a box is ${((height * 25.4) / 72).toFixed(2)} mm high`] : [];
   });
 }
 

@@ -127,7 +127,9 @@ describe("Tab", () => {
     await local.page.locator("#open-file").focus();
     const met: string[] = [];
     for (let step = 0; step < 9; step++) met.push(await press("Tab"));
-    expect(met).toEqual([...["save-file", "print-sheet", "show-pane", "Go to cell", "More or fewer lines", "Add a sheet", "All sheets", "Orchard kiln", "cells"]]);
+    expect(met).toEqual([
+      ...["save-file", "print-sheet", "show-pane", "Go to cell", "More or fewer lines", "Add a sheet", "All sheets", "Orchard kiln", "cells"],
+    ]);
     await local.page.getByRole("tab", { name: "Orchard kiln" }).focus();
     expect(await press("ArrowRight")).toBe("Salts class");
     await selected("Salts class, A1");

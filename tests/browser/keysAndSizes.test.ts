@@ -342,7 +342,7 @@ test.each([
 test("forced colours leave every button an edge and the pressed one its mark", async () => {
   await local.page.emulateMedia({ forcedColors: "active" });
   const edges = await local.page.locator("#bar button:visible").evaluateAll((all) => all.map((one) => getComputedStyle(one).borderTopStyle));
-  expect(edges).toEqual(["solid", "solid", "solid"]);
+  expect(edges).toEqual(["solid", "solid", "solid", "solid"]);
   expect(await local.page.locator("#show-pane").evaluate((one) => getComputedStyle(one, "::before").content)).toMatch(/^"▾ /);
   await local.page.emulateMedia({ forcedColors: "none" });
 });

@@ -49,7 +49,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
   addin: ["workbook/excel", "pane"],
-  workbench: ["workbook/grid", "pane", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
+  workbench: ["workbook/grid", "pane", "report", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 
 /** Host globals may be named only where the host is spoken to. */

@@ -1,5 +1,5 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
-import { beginPages } from "../sheet/pages";
+import { beginPages, pageFor } from "../sheet/pages";
 import { Rows } from "../sheet/Rows";
 import { LOSSES, type GatheredShare, type LossName, type RunsRead } from "./RunRow";
 
@@ -8,6 +8,8 @@ const HEIGHT = { band: 16.5, box: 21, row: 16, line: 15 } as const;
 const HEAD = { title: 19.5, answer: 18, apart: 16.5, band: HEIGHT.box, about: HEIGHT.line, headings: HEIGHT.band } as const;
 const CHART_ROWS = 17;
 
+/** Characters, of the columns that are printed. */
+export const WIDTHS = [17.9, 9, 19.6, 7.86, 7.86, 7.86, 7.86, 8.43, 28] as const;
 /** Columns, from 0. */
 export const AT = { run: 0, trust: 1, sample: 2, moistureWet: 3, volatile: 4, charYield: 5, ash: 6, plusMinus: 7, mark: 8 } as const;
 /** Beyond what is printed, with a gap before them. */
@@ -79,8 +81,7 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
     without,
     curves,
     heights: rows.heights,
-    // The table begins page one below the head.
-    breaks: [...new Set(beginPages(repeated, blocks).map((index) => begins[index] ?? 0))].filter((row) => row !== first),
+    breaks: [...new Set(beginPages(pageFor(WIDTHS), repeated, repeated, blocks).map((index) => begins[index] ?? 0))],
     lastRow: rows.heights.length,
     stats: { count: stat(1), median: stat(2), mad: stat(3), apart: stat(4) },
     band: { from: box(AT.trust), to: box(AT.moistureWet), countedFrom: box(WORK.label + 1), countedTo: box(WORK.label + 2) },

@@ -1,11 +1,14 @@
 /** Curves to be drawn, their numbers as on the sheet. */
-export interface Chart {
+export interface Curves {
   readonly title: string;
   readonly x: string;
   readonly y: string;
+  readonly lines: readonly Line[];
+}
+
+export interface Chart extends Curves {
   /** Of what is drawn upwards: "g", "%". */
   readonly unit: string;
-  readonly lines: readonly Line[];
 }
 
 export interface Line {

@@ -1,6 +1,6 @@
 import { node, type Markup } from "../Markup";
 import { reportWords } from "../words/reportWords";
-import type { Chart, Line, Point } from "./Chart";
+import type { Curves, Line, Point } from "./Chart";
 import { DASHES, mark, rounded, THIN_DASHES } from "./looks";
 import { scaleOf, tickTexts, type Scale } from "./ticks";
 
@@ -29,7 +29,7 @@ const BAND = "#e4e4e4";
  * @param id tells its title from those of other charts
  * @param high points of the picture
  */
-export function chartFigure(chart: Chart, id: string, high = HEIGHT): Markup {
+export function chartFigure(chart: Curves, id: string, high = HEIGHT): Markup {
   const { title, x, y, lines } = chart;
   const points = lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]);
   const across = scaleOf(points.map((point) => point.x), X_TICKS); // prettier-ignore

@@ -1,4 +1,4 @@
-import type { Chart } from "../../report/chart/Chart";
+import type { Curves } from "../../report/chart/Chart";
 import type { PrintPlan } from "../../workbook/SheetPlan";
 
 /** A sheet as it goes on paper. Lengths are points of the paper. */
@@ -25,7 +25,7 @@ export interface PaperRow {
   readonly beginsPage: boolean;
   readonly cells: readonly PaperCell[];
   /** In place of cells: the charts that stand in these rows, or room to draw them by hand. */
-  readonly charts?: readonly Chart[];
+  readonly charts?: readonly Curves[];
 }
 
 export interface PaperCell {

@@ -116,7 +116,7 @@ test("every check that a sheet has a line for looks at something there", () => {
             ...(temperatures ? ["warmth"] : []),
             "typedOver",
           ]);
-          expect(sheet.rows.checks.lines.filter(({ check }) => CHECKS[check](sheet, []) === undefined)).toEqual([]);
+          expect(sheet.rows.checks.lines.filter(({ check }) => CHECKS[check](sheet) === undefined)).toEqual([]);
         }
 });
 
@@ -662,17 +662,17 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a loss typed over",
       (run) => run.type(run.sheet.drying.lost(15, 1), 2),
-      "? F15 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+      "? F15 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
     [
       "a share typed over",
       (run) => run.type(run.sheet.share("volatile", 1), 0.7),
-      "? C54 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+      "? C54 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
     [
       "a verdict typed over",
       (run) => run.type(run.sheet.drying.verdict(14), "dry"),
-      "? I14 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+      "? I14 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
     ["a box is no calculated cell", plum, FINE],
   ],

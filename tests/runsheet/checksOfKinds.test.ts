@@ -125,7 +125,7 @@ const LIQUIDS: readonly Row[] = [
     "typedOver",
     "a gain typed over",
     [(run) => run.sheet.caught && run.type(run.sheet.caught.gain(0, 1), 3)],
-    "? F48 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+    "? F48 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
   ],
 ];
 

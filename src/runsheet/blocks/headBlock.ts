@@ -9,6 +9,7 @@ import { stagesSay } from "../formulas/stagesSay";
 import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
 import { changeExplained } from "../formulas/changeExplained";
+import { watchingTheChecks, watchingTheHead } from "../formulas/typedOver";
 import { weighingUncertainty } from "../formulas/weighingUncertainty";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet, Sheet } from "../sheet/RunSheet";
@@ -67,9 +68,9 @@ export function headBlock(sheet: RunSheet): Block {
   const { workings } = sheetWords;
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
-    calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
+    calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet)), "runStrong"),
     calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
-    calculated(cell(head.checks, LABEL), when(isAbsent(sheet), headWords.checks.absent, checksSay(checks)), "runStrong"),
+    calculated(cell(head.checks, LABEL), watchingTheHead(sheet, when(isAbsent(sheet), headWords.checks.absent, checksSay(checks))), "runStrong"),
     calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
     calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),

@@ -215,6 +215,6 @@ export const checkWords = {
       doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
   },
   typedOver: {
-    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or copy the cell beside it here.`),
+    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.`),
   },
 } as const;

@@ -228,7 +228,7 @@ describe("explainCell(workbook, address) on a run sheet", () => {
     const net = run.sheet.charring?.net(1) ?? cell(1, 0);
     await run.type(net, 7.77);
     const over = await at(net);
-    expect(over.notes).toEqual(["F25 was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here."]);
+    expect(over.notes).toEqual(["F25 was typed over: the sheet calculates here, and its formula is gone. Undo, or press Mend formulas in the task pane."]);
     expect([over.ofRun?.name, over.ofRun?.working]).toEqual(["char", []]);
     const changed = run.sheet.share("volatile", 1);
     await run.type(changed, "=1-F25/F16");

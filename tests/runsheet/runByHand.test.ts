@@ -320,7 +320,7 @@ describe("The head of a sheet as the run goes on", () => {
     expect([share(run, "volatile", 2), together(run, "volatile"), trust(run, "volatile")]).toEqual([
       "withheld",
       "none: a weight contradicts",
-      "▲ check 5",
+      "▲ check 6",
     ]);
   });
 
@@ -336,7 +336,7 @@ describe("The head of a sheet as the run goes on", () => {
     expect(run.head()[2]).toBe(
       "? 1 of 16 checks: G20: opened 20 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.",
     );
-    expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 7"]);
+    expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 8"]);
   });
 });
 

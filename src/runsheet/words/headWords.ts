@@ -21,6 +21,7 @@ export const headWords = {
     stage: "stage",
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
     caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
+    mend: "► First: put right what the third line names",
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",

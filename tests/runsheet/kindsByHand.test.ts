@@ -233,7 +233,7 @@ describe("A staged run, worked out by hand", () => {
       "► Next: stage 3, row 24; then weigh cold, row 29",
       "So far 28.8 % of the dry sample has left; more stages are to come.",
       "✓ Checks: 9 in order, 4 with nothing to look at yet.",
-      "The ± covers the weighings alone (rounding only); not the scatter of repeats, how well it stands for the heap, air let in, tar.",
+      "The ± will cover the weighings; never how well the samples stand for the whole heap.",
       "Most left in stage 1 (to 60 °C): 14.4 % of the dry sample.",
     ]);
     expect(crystals().head().slice(0, 2)).toEqual([

@@ -102,7 +102,7 @@ describe("A hydrate, worked out by hand", () => {
     expect(crystals([23.3]).head().slice(1)).toEqual([
       "So far 34.0 % of the sample has left; heating is not shown finished.",
       "✓ Checks: 9 in order, 4 with nothing to look at yet.",
-      "The ± covers the weighings alone (rounding only); surface water, other substances and spitting count as loss.",
+      "The ± will cover the weighings; never what else is in it or left with the loss.",
       "By theory 36.08 % is lost: CuSO4·5H2O → CuSO4 + 5 H2O",
     ]);
     // Overheated: to CuO it would lose 68.1 %.

@@ -321,7 +321,7 @@ describe("What a sheet prints", () => {
     const own = buildRunSheet({ ...USUAL, kind });
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
     expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
-    expect(own.cells.filter(({ content }) => content === "Boxes left of the heavy line: you. Right of it: the sheet.")).toHaveLength(1);
+    expect(own.cells.filter(({ content }) => content === "Left of the heavy line: by hand. Right of it: by the sheet.")).toHaveLength(1);
     expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
   });
 });

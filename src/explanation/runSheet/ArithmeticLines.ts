@@ -96,6 +96,8 @@ export class ArithmeticLines {
       case "MEDIAN":
         return tell(workingWords.median(named(first)));
       case "SUM":
+        // A blank cell counts as 0, which is no sum.
+        if (call.given.length === 1 && isPlace(first) && first.kind === "cell") return this.put(first);
         return tell(workingWords.sum(call.given.map(named)));
       case "COUNT":
       case "COUNTA":

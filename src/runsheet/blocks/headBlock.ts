@@ -80,7 +80,7 @@ export function headBlock(sheet: RunSheet): Block {
     calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet, cannotBe(sheet))), "runStrong"),
     calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
     calculated(cell(head.checks, LABEL), watchingTheHead(sheet, when(isAbsent(sheet), headWords.checks.absent, checksSay(checks))), "runStrong"),
-    calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
+    calculated(cell(head.covers, LABEL), coversSay(sheet, checks), "runLine"),
     calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
     { at: cell(head.title, sheet.columns.elapsed), content: `${workings.madeWith}${recordOf(sheet)}`, style: "runWorking" },

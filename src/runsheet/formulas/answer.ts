@@ -207,7 +207,7 @@ const ALL_OF_IT = 255;
 const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + MARK_LENGTH, ALL_OF_IT);
 
 /** What the ± covers and what it does not. */
-export function coversSay(sheet: RunSheet): Expression {
+export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
   const { share, plusMinus, across, options, setup, working, settings } = sheet;
   const name = headline(sheet);
   const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
@@ -227,8 +227,18 @@ export function coversSay(sheet: RunSheet): Expression {
     [all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times)],
     [is(working.inUse, ">", 1), covers.each(rounding)],
   ] as const;
+  const [table] = sheet.fired;
+  // While the answer has no ±: withheld, not judged, unfinished, or waiting for a sample.
+  const hasNone = any(
+    is(counted(checks, verdicts.contradiction), ">", 0),
+    isAbsent(sheet),
+    isNotDry(sheet),
+    is((table ?? sheet.drying).allSteady, "=", 0),
+    is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
+  );
+  const disagree = checks.agree === undefined ? [] : ([[disagrees(sheet, checks.agree), covers.each(rounding)]] as const);
   return firstOf(
-    [[is(fn("COUNT", shares), "=", 0), covers.before(options.replicates > 1)], ...(options.replicates > 1 ? several : [])],
+    [[hasNone, covers.before(options.replicates > 1)], ...(options.replicates > 1 ? [...disagree, ...several] : [])],
     covers.alone(rounding),
   );
 }

@@ -5,7 +5,7 @@ import { placeName, rangeName } from "./rangeNames";
 import { inWorking } from "./plainText";
 import { isPlace, partsOf } from "./parts";
 import { isError, isTable } from "./Plain";
-import type { RunCells } from "./RunCells";
+import type { AnyRunCells } from "./RunCells";
 import { evaluate } from "./workOut";
 
 const BINDS: Readonly<Record<string, number>> = { "+": 2, "-": 2, "*": 3, "/": 3, "^": 4 };
@@ -19,7 +19,7 @@ export class ArithmeticLines {
 
   /** @param whole without choices, as `resolved` gives it */
   constructor(
-    private readonly cells: RunCells,
+    private readonly cells: AnyRunCells,
     private readonly whole: Expression,
   ) {
     this.count(whole);

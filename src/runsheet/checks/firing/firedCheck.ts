@@ -24,7 +24,8 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
     ...(end === undefined ? [] : [is(fn("COUNT", across(end.vessel)), ">", 0)]),
   );
   const wentOn: Condition = any(isFull(sheet, table), isGoneOn);
-  const says = (sample: number, word: string): Condition => is(table.steady(sample), "=", word);
+  // Counted, since a comparison with a verdict that shows an error is an error itself.
+  const says = (sample: number, word: string): Condition => is(fn("COUNTIF", table.steady(sample), word), ">", 0);
   // A gain, a text and a gap are told by checks of their own, charred before it was dry by that of dryness.
   const isTold = (sample: number): Condition => any(...TOLD_ELSEWHERE.map((word) => says(sample, word)));
   const isOpen = (sample: number): Condition =>

@@ -219,7 +219,7 @@ describe("Three replicates", () => {
     ["plum", "hazel"].forEach((name, index) => run.type(run.sheet.setup.name(index + 1), name));
     expect(run.head()[1]).toBe("Left as vapour, of each when dry: plum 71.3 %, hazel 71.6 %, 3 71.5 %; weighing ± 0.05 % (95 %) each.");
     expect(run.head()[3]).toBe(
-      "The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar on the lid.",
+      "The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar.",
     );
     expect(together(run, "volatile")).toBe("kept apart");
   });

@@ -68,6 +68,8 @@ export const checkWords = {
   rows: {
     error: (at: Expression) => doubted(text`${at} shows an error. Type the weight again, in grams.`),
     isText: (at: Expression) => doubted(text`${at} is text, not a weight. Type grams as a plain number.`),
+    stageWithoutLine: (row: Expression) =>
+      doubted(text`Row ${row}: a stage put in by hand has no line in the results. Undo it, and add the stage in the task pane.`),
     gap: (at: Expression) => doubted(text`${at} is empty above a filled row. Type its weight, or clear what stands below it.`),
     minute: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the minutes of that round since round 1.`),
     clock: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the time of that round: 9:30.`),

@@ -2,13 +2,11 @@ import type { SheetPlan } from "../workbook/SheetPlan";
 import type { BlockName } from "./BlockName";
 import { planBalanceSheet } from "./blocks/balance/planBalanceSheet";
 import { together, type Block } from "./blocks/Block";
-import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
 import { compoundBlock } from "./blocks/compoundBlock";
 import { curvesBlock, runCharts } from "./blocks/curvesBlock";
 import { emphasisOf } from "./blocks/emphasis";
-import { calculatedRule } from "./blocks/entries";
 import { headBlock } from "./blocks/headBlock";
 import { materialsBlock } from "./blocks/materialsBlock";
 import { openFireBlock } from "./blocks/openFireBlock";
@@ -21,6 +19,7 @@ import { plannedSheet } from "./blocks/plannedSheet";
 import { resultsBlock } from "./blocks/resultsBlock";
 import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
+import { watched } from "./blocks/typedOverBlock";
 import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
@@ -45,10 +44,7 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
   });
 }
 
-/** Blocks whose formulas are held against being typed over. */
-const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "heating", "end", "results"];
-
-/** The blocks of a sheet with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
+/** The blocks of a sheet with formulas still as data, each calculated cell watched. */
 export const everyBlock = (sheet: RunSheet): Block => keptOr(sheet.options, () => makeBlocks(sheet));
 
 // Following one sheet asks for its blocks at every selection, and growing it for those of both sizes.
@@ -66,12 +62,10 @@ function keptOr(options: CheckedOptions, make: () => Block): Block {
 }
 
 function makeBlocks(sheet: RunSheet): Block {
-  const { width } = sheet.columns;
   const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
-  const made = names.map((name, index) => ({ name, block: BLOCKS[name](sheet, phaseNumber(names, index)) }));
-  const guarded = made.filter(({ name }) => GUARDED.includes(name)).flatMap(({ block }) => calculatedAreas(block.cells, width));
-  const every = together(headBlock(sheet), ...made.map(({ block }) => block), checksBlock(sheet, guarded));
-  return together(every, { cells: [], entryRules: calculatedAreas(every.cells, width).map(calculatedRule) });
+  const made = names.map((name, index) => BLOCKS[name](sheet, phaseNumber(names, index)));
+  const totals = sheet.tables.map(({ rows }) => rows.total);
+  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), totals);
 }
 
 type SampleBlock = Exclude<BlockName, "checks" | keyof typeof BALANCE_BLOCKS>;

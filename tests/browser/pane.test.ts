@@ -453,7 +453,7 @@ describe("Gather runs, in the Run sheet tab", () => {
 
   test("makes a sheet and says of how many samples, and what it left out", async () => {
     await page.evaluate((cells) => {
-      const legend = "Boxes left of the heavy line: you. Right of it: the sheet.";
+      const legend = "Left of the heavy line: by hand. Right of it: by the sheet.";
       window.workbook.sheets["Run"] = { ...cells, A1: legend, C6: { formula: "=1-0.29", value: 0.71 } };
       window.workbook.sheets["Copy"] = { ...cells, A1: legend, C6: 0.71 };
     }, results);

@@ -57,10 +57,8 @@ export function cellsOf<Kind extends RunSheet | BalanceSheet>(sheet: Kind, value
   const { cells, entryRules } = isBalance(sheet) ? balanceBlocks(sheet) : everyBlock(sheet);
   const key = (row: number, column: number): string => `${row},${column}`;
   const planned = new Map(cells.map((one) => [key(one.at.row, one.at.column), one]));
-  // Only the spreadsheet knows: of other cells the formulas are not read.
-  const isFormula = (): never => {
-    throw new Error("whether a cell holds a formula is not read");
-  };
+  // Of other cells the formulas are not read: each is taken to hold its own. Where one does not, what rests on it shows otherwise.
+  const isFormula = (row: number, column: number): boolean => planned.get(key(row, column))?.formula !== undefined;
   return {
     sheet,
     at: Object.assign((row: number, column: number) => value(row, column), { isFormula }),

@@ -38,4 +38,6 @@ export async function gatherRuns(workbook: Workbook): Promise<Gathered> {
 }
 
 const isRunSheet = async (workbook: Workbook, name: string): Promise<boolean> =>
-  (await workbook.holdsText(name, setupWords.legend)) || (await workbook.holdsText(name, olderSheets.results.heading));
+  (await workbook.holdsText(name, setupWords.legend)) ||
+  (await workbook.holdsText(name, olderSheets.legend)) ||
+  (await workbook.holdsText(name, olderSheets.results.heading));

@@ -67,7 +67,7 @@ test("what is said of a value that could not be put in or taken back", () => {
 test("what is said of a cell of a run sheet besides its explanation", () => {
   expect(calculatedByRun("F13", "lost, round 2")).toBe("F13 is calculated by this run sheet: lost, round 2.");
   expect(typedOverInRun("F13")).toBe(
-    "F13 was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here.",
+    "F13 was typed over: the sheet calculates here, and its formula is gone. Undo, or press Mend formulas in the task pane.",
   );
   expect(RUN_CELL_OTHERWISE).toBe(
     "The formula here is not the one this sheet was made with: rows were put in beside it, or it was changed. What follows explains the formula as it stands.",

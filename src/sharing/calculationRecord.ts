@@ -55,8 +55,10 @@ const LINE = 15;
 // Letters, signs and digits of formulas and sentences side by side are narrower than the digits that a column's width counts: LibreOffice sets 53
 // characters of a formula where 44 digits stand.
 const CHARACTERS_A_DIGIT = 1.08;
-/** What fits into one row; a longer formula goes on in the next. */
+const MOST_LINES = 27;
+/** Characters that fit into one row; a longer formula goes on in the next, and one that breaks badly sooner. */
 const LONGEST_PIECE = 900;
+const SHORTER = 0.9;
 
 /**
  * The sheet that goes with a shared copy: how each value came about, in words and in cell formulas kept as text, so
@@ -113,28 +115,35 @@ const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => 
   COLUMNS.map((column) => [column, "columnHeading"]),
 ];
 
-/** One line, or several where a formula is longer than a row holds. */
+/** One line, or several where a formula or a text is longer than a row holds. */
 function linesOf(row: RecordRow): Content[][] {
-  const [typed, builtIn] = [pieces(row.typed), pieces(row.builtIn)];
-  const first: CellContent[] = [row.cells, row.label, typed[0] ?? "", row.value, row.unit, row.about, row.source, builtIn[0] ?? ""];
-  const further = Array.from({ length: Math.max(typed.length, builtIn.length, 1) - 1 }, (_, index): CellContent[] => [
-    ...[null, null, typed[index + 1] ?? null, null, null, null, null],
-    builtIn[index + 1] ?? null,
-  ]);
-  return [first, ...further].map((line) => line.map((content): Content => [content, "recorded"]));
+  const { cells, label, typed, value, unit, about, source, builtIn } = row;
+  const columns = [cells, label, typed, value, unit, about, source, builtIn].map((content, column) =>
+    typeof content === "string" ? pieces(content, COLUMN_WIDTHS[column] ?? 1, content.startsWith("=")) : [content],
+  );
+  return Array.from({ length: Math.max(...columns.map(({ length }) => length)) }, (_, index) =>
+    columns.map((parts): Content => [parts[index] ?? (index === 0 ? "" : null), "recorded"]),
+  );
 }
 
-const pieces = (text: string): string[] =>
-  Array.from({ length: Math.ceil(text.length / LONGEST_PIECE) }, (_, index) => text.slice(index * LONGEST_PIECE, (index + 1) * LONGEST_PIECE));
+/** What stands in a column in pieces for a row each. @param anywhere false where it breaks between words */
+function pieces(text: string, width: number, anywhere: boolean): string[] {
+  const found: string[] = [];
+  for (let rest = text; rest !== "";) {
+    let length = Math.min(LONGEST_PIECE, rest.length);
+    while (linesIn(rest.slice(0, length), width) > MOST_LINES) length = Math.floor(length * SHORTER);
+    if (!anywhere && length < rest.length) length = rest.lastIndexOf(" ", length) + 1 || length;
+    found.push(rest.slice(0, length));
+    rest = rest.slice(length);
+  }
+  return found;
+}
+
+const linesIn = (text: string, width: number): number => wrappedLines(text, Math.floor(width * CHARACTERS_A_DIGIT));
 
 const heightOf = (contents: readonly Content[]): number =>
   LINE *
-  Math.max(
-    1,
-    ...contents.map(([content, style], column) =>
-      style === "heading" ? 1 : wrappedLines(String(content ?? ""), Math.floor((COLUMN_WIDTHS[column] ?? 1) * CHARACTERS_A_DIGIT)),
-    ),
-  );
+  Math.max(1, ...contents.map(([content, style], column) => (style === "heading" ? 1 : linesIn(String(content ?? ""), COLUMN_WIDTHS[column] ?? 1))));
 
 function plannedCell([content, style]: Content, row: number, column: number): PlannedCell[] {
   const cell = cellAt(row, column);

@@ -105,6 +105,14 @@ describe("calculationRecord(shared, name)", () => {
     }
   });
 
+  it("takes no row higher than a sheet can hold, however much is said of a function, and says all of it in the rows below", () => {
+    const { cells, rowHeights = [] } = record(formulaCell("B4", '=RETORT.CONSTANTWEIGHT(B1:B9,0.01,"ISO 18134")', [["steady"]]));
+    expect(Math.max(...rowHeights.map(({ height }) => height))).toBeLessThanOrEqual(409);
+    const source = cells.filter(({ cell, style }) => cell.startsWith("G") && style === "recorded").map(({ content }) => String(content));
+    expect(source.length).toBeGreaterThan(1);
+    expect(source.join("")).toBe(named("CONSTANTWEIGHT")?.source);
+  });
+
   it("follows the steps of a run sheet, in the order of the work, calls and other formulas together", () => {
     const step = (one: FormulaCell, name: string): FormulaCell => ({ ...one, step: name });
     const plan = record(

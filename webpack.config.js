@@ -7,6 +7,7 @@ const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const CatalogueAssets = require("./src/tooling/CatalogueAssets");
 const command = require("./src/tooling/commandBuild");
+const fileLibrary = require("./src/tooling/fileLibraryBuild");
 const functionsBuild = require("./src/tooling/functionsBuild");
 const GuideAssets = require("./src/tooling/hosting/GuideAssets");
 const HashedPages = require("./src/tooling/hosting/HashedPages");
@@ -63,7 +64,7 @@ function addin(mode) {
       chunkFilename: "hashed/[name].[contenthash].js",
       clean: { keep: FUNCTIONS_BUILD },
     },
-    resolve: { extensions: [".ts", ".js"] },
+    resolve: { extensions: [".ts", ".js"], alias: fileLibrary.alias, fallback: fileLibrary.fallback },
     module: {
       rules: [
         {
@@ -71,6 +72,7 @@ function addin(mode) {
           exclude: /node_modules/,
           use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false, target: "ES2020" } } },
         },
+        ...fileLibrary.rules,
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

@@ -40,7 +40,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   help: ["functions", "inputs", "drying", "problems"],
   workbook: ["problems"],
   runsheet: ["chemistry", "decomposition", "drying", "balance", "confidence", "workbook", "problems"],
-  sharing: ["functions", "inputs", "chemistry", "workbook", "problems"],
+  sharing: ["runsheet", "functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
   report: ["explanation", "runsheet", "sharing", "cells", "chemistry", "functions", "workbook", "problems"],
@@ -48,7 +48,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   pane: ["report", "explanation", "sharing", "runsheet", "help", "functions", "chemistry", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
-  addin: ["workbook/excel", "pane"],
+  addin: ["workbook/excel", "pane", "xlsx", "sharing", "workbook", "problems"],
   workbench: ["workbook/grid", "pane", "report", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 

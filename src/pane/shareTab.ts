@@ -1,26 +1,44 @@
-import { CellsInError, copyTouched, StaysPending } from "../problems/sharingProblems";
+import { copyInView, shareTabWords } from "../problems/shareTabWords";
 import { shareAllTheSame } from "../problems/sharedCopyWords";
-import type { OwnFiles } from "../sharing/shareInFile";
-import { shareAsValues } from "../sharing/shareAsValues";
+import { CellsInError, StaysPending } from "../problems/sharingProblems";
+import type { FileKind, OwnFiles } from "../sharing/shareInFile";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";
 import { Messages } from "./Messages";
-import { ownFileWays } from "./share/ownFileWays";
-import { today } from "./share/today";
+import { asItIsWay } from "./share/asItIsWay";
+import { mendWay } from "./share/mendWay";
+import { share, type Told } from "./share/sharing";
+import { points, way } from "./share/way";
+import { whereTo } from "./share/whereTo";
 import type { Tab } from "./tabs";
 
-/** Prepares a sheet for a colleague who does not have the add-in. */
+interface AllTheSame {
+  readonly as: FileKind;
+  readonly asShown: boolean;
+  readonly withErrors: boolean;
+}
+
+/** Prepares a sheet for a colleague who does not have the add-in. @param files what makes files of their own, where the host can */
 export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
   const messages = new Messages();
+  const progress = element("p", { class: "hint", role: "status" });
   const sheets = element("select", { id: "share-sheet" });
-  const copy = button("Make a copy with values", "primary", () => void messages.report(copy, () => made()));
+  const every = element("input", { type: "checkbox", id: "share-all" });
+  const everyLine = element("p", {}, every, element("label", { for: every.id }, shareTabWords.every));
+  const where = files === undefined ? undefined : whereTo(() => (everyLine.hidden = !isInFile()));
+  const isInFile = (): boolean => where?.inFile() ?? false;
+  everyLine.hidden = files === undefined;
+
+  let isStopped = false;
+  const stop = button(shareTabWords.stop, "secondary", () => void (isStopped = true));
+  stop.hidden = true;
   // Only where the workbook keeps saying that something waits, and nothing does, or where cells are in error, which may be meant.
-  let allTheSame: { readonly asShown: boolean; readonly withErrors: boolean } | undefined;
-  const goOn = button(shareAllTheSame.asShown, "secondary", () => void messages.report(goOn, () => made(allTheSame)));
+  let allTheSame: AllTheSame | undefined;
+  const goOn = button(shareAllTheSame.asShown, "secondary", () => void messages.report(goOn, () => shared(allTheSame?.as ?? "values", allTheSame)));
   goOn.hidden = true;
-  const show = button("Show the copy", "secondary", () => void messages.report(show, shown));
+  const show = button(shareTabWords.show, "secondary", () => void messages.report(show, shown));
   show.hidden = true;
-  let last: { readonly copy: string; readonly record: string } | undefined;
+  let last: Told["made"];
 
   const listSheets = async (): Promise<void> => {
     const [names, { sheet }] = await Promise.all([workbook.sheetNames(), workbook.selectedCell()]);
@@ -28,70 +46,64 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
     sheets.replaceChildren(...names.map((name) => element("option", { value: name, selected: name === chosen }, name)));
   };
 
-  const made = async ({ asShown = false, withErrors = false } = {}): Promise<string> => {
+  const shared = async (as: FileKind, { asShown = false, withErrors = false } = {}): Promise<string> => {
     show.hidden = true;
     goOn.hidden = true;
-    const shared = await shareAsValues(workbook, sheets.value, today(), { asShown, withErrors }).catch((problem: unknown) => {
+    isStopped = false;
+    stop.hidden = !isInFile();
+    const told = (step: string): void => void (progress.textContent = step);
+    const wanted = { as, sheet: sheets.value, all: isInFile() && every.checked, files: isInFile() ? files : undefined, asShown, withErrors };
+    try {
+      const { said, made } = await share(workbook, { ...wanted, told, isStopped: () => isStopped });
+      last = made;
+      show.hidden = made === undefined;
+      if (made !== undefined) {
+        await listSheets();
+        // What was made is what one wants to see; where the workbook does not show it, the button does.
+        await workbook.select({ sheet: made.copy, cell: "A1" }).catch(() => undefined);
+      }
+      return said;
+    } catch (problem) {
       const [waits, fails] = [problem instanceof StaysPending, problem instanceof CellsInError];
-      allTheSame = { asShown: asShown || waits, withErrors: withErrors || fails };
+      allTheSame = { as, asShown: asShown || waits, withErrors: withErrors || fails };
       goOn.textContent = fails ? shareAllTheSame.withErrors : shareAllTheSame.asShown;
       goOn.hidden = !waits && !fails;
       throw problem;
-    });
-    last = shared;
-    show.hidden = false;
-    await listSheets();
-    return `Made "${shared.copy}" and its record, "${shared.record}". ${frozenText(shared.frozenCells)}${shared.touched ? ` ${copyTouched(shared.copy, sheets.value)}` : ""}`;
+    } finally {
+      stop.hidden = true;
+      progress.textContent = "";
+    }
   };
 
   const shown = async (): Promise<string> => {
     if (last === undefined) return "";
     await workbook.select({ sheet: last.copy, cell: "A1" });
-    return `"${last.copy}" is in view. Its record is "${last.record}".`;
+    return copyInView(last.copy, last.record);
   };
 
-  const ownFile = files === undefined ? undefined : ownFileWays(workbook, files, () => sheets.value);
+  const { values: asValues, plain: asPlain } = shareTabWords;
+  const values = button(asValues.press, "primary", () => void messages.report(values, () => shared("values")));
+  const plain = button(asPlain.press, "primary", () => void messages.report(plain, () => shared("plain")));
   const panel = element(
     "div",
     {},
-    element("h2", {}, "Share a sheet"),
-    element("p", { class: "intro" }, "For a colleague without the add-in. Your own sheet stays as it is: everything happens in a copy."),
-    element("label", { for: sheets.id }, "Sheet to share"),
+    element("h2", {}, shareTabWords.heading),
+    element("p", { class: "intro" }, shareTabWords.intro),
+    element("label", { for: sheets.id }, shareTabWords.sheet),
     sheets,
-    ...(ownFile === undefined ? [] : [ownFile.panel]),
-    element(
-      "section",
-      { class: "way", "aria-labelledby": "way-values" },
-      element("h3", { id: "way-values" }, ownFile === undefined ? "As values" : "As values in this workbook"),
-      element("ul", { class: "points" }, ...AS_VALUES.map((point) => element("li", {}, point))),
-      copy,
-      messages.region,
-      goOn,
-      show,
-    ),
-    element(
-      "section",
-      { class: "way", "aria-labelledby": "way-as-is" },
-      element("h3", { id: "way-as-is" }, "If you send it as it is"),
-      element("p", {}, AS_IT_IS),
-    ),
+    everyLine,
+    ...(where === undefined ? [] : [where.block]),
+    way("way-values", asValues.heading, points(asValues.points), values),
+    way("way-plain", asPlain.heading, points(asPlain.points), plain),
+    progress,
+    stop,
+    messages.region,
+    goOn,
+    show,
+    points([shareTabWords.refusal, shareTabWords.undo]),
+    asItIsWay(workbook, () => sheets.value),
+    mendWay(workbook, () => sheets.value),
   );
   const onShow = (): void => void listSheets().catch((problem: unknown) => messages.complain(problem));
   return { id: "share", label: "Share", panel, onShow };
-}
-
-const AS_VALUES = [
-  "The copy keeps every number, text and format. Each formula gives way to the value it shows, so nothing in the copy recalculates, and a line in view says so. Prompts and lists go.",
-  "A second sheet, the calculation record, lists each formula as it was typed, its value and unit, what the function does and its source.",
-  "Both sheets are made, or neither. In Excel, copying a sheet cannot be undone and clears the list of what can; to take it back, delete the two sheets.",
-  "While anything still calculates, or one of its Retort functions shows an error, no copy is made and you are told which cells to see to; errors that are meant you can share as they are.",
-];
-
-const AS_IT_IS =
-  "Your colleague first sees your values. When a cell recalculates on their machine, because an input changed or just because a row was inserted, " +
-  "it can turn to #NAME?. Saved like that, it often stays so even after the add-in is installed, until each formula is entered again.";
-
-function frozenText(cells: number): string {
-  if (cells === 0) return "No cell held a formula.";
-  return cells === 1 ? "One formula cell became a value." : `${cells} formula cells became values.`;
 }

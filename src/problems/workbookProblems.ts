@@ -106,6 +106,10 @@ export const valueNotPutBack = (cell: string, held: string): string =>
 export const newerThanValue = (cell: string, held: readonly string[]): string =>
   `Cell ${cell} is being typed into, so nothing was kept there. What stands there now is the newest; before that it was ${held.map(quoted).join(" and ")}.`;
 
+/** @param because what went wrong, as a whole sentence @param entered cells that are certainly entered */
+export const reentryBrokeOff = (because: string, entered: number): string =>
+  `${because} ${entered === 0 ? "Some formulas may have been entered again, no other cell was changed" : `${entered} formulas were entered again, some more may have been, and no other cell was changed`}: press again for the rest.`;
+
 /** Some hosts act only on the workbook in front, and then say no more than that something went wrong. */
 export const hostRefused = (host: string, because: string): string =>
   `${host} could not do this (${because}). With several workbooks open, click into a cell of this one first, then try again.`;

@@ -27,6 +27,10 @@ declare const RETORT_VERSION: string | undefined;
 /** The version of this add-in, "0.1.0"; outside a build, the words that say so. */
 export const VERSION: string = typeof RETORT_VERSION === "string" ? RETORT_VERSION : "unreleased source";
 
+/** By which a record is read again. */
+export const RECORD_TITLE = "Calculation record";
+export const SHEET_LABEL = "Sheet";
+
 const COLUMNS = [
   "Cell",
   "On the sheet",
@@ -37,8 +41,9 @@ const COLUMNS = [
   "Its source",
   "With built-in functions only",
 ];
-// Characters: all eight columns stand on the width of a page in landscape, be it A4 or Letter, with letters above 7 points.
-const COLUMN_WIDTHS = [15, 18, 44, 14, 11, 34, 26, 44];
+// Characters: all eight columns stand on the width of a page in landscape, be it A4 or Letter, with letters above 7 points, and still do where a
+// program draws columns 2.5 % wider than Excel, as was measured on LibreOffice.
+const COLUMN_WIDTHS = [15, 18, 42, 14, 11, 33, 25, 40];
 /** Percent: 11 points print at 7.3. */
 const SCALE = 66;
 const MARGIN = 25;
@@ -47,8 +52,13 @@ const FOOTER = { left: "&10&A", centre: "&10Page &P of &N", right: "&10Retort ca
 
 // Points of a line of letters of 11 points, as spreadsheets set rows. A row holds at most 409 points.
 const LINE = 15;
-/** What fits into one row; a longer formula goes on in the next. */
+// Letters, signs and digits of formulas and sentences side by side are narrower than the digits that a column's width counts: LibreOffice sets 53
+// characters of a formula where 44 digits stand.
+const CHARACTERS_A_DIGIT = 1.08;
+const MOST_LINES = 27;
+/** Characters that fit into one row; a longer formula goes on in the next, and one that breaks badly sooner. */
 const LONGEST_PIECE = 900;
+const SHORTER = 0.9;
 
 /**
  * The sheet that goes with a shared copy: how each value came about, in words and in cell formulas kept as text, so
@@ -59,7 +69,7 @@ export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
   const top = heading(shared);
   const plainHere = shared.plainCells?.filter(({ sheet }) => sheet === shared.sheet);
   const groups = recordGroups(shared.formulaCells, plainHere).flatMap((group) => [
-    [[group.heading, "heading"] as const],
+    COLUMNS.map((_, column): Content => [column === 0 ? group.heading : "", "heading"]),
     ...group.rows.flatMap(linesOf),
   ]);
   const lines: Content[][] = [...top, ...groups];
@@ -81,8 +91,12 @@ export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
 type Content = readonly [CellContent, CellStyle];
 
 const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => [
-  [["Calculation record", "title"]],
+  [[RECORD_TITLE, "title"]],
   [[plainCells === undefined ? aboutValues(sheet, copy) : aboutPlainCells(copy), "note"]],
+  [
+    [SHEET_LABEL, "label"],
+    [sheet, "computed"],
+  ],
   [
     ["Shared on", "label"],
     [date, "computed"],
@@ -101,27 +115,39 @@ const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => 
   COLUMNS.map((column) => [column, "columnHeading"]),
 ];
 
-/** One line, or several where a formula is longer than a row holds. */
+/** One line, or several where a formula or a text is longer than a row holds. */
 function linesOf(row: RecordRow): Content[][] {
-  const [typed, builtIn] = [pieces(row.typed), pieces(row.builtIn)];
-  const first: CellContent[] = [row.cells, row.label, typed[0] ?? "", row.value, row.unit, row.about, row.source, builtIn[0] ?? ""];
-  const further = Array.from({ length: Math.max(typed.length, builtIn.length, 1) - 1 }, (_, index): CellContent[] => [
-    ...[null, null, typed[index + 1] ?? null, null, null, null, null],
-    builtIn[index + 1] ?? null,
-  ]);
-  return [first, ...further].map((line) => line.map((content): Content => [content, "recorded"]));
+  const { cells, label, typed, value, unit, about, source, builtIn } = row;
+  const columns = [cells, label, typed, value, unit, about, source, builtIn].map((content, column) =>
+    typeof content === "string" ? pieces(content, COLUMN_WIDTHS[column] ?? 1, content.startsWith("=")) : [content],
+  );
+  return Array.from({ length: Math.max(...columns.map(({ length }) => length)) }, (_, index) =>
+    columns.map((parts): Content => [parts[index] ?? (index === 0 ? "" : null), "recorded"]),
+  );
 }
 
-const pieces = (text: string): string[] =>
-  Array.from({ length: Math.ceil(text.length / LONGEST_PIECE) }, (_, index) => text.slice(index * LONGEST_PIECE, (index + 1) * LONGEST_PIECE));
+/** What stands in a column in pieces for a row each. @param anywhere false where it breaks between words */
+function pieces(text: string, width: number, anywhere: boolean): string[] {
+  const found: string[] = [];
+  for (let rest = text; rest !== "";) {
+    let length = Math.min(LONGEST_PIECE, rest.length);
+    while (linesIn(rest.slice(0, length), width) > MOST_LINES) length = Math.floor(length * SHORTER);
+    if (!anywhere && length < rest.length) length = rest.lastIndexOf(" ", length) + 1 || length;
+    found.push(rest.slice(0, length));
+    rest = rest.slice(length);
+  }
+  return found;
+}
+
+const linesIn = (text: string, width: number): number => wrappedLines(text, Math.floor(width * CHARACTERS_A_DIGIT));
 
 const heightOf = (contents: readonly Content[]): number =>
   LINE *
-  Math.max(
-    1,
-    ...contents.map(([content, style], column) => (style === "heading" ? 1 : wrappedLines(String(content ?? ""), COLUMN_WIDTHS[column] ?? 1))),
-  );
+  Math.max(1, ...contents.map(([content, style], column) => (style === "heading" ? 1 : linesIn(String(content ?? ""), COLUMN_WIDTHS[column] ?? 1))));
 
 function plannedCell([content, style]: Content, row: number, column: number): PlannedCell[] {
-  return content === null || content === "" ? [] : [{ cell: cellAt(row, column), content, style }];
+  const cell = cellAt(row, column);
+  // A band runs across the page, so that its words, which run on, stand on it.
+  if (content === null || content === "") return style === "heading" ? [{ cell, style }] : [];
+  return [{ cell, content, style }];
 }

@@ -1,4 +1,5 @@
 import { errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
+import { stepsOf } from "../runsheet/reading/stepsOf";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellsOfArea } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
@@ -10,6 +11,8 @@ export interface FormulaCell {
   readonly cell: string;
   /** What the sheet calls it: "Moisture, wet basis"; "" where it says nothing. */
   readonly label: string;
+  /** The step of the work that the cell belongs to on a run sheet: "1 DRYING"; left out on any other sheet. */
+  readonly step?: string;
   /** As the workbook holds it, beginning with "=". */
   readonly formula: string;
   readonly calls: readonly RetortCall[];
@@ -40,7 +43,11 @@ export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
   const labelOf = labelsOf(used);
-  return withFormulas.map((reading) => formulaCell(reading, labelOf(reading), readings));
+  const stepOf = stepsOf(used);
+  return withFormulas.map((reading) => {
+    const cell = formulaCell(reading, labelOf(reading), readings);
+    return stepOf === undefined ? cell : { ...cell, step: stepOf(areaNamed(reading.cell).row) };
+  });
 }
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {

@@ -24,10 +24,11 @@ export interface RecordRow {
 }
 
 const NOT_LISTED = "Not a function of this version of Retort.";
-const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
+/** Begins what is said of a formula that stands for a whole column of cells. */
+export const FILLED_DOWN = "Filled down; formula and value are those of the first cell. ";
 const BUILT_IN = "Built-in functions of the spreadsheet only.";
 
-/** The lines of one step of the work: the functions of one family, or the cell formulas of built-in functions alone. */
+/** The lines of one step of the work on a run sheet; elsewhere the functions of one family, or the cell formulas of built-in functions alone. */
 export interface RecordGroup {
   readonly heading: string;
   readonly rows: readonly RecordRow[];
@@ -37,22 +38,23 @@ const BUILT_IN_GROUP = "Built-in functions";
 const UNKNOWN_GROUP = "Other functions";
 
 /**
- * A line for each Retort function that a cell calls, by families in the order of the catalogue, then one for each other cell formula that shows a
- * value: those blank until an input exists explain no value on the sheet.
+ * A line for each Retort function that a cell calls, and one for each other cell formula that shows a value: those blank until an input exists
+ * explain no value on the sheet. On a run sheet step by step, as the work goes; elsewhere by families in the order of the catalogue.
  * @param plainCells what became of the cells on a copy of plain cells
  */
 export function recordGroups(formulaCells: readonly FormulaCell[], plainCells: readonly PlainCell[] = []): RecordGroup[] {
   const plain = new Map(plainCells.map((one) => [one.cell, one]));
-  const lines = formulaCells.flatMap((cell) => rowsOfCalls(cell, plain.get(cell.cell)));
-  const rest = formulaCells
-    .filter((cell) => cell.calls.length === 0 && firstValue(cell) !== null)
-    .map((cell) => row(cell, { unit: "", about: BUILT_IN, source: "" }, plain.get(cell.cell)));
-  const families = [...catalogue.map(({ heading }) => heading), UNKNOWN_GROUP];
-  const ofFamily = (family: string): RecordGroup => ({
-    heading: family,
-    rows: lines.filter(({ heading }) => heading === family).map((line) => line.row),
+  const lines = formulaCells.flatMap((cell) => {
+    const own = plain.get(cell.cell);
+    if (cell.calls.length > 0) return rowsOfCalls(cell, own).map((line) => ({ ...line, step: cell.step }));
+    if (firstValue(cell) === null) return [];
+    return [{ heading: BUILT_IN_GROUP, row: row(cell, { unit: "", about: BUILT_IN, source: "" }, own), step: cell.step }];
   });
-  return [...families.map(ofFamily), { heading: BUILT_IN_GROUP, rows: rest }].filter(({ rows }) => rows.length > 0);
+  const families = [...catalogue.map(({ heading }) => heading), UNKNOWN_GROUP, BUILT_IN_GROUP];
+  const headings = lines.some(({ step }) => step !== undefined) ? [...new Set(lines.map(({ step = "" }) => step))] : families;
+  const groups = new Map<string, RecordRow[]>(headings.map((heading) => [heading, []]));
+  for (const { heading, step = heading, row: line } of lines) groups.get(step)?.push(line);
+  return [...groups].map(([heading, rows]) => ({ heading, rows })).filter(({ rows }) => rows.length > 0);
 }
 
 /** The same without their groups. */

@@ -1,3 +1,4 @@
+import { boxesOf } from "../runsheet/reading/boxesOf";
 import type { Workbook } from "../workbook/Workbook";
 import { valuesBanner } from "../problems/sharedCopyWords";
 import { bannerCell } from "./bannerCell";
@@ -42,6 +43,7 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     ...{ name: wished, read: used, beside: record },
+    ...{ unboxed: boxesOf(used), banner },
     areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],
   });
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };

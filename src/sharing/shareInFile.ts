@@ -26,12 +26,17 @@ export interface FileMade {
   readonly fixed: number;
 }
 
+export interface FileHandedOut extends FileMade {
+  /** As OwnFiles.handOut says. */
+  readonly whereItIs: string;
+}
+
 /** What makes a file of its own from the open workbook, where a host can. */
 export interface OwnFiles {
   /** Makes the file; the workbook stays as it is, and nothing is handed out. */
   make(wanted: FileWanted): Promise<FileMade>;
-  /** Hands it to the user. */
-  handOut(made: FileMade): Promise<void>;
+  /** Hands it to the user. @returns where it is now, as a sentence; "" where that goes without saying */
+  handOut(made: FileMade): Promise<string>;
 }
 
 export interface SharingInFile extends Patience, WithErrors {
@@ -48,8 +53,9 @@ export interface SharingInFile extends Patience, WithErrors {
  * Shares sheets in a file of their own: as values, or as plain cells that go on calculating without the add-in.
  * @throws InputProblem while anything still calculates, or when a Retort call shows an error
  * @throws WorkbookProblem when a sheet was changed meanwhile, or on being stopped
+ * @throws NoOwnFile where the workbook gives no file
  */
-export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: SharingInFile): Promise<FileMade> {
+export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: SharingInFile): Promise<FileHandedOut> {
   const { as, sheets, date, told = () => undefined, isStopped = () => false } = wanted;
   const goOn = (): void => {
     if (isStopped()) throw new WorkbookProblem(sharingStopped);
@@ -69,6 +75,5 @@ export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: S
   for (const reading of readings)
     if (!holdsTheSame(reading, await workbook.readUsed(reading.sheet))) throw new WorkbookProblem(changedWhileCopied(reading.sheet));
   goOn();
-  await files.handOut(made);
-  return made;
+  return { ...made, whereItIs: await files.handOut(made) };
 }

@@ -1,4 +1,5 @@
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
+import { download } from "../pane/download";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { notWrittenAnew, writtenAnew } from "../problems/packageProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
@@ -139,18 +140,6 @@ function listItem(text: string): HTMLLIElement {
   const item = document.createElement("li");
   item.textContent = text;
   return item;
-}
-
-const FILE_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Hands a workbook file to the browser to put where it puts downloads. */
-export function download(fileName: string, content: Uint8Array<ArrayBuffer>): void {
-  const address = URL.createObjectURL(new Blob([content], { type: FILE_TYPE }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  URL.revokeObjectURL(address);
 }
 
 /** Asks whether the file is written anew without what is listed; closing the dialog says no. Without anything to lose nobody is asked. */

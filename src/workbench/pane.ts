@@ -43,6 +43,7 @@ function inThisFrame(workbook: Workbook): Workbook {
     readSettled: (sheet, asShown) => here(workbook.readSettled(sheet, asShown)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
     replaceValue: (address, held, content) => here(workbook.replaceValue(address, held, content)),
+    reenter: (sheet, cells) => here(workbook.reenter(sheet, cells)),
     addSheet: (plan) => here(workbook.addSheet(plan)),
     copyWithValues: (sheet, wanted) => here(workbook.copyWithValues(sheet, wanted)),
     growSheet: (sheet, growth) => here(workbook.growSheet(sheet, growth)),

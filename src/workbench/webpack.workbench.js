@@ -6,23 +6,14 @@ const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const CatalogueAssets = require("../tooling/CatalogueAssets");
+const files = require("../tooling/fileLibraryBuild");
 const GuideAssets = require("../tooling/hosting/GuideAssets");
 const HashedPages = require("../tooling/hosting/HashedPages");
 const Licences = require("../tooling/hosting/Licences");
 const OfflineWorker = require("../tooling/hosting/OfflineWorker");
 const { version } = require("../../package.json");
 
-const EXCELJS = path.dirname(require.resolve("exceljs/package.json"));
-const inExceljs = (name) => require.resolve(name, { paths: [EXCELJS] });
-
-/** The library's own modules; the file it offers as a whole holds several of them twice, as text. */
-const ZIP = path.join(path.dirname(require.resolve("@zip.js/zip.js/package.json")), "lib");
-const ZIP_LOCKS = ["aes-crypto-stream.js", "zip-crypto-stream.js"].map((file) => path.join(ZIP, "core/streams", file));
-
 const SRC = path.resolve(__dirname, "..");
-
-/** The file library and its streams. */
-const TAKE_NODE_FOR_GRANTED = /[\\/](?:exceljs[\\/]lib|jszip[\\/]lib|readable-stream)[\\/]/;
 
 const GRID_STYLES = ["core", "data-validation"].map((preset) => `@univerjs/preset-sheets-${preset}/lib/index.css`);
 
@@ -45,25 +36,10 @@ module.exports = {
   resolve: {
     extensions: [".ts", ".js"],
     alias: {
-      // From sources: their own builds hold packages whose licences could not be passed on, most of them for passwords, which are not used.
-      exceljs$: path.join(EXCELJS, "lib/exceljs.bare.js"),
-      jszip$: inExceljs("jszip/lib/index.js"),
-      // Text files with commas are not asked for either.
-      "fast-csv$": false,
-      "@zip.js/zip.js$": path.join(ZIP, "zip-core-custom.js"),
-      // Locked archives are refused.
-      ...Object.fromEntries(ZIP_LOCKS.map((file) => [file, false])),
+      ...files.alias,
       ...Object.fromEntries(["cjk-regex$", "opentype.js$", "franc-min$"].map((unused) => [unused, path.join(__dirname, "grid/engineStandIns.ts")])),
     },
-    fallback: {
-      // What stands in for Node's own modules: the packages that the file library's streams bring themselves.
-      buffer: inExceljs("buffer/"),
-      events: inExceljs("events/"),
-      stream: inExceljs("readable-stream"),
-      // Files on a disk and passwords: neither is asked for.
-      fs: false,
-      crypto: false,
-    },
+    fallback: files.fallback,
   },
   module: {
     rules: [
@@ -72,14 +48,7 @@ module.exports = {
         exclude: /node_modules/,
         use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
       },
-      {
-        test: (file) => TAKE_NODE_FOR_GRANTED.test(file) && file.endsWith(".js"),
-        // Asks for its Buffer itself.
-        exclude: /browser-buffer-encode\.js$/,
-        use: path.join(__dirname, "xlsx/nodeNames.js"),
-      },
-      // It reads archives and no more: what writes them, and its workers, are left out.
-      { test: (file) => file.startsWith(ZIP), sideEffects: false },
+      ...files.rules,
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },

@@ -92,15 +92,50 @@ export interface SettledReading {
   readonly reading?: RangeReading;
 }
 
-/** A copy in which values stand where cell formulas stood, and the sheet that goes with it. */
+/** A cell formula to stand where another stood, on a copy. References to the copy name it as it will be called in the end. */
+export interface CopiedFormula {
+  /** "B7", or for a formula that fills more, its whole area. */
+  readonly range: string;
+  /** In English notation, beginning with "="; for a range, either one that fills it or one for each cell, row by row. */
+  readonly formula: string | readonly (readonly string[])[];
+}
+
+/** A copy in which values, or other formulas, stand where cell formulas stood, and the sheets that go with it. */
 export interface CopyWithValues {
   /** The copy's name; it has to be free. */
   readonly name: string;
   /** What was read of the sheet: the same has to stand there when it is copied. */
   readonly read: RangeReading;
   readonly areas: readonly FrozenArea[];
+  /** Formulas in place of others; left out: none. */
+  readonly formulas?: readonly CopiedFormula[];
   /** Stands after the copy, under the plan's own name, which has to be free. */
   readonly beside: SheetPlan;
+  /** Sheets that the formulas need, under their own names too; hidden ones stay out of view. */
+  readonly further?: readonly (SheetPlan & { readonly isHidden?: boolean })[];
+  /** True where people go on typing into the copy: its rules for entries stay. */
+  readonly keepsRules?: boolean;
+  /** Cells that were boxes to fill in and look printed on the copy. */
+  readonly unboxed?: readonly string[];
+  /** The cell in which the copy says what it is, to be seen at once. */
+  readonly banner?: string;
+}
+
+/** A cell formula to be entered again. */
+export interface Reentry {
+  /** "B7" */
+  readonly cell: string;
+  /** What stands there, as Excel reads it out: the formula, or the error where only that is left. */
+  readonly held: string;
+  /** What is entered in its place. */
+  readonly formula: string;
+}
+
+/** What came of entering formulas again. */
+export interface Reentered {
+  readonly entered: readonly string[];
+  /** Cells that hold something else by now and were left as they are. */
+  readonly changed: readonly string[];
 }
 
 /** A copy and the sheet beside it, as they stand in the workbook. */
@@ -175,11 +210,17 @@ export interface Workbook {
    * cell holds anything else, a formula too; what came into the cell meanwhile is put back.
    */
   replaceValue(address: CellAddress, held: CellContent, content: CellContent): Promise<void>;
+  /**
+   * Enters formulas again, each only in place of exactly what was read; what came into a cell meanwhile is put back or left. What breaks off
+   * half-way may be called again: a formula that was entered is entered once more without a difference.
+   */
+  reenter(sheet: string, cells: readonly Reentry[]): Promise<Reentered>;
   /** Makes a new sheet at the end, never over an existing one. @returns its name then, numbered when the wanted one is taken */
   addSheet(plan: SheetPlan): Promise<string>;
   /**
-   * Copies a sheet, formats included, puts values in place of its cell formulas (a spill goes as a whole), takes its rules for
-   * entries away, and makes the sheet beside it: both or neither. Until both stand, the copy has a name that says it is unfinished.
+   * Copies a sheet, formats included, puts values or other formulas in place of its cell formulas (a spill goes as a whole), takes its rules
+   * for entries away unless they are kept, and makes the sheets beside it: all or none. Until they stand, the copy has a name that says it is
+   * unfinished.
    */
   copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade>;
 

@@ -13,6 +13,8 @@ export interface SheetStyle {
   /** Colour of a dotted line below, to write on by hand. */
   readonly foot?: string;
   readonly wrap?: boolean;
+  /** True where text begins at the top of its row, for lines of several rows that are read side by side. */
+  readonly top?: true;
   /** Left out where text stands to the left and numbers to the right, as in any new cell. */
   readonly align?: "right";
   /** Room before the text, in widths of a character, so that it does not touch the number beside it. */
@@ -38,7 +40,7 @@ export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
   label: { fontColour: INK },
   input: { fill: "#FFF8DC", fontColour: "#123A75", border: "#6B6B4B" },
   computed: { fontColour: "#3D444D" },
-  recorded: { fontColour: "#3D444D", wrap: true },
+  recorded: { fontColour: "#3D444D", wrap: true, top: true },
   // A text such as "34.801 % ± 0.013 %" stands below the number it belongs to.
   result: { fill: "#EDF3EE", fontColour: INK, bold: true, align: "right" },
   note: { fontColour: "#4A525B", italic: true },

@@ -159,7 +159,8 @@ describe("drying, charring and ashing: the run of the README", () => {
     await pane.getByRole("tab", { name: "Share" }).click();
     await pane.getByLabel(/Sheet/).selectOption(run.name);
     const names = (await sheetNames()) ?? [];
-    await pane.getByRole("button", { name: "Make a copy with values" }).click();
+    await pane.getByLabel(/^This workbook/).check();
+    await pane.getByRole("button", { name: "Share as values" }).click();
     await pane.getByText(/^Made "/).waitFor();
     await pane.getByRole("button", { name: "Show the copy" }).click();
     await local.settled();

@@ -26,6 +26,7 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     readSettled: (sheet, asShown) => call(page, "readSettled", sheet, asShown),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     replaceValue: (address, held, content) => call(page, "replaceValue", address, held, content),
+    reenter: (sheet, cells) => call(page, "reenter", sheet, cells),
     addSheet: (plan) => call(page, "addSheet", plan),
     copyWithValues: (sheet, wanted) => call(page, "copyWithValues", sheet, wanted),
     growSheet: (sheet, growth) => call(page, "growSheet", sheet, growth),

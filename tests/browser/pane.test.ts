@@ -85,6 +85,8 @@ const states: readonly (readonly [name: string, open: () => Promise<unknown>])[]
   ["cell-waiting", async () => (await select("Kiln 3", "B14"), heading("B14"))],
   ["share", () => tab("share").click()],
   ["share-refused", async () => (await copySheet("Kiln 3"), await alertOf("share").waitFor())],
+  ["share-as-is", async () => (await lookAsItIs("Kiln 3"), await panel("share").getByText("Not yet:").waitFor())],
+  ["share-mend", async () => (await lookForBroken("Kiln 3"), await panel("share").getByText("can be entered again: B22").waitFor())],
   ["share-made", async () => (await copySheet("Drying 3"), await toldBy("share").waitFor())],
 ]; // prettier-ignore
 
@@ -95,7 +97,17 @@ const fillPlan = async (typed: Readonly<Record<string, string>>): Promise<void> 
 const copySheet = async (sheet: string): Promise<void> => {
   await page.locator("#share-sheet option", { hasText: sheet }).first().waitFor({ state: "attached" });
   await page.selectOption("#share-sheet", sheet);
-  await page.getByRole("button", { name: "Make a copy with values" }).click();
+  await page.getByRole("button", { name: "Share as values" }).click();
+};
+
+const lookAsItIs = async (sheet: string): Promise<void> => {
+  await page.selectOption("#share-sheet", sheet);
+  await page.getByRole("button", { name: "See what will happen" }).click();
+};
+
+const lookForBroken = async (sheet: string): Promise<void> => {
+  await page.selectOption("#share-sheet", sheet);
+  await page.getByRole("button", { name: "Look for formulas to enter again" }).click();
 };
 
 const heading = (cell: string): Promise<void> => panel("cell").locator("h2", { hasText: cell }).waitFor();
@@ -605,7 +617,7 @@ describe("the Share tab", () => {
     await tab("share").click();
     await page.locator("#share-sheet option", { hasText: "Done" }).waitFor({ state: "attached" });
     await page.selectOption("#share-sheet", "Done");
-    await page.getByRole("button", { name: "Make a copy with values" }).click();
+    await page.getByRole("button", { name: "Share as values" }).click();
     await toldBy("share").waitFor();
     expect(await toldBy("share").textContent()).toBe('Made "Done values" and its record, "Done record". One formula cell became a value.');
     expect(await page.evaluate(() => window.workbook.sheets["Done values"]?.["B1"])).toBe(0.7);
@@ -700,10 +712,40 @@ describe("the Share tab", () => {
     await tab("share").click();
     await page.locator("#share-sheet option", { hasText: "Kiln 3" }).waitFor({ state: "attached" });
     const before = await page.evaluate(() => Object.keys(window.workbook.sheets));
-    await page.getByRole("button", { name: "Make a copy with values" }).click();
+    await page.getByRole("button", { name: "Share as values" }).click();
     await alertOf("share").waitFor();
     expect(await alertOf("share").textContent()).toMatch(/^sheet: .*B22.* on "Kiln 3" is shown as #NAME\?/);
     expect(await page.evaluate(() => Object.keys(window.workbook.sheets))).toEqual(before);
+  });
+});
+
+describe("a sheet sent as it is, and one that came back", () => {
+  beforeEach(async () => {
+    await tab("share").click();
+    await page.locator("#share-sheet option", { hasText: "Kiln 3" }).waitFor({ state: "attached" });
+  });
+
+  test("says what a colleague would see, changes nothing, and names what is broken already", async () => {
+    const before = await page.evaluate(() => JSON.stringify(window.workbook.sheets));
+    await lookAsItIs("Kiln 3");
+    await panel("share").getByText("Not yet: B22 is broken on your own machine. Enter it again below first.").waitFor();
+    await panel("share")
+      .getByText(/cells of "Kiln 3" call a function of Retort: D6, .* Your colleague first sees the values that stand there now\./)
+      .waitFor();
+    expect(await page.evaluate(() => JSON.stringify(window.workbook.sheets))).toBe(before);
+  });
+
+  test("enters again what it named, and nothing else", async () => {
+    await lookForBroken("Kiln 3");
+    await panel("share").getByText('1 cell of "Kiln 3" can be entered again: B22. No other cell is touched.').waitFor();
+    const before = await page.evaluate(() => window.workbook.sheets["Kiln 3"]);
+    await page.getByRole("button", { name: "Enter 1 formula again" }).click();
+    await panel("share").getByText("Entered 1 formula again.").waitFor();
+    const after = await page.evaluate(() => window.workbook.sheets["Kiln 3"]);
+    expect({ ...after, B22: undefined }).toEqual({ ...before, B22: undefined });
+    expect(await page.getByRole("button", { name: /^Enter .* again$/ }).count()).toBe(0);
+    await lookForBroken("Kiln 3");
+    await panel("share").getByText('No cell of "Kiln 3" has a Retort function that has to be entered again.').waitFor();
   });
 });
 

@@ -11,6 +11,8 @@ import {
   type CellReading,
   type InputsReading,
   type RangeReading,
+  type Reentered,
+  type Reentry,
   type Removal,
   type SettledReading,
   type UnfinishedSheet,
@@ -52,6 +54,11 @@ export class SheetInMemory implements Workbook {
   onSelection = async (listener: (look: CellLook) => void): Promise<() => Promise<void>> => {
     this.listeners.add(listener);
     return async () => void this.listeners.delete(listener);
+  };
+
+  reenter = async (sheet: string, cells: readonly Reentry[]): Promise<Reentered> => {
+    for (const { cell, formula } of cells) this.sheet(sheet)[cell] = { formula, value: 0 };
+    return { entered: cells.map(({ cell }) => cell), changed: [] };
   };
 
   calculation = async (): Promise<Calculation> => this.calculating;

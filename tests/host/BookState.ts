@@ -21,6 +21,8 @@ export class BookState {
   readonly events: BookEvent[] = [];
   /** The version of the ExcelApi requirement set that this Excel claims to have. */
   apiVersion = "1.20";
+  /** Workbooks that were opened besides, as the file that each was made from. */
+  readonly opened: string[] = [];
   /** Whether cells filled by a spill give the spill's formula as theirs; hosts may differ. */
   ghostFormulas = false;
   /** As Application.calculationMode and calculationState tell it. While `waits`, formulas keep the values they show. */
@@ -49,8 +51,13 @@ export class BookState {
     return copy;
   }
 
+  /** Formulas of every sheet follow a sheet to its new name; texts in them do not. */
   rename(sheet: SheetState, name: string): void {
-    if (name !== sheet.name) sheet.name = this.freeName(name);
+    if (name === sheet.name) return;
+    const [before, after] = [`'${sheet.name.replaceAll("'", "''")}'!`, `'${name.replaceAll("'", "''")}'!`];
+    sheet.name = this.freeName(name);
+    for (const { cells } of this.sheets)
+      for (const state of cells.values()) if (state.formula?.includes(before)) state.formula = state.formula.replaceAll(before, after);
   }
 
   remove(sheet: SheetState): void {

@@ -1,6 +1,7 @@
 import { cellArea } from "../../src/workbook/cellArea";
 import { answerBatch, type Batch, type BatchAnswer, type Roots, type Stop } from "./answerBatch";
 import { BookState, type BookEvent } from "./BookState";
+import { OfficeFile } from "./OfficeFile";
 import { asHostError, Faults, OTHER_KIND } from "./Faults";
 import { FunctionCalls } from "./FunctionCalls";
 import { HostError, notFound, unmodelled } from "./HostError";
@@ -45,6 +46,8 @@ export class ExcelHost {
   readonly bridge: Bridge = { onMessageFromHost: null, sendMessageToHost: (text) => this.hear(text) };
   private watched = new Set<BookEvent["kind"]>();
   readonly faults = new Faults();
+  /** What Excel hands over as the workbook's file. */
+  readonly file = new OfficeFile();
   /** What a person does just before a request reaches the workbook, told how many have asked for something so far. */
   meanwhile: (requestsBefore: number) => void = () => undefined;
   private acted = 0;

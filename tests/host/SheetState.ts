@@ -53,6 +53,7 @@ export const WHOLE_SHEET: CellArea = { row: 0, column: 0, rows: 1_048_576, colum
 /** One sheet: contents, looks and what hangs on it. Rows and columns count from 0. */
 export class SheetState {
   readonly cells = new Map<string, CellState>();
+  visibility = "Visible";
   /** Values that another cell's formula puts here, under the cell's name. */
   readonly spilled = new Map<string, { value: HostValue; anchor: string }>();
   /** The area filled by each formula that fills more than its own cell. */

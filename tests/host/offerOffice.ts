@@ -10,8 +10,10 @@ export function offerOffice(global: Record<string, unknown>, host: ExcelHost): v
   };
   const info = { host: "Excel", platform: "OfficeOnline" };
   global.Office = Object.create(global.Office as object, {
-    context: { value: { ...info, requirements }, enumerable: true },
+    context: { value: { ...info, requirements, document: host.file.document }, enumerable: true },
     HostType: { value: { Excel: "Excel" }, enumerable: true },
+    FileType: { value: { Compressed: "compressed" }, enumerable: true },
+    AsyncResultStatus: { value: { Succeeded: "succeeded", Failed: "failed" }, enumerable: true },
     onReady: { value: () => Promise.resolve(info), enumerable: true },
   }) as unknown;
 }

@@ -13,6 +13,7 @@ import type {
   CopyWithValues,
   InputsReading,
   RangeReading,
+  Reentered,
   Removal,
   SettledReading,
   UnfinishedSheet,
@@ -90,6 +91,7 @@ export class MemoryWorkbook implements Workbook {
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
   removeUnfinished = async (): Promise<Removal> => "gone";
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
+  reenter = async (): Promise<Reentered> => ({ entered: [], changed: [] });
   replaceValue = async (): Promise<void> => undefined;
   writeFormula = async (): Promise<void> => undefined;
 }

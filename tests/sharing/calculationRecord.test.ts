@@ -90,20 +90,54 @@ describe("calculationRecord(shared, name)", () => {
     // Points: the wider margins of the shorter page, Letter, in landscape.
     const [letter, a4] = [11 * 72, 842];
     const onPaper = (columnWidths.reduce((sum, width) => sum + pixelsOf(width), 0) * POINTS_PER_PIXEL * (print?.scale ?? 100)) / 100;
-    expect(onPaper).toBeLessThanOrEqual(Math.min(letter, a4) - (print?.margins.left ?? 0) - (print?.margins.right ?? 0));
+    // Measured on a print by LibreOffice, which draws these columns 2.5 % wider.
+    expect(onPaper * 1.025).toBeLessThanOrEqual(Math.min(letter, a4) - (print?.margins.left ?? 0) - (print?.margins.right ?? 0));
     expect(((sheetStyles.recorded.size ?? 11) * (print?.scale ?? 0)) / 100).toBeGreaterThanOrEqual(7);
     const headings = cells.find(({ content }) => content === "Cell formula as typed")?.cell.slice(1);
     expect(print).toMatchObject({ landscape: true, titleFrom: Number(headings), titleRows: Number(headings) });
     for (const { from, height } of rowHeights) {
       expect(height).toBeLessThanOrEqual(409);
-      for (const { cell, content } of cells.filter(({ cell, style }) => Number(cell.slice(1)) === from && style === "recorded"))
-        expect(height).toBeGreaterThanOrEqual(15 * wrappedLines(String(content), columnWidths["ABCDEFGH".indexOf(cell.charAt(0))] ?? 1));
+      // A column holds at least 1.08 letters for each digit of its width (measured: 1.2), and no row is higher than its longest text needs.
+      const lines = cells
+        .filter(({ cell, style }) => Number(cell.slice(1)) === from && style === "recorded")
+        .map(({ cell, content }) => wrappedLines(String(content), Math.floor((columnWidths["ABCDEFGH".indexOf(cell.charAt(0))] ?? 1) * 1.08)));
+      if (lines.length > 0) expect(height).toBe(15 * Math.max(...lines));
     }
+  });
+
+  it("takes no row higher than a sheet can hold, however much is said of a function, and says all of it in the rows below", () => {
+    const long = `=RETORT.MOLARMASS(A1)${"+B12*(C14-D15)".repeat(500)}`;
+    for (const { name, source = "" } of everyFunction) {
+      const { cells, rowHeights = [] } = record(formulaCell("B4", `=RETORT.${name}(A1)`, [["so ".repeat(400)]]));
+      expect([name, Math.max(...rowHeights.map(({ height }) => height)) <= 409]).toEqual([name, true]);
+      const said = cells.filter(({ cell, style }) => cell.startsWith("G") && style === "recorded").map(({ content }) => String(content));
+      expect(said.join("")).toBe(source);
+    }
+    const { rowHeights = [] } = record(formulaCell("B4", long, [[1]]));
+    expect(Math.max(...rowHeights.map(({ height }) => height))).toBeLessThanOrEqual(409);
+    expect(table(formulaCell("B4", long, [[1]]))[0]?.[1]).toBe(long);
+  });
+
+  it("follows the steps of a run sheet, in the order of the work, calls and other formulas together", () => {
+    const step = (one: FormulaCell, name: string): FormulaCell => ({ ...one, step: name });
+    const plan = record(
+      step(formulaCell("A2", "=B4*2", [[0.7]]), "HEAD"),
+      step(call, "1 DRYING"),
+      step(formulaCell("B6", "=B4+1", [[1.35]]), "1 DRYING"),
+      step(formulaCell("B9", '=RETORT.MOLARMASS("CaCO3")', [[100.086]]), "RESULTS"),
+    );
+    const first = plan.cells.filter(({ cell, content }) => cell.startsWith("A") && content !== undefined).map(({ content }) => content);
+    expect(first.slice(first.indexOf("Cell") + 1)).toEqual(["HEAD", "A2", "1 DRYING", "B4", "B6", "RESULTS", "B9"]);
+  });
+
+  it("draws the heading of a group across the page, so that its words stand on their band", () => {
+    const bands = record(call).cells.filter(({ style }) => style === "heading");
+    expect(bands.map(({ cell }) => cell.charAt(0)).join("")).toBe("ABCDEFGH");
   });
 
   it("puts the calls of one family under its heading, in the order of the catalogue", () => {
     const plan = record(call, formulaCell("B1", '=RETORT.MOLARMASS("CaCO3")', [[100.086]]), formulaCell("B2", "=B1*2", [[200.172]]));
-    const groups = plan.cells.filter(({ style }) => style === "heading").map(({ content }) => content);
+    const groups = plan.cells.filter(({ style, content }) => style === "heading" && content !== undefined).map(({ content }) => content);
     expect(groups).toEqual(["Compound", "Drying", "Built-in functions"]);
   });
 

@@ -3,6 +3,8 @@ export const sheetWords = {
   unnamedVessel: "vessel",
   sample: (number: number): string => `Sample ${number}`,
   says: "What the sheet says",
+  /** What a record calls the rows above the first heading. */
+  head: "HEAD: next step, answer, checks",
   workings: {
     title: "WORKINGS. Nothing to type here; not printed.",
     /** Begins the record of what a sheet was made with, by which it is read again. */

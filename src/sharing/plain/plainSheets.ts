@@ -49,6 +49,8 @@ export interface PlainSheets {
 export interface PlainSheetsOptions extends PlainOptions {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
+  /** Names of sheets that are there besides and that no new sheet may take. */
+  readonly taken?: readonly string[];
 }
 
 const WORKINGS = "Workings";
@@ -62,7 +64,7 @@ const FLAGS = " changes";
  */
 export function plainSheets(reading: PlainReading, options: PlainSheetsOptions): PlainSheets {
   const sheets = new ReadSheets(reading);
-  const taken = [...sheets.names];
+  const taken = [...sheets.names, ...(options.taken ?? [])];
   const workings = new WorkingsSheet(freeNamed(WORKINGS, taken));
   const flagNames = new Map(sheets.names.map((name) => [name, freeNamed(`${name.slice(0, LONGEST_SHEET_NAME - FLAGS.length)}${FLAGS}`, taken)]));
   const flagSheetOf = (sheet: string): string => flagNames.get(sheet) ?? sheet;

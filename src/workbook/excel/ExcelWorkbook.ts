@@ -12,6 +12,8 @@ import {
   type CopyWithValues,
   type InputsReading,
   type RangeReading,
+  type Reentered,
+  type Reentry,
   type Removal,
   type SettledReading,
   type UnfinishedSheet,
@@ -30,6 +32,7 @@ import { watchSelection } from "./reading/selectionEvents";
 import { sheetsThere } from "./unfinished/sheetMark";
 import { readSettled } from "./reading/readSettled";
 import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
+import { reenterFormulas } from "./writing/reenterFormulas";
 import { replaceValue } from "./writing/replaceValue";
 import { writeFormula } from "./writing/writeFormula";
 
@@ -140,6 +143,10 @@ export class ExcelWorkbook implements Workbook {
 
   copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
     return copyWithValues(sheet, wanted);
+  }
+
+  reenter(sheet: string, cells: readonly Reentry[]): Promise<Reentered> {
+    return reenterFormulas(sheet, cells);
   }
 
   growSheet(sheet: string, growth: SheetGrowth): Promise<Grown> {

@@ -1,10 +1,11 @@
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName } from "../freeSheetName";
+import { withSheetRenamed } from "../renamedSheet";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import type { Attempt, SheetUnderWay } from "./unfinished/Attempt";
 import { beginChart, finishChart } from "./writing/drawChart";
 import { askForStrangers, unmarkDuplicates } from "./unfinished/duplicates";
-import { isAlike, type HeldCells } from "./reading/heldCells";
+import { isAlike, isFormula, type HeldCells } from "./reading/heldCells";
 import { inExcel } from "./inExcel";
 import { putMark, sheetsThere, takeMark } from "./unfinished/sheetMark";
 import type { Ended } from "./unfinished/takeBack";
@@ -42,8 +43,17 @@ async function makeSheet(context: Excel.RequestContext, name: string, plan: Shee
   return [{ name: worksheet.name, held: new Map() }];
 }
 
-/** Asks for a new sheet with a mark of the attempt on it. */
-export function beginSheet(context: Excel.RequestContext, name: string, plan: SheetPlan, attempt: Attempt): SheetUnderWay {
+/**
+ * Asks for a new sheet with a mark of the attempt on it.
+ * @param renamed a sheet that gets another name before this one is finished: Excel renames it in formulas
+ */
+export function beginSheet(
+  context: Excel.RequestContext,
+  name: string,
+  plan: SheetPlan,
+  attempt: Attempt,
+  renamed?: { readonly from: string; readonly to: string },
+): SheetUnderWay {
   const worksheet = context.workbook.worksheets.add(name).load("id");
   const mark = attempt.nextMark();
   putMark(worksheet, mark);
@@ -55,7 +65,11 @@ export function beginSheet(context: Excel.RequestContext, name: string, plan: Sh
     namesNow: [name],
     anchors: [],
     charts: (plan.charts ?? []).map(({ title }) => title),
-    isOurs: (held) => [...held].every(([cell, entry]) => isAlike(written.get(cell), entry)),
+    isOurs: (held) =>
+      [...held].every(([cell, entry]) => {
+        const own = written.get(cell);
+        return isAlike(own, entry) || (renamed !== undefined && isFormula(own) && isAlike(withSheetRenamed(own, renamed.from, renamed.to), entry));
+      }),
     isWhole: (held: HeldCells) => [...written.keys()].every((cell) => held.has(cell)),
   };
   attempt.sheets.push(sheet);

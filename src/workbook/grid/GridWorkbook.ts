@@ -25,6 +25,8 @@ import {
   type CopyWithValues,
   type InputsReading,
   type RangeReading,
+  type Reentered,
+  type Reentry,
   type Removal,
   type SettledReading,
   type UnfinishedSheet,
@@ -124,6 +126,21 @@ export class GridWorkbook implements Workbook {
     if (there.formula !== "" || there.value !== held) throw new WorkbookProblem((held === null ? cellNotBlank : changedSince)(there.cell));
     found.getRange(row, column).setValue(cellData(content));
     await this.engine.settled();
+  }
+
+  async reenter(sheet: string, cells: readonly Reentry[]): Promise<Reentered> {
+    const found = this.sheetNamed(sheet);
+    await this.engine.settled();
+    const result = { entered: [] as string[], changed: [] as string[] };
+    for (const { cell, held, formula } of cells) {
+      const { row, column } = areaNamed(cell);
+      const there = readCell(this.engine, found, row, column);
+      const stands = (there.formula === "" ? String(there.value ?? "") : there.formula) === held;
+      (stands ? result.entered : result.changed).push(cell);
+      if (stands) found.getRange(row, column).setValue({ f: formula, v: null });
+    }
+    await this.engine.settled();
+    return result;
   }
 
   addSheet(plan: SheetPlan): Promise<string> {

@@ -7,7 +7,7 @@ import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
 import { sheetStyles } from "../sheetStyles";
 import type { CellArea } from "../cellArea";
-import { WorkbookProblem, type CopyWithValues, type FrozenArea } from "../Workbook";
+import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenArea } from "../Workbook";
 import { cellData } from "./cellData";
 import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
@@ -39,27 +39,39 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 export async function copyGridSheet(
   engine: GridEngine,
   original: FWorksheet,
-  { name, areas, beside }: CopyWithValues,
+  { name, areas, formulas = [], beside, further = [], keepsRules = false, banner }: CopyWithValues,
   check: () => void,
 ): Promise<void> {
-  checkSheetPlan(beside);
+  const plans = [beside, ...further];
+  plans.forEach(checkSheetPlan);
+  const names = plans.map((plan) => plan.name);
   const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
   await engine.settled();
-  refuseTaken(engine, name, beside.name);
+  refuseTaken(engine, name, ...names);
   check();
   await wholeOrNothing(engine, async (made) => {
     const copy = engine.book.duplicateSheet(original);
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
     await engine.settled();
-    for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
-    setCells(engine, copy, filled);
+    if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
+    setCells(engine, copy, filled, keepsRules);
+    if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
     await engine.settled();
-    refuseTaken(engine, name, beside.name);
+    refuseTaken(engine, name, ...names);
+    if (formulas.length > 0) {
+      // What is written names the copy and its sheets as they are called in the end.
+      copy.setName(name);
+      for (const plan of further) made.push(insertGridSheet(engine, gridSheet(plan, plan.name)));
+      setFormulas(engine, copy, formulas);
+      await engine.settled();
+    }
     const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
     made.push(recorded);
     await engine.settled();
     fitRowHeights(engine, recorded);
+    further.forEach((plan, index) => plan.isHidden === true && made[index + 1]?.hideSheet());
+    if (formulas.length > 0) return;
     refuseTaken(engine, name);
     copy.setName(name);
   });
@@ -68,8 +80,13 @@ export async function copyGridSheet(
 const SET_VALUES = "sheet.command.set-range-values";
 
 /** All in one command: each goes through the whole workbook, however few cells it sets. */
-function setCells({ api, book }: GridEngine, sheet: FWorksheet, filled: readonly { area: CellArea; values: FrozenArea["values"] }[]): void {
-  const value = withoutBoxes(sheet);
+function setCells(
+  { api, book }: GridEngine,
+  sheet: FWorksheet,
+  filled: readonly { area: CellArea; values: FrozenArea["values"] }[],
+  keepsBoxes: boolean,
+): void {
+  const value = keepsBoxes ? {} : withoutBoxes(sheet);
   for (const { area, values } of filled)
     values.forEach((line, down) =>
       line.forEach((content, across) => {
@@ -78,6 +95,18 @@ function setCells({ api, book }: GridEngine, sheet: FWorksheet, filled: readonly
       }),
     );
   if (Object.keys(value).length === 0) return;
+  const range = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
+  api.syncExecuteCommand(SET_VALUES, { unitId: book.getId(), subUnitId: sheet.getSheetId(), range, value });
+}
+
+/** All in one command, too. A formula that fills more than its cell stands in the first, and the grid fills the rest. */
+function setFormulas({ api, book }: GridEngine, sheet: FWorksheet, formulas: readonly CopiedFormula[]): void {
+  const value: Record<number, Record<number, ICellData>> = {};
+  for (const { range, formula } of formulas) {
+    const { row, column } = areaNamed(range);
+    const texts = typeof formula === "string" ? [[formula]] : formula;
+    texts.forEach((line, down) => line.forEach((text, across) => ((value[row + down] ??= {})[column + across] = { f: text, v: null })));
+  }
   const range = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
   api.syncExecuteCommand(SET_VALUES, { unitId: book.getId(), subUnitId: sheet.getSheetId(), range, value });
 }

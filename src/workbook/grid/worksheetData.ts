@@ -67,7 +67,7 @@ export function gridStyle({ style, format, heavyLeft }: PlannedCell): IStyleData
   const look = style === undefined ? undefined : sheetStyles[style];
   const lines = { ...linesOf(look), ...(heavyLeft && { l: { s: BorderStyleTypes.MEDIUM, cl: { rgb: HEAVY_LINE } } }) };
   return {
-    vt: VerticalAlign.MIDDLE,
+    vt: look?.top === true ? VerticalAlign.TOP : VerticalAlign.MIDDLE,
     ...(look?.indent !== undefined && { pd: { l: INDENT } }),
     ...(look?.align === "right" && { ht: HorizontalAlign.RIGHT }),
     ...(look && { cl: { rgb: look.fontColour } }),

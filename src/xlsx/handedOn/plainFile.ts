@@ -18,6 +18,8 @@ import { BANNER_LOOK, type Handed } from "./valuesFile";
 
 type HeldInFile = ReadonlyMap<string, { readonly value: FileValue; readonly look: number }>;
 
+// Points.
+const TITLE_PLACE_SIZE = 8;
 const FIXED_LOOK = { fill: emphasisStyles.failed.fill } as const;
 
 /**
@@ -60,10 +62,13 @@ async function writeSheet(file: WorkbookPackage, reading: RangeReading, { plain,
   const ours = plain.cells.filter(({ sheet }) => sheet === reading.sheet);
   const fixedCells = ours.filter(({ kind }) => kind === "fixed").flatMap(({ area }) => cellsOfArea(areaNamed(area)).flat());
   const bases = [...new Set(fixedCells.map((cell) => held.get(cell)?.look ?? 0))];
-  const [bannerLook, ...marked] = await file.addLooks([[0, BANNER_LOOK], ...bases.map((base) => [base, FIXED_LOOK] as const)]);
+  const at = bannerCell(reading);
+  // In the place of a run sheet's title the line ends where the next step begins.
+  const look = (held.get(at)?.value ?? null) === null ? BANNER_LOOK : { ...BANNER_LOOK, size: TITLE_PLACE_SIZE };
+  const [bannerLook, ...marked] = await file.addLooks([[0, look], ...bases.map((base) => [base, FIXED_LOOK] as const)]);
   const markOf = new Map(bases.map((base, index) => [base, marked[index]]));
   const changes = ours.flatMap((one) => changesOf(one, held, (look) => markOf.get(look)));
-  const banner = { cell: bannerCell(reading), content: { kind: "value", value: plainBanner(date, fixed) } } as const;
+  const banner = { cell: at, content: { kind: "value", value: plainBanner(date, fixed) } } as const;
   await file.changeCells(reading.sheet, [...changes, { ...banner, ...(bannerLook !== undefined && { look: bannerLook }) }]);
 }
 

@@ -84,7 +84,10 @@ export class FileParts implements PartSource {
 }
 
 /** The file cannot be what it says it is; why is for whoever looks into it, users get a sentence. */
-export class DamagedFile extends Error {}
+export class DamagedFile extends Error {
+  // Told by its name where its code is fetched later.
+  override readonly name = "DamagedFile";
+}
 
 /** What the library throws, as the damage of the file that it is. */
 async function damagedWhere<T>(reading: Promise<T>): Promise<T> {

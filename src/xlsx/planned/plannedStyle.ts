@@ -23,7 +23,7 @@ export function plannedStyle({ style, format, heavyLeft }: PlannedCell): Partial
     ...(look?.fill !== undefined && { fill: { type: "pattern", pattern: "solid", fgColor: { argb: argbOf(look.fill) } } }),
     ...(Object.keys(border).length > 0 && { border }),
     alignment: {
-      vertical: "middle",
+      vertical: look?.top === true ? "top" : "middle",
       ...(look?.align === "right" && { horizontal: "right" }),
       ...(look?.wrap === true && { wrapText: true }),
       ...(look?.indent !== undefined && { horizontal: "left" as const, indent: look.indent }),

@@ -13,6 +13,13 @@ export function workbookObject(book: BookState, watched: Set<BookEvent["kind"]>)
       Application: () => ({
         kind: "Application",
         reads: { CalculationMode: () => book.calculation.mode, CalculationState: () => book.calculation.state },
+        methods: {
+          CreateWorkbook: (file: string) => ({
+            kind: "WorkbookCreated",
+            identity: () => ({ Id: book.nextId() }),
+            methods: { Open: () => void book.opened.push(file) },
+          }),
+        },
       }),
     },
     methods: {
@@ -20,6 +27,8 @@ export function workbookObject(book: BookState, watched: Set<BookEvent["kind"]>)
         const { row, column } = cellArea(book.selected(book.active)) ?? { row: 0, column: 0 };
         return rangeObject(book, book.active, { row, column, rows: 1, columns: 1 });
       },
+      // What the library asks of Excel on the web in place of the two above.
+      CreateAndOpenWorkbook: (file: string) => void book.opened.push(file),
       _RemoveReference: (id: string) => void book.references.delete(id),
     },
   };

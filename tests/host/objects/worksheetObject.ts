@@ -13,7 +13,11 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
     kind: "Worksheet",
     identity: () => ({ Id: sheet.id }),
     reads: { Id: () => sheet.id, Name: () => sheet.name, Position: () => book.sheets.indexOf(sheet) },
-    writes: { Name: (name: string) => book.rename(sheet, name), Gridlines: (isShown: boolean) => (sheet.gridlines = isShown) },
+    writes: {
+      Name: (name: string) => book.rename(sheet, name),
+      Gridlines: (isShown: boolean) => (sheet.gridlines = isShown),
+      Visibility: (visibility: string) => (sheet.visibility = visibility),
+    },
     parts: {
       Names: () => namesObject(sheet),
       Charts: () => chartsObject(book, sheet),

@@ -59,7 +59,7 @@ async function shared(as: FileKind, sheets: readonly string[] = [tins.name]): Pr
   const make = as === "values" ? valuesFile : plainFile;
   const files = {
     make: async (wanted: Parameters<typeof make>[1]) => ({ ...(await make(whole, wanted)), fileName: "x.xlsx" }),
-    handOut: async () => undefined,
+    handOut: async () => "",
   };
   return (await shareInFile(live.workbook, files, { as, sheets, date: DATE })).content;
 }
@@ -127,7 +127,7 @@ describe("plainFile(content, wanted)", () => {
 describe("shareInFile(workbook, files, wanted)", () => {
   const files = (handedOut: string[]) => ({
     make: async () => ({ content: new Uint8Array(), fileName: "x.xlsx", cells: 0, fixed: 0 }),
-    handOut: async ({ fileName }: { fileName: string }) => void handedOut.push(fileName),
+    handOut: async ({ fileName }: { fileName: string }) => (handedOut.push(fileName), "It is there."),
   });
 
   test("tells each step, and hands nothing out once it is stopped", async () => {

@@ -1,6 +1,7 @@
-import { changedWhileCopied, nameJustTaken, notPutBack, typedIntoCopy } from "../../../problems/workbookProblems";
+import { changedWhileCopied, nameJustTaken, notPutBack, olderThanNeeded, typedIntoCopy } from "../../../problems/workbookProblems";
 import { checkSheetPlan } from "../../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../../freeSheetName";
+import { withSheetRenamed } from "../../renamedSheet";
 import { WorkbookProblem, type CopyMade, type CopyWithValues } from "../../Workbook";
 import { beginSheet } from "../addPlannedSheet";
 import type { Attempt, SheetUnderWay } from "../unfinished/Attempt";
@@ -8,24 +9,32 @@ import { cellEntry } from "../writing/cellEntry";
 import { askForStrangers, unmarkDuplicates } from "../unfinished/duplicates";
 import { expectedCopy, type ExpectedCopy } from "./expectedCopy";
 import { askForHeld, isFormula, readHeld } from "../reading/heldCells";
+import { excelSupports } from "../excelReady";
+import { HOST } from "../excelProblem";
 import { inExcel } from "../inExcel";
 import { askForMarks, putMark, sheetsThere, takeMark } from "../unfinished/sheetMark";
 import type { Ended } from "../unfinished/takeBack";
 import { wholeOrNothing } from "../unfinished/wholeOrNothing";
-import { writePlan } from "../writing/writePlan";
+import { unbox } from "../writing/unbox";
+import { dress, writePlan } from "../writing/writePlan";
 
 /**
  * Copies a sheet with values in place of cell formulas, and makes the sheet beside it. No part of this can be one step of
  * Excel's undo: copying and naming a sheet cannot be undone (Office Add-ins documentation, "Undo capabilities").
  */
 export async function copyWithValues(sheet: string, wanted: CopyWithValues): Promise<CopyMade> {
-  checkSheetPlan(wanted.beside);
-  const expected = expectedCopy(wanted);
+  const { beside: first, further = [], formulas = [] } = wanted;
+  for (const plan of [first, ...further]) checkSheetPlan(plan);
+  // Older ones take one cell of a range, and set a formula over arrays in no other way.
+  if (formulas.some(({ range }) => range.includes(":")) && !excelSupports("1.12")) throw new WorkbookProblem(olderThanNeeded(HOST));
+  let expected = expectedCopy(wanted, unfinishedCopyName(sheet, []));
   const [copy, beside] = await wholeOrNothing(async (attempt) => {
     attempt.before = await inExcel(sheetsThere);
     const taken = attempt.before.map(({ name }) => name);
-    for (const name of [wanted.name, wanted.beside.name]) if (freeSheetName(name, taken) !== name) throw new WorkbookProblem(nameJustTaken);
+    for (const name of [wanted.name, ...[first, ...further].map(({ name: own }) => own)])
+      if (freeSheetName(name, taken) !== name) throw new WorkbookProblem(nameJustTaken);
     const copyName = unfinishedCopyName(sheet, taken);
+    expected = expectedCopy(wanted, copyName);
     return inExcel((context) => makeCopy(context, sheet, { ...wanted, copyName, expected }, attempt), { sheet });
   });
   const touched = copy === undefined || !expected.isAsMade(copy.held);
@@ -37,10 +46,27 @@ type CopyUnderWay = CopyWithValues & { readonly copyName: string; readonly expec
 async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<Ended[]> {
   const { expected } = wanted;
   const copy = await beginCopy(context, sheet, wanted, attempt);
-  const before = expected.isSmall ? askForHeld(copy.worksheet) : undefined;
+  const ask = () => (expected.isSmall ? askForHeld(copy.worksheet) : undefined);
+  let before = ask();
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
   // All of the sheet: rules stand on blank cells too.
-  copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
+  if (wanted.keepsRules !== true) copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
+  unbox(copy.worksheet, wanted.unboxed ?? []);
+  if (wanted.banner !== undefined) dress(copy.worksheet, [{ cell: wanted.banner, style: "caution" }]);
+  const further = (wanted.further ?? []).map((plan) => {
+    const cells = plan.cells.map((one) =>
+      one.formula === undefined ? one : { ...one, formula: withSheetRenamed(one.formula, wanted.name, wanted.copyName) },
+    );
+    const asWritten = { ...plan, cells };
+    return { plan: asWritten, made: beginSheet(context, plan.name, asWritten, attempt, { from: wanted.copyName, to: wanted.name }) };
+  });
+  for (const { plan, made } of further) {
+    if (plan.isHidden === true) made.worksheet.visibility = Excel.SheetVisibility.hidden;
+    await writePlan(context, made.worksheet, plan);
+    // What was typed by now is not written over; what comes later is seen in the request that writes.
+    if (before !== undefined && expected.typedWhereValuesGo(before()).length > 0) throw new WorkbookProblem(typedIntoCopy);
+    before = ask();
+  }
   const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
   await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
     // Where the answer was lost, so is what stood there.
@@ -61,11 +87,13 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   copy.worksheet.name = wanted.name;
   takeMark(copy.worksheet, copy.mark);
   takeMark(beside.worksheet, beside.mark);
+  for (const { made } of further) takeMark(made.worksheet, made.mark);
   await context.sync();
   await unmarkDuplicates(attempt, strangers());
   return [
     { name: wanted.name, held: held() },
     { name: beside.worksheet.name, held: new Map() },
+    ...further.map(({ plan }) => ({ name: plan.name, held: new Map() })),
   ];
 }
 

@@ -1,7 +1,9 @@
 import { areaNamed, areaToFill } from "../../areaNamed";
 import { cellArea, cellAt, rangeOf, type CellArea } from "../../cellArea";
 import { typedCells } from "../../holdsTheSame";
-import type { CellContent, CopyWithValues } from "../../Workbook";
+import { withSheetRenamed } from "../../renamedSheet";
+import type { CellContent, CopiedFormula, CopyWithValues } from "../../Workbook";
+import { cellBlocks } from "../writing/cellBlocks";
 import { cellEntry } from "../writing/cellEntry";
 import { isErrorCode } from "../reading/errorCodes";
 import { fitsOneAnswer, isAlike, isFormula, type HeldCells } from "../reading/heldCells";
@@ -26,23 +28,46 @@ export interface ExpectedCopy {
   typedWhereValuesGo(held: HeldCells): readonly (readonly [cell: string, entry: string | number | boolean])[];
 }
 
-/** @throws WorkbookProblem where values do not fit their range */
-export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): ExpectedCopy {
+/**
+ * @param copyName what the copy is called until it is finished; formulas that name it are written so, and Excel renames it in them
+ * @throws WorkbookProblem where values do not fit their range
+ */
+export function expectedCopy({ name: lastName, read, areas, formulas = [] }: CopyWithValues, copyName: string): ExpectedCopy {
   const filled = areas.map((one) => ({ area: areaToFill(one), values: one.values }));
+  const rewritten = formulas.map(({ range, formula }): Rewritten => ({
+    area: areaNamed(range),
+    formula:
+      typeof formula === "string"
+        ? withSheetRenamed(formula, lastName, copyName)
+        : formula.map((row) => row.map((one) => withSheetRenamed(one, lastName, copyName))),
+  }));
   const extent = read.range === "" ? undefined : areaNamed(read.range);
   const typed = typedCells(read);
-  const frozen = new Map(filled.flatMap(valuesIn));
-  const anchorOf = anchors([...filled.map(({ area }) => area), ...read.rows.flat().flatMap(({ spill }) => cellArea(spill) ?? [])]);
+  const frozen = new Map([...filled.flatMap(valuesIn), ...rewritten.flatMap(formulasIn)]);
+  const spills = [
+    ...read.rows.flat().flatMap(({ spill }) => cellArea(spill) ?? []),
+    ...rewritten.flatMap(({ area, formula }) => (typeof formula === "string" ? [area] : [])),
+  ];
+  const anchorOf = anchors([...filled.map(({ area }) => area), ...spills]);
   const isTyped = (cell: string, held: Entry): boolean => isAlike(typed.get(cell), held);
-  const isFrozen = (cell: string, held: Entry): boolean => isAlike(frozen.get(cell), held);
+  const isFrozen = (cell: string, held: Entry): boolean => {
+    const entry = frozen.get(cell);
+    // Renamed with the copy.
+    return isAlike(entry, held) || (isFormula(entry) && isAlike(withSheetRenamed(entry, copyName, lastName), held));
+  };
   const isFilled = (cell: string, held: HeldCells): boolean => isFormula(held.get(anchorOf.get(cell) ?? ""));
   const made = [...new Map([...typed, ...frozen])].filter(([, entry]) => entry !== "");
-  const cellsMade = new Set(made.map(([cell]) => cell));
+  const filledByFormulas =
+    rewritten.length === 0 ? [] : [...anchorOf].flatMap(([cell, anchor]) => (isFormula(frozen.get(anchor) ?? typed.get(anchor)) ? [cell] : []));
+  const cellsMade = new Set([...made.map(([cell]) => cell), ...filledByFormulas]);
   return {
     extent,
     isSmall: extent === undefined || fitsOneAnswer(extent),
     anchors: [...new Set(anchorOf.values())],
-    writes: (copy) => filled.map(({ area, values }) => ({ area, characters: lengthOf(values), write: () => freeze(copy, area, values) })),
+    writes: (copy) => [
+      ...filled.map(({ area, values }) => ({ area, characters: lengthOf(values), write: () => freeze(copy, area, values) })),
+      ...rewriting(copy, rewritten),
+    ],
     wasReadFrom: (held) => holdsAll(held, [...typed]) && [...held].every(([cell, entry]) => isTyped(cell, entry) || isFilled(cell, held)),
     isOurs: (held, blocked, asCopied) =>
       [...held].every(
@@ -53,11 +78,44 @@ export function expectedCopy({ name: lastName, read, areas }: CopyWithValues): E
     isWhole: (held, name) =>
       name === lastName && [...frozen.keys()].every((cell) => !isFormula(held.get(cell)) || isFrozen(cell, held.get(cell) ?? "")),
     typedWhereValuesGo: (held) => [...held].filter(([cell, entry]) => frozen.has(cell) && !isTyped(cell, entry) && !isFilled(cell, held)),
-    isAsMade: (held) => holdsAll(held, made) && [...held.keys()].every((cell) => cellsMade.has(cell)),
+    isAsMade: (held) =>
+      made.every(([cell, entry]) =>
+        isFormula(entry) ? isFrozen(cell, held.get(cell) ?? "") || isTyped(cell, held.get(cell) ?? "") : holdsAll(held, [[cell, entry]]),
+      ) && [...held.keys()].every((cell) => cellsMade.has(cell)),
   };
 }
 
 type Entry = string | number | boolean;
+
+interface Rewritten {
+  readonly area: CellArea;
+  readonly formula: CopiedFormula["formula"];
+}
+
+const formulasIn = ({ area, formula }: Rewritten): [string, Entry][] =>
+  typeof formula === "string"
+    ? [[cellAt(area.row, area.column), formula]]
+    : formula.flatMap((row, down) => row.map((one, across): [string, Entry] => [cellAt(area.row + down, area.column + across), one]));
+
+/** Writes formulas in place of others, those beside and below one another together. Where a spill gives way to several, its first cell goes first. */
+function rewriting(copy: Excel.Worksheet, rewritten: readonly Rewritten[]): WrittenLater[] {
+  const spilled = rewritten.flatMap(({ area, formula }) =>
+    typeof formula === "string" || area.rows * area.columns === 1 ? [] : [{ area, formula }],
+  );
+  const first = spilled.map(({ area, formula }): WrittenLater => {
+    const at = { ...area, rows: 1, columns: 1 };
+    return { area: at, write: () => void (copy.getRange(rangeOf(at)).formulas = [[formula[0]?.[0] ?? ""]]) };
+  });
+  const cells = rewritten.flatMap((one) => formulasIn(one).map(([cell, formula]) => ({ cell, formula: String(formula) })));
+  return [
+    ...first,
+    ...cellBlocks(cells).map(({ area, entries }): WrittenLater => ({
+      area,
+      characters: lengthOf(entries),
+      write: () => void (copy.getRange(rangeOf(area)).formulas = entries),
+    })),
+  ];
+}
 type Filled = { readonly area: CellArea; readonly values: readonly (readonly CellContent[])[] };
 
 /** Empty text is not told from a blank cell. */

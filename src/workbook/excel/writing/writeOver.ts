@@ -31,26 +31,39 @@ export type Entry = string | number | boolean;
 /** Reads a cell and writes into it, in one request. */
 export async function writeOver(
   context: Excel.RequestContext,
-  { sheet, cell }: CellAddress,
+  address: CellAddress,
   entry: Entry,
   format?: Written["numberFormat"],
 ): Promise<Written> {
+  const written = askToWriteOver(context, address, entry, format);
+  await context.sync();
+  return written();
+}
+
+/** Asks for the same in a request that does more. @returns what it took the place of, once the request has been answered */
+export function askToWriteOver(
+  context: Excel.RequestContext,
+  { sheet, cell }: CellAddress,
+  entry: Entry,
+  format?: Written["numberFormat"],
+): () => Written {
   const worksheet = context.workbook.worksheets.getItem(sheet);
   const held = worksheet.getRange(cell).load("valueTypes,values,formulas,numberFormat");
   const parent = excelSupports("1.12") ? worksheet.getRange(cell).getSpillParentOrNullObject().load("address") : undefined;
   if (format !== undefined) worksheet.getRange(cell).numberFormat = format;
   worksheet.getRange(cell).formulas = [[entry]];
   const written = worksheet.getRange(cell).load("formulas");
-  await context.sync();
-  const raw = held.formulas[0]?.[0] as Entry;
-  const isFilled = parent !== undefined && !parent.isNullObject && withoutSheet(parent.address) !== cell;
-  return {
-    valueTypes: held.valueTypes,
-    numberFormat: held.numberFormat,
-    entry: isFilled ? "" : entryOf(raw, held.values[0]?.[0]),
-    raw,
-    isText: held.valueTypes[0]?.[0] === Excel.RangeValueType.string,
-    stands: written.formulas[0]?.[0] as Entry,
+  return () => {
+    const raw = held.formulas[0]?.[0] as Entry;
+    const isFilled = parent !== undefined && !parent.isNullObject && withoutSheet(parent.address) !== cell;
+    return {
+      valueTypes: held.valueTypes,
+      numberFormat: held.numberFormat,
+      entry: isFilled ? "" : entryOf(raw, held.values[0]?.[0]),
+      raw,
+      isText: held.valueTypes[0]?.[0] === Excel.RangeValueType.string,
+      stands: written.formulas[0]?.[0] as Entry,
+    };
   };
 }
 

@@ -119,6 +119,7 @@ function applyStyle(range: Excel.Range, area: CellArea, style: SheetStyle): void
   if (style.align === "right") range.format.horizontalAlignment = Excel.HorizontalAlignment.right;
   if (style.indent !== undefined) range.format.indentLevel = style.indent;
   if (style.wrap) range.format.wrapText = true;
+  if (style.top) range.format.verticalAlignment = Excel.VerticalAlignment.top;
   if (style.border !== undefined) surround(range, area, style.border, style);
   if (style.foot !== undefined) footLines(range, area, style.foot);
 }

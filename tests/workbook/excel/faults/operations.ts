@@ -1,7 +1,9 @@
 import { buildRunSheet } from "../../../../src/runsheet/buildRunSheet";
 import { valuesBanner } from "../../../../src/problems/sharedCopyWords";
 import { copyTouched } from "../../../../src/problems/sharingProblems";
+import { shareAsPlainCells } from "../../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../../src/sharing/shareAsValues";
+import { LONGEST_SHEET_NAME } from "../../../../src/workbook/freeSheetName";
 import type { ExcelWorkbook } from "../../../../src/workbook/excel/ExcelWorkbook";
 import { isLive, type Scene } from "./Scene";
 import {
@@ -121,6 +123,34 @@ export const OPERATIONS: readonly Operation[] = [
         shared.cells.size === 4;
       if (!isAsMade && said === "") return "the copy holds something else, and nothing is said";
       return recorded.cells.size > 0 && shared.names.size + recorded.names.size === 0 ? "" : "no record, or a mark left";
+    },
+  },
+  {
+    title: "share a sheet as plain cells",
+    actsFrom: 5,
+    rivals: [typesIntoMine("A1"), typesInto("a formula of the copy", "B2"), typesInto("the flags", "Z9", 2), removes("the flags", 2)],
+    // What has no plain form is fixed, and flags watch its input.
+    async prepare(scene) {
+      scene.host.type("Mine", "B3", "=RETORT.BURN.EQUATION(A2)");
+      scene.keep(scene.host.book.sheet("Mine"));
+    },
+    async run(workbook) {
+      const { copy, record, touched } = await shareAsPlainCells(workbook, "Mine", "2026-03-14");
+      // The hidden sheet of flags is known by its place.
+      return {
+        names: [copy, record, `${copy.slice(0, LONGEST_SHEET_NAME - " changes".length)} changes`],
+        said: touched ? copyTouched(copy, "Mine") : "",
+      };
+    },
+    wrong({ host }, { names: [copy = "", record = "", flags = ""], said }) {
+      const [shared, recorded, flagged] = [copy, record, flags].map((name) => host.book.find(name));
+      if (shared === undefined || recorded === undefined || flagged === undefined) return "a sheet is missing";
+      if (shared.name.startsWith("Unfinished")) return "the copy still says that it is unfinished";
+      const formulas = [...shared.cells.values(), ...flagged.cells.values()].flatMap(({ formula }) => formula ?? []);
+      if (formulas.some((formula) => formula.includes("RETORT"))) return "a call of ours stayed";
+      if (formulas.some((formula) => formula.includes("Unfinished"))) return "a formula refers to the unfinished copy";
+      if (formulas.length < 2 && said === "") return "a formula is missing, and nothing is said";
+      return [shared, recorded, flagged].every(({ names }) => names.size === 0) ? "" : "a mark left";
     },
   },
   {

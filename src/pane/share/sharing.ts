@@ -1,0 +1,55 @@
+import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
+import { plainFileMade, valuesFileMade } from "../../problems/sharedCopyWords";
+import { copyTouched } from "../../problems/sharingProblems";
+import type { Patience } from "../../sharing/finalValues";
+import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
+import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
+import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
+import { NoOwnFile } from "../../workbook/NoOwnFile";
+import type { Workbook } from "../../workbook/Workbook";
+import { today } from "./today";
+
+export interface Wanted extends Patience, WithErrors {
+  readonly as: FileKind;
+  /** The sheet chosen. */
+  readonly sheet: string;
+  /** True for every sheet of the workbook in one file. */
+  readonly all: boolean;
+  /** What makes files; undefined for a copy in the workbook itself. */
+  readonly files: OwnFiles | undefined;
+  readonly told: (step: string) => void;
+  readonly isStopped: () => boolean;
+}
+
+export interface Told {
+  readonly said: string;
+  /** Sheets made in the workbook. */
+  readonly made?: { readonly copy: string; readonly record: string };
+}
+
+/**
+ * Shares in a file of its own or in the workbook itself, and says what was made. Where the workbook gives no file, one sheet goes into the workbook
+ * instead, and the reason is said; several are not, since they would crowd it.
+ */
+export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
+  const { files, all, sheet } = wanted;
+  if (files === undefined) return inWorkbook(workbook, wanted);
+  try {
+    const sheets = all ? await workbook.sheetNames() : [sheet];
+    const { fileName, cells, fixed, whereItIs } = await shareInFile(workbook, files, { ...wanted, sheets, date: today() });
+    const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
+    return { said: whereItIs === "" ? made : `${made} ${whereItIs}` };
+  } catch (problem) {
+    if (!(problem instanceof NoOwnFile) || all) throw problem;
+    const { said, ...others } = await inWorkbook(workbook, wanted);
+    return { ...others, said: inThisWorkbook(problem.message, said) };
+  }
+}
+
+async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
+  const { sheet, as } = wanted;
+  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), wanted);
+  const { copy, record, touched } = shared;
+  const made = "fixed" in shared ? plainCopyMade(copy, record, shared.cells, shared.fixed) : copyMade(copy, record, shared.frozenCells);
+  return { said: touched ? `${made} ${copyTouched(copy, sheet)}` : made, made: { copy, record } };
+}

@@ -1,0 +1,30 @@
+import { readRunSheet } from "../runsheet/reading/readRunSheet";
+import { headWords } from "../runsheet/words/headWords";
+import type { RangeReading } from "../workbook/Workbook";
+import { everyFormulaCell } from "./formulaCells";
+import { cellsToMend } from "./mend";
+import { plainFormula } from "./plain/plainFormula";
+
+/** What becomes of a sheet on a machine without the add-in. */
+export interface AsItIs {
+  /** Cells that call one of our functions. */
+  readonly calling: readonly string[];
+  /** How many of them can be written in built-in functions by themselves. */
+  readonly plain: number;
+  /** Cells that are broken already. */
+  readonly toMend: readonly string[];
+  /** True for a run sheet that notices by itself that the functions are missing, and says so at its top. */
+  readonly saysSo: boolean;
+}
+
+export function asItIs(reading: RangeReading): AsItIs {
+  const calling = everyFormulaCell(reading).filter(({ calls }) => calls.length > 0);
+  const place = { sheet: reading.sheet, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined };
+  const { is } = readRunSheet(reading);
+  return {
+    calling: calling.map(({ cell }) => cell),
+    plain: calling.filter(({ cell, area, formula }) => plainFormula(formula, { ...place, cell, area: area.range }).kind !== "none").length,
+    toMend: cellsToMend(reading).cells.map(({ cell }) => cell),
+    saysSo: is === "whole" && reading.rows.some((row) => row.some(({ formula }) => formula.includes(headWords.checks.absent))),
+  };
+}

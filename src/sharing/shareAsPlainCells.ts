@@ -1,0 +1,57 @@
+import { plainBanner } from "../problems/sharedCopyWords";
+import type { CopiedFormula, Workbook } from "../workbook/Workbook";
+import { bannerCell } from "./bannerCell";
+import { calculationRecord } from "./calculationRecord";
+import { plainName, recordName } from "./copyNames";
+import { finalValues, type Patience } from "./finalValues";
+import { formulaCellsOf } from "./formulaCells";
+import { plannedBeside } from "./plain/plannedBeside";
+import { plainSheets, type PlainCell } from "./plain/plainSheets";
+import type { WithErrors } from "./shareAsValues";
+
+export interface SharedAsPlain {
+  readonly copy: string;
+  readonly record: string;
+  /** True where somebody typed into the copy while it was made. */
+  readonly touched: boolean;
+  /** Cells that calculate on, and cells that hold a value behind a guard. */
+  readonly cells: number;
+  readonly fixed: number;
+}
+
+/**
+ * Copies a sheet within its workbook for people without the add-in, its calls of ours written in built-in functions, with the sheet of workings and
+ * the hidden sheet of flags that those need, and a calculation record. What refers to another sheet, to a defined name or to a table is fixed at its
+ * value: the copy knows those by other names, or not at all. Everything is read before the copy is made.
+ * @param date the day of sharing as it is to be printed
+ * @throws InputProblem while anything still calculates, or when a Retort call shows an error
+ * @throws WorkbookProblem when somebody changed the sheet meanwhile, or the workbook cannot oblige
+ */
+export async function shareAsPlainCells(
+  workbook: Workbook,
+  sheet: string,
+  date: string,
+  patience: Patience & WithErrors = {},
+): Promise<SharedAsPlain> {
+  const used = await finalValues(workbook, sheet, patience);
+  const formulaCells = formulaCellsOf(used, patience.withErrors);
+  const taken = [...(await workbook.sheetNames())];
+  const wished = plainName(sheet, taken);
+  const besideName = recordName(sheet, taken);
+  const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
+  const fixed = plain.cells.filter(({ kind }) => kind === "fixed").length;
+  const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
+  const shared = { sheet: wished, copy: wished, date, formulaCells, plainCells: plain.cells };
+  const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
+    ...{ name: wished, read: used, areas: [banner], keepsRules: true, banner: banner.range },
+    formulas: plain.cells.filter(({ cell }) => cell !== banner.range).map(copied),
+    beside: calculationRecord(shared, besideName),
+    further: [
+      ...(plain.workings === undefined ? [] : [plannedBeside(plain.workings)]),
+      ...plain.flags.map((flags) => ({ ...plannedBeside(flags), isHidden: true })),
+    ],
+  });
+  return { copy, record: beside, touched, cells: plain.cells.filter(({ kind }) => kind === "plain").length, fixed };
+}
+
+const copied = ({ area, formulas }: PlainCell): CopiedFormula => ({ range: area, formula: "one" in formulas ? formulas.one : formulas.each });

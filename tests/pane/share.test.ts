@@ -1,0 +1,82 @@
+import { share, type Wanted } from "../../src/pane/share/sharing";
+import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../src/problems/mendWords";
+import { callsOnSheet, mendFirst, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
+import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
+import type { OwnFiles } from "../../src/sharing/shareInFile";
+import { NoOwnFile } from "../../src/workbook/NoOwnFile";
+import { WorkbookProblem } from "../../src/workbook/Workbook";
+import { MemoryWorkbook, reading } from "../sharing/MemoryWorkbook";
+
+const workbookOf = (): MemoryWorkbook =>
+  new MemoryWorkbook("Tin", [
+    reading("A1", { value: "CaCO3" }),
+    reading("B1", { formula: "=RETORT.MOLARMASS(A1)", value: 100.086, shown: "100.086" }),
+  ]);
+const made = { content: new Uint8Array(), fileName: "Tin values.xlsx", cells: 1, fixed: 0 };
+const files = (make: OwnFiles["make"], whereItIs = ""): OwnFiles => ({ make, handOut: async () => whereItIs });
+const wanted = (more: Partial<Wanted>): Wanted => ({
+  ...{ as: "values", sheet: "Tin", all: false, files: undefined, told: () => undefined, isStopped: () => false, pause: async () => undefined },
+  ...more,
+});
+const refusing = (problem: Error): OwnFiles => files(() => Promise.reject(problem));
+
+describe("share(workbook, wanted)", () => {
+  test("makes a file of its own and says where it is, and no sheet", async () => {
+    const workbook = workbookOf();
+    const { said, made: sheets } = await share(workbook, wanted({ files: files(async () => made, "It was opened.") }));
+    expect(said).toBe("Made Tin values.xlsx: 1 formula cell became a value. Your own workbook is as it was. It was opened.");
+    expect([sheets, await workbook.sheetNames()]).toEqual([undefined, ["Tin"]]);
+  });
+
+  test("makes the copy in the workbook where there is no file, and says why", async () => {
+    const { said, made: sheets } = await share(workbookOf(), wanted({ files: refusing(new NoOwnFile("No file here.")) }));
+    expect(said).toBe(inThisWorkbook("No file here.", 'Made "Tin values" and its record, "Tin record". One formula cell became a value.'));
+    expect(sheets).toEqual({ copy: "Tin values", record: "Tin record" });
+  });
+
+  test("makes plain cells in the workbook too", async () => {
+    const workbook = workbookOf();
+    const { said } = await share(workbook, wanted({ as: "plain", files: refusing(new NoOwnFile("No file here.")) }));
+    expect(said).toBe(
+      inThisWorkbook(
+        "No file here.",
+        'Made "Tin plain cells" and its record, "Tin record". 0 cells of Retort written in built-in functions, 1 fixed.',
+      ),
+    );
+  });
+
+  test("does not fill the workbook with every sheet's copy, nor go on after any other problem", async () => {
+    const workbook = workbookOf();
+    await expect(share(workbook, wanted({ all: true, files: refusing(new NoOwnFile("No file here.")) }))).rejects.toThrow("No file here.");
+    await expect(share(workbook, wanted({ files: refusing(new WorkbookProblem("Stopped.")) }))).rejects.toThrow("Stopped.");
+    expect(await workbook.sheetNames()).toEqual(["Tin"]);
+  });
+});
+
+test("its sentences count and name", () => {
+  const seven = ["B1", "B2", "B3", "B4", "B5", "B6", "B7"];
+  expect(canBeMended("Tin", seven, 2)).toBe(
+    '7 cells of "Tin" can be entered again: B1, B2, B3, B4, B5, B6 and 1 more. 2 of them show an error alone; the formula comes from the calculation record. No other cell is touched.',
+  );
+  expect(canBeMended("Tin", ["B1"], 1)).toContain("One of them shows an error alone");
+  expect(beyondMending(["B3"])).toBe(
+    "B3: shows #NAME? and neither the cell nor a calculation record tells a formula of this version of Retort. Undo, or an older copy of the workbook, may have it.",
+  );
+  expect([enterAgain(1), enterAgain(7), mended(7)]).toEqual(["Enter 1 formula again", "Enter 7 formulas again", "Entered 7 formulas again."]);
+  expect(changedMeanwhileLeft(["B1", "B2"])).toBe("B1, B2 hold something else by now and stayed as they are.");
+  expect(stillUnknown(["B1"])).toBe(
+    "B1 still shows #NAME?: something in the formula is known neither to the workbook nor to Retort. Select the cell to read it under This cell.",
+  );
+  expect(nothingToMend("Tin")).toBe('No cell of "Tin" has a Retort function that has to be entered again.');
+  expect(callsOnSheet("Tin", ["B1"])).toBe(
+    '1 cell of "Tin" calls a function of Retort: B1. Your colleague first sees the values that stand there now.',
+  );
+  expect(mendFirst(["B1", "B2"])).toBe("Not yet: B1, B2 are broken on your own machine. Enter them again below first.");
+  expect([plainInstead(3, 3), plainInstead(3, 1)]).toEqual([
+    "As plain cells all of them would go on calculating.",
+    "As plain cells 1 of them would go on calculating; the others would keep their values and say so once an input changes.",
+  ]);
+  expect(nothingNeedsRetort("Tin")).toBe('Nothing on "Tin" needs Retort: it calculates on everywhere. Save the workbook and send it.');
+  expect(runSheetSaysSo("▲ Here.")).toContain('its third line says: "▲ Here."');
+  expect(copyInView("Tin values", "Tin record")).toBe('"Tin values" is in view. Its record is "Tin record".');
+});

@@ -1,0 +1,52 @@
+import { plainBanner } from "../../../src/problems/sharedCopyWords";
+import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
+import type { CellContent } from "../../../src/workbook/Workbook";
+import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
+
+const DATE = "2026-01-31";
+let live: HeadlessWorkbook;
+beforeEach(async () => {
+  live = await openHeadlessWorkbook();
+  await live.type("Sheet1", "A1", 25);
+  await live.type("Sheet1", "A2", 35);
+  await live.type("Sheet1", "A3", 31.5);
+  await live.type("Sheet1", "B1", "=RETORT.MOISTURE.WET(A1,A2,A3)");
+  await live.type("Sheet1", "B2", '=RETORT.BURN.EQUATION("CH4")&A2');
+  await live.type("Sheet1", "B3", "=B1*2");
+  await live.settled();
+});
+afterEach(() => live.close());
+
+const valueOf = async (sheet: string, cell: string): Promise<CellContent> => (await live.workbook.read(sheet, cell)).rows[0]?.[0]?.value ?? null;
+
+describe("in the local workbook", () => {
+  test("a copy of plain cells goes on calculating, and a fixed cell says so once an input changes", async () => {
+    const before = await live.workbook.readUsed("Sheet1");
+    const { copy, record, fixed } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
+    await live.settled();
+    expect(await live.workbook.sheetNames()).toEqual(["Sheet1", copy, `${copy} changes`, record]);
+    expect(live.engine.book.getSheetByName(`${copy} changes`)?.isSheetHidden()).toBe(true);
+    expect(await live.workbook.readUsed("Sheet1")).toEqual(before);
+    const formulas = (await live.workbook.readUsed(copy)).rows.flat().map(({ formula }) => formula);
+    expect(formulas.filter((formula) => formula.includes("RETORT"))).toEqual([]);
+    expect(await Promise.all(["B1", "B3", "C1"].map((cell) => valueOf(copy, cell)))).toEqual([0.35, 0.7, plainBanner(DATE, fixed)]);
+    const equation = await valueOf(copy, "B2");
+    expect(equation).toBe(await valueOf("Sheet1", "B2"));
+    await live.type(copy, "A2", 45);
+    await live.settled();
+    expect(await valueOf(copy, "B1")).toBeCloseTo(13.5 / 20, 12);
+    expect(await valueOf(copy, "B2")).toBe(`fixed on ${DATE}: inputs changed`);
+    expect(await valueOf("Sheet1", "A2")).toBe(35);
+  });
+
+  test("formulas are entered again only where they still stand", async () => {
+    await live.type("Sheet1", "D1", "=NOSUCH(A1)");
+    await live.settled();
+    const cells = [
+      { cell: "D1", held: "=NOSUCH(A1)", formula: "=RETORT.MOISTURE.WET(A1,A2,A3)" },
+      { cell: "B3", held: "=B1*3", formula: "=B1*4" },
+    ];
+    expect(await live.workbook.reenter("Sheet1", cells)).toEqual({ entered: ["D1"], changed: ["B3"] });
+    expect([await valueOf("Sheet1", "D1"), await valueOf("Sheet1", "B3")]).toEqual([0.35, 0.7]);
+  });
+});

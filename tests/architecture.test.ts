@@ -43,13 +43,13 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sharing: ["runsheet", "functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
-  report: ["runsheet", "sharing", "chemistry", "functions", "workbook", "problems"],
+  report: ["explanation", "runsheet", "sharing", "cells", "chemistry", "functions", "workbook", "problems"],
   command: ["workbook/grid", "workbench", "xlsx", "report", "explanation", "runsheet", "sharing", "cells", "functions", "workbook", "problems"],
   pane: ["report", "explanation", "sharing", "runsheet", "help", "functions", "chemistry", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],
   "workbook/grid": ["workbook", "problems"],
   addin: ["workbook/excel", "pane", "xlsx", "sharing", "workbook", "problems"],
-  workbench: ["workbook/grid", "pane", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
+  workbench: ["workbook/grid", "pane", "report", "xlsx", "explanation", "runsheet", "sharing", "functions", "workbook", "problems"],
 };
 
 /** Host globals may be named only where the host is spoken to. */

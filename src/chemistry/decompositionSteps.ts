@@ -7,9 +7,10 @@ export interface KnownSteps {
   readonly steps: readonly KnownStep[];
 }
 
-// What leaves and in which order: general inorganic chemistry, from memory; the losses follow from the formulas. Temperatures only as ranges
-// that a source gives, because they move with heating rate, layer, gas and grain; none for carbonates, whose sources spread over 25 °C and more.
+// What leaves and in which order: general inorganic chemistry, from memory; the losses follow from the formulas. Temperatures only as a
+// source gives them, because they move with heating rate, layer, gas and grain; none for carbonates, whose sources spread over 25 °C and more.
 const SOLVAY = "87 to 177 °C at 1.25 to 5 °C/min in nitrogen (Wu and Shih, Thermochim. Acta 223 (1993) 177)";
+const WHEWELLITE = "heated as slowly as it loses; later when heated fast (Frost and Weier, Thermochim. Acta 409 (2004) 79)";
 const CLAY = "400 to 700 °C (Clays Clay Miner. 2020, doi 10.1007/s42860-020-00082-w)";
 const FILLERS = "Polymers 12 (2020) 429, table 2";
 const GYPSUM = "both steps 100 to 300 °C (application note of an instrument maker)";
@@ -22,8 +23,8 @@ export const KNOWN_STEPS: readonly KnownSteps[] = [
   {
     start: "CaC2O4·H2O",
     steps: [
-      ["CaC2O4", "H2O"],
-      ["CaCO3", "CO"],
+      ["CaC2O4", "H2O", `near 162 °C, ${WHEWELLITE}`],
+      ["CaCO3", "CO", `near 479 °C, ${WHEWELLITE}`],
       ["CaO", "CO2"],
     ],
   },

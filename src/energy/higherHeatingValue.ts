@@ -30,7 +30,8 @@ export type CorrelationName = (typeof CORRELATIONS)[number];
 export const USUAL_CORRELATION: CorrelationName = "Channiwala-Parikh";
 
 export const correlations: Readonly<Record<CorrelationName, Correlation>> = {
-  // Fuel 81 (2002) 1051, doi:10.1016/S0016-2361(01)00131-4: solid, liquid and gaseous fuels.
+  // Fuel 81 (2002) 1051, doi:10.1016/S0016-2361(01)00131-4: solid, liquid and gaseous fuels. The same six factors are printed in Energies 15
+  // (2022) 7343, table 1.
   "Channiwala-Parikh": {
     factors: { carbon: 0.3491, hydrogen: 1.1783, sulfur: 0.1005, oxygen: -0.1034, nitrogen: -0.0151, ash: -0.0211 },
     statedError: 1.45,
@@ -40,13 +41,15 @@ export const correlations: Readonly<Record<CorrelationName, Correlation>> = {
   Milne: {
     factors: { carbon: 0.341, hydrogen: 1.322, sulfur: 0.0686, ash: -0.0153, oxygen: -0.12, nitrogen: -0.12 },
   },
-  // Made for coal: about 12 % low for wood.
+  // Made for coal: about 12 % low for wood. Printed copies differ in the last digit: 33.86, 144.4 and 9.428 for a fraction (Perry's handbook,
+  // 5th edition, as cited), 337, 1442 and 93 kJ/kg for a per cent (an encyclopedia); 0.1 to 0.5 % apart.
   Dulong: {
     factors: { carbon: 0.3383, hydrogen: 1.443, oxygen: -1.443 / 8, sulfur: 0.0942 },
     isForCoal: true,
     range: { oxygen: [0, 15] },
   },
-  // Biomass and Bioenergy 28 (2005) 499: what is neither C, H nor ash counts as O*.
+  // Biomass and Bioenergy 28 (2005) 499: what is neither C, H nor ash counts as O*. From memory; Energies 15 (2022) 7343, table 1, prints
+  // 0.3237 for carbon, which makes wood 0.5 MJ/kg hotter than the other correlations and the measurements have it: taken for a misprint.
   "Sheng-Azevedo": { constant: -1.3675 + 3.18, factors: { carbon: 0.3137 - 0.0318, hydrogen: 0.7009 - 0.0318, ash: -0.0318 } },
 };
 

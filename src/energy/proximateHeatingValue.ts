@@ -7,7 +7,8 @@ export interface ProximateAnalysis {
   readonly ash: number;
 }
 
-// Parikh, Channiwala and Ghosal, Fuel 84 (2005) 487, doi:10.1016/j.fuel.2004.10.010: MJ/kg for one mass per cent, dry.
+// Parikh, Channiwala and Ghosal, Fuel 84 (2005) 487, doi:10.1016/j.fuel.2004.10.010: MJ/kg for one mass per cent, dry. The same in Energies
+// 15 (2022) 7343, table 1.
 export const PROXIMATE_FACTORS: Readonly<Record<keyof ProximateAnalysis, number>> = { fixedCarbon: 0.3536, volatile: 0.1559, ash: -0.0078 };
 /** Average absolute error that the authors state, per cent. */
 export const PROXIMATE_ERROR = 3.74;

@@ -24,7 +24,7 @@ import { cellsOfReferences } from "./formula/readReferences";
 import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalReading";
 import { nameNotes } from "./nameNotes";
 import { explainRunCell } from "./runSheet/explainRunCell";
-import { RUN_SHEET_AREA, runCells } from "./runSheet/RunCells";
+import { sheetCells, RUN_SHEET_AREA } from "./runSheet/RunCells";
 import { agrees, type CallInCell } from "./workOut";
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
@@ -69,7 +69,7 @@ function explanation({ look, references, ranges, notes: more, around: area }: Fi
   const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const whole = expressionOf(cellFormula);
   const worked = ([0, null] as const).map((blankAs) => valueHere(whole, { ...around, blankAs })).filter((value) => value !== undefined);
-  const run = area === undefined ? undefined : runCells(address.sheet, area);
+  const run = area === undefined ? undefined : sheetCells(address.sheet, area);
   const ofRun = run && explainRunCell(run, reading);
   const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {

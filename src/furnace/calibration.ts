@@ -1,4 +1,4 @@
-import { calibrationOrder, correctionTooLarge, onePoint, outsideCalibration, pointsDiffer } from "../problems/furnaceProblems";
+import { calibrationOrder, correctionTooLarge, fixedPointInKelvin, onePoint, outsideCalibration, pointsDiffer } from "../problems/furnaceProblems";
 
 /** What a thermometer showed, and what was there. */
 export interface CalibrationPoint {
@@ -10,6 +10,30 @@ export interface CalibrationPoint {
 // Common practice, no source.
 export const MOST_OFF = 50;
 
+// Fixed points of ITS-90 in kelvin (Preston-Thomas, Metrologia 27 (1990) 3), and ice and steam at 1 atm: whoever gives one gives kelvin.
+const IN_KELVIN: readonly (readonly [kelvin: number, celsius: number, what: string])[] = [
+  [273.15, 0, "ice"],
+  [273.16, 0.01, "the triple point of water"],
+  [302.9146, 29.7646, "gallium"],
+  [429.7485, 156.5985, "indium"],
+  [505.078, 231.928, "tin"],
+  [692.677, 419.527, "zinc"],
+  [933.473, 660.323, "aluminium"],
+  [1234.93, 961.78, "silver"],
+  [1337.33, 1064.18, "gold"],
+  [1357.77, 1084.62, "copper"],
+];
+// As copied, not as read: a hundredth beside is a reading in degrees Celsius.
+const AS_PRINTED = 0.0015;
+
+/** @throws InputProblem for a fixed point in kelvin */
+function refuseKelvin(references: readonly number[]): void {
+  references.forEach((reference, index) => {
+    const point = IN_KELVIN.find(([kelvin]) => Math.abs(reference - kelvin) < AS_PRINTED);
+    if (point !== undefined) throw fixedPointInKelvin(index + 1, reference, point[1], point[2]);
+  });
+}
+
 /** The pairs in order of the readings; 0 beside 0 at the end is what blank rows look like. @throws InputProblem for pairs that cannot be */
 function inOrder(readings: readonly number[], references: readonly number[]): readonly CalibrationPoint[] {
   const longer = Math.max(readings.length, references.length);
@@ -17,6 +41,7 @@ function inOrder(readings: readonly number[], references: readonly number[]): re
   while (pairs.length > 1 && pairs[pairs.length - 1]?.reading === 0 && pairs[pairs.length - 1]?.reference === 0) pairs.pop();
   if (pairs.length > Math.min(readings.length, references.length)) throw pointsDiffer(readings.length, references.length);
   if (pairs.length < 2) throw onePoint();
+  refuseKelvin(references);
   pairs.forEach(({ reading, reference }, index) => {
     if (Math.abs(reading - reference) > MOST_OFF) throw correctionTooLarge(index + 1, reading, reference, MOST_OFF);
   });

@@ -25,6 +25,8 @@ export interface Bound {
   readonly from?: number;
   readonly upTo?: number;
   readonly below?: number;
+  /** What stands after the point, from 0 to below 1: figures above zero that a wrong unit gives away by their decimals. */
+  readonly decimals?: number;
   /** In words, as they follow the value: "below zero". */
   readonly says: string;
 }
@@ -42,14 +44,13 @@ export const numberInput = (about: string, rule: NumberRule): CellInput<number> 
   read: (value, argument) => readNumber(value, { argument }, rule),
 });
 
-/** A required number, or one word for nothing, which reads as 0; capitals and outer spaces do not matter. */
+/** A required number, or one word for nothing, which reads as 0; capitals and outer spaces do not matter. A cell of 0 is what the rule says. */
 export const numberOrWord = (about: string, rule: NumberRule, word: string): CellInput<number> => {
   const plain = numberInput(about, rule);
   const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === word;
   return {
     ...plain,
     takes: { kind: "number", rule, word },
-    isBlank: (value) => isNothing(value) || value === 0,
     read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
   };
 };
@@ -97,11 +98,15 @@ function brokenBound(value: number, { bounds }: NumberRule): string | undefined 
   return undefined;
 }
 
-const isBroken = (value: number, { above, from, upTo, below }: Bound): boolean =>
+const isBroken = (value: number, { above, from, upTo, below, decimals }: Bound): boolean =>
   !(above !== undefined && value <= above) &&
   !(from !== undefined && value < from) &&
   !(upTo !== undefined && value > upTo) &&
-  !(below !== undefined && value >= below);
+  !(below !== undefined && value >= below) &&
+  !(decimals !== undefined && Math.abs(value - Math.floor(value) - decimals) >= SAME_DECIMALS);
+
+/** Decimals as near as this are the same: far above what binary numbers below a million lose, far below what anybody types. */
+export const SAME_DECIMALS = 1e-9;
 
 function noNumber(value: CellValue, place: Place, rule: NumberRule): ArgumentProblem {
   if (value instanceof CellError) return new PassedError(value.code, place.argument, place.row);

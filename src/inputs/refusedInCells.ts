@@ -1,7 +1,7 @@
 import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { BLANK, type CellValue } from "./CellValue";
 import type { CellInput } from "./Input";
-import { BELOW_ZERO, type Bound, LARGEST, type NumberRule } from "./number";
+import { BELOW_ZERO, type Bound, LARGEST, type NumberRule, SAME_DECIMALS } from "./number";
 import { numberText } from "./numberText";
 
 /**
@@ -75,8 +75,8 @@ function outOfBounds(bounds: readonly Bound[], cell: string, zero: Answer): stri
   ];
 }
 
-const isBelow = ({ above, from }: Bound): boolean => above === undefined && from === undefined;
-const isAbove = ({ upTo, below }: Bound): boolean => upTo === undefined && below === undefined;
+const isBelow = ({ above, from, decimals }: Bound): boolean => above === undefined && from === undefined && decimals === undefined;
+const isAbove = ({ upTo, below, decimals }: Bound): boolean => upTo === undefined && below === undefined && decimals === undefined;
 
 /** True where another bound of the same side refuses all that this one does, and more. */
 const isWithin = (bound: Bound, other: Bound): boolean =>
@@ -84,13 +84,19 @@ const isWithin = (bound: Bound, other: Bound): boolean =>
 
 const edgeOf = ({ above, from, upTo, below }: Bound): number => above ?? from ?? upTo ?? below ?? Number.NaN;
 
-const breaks = (value: number, { above, from, upTo, below }: Bound): boolean =>
+const breaks = (value: number, { above, from, upTo, below, decimals }: Bound): boolean =>
+  decimals === undefined &&
   (above === undefined || value > above) &&
   (from === undefined || value >= from) &&
   (upTo === undefined || value <= upTo) &&
   (below === undefined || value < below);
 
-const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string =>
+const comparisons = ({ decimals, ...edges }: Bound, cell: string): string =>
+  [...edgesInCells(edges, cell), ...(decimals === undefined ? [] : [`(ABS(${cell}-INT(${cell})-${decimals})<${numberText(SAME_DECIMALS)})`])].join(
+    "*",
+  );
+
+const edgesInCells = ({ above, from, upTo, below }: Omit<Bound, "says">, cell: string): string[] =>
   (
     [
       [">", above],
@@ -98,9 +104,7 @@ const comparisons = ({ above, from, upTo, below }: Bound, cell: string): string 
       ["<=", upTo],
       ["<", below],
     ] as const
-  )
-    .flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${bound < 0 ? `(${numberText(bound)})` : numberText(bound)})`]))
-    .join("*");
+  ).flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${bound < 0 ? `(${numberText(bound)})` : numberText(bound)})`]));
 
 function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
   const none = words.map((word) => `(${isNoWord(cell, word)})`).join("*");

@@ -57,7 +57,11 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
       const { said, made } = await share(workbook, { ...wanted, told, isStopped: () => isStopped });
       last = made;
       show.hidden = made === undefined;
-      if (made !== undefined) await listSheets();
+      if (made !== undefined) {
+        await listSheets();
+        // What was made is what one wants to see; where the workbook does not show it, the button does.
+        await workbook.select({ sheet: made.copy, cell: "A1" }).catch(() => undefined);
+      }
       return said;
     } catch (problem) {
       const [waits, fails] = [problem instanceof StaysPending, problem instanceof CellsInError];

@@ -41,7 +41,7 @@ export const calculatedByRun = (cell: string, name: string): string => `${cell} 
 
 /** Said of a cell in which a run sheet calculates and a value stands. */
 export const typedOverInRun = (cell: string): string =>
-  `${cell} was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here.`;
+  `${cell} was typed over: the sheet calculates here, and its formula is gone. Undo, or press Mend formulas in the task pane.`;
 
 /** Said where a calculated cell of a run sheet holds another formula than the sheet was made with. */
 export const RUN_CELL_OTHERWISE =

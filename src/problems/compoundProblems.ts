@@ -18,9 +18,13 @@ export const noLimitOfIsotope = (symbol: string): NoAnswer =>
 export const partNotKnown = (text: string, groups: readonly string[]): InputProblem =>
   new InputProblem("part", `${quoted(text)} is no element and none of ${groups.join(" ")}`, "For what leaves on heating use THEORETICALLOSS.");
 
+/** A share of nothing is an element from nowhere; how often it stands there may be asked, since none is an answer to that. */
+export const holdsNone = (part: string, formula: string): InputProblem =>
+  new InputProblem("part", `no ${quoted(part)} in ${quoted(formula)}`, 'Check both formulas; asked for its "count", none is 0.');
+
 // Notes beside an answer.
 
-export const holdsNone = (part: string): string => `the compound holds no ${part}`;
+export const countsNone = (part: string): string => `the compound holds no ${part}`;
 
 export const countedByScarcest = (part: string): string =>
   `a formula does not say which atoms belong together: ${part} is counted by its scarcest atom`;

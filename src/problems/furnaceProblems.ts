@@ -88,6 +88,13 @@ export const correctionTooLarge = (row: number, reading: number, reference: numb
     "Check for a blank cell, swapped rows or °F.",
   );
 
+export const fixedPointInKelvin = (row: number, kelvin: number, celsius: number, what: string): InputProblem =>
+  new InputProblem(
+    "references",
+    `row ${row} is ${plainNumber(kelvin)}, ${what} in kelvin`,
+    `Give degrees Celsius, ${plainNumber(celsius)}, there and in readings.`,
+  );
+
 export const calibrationOrder = (below: number, reading: number): InputProblem =>
   new InputProblem(
     "references",
@@ -136,6 +143,9 @@ export const fastSchedule = (rate: number): string =>
 export const slowSchedule = (days: number): string => `${plainNumber(days, SIZE_FIGURES)} days in all: check whether the rates are per minute.`;
 
 export const BEYOND_STEAM = "The index was fitted to steam treatment at about 100 to 260 °C; here it only compares runs.";
+
+export const perhapsKelvin = (temperature: number, celsius: number): string =>
+  `If ${plainNumber(temperature)} was meant in kelvin, give ${withUnit(celsius, "°C")}: as °C it lies far beyond steam treatment.`;
 
 export const HOLE_BY_FLOW =
   "Least opening by flow alone: tar narrows it, a lid that settles closes it, and nothing is added for either. Not a recommendation.";

@@ -11,9 +11,8 @@ import { cautions } from "../runsheet/words/cautions";
 import { headWords } from "../runsheet/words/headWords";
 import { kindWords } from "../runsheet/words/kindWords";
 import type { RangeReading } from "../workbook/Workbook";
-import { balanceChart } from "./chart/balanceChart";
 import { chartFigure } from "./chart/chartFigure";
-import { sampleCharts } from "./chart/sampleCharts";
+import { chartsOf } from "./chart/chartsOn";
 import { checksSection } from "./checksSection";
 import { node, type Child } from "./Markup";
 import { page, paragraph, section } from "./page";
@@ -47,7 +46,7 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
   const aside = [about.setup, about.results.heading, about.settings, about.openFire, about.materials, sheet.rows.checks.heading, sheet.rows.cautions.heading, sheet.rows.curves.heading]; // prettier-ignore
   const tables = parts.filter(({ heading }) => !aside.includes(heading));
   const subject = shown.text(read.is === "balance" ? read.sheet.setup.balance : read.sheet.setup.material);
-  const charts = read.is === "balance" ? balanceChart(read.sheet, shown) : sampleCharts(reading, read.sheet, shown);
+  const charts = chartsOf(read, reading, shown);
   const words = reportWords;
   const results = at(about.results.heading).flatMap((part) => (hasNumbers(part) ? partTable(part) : paragraph(words.noResults)));
   const footer = shown.text(cell(about.results.foot, LABEL));

@@ -2,13 +2,11 @@ import type { SheetPlan } from "../workbook/SheetPlan";
 import type { BlockName } from "./BlockName";
 import { planBalanceSheet } from "./blocks/balance/planBalanceSheet";
 import { together, type Block } from "./blocks/Block";
-import { calculatedAreas } from "./blocks/calculatedAreas";
 import { cautionsBlock } from "./blocks/cautionsBlock";
 import { checksBlock } from "./blocks/checksBlock";
 import { compoundBlock } from "./blocks/compoundBlock";
 import { curvesBlock, runCharts } from "./blocks/curvesBlock";
 import { emphasisOf } from "./blocks/emphasis";
-import { calculatedRule } from "./blocks/entries";
 import { headBlock } from "./blocks/headBlock";
 import { materialsBlock } from "./blocks/materialsBlock";
 import { openFireBlock } from "./blocks/openFireBlock";
@@ -21,10 +19,11 @@ import { plannedSheet } from "./blocks/plannedSheet";
 import { resultsBlock } from "./blocks/resultsBlock";
 import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
+import { watched } from "./blocks/typedOverBlock";
 import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
-import type { RunSheetOptions } from "./options/RunSheetOptions";
+import type { CheckedOptions, RunSheetOptions } from "./options/RunSheetOptions";
 import type { BALANCE_BLOCKS } from "./sheet/balanceRows";
 import { balanceSheet } from "./sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "./sheet/RunSheet";
@@ -45,17 +44,28 @@ export function buildRunSheet(options: RunSheetOptions): SheetPlan {
   });
 }
 
-/** Blocks whose formulas are held against being typed over. */
-const GUARDED: readonly BlockName[] = ["drying", "charring", "ashing", "caught", "stages", "heating", "end", "results"];
+/** The blocks of a sheet with formulas still as data, each calculated cell watched. */
+export const everyBlock = (sheet: RunSheet): Block => keptOr(sheet.options, () => makeBlocks(sheet));
 
-/** The blocks of a sheet with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
-export function everyBlock(sheet: RunSheet): Block {
-  const { width } = sheet.columns;
+// Following one sheet asks for its blocks at every selection, and growing it for those of both sizes.
+const KEPT = 4;
+const kept = new Map<string, Block>();
+
+/** Blocks follow from the options alone; those of the sheets asked for last are kept, because the largest takes a tenth of a second. */
+function keptOr(options: CheckedOptions, make: () => Block): Block {
+  const key = JSON.stringify(options);
+  const block = kept.get(key) ?? make();
+  kept.delete(key);
+  kept.set(key, block);
+  for (const oldest of [...kept.keys()].slice(0, -KEPT)) kept.delete(oldest);
+  return block;
+}
+
+function makeBlocks(sheet: RunSheet): Block {
   const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
-  const made = names.map((name, index) => ({ name, block: BLOCKS[name](sheet, phaseNumber(names, index)) }));
-  const guarded = made.filter(({ name }) => GUARDED.includes(name)).flatMap(({ block }) => calculatedAreas(block.cells, width));
-  const every = together(headBlock(sheet), ...made.map(({ block }) => block), checksBlock(sheet, guarded));
-  return together(every, { cells: [], entryRules: calculatedAreas(every.cells, width).map(calculatedRule) });
+  const made = names.map((name, index) => BLOCKS[name](sheet, phaseNumber(names, index)));
+  const totals = sheet.tables.map(({ rows }) => rows.total);
+  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), totals);
 }
 
 type SampleBlock = Exclude<BlockName, "checks" | keyof typeof BALANCE_BLOCKS>;

@@ -55,10 +55,11 @@ const LINE = 15;
 // Letters, signs and digits of formulas and sentences side by side are narrower than the digits that a column's width counts: LibreOffice sets 53
 // characters of a formula where 44 digits stand.
 const CHARACTERS_A_DIGIT = 1.08;
-/** What fits into one row; a longer text goes on in the next. */
+const MOST_LINES = 27;
+/** Characters that fit into one row; a longer formula goes on in the next, and one that breaks badly sooner. */
 const LONGEST_PIECE = 900;
-const MOST_LINES = Math.floor(409 / LINE);
-/** Of a label or a value, which stand whole on the sheet itself. */
+const SHORTER = 0.9;
+/** Characters of a label or a value, which stand whole on the sheet itself. */
 const LONGEST_SHOWN = 250;
 
 /**
@@ -116,40 +117,40 @@ const heading = ({ sheet, copy, date, plainCells }: SharedCopy): Content[][] => 
   COLUMNS.map((column) => [column, "columnHeading"]),
 ];
 
-/** One line, or several where a text is longer than a row holds. */
+/** One line, or several where a formula or a text is longer than a row holds. */
 function linesOf(row: RecordRow): Content[][] {
-  const contents: CellContent[] = [row.cells, begun(row.label), row.typed, begun(row.value), row.unit, row.about, row.source, row.builtIn];
-  const columns = contents.map((content, column) => (typeof content === "string" ? pieces(content, COLUMN_WIDTHS[column] ?? 1) : [content]));
-  return Array.from({ length: Math.max(...columns.map(({ length }) => length)) }, (_, line) =>
-    columns.map((column): Content => [column[line] ?? (line === 0 ? "" : null), "recorded"]),
+  const { cells, label, typed, value, unit, about, source, builtIn } = row;
+  const columns = [cells, begun(label), typed, begun(value), unit, about, source, builtIn].map((content, column) =>
+    typeof content === "string" ? pieces(content, COLUMN_WIDTHS[column] ?? 1, content.startsWith("=")) : [content],
+  );
+  return Array.from({ length: Math.max(...columns.map(({ length }) => length)) }, (_, index) =>
+    columns.map((parts): Content => [parts[index] ?? (index === 0 ? "" : null), "recorded"]),
   );
 }
 
 const begun = (content: CellContent): CellContent =>
   typeof content === "string" && content.length > LONGEST_SHOWN ? `${content.slice(0, LONGEST_SHOWN - 1).replace(/[\ud800-\udbff]$/, "")}…` : content;
 
-/** A text in pieces that a row holds; joined they are the text. */
-function pieces(text: string, width: number): string[] {
+/** What stands in a column in pieces for a row each. @param anywhere false where it breaks between words */
+function pieces(text: string, width: number, anywhere: boolean): string[] {
   const found: string[] = [];
-  for (let from = 0; from < text.length;) {
-    let length = LONGEST_PIECE;
-    while (length > width && wrappedLines(text.slice(from, from + length), width) > MOST_LINES) length -= width;
+  for (let rest = text; rest !== "";) {
+    let length = Math.min(LONGEST_PIECE, rest.length);
+    while (linesIn(rest.slice(0, length), width) > MOST_LINES) length = Math.floor(length * SHORTER);
+    if (!anywhere && length < rest.length) length = rest.lastIndexOf(" ", length) + 1 || length;
     // Half of a surrogate pair is no character.
-    if (/[\ud800-\udbff]$/.test(text.slice(from, from + length))) length++;
-    found.push(text.slice(from, from + length));
-    from += length;
+    if (/[\ud800-\udbff]$/.test(rest.slice(0, length))) length++;
+    found.push(rest.slice(0, length));
+    rest = rest.slice(length);
   }
   return found;
 }
 
+const linesIn = (text: string, width: number): number => wrappedLines(text, Math.floor(width * CHARACTERS_A_DIGIT));
+
 const heightOf = (contents: readonly Content[]): number =>
   LINE *
-  Math.max(
-    1,
-    ...contents.map(([content, style], column) =>
-      style === "heading" ? 1 : wrappedLines(String(content ?? ""), Math.floor((COLUMN_WIDTHS[column] ?? 1) * CHARACTERS_A_DIGIT)),
-    ),
-  );
+  Math.max(1, ...contents.map(([content, style], column) => (style === "heading" ? 1 : linesIn(String(content ?? ""), COLUMN_WIDTHS[column] ?? 1))));
 
 function plannedCell([content, style]: Content, row: number, column: number): PlannedCell[] {
   const cell = cellAt(row, column);

@@ -43,7 +43,7 @@ export async function shareAsPlainCells(
   const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
   const shared = { sheet: wished, copy: wished, date, formulaCells, plainCells: plain.cells };
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
-    ...{ name: wished, read: used, areas: [banner], keepsRules: true },
+    ...{ name: wished, read: used, areas: [banner], keepsRules: true, banner: banner.range },
     formulas: plain.cells.filter(({ cell }) => cell !== banner.range).map(copied),
     beside: calculationRecord(shared, besideName),
     further: [

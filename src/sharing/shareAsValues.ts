@@ -1,5 +1,6 @@
 import { areaNamed } from "../workbook/areaNamed";
 import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbook/cellArea";
+import { boxesOf } from "../runsheet/reading/boxesOf";
 import type { Workbook } from "../workbook/Workbook";
 import { valuesBanner } from "../problems/sharedCopyWords";
 import { bannerCell } from "./bannerCell";
@@ -44,6 +45,7 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     ...{ name: wished, read: used, beside: record },
+    ...{ unboxed: boxesOf(used), banner },
     areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],
   });
   return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };

@@ -50,15 +50,17 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine): Promise<void> {
-  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }] = await Promise.all([
-    import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
-    import(/* webpackChunkName: "grid" */ "./bar"),
-    import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
-    import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
-    import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
-    import(/* webpackChunkName: "grid" */ "./partKeys"),
-    import(/* webpackChunkName: "grid" */ "./ownFiles"),
-  ]);
+  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }, { printing }] =
+    await Promise.all([
+      import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
+      import(/* webpackChunkName: "grid" */ "./bar"),
+      import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
+      import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
+      import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
+      import(/* webpackChunkName: "grid" */ "./partKeys"),
+      import(/* webpackChunkName: "grid" */ "./ownFiles"),
+      import(/* webpackChunkName: "grid" */ "./paper/printing"),
+    ]);
   const pane = byId<HTMLIFrameElement>("pane");
   await showGrid(engine, byId("grid"));
   // Not before the first answers: a run sheet has more formulas than the rest of the demo. The engine shows a sheet that it inserts.
@@ -73,11 +75,12 @@ async function drawn(engine: GridEngine): Promise<void> {
   });
   const lent = (window as WorkbenchWindow).retortWorkbench;
   if (lent !== undefined) lent.files = ownFiles(ofBar);
-  saveKeys(window, save);
+  const keys = { s: save, p: printing({ engine, paper: byId("paper"), button: byId("print-sheet") }) };
+  pageKeys(window, keys);
   const parts = partKeys({ engine, bar: byId("bar"), pane });
   // Keys pressed in a frame never reach the page around it.
   pane.onload = () => {
-    if (pane.contentWindow) saveKeys(pane.contentWindow, save);
+    if (pane.contentWindow) pageKeys(pane.contentWindow, keys);
     parts.listenInPane();
     // The pane asks for the whole of a small screen while one weighs in.
     pane.contentDocument?.addEventListener(WHOLE_SCREEN, ({ detail }) => document.body.classList.toggle("pane-only", detail));
@@ -116,15 +119,17 @@ function loadScript(address: string): Promise<void> {
   });
 }
 
-const SAVE_KEY = "s";
-
-/** Ctrl+S, or Cmd+S on a Mac, saves the sheets wherever the focus is in the window, and not the page as the browser would. */
-function saveKeys(target: Window, save: () => void): void {
+/**
+ * Ctrl+S, or Cmd+S on a Mac, saves the sheets wherever the focus is in the window, and Ctrl+P prints the sheet in view, neither the page as the
+ * browser would.
+ */
+function pageKeys(target: Window, actions: Readonly<Record<string, () => void>>): void {
   const onKey = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || event.key.toLowerCase() !== SAVE_KEY) return;
+    const action = actions[event.key.toLowerCase()];
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || action === undefined) return;
     event.preventDefault();
     event.stopPropagation();
-    if (!event.repeat) save();
+    if (!event.repeat) action();
   };
   // Before the grid, which has keys of its own.
   target.addEventListener("keydown", onKey, { capture: true });

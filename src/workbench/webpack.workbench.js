@@ -23,7 +23,7 @@ module.exports = {
   devtool: false,
   context: path.resolve(SRC, ".."),
   entry: {
-    workbench: [...GRID_STYLES, "./src/workbench/workbench.css", "./src/workbench/page.ts"],
+    workbench: [...GRID_STYLES, "./src/workbench/workbench.css", "./src/workbench/paper/paper.css", "./src/workbench/page.ts"],
     pane: ["./src/pane/pane.css", "./src/workbench/pane.ts"],
   },
   output: {

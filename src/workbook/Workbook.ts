@@ -115,6 +115,10 @@ export interface CopyWithValues {
   readonly further?: readonly (SheetPlan & { readonly isHidden?: boolean })[];
   /** True where people go on typing into the copy: its rules for entries stay. */
   readonly keepsRules?: boolean;
+  /** Cells that were boxes to fill in and look printed on the copy. */
+  readonly unboxed?: readonly string[];
+  /** The cell in which the copy says what it is, to be seen at once. */
+  readonly banner?: string;
 }
 
 /** A cell formula to be entered again. */

@@ -1,6 +1,7 @@
 import type { CDPSession, Page } from "playwright-core";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
+import { growRunSheet } from "../../src/runsheet/growing/growRunSheet";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { runSheet } from "../../src/runsheet/sheet/RunSheet";
@@ -9,9 +10,10 @@ import { pageWorkbook } from "../browser/pageWorkbook";
 import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
 import { inTurn, median, minimum, printed } from "./inTurn";
 
-// The largest run sheet in the local workbook's page in Chromium: the main thread's work to insert it, and the time until an edit of a
+// The largest run sheet in the local workbook's page in Chromium: the main thread's work to insert it and to add a round to it, and the time until an edit of a
 // weighing has settled, with one such sheet in the workbook and with twenty. Two pages stand side by side and are asked in turn.
 const MANY = 20;
+const ADDED = 5;
 const ROUNDS = 9;
 const WARM_UP_ROUNDS = 2;
 const OPTIONS: RunSheetOptions = {
@@ -31,10 +33,19 @@ const LARGEST = buildRunSheet(OPTIONS);
 const COUNTED = placeOf(runSheet(checkOptions(OPTIONS)).vessel(1));
 const BOX = LARGEST.startAt;
 
-/** Seconds of work that the page's main thread has done. */
+/** Seconds of the processor that the page's main thread has had: what else runs on the machine lengthens its tasks, and hardly touches this. */
 async function worked(session: CDPSession): Promise<number> {
   const { metrics } = await session.send("Performance.getMetrics");
-  return metrics.find(({ name }) => name === "TaskDuration")?.value ?? NaN;
+  return metrics.find(({ name }) => name === "ThreadTime")?.value ?? NaN;
+}
+
+/** Seconds that a round takes to be put into the largest sheet but one, of the same main thread. */
+async function growth(local: LocalWorkbook, session: CDPSession, sheet: string): Promise<number> {
+  const workbook = pageWorkbook(local.page, { name: "the local workbook", drawsCharts: false });
+  const before = await worked(session);
+  await growRunSheet(workbook, sheet, "weighIns");
+  await local.settled();
+  return (await worked(session)) - before;
 }
 
 /** Types a vessel's weight on the first sheet. @returns milliseconds until every cell shows what comes of it */
@@ -55,6 +66,7 @@ async function main(): Promise<void> {
   const [one, many] = [await LocalWorkbook.open(), await LocalWorkbook.open()];
   const sheets = new Map<LocalWorkbook, string>();
   const inserted: number[] = [];
+  const grown: number[] = [];
   for (const [local, count] of [
     [one, 1],
     [many, MANY],
@@ -62,6 +74,10 @@ async function main(): Promise<void> {
     const session = await local.page.context().newCDPSession(local.page);
     await session.send("Performance.enable");
     const workbook = pageWorkbook(local.page, { name: "the local workbook", drawsCharts: false });
+    if (count === MANY) {
+      const smaller = await workbook.addSheet(buildRunSheet({ ...OPTIONS, weighIns: OPTIONS.weighIns - ADDED }));
+      for (let added = 0; added < ADDED; added++) grown.push(await growth(local, session, smaller));
+    }
     for (let made = 0; made < count; made++) {
       const before = await worked(session);
       const name = await workbook.addSheet(LARGEST);
@@ -74,6 +90,9 @@ async function main(): Promise<void> {
     `largest sheet (${LARGEST.cells.filter(({ formula }) => formula !== undefined).length} formula cells), inserted ${inserted.length} times`,
   );
   console.log(`main thread, s: min ${minimum(inserted).toFixed(2)} median ${median(inserted).toFixed(2)} max ${Math.max(...inserted).toFixed(2)}`);
+  console.log(
+    `a round added, main thread, s: min ${minimum(grown).toFixed(2)} median ${median(grown).toFixed(2)} max ${Math.max(...grown).toFixed(2)}`,
+  );
   let grams = 20;
   const contender = (local: LocalWorkbook) => async (): Promise<number> => {
     const sheet = sheets.get(local) as string;

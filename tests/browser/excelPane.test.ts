@@ -1,6 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { libraryOutOfReach } from "../../src/problems/workbookProblems";
 import type { ExcelHost } from "../host/ExcelHost";
+import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
+import { FIRST_SHEET, openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 import { serveExcelPane, type ServedPane } from "../host/serveExcelPane";
 import { openBrowser } from "./openBrowser";
 
@@ -97,6 +99,35 @@ describe("the pane in Excel, with the real client library", () => {
       window.excelHost.calculateAgain();
     });
     await page.locator("#panel-cell").getByText("C7").first().waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  test("shares in a new workbook where Excel hands its file over, and in this one where it does not", async () => {
+    const { page, complaints } = await openPane(true);
+    const live = await openHeadlessWorkbook();
+    await live.type(FIRST_SHEET, "A1", 25);
+    await live.type(FIRST_SHEET, "B1", "=A1*2");
+    const file = [...(await saveXlsx(live.engine))];
+    live.close();
+    await page.evaluate(
+      ([sheet, bytes]) => {
+        const host = window.excelHost;
+        host.calculate = () => 50;
+        host.type(sheet, "A1", 25);
+        host.type(sheet, "B1", "=A1*2");
+        host.file.content = Uint8Array.from(bytes);
+      },
+      [FIRST_SHEET, file] as const,
+    );
+    await page.locator("#tab-share").click();
+    await page.getByRole("button", { name: "Share as values" }).click();
+    await page.getByText("It was opened as a new workbook").waitFor();
+    const opened = (): Promise<number[]> => page.evaluate(() => [window.excelHost.book.opened.length, window.excelHost.book.sheets.length]);
+    expect(await opened()).toEqual([1, 1]);
+    await page.evaluate(() => (window.excelHost.file.content = undefined));
+    await page.getByRole("button", { name: "Share as plain cells" }).click();
+    await page.getByText("So the copy was made in this workbook.").waitFor();
+    expect(await opened()).toEqual([1, 3]);
     expect(complaints).toEqual([]);
   });
 

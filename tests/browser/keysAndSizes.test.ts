@@ -126,8 +126,10 @@ describe("Tab", () => {
   test("comes to every control of the bar and from there to the grid's own, sheets included", async () => {
     await local.page.locator("#open-file").focus();
     const met: string[] = [];
-    for (let step = 0; step < 8; step++) met.push(await press("Tab"));
-    expect(met).toEqual([...["save-file", "show-pane", "Go to cell", "More or fewer lines", "Add a sheet", "All sheets", "Orchard kiln", "cells"]]);
+    for (let step = 0; step < 9; step++) met.push(await press("Tab"));
+    expect(met).toEqual([
+      ...["save-file", "print-sheet", "show-pane", "Go to cell", "More or fewer lines", "Add a sheet", "All sheets", "Orchard kiln", "cells"],
+    ]);
     await local.page.getByRole("tab", { name: "Orchard kiln" }).focus();
     expect(await press("ArrowRight")).toBe("Salts class");
     await selected("Salts class, A1");
@@ -340,7 +342,7 @@ test.each([
 test("forced colours leave every button an edge and the pressed one its mark", async () => {
   await local.page.emulateMedia({ forcedColors: "active" });
   const edges = await local.page.locator("#bar button:visible").evaluateAll((all) => all.map((one) => getComputedStyle(one).borderTopStyle));
-  expect(edges).toEqual(["solid", "solid", "solid"]);
+  expect(edges).toEqual(["solid", "solid", "solid", "solid"]);
   expect(await local.page.locator("#show-pane").evaluate((one) => getComputedStyle(one, "::before").content)).toMatch(/^"▾ /);
   await local.page.emulateMedia({ forcedColors: "none" });
 });

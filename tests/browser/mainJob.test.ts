@@ -141,12 +141,15 @@ describe("drying, charring and ashing: the run of the README", () => {
     await local.picture("run-ashing-filled");
   });
 
-  test("its drying chart stands in the pane, with a table for those who cannot see it", async () => {
+  test("its drying and firing curves stand in the pane, each with a table for those who cannot see it", async () => {
     const pane = RunSheetOnPage.pane(local);
     await pane.getByRole("tab", { name: "Run sheet" }).click();
     await pane.getByText(`Weighings on sheet "${run.name}".`).waitFor();
-    await pane.locator("figure canvas").waitFor();
-    await pane.locator("figure table").waitFor({ state: "attached" });
+    for (const chart of ["Drying", "Firing"]) {
+      const figure = pane.locator("figure", { hasText: `${chart} as a table` });
+      await figure.locator("canvas").waitFor();
+      await figure.locator("table").waitFor({ state: "attached" });
+    }
     await local.picture("run-chart");
   });
 

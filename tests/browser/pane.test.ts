@@ -3,6 +3,9 @@ import path from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Browser, Locator, Page } from "playwright-core";
 import type { SheetInMemory } from "../explanation/SheetInMemory";
+import { everyGuide } from "../../src/help/guides/everyGuide";
+import { guideFile } from "../../src/help/guides/guidePage";
+import { kindWords } from "../../src/runsheet/words/kindWords";
 import { servePane } from "../pane/servePane";
 import { openBrowser } from "./openBrowser";
 
@@ -59,6 +62,8 @@ const select = (sheet: string, cell: string): Promise<void> => page.evaluate((ad
 /** The states of the pane that a person meets, each opened from the one before it. */
 const states: readonly (readonly [name: string, open: () => Promise<unknown>])[] = [
   ["run", () => tab("run").click()],
+  ["run-guides", () => page.locator(".guides > summary").click()],
+  ["run-guide-inserted", async () => (await page.getByRole("button", { name: "Insert its sheet: Water" }).click(), await toldBy("run").waitFor())],
   ["run-plan", () => page.locator(".planner > summary").click()],
   ["run-plan-kiln", () => fillPlan({ expectedLoss: "70", kiln: "450", heatingRate: "3", holdMinutes: "60", coolingHours: "5" })],
   ["run-plan-carried", () => page.getByRole("button", { name: "Carry into the form" }).click()],
@@ -68,6 +73,7 @@ const states: readonly (readonly [name: string, open: () => Promise<unknown>])[]
   ["run-chart-table", () => page.locator(".chart summary").click()],
   ["functions", () => tab("functions").click()],
   ["functions-found", () => page.fill("#function-search", "water lost")],
+  ["functions-guide", () => page.fill("#function-search", "which balance do I need")],
   ["functions-none", () => page.fill("#function-search", "zeppelin")],
   ["function", async () => (await page.fill("#function-search", "constantweight.steps"), page.locator(".function-item").first().click())],
   ["cell", async () => (await tab("cell").click(), await select("Kiln 3", "B12"), heading("B12"))],
@@ -309,6 +315,46 @@ describe("the Run sheet tab", () => {
   });
 });
 
+describe("the worked guides", () => {
+  test.each(everyGuide.map((guide) => [guide.title, guide] as const))(
+    "%s: its page is linked, and its sheet is made as told",
+    async (title, guide) => {
+      expect(await page.locator(".guides").getAttribute("open")).toBeNull();
+      await page.locator(".guides > summary").click();
+      expect(await page.getByRole("link", { name: title, exact: true }).getAttribute("href")).toBe(`help/${guideFile(guide)}`);
+      await page.getByRole("button", { name: `Insert its sheet: ${title}`, exact: true }).click();
+      await toldBy("run").waitFor();
+      expect(await toldBy("run").textContent()).toMatch(
+        /^Inserted as a new sheet, ".+"\. Start at cell [A-Z]+\d+\. Read its cautions before you start\.$/,
+      );
+      const { kind, label, typed } = guide.sheet;
+      expect((await page.locator(`label[for="run-kind-${kind}"] > span`).textContent())?.startsWith(label)).toBe(true);
+      const [added, ...more] = await page.evaluate(() =>
+        window.workbook.added.map(({ name, cells }) => ({ name, texts: cells.map(({ content }) => content) })),
+      );
+      expect(more).toEqual([]);
+      expect(added?.name).toBe(kindWords[kind].sheetName);
+      for (const text of Object.values(typed)) expect(added?.texts).toContain(Number.isNaN(Number(text)) ? text : Number(text));
+    },
+  );
+
+  test.each([
+    ["which balance do I need", "Which balance do I need"],
+    ["is my lime burnt through", "Is my lime burnt through"],
+    ["how much water in copper sulphate", "Water in a hydrate"],
+    ["what did I catch", "What did I catch"],
+    ["carbon monoxide in the shed", "What will my kiln give off, and what must I do about it"],
+    ["char yield", "Dry and char a sample"],
+  ])("%s finds, under the first function, the guide %s with its sheet", async (query, title) => {
+    await tab("functions").click();
+    await page.fill("#function-search", query);
+    expect(await panel("functions").locator(".guide-lines a").allTextContents()).toEqual([title]);
+    await page.getByRole("button", { name: `Insert its sheet: ${title}`, exact: true }).click();
+    await toldBy("functions").waitFor();
+    expect(await page.evaluate(() => window.workbook.added.length)).toBe(1);
+  });
+});
+
 describe("Plan a run, in the Run sheet tab", () => {
   const outcome = (): Promise<string[]> => page.locator(".planner .outcome p").allTextContents();
   const grams = async (): Promise<number> => Number(/at least ([\d.]+)/.exec((await outcome())[0] ?? "")?.[1]);
@@ -419,7 +465,7 @@ describe("Gather runs, in the Run sheet tab", () => {
 
   test("makes a sheet and says of how many samples, and what it left out", async () => {
     await page.evaluate((cells) => {
-      const legend = "Boxes left of the heavy line: you. Right of it: the sheet.";
+      const legend = "Left of the heavy line: by hand. Right of it: by the sheet.";
       window.workbook.sheets["Run"] = { ...cells, A1: legend, C6: { formula: "=1-0.29", value: 0.71 } };
       window.workbook.sheets["Copy"] = { ...cells, A1: legend, C6: 0.71 };
     }, results);

@@ -7,16 +7,21 @@ import { allowance, attack, type Kind } from "./hostileCalls";
 const LEFT_OUT = { "a 0": "most hosts hand a blank cell over as 0, and a blank optional input counts as left out (its help says so)" };
 const ZERO_SHARE = { "a 0": "none of it is a share that occurs, so a blank cell counts as none (its help says so)" };
 
-const IN_A_FURNACE = { "a 0": "0 °C is a temperature", kelvin: "293.15 °C is an ordinary temperature of a kiln" };
+const ZERO_CELSIUS = "0 °C is a temperature";
 
 const A_NAME = "any word or number can name a group";
 
 /** Of the furnace, of energy and of pottery. */
 const FURNACE_KINDS: Readonly<Record<string, Kind>> = {
-  "a furnace temperature, 0 is a value": { takes: { ...IN_A_FURNACE, "a negative number": "a kiln in winter starts below zero" } },
-  "a temperature of heating": { takes: { kelvin: IN_A_FURNACE.kelvin } },
-  "a temperature of heating, 0 counts as left out": { takes: { ...LEFT_OUT, kelvin: IN_A_FURNACE.kelvin } },
-  "a column: a temperature in order": { takes: { "a negative number": "a kiln in winter starts below zero", kelvin: IN_A_FURNACE.kelvin } },
+  "a furnace temperature, 0 is a value": { takes: { "a 0": ZERO_CELSIUS, "a negative number": "a kiln in winter starts below zero" } },
+  "a thermometer's reading, 0 is a value": {
+    takes: { kelvin: "read to a hundredth, 293.15 °C is as ordinary as 293.14" },
+  },
+  "a temperature of heating": {},
+  "a temperature of heating, 0 counts as left out": { takes: LEFT_OUT },
+  "a column: a temperature in order": {
+    takes: { "a negative number": "a kiln in winter starts below zero", kelvin: "the rate and the time of a step are the same in kelvin" },
+  },
   // Two columns of one kind: a pair that is too far apart is refused under the other name.
   "a column: a calibration point": {
     takes: {

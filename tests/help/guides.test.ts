@@ -19,7 +19,9 @@ test.each(everyGuide.map((guide) => [guide.title, guide] as const))(
     expect(guide.scene).toContain("The numbers are invented");
     expect(guide.cautions.at(-1)).toMatch(/local .* codes .* licensed practice/);
     expect(page.indexOf("Caution.")).toBeLessThan(page.indexOf("Step by step"));
-    expect(page).toContain(`choose the kind “${guide.sheet}”`);
+    expect(page).toContain(`choose the kind “${guide.sheet.label}”`);
+    for (const typed of Object.values(guide.sheet.typed)) expect(page).toContain(` “${typed}”`);
+    expect(page).toContain("press Insert its sheet beside this guide");
     expect(page).not.toContain("<script");
   },
 );

@@ -15,6 +15,7 @@ export interface ChartState {
   xTitle?: string;
   yTitle?: string;
   legend?: boolean;
+  legendAt?: string;
   blanks?: string;
   over?: string;
   series: SeriesState[];

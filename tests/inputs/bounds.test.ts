@@ -4,7 +4,7 @@ import type { CellValue } from "../../src/inputs/CellValue";
 import type { CellInput } from "../../src/inputs/Input";
 import { airDensityInput, airPressure, solidDensity } from "../../src/inputs/kinds/air";
 import { lossUncertainty } from "../../src/inputs/kinds/lossUncertainty";
-import { furnaceTemperature, heatedTemperature } from "../../src/inputs/kinds/furnace";
+import { furnaceTemperature, heatedTemperature, thermometerReading } from "../../src/inputs/kinds/furnace";
 import { boilingPressure, gasDensity, gasMolarMass, gasPressure, peakOverMean, pressureAboveAir, vesselVolumes } from "../../src/inputs/kinds/gases";
 import { airChangesPerHour, roomVolume } from "../../src/inputs/kinds/roomAir";
 import { dryHeatingValue, specificHeat } from "../../src/inputs/kinds/energy";
@@ -27,6 +27,9 @@ interface Bound {
   /** Who says that the bound lies here. */
   readonly source: string;
 }
+
+const AS_KELVIN = "is a whole °C in kelvin, by its .15; round it if it is °C.";
+const WHOLE_KELVIN = "0 degC is 273.15 K (SI brochure)";
 
 const GIVE = {
   pascals: "Give pascals: 1013.25 hPa is 101325.",
@@ -436,12 +439,23 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
         "heaters of molybdenum disilicide (from memory)",
       ),
       bound(-70, -70.1, `-70.1 °C is below -70 °C, colder than any weather. ${GIVE.furnace}`, "-67.7 degC at Oymyakon in 1933 (from memory)"),
+      bound(273.1, 273.15, `273.15 °C ${AS_KELVIN} ${GIVE.furnace}`, WHOLE_KELVIN),
+      bound(773.2, 500 + 273.15, `773.15 °C ${AS_KELVIN} ${GIVE.furnace}`, WHOLE_KELVIN),
+      bound(272.15, 1801, `1801 °C is above 1800 °C and looks like kelvin or °F. ${GIVE.furnace}`, "below 0 degC in kelvin nothing is told"),
+    ],
+  ],
+  thermometerReading: [
+    thermometerReading("Temperature [°C]."),
+    [
+      bound(1800, 1800.1, `1800.1 °C is above 1800 °C and looks like kelvin or °F. ${GIVE.furnace}`, "as furnaceTemperature"),
+      bound(773.15, -70.1, `-70.1 °C is below -70 °C, colder than any weather. ${GIVE.furnace}`, "a hundredth is a reading here"),
     ],
   ],
   heatedTemperature: [
     heatedTemperature("Temperature [°C]."),
     [
       bound(1800, 1800.1, `1800.1 °C is above 1800 °C and looks like kelvin or °F. ${GIVE.furnace}`, "as furnaceTemperature"),
+      bound(498.1, 498.15, `498.15 °C ${AS_KELVIN} ${GIVE.furnace}`, WHOLE_KELVIN),
       aboveZero(`x: -1 °C is below zero. ${GIVE.furnace}`),
     ],
   ],
@@ -470,10 +484,10 @@ const BOUNDS: Readonly<Record<string, readonly [CellInput<number>, readonly Boun
     boilingPressure("Pressure [Pa]."),
     [
       bound(
-        20_000,
-        19_999,
-        `19999 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
-        "31.4 kPa on the highest summit (ISO 2533)",
+        1200,
+        1199,
+        `1199 Pa is too low for air and looks like hPa, kPa or bar. ${GIVE.pascals}`,
+        "the highest air pressure at sea level in hPa is 1085 (from memory)",
       ),
       bound(
         22_064_000,
@@ -609,6 +623,7 @@ const ZERO_IS_A_VALUE = [
   "startTime",
   "signedMass",
   "furnaceTemperature",
+  "thermometerReading",
   "vesselVolumes",
   "airChangesPerHour",
   "resultValue",

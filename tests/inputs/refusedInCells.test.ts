@@ -1,5 +1,5 @@
 import { choice } from "../../src/inputs/choice";
-import { furnaceTemperature, heatedTemperature } from "../../src/inputs/kinds/furnace";
+import { furnaceTemperature, heatedTemperature, thermometerReading } from "../../src/inputs/kinds/furnace";
 import { oxygenInAir } from "../../src/inputs/kinds/oxygen";
 import { airChangesPerHour } from "../../src/inputs/kinds/roomAir";
 import { ashShare, fraction } from "../../src/inputs/kinds/shares";
@@ -12,6 +12,7 @@ import { omittable, optional } from "../../src/inputs/optional";
 import { refusedInCells } from "../../src/inputs/refusedInCells";
 
 const number = "ISNUMBER(B2)>ISLOGICAL(B2)";
+const kelvin = "(B2>=273.15)*(ABS(B2-INT(B2)-0.15)<1E-9)";
 
 test.each([
   ["a weighing", mass(""), `IF(${number},(B2<=0)+(B2>1E15),1)`],
@@ -34,8 +35,9 @@ test.each([
   ["an optional truth", optional(truth("")), `IF(ISLOGICAL(B2),0,IF(${number},B2<>0,TRIM(B2)<>""))`],
   ["anything", asGiven(""), ""],
   ["a chemical formula, which no cell formula can look at", formulaText(""), undefined],
-  ["a furnace temperature", furnaceTemperature(""), `IF(${number},(B2>1800)+(B2<(-70)),1)`],
-  ["a temperature of heating, to be above 0", heatedTemperature(""), `IF(${number},(B2<=0)+(B2>1800),1)`],
+  ["a furnace temperature", furnaceTemperature(""), `IF(${number},(B2>1800)+(B2<(-70))+${kelvin},1)`],
+  ["a temperature of heating, to be above 0", heatedTemperature(""), `IF(${number},(B2<=0)+(B2>1800)+${kelvin},1)`],
+  ["a thermometer's reading", thermometerReading(""), `IF(${number},(B2>1800)+(B2<(-70)),1)`],
   ["air changes, or the word closed", airChangesPerHour(""), `IF(${number},(B2<0)+(B2>600),(TRIM(B2)<>"closed"))`],
 ])("refusedInCells of %s", (_what, input, condition) => {
   expect(refusedInCells(input, "B2")).toBe(condition);

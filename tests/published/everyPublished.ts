@@ -4,6 +4,7 @@ import { burning } from "./burning";
 import { compound } from "./compound";
 import { confidence } from "./confidence";
 import { drying } from "./drying";
+import { furtherSalts } from "./furtherSalts";
 import type { Published } from "./Published";
 import { residue } from "./residue";
 import { sense } from "./sense";
@@ -17,5 +18,6 @@ export const everyPublished: readonly Published[] = [
   ...balance,
   ...confidence,
   ...sense,
+  ...furtherSalts,
   ...evidenceFiles.flatMap(({ published }) => published),
 ];

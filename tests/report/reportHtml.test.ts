@@ -75,7 +75,7 @@ test("a withheld answer stays withheld, and failed checks stand out by mark, wor
   const html = report("contradicting");
   expect(html).toContain('<p class="failed">▲ Answer withheld: two weights contradict each other. Put right what the next line names.</p>');
   expect(html).toContain("<td>withheld</td>");
-  expect(html).toMatch(/<th scope="row">5 +Order of weights<\/th><td class="failed verdict">▲ wrong<\/td><td>▲ Sample 2: char, /);
+  expect(html).toMatch(/<th scope="row">6 +Order of weights<\/th><td class="failed verdict">▲ wrong<\/td><td>▲ Sample 2: char, /);
   expect(html).not.toMatch(/left as vapour; /);
 });
 

@@ -163,7 +163,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     ).toEqual([]);
   });
 
-  it("rules every box, and refuses whatever is typed over each printed formula", () => {
+  it("rules every box, and refuses whatever is typed over each formula, on paper and in the workings", () => {
     const areas = plan.entryRules.map((rule) => ({ ...rule, area: cellArea(rule.range) }));
     const rulesOf = (cell: string) => areas.filter(({ area }) => area !== undefined && isWithin(area, cell));
     const onPaper = plan.cells.filter(({ cell }) => isWithin(printed(plan), cell));
@@ -173,11 +173,11 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
       const [first = ""] = rule?.range.split(":") ?? [];
       return others.length === 0 && rule?.allow.kind === "condition" && rule.allow.condition === `=ISFORMULA(${first})`;
     };
-    const formulas = onPaper.filter(({ formula }) => formula !== undefined);
+    const formulas = plan.cells.filter(({ formula }) => formula !== undefined);
     expect(formulas.length).toBeGreaterThan(30);
     expect(formulas.filter(({ cell }) => !refused(cell))).toEqual([]);
     const ruledCells = areas.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
-    expect(ruledCells).toBe(onPaper.filter((cell) => isBox(cell) || cell.formula !== undefined).length);
+    expect(ruledCells).toBe(onPaper.filter(isBox).length + formulas.length);
   });
 
   it("prompts at every box with its unit or what it wants, and stays quiet elsewhere", () => {
@@ -247,7 +247,8 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("keeps every working right of what is printed, each row of them labelled", () => {
-    const right = plan.cells.filter(({ cell }) => !isWithin(printed(plan), cell));
+    const { columns } = printed(plan);
+    const right = plan.cells.filter(({ cell }) => (cellArea(cell)?.column ?? 0) >= columns);
     expect(right.filter(({ style }) => style !== "runWorking" && style !== "runWorkingHeading")).toEqual([]);
     const tables = new Set(
       plan.cells.filter(({ content }) => /^(Round|After firing|After stage)/.test(String(content))).map(({ cell }) => rowOf(cell)),

@@ -93,7 +93,7 @@ const LIQUIDS: readonly Row[] = [
     "ledger",
     "more unaccounted than wanted",
     [dried, charred, caught, ledger({ gas: 7.5 })],
-    "? Sample 1: 1.2 % of the dry feed is unaccounted for, more than wanted. A leak, or liquid left in the tube?",
+    "? Sample 1: 1.2 % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?",
   ],
   ["ledger", "no wanted ± to hold it against", [dried, charred, caught, ledger({ gas: 7.5 }), setting("wanted", null)], FINE],
   [
@@ -119,13 +119,13 @@ const LIQUIDS: readonly Row[] = [
     "dryness",
     "charred moist, its moisture not known",
     [(run) => run.vessel(25), (run) => run.weigh([65.2]), charred],
-    "? Charred, row 26, before it was shown dry: no share of the dry sample can be given.",
+    "? Sample 1: charred, row 26, before it was shown dry. A slip in C12 or the weight above? If not, no share can be given.",
   ],
   [
     "typedOver",
     "a gain typed over",
     [(run) => run.sheet.caught && run.type(run.sheet.caught.gain(0, 1), 3)],
-    "? F48 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+    "? F48 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
   ],
 ];
 
@@ -188,13 +188,13 @@ const STAGED: readonly Row[] = [
     "gain",
     "a stage heavier by more",
     [salts, set(60, 120), left(28.56, 28.59)],
-    "? C28 is heavier than the stage before: air or damp taken up, or a slip. Weigh again, cold.",
+    "? C28 is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.",
   ],
   [
     "gain",
     "a stage heavier than the dry sample",
     [salts, set(60), left(30.05)],
-    "? C27 is heavier than the stage before: air or damp taken up, or a slip. Weigh again, cold.",
+    "? C27 is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.",
   ],
   [
     "order",
@@ -213,7 +213,7 @@ const STAGED: readonly Row[] = [
     "dryness",
     "heated before it was dry",
     [(run) => run.vessel(20), (run) => run.weigh([30.02]), left(28.56)],
-    "? Heated, row 27, before it was shown dry: no share of the dry sample can be given.",
+    "? Sample 1: heated, row 27, before it was shown dry. A slip in C12 or the weight above? If not, no share can be given.",
   ],
   [
     "opened",

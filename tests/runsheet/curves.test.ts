@@ -77,7 +77,7 @@ test("the firing chart stands beside the drying chart, char and ash each under i
   const [, charring] = charts("charring");
   expect([charring?.title, charring?.xTitle, charring?.yTitle]).toEqual([
     "Firing",
-    "minutes held, of all firings so far",
+    "minutes held so far; a firing without counts 1",
     "vessel and what is left, g",
   ]);
   expect(charring?.series.map(({ name }) => name)).toEqual(["Sample 1", "Sample 2"]);

@@ -132,7 +132,10 @@ describe("A run sheet filled in weighing by weighing", () => {
     await opened({ kind: "drying" });
     await dryPlum();
     await sheet.type(sheet.sheet.drying.lost(14, 1), 3.2);
-    expect(await sheet.check("typedOver")).toEqual(["? doubt", "? F14 was typed over: its formula is gone. Undo, or copy the cell beside it here."]);
+    expect(await sheet.check("typedOver")).toEqual([
+      "? doubt",
+      "? F14 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
+    ]);
   });
 
   it("names a cell that shows an error, and goes on with the others", async () => {

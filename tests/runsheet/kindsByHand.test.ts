@@ -120,7 +120,7 @@ describe("A run with liquids caught, worked out by hand", () => {
       "withheld",
       "none: a weight contradicts",
     ]);
-    expect(trust(run, "unaccounted")).toBe("▲ check 5");
+    expect(trust(run, "unaccounted")).toBe("▲ check 6");
     expect(run.head()[4]).toBe("The products wait for the answer above.");
   });
 
@@ -144,9 +144,9 @@ describe("A run with liquids caught, worked out by hand", () => {
   it("puts a doubtful ledger in doubt, not what left as vapour", () => {
     const run = plum();
     ledgerBox(run, "gas", 6);
-    const finding = "? Sample 1: 6.9 % of the dry feed is unaccounted for, more than wanted. A leak, or liquid left in the tube?";
+    const finding = "? Sample 1: 6.9 % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?";
     expect(run.check("ledger")).toEqual(["? doubt", finding]);
-    expect([trust(run, "volatile"), trust(run, "unaccounted")]).toEqual(["✓", "? check 11"]);
+    expect([trust(run, "volatile"), trust(run, "unaccounted")]).toEqual(["✓", "? check 12"]);
     expect(run.head()[1]).toMatch(/^71\.271 % ± 0\.039 % \(95 %\) of the dry sample left as vapour/);
     expect(run.head()[4]).toMatch(/^\? In doubt: Of 100 g dry: 28\.7 g char/);
   });
@@ -233,7 +233,7 @@ describe("A staged run, worked out by hand", () => {
       "► Next: stage 3, row 24; then weigh cold, row 29",
       "So far 28.8 % of the dry sample has left; more stages are to come.",
       "✓ Checks: 9 in order, 4 with nothing to look at yet.",
-      "The ± covers the weighings alone (rounding only); not the scatter of repeats, how well it stands for the heap, air let in, tar.",
+      "The ± will cover the weighings; never how well the samples stand for the whole heap.",
       "Most left in stage 1 (to 60 °C): 14.4 % of the dry sample.",
     ]);
     expect(crystals().head().slice(0, 2)).toEqual([

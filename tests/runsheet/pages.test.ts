@@ -1,7 +1,7 @@
 // How a run sheet stands on paper and on screen, by its own heights and widths.
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
-import { beginPages, blocksOnPageOne, PAGE_POINTS, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
+import { beginPages, blocksOnPageOne, pageFor, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
 import { cellArea } from "../../src/workbook/cellArea";
 import { pixelsOf } from "../../src/workbook/columnPixels";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
@@ -15,6 +15,10 @@ const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
 );
 every.push(...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })));
 const MM_PER_POINT = 25.4 / 72;
+// Points of the shorter of A4 (595 by 842) and Letter (612 by 792), margins of 7.6 mm and 11.4 mm below taken off.
+const PAPER = { upright: { wide: 595 - 43.2, high: 792 - 54 }, across: { wide: 792 - 43.2, high: 595 - 54 } };
+const paperOf = ({ print }: SheetPlan) => (print?.landscape ? PAPER.across : PAPER.upright);
+const pagePoints = (plan: SheetPlan): number => (paperOf(plan).high / SCALE_PERCENT) * 100;
 const PIXELS_PER_POINT = 96 / 72;
 
 const heightsOf = (plan: SheetPlan): number[] =>
@@ -31,14 +35,15 @@ describe.each(every.map((options) => [title(options), options] as const))("A she
   const plan = buildRunSheet(options);
   const heights = heightsOf(plan);
   const breaks = plan.print?.breaksBefore ?? [];
-  const pages = [1, ...breaks].map((from, index) => ({ from, to: (breaks[index] ?? heights.length + 1) - 1 }));
+  const printed = cellArea(plan.print?.area ?? "");
+  const lastPrinted = printed?.rows ?? 0;
+  const pages = [1, ...breaks].map((from, index) => ({ from, to: (breaks[index] ?? lastPrinted + 1) - 1 }));
 
   it("prints its boxes at least 6 mm high and no text below 8 points", () => {
     const boxes = rowsWith(plan, ({ style }) => style?.startsWith("runBox") ?? false);
     expect(boxes.filter((row) => ((heights[row - 1] ?? 0) * MM_PER_POINT * SCALE_PERCENT) / 100 < 6)).toEqual([]);
-    const area = cellArea(plan.print?.area ?? "");
     const sizes = plan.cells
-      .filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (area?.columns ?? 0))
+      .filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (printed?.columns ?? 0))
       .map(({ style }) => sheetStyles[style ?? "label"].size ?? 0);
     expect((Math.min(...sizes) * SCALE_PERCENT) / 100).toBeGreaterThanOrEqual(8);
   });
@@ -47,24 +52,60 @@ describe.each(every.map((options) => [title(options), options] as const))("A she
     const cautions = rowsWith(plan, ({ style }) => style === "runCaution");
     expect(cautions.length).toBeGreaterThan(3);
     expect(Math.max(...cautions)).toBeLessThan(breaks[0] ?? Infinity);
-    expect(sum(heights.slice(0, (breaks[0] ?? 1) - 1))).toBeLessThanOrEqual(PAGE_POINTS);
+    expect(sum(heights.slice(0, (breaks[0] ?? 1) - 1))).toBeLessThanOrEqual(pagePoints(plan));
   });
 
-  it("breaks its pages between blocks alone, each page no higher than Letter but where one block is", () => {
+  it("breaks its pages between blocks alone, each page no higher than the paper but where one block is", () => {
     const bands = rowsWith(plan, ({ style, content, cell }) => (style === "runBand" && content !== undefined && cell.startsWith("A")) || false);
     expect(breaks.filter((row) => !bands.includes(row))).toEqual([]);
     const repeated = sum(heights.slice(0, plan.print?.titleRows ?? 0));
-    const tooHigh = pages.slice(1).filter(({ from, to }) => repeated + sum(heights.slice(from - 1, to)) > PAGE_POINTS);
+    const tooHigh = pages.slice(1).filter(({ from, to }) => repeated + sum(heights.slice(from - 1, to)) > pagePoints(plan));
     // A block of its own that is higher than a page runs on.
     expect(tooHigh.filter(({ from, to }) => bands.filter((row) => row >= from && row <= to).length > 1)).toEqual([]);
   });
 
   it("prints what it shows without the workings, its first three rows on every page, and the number of each page", () => {
-    const printed = cellArea(plan.print?.area ?? "");
     expect(plan.print).toMatchObject({ titleRows: 3, footer: { centre: "&10Page &P of &N" } });
-    expect(printed).toMatchObject({ row: 0, column: 0, rows: heights.length });
+    expect(printed).toMatchObject({ row: 0, column: 0 });
+    const vessels = rowOf(plan, "VESSELS");
+    const isLeftOut = lastPrinted < heights.length;
+    if (isLeftOut) expect(lastPrinted).toBe(vessels - 1);
+    // Only where the list of vessels would stand on a page by itself.
+    const lastPage = pages.at(-1) ?? { from: 1, to: 1 };
+    const above = lastPage.from === 1 ? 0 : sum(heights.slice(0, plan.print?.titleRows ?? 0));
+    const fits = above + sum(heights.slice(lastPage.from - 1)) <= pagePoints(plan);
+    if (isLeftOut) expect(fits).toBe(false);
     const workings = plan.cells.filter(({ style }) => style === "runWorking" || style === "runWorkingHeading");
     expect(workings.filter(({ cell }) => (cellArea(cell)?.column ?? 0) < (printed?.columns ?? 0))).toEqual([]);
+  });
+
+  it("is no wider than its paper, across only where it has to be, and its curves are high enough to read", () => {
+    const wide = (sum(plan.columnWidths.slice(0, printed?.columns).map(pixelsOf)) / PIXELS_PER_POINT / 100) * SCALE_PERCENT;
+    expect(wide).toBeLessThanOrEqual(paperOf(plan).wide);
+    expect(plan.print?.landscape === true).toBe(options.replicates > 3);
+    const curves = rowOf(plan, "CURVES");
+    const [last = curves] = plan.charts?.map(({ over }) => (cellArea(over)?.row ?? 0) + (cellArea(over)?.rows ?? 0)) ?? [];
+    expect((sum(heights.slice(curves, last)) * MM_PER_POINT * SCALE_PERCENT) / 100).toBeGreaterThanOrEqual(45);
+  });
+});
+
+describe("The number of pages", () => {
+  const pagesOf = (options: Partial<RunSheetOptions>): number => (buildRunSheet({ ...usual, ...options }).print?.breaksBefore.length ?? 0) + 1;
+
+  it.each([1, 2, 3])(
+    "of a run of %i samples is two, but three where the bench alone takes more than one or leaves less than one for the rest",
+    (replicates) => {
+      // 8 rounds are the pane's usual.
+      for (const weighIns of [3, 6, 8]) {
+        for (const kind of ["drying", "charring", "salt", "staged"] as const)
+          expect([kind, pagesOf({ kind, replicates, weighIns })]).toEqual([kind, 2]);
+        for (const kind of ["ashing", "liquids"] as const) expect([kind, pagesOf({ kind, replicates, weighIns })]).toEqual([kind, 3]);
+      }
+    },
+  );
+
+  it("of a balance check is two", () => {
+    for (const weighIns of [3, 6, 12]) expect(pagesOf({ kind: "balance", replicates: 1, weighIns })).toBe(2);
   });
 });
 
@@ -103,21 +144,38 @@ describe("On a screen of 1366 by 768 with the pane open, up to three samples", (
   });
 });
 
-describe("blocksOnPageOne(before, blocks, cautions)", () => {
-  const blocks = (...heights: number[]) => heights.map((height) => ({ height }));
-  it("counts the blocks that fit with the cautions below them, and stops at the first that does not", () => {
-    const room = PAGE_POINTS - 100;
-    expect(blocksOnPageOne(50, blocks(room / 2, room / 2, 1), { height: 50 })).toBe(2);
-    expect(blocksOnPageOne(50, blocks(room / 2, room, 1), { height: 50 })).toBe(1);
-    expect(blocksOnPageOne(50, blocks(2 * room), { height: 50 })).toBe(0);
+describe("pageFor(widths)", () => {
+  it("is upright up to the width of A4, and across beyond it, by what the shorter of A4 and Letter holds", () => {
+    // 5 pixels and 7 a character: 88 characters are 621 pixels.
+    expect(pageFor([88])).toMatchObject({ landscape: false });
+    expect(pageFor([140])).toMatchObject({ landscape: true });
+    expect(pageFor([88]).points).toBeCloseTo((PAPER.upright.high / 0.82) * 0.99, 9);
+    expect(pageFor([140]).points).toBeCloseTo((PAPER.across.high / 0.82) * 0.99, 9);
   });
 });
 
-describe("beginPages(repeated, blocks)", () => {
-  it("begins a page with the first block and each that no longer fits", () => {
-    const room = PAGE_POINTS - 50;
-    const heights = [room / 2, room / 2, room / 4, room, 2 * room, 1].map((height) => ({ height }));
-    expect(beginPages(50, heights)).toEqual([0, 2, 3, 4, 5]);
-    expect(beginPages(50, [])).toEqual([]);
+const page = { landscape: false, points: 900 };
+
+describe("blocksOnPageOne(page, before, blocks, cautions)", () => {
+  const blocks = (...heights: number[]) => heights.map((height) => ({ height }));
+  it("counts the blocks that fit with the cautions below them, and stops at the first that does not", () => {
+    expect(blocksOnPageOne(page, 50, blocks(400, 400, 1), { height: 50 })).toBe(2);
+    expect(blocksOnPageOne(page, 50, blocks(400, 401, 1), { height: 50 })).toBe(1);
+    expect(blocksOnPageOne(page, 50, blocks(1600), { height: 50 })).toBe(0);
+  });
+});
+
+describe("beginPages(page, before, repeated, blocks)", () => {
+  const begun = (...heights: number[]) =>
+    beginPages(
+      page,
+      100,
+      50,
+      heights.map((height) => ({ height })),
+    );
+  it("begins a page with each block that no longer fits, never with the first", () => {
+    expect(begun(400, 400, 425, 425, 1, 850, 1700, 1)).toEqual([2, 4, 5, 6, 7]);
+    expect(begun(801, 1)).toEqual([1]);
+    expect(begun()).toEqual([]);
   });
 });

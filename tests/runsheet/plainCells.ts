@@ -13,7 +13,8 @@ export interface PlainCells {
   readonly at: ValueAt;
 }
 
-export function plainCells(cells: readonly BlockCell[]): PlainCells {
+/** @param isWithoutOurs as in a spreadsheet that does not know our functions */
+export function plainCells(cells: readonly BlockCell[], isWithoutOurs = false): PlainCells {
   const key = (row: number, column: number): string => `${row},${column}`;
   const planned = new Map<string, BlockCell>(cells.map((one) => [key(one.at.row, one.at.column), one]));
   const typed = new Map<string, Plain>();
@@ -30,6 +31,7 @@ export function plainCells(cells: readonly BlockCell[]): PlainCells {
     return now;
   };
   const at = Object.assign(look, {
+    isWithoutOurs,
     isFormula: (row: number, column: number) => typed.get(key(row, column)) === undefined && planned.get(key(row, column))?.formula !== undefined,
   });
   const type = ({ row, column }: Cell, content: Plain): void => {

@@ -219,7 +219,7 @@ describe("Three replicates", () => {
     ["plum", "hazel"].forEach((name, index) => run.type(run.sheet.setup.name(index + 1), name));
     expect(run.head()[1]).toBe("Left as vapour, of each when dry: plum 71.3 %, hazel 71.6 %, 3 71.5 %; weighing ± 0.05 % (95 %) each.");
     expect(run.head()[3]).toBe(
-      "The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar on the lid.",
+      "The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, air let in, tar.",
     );
     expect(together(run, "volatile")).toBe("kept apart");
   });
@@ -320,7 +320,7 @@ describe("The head of a sheet as the run goes on", () => {
     expect([share(run, "volatile", 2), together(run, "volatile"), trust(run, "volatile")]).toEqual([
       "withheld",
       "none: a weight contradicts",
-      "▲ check 5",
+      "▲ check 6",
     ]);
   });
 
@@ -336,7 +336,7 @@ describe("The head of a sheet as the run goes on", () => {
     expect(run.head()[2]).toBe(
       "? 1 of 16 checks: G20: opened 20 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.",
     );
-    expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 7"]);
+    expect([trust(run, "moistureWet"), trust(run, "volatile")]).toEqual(["✓", "? check 8"]);
   });
 });
 

@@ -111,9 +111,9 @@ describe("What a sheet prints", () => {
       ...["3 ASHING: the fire", ...firings(2), "3 weighed when cold", ...after(2), "Ash, g", "balance and room", ...after(2)],
       ...["4 AT THE END", "Empty vessel again, g", "balance and room", "Empty vessel, g", "Notes"],
       ...["RESULTS (shares)", "Water, of moist sample", "Water, to dry sample", "Left as vapour, of dry", "Stayed as char, of dry"],
-      ...["Char without its ash", "Ash, of dry", "CHECKS", "1  Vessel and sample", "2  Times in order", "3  No row left out"],
-      ...["4  No gain on heating", "5  Order of weights", "6  Shown dry", "7  Opened when cold", "8  Charring finished", "9  Ashing finished"],
-      ...["10  No air got in", "11  Vessel at the end", "12  Samples agree", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it"],
+      ...["Char without its ash", "Ash, of dry", "CHECKS", "1  Vessel and sample", "2  Vessel at the end", "3  Times in order"],
+      ...["4  No row left out", "5  No gain on heating", "6  Order of weights", "7  Shown dry", "8  Opened when cold", "9  No air got in"],
+      ...["10  Charring finished", "11  Ashing finished", "12  Samples agree", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it"],
       ...["16  Analysis", "17  Pan zeros", "18  Cold when weighed", "19  Nothing typed over"],
       ...["SETTINGS", "Balance step, g", "Repeatability, g", "Wanted ±, 95 %", "Rounds apart, min", "Criterion", "Limit", "Oven, °C"],
       ...["Vessel", "Vessel made of", "Closed after quiet, min", "Method's own s"],
@@ -156,9 +156,9 @@ describe("What a sheet prints", () => {
       "Gas by difference holds every leak and slip: with it the sum is 1 by construction, so it is no closure.",
     ]);
     expect(between(labels, "CHECKS", "SETTINGS")).toEqual([
-      ...["1  Vessel and sample", "2  Times in order", "3  No row left out", "4  No gain on heating", "5  Order of weights", "6  Shown dry"],
-      ...["7  Opened when cold", "8  Charring finished", "9  No air got in", "10  Caught, all weighed", "11  Products add up"],
-      ...["12  Vessel at the end", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it", "16  Nothing typed over"],
+      ...["1  Vessel and sample", "2  Vessel at the end", "3  Times in order", "4  No row left out", "5  No gain on heating", "6  Order of weights"],
+      ...["7  Shown dry", "8  Opened when cold", "9  No air got in", "10  Charring finished", "11  Caught, all weighed", "12  Products add up"],
+      ...["13  Balance fine enough", "14  Usual range", "15  Vessel stands it", "16  Nothing typed over"],
     ]);
   });
 
@@ -174,7 +174,7 @@ describe("What a sheet prints", () => {
       "Left at the end",
     ]);
     expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
-      ...["7  Opened when cold", "8  Temperatures rise", "9  Held long enough", "10  Vessel at the end", "11  Balance fine enough"],
+      ...["7  Shown dry", "8  Opened when cold", "9  Temperatures rise", "10  Held long enough", "11  Balance fine enough"],
       ...["12  Vessel stands it", "13  Nothing typed over"],
     ]);
     const own = buildRunSheet({ ...USUAL, kind: "staged" });
@@ -197,7 +197,7 @@ describe("What a sheet prints", () => {
       ...["Water, of moist sample", "Water, to dry sample", "Lost on heating", "Left after heating", "Loss, of theory", "n, H2O per residue"],
     ]);
     expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
-      ...["7  Opened when cold", "8  Heating finished", "9  Loss beside theory", "10  Vessel at the end", "11  Balance fine enough"],
+      ...["7  Shown dry", "8  Opened when cold", "9  Heating finished", "10  Loss beside theory", "11  Balance fine enough"],
       ...["12  Vessel stands it", "13  Nothing typed over"],
     ]);
     const rules = buildRunSheet({ ...USUAL, kind: "salt" }).entryRules;
@@ -321,7 +321,7 @@ describe("What a sheet prints", () => {
     const own = buildRunSheet({ ...USUAL, kind });
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
     expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
-    expect(own.cells.filter(({ content }) => content === "Boxes left of the heavy line: you. Right of it: the sheet.")).toHaveLength(1);
+    expect(own.cells.filter(({ content }) => content === "Left of the heavy line: by hand. Right of it: by the sheet.")).toHaveLength(1);
     expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
   });
 });

@@ -105,6 +105,19 @@ describe("calculationRecord(shared, name)", () => {
     }
   });
 
+  it("takes no row higher than a sheet can hold, however much is said of a function, and says all of it in the rows below", () => {
+    const long = `=RETORT.MOLARMASS(A1)${"+B12*(C14-D15)".repeat(500)}`;
+    for (const { name, source = "" } of everyFunction) {
+      const { cells, rowHeights = [] } = record(formulaCell("B4", `=RETORT.${name}(A1)`, [["so ".repeat(400)]]));
+      expect([name, Math.max(...rowHeights.map(({ height }) => height)) <= 409]).toEqual([name, true]);
+      const said = cells.filter(({ cell, style }) => cell.startsWith("G") && style === "recorded").map(({ content }) => String(content));
+      expect(said.join("")).toBe(source);
+    }
+    const { rowHeights = [] } = record(formulaCell("B4", long, [[1]]));
+    expect(Math.max(...rowHeights.map(({ height }) => height))).toBeLessThanOrEqual(409);
+    expect(table(formulaCell("B4", long, [[1]]))[0]?.[1]).toBe(long);
+  });
+
   it("follows the steps of a run sheet, in the order of the work, calls and other formulas together", () => {
     const step = (one: FormulaCell, name: string): FormulaCell => ({ ...one, step: name });
     const plan = record(

@@ -1,4 +1,7 @@
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { openFireWords } from "../../src/runsheet/words/openFireWords";
 import { labelsOf } from "../../src/sharing/labelsOf";
+import { areaNamed } from "../../src/workbook/areaNamed";
 import { cellAt } from "../../src/workbook/cellArea";
 import type { CellContent, CellReading } from "../../src/workbook/Workbook";
 
@@ -14,6 +17,7 @@ const sheet: readonly (readonly CellReading[])[] = [
   [1, 35, "=B4>1", "=B4"],
   [2, "pasted", "=B5>1", null],
 ].map((row, down) => row.map((content, across) => reading(content, down, across)));
+const COMPARED_WORDS = Object.values(openFireWords.compared);
 const cell = (row: number, column: number): CellReading => sheet[row]?.[column] as CellReading;
 
 describe("labelsOf(reading)(cell)", () => {
@@ -36,4 +40,30 @@ describe("labelsOf(reading)(cell)", () => {
   it("gives nothing for a spill, whose first row may be headings", () => {
     expect(labelsOf({ rows: sheet })({ ...cell(0, 1), spill: "B1:C4" })).toBe("");
   });
+});
+
+test("the grams of the comparison with open burning have the words after them, not the label of the box beside them", () => {
+  const plan = buildRunSheet({ kind: "charring", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 2 });
+  const rows: CellReading[][] = [];
+  for (const { cell: at, content, formula } of plan.cells) {
+    const { row, column } = areaNamed(at);
+    const line = (rows[row] ??= []);
+    line[column] = {
+      cell: at,
+      formula: formula ?? "",
+      value: formula === undefined ? (content ?? null) : 1,
+      shown: "",
+      error: "",
+      message: "",
+      spill: "",
+    };
+  }
+  const blank = (row: number, column: number): CellReading => reading(null, row, column);
+  const whole = Array.from(rows, (line, row) => Array.from({ length: 20 }, (_, column) => line?.[column] ?? blank(row, column)));
+  const labelOf = labelsOf({ rows: whole });
+  const carbon = whole.findIndex(([first]) => first?.value === "Carbon, %");
+  expect(COMPARED_WORDS.map((_, index) => labelOf(whole[carbon + index]?.[6] as CellReading))).toEqual(
+    COMPARED_WORDS.map((words) => `${words}, 2 grams`),
+  );
+  expect(labelOf(whole[carbon]?.[1] as CellReading)).toBe("Carbon, %");
 });

@@ -5,7 +5,7 @@ import { placeName, rangeName } from "./rangeNames";
 import { inWorking } from "./plainText";
 import { isPlace, partsOf } from "./parts";
 import { isError, isTable } from "./Plain";
-import type { RunCells } from "./RunCells";
+import type { SheetCells } from "./RunCells";
 import { evaluate } from "./workOut";
 
 const BINDS: Readonly<Record<string, number>> = { "+": 2, "-": 2, "*": 3, "/": 3, "^": 4 };
@@ -19,7 +19,7 @@ export class ArithmeticLines {
 
   /** @param whole without choices, as `resolved` gives it */
   constructor(
-    private readonly cells: RunCells,
+    private readonly cells: SheetCells,
     private readonly whole: Expression,
   ) {
     this.count(whole);
@@ -96,6 +96,8 @@ export class ArithmeticLines {
       case "MEDIAN":
         return tell(workingWords.median(named(first)));
       case "SUM":
+        // A blank cell counts as 0, which is no sum.
+        if (call.given.length === 1 && isPlace(first) && first.kind === "cell") return this.put(first);
         return tell(workingWords.sum(call.given.map(named)));
       case "COUNT":
       case "COUNTA":

@@ -1,8 +1,12 @@
 import type { Cell } from "../../runsheet/expressions/Expression";
+import type { BalanceCheck } from "../../runsheet/sheet/balanceRows";
+import type { CheckName } from "../../runsheet/sheet/layout";
 import { CLOCK, LABEL } from "../../runsheet/sheet/Columns";
 import { cellNameWords } from "../../runsheet/words/cellNameWords";
+import { balanceNameWords } from "../../runsheet/words/balance/balanceMeanings";
+import { balanceWords } from "../../runsheet/words/balance/balanceWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
-import { isBox, type RunCells } from "./RunCells";
+import { isBox, type SheetCells } from "./RunCells";
 
 /** What a cell is called, in the words that are printed on its sheet. */
 export interface CellName {
@@ -21,7 +25,7 @@ export interface CellName {
 }
 
 /** The name of a cell: the title of its box or the heading of its column, the label of its row, and its sample. */
-export function nameOf(cells: RunCells, at: Cell): CellName {
+export function nameOf(cells: SheetCells, at: Cell): CellName {
   const { sheet } = cells;
   const head = headName(cells, at);
   if (head !== undefined) return head;
@@ -29,24 +33,26 @@ export function nameOf(cells: RunCells, at: Cell): CellName {
 }
 
 /** The lines at the top have no labels of their own. */
-function headName({ sheet }: RunCells, { row, column }: Cell): CellName | undefined {
+function headName({ sheet }: SheetCells, { row, column }: Cell): CellName | undefined {
   const name = column > sheet.columns.verdict ? undefined : Object.entries(sheet.rows.head).find(([, own]) => own === row)?.[0];
-  const core = name && cellNameWords.head[name as keyof typeof cellNameWords.head];
+  const words = isBalance(sheet) ? { ...cellNameWords.head, ...balanceNameWords.head } : cellNameWords.head;
+  const core = name && words[name as keyof typeof cellNameWords.head];
   return core === undefined ? undefined : named(core, "", "", "", "");
 }
 
-function printedName(cells: RunCells, at: Cell): CellName {
+function printedName(cells: SheetCells, at: Cell): CellName {
   const { row, column } = at;
   const { columns, options } = cells.sheet;
   const planned = cells.planned(row, column);
   const block = blockOf(cells, row);
-  const [label, heading] = [textAt(cells, row, LABEL), headingOver(cells, row, column)];
+  const [label, heading] = [labelAt(cells, row), headingOver(cells, row, column)];
   const check = checkAt(cells, at);
   if (check !== undefined) return named(check.isFinding ? cellNameWords.finding : cellNameWords.verdict, label, "", "", block);
   if (column === LABEL) return named(cellNameWords.note, "", "", "", block);
   if (planned?.style === "runBeside") return named(cellNameWords.beside, label, "", "", block);
-  const numbered = /^(\d+) (.+)$/.exec(heading);
-  const isSample = heading.startsWith(cellNameWords.sample);
+  // Of a balance check "2 s" is no second sample, and what it finds stands under one heading.
+  const numbered = isBalance(cells.sheet) ? null : /^(\d+) (.+)$/.exec(heading);
+  const isSample = heading.startsWith(cellNameWords.sample) || (isBalance(cells.sheet) && heading === balanceWords.performance.columns.value);
   const sample = options.replicates === 1 ? "" : numbered ? sheetWords.sample(Number(numbered[1])) : isSample ? heading : "";
   const own = isSample ? "" : (numbered?.[2] ?? heading);
   if (isBox(planned)) {
@@ -63,11 +69,12 @@ function printedName(cells: RunCells, at: Cell): CellName {
 }
 
 /** Right of everything printed a label stands once for its row; what counts of weighings, and their minutes, under a heading. */
-function workingName(cells: RunCells, { row, column }: Cell): CellName {
+function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const { columns, options } = cells.sheet;
   const place = column - columns.workingLabel;
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
   const isAll = column === columns.elapsed;
+  if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
   if (isAll && !own.includes(cellNameWords.eachAndAll)) return named(sheetWords.elapsed, label, "", unitIn(sheetWords.elapsed), block);
   const hasSeveral = options.replicates > 1 && cells.planned(row, columns.working(row, 2).column)?.formula !== undefined;
   const sample = isAll ? cellNameWords.allSamples : hasSeveral && place <= options.replicates ? sheetWords.sample(place) : "";
@@ -93,38 +100,49 @@ export const joinedName = (...parts: readonly string[]): string =>
 
 const UNIT = /, (g|min|%|°C|°F)(?=$| with)| \((min|days)\)$/;
 const unitIn = (text: string): string => (text === "g" ? "g" : (UNIT.exec(text)?.slice(1).find(Boolean) ?? ""));
-const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
+/** What is printed, without its unit and the number of a check. */
+export const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
 
 /** "vessel + char", but "CHECKS" stays. */
 export const uncapitalised = (text: string): string => (/^[A-Z][^A-Z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
-const textAt = (cells: RunCells, row: number, column: number): string => {
+const textAt = (cells: SheetCells, row: number, column: number): string => {
   const content = cells.planned(row, column)?.content;
   return typeof content === "string" ? content : "";
 };
 
+/** The label of a row; that of a stage in the results is calculated from what the person called it. */
+function labelAt(cells: SheetCells, row: number): string {
+  const value = cells.planned(row, LABEL)?.style === "runLabel" && textAt(cells, row, LABEL) === "" ? cells.at(row, LABEL) : null;
+  return typeof value === "string" ? value : textAt(cells, row, LABEL);
+}
+
+const isBalance = ({ options }: SheetCells["sheet"]): boolean => options.kind === "balance";
+
 /** A text that is planned in the verdict's column, where most rows have a formula. */
-const constantAt = (cells: RunCells, row: number, column: number): string =>
+const constantAt = (cells: SheetCells, row: number, column: number): string =>
   cells.planned(row, column)?.style === "runVerdict" ? textAt(cells, row, column) : "";
 
-const isBand = (cells: RunCells, row: number): boolean => (cells.planned(row, LABEL)?.style ?? "").includes("Band");
+const isBand = (cells: SheetCells, row: number): boolean => (cells.planned(row, LABEL)?.style ?? "").includes("Band");
 
-function headingOver(cells: RunCells, row: number, column: number): string {
+function headingOver(cells: SheetCells, row: number, column: number): string {
   for (let above = row - 1; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, column);
   return "";
 }
 
-function blockOf(cells: RunCells, row: number): string {
+function blockOf(cells: SheetCells, row: number): string {
   for (let above = row; above > 0; above--) if (isBand(cells, above)) return textAt(cells, above, LABEL);
   return "";
 }
 
-export const isPrinted = ({ sheet }: RunCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
+export const isPrinted = ({ sheet }: SheetCells, { column }: Cell): boolean => column <= sheet.columns.verdict;
 
 /** Whether a cell is a verdict or a finding of the checks, and of which. */
-export function checkAt({ sheet }: RunCells, { row, column }: Cell) {
-  const line = sheet.rows.checks.lines.find((one) => one.row === row);
-  return line === undefined || column > CLOCK + 1 || column < CLOCK ? undefined : { check: line.check, isFinding: column === CLOCK + 1 };
+export function checkAt({ sheet }: SheetCells, { row, column }: Cell) {
+  const lines: readonly { readonly check: CheckName | BalanceCheck; readonly row: number }[] = sheet.rows.checks.lines;
+  const line = lines.find((one) => one.row === row);
+  if (line === undefined || column > CLOCK + 1 || column < CLOCK) return undefined;
+  return { check: line.check, isFinding: column === CLOCK + 1 };
 }
 
 /** What a printed label or heading comes to as the core of a name: without its unit, and the number of its sample or check. */

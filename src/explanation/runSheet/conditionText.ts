@@ -6,11 +6,11 @@ import { placeName, rangeName } from "./rangeNames";
 import { isPlace, placesIn } from "./parts";
 import { inWorking, plainText } from "./plainText";
 import { isTable } from "./Plain";
-import type { RunCells } from "./RunCells";
+import type { SheetCells } from "./RunCells";
 import { evaluate } from "./workOut";
 
 /** A condition of the sheet in words, each cell by its name with what it holds. */
-export function conditionText(cells: RunCells, condition: Expression): string {
+export function conditionText(cells: SheetCells, condition: Expression): string {
   if (typeof condition === "boolean") return condition ? choiceWords.always : choiceWords.never;
   if (typeof condition !== "object") return String(condition);
   if (condition.kind === "bracketed") return conditionText(cells, condition.inner);
@@ -33,7 +33,7 @@ export function conditionText(cells: RunCells, condition: Expression): string {
 
 const isCall = (one: Expression, name: Call["name"]): one is Call => typeof one === "object" && one.kind === "call" && one.name === name;
 
-function callText(cells: RunCells, { name, given }: Call): string {
+function callText(cells: SheetCells, { name, given }: Call): string {
   const parts = given.map((one) => conditionText(cells, one));
   if (name === "AND") return parts.join(choiceWords.and);
   if (name === "OR") return parts.length === 1 ? (parts[0] ?? "") : parts.map((part) => `(${part})`).join(choiceWords.or);
@@ -45,7 +45,7 @@ function callText(cells: RunCells, { name, given }: Call): string {
 }
 
 /** What holds of a cell of a block: factors are "and", one less what is asked is "not". */
-function eachText(cells: RunCells, each: Expression): string {
+function eachText(cells: SheetCells, each: Expression): string {
   if (typeof each !== "object" || each.kind !== "infix") return conditionText(cells, each);
   if (each.operator === "*")
     return [each.left, each.right]
@@ -60,7 +60,7 @@ function eachText(cells: RunCells, each: Expression): string {
 const MOST_PLACES = 3;
 
 /** One side of a comparison: a cell by name with its value, anything else by what it gives. */
-function sideText(cells: RunCells, side: Expression): string {
+function sideText(cells: SheetCells, side: Expression): string {
   if (isPlace(side)) return placeText(cells, side);
   if (typeof side === "string") return `"${side}"`;
   if (typeof side !== "object") return String(side);
@@ -77,7 +77,7 @@ function sideText(cells: RunCells, side: Expression): string {
   return of.length === 0 ? shown : (isCount ? choiceWords.filled : choiceWords.worked)(shown, from);
 }
 
-function placeText(cells: RunCells, place: Cell | Range): string {
+function placeText(cells: SheetCells, place: Cell | Range): string {
   if (place.kind === "range") return `${rangeName(cells, place).text} (${placeName(cells, place)})`;
   const { text, unit } = nameOf(cells, place);
   return `${text} (${placeName(cells, place)}: ${plainText(cells.at(place.row, place.column), unit, cells.planned(place.row, place.column))})`;

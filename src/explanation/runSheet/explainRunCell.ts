@@ -12,10 +12,14 @@ import { conditionText } from "./conditionText";
 import { placesIn } from "./parts";
 import { expressionOfFormula } from "./expressionOfFormula";
 import { isSameNumber } from "./isSameNumber";
-import { meaningOf } from "./meanings";
+import { balanceMeaningOf, meaningOf } from "./meanings";
+import type { BalanceCheck } from "../../runsheet/sheet/balanceRows";
+import type { CheckName } from "../../runsheet/sheet/layout";
+import { balanceCheckMeanings } from "../../runsheet/words/balance/balanceMeanings";
+import type { Meaning } from "../../runsheet/words/meaningWords";
 import { isError, type Plain } from "./Plain";
 import { plainText } from "./plainText";
-import type { RunCells } from "./RunCells";
+import type { SheetCells } from "./RunCells";
 import { waitsFor } from "./waitsFor";
 import { resolved, wayThrough, type Way } from "./wayThrough";
 import { workingOf } from "./workingOf";
@@ -28,7 +32,7 @@ export interface ExplainedRunCell {
 }
 
 /** @returns undefined for a cell in which the sheet calculates nothing */
-export function explainRunCell(cells: RunCells, reading: CellReading): ExplainedRunCell | undefined {
+export function explainRunCell(cells: SheetCells, reading: CellReading): ExplainedRunCell | undefined {
   const { row, column } = areaNamed(reading.cell);
   const at = cell(row + 1, column);
   const planned = cells.planned(at.row, at.column);
@@ -45,7 +49,7 @@ export function explainRunCell(cells: RunCells, reading: CellReading): Explained
 }
 
 /** Undefined where only the spreadsheet can work the formula out. */
-function workedOut(cells: RunCells, expression: Expression): { readonly value: Plain; readonly way: Way } | undefined {
+function workedOut(cells: SheetCells, expression: Expression): { readonly value: Plain; readonly way: Way } | undefined {
   try {
     return { value: workOut(expression, cells.at), way: wayThrough(expression, cells.at) };
   } catch (thrown) {
@@ -55,9 +59,12 @@ function workedOut(cells: RunCells, expression: Expression): { readonly value: P
   }
 }
 
+const meaningIn = ({ sheet }: SheetCells, { core }: CellName): Meaning =>
+  sheet.options.kind === "balance" ? balanceMeaningOf(core) : meaningOf(core);
+
 /** What can be said of a cell without its arithmetic. */
-function plainly(cells: RunCells, at: Cell, name: CellName, reading: CellReading): RunCellExplanation {
-  const meaning = meaningOf(name.core);
+function plainly(cells: SheetCells, at: Cell, name: CellName, reading: CellReading): RunCellExplanation {
+  const meaning = meaningIn(cells, name);
   const check = checkOf(cells, at);
   return {
     name: name.text,
@@ -79,13 +86,14 @@ function plainly(cells: RunCells, at: Cell, name: CellName, reading: CellReading
 const MOST_INPUTS = 16;
 const MOST_CHOICES = 12;
 
-function inFull(cells: RunCells, at: Cell, name: CellName, reading: CellReading, way: Way): RunCellExplanation {
+function inFull(cells: SheetCells, at: Cell, name: CellName, reading: CellReading, way: Way): RunCellExplanation {
   const leaf = resolved(way.leaf, cells.at);
   const showsNothing = reading.error === "" && (reading.value ?? "") === "";
   const last = way.choices.at(-1)?.condition;
   const of = placesIn(leaf);
-  const places = of.length > 0 || last === undefined ? of : placesIn(last);
-  const meaning = meaningOf(name.core);
+  // A sum of choices, such as how many samples are under way, reads what they ask about.
+  const places = of.length > 0 ? of : placesIn(last ?? way.leaf);
+  const meaning = meaningIn(cells, name);
   const check = checkOf(cells, at);
   const isNothingFound = check !== undefined && check.found === checkFound.inOrder;
   return {
@@ -100,7 +108,7 @@ function inFull(cells: RunCells, at: Cell, name: CellName, reading: CellReading,
   };
 }
 
-function inputOf(cells: RunCells, place: ReturnType<typeof placesIn>[number]): RunCellExplanation["inputs"][number] {
+function inputOf(cells: SheetCells, place: ReturnType<typeof placesIn>[number]): RunCellExplanation["inputs"][number] {
   const from = placeName(cells, place);
   if (place.kind === "cell") {
     const { text, unit } = nameOf(cells, place);
@@ -121,17 +129,18 @@ const SHOWN_OF_A_RANGE = 4;
 const listed = (values: readonly string[]): string =>
   values.length <= SHOWN_OF_A_RANGE ? values.join(", ") : `${values.slice(0, SHOWN_OF_A_RANGE - 1).join(", ")} … ${values.at(-1) ?? ""}`;
 
-function resultText(cells: RunCells, { row, column }: Cell, { unit }: CellName, { value, error, shown }: CellReading): string {
+function resultText(cells: SheetCells, { row, column }: Cell, { unit }: CellName, { value, error, shown }: CellReading): string {
   if (error !== "") return error;
   return typeof value === "number" ? plainText(value, unit, cells.planned(row, column)) : shown;
 }
 
 /** What a check looks at, what it found and what to do: the first sentence of its finding and the others. */
-function checkOf(cells: RunCells, at: Cell): RunCellExplanation["check"] {
+function checkOf(cells: SheetCells, at: Cell): RunCellExplanation["check"] {
   const found = checkAt(cells, at);
   if (found === undefined) return undefined;
   const [verdict, finding] = [cells.at(at.row, 1), cells.at(at.row, 2)];
-  const looksAt = checkMeanings[found.check] ?? checkWords.names[found.check];
+  const isBalance = cells.sheet.options.kind === "balance";
+  const looksAt = isBalance ? balanceCheckMeanings[found.check as BalanceCheck] : checkMeanings[found.check as CheckName];
   if (typeof finding !== "string" || finding === "")
     return { looksAt, found: verdict === checkWords.verdicts.notYet ? checkFound.notYet : checkFound.inOrder, remedy: "" };
   const end = finding.search(/[.?!] /);

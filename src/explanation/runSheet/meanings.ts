@@ -3,10 +3,13 @@ import { meaningWords, type Meaning } from "../../runsheet/words/meaningWords";
 import { openFireWords } from "../../runsheet/words/openFireWords";
 import { resultWords } from "../../runsheet/words/resultWords";
 import { saltWords } from "../../runsheet/words/saltWords";
+import { caughtWords } from "../../runsheet/words/caughtWords";
+import { stageWords } from "../../runsheet/words/stageWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { stripWords } from "../../runsheet/words/stripWords";
 import { weighingWords } from "../../runsheet/words/weighingWords";
-import { coreOf } from "./cellNames";
+import { balanceMeanings } from "../../runsheet/words/balance/balanceMeanings";
+import { coreOf, withoutUnit } from "./cellNames";
 
 const { workings } = sheetWords;
 const strip = stripWords.columns("C");
@@ -51,6 +54,24 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [cellNameWords.head.openly, meaningWords.openly],
       [cellNameWords.verdict, meaningWords.verdict],
       [cellNameWords.finding, meaningWords.finding],
+      [caughtWords.workings.fed, meaningWords.fed],
+      [caughtWords.workings.found, meaningWords.found],
+      [caughtWords.workings.pairs, meaningWords.pairs],
+      [caughtWords.total, meaningWords.liquids],
+      [shares.liquidYield, meaningWords.liquidYield],
+      [shares.waterFormed, meaningWords.waterFormed],
+      [shares.gasMeasured, meaningWords.gasMeasured],
+      [shares.gasDifference, meaningWords.gasDifference],
+      [shares.unaccounted, meaningWords.unaccounted],
+      [shares.closure, meaningWords.closure],
+      [stageWords.workings.done, meaningWords.stagesDone],
+      [stageWords.workings.left, meaningWords.stageLeft],
+      [stageWords.left(1), meaningWords.stageLeft],
+      [shares.lostInAll, meaningWords.lostInAll],
+      [shares.leftAtEnd, meaningWords.leftAtEnd],
+      [cellNameWords.note, meaningWords.note],
+      [cellNameWords.beside, meaningWords.beside],
+      ...workings.typedOver.split("; ").map((name) => [name, meaningWords.typedOver] as const),
       ...Object.values(openFireWords.compared).map((name) => [name, meaningWords.compared] as const),
       [u, meaningWords.u],
       [explained, meaningWords.explained],
@@ -75,4 +96,12 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
   ).map(([name, meaning]) => [coreOf(name), meaning]),
 );
 
-export const meaningOf = (core: string): Meaning => MEANINGS.get(core) ?? meaningWords.other;
+// "3: to 350 °C" in the results of staged heating.
+const STAGE = /^\d+: /;
+
+export const meaningOf = (core: string): Meaning => MEANINGS.get(core) ?? (STAGE.test(core) ? meaningWords.stageLost : meaningWords.other);
+
+const BALANCE: ReadonlyMap<string, Meaning> = new Map(balanceMeanings.map(([name, meaning]) => [withoutUnit(name), meaning]));
+
+/** The same on a balance check, whose headings are its own. */
+export const balanceMeaningOf = (core: string): Meaning => BALANCE.get(core) ?? MEANINGS.get(core) ?? meaningWords.other;

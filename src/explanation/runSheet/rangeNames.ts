@@ -2,10 +2,10 @@ import { cell, range, type Cell, type Range } from "../../runsheet/expressions/E
 import { placeOf } from "../../runsheet/expressions/formulaText";
 import { cellNameWords } from "../../runsheet/words/cellNameWords";
 import { joinedName, nameOf, uncapitalised, type CellName } from "./cellNames";
-import { isBox, type RunCells } from "./RunCells";
+import { isBox, type SheetCells } from "./RunCells";
 
 /** The part of a range in which anything but a total is planned: the row of a total often only holds a range open. */
-export function plannedPart(cells: RunCells, { from, to }: Range): Range {
+export function plannedPart(cells: SheetCells, { from, to }: Range): Range {
   const isFilled = (row: number, isLast: boolean): boolean => {
     for (let column = from.column; column <= to.column; column++) {
       const planned = cells.planned(row, column);
@@ -20,7 +20,7 @@ export function plannedPart(cells: RunCells, { from, to }: Range): Range {
 }
 
 /** What a range is called: what its ends have in common once, the rest from one to the other. */
-export function rangeName(cells: RunCells, of: Range): CellName {
+export function rangeName(cells: SheetCells, of: Range): CellName {
   const { from, to } = plannedPart(cells, of);
   const [one, other] = [nameOf(cells, from), nameOf(cells, to)];
   const between = (first: string, last: string): string =>
@@ -33,4 +33,4 @@ export function rangeName(cells: RunCells, of: Range): CellName {
 }
 
 /** "D27", "C12:C20", without the rows that only hold a range open. */
-export const placeName = (cells: RunCells, of: Cell | Range): string => placeOf(of.kind === "cell" ? of : plannedPart(cells, of));
+export const placeName = (cells: SheetCells, of: Cell | Range): string => placeOf(of.kind === "cell" ? of : plannedPart(cells, of));

@@ -5,14 +5,14 @@ import { waitWords } from "../../runsheet/words/waitWords";
 import { nameOf } from "./cellNames";
 import { placesIn } from "./parts";
 import { isError } from "./Plain";
-import { isBox, type RunCells } from "./RunCells";
+import { isBox, type SheetCells } from "./RunCells";
 import { wayThrough, type Way } from "./wayThrough";
 
 // A cell of the answer rests on boxes through three or four others.
 const DEEPEST = 6;
 
 /** What a cell that shows nothing waits for: blank boxes by label and cell, and calculated cells that have no number yet. */
-export function waitsFor(cells: RunCells, way: Way): readonly string[] {
+export function waitsFor(cells: SheetCells, way: Way): readonly string[] {
   const told: Told[] = [];
   const seen = new Set<string>();
   askedOf(way).forEach((condition) => look(cells, condition, { told, seen, depth: 0 }));
@@ -42,14 +42,14 @@ interface Search {
   readonly depth: number;
 }
 
-function look(cells: RunCells, expression: Expression, search: Search): void {
+function look(cells: SheetCells, expression: Expression, search: Search): void {
   for (const place of placesIn(expression)) {
     const at = place.kind === "cell" ? place : firstBlank(cells, place);
     if (at !== undefined) lookAt(cells, at, search);
   }
 }
 
-function lookAt(cells: RunCells, at: Cell, search: Search): void {
+function lookAt(cells: SheetCells, at: Cell, search: Search): void {
   const key = placeOf(at);
   if (search.seen.has(key)) return;
   search.seen.add(key);
@@ -64,7 +64,7 @@ function lookAt(cells: RunCells, at: Cell, search: Search): void {
 }
 
 /** The next box of a range: the first blank one after the last that is filled; of calculated cells the first without a number. */
-function firstBlank(cells: RunCells, { from, to }: Range): Cell | undefined {
+function firstBlank(cells: SheetCells, { from, to }: Range): Cell | undefined {
   let next: Cell | undefined;
   for (let row = from.row; row <= to.row; row++)
     for (let column = from.column; column <= to.column; column++) {

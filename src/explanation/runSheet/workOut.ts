@@ -1,7 +1,7 @@
 // What a spreadsheet makes of an expression, on plain values: the second reading beside the written cell formula. Only what
 // run sheets use; that the written formulas mean the same is shown by the suites that run the grid's engine.
 import { callCellFunction } from "../../cells/callCellFunction";
-import type { Answer, CellProblem } from "../../cells/CellProblem";
+import { CellProblem, type Answer } from "../../cells/CellProblem";
 import { everyFunction } from "../../functions/catalogue";
 import type { Call, Cell, Expression, Infix, Range } from "../../runsheet/expressions/Expression";
 import { builtIn, type Worked } from "./builtIns";
@@ -11,6 +11,8 @@ export interface ValueAt {
   (row: number, column: number, sheet?: string): Plain;
   /** Whether a cell holds a formula still; left out: none does. */
   readonly isFormula?: (row: number, column: number) => boolean;
+  /** True where our functions are not known, as in a spreadsheet without Retort: each gives #NAME?. */
+  readonly isWithoutOurs?: boolean;
 }
 
 /** @throws when an expression gives a table where a cell holds one value */
@@ -108,6 +110,8 @@ function ofPlace(name: OfPlace, given: Expression | undefined, at: ValueAt): Pla
 }
 
 function ours(name: string, given: Call["given"], at: ValueAt): Plain | Table {
+  // No function of ours gives it, so it is none of their codes.
+  if (at.isWithoutOurs === true) return new CellProblem("#NAME?" as CellProblem["code"], "");
   const definition = everyFunction.find((one) => one.name === name);
   if (definition === undefined) throw new Error(`no function ${name}`);
   const raw = (value: Plain): unknown => (isError(value) ? { type: "Error", basicValue: value.code } : value);

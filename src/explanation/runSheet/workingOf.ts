@@ -6,7 +6,7 @@ import { placeName } from "./rangeNames";
 import { asksForPlace, isPlace, partsOf, placesIn } from "./parts";
 import { isSameNumber } from "./isSameNumber";
 import { inWorking, plainText } from "./plainText";
-import type { RunCells } from "./RunCells";
+import type { SheetCells } from "./RunCells";
 import { resolved, wayThrough } from "./wayThrough";
 import { workOut } from "./workOut";
 
@@ -15,16 +15,16 @@ import { workOut } from "./workOut";
  * that it rests on theirs comes first.
  * @param leaf the part of its formula that gives its value, without choices
  */
-export function workingOf(cells: RunCells, at: Cell, leaf: Expression): readonly string[] {
+export function workingOf(cells: SheetCells, at: Cell, leaf: Expression): readonly string[] {
   const before = placesIn(leaf).flatMap((place) => (place.kind === "cell" && isCounted(cells, at, place) ? ownLines(cells, place) : []));
   return [...new Set([...before, ...linesOf(cells, at, leaf)])];
 }
 
 /** A working cell that a printed one rests on. */
-const isCounted = (cells: RunCells, at: Cell, place: Cell): boolean =>
+const isCounted = (cells: SheetCells, at: Cell, place: Cell): boolean =>
   isPrinted(cells, at) && !isPrinted(cells, place) && typeof cells.at(place.row, place.column) === "number";
 
-function ownLines(cells: RunCells, at: Cell): readonly string[] {
+function ownLines(cells: SheetCells, at: Cell): readonly string[] {
   const formula = cells.planned(at.row, at.column)?.formula;
   if (formula === undefined) return [];
   // What the cell shows may have been typed over; then it is an input as it stands.
@@ -33,7 +33,7 @@ function ownLines(cells: RunCells, at: Cell): readonly string[] {
   return isPlace(leaf) ? [] : linesOf(cells, at, leaf);
 }
 
-function linesOf(cells: RunCells, at: Cell, leaf: Expression): readonly string[] {
+function linesOf(cells: SheetCells, at: Cell, leaf: Expression): readonly string[] {
   if (typeof leaf === "object" && leaf.kind === "joined") return sentenceLines(cells, leaf);
   const value = workOut(leaf, cells.at);
   if (typeof value !== "number") return [];
@@ -47,7 +47,7 @@ function linesOf(cells: RunCells, at: Cell, leaf: Expression): readonly string[]
 }
 
 /** The numbers that a sentence has in it, as they are worked out and written. */
-function sentenceLines(cells: RunCells, sentence: Expression): readonly string[] {
+function sentenceLines(cells: SheetCells, sentence: Expression): readonly string[] {
   return partsOf(sentence).flatMap((part): readonly string[] => {
     if (typeof part !== "object" || isPlace(part)) return [];
     if (part.kind === "joined") return sentenceLines(cells, part);

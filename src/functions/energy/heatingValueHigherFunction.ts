@@ -131,6 +131,6 @@ export const heatingValueHigherFunction = tableFunction({
     },
   ],
   source:
-    "Channiwala and Parikh, Fuel 81 (2002) 1051, with its ranges and error. Boie, Milne, Dulong, and Sheng and Azevedo (Biomass and Bioenergy 28 (2005) 499): coefficients from memory. Char lies outside all ranges but the first.",
+    "Channiwala and Parikh, Fuel 81 (2002) 1051, with its ranges and error (factors also in Energies 15 (2022) 7343, table 1). Boie, Milne, Dulong, and Sheng and Azevedo (Biomass and Bioenergy 28 (2005) 499): coefficients from memory, and printed copies of the last two differ. Char lies outside all ranges but the first.",
   caution: FUEL_FOR_REAL,
 });

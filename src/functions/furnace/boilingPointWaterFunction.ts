@@ -1,10 +1,14 @@
 import { boilingPoint, SATURATION_LINE, saturationSteps } from "../../furnace/boilingPoint";
 import { ZERO_CELSIUS } from "../../furnace/gasVolume";
 import { boilingPressure } from "../../inputs/kinds/gases";
+import { LOW_PRESSURE } from "../../problems/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";
 import { HOT_POINTS } from "./cautions";
+
+// As for the volume of a gas: a working pump, or another unit.
+const VACUUM = 20_000;
 
 export const boilingPointWaterFunction = cellFunction({
   name: "BOILINGPOINT.WATER",
@@ -24,6 +28,7 @@ export const boilingPointWaterFunction = cellFunction({
       `D of IAPWS-IF97, equation 31: ${inFigures(d)}`,
       `boiling point = ${inFigures(kelvin)} - 273.15 = ${inFigures(kelvin - ZERO_CELSIUS)} °C`,
       "hold the thermometer in the steam just above the water, not against the wall",
+      ...(pressure < VACUUM ? [LOW_PRESSURE] : []),
     ];
   },
   inCells: ({ pressure }) => `${saturationInCells(operand(pressure))}-${ZERO_CELSIUS}`,
@@ -31,7 +36,7 @@ export const boilingPointWaterFunction = cellFunction({
     { cell: "=RETORT.BOILINGPOINT.WATER(101325)", gives: 99.97430000048058 },
     { cell: "=RETORT.BOILINGPOINT.WATER(90000)", gives: 96.68703928273942, about: "At about 1000 m of height." },
   ],
-  source: "IAPWS-IF97 (R7-97, 2012), saturation line, equation 31, from 611.213 Pa to 22.064 MPa.",
+  source: "IAPWS-IF97 (R7-97, 2012), saturation line, equation 31, here from 1200 Pa, since a smaller figure may be hPa, to 22.064 MPa.",
   caution: HOT_POINTS,
 });
 

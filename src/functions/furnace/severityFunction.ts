@@ -1,10 +1,11 @@
+import { ZERO_CELSIUS } from "../../furnace/gasVolume";
 import { heldOrdinate, type Ramp, rampOrdinate, REFERENCE, SCALE, severity } from "../../furnace/severity";
 import type { Read } from "../../inputs/Input";
 import { furnaceTemperature, heatedTemperature } from "../../inputs/kinds/furnace";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { leastMinutes } from "../../inputs/kinds/times";
 import { optional } from "../../inputs/optional";
-import { BEYOND_STEAM, noHoldNoRamp, rampNotBelow, rampWithoutFrom, rampWithoutRate } from "../../problems/furnaceProblems";
+import { BEYOND_STEAM, noHoldNoRamp, perhapsKelvin, rampNotBelow, rampWithoutFrom, rampWithoutRate } from "../../problems/furnaceProblems";
 import { neitherHoldNorRamp, rampDoesNotRise, rampIncomplete } from "../../problems/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
@@ -27,8 +28,12 @@ const inputs = {
 
 type Asked = Read<typeof inputs>;
 
-// Where the index was fitted, degC.
+// Where the index was fitted, degC, from the reference of 100 on.
 const FITTED_TO = 260;
+
+/** In kelvin the temperature would lie where the index was fitted; in degC it lies above. */
+const isPerhapsKelvin = (temperature: number): boolean =>
+  temperature > FITTED_TO && temperature - ZERO_CELSIUS >= REFERENCE && temperature - ZERO_CELSIUS <= FITTED_TO;
 
 /** @throws InputProblem where neither hold nor whole ramp is given */
 function rampOf({ temperature, minutes, from, rate }: Asked): Ramp | undefined {
@@ -63,7 +68,8 @@ export const severityFunction = cellFunction({
       ...(ramp === undefined ? [] : [`R0 of the ramp from ${inFigures(ramp.from)} °C: ${inFigures(ramped)} min`]),
       `R0 = ${inFigures(held)} + ${inFigures(ramped)} = ${inFigures(held + ramped)} min`,
       `severity: log10 of it, ${inFigures(severityOf(asked))}`,
-      ...(temperature > FITTED_TO || temperature < 100 ? [BEYOND_STEAM] : []),
+      ...(temperature > FITTED_TO || temperature < REFERENCE ? [BEYOND_STEAM] : []),
+      ...(isPerhapsKelvin(temperature) ? [perhapsKelvin(temperature, temperature - ZERO_CELSIUS)] : []),
     ];
   },
   refusesInCells: ({ temperature, minutes, from, rate }) => {

@@ -1,5 +1,5 @@
 import { spanOf, temperatureCorrected } from "../../furnace/calibration";
-import { furnaceTemperature } from "../../inputs/kinds/furnace";
+import { thermometerReading } from "../../inputs/kinds/furnace";
 import { calibrationPoints } from "../../inputs/kinds/series";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
@@ -12,7 +12,7 @@ export const temperatureCorrectedFunction = cellFunction({
   name: "TEMPERATURE.CORRECTED",
   summary: "A thermometer's reading put right by its calibration points, on the straight line between the two around it; refused outside them [°C].",
   inputs: {
-    reading: furnaceTemperature("Reading to be put right [°C]."),
+    reading: thermometerReading("Reading to be put right [°C]."),
     readings: {
       ...calibrationPoints("What the thermometer showed at each calibration point [°C], in any order."),
       detail:

@@ -8,9 +8,21 @@ export interface Guide {
   /** Hurt that the work can do; said first. */
   readonly cautions: readonly string[];
   readonly steps: readonly Step[];
-  /** The kind of run sheet to insert, in the words of the Run sheet tab. */
-  readonly sheet: string;
+  readonly sheet: GuideSheet;
 }
+
+/** The run sheet for a guide's question: what is typed and chosen in the Run sheet tab, where it is not what already stands there. */
+export interface GuideSheet {
+  readonly kind: "charring" | "liquids" | "salt" | "balance";
+  /** The kind in the words of the tab. */
+  readonly label: string;
+  readonly typed: Readonly<Partial<Record<"vessel" | "formula" | "residue" | "ovenCelsius", string>>>;
+}
+
+/** The names of the functions that its steps work with, without the prefix. */
+export const functionsOf = ({ steps }: Guide): string[] => [
+  ...new Set(steps.flatMap(({ cell }) => (cell === undefined ? [] : [cell.slice("=RETORT.".length, cell.indexOf("("))]))),
+];
 
 /** One step: what to do or think, and the cell formula with what it gives, worked by hand beside it. */
 export interface Step {

@@ -36,5 +36,5 @@ export const dryAndChar: Guide = {
       gives: 0.7,
     },
   ],
-  sheet: "Drying, charring",
+  sheet: { kind: "charring", label: "Drying and charring", typed: { vessel: "lidded steel pot", ovenCelsius: "105" } },
 };

@@ -32,5 +32,5 @@ export const hydrateWater: Guide = {
       gives: 0.3608,
     },
   ],
-  sheet: "Salt or mineral, heated",
+  sheet: { kind: "salt", label: "Salt or mineral", typed: { vessel: "crucible", formula: "CuSO4·5H2O", residue: "CuSO4" } },
 };

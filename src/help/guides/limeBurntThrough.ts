@@ -39,5 +39,5 @@ export const limeBurntThrough: Guide = {
       text: "It is not burnt through: 7 of 100 parts of what could leave are still there. Lime that has lain in air takes up water and carbon dioxide and looks the same: weigh it fresh.",
     },
   ],
-  sheet: "Salt or mineral, heated",
+  sheet: { kind: "salt", label: "Salt or mineral", typed: { vessel: "crucible", formula: "CaCO3", residue: "CaO" } },
 };

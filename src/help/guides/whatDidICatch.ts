@@ -32,5 +32,5 @@ export const whatDidICatch: Guide = {
       byHand: "200 - 50 - 75 = 75 g",
     },
   ],
-  sheet: "Charring, liquids caught",
+  sheet: { kind: "liquids", label: "Charring with liquids caught", typed: { vessel: "retort pot" } },
 };

@@ -34,5 +34,5 @@ export const whatMyKilnGivesOff: Guide = {
       text: "What to do: move the work outdoors or under a duct that a licensed person has looked at; hang up alarms; keep vents open and clear; keep people and flames away; ask what your local codes want before you light it.",
     },
   ],
-  sheet: "Charring, liquids caught",
+  sheet: { kind: "liquids", label: "Charring with liquids caught", typed: { vessel: "char kiln" } },
 };

@@ -27,5 +27,5 @@ export const whichBalance: Guide = {
     },
     { text: "With 10 g this balance will do; with 1 g you need one that shows 0.001 g. Check yours with a weight before you buy another." },
   ],
-  sheet: "Balance check",
+  sheet: { kind: "balance", label: "Balance check", typed: {} },
 };

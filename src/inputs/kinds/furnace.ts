@@ -7,10 +7,19 @@ const HOTTEST = 1800;
 // As for the air of a weighing room (kinds/temperatures).
 const COLDEST = -70;
 
+// 0 degC. Of whole degrees Celsius turned into kelvin every one ends in .15; furnaces are read to 1 or 0.1 degC.
+const ZERO_CELSIUS = 273.15;
+
 const inFurnaces: readonly Bound[] = [
   { above: HOTTEST, says: `above ${HOTTEST} °C and looks like kelvin or °F` },
   { below: COLDEST, says: `below ${COLDEST} °C, colder than any weather` },
 ];
+
+const asKelvin: Bound = {
+  from: ZERO_CELSIUS,
+  decimals: 0.15,
+  says: "a whole °C in kelvin, by its .15; round it if it is °C",
+};
 
 const celsius: NumberRule = {
   unit: "°C",
@@ -20,8 +29,11 @@ const celsius: NumberRule = {
   bounds: inFurnaces,
 };
 
-/** A temperature in or beside a furnace in degrees Celsius, -70 to 1800. 0 is a real temperature, so a blank cell counts as 0 degC. */
-export const furnaceTemperature = (about: string): CellInput<number> => numberInput(about, celsius);
+/** A thermometer's reading in degrees Celsius, -70 to 1800, to any decimals. 0 is a real temperature, so a blank cell counts as 0 degC. */
+export const thermometerReading = (about: string): CellInput<number> => numberInput(about, { ...celsius, called: "a thermometer's reading" });
+
+/** A temperature in or beside a furnace, the same but for whole degrees that were turned into kelvin, which are refused. */
+export const furnaceTemperature = (about: string): CellInput<number> => numberInput(about, { ...celsius, bounds: [...inFurnaces, asKelvin] });
 
 /** The same where something is hot, so that 0 is a blank cell: above 0 to 1800 degC. */
 export const heatedTemperature = (about: string): CellInput<number> =>
@@ -29,5 +41,5 @@ export const heatedTemperature = (about: string): CellInput<number> =>
     ...celsius,
     called: "a temperature of heating",
     zeroIsBlank: true,
-    bounds: [BELOW_ZERO, ...inFurnaces],
+    bounds: [BELOW_ZERO, ...inFurnaces, asKelvin],
   });

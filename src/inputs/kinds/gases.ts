@@ -38,13 +38,10 @@ export const gasPressure = (about: string): CellInput<number> =>
     ],
   });
 
-// Two thirds of the pressure on the highest summit, 31 kPa; nobody checks a thermometer in boiling water below, and the air in hPa, mmHg
-// and kPa lies there.
-const LEAST_BOILING = 20_000;
 // Critical pressure of water, Pa: IAPWS-IF97, equation 31, ends there.
 const CRITICAL = 22_064_000;
 
-/** The pressure over boiling water in pascals, 20 000 to the critical 22 064 000. */
+/** The pressure over boiling water in pascals, 1200 to the critical 22 064 000: below, the air in hPa, mmHg and kPa lies. */
 export const boilingPressure = (about: string): CellInput<number> =>
   numberInput(about, {
     unit: "Pa",
@@ -53,7 +50,7 @@ export const boilingPressure = (about: string): CellInput<number> =>
     zeroIsBlank: true,
     bounds: [
       BELOW_ZERO,
-      { below: LEAST_BOILING, says: "too low for air and looks like hPa, kPa or bar" },
+      { below: LEAST_PRESSURE, says: "too low for air and looks like hPa, kPa or bar" },
       { above: CRITICAL, says: `above ${CRITICAL} Pa, where water no longer boils` },
     ],
   });

@@ -1,6 +1,5 @@
-import type { CellValue } from "../CellValue";
 import type { CellInput } from "../Input";
-import { BELOW_ZERO, numberInput, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput, numberOrWord, type NumberRule } from "../number";
 
 // A hall of 50 m by 20 m by 10 m. Common practice, no source. A living room in litres lies above.
 const LARGEST_ROOM = 10_000;
@@ -33,12 +32,4 @@ const airChanges: NumberRule = {
  * How often an hour the air of a room is changed, 0 to 600, or the word "closed", which reads as 0. So does a blank cell handed over as 0, and
  * then more gas is reckoned with and not less.
  */
-export const airChangesPerHour = (about: string): CellInput<number> => {
-  const plain = numberInput(about, airChanges);
-  const isWord = (value: CellValue): boolean => typeof value === "string" && value.trim().toLowerCase() === CLOSED_ROOM;
-  return {
-    ...plain,
-    takes: { kind: "number", rule: airChanges, word: CLOSED_ROOM },
-    read: (value, argument) => (isWord(value) ? 0 : plain.read(value, argument)),
-  };
-};
+export const airChangesPerHour = (about: string): CellInput<number> => numberOrWord(about, airChanges, CLOSED_ROOM);

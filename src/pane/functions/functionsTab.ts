@@ -2,6 +2,9 @@ import { catalogue } from "../../functions/catalogue";
 import type { CellFunction } from "../../functions/cellFunction";
 import type { Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
+import { guideLines } from "../guides/guideLines";
+import { guidesFor } from "../guides/guidesFor";
+import { guideWords } from "../guides/guideWords";
 import { functionDetail } from "./functionDetail";
 import type { NamedInSearch } from "./exampleWith";
 import { searchFunctions, type Finding } from "./search/searchFunctions";
@@ -61,7 +64,15 @@ export function functionsTab(workbook: Workbook): Tab {
     }
     const findings = searchFunctions(catalogue, query);
     count.textContent = searchWords.outcome(findings, query);
-    list.replaceChildren(element("ul", {}, ...findings.found.map((finding) => item(finding, findings))));
+    const guides = guidesFor(query, findings);
+    const items = findings.found.map((finding) => item(finding, findings));
+    // The first function stays the first stop; its guide comes before the others, which a newcomer may not read.
+    const [first, others] = guides.length === 0 ? [items, []] : [items.slice(0, 1), items.slice(1)];
+    list.replaceChildren(
+      ...(first.length === 0 ? [] : [element("ul", {}, ...first)]),
+      ...(guides.length === 0 ? [] : [element("p", { class: "hint" }, guideWords.answers), guideLines(workbook, guides)]),
+      ...(others.length === 0 ? [] : [element("ul", {}, ...others)]),
+    );
   };
 
   search.addEventListener("input", show);

@@ -9,9 +9,10 @@ export function gatherSection(workbook: Workbook): HTMLElement {
   const messages = new Messages();
   const gather = button("Gather runs", "secondary", () => void messages.report(gather, gathered));
   const gathered = async (): Promise<string> => {
-    const { sheet, samples, runs, leftOut } = await gatherRuns(workbook);
+    const { sheet, samples, runs, leftOut, withoutVapour = [] } = await gatherRuns(workbook);
     const without = leftOut.map((one) => ` Left out: ${quoted(one.sheet)}, ${one.why}.`).join("");
-    return `Gathered ${counted(samples, "sample")} of ${counted(runs, "run sheet")} on a new sheet, "${sheet}". It follows later corrections.${without}`;
+    const lossAlone = withoutVapour.map((one) => ` No vapour share: ${quoted(one.sheet)}, ${one.why}.`).join("");
+    return `Gathered ${counted(samples, "sample")} of ${counted(runs, "run sheet")} on a new sheet, "${sheet}". It follows later corrections.${without}${lossAlone}`;
   };
   return element(
     "section",

@@ -1,4 +1,5 @@
 import { readHead } from "../../runsheet/reading/readHead";
+import { olderSheets } from "../../runsheet/words/olderSheets";
 import { setupWords } from "../../runsheet/words/setupWords";
 import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { element } from "../element";
@@ -71,6 +72,6 @@ const ANSWER = 1;
 
 /** Only a sheet that holds the one text of every run sheet is read, and of it five rows. */
 async function headOf(workbook: Workbook, sheet: string): Promise<readonly string[]> {
-  if (!(await workbook.holdsText(sheet, setupWords.legend))) return [];
+  if (!(await workbook.holdsText(sheet, setupWords.legend)) && !(await workbook.holdsText(sheet, olderSheets.legend))) return [];
   return readHead(await workbook.read(sheet, "A1:D5"));
 }

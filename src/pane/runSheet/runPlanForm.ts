@@ -4,6 +4,7 @@ import { inDegrees } from "../../runsheet/options/degrees";
 import { optionBounds } from "../../runsheet/options/optionBounds";
 import type { CarriedPlan, SamplesAre } from "../../runsheet/options/RunSheetOptions";
 import { planRun, type RunPlan, type RunWanted } from "../../runsheet/planning/planRun";
+import { asDegrees, inCelsius, ovenLabel, type Degrees } from "./degreesTyped";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { readPercents } from "./runPlanPercents";
 import { readClock } from "./runPlanClock";
@@ -69,13 +70,13 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, PlanFieldName>> = {
   "mean molar mass": "molarMass",
 };
 
-const boxes = (labels: Readonly<Record<PlanFieldName, string>>) =>
+const boxes = (labels: Readonly<Record<PlanFieldName, string>>, degrees: Degrees) =>
   ({
     readability: { label: FIELD_LABELS.readability, example: "0.01" },
     intervalMinutes: { label: FIELD_LABELS.intervalMinutes, example: "20" },
     replicates: { label: FIELD_LABELS.replicates, example: "1" },
     charFirings: { label: FIELD_LABELS.charFirings, example: "3" },
-    ovenCelsius: { label: FIELD_LABELS.ovenCelsius },
+    ovenCelsius: { label: ovenLabel(degrees) },
     dryingHours: { label: labels.dryingHours, example: "3" },
     kiln: { label: labels.kiln },
     heatingRate: { label: labels.heatingRate },
@@ -92,15 +93,15 @@ const NOT_HEATED = { expectedLoss: "", kiln: "", heatingRate: "", holdMinutes: "
 export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
   const form = has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED };
   const areRepeats = form.replicates !== "1" && form.samplesAre === "repeats";
-  const degrees = form.degrees === "F" ? "F" : "C";
+  const degrees = asDegrees(form.degrees);
   const labels = planLabels(degrees);
   const percents = readPercents(labels, areRepeats ? form : { ...form, methodScatter: "" });
   if ("problem" in percents) return percents;
-  const read = readNumbers(boxes(labels), form);
+  const read = readNumbers(boxes(labels, degrees), form);
   if ("problem" in read) return { problem: read.problem, field: isPlanField(read.field) ? read.field : undefined };
   const beginAt = readClock(labels.beginAt, form.beginAt);
   if (typeof beginAt === "object") return beginAt;
-  const { kiln, heatingRate, replicates, ...others } = read.numbers;
+  const { kiln, heatingRate, replicates, ovenCelsius: oven, ...others } = read.numbers;
   const kilnProblem = kilnProblemOf(labels, degrees, read.numbers);
   if (kilnProblem !== undefined) return kilnProblem;
   const wanted: RunWanted = {
@@ -110,6 +111,7 @@ export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
     samples: replicates,
     samplesAre: form.samplesAre as SamplesAre,
     startCelsius: START_CELSIUS,
+    ...(oven === undefined ? {} : { ovenCelsius: inCelsius(oven, degrees) }),
     ...(kiln === undefined ? {} : { kilnCelsius: inCelsius(kiln, degrees) }),
     ...(heatingRate === undefined ? {} : { celsiusPerMinute: degrees === "C" ? heatingRate : heatingRate / FAHRENHEIT_PER_CELSIUS }),
     ...(form.vesselMaterial === "" ? {} : { vesselMaterial: form.vesselMaterial }),
@@ -145,11 +147,8 @@ function kilnProblemOf(
 }
 
 const FAHRENHEIT_PER_CELSIUS = 1.8;
-const FREEZING_FAHRENHEIT = 32;
 // As the plan's bounds of 0.01 and 1000 °C/min.
 const FAHRENHEIT_RATES = [0.018, 1800] as const;
-
-const inCelsius = (typed: number, degrees: "C" | "F"): number => (degrees === "C" ? typed : (typed - FREEZING_FAHRENHEIT) / FAHRENHEIT_PER_CELSIUS);
 
 function carriedOf({ wantedUncertainty, repeatability, methodScatter, vesselMaterial }: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
   return {

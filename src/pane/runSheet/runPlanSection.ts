@@ -4,6 +4,7 @@ import { plainNumber } from "../../problems/quoted";
 import { planInTheWay } from "../../problems/paneProblems";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
+import { asDegrees, followDegrees } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
 import { type PlanFieldName, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
 import { runPlanFields } from "./runPlanFields";
@@ -54,10 +55,19 @@ export function runPlanSection(shared: () => Shared, carry: (weighIns: number) =
   const leave = button("Leave the plan out", "secondary", () => void messages.report(leave, leftOut));
   leave.hidden = true;
 
+  const follow = followDegrees(
+    [
+      { control: controls.kiln, holds: "temperature" },
+      { control: controls.heatingRate, holds: "rate" },
+    ],
+    "C",
+  );
   const check = (): PlanOutcome => {
     const others = shared();
     const isHeated = has(others.kind, "charring");
-    label(others.degrees === "F" ? "F" : "C");
+    const degrees = asDegrees(others.degrees);
+    label(degrees);
+    follow(degrees);
     const outcome = readRunPlanForm({ ...typedIn(controls), ...others });
     markWrong(fields, "problem" in outcome ? outcome : undefined);
     const lines = runPlanText(outcome);

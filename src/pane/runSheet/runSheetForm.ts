@@ -1,6 +1,7 @@
 import { checkOptions } from "../../runsheet/options/checkOptions";
 import { heldToChemistry } from "../../runsheet/options/heldToChemistry";
 import type { RunKind, RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
+import { asDegrees, inCelsius, ovenLabel, ovenProblem } from "./degreesTyped";
 import { durationText } from "./durationText";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
@@ -83,8 +84,12 @@ const UNASKED_OF_A_BALANCE = { replicates: "1", intervalMinutes: "1440", ovenCel
 /** Reads the form and holds it to what a sheet can be made for, at each key press; the sheet itself is built when it is inserted. */
 export function readRunSheetForm(form: RunSheetForm): FormOutcome {
   const asked = form.kind === "balance" ? { ...form, ...UNASKED_OF_A_BALANCE } : form;
-  const read = readNumbers(NUMBERS, asked);
+  const degrees = asDegrees(form.degrees);
+  const read = readNumbers({ ...NUMBERS, ovenCelsius: { label: ovenLabel(degrees) } }, asked);
   if ("problem" in read) return read;
+  const { ovenCelsius: oven, ...numbers } = read.numbers;
+  const tooHot = ovenProblem(oven, degrees);
+  if (tooHot !== undefined) return tooHot;
   const extras = { ...(asked.panZeros ? { panZeros: true } : {}), ...(asked.temperatures ? { temperatures: true } : {}) };
   // What is chosen from lists is held to its words by checkOptions.
   const chosen = { samplesAre: form.samplesAre, degrees: form.degrees, timing: form.timing } as Pick<
@@ -92,7 +97,15 @@ export function readRunSheetForm(form: RunSheetForm): FormOutcome {
     "samplesAre" | "degrees" | "timing"
   >;
   const compound = form.kind === "salt" ? { formula: form.formula, residue: form.residue } : {};
-  const options: RunSheetOptions = { ...read.numbers, ...extras, ...chosen, ...compound, kind: form.kind, vessel: asked.vessel };
+  const options: RunSheetOptions = {
+    ...numbers,
+    ...(oven === undefined ? {} : { ovenCelsius: inCelsius(oven, degrees) }),
+    ...extras,
+    ...chosen,
+    ...compound,
+    kind: form.kind,
+    vessel: asked.vessel,
+  };
   return orWrongEntry(() => {
     const checked = checkOptions(options);
     heldToChemistry(checked);

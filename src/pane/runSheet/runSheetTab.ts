@@ -1,13 +1,17 @@
 import { has } from "../../runsheet/kinds";
-import { buildRunSheet } from "../../runsheet/buildRunSheet";
 import { cautions } from "../../runsheet/words/cautions";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
-import { dryingChartSection } from "./dryingChartSection";
+import { chartsSection } from "./chart/chartsSection";
+import { asDegrees, followDegrees, ovenLabel } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
+import { everyGuide } from "../../help/guides/everyGuide";
+import { guideLines } from "../guides/guideLines";
+import { guideWords } from "../guides/guideWords";
 import { gatherSection } from "./gatherSection";
+import { insertRunSheet } from "./insertRunSheet";
 import { reportSection } from "./reportSection";
 import { runAnswerSection } from "./runAnswerSection";
 import { runPlanSection } from "./runPlanSection";
@@ -27,6 +31,13 @@ export function runSheetTab(workbook: Workbook): Tab {
     {},
     element("h2", {}, "New run sheet"),
     element("p", {}, "Adds a blank sheet to weigh into. Nothing you have is written over."),
+    element(
+      "details",
+      { class: "guides" },
+      element("summary", {}, guideWords.heading),
+      element("p", { class: "hint" }, guideWords.about),
+      guideLines(workbook, everyGuide),
+    ),
     form,
     reportSection(workbook),
     gatherSection(workbook),
@@ -38,7 +49,7 @@ export function runSheetTab(workbook: Workbook): Tab {
   }
   const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
-  const chart = dryingChartSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
+  const chart = chartsSection(workbook, (isWeighing) => (isWeighing ? answer.section.after(chart.section) : panel.append(chart.section)));
   panel.append(chart.section);
   const refresh = (): void => {
     answer.refresh();
@@ -92,8 +103,12 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     messages.region,
   );
 
+  const followOven = followDegrees([{ control: controls.ovenCelsius, holds: "temperature" }], "C");
   const check = (): FormOutcome => {
     const kind = kinds.chosen();
+    const degrees = asDegrees(controls.degrees.value);
+    followOven(degrees);
+    fields.ovenCelsius.call(ovenLabel(degrees));
     const outcome = readRunSheetForm({ ...typedIn(controls), ...extras.ticked(), kind });
     fields.charFirings.block.hidden = !has(kind, "charring") && !has(kind, "heating");
     fields.ashFirings.block.hidden = !has(kind, "ashing");
@@ -117,9 +132,7 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
     const plan = planner.carried();
-    const sheetPlan = buildRunSheet(plan === undefined ? outcome.options : { ...outcome.options, plan });
-    const sheet = await workbook.addSheet(sheetPlan);
-    return `Inserted as a new sheet, "${sheet}". Start at cell ${sheetPlan.startAt}.`;
+    return insertRunSheet(workbook, plan === undefined ? outcome.options : { ...outcome.options, plan });
   };
 
   form.addEventListener("input", () => {

@@ -1,9 +1,14 @@
 /** Curves to be drawn, their numbers as on the sheet. */
-export interface Chart {
+export interface Curves {
   readonly title: string;
   readonly x: string;
   readonly y: string;
   readonly lines: readonly Line[];
+}
+
+export interface Chart extends Curves {
+  /** Of what is drawn upwards: "g", "%". */
+  readonly unit: string;
 }
 
 export interface Line {
@@ -15,6 +20,8 @@ export interface Line {
   readonly look: number;
   /** Open marks tell ash from char of the same sample. */
   readonly open?: true;
+  /** Points that belong to different runs, which no line joins. */
+  readonly isApart?: true;
   /** The other edge of a limit that is a band. */
   readonly upper?: readonly Point[];
 }

@@ -28,6 +28,7 @@ export function balanceChart({ rows, round, working }: BalanceSheet, shown: Show
       title: words.title,
       x: words.x,
       y: words.y,
+      unit: "g",
       lines: [
         { name: words.readings, points, draws: "weighed", look: 0 },
         ...line("low", "foretold"),

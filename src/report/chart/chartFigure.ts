@@ -1,6 +1,6 @@
 import { node, type Markup } from "../Markup";
 import { reportWords } from "../words/reportWords";
-import type { Chart, Line, Point } from "./Chart";
+import type { Curves, Line, Point } from "./Chart";
 import { DASHES, mark, rounded, THIN_DASHES } from "./looks";
 import { scaleOf, tickTexts, type Scale } from "./ticks";
 
@@ -24,34 +24,44 @@ const THIN_WIDTH = 0.8;
 const GRID = "#cccccc";
 const BAND = "#e4e4e4";
 
-/** A chart as a picture with its key, each line told apart by mark and dash. @param id tells its title from those of other charts */
-export function chartFigure(chart: Chart, id: string): Markup {
+/**
+ * A chart as a picture with its key, each line told apart by mark and dash.
+ * @param id tells its title from those of other charts
+ * @param high points of the picture
+ */
+export function chartFigure(chart: Curves, id: string, high = HEIGHT): Markup {
   const { title, x, y, lines } = chart;
   const points = lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]);
   const across = scaleOf(points.map((point) => point.x), X_TICKS); // prettier-ignore
   const up = scaleOf(points.map((point) => point.y), Y_TICKS); // prettier-ignore
   const toX = (value: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * (value - across.from)) / (across.to - across.from);
-  const toY = (value: number): number => HEIGHT - BOTTOM - ((HEIGHT - TOP - BOTTOM) * (value - up.from)) / (up.to - up.from);
+  const toY = (value: number): number => high - BOTTOM - ((high - TOP - BOTTOM) * (value - up.from)) / (up.to - up.from);
   const place: Place = (point) => ({ x: toX(point.x), y: toY(point.y) });
   const picture = node(
     "svg",
-    { width: `${WIDTH}pt`, height: `${HEIGHT}pt`, viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: "img", "aria-labelledby": `${id}-title ${id}-about` },
+    { width: `${WIDTH}pt`, height: `${high}pt`, viewBox: `0 0 ${WIDTH} ${high}`, role: "img", "aria-labelledby": `${id}-title ${id}-about` },
     node("title", { id: `${id}-title` }, reportWords.chart.about(title, x, y)),
     node("desc", { id: `${id}-about` }, described(lines)),
     ...lines.flatMap(({ points: lower, upper }) =>
       upper === undefined ? [] : [node("polygon", { points: path([...lower, ...[...upper].reverse()], place), fill: BAND })],
     ),
     ...axes(across, up, toX, toY),
-    words(LEFT + (WIDTH - LEFT - RIGHT) / 2, HEIGHT - 3, x, "middle"),
+    words(LEFT + (WIDTH - LEFT - RIGHT) / 2, high - 3, x, "middle"),
     node(
       "text",
-      { x: 0, y: 0, "font-size": TEXT, "text-anchor": "middle", transform: `translate(9 ${TOP + (HEIGHT - TOP - BOTTOM) / 2}) rotate(-90)` },
+      { x: 0, y: 0, "font-size": TEXT, "text-anchor": "middle", transform: `translate(9 ${rounded(besideAxis(y, high))}) rotate(-90)` },
       y,
     ),
     ...lines.map((line) => drawn(line, place)),
   );
   return node("figure", {}, node("figcaption", {}, title), picture, key(lines));
 }
+
+// A letter is half as wide as high, or a little less.
+const LETTER = 0.5;
+
+/** The middle of the upright axis, or lower where its title would stand out above a low picture. */
+const besideAxis = (title: string, high: number): number => Math.max(TOP + (high - TOP - BOTTOM) / 2, (title.length * TEXT * LETTER) / 2);
 
 type Place = (point: Point) => Point;
 

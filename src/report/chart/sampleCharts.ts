@@ -7,23 +7,26 @@ import type { RangeReading } from "../../workbook/Workbook";
 import type { ShownCells } from "../sheet/ShownCells";
 import { reportWords } from "../words/reportWords";
 import type { Chart, Line, Point } from "./Chart";
+import { firingBand } from "./firingBand";
 
 const POINTS_FOR_A_LINE = 2;
 const IN_PERCENT = 100;
 
-/** The curves of a run on samples, as far as it has come; a curve of fewer than two weighings is none. */
-export const sampleCharts = (reading: RangeReading, sheet: RunSheet, shown: ShownCells): readonly Chart[] =>
-  [dryingChart(reading), ...(sheet.stages === undefined ? firingChart(sheet, shown) : [stagesChart(sheet, sheet.stages, shown)])].filter(
-    ({ lines }) => lines.some(({ draws }) => draws === "weighed"),
-  );
+/** The curves of a run on samples, as far as it has come; a curve of fewer than two weighings has no line. */
+export const sampleCharts = (reading: RangeReading, sheet: RunSheet, shown: ShownCells): readonly Chart[] => [
+  dryingChart(reading),
+  ...(sheet.stages === undefined ? firingChart(sheet, shown) : [stagesChart(sheet, sheet.stages, shown)]),
+];
 
-function dryingChart(reading: RangeReading): Chart {
+/** The drying tables of a sheet, those of earlier versions and of a user's own too. */
+export function dryingChart(reading: RangeReading): Chart {
   const series = readWeighings(reading).map((one, look) => ({ one, look }));
   const weighed = series.filter(({ one }) => one.points.length >= POINTS_FOR_A_LINE);
   return {
     title: sheetWords.chart.title,
     x: sheetWords.chart.x,
     y: sheetWords.chart.net,
+    unit: "g",
     lines: weighed.flatMap(({ one, look }) => linesOf(one, look)),
   };
 }
@@ -41,25 +44,30 @@ function linesOf({ name, points, band, foretold }: WeighingSeries, look: number)
 
 /** What is left after each firing without its vessel, against the minutes held so far. */
 function firingChart(sheet: RunSheet, shown: ShownCells): readonly Chart[] {
-  const { charring, ashing } = sheet;
-  if (charring === undefined) return [];
+  const { charring, ashing, heating } = sheet;
+  const first = charring ?? heating;
+  if (first === undefined) return [];
   const lines = sheet.samples.flatMap((sample): Line[] => [
-    ...lineOf(sheet, shown, charring, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
+    ...lineOf(sheet, shown, first, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
     ...(ashing === undefined
       ? []
-      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) => ({ ...line, open: true as const }))),
+      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) =>
+          line.draws === "weighed" ? { ...line, open: true as const } : line,
+        )),
   ]);
-  return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, lines }];
+  return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, unit: "g", lines }];
 }
 
-function lineOf({ columns }: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
+function lineOf(sheet: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
+  const { columns } = sheet;
   const vessel = shown.number(table.vessel(sample));
   const points = rowsOf(table).flatMap((row): Point[] => {
     const [x, y] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
     const isWeighed = shown.number(table.box(row, sample)) !== undefined;
     return isWeighed && x !== undefined && y !== undefined && vessel !== undefined ? [{ x, y: y - vessel }] : [];
   });
-  return points.length < POINTS_FOR_A_LINE ? [] : [{ name, points, draws: "weighed", look: sample - 1 }];
+  if (points.length < POINTS_FOR_A_LINE) return [];
+  return [{ name, points, draws: "weighed", look: sample - 1 }, ...firingBand(sheet, table, sample, shown, points, sample - 1)];
 }
 
 /** What is left of the dry sample against temperature, from all of it on; only what was weighed is a point. */
@@ -73,7 +81,7 @@ function stagesChart(sheet: RunSheet, table: Fired, shown: ShownCells): Chart {
     });
     return points.length < POINTS_FOR_A_LINE ? [] : [{ name: sheetWords.sample(sample), points, draws: "weighed", look: sample - 1 }];
   });
-  return { title: stageWords.chart.title, x: stageWords.chart.x(options.degrees), y: reportWords.chart.leftPercent, lines };
+  return { title: stageWords.chart.title, x: stageWords.chart.x(options.degrees), y: reportWords.chart.leftPercent, unit: "%", lines };
 }
 
 const rowsOf = ({ rows: { first, last } }: Fired): readonly number[] => Array.from({ length: last - first + 1 }, (_, index) => first + index);

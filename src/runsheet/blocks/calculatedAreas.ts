@@ -1,8 +1,8 @@
 import { cell, range, type Range } from "../expressions/Expression";
 import type { BlockCell } from "./Block";
 
-/** The cells of a printed part that hold a formula, as few whole rectangles. @param width printed columns */
-export function calculatedAreas(cells: readonly BlockCell[], width: number): Range[] {
+/** The cells that hold a formula, as few whole rectangles. @param width columns looked at, from A on; left out: all */
+export function calculatedAreas(cells: readonly BlockCell[], width = Infinity): Range[] {
   const formulas = cells.filter(({ at, formula }) => formula !== undefined && at.column < width).map(({ at }) => at);
   const downwards = [...formulas].sort((one, other) => one.column - other.column || one.row - other.row);
   const columns: Area[] = [];

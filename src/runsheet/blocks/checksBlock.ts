@@ -1,7 +1,7 @@
 import { BALANCE_CHECKED } from "../checks/balance/balanceChecks";
 import { findingOf, verdictOf, type Check } from "../checks/Check";
 import { CHECKS } from "../checks/everyCheck";
-import { cell, type Range } from "../expressions/Expression";
+import { cell } from "../expressions/Expression";
 import type { BalanceSheet } from "../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { CheckRows } from "../sheet/layout";
@@ -11,12 +11,11 @@ import { checkWords } from "../words/checkWords";
 import { band, calculated, ofCells, type Block, type BlockCell } from "./Block";
 
 /** What the sheet can tell about the run itself, a line each: a verdict, and where something is wrong the sentence about it. */
-export const checksBlock = (sheet: RunSheet, areas: readonly Range[]): Block =>
-  checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet, areas));
+export const checksBlock = (sheet: RunSheet): Block => checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet));
 
 /** The same of a balance check. */
-export const balanceChecksBlock = (sheet: BalanceSheet, areas: readonly Range[]): Block =>
-  checkLines(sheet, sheet.rows.checks, balanceCheckWords.names, (check) => BALANCE_CHECKED[check](sheet, areas));
+export const balanceChecksBlock = (sheet: BalanceSheet): Block =>
+  checkLines(sheet, sheet.rows.checks, balanceCheckWords.names, (check) => BALANCE_CHECKED[check](sheet));
 
 function checkLines<Name extends string>(
   sheet: Sheet,

@@ -1,5 +1,5 @@
-import { when } from "../expressions/choices";
-import { range, cell, fixed, type Cell, type Expression } from "../expressions/Expression";
+import { any, when, type Condition } from "../expressions/choices";
+import { range, cell, fixed, is, type Cell, type Expression } from "../expressions/Expression";
 import { isAbsent, verdictsMissing } from "../formulas/absence";
 import { answerOf, checksSay, coversSay, type ChecksAt } from "../formulas/answer";
 import { openlySays } from "../formulas/openly";
@@ -9,10 +9,12 @@ import { stagesSay } from "../formulas/stagesSay";
 import { nextRow, nextSays, samplesInUse } from "../formulas/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
 import { changeExplained } from "../formulas/changeExplained";
+import { watchingTheChecks, watchingTheHead } from "../formulas/typedOver";
 import { weighingUncertainty } from "../formulas/weighingUncertainty";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet, Sheet } from "../sheet/RunSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
+import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
@@ -45,6 +47,14 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
   };
 }
 
+/** Whether weights contradict one another; what theory allows is no weight to put right. */
+const cannotBe = ({ rows }: RunSheet): Condition =>
+  any(
+    ...rows.checks.lines
+      .filter(({ check }) => check === "vessel" || check === "order")
+      .map(({ row }) => is(fixed(cell(row, CLOCK)), "=", checkWords.verdicts.contradiction)),
+  );
+
 /** The verdicts and the findings of some checks one below the other. */
 export function checkColumns(lines: readonly { readonly row: number }[]): Pick<ChecksAt, "verdicts" | "findings" | "count"> {
   const [first, last] = [lines[0]?.row ?? 0, lines.at(-1)?.row ?? 0];
@@ -67,10 +77,10 @@ export function headBlock(sheet: RunSheet): Block {
   const { workings } = sheetWords;
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
-    calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
+    calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet, cannotBe(sheet))), "runStrong"),
     calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
-    calculated(cell(head.checks, LABEL), when(isAbsent(sheet), headWords.checks.absent, checksSay(checks)), "runStrong"),
-    calculated(cell(head.covers, LABEL), coversSay(sheet), "runLine"),
+    calculated(cell(head.checks, LABEL), watchingTheHead(sheet, when(isAbsent(sheet), headWords.checks.absent, checksSay(checks))), "runStrong"),
+    calculated(cell(head.covers, LABEL), coversSay(sheet, checks), "runLine"),
     calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, workings.title),
     { at: cell(head.title, sheet.columns.elapsed), content: `${workings.madeWith}${recordOf(sheet)}`, style: "runWorking" },

@@ -2,13 +2,13 @@ import type { CellStyle, PlannedCell, PrintPlan, SheetPlan } from "../../workboo
 import { cell, range } from "../expressions/Expression";
 import { placeOf } from "../expressions/formulaText";
 import { LABEL } from "../sheet/Columns";
+import { columnWidths } from "../sheet/columnWidths";
 import { HEAD_ROWS } from "../sheet/layout";
 import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
 import type { Sheet } from "../sheet/RunSheet";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
 import type { Block, BlockCell } from "./Block";
-import { columnWidths } from "./columnWidths";
 import { plannedCell, plannedRule, rowHeights } from "./planned";
 
 /** The blocks of a sheet as a plan, their formulas written out. */
@@ -20,7 +20,7 @@ export function plannedSheet(
   return {
     name: kindWords[sheet.options.kind].sheetName,
     cells: cells.map((one) => planned(sheet, one)),
-    columnWidths: columnWidths(sheet),
+    columnWidths: columnWidths(sheet.options),
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(plannedRule),
     emphasis: own.emphasis,
@@ -43,7 +43,8 @@ function planned({ columns }: Sheet, one: BlockCell): PlannedCell {
 
 function printPlan({ rows, columns }: Sheet): PrintPlan {
   return {
-    area: placeOf(range(cell(1, LABEL), cell(rows.last, columns.verdict))),
+    area: placeOf(range(cell(1, LABEL), cell(rows.printedTo, columns.verdict))),
+    ...(rows.page.landscape ? { landscape: true as const } : {}),
     titleRows: HEAD_ROWS,
     scale: SCALE_PERCENT,
     margins: MARGINS,

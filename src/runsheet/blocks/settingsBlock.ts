@@ -1,6 +1,6 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
 import { cell } from "../expressions/Expression";
-import { degreesFrom, inDegrees } from "../options/degrees";
+import { inDegrees, typedDegrees } from "../options/degrees";
 import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { LABEL } from "../sheet/Columns";
@@ -28,7 +28,7 @@ const prefilled = (options: CheckedOptions): Partial<Record<Setting, string | nu
   readability: options.readability,
   wanted: USUAL_WANTED,
   interval: options.intervalMinutes,
-  ...(options.ovenCelsius === undefined ? {} : { oven: degreesFrom(options.ovenCelsius, options.degrees) }),
+  ...(options.ovenCelsius === undefined ? {} : { oven: typedDegrees(options.ovenCelsius, options.degrees) }),
   criterion: USUAL_CRITERION,
   limit: USUAL_LIMIT,
   closed: USUAL_CLOSED,

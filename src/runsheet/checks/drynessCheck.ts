@@ -2,7 +2,7 @@ import { all, any, noNumber, sum } from "../expressions/choices";
 import { fn, is, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { isAbsent } from "../formulas/absence";
-import { block, isNotDry } from "../formulas/weighings";
+import { block, isNotDry, lastWeighed } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { weighingWords } from "../words/weighingWords";
@@ -13,7 +13,7 @@ const { verdicts, unjudged } = weighingWords;
 
 /** Whether every sample can be judged, and was shown dry before it was charred. */
 export function drynessCheck(sheet: RunSheet): Check {
-  const { drying, charring, samples, across, settings, working } = sheet;
+  const { drying, charring, samples, across, settings, working, vessel } = sheet;
   const [heated] = sheet.fired;
   const steady = across(drying.steady);
   const isCharred = heated && is(fn("COUNT", block(sheet, heated)), ">", 0);
@@ -33,17 +33,17 @@ export function drynessCheck(sheet: RunSheet): Check {
     ),
     unjudgedWhile: isAbsent(sheet),
     steps: [
-      ...(heated === undefined || isCharred === undefined
-        ? []
-        : [
-            step(
-              all(notDry, isCharred),
-              (charring === undefined ? checkWords.heatedBefore : words.charredBefore)(fn("ROW", heated.box(heated.rows.first, 1))),
-            ),
-          ]),
       ...samples.map((sample) => step(any(fn("ISERROR", drying.steady(sample))), words.unjudged(sample, nameOf(drying.steady(sample))))),
       step(is(saying(unjudged.settingsMissing), ">", 0), words.settings(fn("ROW", settings.readability), fn("ROW", settings.limit))),
       step(is(saying(verdicts.tooCoarse), ">", 0), words.tooCoarse(nameOf(settings.limit))),
+      ...(heated === undefined || isCharred === undefined
+        ? []
+        : samples.map((sample) => {
+            const isUnderWay = is(fn("COUNT", vessel(sample), drying.boxes(sample)), ">", 0);
+            const said = charring === undefined ? checkWords.heatedBefore : words.charredBefore;
+            const isUndried = all(notDry, isCharred, isUnderWay, noNumber(drying.net(sample)));
+            return step(isUndried, said(sample, fn("ROW", heated.box(heated.rows.first, 1)), lastWeighed(drying, sample)));
+          })),
     ],
   };
 }

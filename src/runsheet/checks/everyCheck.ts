@@ -1,4 +1,3 @@
-import type { Range } from "../expressions/Expression";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { agreeCheck } from "./agreeCheck";
@@ -25,7 +24,7 @@ import { warmthCheck } from "./warmthCheck";
 import { zerosCheck } from "./zerosCheck";
 
 /** Each check of a sheet; undefined on a sheet that has nothing for it to look at. */
-export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, calculated: readonly Range[]) => Check | undefined>> = {
+export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet) => Check | undefined>> = {
   vessel: vesselCheck,
   times: timesCheck,
   rows: rowsCheck,
@@ -50,5 +49,5 @@ export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet, calculated: re
   analysis: analysisCheck,
   zeros: zerosCheck,
   warmth: warmthCheck,
-  typedOver: (_, calculated) => typedOverCheck(calculated),
+  typedOver: typedOverCheck,
 };

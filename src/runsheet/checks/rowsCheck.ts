@@ -1,9 +1,10 @@
 import { anyWhere, noNumber, notNumber } from "../expressions/choices";
-import { cell, fixed, fn, range, reckon, type Range } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Range } from "../expressions/Expression";
 import { gap, hasGap, lastCellWhere } from "../formulas/cellsNamed";
 import { block } from "../formulas/weighings";
 import { CLOCK } from "../sheet/Columns";
-import type { RunSheet, Weighed } from "../sheet/RunSheet";
+import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import { isStageShare, sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
@@ -14,8 +15,23 @@ export function rowsCheck(sheet: RunSheet): Check {
   const { tables, samples } = sheet;
   return {
     silentWhile: noNumber(...tables.map((table) => block(sheet, table))),
-    steps: [...tables.flatMap((table) => ofTable(sheet, table)), ...samples.flatMap((sample) => clockOf(sheet, sample))],
+    steps: [
+      ...(sheet.stages === undefined ? [] : stageWithoutLine(sheet, sheet.stages)),
+      ...tables.flatMap((table) => ofTable(sheet, table)),
+      ...samples.flatMap((sample) => clockOf(sheet, sample)),
+    ],
   };
+}
+
+/** A stage put in by hand takes a row in three tables; in the results it has none, so what it lost would not be told. */
+function stageWithoutLine({ options, share }: RunSheet, stages: Fired): Step[] {
+  const names = sharesOf(options).filter(isStageShare);
+  const [first, last] = [names[0], names.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const { rows, box } = stages;
+  const put = reckon(fn("ROWS", range(fixed(box(rows.first, 1)), fixed(box(rows.total, 1)))), "-", 1);
+  const isMore = is(put, ">", fn("ROWS", range(share(first, 1), share(last, 1))));
+  return [step(isMore, words.stageWithoutLine(reckon(fn("ROW", fixed(box(rows.total, 1))), "-", 1)))];
 }
 
 function ofTable(sheet: RunSheet, table: Weighed): Step[] {

@@ -72,7 +72,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
     charring === undefined
       ? [sheet.salt === undefined ? words.soFar : saltWords.soFar, words.heatedMoist, words.driedNotHeated]
       : [words.atLeast, words.charredMoist, words.dry];
-  const dried = dry(percent(fn("AVERAGE", wet)));
+  const dried = dry(meanOrEnds(sheet, wet));
   const undried = sheet.caught !== undefined ? words.fedMoist : sheet.salt !== undefined ? saltWords.notHeated : undefined;
   const notHeated = undried === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), undried, dried);
   return firstOf(
@@ -82,11 +82,22 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
       [isNotDry(sheet), whileDrying(sheet)],
       [is(fn("COUNT", block(sheet, table)), "=", 0), marked(checks, notHeated)],
       [is(fn("COUNT", shares), "=", 0), words.someOf(0, working.inUse)],
-      [is(table.allSteady, "=", 0), marked(checks, soFar(percent(fn("AVERAGE", shares)), material(sheet)))],
+      [is(table.allSteady, "=", 0), marked(checks, soFar(meanOrEnds(sheet, shares), material(sheet)))],
       ...noCommonAnswer(sheet, checks),
     ],
     settled(sheet, checks),
   );
+}
+
+/** Whether samples under way are different materials, which are never averaged; or nobody has said what they are. */
+const areKeptApart = ({ setup, working }: RunSheet): Condition =>
+  all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", "")));
+
+/** The mean share of repeats, in percent; of different materials the least and the largest. */
+function meanOrEnds(sheet: RunSheet, shares: Range): Expression {
+  const mean = percent(fn("AVERAGE", shares));
+  if (sheet.options.replicates === 1) return mean;
+  return when(areKeptApart(sheet), words.fromTo(percent(fn("MIN", shares)), percent(fn("MAX", shares))), mean);
 }
 
 const marked = (checks: ChecksAt, sentence: Expression): Expression => joined(when(is(doubts(checks), ">", 0), words.inDoubt, NOTHING), sentence);
@@ -102,10 +113,11 @@ function whileDrying(sheet: RunSheet): Expression {
   const lost = reckon(fn("SUM", down), "-", fn("SUM", across(drying.net)));
   const moist = across((sample) => drying.counted(sample).from);
   const weighedIn = reckon(fn("SUM", moist), "-", fn("SUM", across(vessel)));
+  const soFar = fn("IFERROR", percent(reckon(lost, "/", weighedIn)), NOTHING);
   return when(
     any(is(fn("COUNT", moist), "<", sheet.working.inUse), is(fn("COUNT", block(sheet, drying)), "<=", sheet.working.inUse)),
     words.oneRound,
-    words.drying(fn("IFERROR", percent(reckon(lost, "/", weighedIn)), NOTHING)),
+    sheet.options.replicates === 1 ? words.drying(soFar) : when(areKeptApart(sheet), words.dryingTogether(soFar), words.drying(soFar)),
   );
 }
 
@@ -207,7 +219,7 @@ const ALL_OF_IT = 255;
 const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + MARK_LENGTH, ALL_OF_IT);
 
 /** What the ± covers and what it does not. */
-export function coversSay(sheet: RunSheet): Expression {
+export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
   const { share, plusMinus, across, options, setup, working, settings } = sheet;
   const name = headline(sheet);
   const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
@@ -223,12 +235,25 @@ export function coversSay(sheet: RunSheet): Expression {
     NOTHING,
   );
   const rounding = when(isNumber(settings.repeatability), NOTHING, covers.roundingOnly);
+  const others = covers.others[sheet.charring !== undefined ? "charring" : sheet.stages !== undefined ? "stages" : "drying"];
   const several = [
-    [all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times)],
-    [is(working.inUse, ">", 1), covers.each(rounding)],
+    [
+      all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)),
+      covers.scatter(working.inUse, times, others),
+    ],
+    [is(working.inUse, ">", 1), covers.each(rounding, others)],
   ] as const;
-  return firstOf(
-    [[is(fn("COUNT", shares), "=", 0), covers.before(options.replicates > 1)], ...(options.replicates > 1 ? several : [])],
-    covers.alone(rounding),
+  const [table] = sheet.fired;
+  // While the answer has no ±: withheld, not judged, unfinished, or waiting for a sample.
+  const hasNone = any(
+    is(counted(checks, verdicts.contradiction), ">", 0),
+    isAbsent(sheet),
+    isNotDry(sheet),
+    is((table ?? sheet.drying).allSteady, "=", 0),
+    is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
   );
+  const disagree = checks.agree === undefined ? [] : ([[disagrees(sheet, checks.agree), covers.each(rounding, others)]] as const);
+  const isSeveral = options.replicates > 1;
+  const before = isSeveral ? when(areKeptApart(sheet), covers.beforeEach, covers.before(true)) : covers.before(false);
+  return firstOf([[hasNone, before], ...(isSeveral ? [...disagree, ...several] : [])], covers.alone(rounding, others));
 }

@@ -1,5 +1,5 @@
 import { anyWhere } from "../expressions/choices";
-import { fn, joined, reckon, type Expression, type Infix, type Joined, type Range } from "../expressions/Expression";
+import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined, type Range } from "../expressions/Expression";
 
 // Columns of a run sheet's tables stay below Z.
 const PER_ROW = 100;
@@ -9,11 +9,17 @@ const BEFORE_A = 64;
  * The name of the last cell of a block, row by row, for which something holds: "D14".
  * @param holds worked out cell by cell over a block of the same shape, each 1 or 0
  */
-export function lastCellWhere(holds: Expression, block: Range): Joined {
+export const lastCellWhere = (holds: Expression, block: Range): Joined => cellNumbered(numberOfLastCell(holds, block));
+
+/** The same cell as a number, row and column in one; 0 where it holds for none. */
+export function numberOfLastCell(holds: Expression, block: Cell | Range): Expression {
   const number = reckon(reckon(fn("ROW", block), "*", PER_ROW), "+", fn("COLUMN", block));
-  const found = fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", number)));
-  return joined(fn("CHAR", reckon(BEFORE_A, "+", fn("MOD", found, PER_ROW))), fn("INT", reckon(found, "/", PER_ROW)));
+  return fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", number)));
 }
+
+/** The name of the cell that such a number stands for. */
+export const cellNumbered = (number: Expression): Joined =>
+  joined(fn("CHAR", reckon(BEFORE_A, "+", fn("MOD", number, PER_ROW))), fn("INT", reckon(number, "/", PER_ROW)));
 
 /** The row of the last such cell. */
 export const lastRowWhere = (holds: Expression, block: Range): Expression => fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", fn("ROW", block))));

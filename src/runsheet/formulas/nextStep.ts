@@ -1,16 +1,19 @@
-import { all, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
+import { weighingWords } from "../words/weighingWords";
 import { timeText } from "./clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
 import { block, isNotDry } from "./weighings";
 
 const words = headWords.next;
+const { notYet, tooSoon, tooCoarse } = weighingWords.verdicts;
+const STILL_LOSING = [notYet, tooSoon, tooCoarse];
 
 /** Rounds, or firings, that all samples under way have been weighed in. */
 const roundsDone = (sheet: RunSheet, table: Weighed): Expression => fn("INT", reckon(fn("COUNT", block(sheet, table)), "/", sheet.working.inUse));
@@ -74,10 +77,14 @@ export function nextRow(sheet: RunSheet): Expression {
   );
 }
 
-/** The next step in words, with about when a round is due. */
-export function nextSays(sheet: RunSheet): Expression {
+/**
+ * The next step in words, with about when a round is due.
+ * @param cannotBe whether weights contradict one another, so that they are put right before anything is heated on
+ */
+export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
   const { drying, charring, ashing, stages, heating, end, working } = sheet;
   const { options } = sheet;
+  const [heated] = sheet.fired;
   const steps = caughtSteps(sheet);
   const roundsFull = options.weighIns >= optionBounds.weighIns.atMost ? words.roundsAtLimit : words.roundsFull(lastRow(drying));
   const fire = (table: Fired, what: string, firings: number, most: number): Expression => {
@@ -85,7 +92,15 @@ export function nextSays(sheet: RunSheet): Expression {
     const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
     const full = firings >= most ? words.firingsAtLimit : words.firingsFull;
-    return when(isFull(sheet, table), full, said);
+    // Of a full table only what still loses is fired again, till its vessel is emptied; a gain, or what cannot be judged, is put right first.
+    const isStillLosing = any(...STILL_LOSING.map((word) => is(fn("COUNTIF", sheet.across(table.steady), word), ">", 0)));
+    const isInVessel = end && noNumber(sheet.across(end.vessel));
+    const isOfStages = stages !== undefined && table.rows === stages.rows;
+    return when(
+      isFull(sheet, table),
+      isOfStages ? full : when(isInVessel === undefined ? isStillLosing : all(isStillLosing, isInVessel), full, words.mend),
+      said,
+    );
   };
   const ended =
     end === undefined ? words.complete : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
@@ -93,6 +108,8 @@ export function nextSays(sheet: RunSheet): Expression {
     [
       [needsVessels(sheet), words.vessels(working.next)],
       [isAbsent(sheet), words.absent],
+      [cannotBe, words.mend],
+      ...(heated === undefined ? [] : ([[all(isNotDry(sheet), is(fn("COUNT", block(sheet, heated)), ">", 0)), words.mend]] as const)),
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
       [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],

@@ -12,7 +12,22 @@ import {
   when,
   type Condition,
 } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, retort, LEFT_OUT, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
+import {
+  cell,
+  fixed,
+  fn,
+  is,
+  range,
+  reckon,
+  retort,
+  LEFT_OUT,
+  type Call,
+  type Cell,
+  type Expression,
+  type Joined,
+  type Range,
+} from "../expressions/Expression";
+import { nameBelow } from "../expressions/formulaText";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
 import { gap, hasGap } from "./cellsNamed";
@@ -54,6 +69,10 @@ export const latest = (table: Weighed, sample: number, before: number): Call => 
   const count = countOf(table, sample);
   return fn("INDEX", table.counted(sample), before === 0 ? count : reckon(count, "+", before));
 };
+
+/** The name of the box of a sample that was filled last, of its first box while none is. */
+export const lastWeighed = (table: Weighed, sample: number): Joined =>
+  nameBelow(table.box(table.rows.first, sample), reckon(fn("MAX", 1, countOf(table, sample)), "-", 1));
 
 /** The dry sample, g: the latest weighing of a steady run less the vessel; nothing before that. @param otherwise while not steady */
 export const dryNet = ({ drying, vessel }: RunSheet, sample: number, otherwise: Expression = NOTHING): Expression =>

@@ -1,13 +1,15 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
-import { beginPages } from "../sheet/pages";
+import { beginPages, pageFor } from "../sheet/pages";
 import { Rows } from "../sheet/Rows";
-import type { GatheredShare, RunsRead } from "./RunRow";
+import { LOSSES, type GatheredShare, type LossName, type RunsRead } from "./RunRow";
 
 /** Points, as on a run sheet: a box printed at 82 % is high enough to write in by hand. */
 const HEIGHT = { band: 16.5, box: 21, row: 16, line: 15 } as const;
 const HEAD = { title: 19.5, answer: 18, apart: 16.5, band: HEIGHT.box, about: HEIGHT.line, headings: HEIGHT.band } as const;
 const CHART_ROWS = 17;
 
+/** Characters, of the columns that are printed. */
+export const WIDTHS = [17.9, 9, 19.6, 7.86, 7.86, 7.86, 7.86, 8.43, 28] as const;
 /** Columns, from 0. */
 export const AT = { run: 0, trust: 1, sample: 2, moistureWet: 3, volatile: 4, charYield: 5, ash: 6, plusMinus: 7, mark: 8 } as const;
 /** Beyond what is printed, with a gap before them. */
@@ -34,6 +36,8 @@ export interface GatheredSheet {
   readonly scatter: number;
   /** Undefined where no run sheet was left out. */
   readonly leftOut: { readonly heading: number; readonly first: number } | undefined;
+  /** Kinds of run that have a loss and no vapour share, one a row; undefined where there are none. */
+  readonly without: { readonly heading: number; readonly first: number; readonly kinds: readonly LossName[] } | undefined;
   readonly curves: { readonly heading: number; readonly first: number; readonly last: number };
   readonly heights: readonly number[];
   readonly breaks: readonly number[];
@@ -57,10 +61,12 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
   const [median, scatter] = [rows.next(HEIGHT.row), rows.next(HEIGHT.row)];
   const table = rows.total - repeated;
   const leftOut = runs.leftOut.length === 0 ? undefined : { heading: rows.next(HEIGHT.band), ...rows.run(runs.leftOut.length, HEIGHT.line) };
+  const kinds = LOSSES.filter((name) => runs.rows.some(({ loss }) => loss?.of === name));
+  const without = kinds.length === 0 ? undefined : { heading: rows.next(HEIGHT.band), ...rows.run(kinds.length, HEIGHT.line), kinds };
   const beforeCurves = rows.total;
   const curves = { heading: rows.next(HEIGHT.band), ...rows.run(CHART_ROWS, HEIGHT.line) };
   const blocks = [{ height: table }, { height: beforeCurves - repeated - table }, { height: rows.total - beforeCurves }];
-  const begins = [first, leftOut?.heading ?? curves.heading, curves.heading];
+  const begins = [first, leftOut?.heading ?? without?.heading ?? curves.heading, curves.heading];
   const down = (column: number): Range => range(fixed(cell(first, column)), fixed(cell(last, column)));
   const stat = (place: number): Cell => fixed(cell(head.answer, WORK.label + place));
   const box = (column: number): Cell => fixed(cell(head.band, column));
@@ -72,10 +78,10 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
     median,
     scatter,
     leftOut,
+    without,
     curves,
     heights: rows.heights,
-    // The table begins page one below the head.
-    breaks: [...new Set(beginPages(repeated, blocks).map((index) => begins[index] ?? 0))].filter((row) => row !== first),
+    breaks: [...new Set(beginPages(pageFor(WIDTHS), repeated, repeated, blocks).map((index) => begins[index] ?? 0))],
     lastRow: rows.heights.length,
     stats: { count: stat(1), median: stat(2), mad: stat(3), apart: stat(4) },
     band: { from: box(AT.trust), to: box(AT.moistureWet), countedFrom: box(WORK.label + 1), countedTo: box(WORK.label + 2) },

@@ -4,6 +4,10 @@ import type { ShareName } from "../sheet/layout";
 export const GATHERED_SHARES = ["moistureWet", "volatile", "charYield", "ash"] as const satisfies readonly ShareName[];
 export type GatheredShare = (typeof GATHERED_SHARES)[number];
 
+/** What counts as the loss of a salt or mineral, and of staged heating. */
+export const LOSSES = ["lossOnHeating", "lostInAll"] as const satisfies readonly ShareName[];
+export type LossName = (typeof LOSSES)[number];
+
 /** One sample of one run, by references to its sheet. */
 export interface RunRow {
   /** The sheet's name when it was read. */
@@ -15,7 +19,9 @@ export interface RunRow {
   readonly name: Expression;
   /** Undefined for a share that the kind of run does not have. */
   readonly shares: Readonly<Partial<Record<GatheredShare, Cell>>>;
-  /** ± 95 % by weighing of the vapour's share, or of the water's where that is all there is. */
+  /** What a kind without a vapour share lost in the fire. */
+  readonly loss?: { readonly of: LossName; readonly share: Cell };
+  /** ± 95 % by weighing of the vapour's share, else of the loss, or of the water's where that is all there is. */
   readonly plusMinus: Expression | undefined;
 }
 

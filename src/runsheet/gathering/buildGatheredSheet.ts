@@ -9,11 +9,11 @@ import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
 import { gatherWords } from "../words/gatherWords";
 import { footBlock, headBlock, rowBlock, WIDTH } from "./gatheredBlocks";
 import { chartBlock, chartOf } from "./gatheredChart";
-import { AT, gatheredSheet, WORK, type GatheredSheet } from "./GatheredSheet";
+import { AT, gatheredSheet, WIDTHS, WORK, type GatheredSheet } from "./GatheredSheet";
 import type { RunsRead } from "./RunRow";
 
-// Characters. Printed together they stay within a page at 82 %, with slack for programs that draw columns wider.
-const WIDTHS = { printed: [17.9, 9, 19.6, 7.86, 7.86, 7.86, 7.86, 8.43, 28], gap: 2, label: 38, workings: 12 } as const;
+// Characters.
+const BESIDE = { gap: 2, label: 38, workings: 12 } as const;
 // The head with the headings stays in view and comes again on every page.
 const HEAD_ROWS = 6;
 
@@ -24,7 +24,7 @@ export function buildGatheredSheet(runs: RunsRead): SheetPlan {
   return {
     name: gatherWords.sheetName,
     cells: cells.map(plannedCell),
-    columnWidths: [...WIDTHS.printed, WIDTHS.gap, WIDTHS.label, ...new Array<number>(WORK.chart.to - WORK.label).fill(WIDTHS.workings)],
+    columnWidths: [...WIDTHS, BESIDE.gap, BESIDE.label, ...new Array<number>(WORK.chart.to - WORK.label).fill(BESIDE.workings)],
     rowHeights: rowHeights(sheet.heights),
     entryRules: [...entryRules, ...calculatedAreas(cells, WIDTH).map(calculatedRule)].map(plannedRule),
     emphasis: emphasisOf(sheet),

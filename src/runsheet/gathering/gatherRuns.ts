@@ -1,5 +1,6 @@
 import { noRunsToGather } from "../../problems/runSheetProblems";
 import { WorkbookProblem, type Workbook } from "../../workbook/Workbook";
+import { gatherWords } from "../words/gatherWords";
 import { olderSheets } from "../words/olderSheets";
 import { setupWords } from "../words/setupWords";
 import { buildGatheredSheet } from "./buildGatheredSheet";
@@ -12,6 +13,8 @@ export interface Gathered {
   readonly samples: number;
   readonly runs: number;
   readonly leftOut: readonly LeftOut[];
+  /** Run sheets whose kind has a loss and no vapour share, and why; left out where there are none. */
+  readonly withoutVapour?: readonly LeftOut[];
 }
 
 /**
@@ -24,8 +27,17 @@ export async function gatherRuns(workbook: Workbook): Promise<Gathered> {
   const runs = readRuns(readings);
   if (runs.rows.length === 0) throw new WorkbookProblem(noRunsToGather(runs.leftOut));
   const sheet = await workbook.addSheet(buildGatheredSheet(runs));
-  return { sheet, samples: runs.rows.length, runs: new Set(runs.rows.map((row) => row.sheet)).size, leftOut: runs.leftOut };
+  const without = new Map(runs.rows.flatMap(({ sheet: run, loss }) => (loss === undefined ? [] : [[run, gatherWords.without[loss.of]] as const])));
+  return {
+    sheet,
+    samples: runs.rows.length,
+    runs: new Set(runs.rows.map((row) => row.sheet)).size,
+    leftOut: runs.leftOut,
+    ...(without.size === 0 ? {} : { withoutVapour: [...without].map(([run, why]) => ({ sheet: run, why })) }),
+  };
 }
 
 const isRunSheet = async (workbook: Workbook, name: string): Promise<boolean> =>
-  (await workbook.holdsText(name, setupWords.legend)) || (await workbook.holdsText(name, olderSheets.results.heading));
+  (await workbook.holdsText(name, setupWords.legend)) ||
+  (await workbook.holdsText(name, olderSheets.legend)) ||
+  (await workbook.holdsText(name, olderSheets.results.heading));

@@ -93,7 +93,7 @@ const scatterOrAlike = (mad: Expression): Expression => when(areAlike(mad), gath
 
 /** Below the rows: the median and the scatter of each share, and the run sheets that have no row. */
 export function footBlock(sheet: GatheredSheet): Block {
-  const { median, scatter, leftOut, runs } = sheet;
+  const { median, scatter, leftOut, without, runs } = sheet;
   const enough = (name: GatheredShare, then: Expression): Expression => when(is(fn("COUNT", sheet.counted(name)), "<", FEWEST), NOTHING, then);
   return ofCells(
     label(median, 0, gatherWords.median, "runTotal"),
@@ -109,6 +109,15 @@ export function footBlock(sheet: GatheredSheet): Block {
           ...runs.leftOut.flatMap((one, index) => [
             label(leftOut.first + index, AT.run, one.sheet),
             label(leftOut.first + index, AT.trust, one.why, "runBeside"),
+          ]),
+        ]),
+    ...(without === undefined
+      ? []
+      : [
+          ...bandOf(without.heading, { 0: gatherWords.without.heading }),
+          ...without.kinds.flatMap((name, index) => [
+            label(without.first + index, AT.run, gatherWords.without.kinds[name]),
+            label(without.first + index, AT.trust, gatherWords.without[name], "runBeside"),
           ]),
         ]),
   );

@@ -1,4 +1,5 @@
 import type { PlannedChart } from "../../workbook/SheetPlan";
+import type { RangeReading } from "../../workbook/Workbook";
 import { ofCells, working, type Block } from "../blocks/Block";
 import { firstOf, isNumber, when } from "../expressions/choices";
 import { cell, fn, is, range, reckon, type Expression } from "../expressions/Expression";
@@ -6,6 +7,7 @@ import { placeOf } from "../expressions/formulaText";
 import { gatherWords } from "../words/gatherWords";
 import { bandOf } from "./gatheredBlocks";
 import { AT, WORK, type GatheredSheet } from "./GatheredSheet";
+import { HeldCells } from "./HeldCells";
 import { FEWEST } from "./rowFormulas";
 
 /** What is drawn: each value in a row of its own with a blank one below it, so that no line joins samples, and the lines by their ends. */
@@ -39,12 +41,23 @@ export function chartBlock(sheet: GatheredSheet): Block {
 }
 
 /** The chart over them: values by the row they stand in, with the median and the band as lines. */
-export function chartOf(sheet: GatheredSheet): PlannedChart {
-  const { first, curves, runs } = sheet;
+export const chartOf = ({ first, curves, runs }: GatheredSheet): PlannedChart =>
+  chartFrom(first, runs.rows.length, placeOf(range(cell(curves.first, 0), cell(curves.last, AT.mark))));
+
+/** The same of a gathered sheet as it stands, of whatever version; undefined where none does. */
+export function gatheredChartOn(reading: RangeReading): PlannedChart | undefined {
+  const held = new HeldCells(reading);
+  const [headings, median] = [held.rowWith(gatherWords.columns[0], AT.run), held.rowWith(gatherWords.median, AT.run)];
+  const isGathered = held.rowWith(gatherWords.title, AT.run) === 1;
+  if (!isGathered || headings === undefined || median === undefined || median <= headings + 1) return undefined;
+  return chartFrom(headings + 1, median - headings - 1, "A1");
+}
+
+function chartFrom(first: number, rows: number, over: string): PlannedChart {
   const { chart } = WORK;
   const { title, x, y } = gatherWords.chart;
   const down = (column: number, count: number): string => placeOf(range(cell(first, column), cell(first + count - 1, column)));
-  const points = 2 * runs.rows.length - 1;
+  const points = 2 * rows - 1;
   const series = gatherWords.series;
   const line = (name: string, column: number) => ({ name, x: down(chart.ends, 2), y: down(column, 2), draws: "limit" as const });
   return {
@@ -58,6 +71,6 @@ export function chartOf(sheet: GatheredSheet): PlannedChart {
       line(series.from, chart.from),
       line(series.to, chart.to),
     ],
-    over: placeOf(range(cell(curves.first, 0), cell(curves.last, AT.mark))),
+    over,
   };
 }

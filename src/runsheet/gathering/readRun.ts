@@ -7,7 +7,7 @@ import { resultWords } from "../words/resultWords";
 import { setupWords } from "../words/setupWords";
 import { sheetWords } from "../words/sheetWords";
 import type { HeldCells } from "./HeldCells";
-import { GATHERED_SHARES, type RunRow } from "./RunRow";
+import { GATHERED_SHARES, LOSSES, type RunRow } from "./RunRow";
 
 /** The samples of a run sheet; undefined where no results stand under their heading. */
 export function readRun(sheet: string, held: HeldCells): readonly RunRow[] | undefined {
@@ -15,7 +15,9 @@ export function readRun(sheet: string, held: HeldCells): readonly RunRow[] | und
   if (heading === undefined) return undefined;
   const trustColumn = held.columnWith(resultWords.trust, heading);
   const rowOf = (label: string): number | undefined => held.rowWith(label, LABEL, heading);
-  const headline = rowOf(resultWords.shares.volatile) ?? rowOf(resultWords.shares.moistureWet);
+  const vapour = rowOf(resultWords.shares.volatile);
+  const loss = LOSSES.map((of) => ({ of, row: rowOf(resultWords.shares[of]) })).find(({ row }) => vapour === undefined && row !== undefined);
+  const headline = vapour ?? loss?.row ?? rowOf(resultWords.shares.moistureWet);
   if (trustColumn === undefined || headline === undefined) return undefined;
   return samplesUnder(held, heading, sheetWords.sample).map(({ sample, column }) => {
     const plusMinus = held.columnWith(resultWords.plusMinus(sample), heading);
@@ -30,6 +32,7 @@ export function readRun(sheet: string, held: HeldCells): readonly RunRow[] | und
           return row === undefined ? [] : [[name, held.at(row, column)]];
         }),
       ),
+      ...(loss?.row === undefined ? {} : { loss: { of: loss.of, share: held.at(loss.row, column) } }),
       plusMinus: plusMinus === undefined ? undefined : held.at(headline, plusMinus),
     };
   });

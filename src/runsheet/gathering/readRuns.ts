@@ -1,5 +1,6 @@
 import type { RangeReading } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
+import { recorded } from "../growing/record";
 import { HeldCells } from "./HeldCells";
 import { readOlderRun } from "./readOlderRun";
 import { readRun } from "./readRun";
@@ -14,6 +15,7 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     const { sheet } = reading;
     const held = new HeldCells(reading);
     const rows = readRun(sheet, held) ?? readOlderRun(sheet, held) ?? [];
+    if (recorded(reading)?.kind === "balance") return { sheet, why: gatherWords.leftOut.balance };
     if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
     return rows.some((row) => isLive(held, row)) ? rows : { sheet, why: gatherWords.leftOut.copy };
   });
@@ -25,4 +27,5 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
 
 const isLeftOut = (one: readonly RunRow[] | LeftOut): one is LeftOut => "why" in one;
 
-const isLive = (held: HeldCells, { shares }: RunRow): boolean => Object.values(shares).some((share) => held.isCalculated(share));
+const isLive = (held: HeldCells, { shares, loss }: RunRow): boolean =>
+  [...Object.values(shares), ...(loss === undefined ? [] : [loss.share])].some((share) => held.isCalculated(share));

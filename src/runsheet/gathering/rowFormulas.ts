@@ -54,10 +54,12 @@ export function outsideBand({ band }: GatheredSheet, row: number): Expression {
 }
 
 /** What the row comes to: counted or why not, whether it stands apart, and where it lies beside the band. */
-export function markOf({ heading, trust, shares }: RunRow, row: number): Expression {
+export function markOf(run: RunRow, row: number): Expression {
+  const { heading, trust, shares, loss } = run;
   const { marks } = gatherWords;
   const { volatile } = shares;
   const gone = [fn("ISERROR", heading), marks.gone] as const;
+  if (loss !== undefined) return firstOf([gone, ...lossMarks(trust, loss)], marks.lost(percent(loss.share)));
   if (volatile === undefined) return firstOf([gone, [fn("ISERROR", trust), marks.error]], marks.noVapour);
   const [own, z, outside] = [at(row, AT.volatile), at(row, WORK.z), fn("N", at(row, WORK.outside))];
   const plusMinus = fn("N", at(row, AT.plusMinus));
@@ -81,6 +83,16 @@ export function markOf({ heading, trust, shares }: RunRow, row: number): Express
     markWithBand(mark, band),
   );
 }
+
+const percent = (share: Expression): Expression => fn("FIXED", reckon(100, "*", fn("N", share)), 2, true);
+
+/** Why the loss of a kind without a vapour share is not simply told. */
+const lossMarks = (trust: Expression, { share }: NonNullable<RunRow["loss"]>): readonly (readonly [Condition, Expression])[] => [
+  [any(fn("ISERROR", trust), fn("ISERROR", share)), gatherWords.marks.error],
+  [is(share, "=", resultWords.withheld), gatherWords.marks.lossWithheld],
+  [noNumber(share), gatherWords.marks.lossUnfinished],
+  [is(is(trust, "=", resultWords.trusted), "=", false), gatherWords.marks.lossInDoubt(percent(share))],
+];
 
 /** 1 where a row's robust z lies beyond the bound, either way, 0 where it does not; nothing without one. */
 export const standsApart = (row: number): Expression => onceNumbers([at(row, WORK.z)], when(isBeyond(at(row, WORK.z)), 1, 0));

@@ -3,7 +3,7 @@ import type { RowsIn } from "../../workbook/SheetGrowth";
 import type { Layout } from "../sheet/layout";
 
 // What a layout says besides where things stand.
-const NO_PLACES: readonly string[] = ["heights", "order", "breaks", "last"] satisfies readonly (keyof Layout)[];
+const NO_PLACES: readonly string[] = ["heights", "order", "breaks", "last", "page", "printedTo"] satisfies readonly (keyof Layout)[];
 // The last row of a run moves away from the first as rows are put in between; every other row stays the same thing.
 const END_OF_RUN = "last";
 

@@ -5,6 +5,10 @@ const FREEZING_FAHRENHEIT = 32;
 export const degreesFrom = (celsius: number, unit: "C" | "F"): number =>
   unit === "C" ? celsius : Math.floor(celsius * FAHRENHEIT_PER_CELSIUS + FREEZING_FAHRENHEIT);
 
+/** A temperature that somebody typed in either unit, to a tenth of a degree: no limit, so it is rounded and not cut. */
+export const typedDegrees = (celsius: number, unit: "C" | "F"): number =>
+  unit === "C" ? celsius : Number((celsius * FAHRENHEIT_PER_CELSIUS + FREEZING_FAHRENHEIT).toFixed(1));
+
 /** A difference of so many degrees Celsius in the unit of a sheet. */
 export const degreesApart = (celsius: number, unit: "C" | "F"): number => (unit === "C" ? celsius : Math.round(celsius * FAHRENHEIT_PER_CELSIUS));
 

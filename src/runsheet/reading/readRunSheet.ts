@@ -8,6 +8,7 @@ import type { CheckedOptions, RunSheetOptions } from "../options/RunSheetOptions
 import { balanceSheet, type BalanceSheet } from "../sheet/BalanceSheet";
 import { LABEL } from "../sheet/Columns";
 import { runSheet, type RunSheet } from "../sheet/RunSheet";
+import { olderSheets } from "../words/olderSheets";
 import { setupWords } from "../words/setupWords";
 import { sheetWords } from "../words/sheetWords";
 
@@ -28,7 +29,8 @@ export type ReadRunSheet =
 export function readRunSheet(reading: RangeReading): ReadRunSheet {
   const texts = textsOf(reading);
   const record = recordIn(reading);
-  if (record === undefined) return { is: [...texts.values()].includes(setupWords.legend) ? "older" : "other" };
+  if (record === undefined)
+    return { is: [...texts.values()].some((text) => text === setupWords.legend || text === olderSheets.legend) ? "older" : "other" };
   const options = optionsIn(record);
   if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
   const { options: now, marks } = withRowsPutIn(options, texts);

@@ -9,15 +9,16 @@ export const checksOf = ({ kind, panZeros, temperatures, replicates }: CheckedOp
   const only = (isWanted: boolean, ...names: CheckName[]): CheckName[] => (isWanted ? names : []);
   const [charring, ashing, stages, heating] = [has(kind, "charring"), has(kind, "ashing"), has(kind, "stages"), has(kind, "heating")];
   return [
-    ...(["vessel", "times", "rows", "gain", "order", "dryness"] as const),
+    // A vessel that changed explains every weight after it, and air that got in a char that is not steady, so they come first.
+    "vessel",
+    ...only(isFired(kind), "vesselAgain"),
+    ...(["times", "rows", "gain", "order", "dryness"] as const),
     ...only(isFired(kind), "opened"),
-    ...only(charring, "charDone"),
+    ...only(charring, "air", "charDone"),
     ...only(ashing, "ashDone"),
     ...only(stages, "rising", "stageHeld"),
     ...only(heating, "heatDone", "theory"),
-    ...only(charring, "air"),
     ...only(has(kind, "caught"), "caught", "ledger"),
-    ...only(isFired(kind), "vesselAgain"),
     ...only(replicates > 1, "agree"),
     "fine",
     // What the literature reports is of plant matter; what is heated in stages may be anything.

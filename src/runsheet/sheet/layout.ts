@@ -10,7 +10,9 @@ import { BALANCE_BLOCKS, BALANCE_CHECKS, type BalanceCheck } from "./balanceRows
 import { caughtRows } from "./caughtRows";
 import { checksOf } from "./checksOf";
 import { HEAD, HEIGHT } from "./heights";
-import { beginPages, blocksOnPageOne } from "./pages";
+import { printedWidths } from "./columnWidths";
+import { onPaper } from "./onPaper";
+import { blocksOnPageOne, pageFor, type Page } from "./pages";
 import { Rows } from "./Rows";
 import { sharesOf } from "./sharesOf";
 
@@ -85,7 +87,7 @@ const BLOCKS = {
     const boxes = rows.each([...ELEMENTS, "exactness", "formula"], HEIGHT.box);
     return { heading, boxes, note: rows.next(HEIGHT.note) };
   },
-  curves: (_: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), ...rows.run(CURVE_ROWS, HEIGHT.line) }),
+  curves: (_: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), ...rows.run(CURVE_ROWS, HEIGHT.curve) }),
   materials: (_: CheckedOptions, rows: Rows) => ({
     heading: rows.next(HEIGHT.band),
     ...rows.run(VESSEL_MATERIALS.length, HEIGHT.note),
@@ -141,6 +143,9 @@ export interface Placed extends Pick<Blocks, Always> {
   /** Rows that begin a page. */
   readonly breaks: readonly number[];
   readonly last: number;
+  readonly page: Page;
+  /** The last row that is printed. */
+  readonly printedTo: number;
 }
 
 /** Rows of everything on a sheet of samples; undefined for a block that its kind does not have. */
@@ -166,30 +171,29 @@ function placed(options: CheckedOptions): Placed {
   // As in Rows.each, with heights of their own.
   const head = Object.fromEntries(Object.entries(HEAD).map(([name, height]) => [name, rows.next(height)])) as Layout["head"];
   const repeated = HEAD.title + HEAD.answer + HEAD.checks;
-  const { order, onPageOne } = inOrder(options, rows.total);
+  const [before, page] = [rows.total, pageFor(printedWidths(options))];
   const made: Partial<Record<BlockName, unknown>> = {};
-  const starts: number[] = [];
-  for (const name of order) {
-    starts.push(rows.heights.length + 1);
+  const blocks = inOrder(options, page, before).map((name) => {
+    const [start, above] = [rows.heights.length + 1, rows.total];
     made[name] = BLOCKS[name](options, rows);
-  }
-  const later = order.slice(onPageOne).map((name) => measured(name, options));
-  const breaks = beginPages(repeated, later).map((index) => starts[onPageOne + index] ?? 0);
-  return { ...(made as Blocks), head, heights: rows.heights, order, breaks, last: rows.heights.length };
+    return { name, start, height: rows.total - above };
+  });
+  const { breaks, notFrom, spare } = onPaper(page, before, repeated, blocks, CURVE_ROWS);
+  const { first, last } = (made as Blocks).curves;
+  const heights = rows.heights.map((height, index) => (index + 1 < first || index + 1 > last ? height : height + spare));
+  const printedTo = (notFrom ?? heights.length + 1) - 1;
+  return { ...(made as Blocks), head, heights, order: blocks.map(({ name }) => name), breaks, last: heights.length, page, printedTo };
 }
 
-/** The blocks from top to bottom with the cautions as the last on page one, and how many stand there. */
-function inOrder(options: CheckedOptions, before: number): { order: readonly BlockName[]; onPageOne: number } {
+/** The blocks from top to bottom, the cautions below those of the bench that fit on page one with them. */
+function inOrder(options: CheckedOptions, page: Page, before: number): readonly BlockName[] {
   const every = KINDS[options.kind];
   const bench = every.filter((name) => BENCH.includes(name));
   const measuredBench = bench.map((name) => measured(name, options));
-  const fitting = Math.max(1, blocksOnPageOne(before, measuredBench, measured("cautions", options)));
+  const fitting = Math.max(1, blocksOnPageOne(page, before, measuredBench, measured("cautions", options)));
   const count = options.cautionsAfter === undefined ? fitting : bench.indexOf(options.cautionsAfter) + 1;
   const others = every.filter((name) => !BENCH.includes(name) && name !== "cautions");
-  const order: BlockName[] = [...bench.slice(0, count), "cautions", ...bench.slice(count), ...others];
-  // Rows that came in later may have pushed blocks off page one, the cautions among them.
-  const still = blocksOnPageOne(before, order.map((name) => measured(name, options)), { height: 0 }); // prettier-ignore
-  return { order, onPageOne: Math.min(count + 1, Math.max(1, still)) };
+  return [...bench.slice(0, count), "cautions", ...bench.slice(count), ...others];
 }
 
 function measured(name: BlockName, options: CheckedOptions): { height: number } {

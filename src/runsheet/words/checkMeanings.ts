@@ -1,7 +1,7 @@
 import type { checkWords } from "./checkWords";
 
-/** What each check looks at; a check that is not here is told by its name and by the cells that it reads. */
-export const checkMeanings: Readonly<Partial<Record<keyof (typeof checkWords)["names"], string>>> = {
+/** What each check looks at. */
+export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], string>> = {
   vessel: "Whether each empty vessel was weighed and its moist sample stands above it, by a hundredth of the vessel at least (common practice).",
   times: "Whether clock boxes hold times, rounds follow one another, and none lies far from the plan.",
   rows: "Whether every weight is a number, no row is left out above a filled one, and each weight has its time.",
@@ -13,6 +13,10 @@ export const checkMeanings: Readonly<Partial<Record<keyof (typeof checkWords)["n
   ashDone: "Whether the last two weighings of the ash agree within the limit.",
   heatDone: "Whether the last two weighings after heating agree within the limit.",
   theory: "Whether the formulas can be read and the residue can come from the salt, and no more left than theory allows, beyond the ±.",
+  rising: "Whether each stage is set no lower than the one before, has a temperature, and was measured near what was set.",
+  stageHeld: "Whether a stage that was held again lost nothing more.",
+  caught: "Whether all that was weighed empty is weighed again, in grams, and nothing but the receivers' liquid changed.",
+  ledger: "Whether the products add up: percentages are such, water is not less than was fed, and little is unaccounted for.",
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
   vesselAgain: "Whether the vessel, weighed again, lost nothing and gained no more than scale.",
   agree: "Whether repeats agree within the wanted ± and the method's own scatter.",
@@ -22,7 +26,7 @@ export const checkMeanings: Readonly<Partial<Record<keyof (typeof checkWords)["n
   analysis: "Whether the analysis with the ash adds up to the dry sample, within 3 %, or the formula can be read.",
   zeros: "Whether each row has both pan zeros or neither.",
   warmth: "Whether samples were as cold as the room when weighed.",
-  typedOver: "Whether every calculated cell of the tables and results still holds its formula.",
+  typedOver: "Whether every calculated cell that the answer rests on still holds its formula.",
 };
 
 /** What a check found that found nothing. */

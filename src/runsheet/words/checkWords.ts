@@ -61,20 +61,23 @@ export const checkWords = {
     decimal: (at: Expression, reads: Expression, typed: Expression, meant: Expression) =>
       doubted(text`${at} reads ${reads}. If ${typed} was typed, type ${meant} with a colon.`),
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
-      doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. If right, type its date too: 21 Nov 9:30.`),
+      doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. Look at both; if right, type its date too.`),
     longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),
     minutesNotAfter: (at: Expression) => doubted(text`${at} is not after the round before. Type minutes since round 1.`),
   },
   rows: {
     error: (at: Expression) => doubted(text`${at} shows an error. Type the weight again, in grams.`),
     isText: (at: Expression) => doubted(text`${at} is text, not a weight. Type grams as a plain number.`),
+    stageWithoutLine: (row: Expression) =>
+      doubted(text`Row ${row}: a stage put in by hand has no line in the results. Undo it, and add the stage in the task pane.`),
     gap: (at: Expression) => doubted(text`${at} is empty above a filled row. Type its weight, or clear what stands below it.`),
     minute: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the minutes of that round since round 1.`),
     clock: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the time of that round: 9:30.`),
   },
   gain: {
-    stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip. Weigh again, cold.`),
-    heavier: (at: Expression) => doubted(text`${at} is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.`),
+    stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.`),
+    heavier: (at: Expression) =>
+      doubted(text`${at} is heavier than the weight before: damp taken up, a draught, or a slip in either. Weigh again, cold.`),
   },
   order: {
     of: (sample: number, finding: Expression, others: readonly Expression[]) => joined(contradiction, ofSample(sample, finding), ...others),
@@ -82,6 +85,12 @@ export const checkWords = {
     belowVessel: (at: Expression, vessel: Expression) => text`${at} is not above the empty vessel, ${vessel}. Weigh both again, cold.`,
     dryAboveMoist: (dry: Expression, moist: Expression) => text`dry, ${dry}, is above moist, ${moist}. Swapped? Weigh again, cold.`,
     charAboveDry: (char: Expression, dry: Expression) => text`char, ${char}, is above the dry sample, ${dry}. Swapped? Weigh again, cold.`,
+    vesselFar: (again: Expression, vessel: Expression) =>
+      text`the vessel at the end, ${again}, is far from that before, ${vessel}. Another vessel, or a slip? Weigh it again.`,
+    vesselExplains: (again: Expression, vessel: Expression) =>
+      text`with the vessel at the end, ${again}, what stayed cannot be; before it was ${vessel}. Weigh the vessel again.`,
+    leftFarAbove: (left: Expression, times: number, before: Expression) =>
+      text`what is left, ${left}, is over ${times} times what was heated, ${before}: no such gain can be. Weigh both again, cold.`,
     charBelowVessel: (char: Expression, vessel: Expression) => text`char, ${char}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     ashAboveChar: (ash: Expression, char: Expression) => text`ash, ${ash}, is above char, ${char}. Swapped? Weigh both again, cold.`,
     leftBelowVessel: (left: Expression, vessel: Expression) =>
@@ -93,14 +102,20 @@ export const checkWords = {
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
   },
   dryness: {
-    charredBefore: (row: Expression) => doubted(text`Charred, row ${row}, before it was shown dry: no share of the dry sample can be given.`),
+    charredBefore: (sample: number, row: Expression, last: Expression) =>
+      doubted(
+        ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
+      ),
     unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooCoarse: (limit: Expression) =>
       doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
-  heatedBefore: (row: Expression) => doubted(text`Heated, row ${row}, before it was shown dry: no share of the dry sample can be given.`),
+  heatedBefore: (sample: number, row: Expression, last: Expression) =>
+    doubted(
+      ofSample(sample, text`heated, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
+    ),
   opened: {
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
@@ -112,6 +127,8 @@ export const checkWords = {
   fired: {
     unfinished: (what: "Charring" | "Ashing" | "Heating") =>
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
+    wentOn: (sample: number, what: "charring" | "ashing" | "heating", last: Expression) =>
+      doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or the weight before? If not, what stayed may read high.`)),
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
@@ -124,11 +141,17 @@ export const checkWords = {
     above: (sample: number, percent: Expression, theory: Expression) =>
       joined(
         contradiction,
-        ofSample(sample, text`lost ${percent} %, theory is ${theory} %. Overheated, a second step, spat, damp, or not this salt?`),
+        ofSample(sample, text`lost ${percent} %, theory is ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
+      ),
+    aboveByVessel: (sample: number, percent: Expression, theory: Expression, again: Expression, vessel: Expression) =>
+      joined(
+        contradiction,
+        ofSample(sample, text`lost ${percent} %, theory is ${theory} %; and the vessel changed, ${vessel} to ${again}. Weigh it again first.`),
       ),
   },
   air: {
-    gained: (at: Expression) => doubted(text`${at} is heavier than the row above: air or damp got in between firings. Fire again, closed.`),
+    gained: (at: Expression) =>
+      doubted(text`${at} is heavier than the weight before: air or damp got in, or a slip in either. Weigh again, or fire again, closed.`),
     whiteEdges: (row: Expression) => doubted(text`White edges seen, row ${row} or near it: air got in and char burnt. The yield reads low.`),
     low: (percent: Expression) =>
       doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
@@ -158,13 +181,13 @@ export const checkWords = {
     waterOverVapour: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`more water than left as vapour. Look at the water content in ${at}.`)),
     unaccounted: (sample: number, percent: Expression) =>
-      doubted(ofSample(sample, text`${percent} % of the dry feed is unaccounted for, more than wanted. A leak, or liquid left in the tube?`)),
+      doubted(ofSample(sample, text`${percent} % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?`)),
   },
   vesselAgain: {
-    lighter: (sample: number, at: Expression, grams: Expression) =>
-      doubted(ofSample(sample, text`${at} is ${grams} g lighter than before: scale lost, or another vessel. Weigh it again.`)),
-    heavier: (sample: number, at: Expression, grams: Expression) =>
-      doubted(ofSample(sample, text`${at} is ${grams} g heavier, more than scale. Left inside? Brush it out, weigh it again.`)),
+    lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
+    heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}, more than scale: a slip, or left inside. Brush out, weigh again.`)),
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
@@ -215,6 +238,6 @@ export const checkWords = {
       doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
   },
   typedOver: {
-    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or copy the cell beside it here.`),
+    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.`),
   },
 } as const;

@@ -44,6 +44,10 @@ export const gatherWords = {
     unfinished: "· not finished: not counted",
     inDoubt: "? in doubt: not counted",
     noVapour: "water only: no vapour share",
+    lost: (percent: Expression) => text`lost ${percent} %, not vapour`,
+    lossInDoubt: (percent: Expression) => text`? in doubt: lost ${percent} %`,
+    lossWithheld: "▲ loss withheld",
+    lossUnfinished: "· not finished: no loss yet",
     apart: (z: Expression, within: Expression) => text`? apart, z ${z}${within}`,
     withinPlusMinus: ", within ±",
     below: ", below band",
@@ -57,8 +61,16 @@ export const gatherWords = {
   scatter: "Scatter, 1.4826 MAD",
   leftOut: {
     heading: "LEFT OUT",
+    balance: "a balance check: it weighs no samples",
     copy: "a copy with values: it follows no correction",
     noShares: "no table of shares was found on it",
+  },
+  /** Kinds of run with a loss and no vapour share, and why. */
+  without: {
+    heading: "NO VAPOUR SHARE",
+    kinds: { lossOnHeating: "Salt or mineral", lostInAll: "Staged heating" },
+    lossOnHeating: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark",
+    lostInAll: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark",
   },
   curves: { heading: "VAPOUR BY ROW", about: "of the dry sample, in percent; median and target band as lines" },
   chart: { title: "Vapour by row", x: "row of this sheet", y: "vapour, % of dry" },

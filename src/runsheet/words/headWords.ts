@@ -21,6 +21,7 @@ export const headWords = {
     stage: "stage",
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
     caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
+    mend: "► First: put right what the third line names",
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",
@@ -31,6 +32,9 @@ export const headWords = {
     oneRound: "Drying. One round weighed: no answer yet.",
     withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
     drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
+    dryingTogether: (percent: Expression) =>
+      text`Drying. Lost so far ${percent} % of the moist weight of all together, and not shown dry: no answer yet.`,
+    fromTo: (least: Expression, most: Expression) => text`${least} to ${most}`,
     dry: (percent: Expression) => text`Dry. ${percent} % of the moist weight was water. Not charred yet.`,
     charredMoist: "Charred before it was shown dry: no answer on the dry sample.",
     atLeast: (percent: Expression, material: Expression) =>
@@ -68,12 +72,15 @@ export const headWords = {
   covers: {
     before: (isSeveral: boolean) =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
-    alone: (rounding: Expression) =>
-      text`The ± covers the weighings alone${rounding}; not the scatter of repeats, how well it stands for the heap, air let in, tar.`,
-    each: (rounding: Expression) =>
-      text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, air let in, tar on the lid.`,
-    scatter: (count: Expression, times: Expression) =>
-      text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, air let in, tar.`,
+    beforeEach: "The ± will cover the weighings of each sample; never how well they stand for their heaps.",
+    alone: (rounding: Expression, others: string) =>
+      text`The ± covers the weighings alone${rounding}; not the scatter of repeats, how well it stands for the heap, ${others}.`,
+    each: (rounding: Expression, others: string) =>
+      text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, ${others}.`,
+    scatter: (count: Expression, times: Expression, others: string) =>
+      text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, ${others}.`,
+    /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
+    others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
     times: (times: Expression) => text`, ${times} times the weighing ±`,
     roundingOnly: " (rounding only)",
   },

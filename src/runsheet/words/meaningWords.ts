@@ -10,7 +10,8 @@ const DIFFERENCE = "Difference of two weighings in one vessel, so that the vesse
 const MASS_SHARES = "Shares by mass, as in ISO 18134 and EN 13183-1 for moisture and ISO 18123 for volatile matter.";
 const BY_ITS_CHECK = "Own convention: the sheet marks what its checks put in doubt.";
 const WEIGHING_ALONE =
-  "The ± covers the weighings alone: 2 u, two standard uncertainties, about 95 %. It holds nothing of how samples differ or stand for the heap.";
+  "The ± covers the weighings alone: 2 u, two standard uncertainties, about 95 %. Of products it holds too how far typed percentages may be off. It holds nothing of how samples differ or stand for the heap.";
+const LEDGER = "Conservation of mass over feed, char, liquids and gas, as RETORT.PRODUCT.LEDGER.";
 const OPEN_FIRE = "Mass balance of complete burning, as RETORT.BURN.COMPARE gives it; its own explanation stands below.";
 
 export const meaningWords = {
@@ -110,7 +111,7 @@ export const meaningWords = {
   },
   before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
   elapsed: {
-    about: "Minutes since round 1, or at temperature; a bare clock time counts on past midnight.",
+    about: "Minutes since round 1, or held at temperature so far; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
@@ -130,6 +131,33 @@ export const meaningWords = {
   foretold: {
     about: "Where the drying curve would end, as the chart draws it; on the latest weighing while no end can be foretold.",
     source: "RETORT.DRYING.END on the weighings so far.",
+  },
+  fed: { about: "What went into the fire: the dry sample, with its water where it was charred moist.", source: LEDGER },
+  found: { about: "Char, what was caught, and the gas where it was measured.", source: LEDGER },
+  liquids: {
+    about: "What receivers, trap, tube and lid gained together; blank until each that was weighed empty is weighed again.",
+    source: DIFFERENCE,
+  },
+  pairs: { about: "How many parts were weighed both before the fire and after it.", source: "Own convention." },
+  liquidYield: { about: "What was caught, as a share of the dry feed.", source: LEDGER },
+  waterFormed: { about: "Water in the liquids less the water fed, as a share of the dry feed.", source: LEDGER },
+  gasMeasured: { about: "The gas as it was measured, as a share of the dry feed.", source: LEDGER },
+  gasDifference: {
+    about: "What is left of the feed when char and liquids are taken off: it holds every leak and slip, and closes nothing.",
+    source: LEDGER,
+  },
+  unaccounted: { about: "What was fed and not found again, as a share of the dry feed, where the gas was measured.", source: LEDGER },
+  closure: { about: "What was found over what was fed, where the gas was measured.", source: LEDGER },
+  stagesDone: { about: "How many stages each sample was weighed after; all of them once the run is over, 0 before.", source: "Own convention." },
+  stageLeft: { about: "What is left after this stage, as a share of the dry sample; scale on the vessel is taken off.", source: MASS_SHARES },
+  stageLost: { about: "What left in this stage, as a share of the dry sample.", source: MASS_SHARES },
+  lostInAll: { about: "What left in all stages together, as a share of the dry sample.", source: MASS_SHARES },
+  leftAtEnd: { about: "What is left after the latest stage: in g in the table, as a share of the dry sample in the results.", source: MASS_SHARES },
+  note: { about: "What the figures above rest on, or what is wrong with what was given.", source: "Own convention." },
+  beside: { about: "What follows from the boxes of this row, in words.", source: "Own convention." },
+  typedOver: {
+    about: "The last calculated cell without its formula, row × 100 + column, 0 for none: of all that the answer rests on, and of the head.",
+    source: "Own convention: what is pasted passes entry rules.",
   },
   other: { about: "Worked out by the sheet from what is typed into its boxes.", source: "Own convention of the run sheet." },
 } as const satisfies Readonly<Record<string, Meaning>>;

@@ -1,5 +1,7 @@
 /** What sheets of version 0.2 and before print over their drying tables, by which their weighings are still found. */
 export const olderSheets = {
+  /** What run sheets said beside their set-up before legend of setupWords. */
+  legend: "Boxes left of the heavy line: you. Right of it: the sheet.",
   number: "Weigh-in",
   sample: "Sample (g)",
   correctedSample: "Sample, drift-corrected (g)",

@@ -63,6 +63,7 @@ export const saltWords = {
   covers: {
     before: (isSeveral: boolean): string =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never what else is in it or left with the loss.`,
+    beforeEach: "The ± will cover the weighings of each sample; never what else is in it or left with the loss.",
     alone: (rounding: Expression) => text`The ± covers the weighings alone${rounding}; surface water, other substances and spitting count as loss.`,
     each: (rounding: Expression) =>
       text`The ± covers the weighings of each sample${rounding}; surface water, other substances and spitting count as loss.`,

@@ -3,7 +3,8 @@ import { text, type Expression } from "../expressions/Expression";
 /** Words of the set-up: what is weighed, by whom, and whether the samples are one material. */
 export const setupWords = {
   heading: "SET UP",
-  legend: "Boxes left of the heavy line: you. Right of it: the sheet.",
+  /** True of a copy with values too, in which there is nothing to fill in. */
+  legend: "Left of the heavy line: by hand. Right of it: by the sheet.",
   labels: { date: "Date; who", material: "Material", oneSample: "Sample, its name", samples: "Samples, which are" },
   beside: {
     oven: (celsius: Expression, unit: string, interval: Expression) =>

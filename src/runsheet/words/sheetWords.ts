@@ -19,6 +19,7 @@ export const sheetWords = {
     vessel: "empty vessel counted, g",
     corrected: "counted, g with the vessel",
     together: "± 95 % together",
+    typedOver: "last cell typed over, row × 100 + column; the same of the head",
     steadyFiring: "steady since firing, each and all",
     firedVessel: "vessel counted here, g",
     before: "before the first firing, g",
@@ -32,7 +33,7 @@ export const sheetWords = {
   /** Heading of the minutes, by which the pane finds a run sheet's weighings. */
   elapsed: "Elapsed (min)",
   chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g", net: "sample, g" },
-  firingChart: { title: "Firing", x: "minutes held, of all firings so far", y: "vessel and what is left, g" },
+  firingChart: { title: "Firing", x: "minutes held so far; a firing without counts 1", y: "vessel and what is left, g" },
   charSeries: (sample: number): string => `Sample ${sample}, char`,
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),

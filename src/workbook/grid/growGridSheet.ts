@@ -1,4 +1,11 @@
-import { generateRandomId, type ICellData, type IObjectMatrixPrimitiveType } from "@univerjs/core";
+import {
+  BooleanNumber,
+  generateRandomId,
+  type ICellData,
+  type IDataValidationRule,
+  type IObjectMatrixPrimitiveType,
+  type IRange,
+} from "@univerjs/core";
 import { SetRangeValuesMutation, SetSelectionsOperation, SetStyleCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaNamed } from "../areaNamed";
@@ -20,7 +27,7 @@ export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growt
   // A row put in takes the looks of the one above it.
   for (const { row, rows, columns } of areasPutIn(steps, plan.columnWidths.length)) sheet.getRange(row, 0, rows, columns).clearFormat();
   setRules(engine, sheet, plan);
-  for (const { from, to, height } of plan.rowHeights ?? []) sheet.setRowHeightsForced(from - 1, to - from + 1, rowPixelsOf(height));
+  setHeights(sheet, plan);
   sheet.setCustomMetadata({ ...sheet.getCustomMetadata(), print: plan.print, emphasis: plan.emphasis, charts: plan.charts });
   const target = { unitId: engine.book.getId(), subUnitId: sheet.getSheetId() };
   // Said to be looks alone: by the engine's own command for contents, cells without a formula in them would lose theirs.
@@ -50,12 +57,45 @@ function matrixOf(cells: readonly PlannedCell[], data: (planned: PlannedCell) =>
 const contentOf = ({ content, formula }: PlannedCell): ICellData =>
   formula === undefined ? cellData(content ?? null) : { f: formula, v: null, t: null, si: null, p: null };
 
-/** Puts the plan's entry rules in place of those with the same words; the user's own stay. */
+/** Each height set is a command with a drawing of its own, so only rows of another height than planned get one. */
+function setHeights(sheet: FWorksheet, { rowHeights = [] }: SheetPlan): void {
+  const rows = sheet.getSheet().getRowManager();
+  for (const { from, to, height } of rowHeights) {
+    const pixels = rowPixelsOf(height);
+    const isOther = (row: number): boolean => rows.getRow(row)?.h !== pixels || rows.getRow(row)?.ia !== BooleanNumber.FALSE;
+    for (let row = from - 1; row < to; row++) {
+      if (!isOther(row)) continue;
+      let end = row + 1;
+      while (end < to && isOther(end)) end++;
+      sheet.setRowHeightsForced(row, end - row, pixels);
+      row = end;
+    }
+  }
+}
+
+/** Puts the plan's entry rules in place of those with the same words, but for those that stand as planned; the user's own stay. */
 function setRules(engine: GridEngine, sheet: FWorksheet, { entryRules }: SheetPlan): void {
+  const wanted = new Map(entryRules.map((rule) => [sameOf(dataValidation(rule, "")), rule]));
   const words = new Set(entryRules.map(({ promptTitle, prompt, refusal }) => JSON.stringify([prompt === "" ? "" : promptTitle, prompt, refusal])));
   for (const { rule } of sheet.getDataValidations()) {
     const said = JSON.stringify([rule.promptTitle ?? "", rule.prompt ?? "", rule.error ?? ""]);
-    if (words.has(said)) removeRule(engine, sheet, rule.uid);
+    if (words.has(said) && !wanted.delete(sameOf(rule))) removeRule(engine, sheet, rule.uid);
   }
-  for (const rule of entryRules) addRule(engine, sheet, dataValidation(rule, generateRandomId()));
+  for (const rule of wanted.values()) addRule(engine, sheet, dataValidation(rule, generateRandomId()));
+}
+
+/** What makes a rule the one that is planned: all but its id. */
+function sameOf({
+  type,
+  operator,
+  formula1,
+  formula2,
+  ranges,
+  promptTitle = "",
+  prompt = "",
+  error = "",
+  showErrorMessage,
+}: IDataValidationRule): string {
+  const areas = ranges.map(({ startRow, startColumn, endRow, endColumn }: IRange) => [startRow, startColumn, endRow, endColumn]);
+  return JSON.stringify([type, operator ?? "", formula1 ?? "", formula2 ?? null, areas, promptTitle, prompt, error, showErrorMessage]);
 }

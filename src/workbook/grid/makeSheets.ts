@@ -39,7 +39,7 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 export async function copyGridSheet(
   engine: GridEngine,
   original: FWorksheet,
-  { name, areas, formulas = [], beside, further = [], keepsRules = false }: CopyWithValues,
+  { name, areas, formulas = [], beside, further = [], keepsRules = false, banner }: CopyWithValues,
   check: () => void,
 ): Promise<void> {
   const plans = [beside, ...further];
@@ -56,6 +56,7 @@ export async function copyGridSheet(
     await engine.settled();
     if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
     setCells(engine, copy, filled, keepsRules);
+    if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
     await engine.settled();
     refuseTaken(engine, name, ...names);
     if (formulas.length > 0) {

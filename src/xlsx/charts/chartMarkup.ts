@@ -82,11 +82,14 @@ function axisMarkup(side: "b" | "l", title: string): string {
   );
 }
 
-/** The key names what was weighed for each sample, and a limit and a forecast once for all of them. */
+/**
+ * The key names what was weighed for each sample, and a limit and a forecast once for all of them. It stands beside the curves: below them it
+ * takes half of a low chart on paper.
+ */
 function legendMarkup(series: readonly ChartSeries[]): string {
   const repeated = series.flatMap(({ draws }, index) =>
     draws !== undefined && series.findIndex((one) => one.draws === draws) < index ? [index] : [],
   );
   const hidden = repeated.map((index) => `<c:legendEntry><c:idx val="${index}"/><c:delete val="1"/></c:legendEntry>`).join(""); // prettier-ignore
-  return `<c:legend><c:legendPos val="b"/>${hidden}<c:overlay val="0"/></c:legend>`;
+  return `<c:legend><c:legendPos val="r"/>${hidden}<c:overlay val="0"/></c:legend>`;
 }

@@ -24,6 +24,15 @@ export const evidence: FunctionEvidence = {
       ["=RETORT.BOILINGPOINT.WATER(1000000)", "179.885632"],
       ["=RETORT.BOILINGPOINT.WATER(10000000)", "310.999488"],
     ]),
+    ...published("from memory", "steam tables after IAPWS-IF97: saturation temperatures from 5 kPa to the critical point", [
+      ["=RETORT.BOILINGPOINT.WATER(5000)", "32.875"],
+      ["=RETORT.BOILINGPOINT.WATER(10000)", "45.81"],
+      ["=RETORT.BOILINGPOINT.WATER(20000)", "60.059"],
+      ["=RETORT.BOILINGPOINT.WATER(50000)", "81.317"],
+      ["=RETORT.BOILINGPOINT.WATER(200000)", "120.212"],
+      ["=RETORT.BOILINGPOINT.WATER(500000)", "151.836"],
+      ["=RETORT.BOILINGPOINT.WATER(22064000)", "373.946"],
+    ]),
     ...published("from memory", "steam tables: water boils at 99.974 degC under one standard atmosphere, and at 96.69 under 90 kPa", [
       ["=RETORT.BOILINGPOINT.WATER(101325)", "99.974"],
       ["=RETORT.BOILINGPOINT.WATER(90000)", "96.69"],
@@ -32,7 +41,7 @@ export const evidence: FunctionEvidence = {
   laws: [
     law("BOILINGPOINT.WATER")("is where the saturation pressure of IF97's other equation is the pressure given", (call) => {
       fc.assert(
-        fc.property(between(20_000, 20_000_000), (pascals) => {
+        fc.property(between(1_200, 20_000_000), (pascals) => {
           expect((saturationPressure(numberBy(call)("BOILINGPOINT.WATER", pascals) + 273.15) * 1e6) / pascals).toBeCloseTo(1, 8);
         }),
       );

@@ -42,6 +42,10 @@ export const evidence: FunctionEvidence = {
     ...published("read as printed", "Clays and Clay Minerals 2020, doi 10.1007/s42860-020-00082-w: commonly between 400 and 700 °C", [
       [of("kaolin"), "400 to 700 °C", { at: [1, 5] }],
     ]),
+    ...published("read as printed", "Frost and Weier, Thermochim. Acta 409 (2004) 79, abstract: steps at 162, 479 and 684 °C, high resolution", [
+      [OXALATE, "near 162 °C", { at: [1, 5] }],
+      [OXALATE, "near 479 °C", { at: [2, 5] }],
+    ]),
     // Printed as 360 to 450 K.
     ...published("read as printed", "Wu and Shih, Thermochim. Acta 223 (1993) 177, abstract", [[of("NaHCO3"), "87 to 177 °C", { at: [1, 5] }]]),
   ],

@@ -50,6 +50,15 @@ export const evidence: FunctionEvidence = {
       "kelvin for degrees Celsius",
     ],
     [
+      "=RETORT.GASVOLUME(1, 18.015, 773.15)",
+      "#VALUE! temperature: 773.15 °C is a whole °C in kelvin, by its .15; round it if it is °C. Give degrees Celsius: 673.15 K is 400, and so is 752 °F.",
+      "kelvin for degrees Celsius",
+    ],
+    [
+      "=RETORT.GASVOLUME(1, 18.015, 273.15)",
+      "#VALUE! temperature: 273.15 °C is a whole °C in kelvin, by its .15; round it if it is °C. Give degrees Celsius: 673.15 K is 400, and so is 752 °F.",
+    ],
+    [
       "=RETORT.GASVOLUME(1, 18.015, -300)",
       "#VALUE! temperature: -300 °C is below -70 °C, colder than any weather. Give degrees Celsius: 673.15 K is 400, and so is 752 °F.",
     ],

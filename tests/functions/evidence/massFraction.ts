@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { published } from "../../published/Published";
 import { asTable } from "../call";
 import type { FunctionEvidence } from "../evidenceFiles";
+import type { Refusal } from "../refusals/Refusal";
 import { law, numberBy } from "../laws/Law";
 import { anySalt, atomsOf } from "../laws/salts";
 
@@ -16,7 +17,7 @@ export const evidence: FunctionEvidence = {
       ['=RETORT.MASSFRACTION("KAl(SO4)2.12H2O", "SO4", "count")', "2"],
       ['=RETORT.MASSFRACTION("KAl(SO4)2·12H2O", "SO4")', "0.404982"],
       ['=RETORT.MASSFRACTION("CaSO4·0.5H2O", "H2O", "count")', "0.5"],
-      ['=RETORT.MASSFRACTION("CaCO3", "N")', "0"],
+      ['=RETORT.MASSFRACTION("CaCO3", "N", "count")', "0"],
     ]),
     ...published("worked by hand", "40.078, 12.011 and 47.997 of the 100.086 of CaCO3; 60.008 of CO3", [
       ['=RETORT.MASSFRACTION("CaCO3", "Ca")', "0.400436"],
@@ -65,6 +66,19 @@ export const evidence: FunctionEvidence = {
     }),
   ],
   refusals: [
+    ...[
+      ["CaCO3", "Mg"],
+      ["CaCO3", "N"],
+      ["CuSO4", "H2O"],
+      ["NaCl", "SO4"],
+      ["Ca(OH)2", "CO3"],
+      // The nitrogen is there, the hydrogen is not.
+      ["KNO3", "NH4"],
+      ["CuSO4·5H2O", "D"],
+    ].map(([formula, part]): Refusal => [
+      `=RETORT.MASSFRACTION("${formula}", "${part}")`,
+      `#VALUE! part: no "${part}" in "${formula}". Check both formulas; asked for its "count", none is 0.`,
+    ]),
     ['=RETORT.MASSFRACTION(, "H2O")', "#VALUE! formula: nothing here (blank or 0). Type a chemical formula such as CaCO3."],
     ['=RETORT.MASSFRACTION("CuSO4", 5)', "#VALUE! part: 5 is not a chemical formula. Type a chemical formula such as CaCO3."],
     [

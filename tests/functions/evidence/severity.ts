@@ -47,6 +47,12 @@ export const evidence: FunctionEvidence = {
       "kelvin for degrees Celsius",
     ],
     [
+      "=RETORT.SEVERITY(498.15, 30)",
+      `#VALUE! temperature: 498.15 °C is a whole °C in kelvin, by its .15; round it if it is °C. ${CELSIUS}`,
+      "kelvin for degrees Celsius",
+    ],
+    ["=RETORT.SEVERITY(450, 30, 373.15, 5)", `#VALUE! from: 373.15 °C is a whole °C in kelvin, by its .15; round it if it is °C. ${CELSIUS}`],
+    [
       "=RETORT.SEVERITY(225, 0.02)",
       "#VALUE! minutes: 0.02 min is below 1 min and looks like a clock time. Give minutes, such as 60.",
       "clock times or dates for minutes",

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { calculated, published } from "../../published/Published";
 import { column } from "../call";
 import type { FunctionEvidence } from "../evidenceFiles";
+import type { Refusal } from "../refusals/Refusal";
 import { between } from "../laws/draws";
 import { law, numberBy } from "../laws/Law";
 
@@ -42,7 +43,7 @@ export const evidence: FunctionEvidence = {
   ],
   refusals: [
     [`=RETORT.TEMPERATURE.CORRECTED(, ${POINTS})`, `#VALUE! reading: nothing here (blank). ${CELSIUS}`],
-    [`=RETORT.TEMPERATURE.CORRECTED("red", ${POINTS})`, `#VALUE! reading: "red" is not a furnace temperature. ${CELSIUS}`],
+    [`=RETORT.TEMPERATURE.CORRECTED("red", ${POINTS})`, `#VALUE! reading: "red" is not a thermometer's reading. ${CELSIUS}`],
     [
       `=RETORT.TEMPERATURE.CORRECTED(700, ${POINTS})`,
       "#VALUE! reading: 700 °C is outside the points, 0.4 to 664 °C. Calibrate beyond it; nothing is guessed there.",
@@ -56,6 +57,18 @@ export const evidence: FunctionEvidence = {
       "#VALUE! references: row 2 is 100 where 212 was read, over 50 °C off. Check for a blank cell, swapped rows or °F.",
       "degrees Fahrenheit for Celsius",
     ],
+    ...(
+      [
+        [1, "273.15; 372.75", "ice", "273.15", "0"],
+        [2, "373.12; 505.078", "tin", "505.078", "231.928"],
+        [2, "373.12; 692.677", "zinc", "692.677", "419.527"],
+        [2, "373.12; 933.473", "aluminium", "933.473", "660.323"],
+      ] as const
+    ).map(([row, kelvin, what, is, celsius]): Refusal => [
+      `=RETORT.TEMPERATURE.CORRECTED(400, {${kelvin}}, {${kelvin}})`,
+      `#VALUE! references: row ${row} is ${is}, ${what} in kelvin. Give degrees Celsius, ${celsius}, there and in readings.`,
+      "kelvin for degrees Celsius",
+    ]),
     ["=RETORT.TEMPERATURE.CORRECTED(50, {0.4; 101}, {0})", "#VALUE! references: 1 value beside 2 readings. Give one reference for each reading."],
     [
       "=RETORT.TEMPERATURE.CORRECTED(50, {100; 0}, {100; 0})",

@@ -34,7 +34,10 @@ function chartObject(chart: ChartState): HostObject {
     parts: {
       Series: () => seriesCollectionObject(chart),
       Title: () => ({ kind: "ChartTitle", writes: { Text: (text: string) => (chart.title = text) } }),
-      Legend: () => ({ kind: "ChartLegend", writes: { Visible: (visible: boolean) => (chart.legend = visible) } }),
+      Legend: () => ({
+        kind: "ChartLegend",
+        writes: { Visible: (visible: boolean) => (chart.legend = visible), Position: (at: string) => (chart.legendAt = at) },
+      }),
       Axes: () => ({
         kind: "ChartAxes",
         parts: { CategoryAxis: () => axisObject((text) => (chart.xTitle = text)), ValueAxis: () => axisObject((text) => (chart.yTitle = text)) },

@@ -43,7 +43,7 @@ export function rangeFormatObject(sheet: SheetState, area: CellArea): HostObject
     },
     parts: {
       Font: () => part("RangeFont", "font", "Color", "Bold", "Italic", "Size"),
-      Fill: () => part("RangeFill", "fill", "Color"),
+      Fill: () => ({ ...part("RangeFill", "fill", "Color"), methods: { Clear: () => set("fill.color")(undefined) } }),
       Borders: () => ({ kind: "RangeBorderCollection", methods: { GetItem: line }, item: line }),
     },
   };

@@ -114,12 +114,12 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     [
       "a difference typed over",
       [(run) => run.type(run.sheet.round(13).off, 0)],
-      "? F13 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+      "? F13 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
     [
       "a finding typed over",
       [(run) => run.type(run.sheet.finding("scatter").value, 0)],
-      "? C42 was typed over: its formula is gone. Undo, or copy the cell beside it here.",
+      "? C42 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
   ],
 };

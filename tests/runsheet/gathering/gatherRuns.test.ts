@@ -94,7 +94,7 @@ describe("gatherRuns(workbook)", () => {
     // Ash above char.
     await fire("ashing", 32);
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(9).slice(1)).toEqual(["▲ check 5", "plum 1", "withheld", "withheld", "withheld", "withheld", "", "▲ withheld: not counted"]);
+    expect(row(9).slice(1)).toEqual(["▲ check 6", "plum 1", "withheld", "withheld", "withheld", "withheld", "", "▲ withheld: not counted"]);
     // The others of the sheet have numbers, and its mark against them.
     expect(row(10)[8]).toBe("? in doubt: not counted");
     expect(row(2)[0]).toBe("Vapour shares counted: 2. Too few for a median and a scatter: three are needed.");

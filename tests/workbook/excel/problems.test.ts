@@ -64,11 +64,11 @@ describe("while a cell is being edited", () => {
 
 describe("the in-memory host", () => {
   test("refuses what is not modelled instead of letting it pass", async () => {
-    const hidden = Excel.run(async (context) => {
-      context.workbook.worksheets.getItem("Sheet1").visibility = "Hidden";
+    const coloured = Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Sheet1").tabColor = "#33443B";
       await context.sync();
     });
-    await expect(hidden).rejects.toMatchObject({ code: "NotModelled", message: "in-memory host: Worksheet.Visibility (writes) is not modelled" });
+    await expect(coloured).rejects.toMatchObject({ code: "NotModelled", message: "in-memory host: Worksheet.TabColor (writes) is not modelled" });
   });
 
   test("refuses a load that names no property", async () => {

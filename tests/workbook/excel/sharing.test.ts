@@ -1,5 +1,7 @@
+import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { valuesBanner } from "../../../src/problems/sharedCopyWords";
+import { sheetStyles } from "../../../src/workbook/sheetStyles";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
@@ -32,5 +34,22 @@ describe("sharing a sheet as values in Excel", () => {
     expect(host.book.sheet("Sheet1").entryRules).toEqual([]);
     expect(await workbook.sheetNames()).toEqual(["Sheet1", copy, record]);
     expect((await workbook.readUsed(record)).rows.flat().some(({ value }) => value === "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)")).toBe(true);
+  });
+
+  test("of a run sheet, leaves no cell that looks like a box to fill in, and a banner that is seen at once", async () => {
+    host.newBook();
+    const plan = buildRunSheet({ kind: "charring", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });
+    const name = await workbook.addSheet(plan);
+    const { copy } = await shareAsValues(workbook, name, "2026-01-31");
+    const [sheet, shared] = [host.book.sheet(name), host.book.sheet(copy)];
+    const boxes = plan.cells.filter(({ style }) => style?.startsWith("runBox")).map(({ cell }) => cell);
+    expect(boxes.length).toBeGreaterThan(20);
+    for (const cell of boxes) {
+      expect(sheet.looks.get(cell)).toMatchObject({ "fill.color": sheetStyles.runBox.fill });
+      expect(shared.looks.get(cell)?.["fill.color"]).toBeUndefined();
+      expect(shared.looks.get(cell)).toMatchObject({ "font.color": sheetStyles.label.fontColour, "border.EdgeTop.style": "None" });
+    }
+    expect(shared.looks.get("D1")).toMatchObject({ "fill.color": sheetStyles.caution.fill, "font.bold": true });
+    expect((await workbook.read(copy, "D1")).rows[0]?.[0]?.value).toBe(valuesBanner("2026-01-31"));
   });
 });

@@ -212,6 +212,7 @@ describe("addSheet(plan) in Excel", () => {
         xTitle: "Elapsed (min)",
         yTitle: "Sample (g)",
         legend: true,
+        legendAt: "Right",
         blanks: "NotPlotted",
         over: "E2:K16",
         series: [

@@ -59,6 +59,7 @@ export const burningPhrases: Phrases = {
   },
   "BURN.PRODUCTS": {
     en: [
+      "what gases come from burning {fuel}",
       "how much carbon dioxide from burning {fuel}",
       "CO2 made by burning",
       "CO2 emissions of a fuel",

@@ -43,6 +43,7 @@ export const confidencePhrases: Phrases = {
       "which balance do I need",
       "is my scale good enough",
       "how big a sample",
+      "how much sample for a wanted accuracy",
       "how much must I weigh in",
       "smallest sample",
       "minimum weight",
@@ -116,6 +117,7 @@ export const confidencePhrases: Phrases = {
   },
   TYPICALRANGE: {
     en: [
+      "normal ash content for {fuel}",
       "is my result normal",
       "is this a plausible value",
       "typical value",

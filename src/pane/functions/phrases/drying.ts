@@ -11,6 +11,7 @@ export const dryingPhrases: Phrases = {
       "moisture",
       "moisture content",
       "how wet is my sample",
+      "how wet is my {fuel}",
       "how much water is in my wood",
       "how damp is it",
       "water content of a moist sample",
@@ -35,7 +36,7 @@ export const dryingPhrases: Phrases = {
       "gravimetric water content of soil",
     ],
     de: ["Holzfeuchte", "Feuchte Trockenbasis"],
-    fr: ["humidité base sèche"],
+    fr: ["humidité base sèche", "humidité sur sec"],
     es: ["humedad base seca"],
   },
   "MOISTURE.CONVERT": {
@@ -52,6 +53,7 @@ export const dryingPhrases: Phrases = {
   },
   CONSTANTWEIGHT: {
     en: [
+      "stopped losing weight",
       "is my wood dry",
       "is the compost dry",
       "may I take it out of the oven",
@@ -85,6 +87,7 @@ export const dryingPhrases: Phrases = {
       "verdict for every weighing",
       "list of weighings with not yet or steady",
       "show drying steps",
+      "table of weighings until it stops losing weight",
     ],
     de: ["Gewichtskonstanz Schritte"],
     fr: ["masse constante étapes"],
@@ -92,6 +95,7 @@ export const dryingPhrases: Phrases = {
   },
   "DRYING.END": {
     en: [
+      "how much longer in the oven till dry",
       "when will drying finish",
       "when does drying end",
       "what will it weigh when dry",

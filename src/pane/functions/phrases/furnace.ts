@@ -3,10 +3,12 @@ import type { Phrases } from "./Phrases";
 export const furnacePhrases: Phrases = {
   GASVOLUME: {
     en: [
+      "volume of {compound} gas from {mineral}",
       "gas volume",
       "how much gas comes off",
       "volume of vapour given off",
       "litres of gas from grams",
+      "how much gas from {fuel}",
       "volume of steam",
       "ideal gas volume of {compound}",
       "how much space does the gas take",

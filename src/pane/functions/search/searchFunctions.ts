@@ -12,7 +12,7 @@ export interface Finding {
 }
 
 /** What a search found, best first, and how its words were read. */
-export interface Findings extends Omit<Query, "parts"> {
+export interface Findings extends Omit<Query, "parts" | "weights"> {
   readonly found: readonly Finding[];
 }
 
@@ -21,7 +21,7 @@ export interface Findings extends Omit<Query, "parts"> {
 // How much of the question a phrase answers counts for more than proportion: half the words are less than half the question.
 const ANSWERED_POWER = 1.5;
 // Of a phrase's worth, what does not depend on how much of the phrase itself was asked.
-const WHATEVER_ELSE_IT_SAYS = 0.6;
+const WHATEVER_ELSE_IT_SAYS = 0.45;
 // All that is said of a function, beside its best phrase.
 const SAID_OF_IT = 0.8;
 // A word said so often counts for half of what it could (the k1 of BM25).
@@ -48,12 +48,12 @@ function textsOf(families: readonly Family[], phrases: Phrases): SearchedTexts {
 export function searchFunctions(families: readonly Family[], query: string, phrases: Phrases = everyPhrase): Findings {
   const texts = textsOf(families, phrases);
   const typed = query.trim().replace(/^=?\s*retort\./i, "");
-  const { parts, ...read } = queryParts(texts, typed);
-  const tells = parts.map(([first]) => (first === undefined ? 0 : texts.tells(first[0])));
+  const { parts, weights, ...read } = queryParts(texts, typed);
+  const tells = parts.map(([first], at) => (first === undefined ? 0 : texts.tells(first[0]) * (weights[at] ?? 1)));
   const total = tells.reduce((sum, each) => sum + each, 0);
   const ranked = texts.functions.map((searched) => {
     const { worth, phrase } = bestAsked(texts, searched, parts, tells, total);
-    const named = searched.definition.name.toLowerCase() === typed.toLowerCase() ? BY_ITS_NAME : 0;
+    const named = lettersOf(searched.definition.name) === lettersOf(typed) ? BY_ITS_NAME : 0;
     return { definition: searched.definition, phrase, worth: named + worth + SAID_OF_IT * shareSaid(searched, parts, tells, total) };
   });
   const best = Math.max(...ranked.map(({ worth }) => worth));
@@ -63,6 +63,9 @@ export function searchFunctions(families: readonly Family[], query: string, phra
     .map(({ definition, phrase }) => (phrase === undefined ? { definition } : { definition, phrase }));
   return { found, ...read };
 }
+
+/** A name however it is parted: "molar mass" is MOLARMASS. */
+const lettersOf = (text: string): string => text.toLowerCase().replace(/[\s.]/g, "");
 
 interface Worth {
   readonly worth: number;
@@ -91,6 +94,7 @@ function worthOf(texts: SearchedTexts, { stems, text, isPhrase }: Asked, parts: 
     matched.set(word, Math.max(fits, matched.get(word) ?? 0));
   });
   if (answered === 0) return 0;
+  if (!isPhrase) return (answered / total) ** ANSWERED_POWER * (WHATEVER_ELSE_IT_SAYS + (1 - WHATEVER_ELSE_IT_SAYS) * shareOfName(text, matched));
   let asked = 0;
   let all = 0;
   for (const word of stems) {
@@ -98,6 +102,14 @@ function worthOf(texts: SearchedTexts, { stems, text, isPhrase }: Asked, parts: 
     asked += texts.tells(word) * (matched.get(word) ?? 0);
   }
   return (answered / total) ** ANSWERED_POWER * (WHATEVER_ELSE_IT_SAYS + (1 - WHATEVER_ELSE_IT_SAYS) * (asked / all));
+}
+
+/** How much of a function's name the matched words spell: "fixed" and "carbon" all of FIXEDCARBON. */
+function shareOfName(name: string, matched: ReadonlyMap<string, number>): number {
+  const letters = name.replaceAll(".", "");
+  let left = letters;
+  for (const [word, fits] of matched) if (fits > 0 && word !== "") left = left.replace(word, "");
+  return 1 - left.length / letters.length;
 }
 
 function shareSaid({ said }: SearchedFunction, parts: readonly Part[], tells: readonly number[], total: number): number {

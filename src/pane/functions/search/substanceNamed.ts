@@ -19,6 +19,8 @@ export interface Named {
   readonly elements: readonly string[];
   /** The words that name nothing of the kind, in their order; a name's own words where they are everyday words too. */
   readonly otherWords: readonly string[];
+  /** Those of them that are a name's own. */
+  readonly nameWords: readonly string[];
 }
 
 interface Entry extends NamedSubstance {
@@ -62,7 +64,8 @@ export function namedIn(words: readonly string[], isEveryday: (word: string) => 
   }
   const elements = words.flatMap((word, at) => (taken.has(at) ? [] : elementOf(word))).filter((symbol, at, all) => all.indexOf(symbol) === at);
   const otherWords = words.filter((word, at) => !taken.has(at) || isEveryday(word));
-  return { substances: substances.sort((a, b) => a.at - b.at).map(({ named }) => named), elements, otherWords };
+  const nameWords = words.filter((word, at) => taken.has(at) && isEveryday(word));
+  return { nameWords, substances: substances.sort((a, b) => a.at - b.at).map(({ named }) => named), elements, otherWords };
 }
 
 const mended = (word: string, isEveryday: boolean): string =>
@@ -75,7 +78,7 @@ const LEAST_NAME = 3; // "tin" is a name, "he" a word
 function elementOf(word: string): string[] {
   if (word.length < LEAST_NAME || elementNames().has(word)) return [];
   try {
-    return [elementNamed(word)];
+    return [elementNamed(singular(word))];
   } catch {
     return [];
   }

@@ -11,10 +11,17 @@ const FILLERS = new Set(
   ).split(" "),
 );
 
-/** Words of a text in lower case, accents and apostrophes taken off, every word there is. */
+// French "d'humidité" is two words, English "doesn't" is one.
+const ELIDED = /(?<!\p{L})(?:d|l|s|n|j|qu)['’](?=\p{L}{3})/gu;
+// Asks for a time, though neither word means one by itself.
+const WHEN = /\bwhen (?:will|is|are)\b/gu;
+
+/** Words of a text in lower case, accents and apostrophes taken off, every word there is; "when will" as "how long until". */
 export function everyWord(text: string): string[] {
   const plain = text
     .toLowerCase()
+    .replace(ELIDED, "")
+    .replace(WHEN, "how long until")
     .replaceAll("ß", "ss")
     .normalize("NFKD")
     .replace(/[\u0300-\u036f'’]/g, "");

@@ -9,7 +9,7 @@ const fuel = (formula: string, en: string, others: Pick<Substance, "de" | "fr" |
 
 /** What is burnt or charred. Materials that are mixtures carry the formula that stands for them, and say so. */
 export const fuels: readonly Substance[] = [
-  fuel("CH1.44O0.66", "wood, firewood, timber, sawdust, biomass", {
+  fuel("CH1.44O0.66", "wood, firewood, log, timber, sawdust, biomass", {
     de: "Holz",
     fr: "bois",
     es: "madera, leña",

@@ -1,16 +1,18 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
 import type { Plain } from "../../../explanation/runSheet/Plain";
-import { RUN_SHEET_AREA, runCells, type RunCells } from "../../../explanation/runSheet/RunCells";
+import { isOfSamples, RUN_SHEET_AREA, sheetCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { LABEL } from "../../../runsheet/sheet/Columns";
 import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
-import { nextStep, type Step } from "./nextStep";
+import { nextStep } from "./nextStep";
+import type { Skip, Step } from "./order/Step";
+import { dayText } from "./readClock";
 import { readEntry } from "./readEntry";
 import { report, timeText } from "./report";
-import { begunAt, dueAt, stampNow, typedStamp } from "./stamp";
+import { begunAt, dueAt, openedFrom, stampNow, typedStamp } from "./stamp";
 
 /** What was put into the sheet with one press of Enter. */
 interface Put {
@@ -25,7 +27,7 @@ export type Outcome = { readonly told: string } | { readonly refused: string; re
 /** Weighing into one run sheet after another: reads where the work stands, and puts each reading into the next box. */
 export class WeighIn {
   private sheet = "";
-  private cells: RunCells | undefined;
+  private cells: SheetCells | undefined;
   private readonly passed = new Map<string, Set<string>>();
   private readonly begun = new Map<string, number>();
   private readonly puts: Put[] = [];
@@ -36,7 +38,7 @@ export class WeighIn {
   async look(sheet: string): Promise<Step | undefined> {
     const { ranges } = await this.workbook.readInputs({ sheet, cell: "A1" }, [{ sheet, range: RUN_SHEET_AREA, spill: false }]);
     this.sheet = sheet;
-    this.cells = runCells(sheet, ranges[0] ?? []);
+    this.cells = sheetCells(sheet, ranges[0] ?? []);
     return this.next;
   }
 
@@ -50,14 +52,19 @@ export class WeighIn {
 
   /** When the next round is due, as a moment. */
   due(now: Date): number | undefined {
-    return this.cells && dueAt(this.cells, now, this.begun.get(this.sheet));
+    return this.cells && isOfSamples(this.cells) ? dueAt(this.cells, now, this.begun.get(this.sheet)) : undefined;
+  }
+
+  /** When the vessel that is cooling has been closed as long as is set, as a moment. */
+  opening(now: Date): number | undefined {
+    return this.cells && isOfSamples(this.cells) ? openedFrom(this.cells, now) : undefined;
   }
 
   /** What would stand beside a reading made now: "10:42", "34", or "" where only the person can tell. */
   stamp(now: Date): string {
     const step = this.next;
     if (this.cells === undefined || step === undefined) return "";
-    if (step.kind === "clock") return clockText(stampOfClock(this.cells, now));
+    if (step.kind === "clock") return isOfSamples(this.cells) ? clockText(stampOfClock(this.cells, now)) : "";
     const held = step.clock && this.cells.at(step.clock.row, step.clock.column);
     if (typeof held === "number") return timeText(this.cells, held);
     const stamp = step.clock && stampNow(this.cells, step.clock.row, now, this.begun.get(this.sheet));
@@ -70,15 +77,26 @@ export class WeighIn {
     return clock !== undefined && this.cells?.at(clock.row, clock.column) === null;
   }
 
-  get isInMinutes(): boolean {
-    return this.cells?.sheet.options.timing === "minutes";
+  /** What is asked for beside a reading. */
+  get timed(): "clock" | "minutes" | "day" {
+    if (this.cells !== undefined && !isOfSamples(this.cells)) return "day";
+    return this.cells?.sheet.options.timing === "minutes" ? "minutes" : "clock";
   }
 
   pass(): void {
     const step = this.next;
-    if (step?.isOptional !== true) return;
+    if (step?.isOptional === true) this.leaveBlank([step.at]);
+  }
+
+  /** Leaves several boxes blank at once. */
+  skip({ over }: Skip): void {
+    this.leaveBlank(over);
+  }
+
+  private leaveBlank(boxes: readonly Cell[]): void {
     const own = this.passed.get(this.sheet) ?? new Set<string>();
-    this.passed.set(this.sheet, own.add(placeOf(step.at)));
+    for (const box of boxes) own.add(placeOf(box));
+    this.passed.set(this.sheet, own);
   }
 
   /**
@@ -89,7 +107,8 @@ export class WeighIn {
   async enter(typed: string, time: string, now: Date, allTheSame: boolean): Promise<Outcome> {
     const [cells, step, sheet] = [this.cells, this.next, this.sheet];
     if (cells === undefined || step === undefined) return { refused: weighInWords.done, of: "reading" };
-    const entry = step.kind === "clock" && typed.trim() === "" ? { content: stampOfClock(cells, now) } : readEntry(cells, step, typed, now);
+    const isNow = step.kind === "clock" && typed.trim() === "" && isOfSamples(cells);
+    const entry = isNow ? { content: stampOfClock(cells, now) } : readEntry(cells, step, typed, now);
     if ("refused" in entry) return { refused: entry.refused, of: "reading" };
     const stamp = this.stampBeside(cells, step, time, now);
     if (typeof stamp === "object") return { refused: stamp.refused, of: "time" };
@@ -97,14 +116,14 @@ export class WeighIn {
       { at: step.at, content: entry.content },
       ...(stamp === undefined || step.clock === undefined ? [] : [{ at: step.clock, content: stamp }]),
     ];
-    const doubt = allTheSame ? "" : doubtOf(cells, new Map<string, Plain>(wanted.map(({ at, content }) => [placeOf(at), content])));
+    const doubt = allTheSame ? "" : doubtOf(cells, step, new Map<string, Plain>(wanted.map(({ at, content }) => [placeOf(at), content])));
     if (doubt !== "") return { doubt: weighInWords.doubted(doubt) };
     return { told: await this.put(sheet, step, wanted, now) };
   }
 
-  private stampBeside(cells: RunCells, { clock }: Step, time: string, now: Date): number | undefined | { readonly refused: string } {
+  private stampBeside(cells: SheetCells, { clock }: Step, time: string, now: Date): number | undefined | { readonly refused: string } {
     if (clock === undefined || cells.at(clock.row, clock.column) !== null) return undefined;
-    const refused = cells.sheet.options.timing === "clock" ? weighInWords.noTime : weighInWords.noMinute;
+    const refused = { clock: weighInWords.noTime, minutes: weighInWords.noMinute, day: weighInWords.noDay }[this.timed];
     const stamp = time.trim() === "" ? stampNow(cells, clock.row, now, this.begun.get(this.sheet)) : typedStamp(cells, time.trim(), now);
     if (stamp === undefined) return { refused };
     const judged = readEntry(cells, { at: clock, kind: "reading", name: "" }, String(stamp), now);
@@ -126,7 +145,7 @@ export class WeighIn {
     }
     this.puts.push({ sheet, step, cells: done });
     const stamp = done[1]?.content;
-    if (typeof stamp === "number" && this.isInMinutes) this.begun.set(sheet, begunAt(stamp, now));
+    if (typeof stamp === "number" && this.timed === "minutes") this.begun.set(sheet, begunAt(stamp, now));
     await this.look(sheet);
     return [this.cells === undefined ? "" : report(this.cells, step, done[0]?.content ?? ""), problem].filter((one) => one !== "").join(" ");
   }
@@ -149,7 +168,8 @@ export class WeighIn {
     this.passed.get(last.sheet)?.clear();
     await this.look(last.sheet);
     const [reading, time] = last.cells.map(({ content }) => content);
-    const asTyped = (of: number | string | undefined): string => (typeof of === "number" && !this.isInMinutes ? clockText(of) : String(of ?? ""));
+    const asTyped = (of: number | string | undefined): string =>
+      typeof of !== "number" || this.timed === "minutes" ? String(of ?? "") : this.timed === "day" ? dayText(of) : clockText(of);
     return {
       told: weighInWords.takenBack(last.step.name, placeOf(last.step.at)),
       reading: last.step.kind === "clock" ? asTyped(reading) : String(reading),

@@ -7,20 +7,27 @@ const SECONDS_PER_MINUTE = 60;
 /** A line that counts down to a moment, each second but without being read out. */
 export interface Countdown {
   readonly line: HTMLElement;
-  /** Counts down to another moment; undefined for none. */
-  until(moment: number | undefined): void;
+  /** Counts down to another moment; undefined for none. @param words what is counted down to */
+  until(moment: number | undefined, words: CountdownWords): void;
+}
+
+export interface CountdownWords {
+  readonly due: (remaining: string) => string;
+  readonly overdue: (since: string) => string;
+  readonly isDue: string;
 }
 
 /** @param whenDue called once as the moment comes */
-export function countdown(whenDue: () => void): Countdown {
+export function countdown(whenDue: (words: CountdownWords) => void): Countdown {
   const line = element("p", { class: "countdown", role: "timer", "aria-live": "off" });
   let due: number | undefined;
+  let said: CountdownWords = weighInWords;
   let timer: ReturnType<typeof setInterval> | undefined;
   const draw = (): void => {
     line.hidden = due === undefined;
     if (due === undefined) return;
     const left = Math.ceil((due - Date.now()) / MILLISECONDS_PER_SECOND);
-    line.textContent = left > 0 ? weighInWords.due(clockOf(left)) : weighInWords.overdue(clockOf(-left));
+    line.textContent = left > 0 ? said.due(clockOf(left)) : said.overdue(clockOf(-left));
     line.classList.toggle("overdue", left <= 0);
   };
   const tick = (): void => {
@@ -28,13 +35,13 @@ export function countdown(whenDue: () => void): Countdown {
     draw();
     const isWaiting = due !== undefined && due > Date.now();
     line.dataset.waiting = isWaiting ? "yes" : "no";
-    if (wasWaiting && !isWaiting && due !== undefined) whenDue();
+    if (wasWaiting && !isWaiting && due !== undefined) whenDue(said);
   };
   return {
     line,
-    until: (moment) => {
-      if (moment === due) return;
-      due = moment;
+    until: (moment, words) => {
+      if (moment === due && words === said) return;
+      [due, said] = [moment, words];
       clearInterval(timer);
       line.dataset.waiting = "no";
       tick();

@@ -1,28 +1,39 @@
 import type { Plain } from "../../../explanation/runSheet/Plain";
-import type { RunCells } from "../../../explanation/runSheet/RunCells";
+import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
+import type { BalanceCheck } from "../../../runsheet/sheet/balanceRows";
+import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import type { CheckName } from "../../../runsheet/sheet/layout";
+import type { Step } from "./order/Step";
 import { recalculated } from "./recalculated";
 
 /** Checks whose findings are about what was just typed; others wait for more, or are about the whole run. */
-const ON_ENTRIES: readonly CheckName[] = ["vessel", "times", "gain", "order", "opened", "air", "vesselAgain", "warmth"];
+const ON_ENTRIES: readonly (CheckName | BalanceCheck)[] = [
+  ...(["vessel", "times", "gain", "order", "opened", "rising", "air", "vesselAgain", "warmth"] as const),
+  ...(["dates", "slip"] as const),
+];
 
 /**
  * What the sheet's own checks would newly say of an entry, "" for nothing.
  * @param typed what is to be entered, by name of cell
  */
-export function doubtOf(cells: RunCells, typed: ReadonlyMap<string, Plain>): string {
-  const found = (of: RunCells): string[] =>
+export function doubtOf(cells: SheetCells, { change }: Step, typed: ReadonlyMap<string, Plain>): string {
+  const found = (of: SheetCells): string[] =>
     cells.sheet.rows.checks.lines
       .filter(({ check }) => ON_ENTRIES.includes(check))
       .map(({ row }) => findingAt(of, row))
       .filter((finding) => finding !== "");
   const before = new Set(found(recalculated(cells, new Map())));
-  return found(recalculated(cells, typed)).find((finding) => !before.has(finding)) ?? "";
+  const after = recalculated(cells, typed);
+  const doubt = found(after).find((finding) => !before.has(finding)) ?? "";
+  if (doubt !== "" || change?.doubtedBelow === undefined) return doubt;
+  const { explained } = cells.sheet.working;
+  const [value, least] = [after.at(change.at.row, change.at.column), Number(after.at(explained.row, explained.column))];
+  return typeof value === "number" && value < -least ? change.doubtedBelow(value.toFixed(decimalsOf(cells.sheet.options.readability))) : "";
 }
 
 /** "" too where only the spreadsheet can work the check out; it will say so itself once the entry stands. */
-function findingAt(of: RunCells, row: number): string {
+function findingAt(of: SheetCells, row: number): string {
   try {
     const finding = of.at(row, CLOCK + 1);
     return typeof finding === "string" ? finding : "";

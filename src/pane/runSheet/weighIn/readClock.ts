@@ -1,3 +1,5 @@
+import { clockText } from "../../../explanation/runSheet/plainText";
+
 const MINUTES_PER_DAY = 1440;
 const MINUTES_PER_HOUR = 60;
 const HOURS = 24;
@@ -15,6 +17,18 @@ export function readClock(text: string, now: Date): number | undefined {
   if (isoYear !== undefined) return dated(Number(isoYear), Number(isoMonth) - 1, Number(isoDay), time);
   if (day === undefined || monthName === undefined) return time;
   return dated(Number(year ?? now.getFullYear()), MONTHS.indexOf(monthName.toLowerCase()), Number(day), time);
+}
+
+/** "2026-11-21", "21 Nov", with a time behind it or without; undefined for anything else, a bare time too. */
+export function readDay(text: string, now: Date): number | undefined {
+  const days = readClock(text, now) ?? readClock(`${text} 0:00`, now);
+  return days === undefined || days < 1 ? undefined : days;
+}
+
+/** "2026-11-21", with its time where it has one. */
+export function dayText(days: number): string {
+  const text = clockText(days);
+  return Number.isInteger(days) ? (text.split(" ")[0] ?? text) : text;
 }
 
 function dated(year: number, month: number, day: number, time: number): number | undefined {

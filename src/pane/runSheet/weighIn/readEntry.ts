@@ -1,5 +1,5 @@
 import { recalculated } from "./recalculated";
-import type { RunCells } from "../../../explanation/runSheet/RunCells";
+import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { workOut } from "../../../explanation/runSheet/workOut";
 import { couldBeThousands } from "../readNumbers";
 import { weighInWords } from "../../../problems/weighInWords";
@@ -8,23 +8,24 @@ import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import { weighingWords } from "../../../runsheet/words/weighingWords";
 import { readClock } from "./readClock";
-import type { Step } from "./nextStep";
+import type { Step } from "./order/Step";
 
 /** What an entry comes to in its cell, or why it is refused. */
 export type Entry = { readonly content: number | string } | { readonly refused: string };
 
 const THOUSANDTHS = 3;
-const UNITS = /^(-?[\d.,]+) ?(g|mg|kg|°c|°f|c|f|min)$/i;
+const UNITS = /^(-?[\d.,]+) ?(g|mg|kg|%|°c|°f|c|f|min)$/i;
 
 /** A reading as typed: a decimal comma is one, a unit is named, and what the entry rule of the box refuses is refused in its words. */
-export function readEntry(cells: RunCells, { at, kind, name }: Pick<Step, "at" | "kind" | "name">, typed: string, now: Date): Entry {
+export function readEntry(cells: SheetCells, { at, kind, name }: Pick<Step, "at" | "kind" | "name">, typed: string, now: Date): Entry {
   const text = typed.trim();
   const rule = cells.ruleOver(at.row, at.column);
   if (kind === "clock") {
     const time = text === "" ? undefined : readClock(text, now);
     return time === undefined ? { refused: rule?.refusal ?? "" } : judged(cells, at, time);
   }
-  if (text === "") return { refused: weighInWords.blank(name) };
+  if (text === "") return { refused: (kind === "words" ? weighInWords.blankWords : weighInWords.blank)(name) };
+  if (kind === "words") return judged(cells, at, text);
   if (text.toLowerCase() === weighingWords.tared) return judged(cells, at, weighingWords.tared);
   const [, bare, unit] = UNITS.exec(text) ?? [];
   if (bare !== undefined && unit !== undefined) return { refused: weighInWords.unit(unit, rule?.refusal ?? "") };
@@ -35,7 +36,7 @@ export function readEntry(cells: RunCells, { at, kind, name }: Pick<Step, "at" |
 }
 
 /** By the rule that stands over the box; its condition is that of the first box it is over. */
-function judged(cells: RunCells, at: Cell, content: number | string): Entry {
+function judged(cells: SheetCells, at: Cell, content: number | string): Entry {
   const rule = cells.ruleOver(at.row, at.column);
   if (rule === undefined) return { content };
   const { allow, refusal, over } = rule;

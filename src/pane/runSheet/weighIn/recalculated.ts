@@ -1,11 +1,11 @@
 import type { Plain } from "../../../explanation/runSheet/Plain";
-import type { RunCells } from "../../../explanation/runSheet/RunCells";
+import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { workOut } from "../../../explanation/runSheet/workOut";
 import { cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 
 /** The sheet as it would be with these cells typed: each formula is worked out when it is asked for. @param typed by name of cell */
-export function recalculated(cells: RunCells, typed: ReadonlyMap<string, Plain>): RunCells {
+export function recalculated<Cells extends SheetCells>(cells: Cells, typed: ReadonlyMap<string, Plain>): Cells {
   const known = new Map<string, Plain>();
   const value = (row: number, column: number): Plain => {
     const key = placeOf(cell(row, column));

@@ -1,22 +1,25 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
-import type { RunCells } from "../../../explanation/runSheet/RunCells";
+import { isOfSamples, type SheetCells } from "../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../problems/weighInWords";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";
-import type { Step } from "./nextStep";
+import type { Step } from "./order/Step";
+import { dayText } from "./readClock";
 
-/** "10:42", or of a run in minutes "34 min". */
-export const timeText = ({ sheet }: RunCells, time: number): string => (sheet.options.timing === "minutes" ? `${time} min` : clockText(time));
+/** "10:42", of a run in minutes "34 min", and of a balance check "2026-11-21". */
+export function timeText({ sheet }: SheetCells, time: number): string {
+  if (sheet.options.kind === "balance") return dayText(time);
+  return sheet.options.timing === "minutes" ? `${time} min` : clockText(time);
+}
 
-/** What was entered, what was lost, and what the sheet says of it. @param cells as they are now */
-export function report(cells: RunCells, { at, name, unit, kind, table, clock }: Step, content: number | string): string {
+/** What was entered, what that comes to, and what the sheet says of it. @param cells as they are now */
+export function report(cells: SheetCells, { at, name, unit, kind, change, total, clock }: Step, content: number | string): string {
   if (kind === "clock") return weighInWords.clockEntered(name, clockText(Number(content)), placeOf(at));
-  const { samples, columns, options } = cells.sheet;
+  const { columns, options } = cells.sheet;
   const time = clock && cells.at(clock.row, clock.column);
-  const told = weighInWords.entered(name, content, unit, placeOf(at), typeof time === "number" ? timeText(cells, time) : "");
-  const sample = samples.find((one) => table?.box(at.row, one).column === at.column) ?? 1;
-  const lost = table && cells.at(at.row, table.lost(at.row, sample).column);
-  const rows = table === undefined ? [at.row] : [at.row, table.rows.total];
+  const told = weighInWords.entered(name, content, unit, placeOf(at), typeof time === "number" ? timeText(cells, time) : "", isOfSamples(cells));
+  const value = change && cells.at(change.at.row, change.at.column);
+  const rows = total === undefined ? [at.row] : [at.row, total];
   // Beside some boxes stand words for who weighs, which are no verdict.
   const says = rows
     .filter((row) => cells.planned(row, columns.verdict)?.formula !== undefined)
@@ -24,10 +27,16 @@ export function report(cells: RunCells, { at, name, unit, kind, table, clock }: 
     .filter((one): one is string => typeof one === "string" && one !== "");
   return [
     told,
-    ...(typeof lost === "number" ? [weighInWords.lost(toDecimals(lost, decimalsOf(options.readability)))] : []),
+    ...(change !== undefined && typeof value === "number"
+      ? [change.said(change.isShare ? toDecimals(PERCENT * value, SHARE_DECIMALS) : toDecimals(value, decimalsOf(options.readability)))]
+      : []),
     ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
   ].join(" ");
 }
+
+// As shares are shown on the sheet.
+const SHARE_DECIMALS = 2;
+const PERCENT = 100;
 
 /** Without the sign that rounding leaves before 0. */
 const toDecimals = (value: number, decimals: number): string => (Number(value.toFixed(decimals)) || 0).toFixed(decimals);

@@ -1,6 +1,7 @@
-import type { RunCells } from "../../../explanation/runSheet/RunCells";
+import { isOfSamples, type BalanceCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
-import { clockNow, datedNow, readClock } from "./readClock";
+import { isAnyFilled, isKnownDry } from "./order/howFar";
+import { clockNow, datedNow, readClock, readDay } from "./readClock";
 
 const MINUTES_PER_DAY = 1440;
 const MILLISECONDS_PER_MINUTE = 60_000;
@@ -9,7 +10,8 @@ const MILLISECONDS_PER_MINUTE = 60_000;
  * What goes into the clock box of a row for a reading made now; undefined where only the person can tell.
  * @param begun the moment of minute 0 of a run in minutes, where it is known: its sheet does not say
  */
-export function stampNow(cells: RunCells, row: number, now: Date, begun: number | undefined): number | undefined {
+export function stampNow(cells: SheetCells, row: number, now: Date, begun: number | undefined): number | undefined {
+  if (!isOfSamples(cells)) return dayNow(cells, row, now);
   const { sheet, at } = cells;
   const { first } = sheet.rows.drying;
   const start = at(first, CLOCK);
@@ -23,8 +25,18 @@ export function stampNow(cells: RunCells, row: number, now: Date, begun: number 
   return isDated ? datedNow(now) : clockNow(now);
 }
 
-/** The time of a clock box as typed beside a reading. */
-export function typedStamp(cells: RunCells, text: string, now: Date): number | undefined {
+/** The day of a round of a balance check, with its time where a round before it is of the same day. */
+function dayNow({ sheet, at }: BalanceCells, row: number, now: Date): number {
+  const [dated, { first }] = [datedNow(now), sheet.rows.rounds];
+  const isSameDay = Array.from({ length: row - first }, (_, index) => at(first + index, CLOCK)).some(
+    (day) => typeof day === "number" && Math.floor(day) === Math.floor(dated),
+  );
+  return isSameDay ? dated : Math.floor(dated);
+}
+
+/** The time, or of a balance check the day, as typed beside a reading. */
+export function typedStamp(cells: SheetCells, text: string, now: Date): number | undefined {
+  if (!isOfSamples(cells)) return readDay(text, now);
   if (cells.sheet.options.timing === "clock") return readClock(text, now);
   const minutes = Number(text.replace(",", "."));
   return text === "" || !Number.isFinite(minutes) ? undefined : minutes;
@@ -35,16 +47,39 @@ export function dueAt(cells: RunCells, now: Date, begun: number | undefined): nu
   const { sheet, at } = cells;
   const { first, last } = sheet.rows.drying;
   const interval = at(sheet.settings.interval.row, sheet.settings.interval.column);
-  const { allSteady } = sheet.drying;
-  if (typeof interval !== "number" || Number(at(allSteady.row, allSteady.column)) > 0) return undefined;
+  const isFired = sheet.fired.some((table) => sheet.samples.some((sample) => isAnyFilled(cells, table, sample)));
+  if (typeof interval !== "number" || isFired || isKnownDry(cells)) return undefined;
   const clocks = Array.from({ length: last - first + 1 }, (_, index) => at(first + index, CLOCK)).filter((one) => typeof one === "number");
   const latest = clocks.at(-1);
   if (latest === undefined || clocks.length === last - first + 1) return undefined;
   if (sheet.options.timing === "minutes") return begun === undefined ? undefined : begun + (latest + interval) * MILLISECONDS_PER_MINUTE;
+  return minutesAfter(latest, interval, now);
+}
+
+/** The moment so many minutes after a time of a clock box. */
+function minutesAfter(clock: number, minutes: number, now: Date): number {
   // Of bare clock times the nearest is meant, before now or after.
-  const daysAgo = latest >= 1 ? datedNow(now) - latest : clockNow(now) - latest - Math.round(clockNow(now) - latest);
+  const daysAgo = clock >= 1 ? datedNow(now) - clock : clockNow(now) - clock - Math.round(clockNow(now) - clock);
   const minute = Math.floor(now.getTime() / MILLISECONDS_PER_MINUTE);
-  return (minute + interval - Math.round(daysAgo * MINUTES_PER_DAY)) * MILLISECONDS_PER_MINUTE;
+  return (minute + minutes - Math.round(daysAgo * MINUTES_PER_DAY)) * MILLISECONDS_PER_MINUTE;
+}
+
+/** When a vessel whose vent went quiet has stayed closed as long as is set; undefined where none is cooling. */
+export function openedFrom({ sheet, at }: RunCells, now: Date): number | undefined {
+  const { closed } = sheet.settings;
+  // A run that ends with drying has no such setting.
+  if (sheet.fired.length === 0) return undefined;
+  const minutes = at(closed.row, closed.column);
+  if (typeof minutes !== "number") return undefined;
+  for (const { rows, fire } of sheet.fired)
+    for (let row = rows.fire.last; row >= rows.fire.first; row--) {
+      const { quiet, opened } = fire(row);
+      const [since, until] = [at(quiet.row, quiet.column), at(opened.row, opened.column)];
+      const box = rows.first + row - rows.fire.first;
+      const isWeighed = sheet.samples.some((sample) => at(box, sheet.columns.box(box, sample).column) !== null);
+      if (typeof since === "number" && until === null && !isWeighed) return minutesAfter(since, minutes, now);
+    }
+  return undefined;
 }
 
 /** The moment of minute 0, from the minutes that were put beside a reading made now. */

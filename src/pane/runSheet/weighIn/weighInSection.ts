@@ -20,8 +20,8 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
   const weighIn = new WeighIn(workbook);
   const messages = new Messages();
   const sound = chime();
-  const timer = countdown(() => {
-    messages.tell(weighInWords.isDue);
+  const timer = countdown((words) => {
+    messages.tell(words.isDue);
     sound.play();
   });
   const reading = element("input", { id: "weigh-reading", class: "weigh-box", inputmode: "decimal", autocomplete: "off", enterkeyhint: "enter" });
@@ -31,11 +31,13 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
   const timeField = element("div", { class: "weigh-time" }, timeLabel, time);
   const enter = element("button", { type: "submit", class: "primary" }, weighInWords.enter);
   const allTheSame = button(weighInWords.allTheSame, "secondary", () => void entered(true));
-  const pass = button(weighInWords.pass, "secondary", () => {
-    weighIn.pass();
+  const leaveBlank = (which: () => void): void => {
+    which();
     reset();
-  });
+  };
+  const pass = button(weighInWords.pass, "secondary", () => leaveBlank(() => weighIn.pass()));
   const takeBack = button(weighInWords.takeBack, "secondary", () => void takenBack());
+  const skips = element("div", { class: "weigh-skips" });
   const form = element("form", { novalidate: true, class: "weigh-form" }, label, reading, timeField, enter, allTheSame);
   const rest = element("p", { class: "weigh-rest" });
   const section = element(
@@ -45,7 +47,7 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
     rest,
     messages.region,
     timer.line,
-    element("div", { class: "weigh-more" }, pass, takeBack, wholeScreenButton()),
+    element("div", { class: "weigh-more" }, pass, skips, takeBack, wholeScreenButton()),
     sound.block,
   );
   let busy = false;
@@ -63,16 +65,18 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
     if (step === undefined) rest.textContent = weighIn.rest;
     pass.hidden = step?.isOptional !== true;
     takeBack.hidden = !weighIn.canTakeBack;
-    timer.until(weighIn.due(new Date()));
+    const opening = weighIn.opening(new Date());
+    timer.until(opening ?? weighIn.due(new Date()), opening === undefined ? weighInWords : weighInWords.opening);
+    skips.replaceChildren(...(step?.skips ?? []).map((skip) => button(skip.words, "secondary", () => leaveBlank(() => weighIn.skip(skip)))));
     if (step === undefined) return;
     const isClock = step.kind === "clock";
     label.textContent = `${weighInWords.box(step.name, placeOf(step.at))}${step.unit === "" ? "" : `, ${step.unit}`}`;
     enter.textContent = isClock ? weighInWords.clockEnter(step.name) : weighInWords.enter;
-    reading.inputMode = isClock ? "text" : "decimal";
+    reading.inputMode = step.kind === "reading" ? "decimal" : "text";
     timeField.hidden = !weighIn.asksForTime;
-    timeLabel.textContent = weighIn.isInMinutes ? weighInWords.minute : weighInWords.clock;
+    timeLabel.textContent = { clock: weighInWords.clock, minutes: weighInWords.minute, day: weighInWords.day }[weighIn.timed];
     const stamp = weighIn.stamp(new Date());
-    const offered = stamp === "" ? weighInWords.typeIt : weighInWords.now(stamp);
+    const offered = stamp === "" ? weighInWords.typeIt : (weighIn.timed === "day" ? weighInWords.today : weighInWords.now)(stamp);
     time.placeholder = offered;
     reading.placeholder = isClock ? offered : "";
   };

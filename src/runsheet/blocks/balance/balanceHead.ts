@@ -3,6 +3,7 @@ import { cell, fn, is, reckon } from "../../expressions/Expression";
 import { checksSay } from "../../formulas/answer";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange } from "../../formulas/balance/history";
+import { watchingTheChecks, watchingTheHead } from "../../formulas/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { LABEL } from "../../sheet/Columns";
 import { balanceWords } from "../../words/balance/balanceWords";
@@ -24,9 +25,9 @@ export function balanceHead(sheet: BalanceSheet): Block {
   const middle = when(isNumber(own.mean), own.mean, fn("N", setup.value));
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
-    calculated(cell(head.title, NEXT), nextSays(sheet), "runStrong"),
+    calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet)), "runStrong"),
     calculated(cell(head.answer, LABEL), balanceAnswer(sheet, checks), "runAnswer"),
-    calculated(cell(head.checks, LABEL), checksSay(checks), "runStrong"),
+    calculated(cell(head.checks, LABEL), watchingTheHead(sheet, checksSay(checks)), "runStrong"),
     calculated(cell(head.covers, LABEL), balanceCovers(sheet), "runLine"),
     calculated(cell(head.openly, LABEL), runsSay(sheet, checks), "runLine"),
     workingLabel(sheet, head.title, sheetWords.workings.title),

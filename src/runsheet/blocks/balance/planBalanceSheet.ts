@@ -7,12 +7,11 @@ import { CLOCK, LABEL } from "../../sheet/Columns";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { sheetWords } from "../../words/sheetWords";
 import { band, ofCells, together, type Block } from "../Block";
-import { calculatedAreas } from "../calculatedAreas";
 import { cautionsBlock } from "../cautionsBlock";
 import { balanceChecksBlock } from "../checksBlock";
 import { failedAt, failedRow } from "../emphasis";
-import { calculatedRule } from "../entries";
 import { plannedSheet } from "../plannedSheet";
+import { watched } from "../typedOverBlock";
 import { balanceHead } from "./balanceHead";
 import { cornersBlock, notesBlock } from "./cornersBlock";
 import { performanceBlock } from "./performanceBlock";
@@ -27,23 +26,22 @@ export const planBalanceSheet = (sheet: BalanceSheet): SheetPlan =>
     startAt: placeOf(sheet.setup.value),
   });
 
-/** Its blocks with formulas still as data, each calculated cell under a rule that refuses whatever is typed. */
+/** Its blocks with formulas still as data, each calculated cell watched. */
 export function balanceBlocks(sheet: BalanceSheet): Block {
-  const { width } = sheet.columns;
-  const worked = [roundsBlock(sheet), cornersBlock(sheet), performanceBlock(sheet)];
-  const guarded = worked.flatMap(({ cells }) => calculatedAreas(cells, width));
-  const { curves } = sheet.rows;
+  const { curves, rounds } = sheet.rows;
   const heading = { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: balanceWords.curves };
   const every = together(
     balanceHead(sheet),
     weightBlock(sheet),
-    ...worked,
+    roundsBlock(sheet),
+    cornersBlock(sheet),
+    performanceBlock(sheet),
     notesBlock(sheet),
     cautionsBlock(sheet),
-    balanceChecksBlock(sheet, guarded),
+    balanceChecksBlock(sheet),
     ofCells(...band(sheet, curves.heading, "runBand", heading)),
   );
-  return together(every, { cells: [], entryRules: calculatedAreas(every.cells, width).map(calculatedRule) });
+  return watched(sheet, every, [rounds.total]);
 }
 
 /** The readings round by round, straight from the boxes, and the lines that they should lie between. */

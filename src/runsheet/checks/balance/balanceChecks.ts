@@ -13,7 +13,7 @@ import { step, type Check } from "../Check";
 import { typedOverCheck } from "../typedOverCheck";
 
 /** Each check of a balance check. */
-export const BALANCE_CHECKED: Readonly<Record<BalanceCheck, (sheet: BalanceSheet, calculated: readonly Range[]) => Check>> = {
+export const BALANCE_CHECKED: Readonly<Record<BalanceCheck, (sheet: BalanceSheet) => Check>> = {
   given: givenCheck,
   dates: datesCheck,
   rows: roundsCheck,
@@ -22,7 +22,7 @@ export const BALANCE_CHECKED: Readonly<Record<BalanceCheck, (sheet: BalanceSheet
   bias: biasCheck,
   zero: zeroCheck,
   corners: cornersCheck,
-  typedOver: (_, calculated) => typedOverCheck(calculated),
+  typedOver: typedOverCheck,
 };
 
 /** The same rows of another column, and shifted by one: down to the row of the total or past it, which are empty. */

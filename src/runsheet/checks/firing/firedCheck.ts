@@ -3,39 +3,55 @@ import { fn, is } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { isAbsent } from "../../formulas/absence";
 import { isFull } from "../../formulas/rowSays";
-import { block } from "../../formulas/weighings";
+import { block, lastWeighed } from "../../formulas/weighings";
 import type { Fired, RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { weighingWords } from "../../words/weighingWords";
 import { step, type Check } from "../Check";
 
 const { fired, dryness } = checkWords;
-const { unjudged } = weighingWords;
+const { unjudged, verdicts } = weighingWords;
+const TOLD_ELSEWHERE = [verdicts.gain, unjudged.notDry, unjudged.weightIsText, unjudged.rowMissing];
+const PHASE = { Charring: "charring", Ashing: "ashing", Heating: "heating" } as const;
 
 /** Whether nothing more left: asked once the work went on after a firing, or the table is full. */
 function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, what: "Charring" | "Ashing" | "Heating"): Check {
-  const { end, across, samples } = sheet;
+  const { end, across, samples, vessel, drying } = sheet;
   const steady = across(table.steady);
   const isNotSteady = is(table.allSteady, "=", 0);
-  const wentOn: Condition = any(
-    isFull(sheet, table),
+  const isGoneOn: Condition = any(
     ...(after === undefined ? [] : [is(fn("COUNT", block(sheet, after)), ">", 0)]),
     ...(end === undefined ? [] : [is(fn("COUNT", across(end.vessel)), ">", 0)]),
   );
+  const wentOn: Condition = any(isFull(sheet, table), isGoneOn);
+  // Counted, since a comparison with a verdict that shows an error is an error itself.
+  const says = (sample: number, word: string): Condition => is(fn("COUNTIF", table.steady(sample), word), ">", 0);
+  // A gain, a text and a gap are told by checks of their own, charred before it was dry by that of dryness.
+  const isTold = (sample: number): Condition => any(...TOLD_ELSEWHERE.map((word) => says(sample, word)));
+  const isOpen = (sample: number): Condition =>
+    all(is(fn("COUNT", vessel(sample), drying.boxes(sample)), ">", 0), noNumber(table.steady(sample)), is(isTold(sample), "=", false));
+  const isAnyOpen = any(...samples.map(isOpen));
   const cannot = (reason: string): Condition => is(fn("COUNTIF", steady, reason), ">", 0);
   const reasons = [unjudged.settingsMissing, unjudged.heldMissing] as const;
   const isUnjudged = any(...reasons.map(cannot), ...samples.map((sample) => fn("ISERROR", table.steady(sample))));
   return {
     silentWhile: any(
       noNumber(block(sheet, table)),
-      all(isNotSteady, any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0)), is(isUnjudged, "=", false)),
+      all(
+        isNotSteady,
+        any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0), is(isAnyOpen, "=", false)),
+        is(isUnjudged, "=", false),
+      ),
     ),
     unjudgedWhile: isAbsent(sheet),
     steps: [
       ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
       ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),
-      // Charred before it was dry is told by the check of dryness.
-      step(all(isNotSteady, wentOn, is(fn("COUNTIF", steady, unjudged.notDry), "=", 0)), fired.unfinished(what)),
+      ...samples.map((sample) => {
+        const isStillLosing = any(says(sample, verdicts.notYet), says(sample, verdicts.tooSoon));
+        return step(all(isGoneOn, isStillLosing), fired.wentOn(sample, PHASE[what], lastWeighed(table, sample)));
+      }),
+      step(all(isNotSteady, wentOn, isAnyOpen), fired.unfinished(what)),
     ],
   };
 }

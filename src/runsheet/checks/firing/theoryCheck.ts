@@ -1,8 +1,9 @@
 import { all, isNumber, noNumber, when } from "../../expressions/choices";
-import { fn, is, reckon } from "../../expressions/Expression";
+import { fn, is, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { percent } from "../../formulas/answer";
 import { isGiven } from "../../formulas/salt";
+import { isVesselDoubtful } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
@@ -10,7 +11,8 @@ import { step, type Check, type Step } from "../Check";
 const words = checkWords.theory;
 
 /** Whether the formulas can be read and belong together, and no sample lost more than they allow, beyond its ± by weighing. */
-export function theoryCheck({ salt, samples, share, plusMinus, across }: RunSheet): Check | undefined {
+export function theoryCheck(sheet: RunSheet): Check | undefined {
+  const { salt, samples, share, plusMinus, across, end } = sheet;
   if (salt === undefined) return undefined;
   const { formula, residue, theory, startMass, residueMass } = salt;
   const [start, stays] = [nameOf(formula), nameOf(residue)];
@@ -29,8 +31,13 @@ export function theoryCheck({ salt, samples, share, plusMinus, across }: RunShee
       ...samples.map((sample): Step => {
         const [loss, off] = [share("lossOnHeating", sample), plusMinus("lossOnHeating", sample)];
         const isAbove = is(reckon(fn("N", loss), "-", fn("N", off)), ">", theory);
-        return step(all(is(fn("COUNT", loss, off, theory), "=", 3), isAbove), words.above(sample, percent(loss, 2), percent(theory, 2)));
+        const plain = words.above(sample, percent(loss, 2), percent(theory, 2));
+        const said = end === undefined ? plain : when(isVesselDoubtful(sheet, end, sample), byVessel(sheet, end, sample, loss, theory), plain);
+        return step(all(is(fn("COUNT", loss, off, theory), "=", 3), isAbove), said);
       }),
     ],
   };
 }
+
+const byVessel = ({ columns, rows }: RunSheet, end: NonNullable<RunSheet["end"]>, sample: number, loss: Cell, theory: Cell): Expression =>
+  words.aboveByVessel(sample, percent(loss, 2), percent(theory, 2), nameOf(end.vessel(sample)), nameOf(columns.box(rows.drying.vessel, sample)));

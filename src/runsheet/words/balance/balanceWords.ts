@@ -102,9 +102,9 @@ export const balanceWords = {
     foot: "± of the first line: t s / √n for n rounds, rounding (0.82 of a step), and the weight's own ±, as root of the sum of squares.",
   },
   workings: {
-    history: "mean, s and number of rounds, g",
+    history: "mean of all rounds, g; s of all rounds, g; number of rounds",
     next: "row of the next box; change two explain, g",
-    limits: "chart: mean - 2 s, mean, mean + 2 s",
+    limits: "lower line of the chart, g; middle line of the chart, g; upper line of the chart, g",
   },
   chart: { title: "Check weight", x: "round", y: "check weight, g", readings: "reading", low: "mean - 2 s", mean: "mean", high: "mean + 2 s" },
   curves: "the check weight, round by round, between mean - 2 s and mean + 2 s",

@@ -15,7 +15,8 @@ import { inExcel } from "../inExcel";
 import { askForMarks, putMark, sheetsThere, takeMark } from "../unfinished/sheetMark";
 import type { Ended } from "../unfinished/takeBack";
 import { wholeOrNothing } from "../unfinished/wholeOrNothing";
-import { writePlan } from "../writing/writePlan";
+import { unbox } from "../writing/unbox";
+import { dress, writePlan } from "../writing/writePlan";
 
 /**
  * Copies a sheet with values in place of cell formulas, and makes the sheet beside it. No part of this can be one step of
@@ -50,6 +51,8 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
   // All of the sheet: rules stand on blank cells too.
   if (wanted.keepsRules !== true) copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
+  unbox(copy.worksheet, wanted.unboxed ?? []);
+  if (wanted.banner !== undefined) dress(copy.worksheet, [{ cell: wanted.banner, style: "caution" }]);
   const further = (wanted.further ?? []).map((plan) => {
     const cells = plan.cells.map((one) =>
       one.formula === undefined ? one : { ...one, formula: withSheetRenamed(one.formula, wanted.name, wanted.copyName) },

@@ -24,6 +24,8 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
   chart.axes.categoryAxis.title.text = planned.xTitle;
   chart.axes.valueAxis.title.text = planned.yTitle;
   chart.legend.visible = planned.series.length > 1;
+  // Beside the curves: below them it takes half of a low chart on paper.
+  chart.legend.position = Excel.ChartLegendPosition.right;
   chart.displayBlanksAs = Excel.ChartDisplayBlanksAs.notPlotted;
   chart.setPosition(from, to);
 }

@@ -1,7 +1,8 @@
 import { cellsOf } from "../../../../src/explanation/runSheet/RunCells";
 import { clockOf } from "../../../../src/pane/runSheet/weighIn/countdown";
-import { clockNow, datedNow, readClock } from "../../../../src/pane/runSheet/weighIn/readClock";
-import { dueAt, stampNow } from "../../../../src/pane/runSheet/weighIn/stamp";
+import { clockNow, datedNow, dayText, readClock, readDay } from "../../../../src/pane/runSheet/weighIn/readClock";
+import { dueAt, openedFrom, stampNow, typedStamp } from "../../../../src/pane/runSheet/weighIn/stamp";
+import { plainBalance } from "../../../runsheet/balance/plainBalance";
 import { plainRun } from "../../../runsheet/plainRun";
 
 const NOW = new Date(2026, 10, 21, 10, 42, 30);
@@ -80,4 +81,47 @@ describe("the time beside a reading", () => {
     expect([stampNow(inMinutes, row(inMinutes, 1), NOW, begun), stampNow(inMinutes, row(inMinutes, 1), NOW, undefined)]).toEqual([34, undefined]);
     expect(dueAt(inMinutes, NOW, begun)).toBe(begun + 30 * 60_000);
   });
+});
+
+test("a vessel that cools closed is opened from its minutes after the vent went quiet, until it was opened or weighed", () => {
+  const run = plainRun({ kind: "charring" });
+  const { settings, charring } = run.sheet;
+  const fire = charring?.fire(charring.rows.fire.first);
+  if (fire === undefined || charring === undefined) throw new Error("a run that is charred");
+  const opened = (): number | undefined => {
+    const at = openedFrom(
+      cellsOf(run.sheet, (row, column) => run.value({ kind: "cell", row, column, fixed: "nothing" })),
+      NOW,
+    );
+    return at === undefined ? undefined : (at - new Date(2026, 10, 21, 10, 42).getTime()) / 60_000;
+  };
+  run.type(settings.closed, 60);
+  expect(opened()).toBeUndefined();
+  run.type(fire.quiet, clock(10, 30));
+  expect(opened()).toBe(48);
+  run.type(fire.opened, clock(10, 40));
+  expect(opened()).toBeUndefined();
+  run.type(fire.opened, null);
+  run.type(charring.box(charring.rows.first, 1), 30);
+  expect(opened()).toBeUndefined();
+});
+
+test("a round of a balance check is stamped with its day, and with its time where another is of the same day", () => {
+  const balance = plainBalance();
+  const cells = cellsOf(balance.sheet, (row, column) => balance.value({ kind: "cell", row, column, fixed: "nothing" }));
+  const { first } = balance.sheet.rows.rounds;
+  expect(stampNow(cells, first, NOW, undefined)).toBe(DAY);
+  balance.type(balance.sheet.round(first).date, DAY);
+  expect(stampNow(cells, first + 1, NOW, undefined)).toBe(DAY + clock(10, 42));
+  expect([typedStamp(cells, "20 Nov", NOW), typedStamp(cells, "10:42", NOW)]).toEqual([DAY - 1, undefined]);
+});
+
+test("a day is read with a time or without, and never a bare time", () => {
+  expect([readDay("2026-11-21", NOW), readDay("21 Nov 2026 10:42", NOW), readDay("9:30", NOW), readDay("21.11.", NOW)]).toEqual([
+    DAY,
+    DAY + clock(10, 42),
+    undefined,
+    undefined,
+  ]);
+  expect([dayText(DAY), dayText(DAY + clock(10, 42))]).toEqual(["2026-11-21", "2026-11-21 10:42"]);
 });

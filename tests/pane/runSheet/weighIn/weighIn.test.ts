@@ -149,10 +149,10 @@ describe("WeighIn", () => {
     expect(await held("C12")).toBe(null);
     await enter("65.2", at(9, 0));
     expect(await enter("70", at(9, 30))).toEqual({
-      doubt: "Before it is entered: ? C13 is heavier than the row above: damp taken up, a draught, or a slip. Weigh again, cold.",
+      doubt: "Before it is entered: ? C13 is heavier than the weight before: damp taken up, a draught, or a slip in either. Weigh again, cold.",
     });
     expect(await enter("60", at(8, 30))).toEqual({
-      doubt: "Before it is entered: ? B13 comes 23 h 30 min after the round before; planned 30 min. If right, type its date too: 21 Nov 9:30.",
+      doubt: "Before it is entered: ? B13 comes 23 h 30 min after the round before; planned 30 min. Look at both; if right, type its date too.",
     });
     expect(await enter("70", at(9, 30), "", true)).toHaveProperty("told");
     expect(await held("C13")).toBe(70);

@@ -19,6 +19,38 @@ test("what is said while weighing in", () => {
   expect(weighInWords.done).toBe("Nothing is left to weigh on this sheet.");
 });
 
+test("what is said of kinds of run that catch, stage or check a balance", () => {
+  expect([weighInWords.caught("7.40"), weighInWords.caught("-0.30"), weighInWords.left("85.60")]).toEqual([
+    "Caught 7.40 g.",
+    "Lighter by 0.30 g.",
+    "Left: 85.60 % of the dry sample.",
+  ]);
+  expect([weighInWords.offWeight("0.01"), weighInWords.offWeight("-0.01"), weighInWords.offWeight("0.00"), weighInWords.offCentre("-0.07")]).toEqual([
+    "0.01 g above the weight's value.",
+    "0.01 g below the weight's value.",
+    "As the weight's value.",
+    "0.07 g below the centre.",
+  ]);
+  expect(weighInWords.lighterAfterFire("-0.30")).toBe("it is 0.30 g lighter than before the fire. Weigh it again, and look which part it is.");
+  expect([weighInWords.toWeighing, weighInWords.noMoreStages, weighInWords.noCorners, weighInWords.noLedger]).toEqual([
+    "Straight to the weighing",
+    "No more stages",
+    "No corners this time",
+    "Leave gas, water and ± blank",
+  ]);
+  expect([weighInWords.day, weighInWords.today("2026-11-21"), weighInWords.noDay, weighInWords.blankWords("what left, stage 1")]).toEqual([
+    "Day of it",
+    "today: 2026-11-21",
+    "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today.",
+    "What left, stage 1: nothing here. Type a word or two, or leave the box blank.",
+  ]);
+  expect([weighInWords.opening.due("29:07"), weighInWords.opening.overdue("00:12"), weighInWords.opening.isDue]).toEqual([
+    "Keep it closed for another 29:07",
+    "Closed for as long as is set since 00:12: open it if it is cold",
+    "The vessel has been closed for as long as is set. Open it once it is cold.",
+  ]);
+});
+
 test("what is said of a value that could not be put in or taken back", () => {
   expect(changedSince("C12")).toBe("Cell C12 holds something else by now, so it was left as it is. Look at it in the sheet.");
   expect(valueMayStand("It broke.", "C12")).toBe(
@@ -35,7 +67,7 @@ test("what is said of a value that could not be put in or taken back", () => {
 test("what is said of a cell of a run sheet besides its explanation", () => {
   expect(calculatedByRun("F13", "lost, round 2")).toBe("F13 is calculated by this run sheet: lost, round 2.");
   expect(typedOverInRun("F13")).toBe(
-    "F13 was typed over: the sheet calculates here, and its formula is gone. Undo, or copy the cell beside it here.",
+    "F13 was typed over: the sheet calculates here, and its formula is gone. Undo, or press Mend formulas in the task pane.",
   );
   expect(RUN_CELL_OTHERWISE).toBe(
     "The formula here is not the one this sheet was made with: rows were put in beside it, or it was changed. What follows explains the formula as it stands.",

@@ -1,0 +1,67 @@
+import type { BalanceCheck } from "../../sheet/balanceRows";
+import { meaningWords, type Meaning } from "../meaningWords";
+import { sheetWords } from "../sheetWords";
+import { balanceWords } from "./balanceWords";
+
+/** Words by which cells of a balance check are called that have no label of their own. */
+export const balanceNameWords = {
+  head: { answer: "What the balance shows", covers: "What its ± covers", openly: "Figure for run sheets" },
+  number: "Number of the round",
+} as const;
+
+const { rounds, corners, performance, workings } = balanceWords;
+const READINGS = "Difference of readings of one balance.";
+const SHEWHART =
+  "Warning and action limits by Shewhart, 2 s and 3 s (ISO 7870-2, from memory), from the rounds before, at least one and two display steps.";
+const SPREAD = "Mean and standard deviation of the readings (GUM, JCGM 100:2008, 4.2).";
+const OF_BIAS =
+  "Root of the sum of squares of t s / sqrt(n), Student's t at 95 % with n - 1 degrees of freedom; rounding, 2 d sqrt(2 / 12) for the display step d; and the weight's own ±.";
+const [mean = "", scatter = "", count = ""] = workings.history.split("; ");
+
+/** What each calculated cell of a balance check means, by what it is called on the sheet. */
+export const balanceMeanings: readonly (readonly [name: string, meaning: Meaning])[] = [
+  [balanceNameWords.head.answer, { about: "How far the balance is off its check weight, in a sentence that begins with the verdict.", source: "Own convention: the sheet marks what its checks put in doubt." }], // prettier-ignore
+  [balanceNameWords.head.covers, { about: "What the ± of that figure covers and what it does not.", source: "GUM (JCGM 100:2008), 3.3.2: what is not measured is no part of a ±." }], // prettier-ignore
+  [balanceNameWords.head.openly, { about: "The repeatability and display step that run sheets on this balance may take.", source: "Own convention: scatter of the rounds, and what the corners add." }], // prettier-ignore
+  [balanceNameWords.number, { about: "Which round this is, for the chart.", source: "Own convention." }],
+  [rounds.columns.off, { about: "This reading less the weight's value.", source: READINGS }],
+  [rounds.columns.apart, { about: "This reading less the mean of the rounds before it; blank until five stand before it.", source: SHEWHART }],
+  [rounds.columns.twice, { about: "Twice the standard deviation of the rounds before, and no less than one display step.", source: SHEWHART }],
+  [rounds.total, { about: "Of all rounds together: their mean less the weight's value, and twice their standard deviation.", source: SPREAD }],
+  [corners.columns.off, { about: "This place less the centre, the mean of its one or two readings.", source: READINGS }],
+  [corners.total, { about: "The place farthest off the centre, with its sign.", source: READINGS }],
+  [
+    performance.labels.bias,
+    { about: "By how much the mean of all rounds is off the weight's value; below 0 the balance shows too little.", source: READINGS },
+  ],
+  [performance.labels.scatter, { about: "Standard deviation of one reading, from all rounds.", source: SPREAD }],
+  [performance.labels.corner, { about: "The place of the pan farthest off the centre.", source: READINGS }],
+  [performance.labels.zero, { about: "What was left on the empty pan at the most, once the weight was off.", source: READINGS }],
+  [performance.labels.forRuns, { about: "What run sheets on this balance may take as its repeatability: root of s^2 + (largest corner)^2 / 12.", source: "A load somewhere between the corners, rectangular (EURAMET cg-18, 7.1, from memory); GUM (JCGM 100:2008), 4.3.7." }], // prettier-ignore
+  [
+    performance.columns.plusMinus,
+    { about: "How far the figure beside it may be off.", plusMinus: `95 %. ${OF_BIAS}`, source: "GUM (JCGM 100:2008), 5.1.2 and 6.2." },
+  ],
+  [sheetWords.says, { about: "What the sheet makes of this row.", source: SHEWHART }],
+  [mean, { about: "Mean of all readings.", source: SPREAD }],
+  [scatter, { about: "Standard deviation of all readings.", source: SPREAD }],
+  [count, { about: "How many rounds have a reading.", source: "Own convention." }],
+  [
+    "change two explain",
+    { about: "The change that two readings explain by themselves: 2 sqrt(2) s, at least two display steps.", source: meaningWords.explained.source },
+  ],
+  ...workings.limits.split("; ").map((name) => [name, { about: "An end of a line in the chart: the mean of all rounds, and 2 s, at least one step, below or above it.", source: SHEWHART }] as const), // prettier-ignore
+];
+
+/** What each check of a balance check looks at. */
+export const balanceCheckMeanings: Readonly<Record<BalanceCheck, string>> = {
+  given: "Whether the weight's value and the display step are given, and the weight is known well enough to judge this balance by.",
+  dates: "Whether dates are such, follow one another, and stand beside each reading.",
+  rows: "Whether every reading is a number and no round is left out above a filled one.",
+  slip: "Whether every reading is of this weight: within a hundredth of its value (own bound).",
+  newest: "Whether the newest round lies where the rounds before it lead one to expect.",
+  bias: "Whether the mean is off the weight's value by no more than its ±.",
+  zero: "Whether the newest zero, once the weight was off, is one that readings explain.",
+  corners: "Whether every place of the pan reads as the centre does.",
+  typedOver: "Whether every calculated cell that the answer rests on still holds its formula.",
+};

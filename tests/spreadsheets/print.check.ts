@@ -1,0 +1,89 @@
+// Run sheets on paper, measured in what LibreOffice prints: every kind, A4 and Letter, blank and filled in.
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
+import type { SheetPlan } from "../../src/workbook/SheetPlan";
+import { newFileOf } from "../../src/xlsx/planned/addPlanned";
+import type { PrintedPage } from "../pdf/readPdf";
+import { filledRuns } from "./filledRuns";
+import { paperFaults } from "../pdf/paperFaults";
+import { onPaper, PAPERS, printed, type Paper } from "./printed";
+
+jest.setTimeout(120_000);
+
+const usual: RunSheetOptions = { kind: "ashing", weighIns: 8, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 3 };
+const longest: Partial<RunSheetOptions> = { charFirings: 4, ashFirings: 4, replicates: 3 };
+
+/** Blank sheets, and on how many pages each goes. */
+const BLANK: Readonly<Record<string, readonly [options: Partial<RunSheetOptions>, pages: number]>> = {
+  "a drying run": [{ kind: "drying" }, 2],
+  "a drying run of one sample": [{ kind: "drying", replicates: 1 }, 2],
+  "a charring run": [{ kind: "charring" }, 2],
+  "a charring run of one sample, one firing": [{ kind: "charring", replicates: 1, charFirings: 1 }, 2],
+  "a charring run, four firings": [{ kind: "charring", weighIns: 6, ...longest }, 2],
+  // What is left of two pages below the bench and its cautions does not hold results, checks, settings, open fire and curves.
+  "an ashing run": [{ kind: "ashing" }, 3],
+  "an ashing run of one sample, one firing": [{ kind: "ashing", replicates: 1, weighIns: 6, charFirings: 1, ashFirings: 1 }, 2],
+  "an ashing run, four firings": [{ kind: "ashing", ...longest }, 3],
+  "a run with liquids caught": [{ kind: "liquids" }, 3],
+  "a run with liquids caught, four receivers, four firings": [{ kind: "liquids", receivers: 4, ...longest }, 3],
+  "a staged run": [{ kind: "staged" }, 2],
+  "a staged run of twelve stages": [{ kind: "staged", stages: 12 }, 4],
+  "a salt": [{ kind: "salt" }, 2],
+  "a salt, four firings": [{ kind: "salt", ...longest }, 2],
+  "a balance check": [{ kind: "balance", replicates: 1 }, 2],
+  "an ashing run of six samples": [{ kind: "ashing", replicates: 6 }, 4],
+  "a drying run of four samples on a fine balance": [{ kind: "drying", replicates: 4, readability: 0.0001 }, 2],
+};
+
+const sheets = new Map<string, { readonly plan: SheetPlan; readonly file: Uint8Array }>();
+let pages: ReadonlyMap<string, readonly PrintedPage[]>;
+const SMALL = "a drying run at 70 %";
+const papers = Object.keys(PAPERS) as Paper[];
+
+beforeAll(async () => {
+  for (const [name, [options]] of Object.entries(BLANK)) await addBlank(name, buildRunSheet({ ...usual, ...options }));
+  const plan = buildRunSheet({ ...usual, kind: "drying" });
+  await addBlank(SMALL, { ...plan, ...(plan.print && { print: { ...plan.print, scale: 70 } }) });
+  for (const [name, fill] of Object.entries(filledRuns)) {
+    const { engine, workbook, name: sheet, close } = await fill();
+    for (const other of engine.book.getSheets()) if (other.getSheetName() !== sheet) engine.book.deleteSheet(other);
+    const read = readRunSheet(await workbook.readUsed(sheet));
+    if (read.is !== "whole" && read.is !== "balance") throw new Error(`${name} is ${read.is}`);
+    sheets.set(name, { plan: buildRunSheet(read.sheet.options), file: await saveXlsx(engine) });
+    close();
+  }
+  const files = new Map<string, Uint8Array>();
+  for (const [name, { file }] of sheets) for (const paper of papers) files.set(`${name}, ${paper}`, await onPaper(file, paper));
+  pages = await printed(files);
+});
+
+const addBlank = async (name: string, plan: SheetPlan): Promise<void> =>
+  void sheets.set(name, { plan, file: await newFileOf([plan], { calculateOnOpening: true }) });
+
+const pagesOf = (name: string, paper: Paper): readonly PrintedPage[] => pages.get(`${name}, ${paper}`) ?? [];
+const faultsOf = (name: string, paper: Paper): string[] => {
+  const sheet = sheets.get(name);
+  return sheet === undefined ? ["no such sheet"] : paperFaults(sheet.plan, pagesOf(name, paper));
+};
+
+describe.each(papers)("On %s", (paper) => {
+  test.each(Object.entries(BLANK).map(([name, [, count]]) => [name, count] as const))(
+    "%s, blank, is to be filled in by hand on %i pages",
+    (name, count) => {
+      expect(faultsOf(name, paper)).toEqual([]);
+      expect(pagesOf(name, paper)).toHaveLength(count);
+    },
+  );
+
+  test.each(Object.keys(filledRuns))("a %s is whole and readable", (name) => {
+    expect(faultsOf(name, paper)).toEqual([]);
+  });
+
+  test("what is printed too small is found", () => {
+    const faults = faultsOf(SMALL, paper);
+    expect(faults).toContainEqual(expect.stringMatching(/is 7\.0\d points$/));
+    expect(faults).toContainEqual(expect.stringMatching(/^page 1: a box is 5\.1\d mm high$/));
+  });
+});

@@ -7,12 +7,12 @@ import type { CarriedPlan, RunSheetOptions } from "../../src/runsheet/options/Ru
 test.each<[string, string]>([
   ["run.xlsx", "run values.xlsx"],
   ["./run.xlsx", "./run values.xlsx"],
-  ["/home/ana/a.b/run.v2.xlsm", "/home/ana/a.b/run.v2 values.xlsm"],
+  ["/srv/kiln/a.b/run.v2.xlsm", "/srv/kiln/a.b/run.v2 values.xlsm"],
 ])("beside %s stands %s", (file, beside) => expect(besideFile(file, " values", undefined, path.posix)).toBe(beside));
 
 test.each<[string, string]>([
-  ["C:\\Users\\Ana\\run.xlsx", "C:\\Users\\Ana\\run values.xlsx"],
-  ["C:/Users/Ana/run.xlsx", "C:/Users/Ana/run values.xlsx"],
+  ["C:\\Kiln\\Ana\\run.xlsx", "C:\\Kiln\\Ana\\run values.xlsx"],
+  ["C:/Kiln/Ana/run.xlsx", "C:/Kiln/Ana/run values.xlsx"],
   ["C:run.xlsx", "C:run values.xlsx"],
   ["\\\\server\\share\\run.xlsx", "\\\\server\\share\\run values.xlsx"],
   ["\\\\?\\C:\\a\\run.xlsx", "\\\\?\\C:\\a\\run values.xlsx"],

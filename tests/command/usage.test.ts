@@ -31,7 +31,7 @@ test.each([
   expect({ code, answer, says: notes.length > 20 }).toEqual({ code: 2, answer: "", says: true });
 });
 
-test.each(["share", "explain", "record", "sheet"])("%s --help shows examples, on standard output", async (command) => {
+test.each(["share", "explain", "record", "report", "sheet"])("%s --help shows examples, on standard output", async (command) => {
   const { code, answer, notes } = await ran(command, "--help");
   expect({ code, notes }).toEqual({ code: 0, notes: "" });
   expect(answer).toMatch(new RegExp(`Examples:\\n {2}retort ${command} `));
@@ -74,6 +74,24 @@ test.each(["drying", "charring", "ashing", "liquids", "staged", "balance"])(
     expect(await textOf(files.read("run.xlsx"), "xl/charts/chart1.xml")).toContain("scatterChart");
   },
 );
+
+test("a salt's formula and residue stand in its sheet, and without the add-in it calculates for them", async () => {
+  const words = ["sheet", "--kind", "salt", "--formula", "CuSO4.5H2O", "--residue", "CuSO4", "--json"];
+  const { code, answer } = await ran(...words, "-o", files.at("live.xlsx"));
+  expect({ code, said: JSON.parse(answer) as unknown }).toEqual({
+    code: 0,
+    said: { file: files.at("live.xlsx"), kind: "salt", sheet: "Salt run", plainCells: false, leftOpen: [] },
+  });
+  const held = async (name: string): Promise<string[]> =>
+    (await readBook(files.read(name))).sheets.flatMap(({ reading }) => reading.rows.flat().map(({ value }) => String(value)));
+  expect(await held("live.xlsx")).toEqual(expect.arrayContaining(["CuSO4.5H2O", "CuSO4"]));
+  const plain = await ran(...words, "--plain-cells", "-o", files.at("plain.xlsx"));
+  // The end of a drying curve has no form in built-in functions.
+  expect((JSON.parse(plain.answer) as { leftOpen: string[] }).leftOpen).toEqual(["RETORT.DRYING.END"]);
+  expect(JSON.stringify(await readBook(files.read("plain.xlsx")).then(({ sheets }) => sheets.map(({ reading }) => reading)))).not.toMatch(
+    /RETORT[._]/,
+  );
+});
 
 test("report writes a page of the calculated sheet, and only where there is something to report", async () => {
   const book = files.put("long.xlsx", await longBook(10));

@@ -17,8 +17,12 @@ export async function contentOf(file: string): Promise<Uint8Array<ArrayBuffer>> 
   }
 }
 
-/** A name beside a file: "run.xlsx" and " values" give "run values.xlsx". */
-export function besideFile(file: string, ending: string, extension = path.extname(file)): string {
-  const { dir, name } = path.parse(file);
-  return path.join(dir, `${name}${ending}${extension}`);
+/**
+ * A name beside a file: "run.xlsx" and " values" give "run values.xlsx".
+ * @param paths of the system whose names these are
+ */
+export function besideFile(file: string, ending: string, extension?: string, paths: path.PlatformPath = path): string {
+  // What stands before the name stays as it was typed: "C:run.xlsx" is in the folder that drive C: is in, and a path behind \\?\ is not tidied.
+  const { base, name, ext } = paths.parse(file);
+  return `${file.slice(0, file.length - base.length)}${name}${ending}${extension ?? ext}`;
 }

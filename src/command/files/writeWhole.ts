@@ -1,4 +1,5 @@
 import { randomBytes } from "node:crypto";
+import type { BigIntStats } from "node:fs";
 import { link, lstat, realpath, rename, stat, unlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { folderMissing, notWritten, outputExists, outputIsFolder, outputIsInput } from "../words/refusals";
@@ -27,10 +28,7 @@ export async function checkTarget({ file, inputs, overwrite }: Target): Promise<
     return;
   }
   if (there.isDirectory()) throw new Refusal(outputIsFolder(file));
-  for (const input of inputs) {
-    const read = await found(stat, input);
-    if (read !== undefined && read.dev === there.dev && read.ino === there.ino) throw new Refusal(outputIsInput(file));
-  }
+  for (const input of inputs) if (await isSameFile(input, file)) throw new Refusal(outputIsInput(file));
   if (!overwrite) throw new Refusal(outputExists(file));
 }
 
@@ -68,6 +66,20 @@ async function putNew(unfinished: string, place: string): Promise<void> {
   }
   await unlink(unfinished);
 }
+
+/** Also through links, hard ones too, and under another spelling; numbers of files on Windows are longer than a double holds. */
+async function isSameFile(one: string, other: string): Promise<boolean> {
+  const [first, second] = [await found(numbered, one), await found(numbered, other)];
+  if (first === undefined || second === undefined) return false;
+  if (first.ino !== NO_NUMBER && second.ino !== NO_NUMBER) return first.dev === second.dev && first.ino === second.ino;
+  // Some network drives number no files.
+  const [place, otherPlace] = [await realpath(one), await realpath(other)];
+  return place.toLowerCase() === otherPlace.toLowerCase();
+}
+
+const NO_NUMBER = BigInt(0);
+
+const numbered = (file: string): Promise<BigIntStats> => stat(file, { bigint: true });
 
 async function found<T>(ask: (file: string) => Promise<T>, file: string): Promise<T | undefined> {
   try {

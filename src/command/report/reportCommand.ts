@@ -7,7 +7,7 @@ import { checkTarget, writeWhole } from "../files/writeWhole";
 import { Refusal } from "../Refusal";
 import { sharedSheets } from "../share/sharedSheets";
 import type { Terminal } from "../Terminal";
-import { BOOK, exampleLines, KEEP_ERRORS, OUTPUT, OVERWRITE, reportHelp } from "../words/helpWords";
+import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, reportHelp } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
 
 interface ReportOptions {
@@ -15,6 +15,7 @@ interface ReportOptions {
   readonly sheet?: string;
   readonly overwrite: boolean;
   readonly keepErrors: boolean;
+  readonly json: boolean;
 }
 
 export const reportCommand = (terminal: Terminal): Command =>
@@ -25,8 +26,9 @@ export const reportCommand = (terminal: Terminal): Command =>
     .option("--sheet <name>", reportHelp.sheet)
     .option("--keep-errors", KEEP_ERRORS, false)
     .option("--overwrite", OVERWRITE, false)
+    .option("--json", JSON_ANSWER, false)
     .addHelpText("after", exampleLines(reportHelp.examples))
-    .action(async (path: string, { output, sheet, overwrite, keepErrors }: ReportOptions) => {
+    .action(async (path: string, { output, sheet, overwrite, keepErrors, json }: ReportOptions) => {
       if (!/\.html?$/i.test(output)) throw new Refusal(wantsEnding(output, ".html"));
       const target = { file: output, inputs: [path], overwrite };
       await checkTarget(target);
@@ -39,4 +41,5 @@ export const reportCommand = (terminal: Terminal): Command =>
       if (reading === undefined) return;
       await writeWhole(target, reportHtml(reading, { date: terminal.today(), version: VERSION }));
       terminal.note(written(output));
+      if (json) terminal.answer(`${JSON.stringify({ file: output, sheet: reading.sheet, date: terminal.today() }, undefined, 2)}\n`);
     });

@@ -6,7 +6,7 @@ import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { checkTarget, writeWhole } from "../files/writeWhole";
 import { Refusal, WrongUsage } from "../Refusal";
 import type { Terminal } from "../Terminal";
-import { exampleLines, OUTPUT, OVERWRITE } from "../words/helpWords";
+import { exampleLines, JSON_ANSWER, OUTPUT, OVERWRITE } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
 import { onlyWithAddIn, sheetHelp } from "../words/sheetCommandWords";
 import { plainRunSheet } from "./plainRunSheet";
@@ -16,6 +16,7 @@ interface SheetOptions extends TypedOptions {
   readonly output: string;
   readonly plainCells: boolean;
   readonly overwrite: boolean;
+  readonly json: boolean;
 }
 
 export const sheetCommand = (terminal: Terminal): Command =>
@@ -24,8 +25,9 @@ export const sheetCommand = (terminal: Terminal): Command =>
     .requiredOption("-o, --output <file>", `${OUTPUT}, .xlsx`)
     .option("--plain-cells", sheetHelp.plainCells, false)
     .option("--overwrite", OVERWRITE, false)
+    .option("--json", JSON_ANSWER, false)
     .addHelpText("after", exampleLines(sheetHelp.examples))
-    .action(async ({ output, plainCells, overwrite, ...asked }: SheetOptions) => {
+    .action(async ({ output, plainCells, overwrite, json, ...asked }: SheetOptions) => {
       if (!output.toLowerCase().endsWith(".xlsx")) throw new Refusal(wantsEnding(output, ".xlsx"));
       const plan = planned(asked);
       const target = { file: output, inputs: [], overwrite };
@@ -35,7 +37,9 @@ export const sheetCommand = (terminal: Terminal): Command =>
         : { content: await newFileOf([plan], { calculateOnOpening: true }), leftOpen: [] };
       await writeWhole(target, made.content);
       terminal.note(written(output));
-      if (made.leftOpen.length > 0) terminal.note(onlyWithAddIn(made.leftOpen.map((name) => `RETORT.${name}`)));
+      const leftOpen = made.leftOpen.map((name) => `RETORT.${name}`);
+      if (json) terminal.answer(`${JSON.stringify({ file: output, kind: asked.kind, sheet: plan.name, plainCells, leftOpen }, undefined, 2)}\n`);
+      if (leftOpen.length > 0) terminal.note(onlyWithAddIn(leftOpen));
     });
 
 /** @throws WrongUsage naming the option that cannot serve */

@@ -36,6 +36,8 @@ export const withSheetOptions = (command: Command): Command =>
     .option("--ash-firings <count>", sheetHelp.ashFirings, number)
     .option("--receivers <count>", sheetHelp.receivers, number)
     .option("--stages <count>", sheetHelp.stages, number)
+    .option("--formula <formula>", sheetHelp.formula)
+    .option("--residue <formula>", sheetHelp.residue)
     .addOption(new Option("--samples-are <what>", sheetHelp.samplesAre).choices(SAMPLES_ARE))
     .addOption(new Option("--degrees <unit>", sheetHelp.degrees).choices(["C", "F"]))
     .addOption(new Option("--timing <how>", sheetHelp.timing).choices(["clock", "minutes"]))

@@ -40,7 +40,7 @@ export const recordHelp = {
 export const reportHelp = {
   about: "Writes a report of a sheet that prints on one or two pages, calculated with the built functions.",
   sheet: "the sheet (default: the first in view with a Retort function)",
-  examples: ["retort report run.xlsx -o report.html"],
+  examples: ["retort report run.xlsx -o report.html", 'retort report run.xlsx --sheet "Charring run" -o report.html --json'],
 } as const;
 
 export const exampleLines = (examples: readonly string[]): string => `\nExamples:\n${examples.map((one) => `  ${one}`).join("\n")}\n`;

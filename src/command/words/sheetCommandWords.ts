@@ -18,6 +18,8 @@ export const sheetHelp = {
   ashFirings: "times that the ash is fired and weighed",
   receivers: "receivers that liquids are caught in",
   stages: "stages of staged heating",
+  formula: "salt: what is heated, CuSO4.5H2O (default: a box to fill in)",
+  residue: "salt: what is to be left of it, CuSO4 (default: a box to fill in)",
   samplesAre: "whether samples side by side are one material",
   degrees: "the unit of temperatures on the sheet",
   timing: "rounds by the clock or in minutes since the first",
@@ -30,6 +32,7 @@ export const sheetHelp = {
   examples: [
     "retort sheet --kind drying -o run.xlsx",
     'retort sheet --kind charring --replicates 3 --vessel "lidded tin" --readability 0.01 -o run.xlsx --plain-cells',
+    "retort sheet --kind salt --formula CuSO4.5H2O --residue CuSO4 -o bluestone.xlsx",
   ],
 } as const;
 

@@ -67,7 +67,8 @@ export class ReadSheets {
         const found = this.sheet(on)?.at(anchor.row, anchor.column);
         return found === undefined || found.formula === "" ? undefined : found.spill === "" ? cell : found.spill;
       },
-      ...(areUnfilled ? {} : { heldAt: (on, row, column) => this.sheet(on)?.at(row, column) }),
+      heldAt: (on, row, column) => this.sheet(on)?.at(row, column),
+      isUnfilled: areUnfilled,
     };
   }
 }

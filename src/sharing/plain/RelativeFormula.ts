@@ -15,11 +15,13 @@ const LAST = 999_999;
 const REFERENCE = /(?<![\w.$])(\$?[A-Z]{1,3})(\d+)(?![\w.(!])/gi;
 const FAR_DOWN = /(?<![\w.])(\$?[A-Z]{1,3})(9[89]\d{4})(?!\d)/g;
 // Quoted names, texts with digits, lists, tables, spills and sheets from one to another may hold what looks like a cell.
-const UNCLEAR = /['[\]{}#@]|"[^"]*\d[^"]*"|[A-Za-z]\w*:[A-Za-z]\w*!/;
+const UNCLEAR = /['[\]{}#@]|:\w+!/;
+const isUnclear = (formula: string): boolean =>
+  UNCLEAR.test(formula) || (formula.includes('"') && formula.split('"').some((text, index) => index % 2 === 1 && /\d/.test(text)));
 
 /** The formula of a cell with its rows counted from the cell's own; undefined where what looks like a cell may be none. */
 export function relativeFormula(formula: string, row: number): RelativeFormula | undefined {
-  if (UNCLEAR.test(formula)) return undefined;
+  if (isUnclear(formula)) return undefined;
   let isFar = false;
   const moved = formula.replace(REFERENCE, (whole, column: string, number: string) => {
     const offset = Number(number) - row;

@@ -28,15 +28,17 @@ export interface Surroundings {
   readonly spillOf: (sheet: string, cell: string) => string | undefined;
   /**
    * What a cell held when the workbook was read, by its place from 0; undefined for one that was blank. Left out where nothing is known of the
-   * cells, or where they are still to be filled in.
+   * cells.
    */
   readonly heldAt?: (sheet: string, row: number, column: number) => CellReading | undefined;
+  /** True where blank cells are boxes that somebody will fill in. */
+  readonly isUnfilled?: boolean;
 }
 
 /** What a plain form may use. */
 export interface PlainOptions {
   /** True where the reader's spreadsheet knows functions newer than Excel 2016, such as LET. */
   readonly newerFunctions?: boolean;
-  /** True for sheets that nobody has filled in yet, where what a cell holds now says nothing. */
+  /** True for sheets that nobody has filled in yet, where a blank cell says nothing. */
   readonly areUnfilled?: boolean;
 }

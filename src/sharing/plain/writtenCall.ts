@@ -129,6 +129,7 @@ function forCellsHeld(written: AskedCall, isKnown: IsKnown): WrittenCall | undef
   if (known.length === 0 || misfit !== undefined) return undefined;
   const contents = contentsOf(known.map(({ held }) => held));
   if (contents.length === 0 || contents.length > MOST_CONTENTS) return undefined;
+  if (written.scope.place.isUnfilled === true && contents.some((content) => content.some((one) => held(one) === BLANK))) return undefined;
   const forms = contents.flatMap((content) => {
     const settledHere = content.map((reading) => settled(held(reading)));
     // A required cell that is blank may be filled in yet, with whatever.

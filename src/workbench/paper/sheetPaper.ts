@@ -179,8 +179,8 @@ function cellsOf(held: Held, data: Partial<IWorksheetData>, row: number, { from,
       if (beside.bd?.l || ((look.bg?.rgb || isSeen(beside)) && groundOf(beside) !== ground)) break;
       across++;
     }
-    const last = held.look(row, column + across - 1);
-    cells.push({ text, across, down: 1, css: across === 1 ? css : css + cellCss({ bd: { r: last.bd?.r ?? null } }, false, scale).replace(/font-size:[^;]*;/, "") }); // prettier-ignore
+    const right = held.look(row, column + across - 1).bd?.r ?? look.bd?.r ?? null;
+    cells.push({ text, across, down: 1, css: across === 1 ? css : cellCss({ ...look, bd: { ...look.bd, r: right } }, isNumber, scale) });
     column += across - 1;
   }
   return cells;

@@ -23,7 +23,7 @@ const fail = (why: string): never => {
 };
 
 const DRYING = "Drying: sample, g, against minutes since round 1 (g)";
-const FIRING = "Firing: what is left, g, against minutes held, of all firings so far (g)";
+const FIRING = "Firing: what is left, g, against minutes held so far; a firing without counts 1 (g)";
 const finished = "finished if the next falls in here: 2 limit";
 const dry = "dry if the next falls in here: 2 limit";
 

@@ -7,7 +7,7 @@ import type { RunSheetOptions } from "../../../src/runsheet/options/RunSheetOpti
 import { CLOCK } from "../../../src/runsheet/sheet/Columns";
 import { runSheet, type RunSheet } from "../../../src/runsheet/sheet/RunSheet";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
-import type { HeadlessWorkbook } from "../../workbench/headlessWorkbook";
+import type { Workbook } from "../../../src/workbook/Workbook";
 import { clock, USUAL } from "../plainRun";
 
 /** What a sample's vessel weighs: empty, moist, dry, with char, with ash. g */
@@ -72,8 +72,13 @@ export function filled(name: string, options: RunSheetOptions, type: (sheet: Run
 /** A charring run of one sample with its share of vapour. */
 export const kiln = (name: string, share: number): SheetPlan => filled(name, charring, (sheet) => weighed(sheet, [prunings(share)]));
 
+interface Shown {
+  readonly workbook: Pick<Workbook, "readUsed">;
+  settled(): Promise<void>;
+}
+
 /** A gathered sheet as shown, row by row, in its printed columns. */
-export async function rowsShown(open: HeadlessWorkbook, sheet: string): Promise<(row: number) => readonly string[]> {
+export async function rowsShown(open: Shown, sheet: string): Promise<(row: number) => readonly string[]> {
   await open.settled();
   const { rows } = await open.workbook.readUsed(sheet);
   return (row) => (rows[row - 1] ?? []).slice(0, 9).map(({ shown }) => shown);

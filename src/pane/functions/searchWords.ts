@@ -11,6 +11,8 @@ const KINDS: Readonly<Record<string, string>> = {
   fuel: "a fuel",
   element: "an element",
   two: "two substances",
+  same: "the substance",
+  materials: "two materials",
 };
 
 const formulas = ({ substances }: NamedInSearch): string => substances.map(({ name, substance }) => `${name}: ${substance.formula}`).join("; ");
@@ -21,7 +23,7 @@ export const searchWords = {
   foundBy: (phrase: string, { substances, elements }: NamedInSearch): string => {
     const [substance] = substances;
     const filled = phrase.replace(PLACEHOLDER, (_, kind: string) =>
-      kind === "element" ? (elements[0] ?? "an element") : kind === "two" ? "two substances" : (substance?.name ?? KINDS[kind] ?? kind),
+      kind === "element" ? (elements[0] ?? "an element") : kind === "two" || kind === "materials" ? KINDS[kind] : (substance?.name ?? KINDS[kind] ?? kind),
     );
     return `Found by: ${filled}`;
   },

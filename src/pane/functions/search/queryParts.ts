@@ -1,10 +1,12 @@
 import type { SearchedTexts } from "./functionTexts";
 import { formulaNamed } from "./formulaNamed";
 import { likeWords } from "./likeWords";
+import { isRightlySpelled } from "./everydayWords";
+import { isMaterial, namesApart } from "./materials";
 import { namedIn, type NamedSubstance } from "./substanceNamed";
 import { nearestWords } from "./typingErrors";
 import { stem } from "./stem";
-import { everyWord, meaningWords } from "./words";
+import { everyWord, fillerIn, meaningWords } from "./words";
 
 /** One thing that a search asks for: stems that answer to it, each with how well. The first is the nearest. */
 export type Part = readonly (readonly [stem: string, fits: number])[];
@@ -14,7 +16,7 @@ export interface Query {
   readonly substances: readonly NamedSubstance[];
   /** Symbols of the elements named. */
   readonly elements: readonly string[];
-  /** How much of its worth each part keeps: a word that is part of a substance's name tells less, since the name is told already. */
+  /** How much of its worth each part keeps: a word that names a substance, an element or a material tells less, since it asks for nothing. */
   readonly weights: readonly number[];
   /** Words that were taken for others because nothing is written as they are. */
   readonly mended: readonly { readonly typed: string; readonly readAs: string }[];
@@ -37,7 +39,12 @@ const SHORTEST_ENDING = 5;
 /** Takes a search apart: what it names, and each other word that carries meaning. Words known to nobody fall away. */
 export function queryParts(texts: SearchedTexts, query: string): Query {
   const { formulas, rest } = withoutFormulas(query, (word) => texts.isAsked(stem(word.toLowerCase())));
-  const named = namedIn(everyWord(rest), (word) => [stem(word), ...likeWords(stem(word))].some(texts.isAsked));
+  const words = everyWord(rest);
+  const named = namedIn(words, {
+    isWord: (word) => [stem(word), ...likeWords(stem(word))].some(texts.isAsked),
+    isSpoken: texts.isSpoken,
+  });
+  const mayStandFor = readable(texts, words);
   const { elements, otherWords } = named;
   const all = [...formulas, ...named.substances];
   // Chalk and calcium carbonate are one substance by two names.
@@ -47,10 +54,11 @@ export function queryParts(texts: SearchedTexts, query: string): Query {
   const parts = otherWords.flatMap((typed): Part[] => {
     const [word] = meaningWords(typed);
     if (word === undefined) return [];
-    const found = fitting(texts, typed, word);
+    const isName = named.nameWords.includes(typed) || isMaterial(typed);
+    const found = fitting(texts, typed, word, isName || isRightlySpelled(typed) ? undefined : mayStandFor);
     if (found === undefined) return [];
     if (found.readAs !== undefined) mended.push({ typed, readAs: found.readAs });
-    weights.push(named.nameWords.includes(typed) ? OF_A_NAME : found.readAs === undefined ? 1 : OF_A_SLIP);
+    weights.push(isName ? OF_A_NAME : found.readAs === undefined ? 1 : OF_A_SLIP);
     return [found.part];
   });
   const kinds = substances.map(({ substance }): Part => [
@@ -60,11 +68,15 @@ export function queryParts(texts: SearchedTexts, query: string): Query {
   ]);
   const together: Part[] = [
     ...(substances.length > 1 ? [[["{two}", 1]] as const] : []),
+    ...(new Set(all.map(({ name }) => name)).size > substances.length ? [[["{same}", 1]] as const] : []),
+    ...(namesApart(words) > 1 && parts.some(isComparing) ? [[["{materials}", 1]] as const] : []),
     ...(elements.length > 0 ? [[["{element}", 1]] as const] : []),
   ];
   const more = [...kinds, ...together];
-  return { parts: [...parts, ...more], weights: [...weights, ...more.map(() => 1)], substances, elements, mended };
+  return { parts: [...parts, ...more], weights: [...weights, ...kinds.map(() => 1 / kinds.length), ...together.map(() => 1)], substances, elements, mended };
 }
+
+const isComparing = (part: Part): boolean => part.some(([word]) => word === stem("compare"));
 
 interface Fitting {
   readonly part: Part;
@@ -72,8 +84,19 @@ interface Fitting {
   readonly readAs?: string;
 }
 
-/** What a word of a search answers to: itself, words that begin so, a name or a like word, what it ends in, or what it is a slip of. */
-function fitting(texts: SearchedTexts, typed: string, word: string): Fitting | undefined {
+/** The words that a slip in a search may stand for: in a search in English no trade word of another language. */
+function readable(texts: SearchedTexts, words: readonly string[]): readonly string[] {
+  const languages = words.map((word) => texts.writtenIn(word) ?? fillerIn(word) ?? (isRightlySpelled(word) ? "English" : undefined));
+  const isEnglish = languages.includes("English") && !languages.includes("another");
+  const known = [...texts.written.keys()].filter((word) => texts.isKnown(texts.written.get(word) ?? ""));
+  return isEnglish ? known.filter((word) => texts.writtenIn(word) === "English") : known;
+}
+
+/**
+ * What a word of a search answers to: itself, words that begin so, a name or a like word, what it is a slip of, or what it ends in.
+ * @param mayStandFor the words it may be a slip of; undefined for a word that is spelled as it should be
+ */
+function fitting(texts: SearchedTexts, typed: string, word: string, mayStandFor: readonly string[] | undefined): Fitting | undefined {
   const each = (stems: readonly string[], fits: number): Fitting => ({
     part: withLikeWords(
       texts,
@@ -86,7 +109,8 @@ function fitting(texts: SearchedTexts, typed: string, word: string): Fitting | u
   if (word.length >= SHORTEST_BEGINNING && texts.isInName(word)) return { part: [[word, BY_BEGINNING], ...likeOf(texts, word, BY_BEGINNING)] };
   const like = likeOf(texts, word, 1);
   if (like.length > 0) return { part: like };
-  const nearest = nearestWords(typed, texts.written.keys()).filter((known) => texts.isKnown(texts.written.get(known) ?? ""));
+  if (mayStandFor === undefined) return undefined;
+  const nearest = nearestWords(typed, mayStandFor);
   const [readAs] = nearest;
   if (readAs !== undefined) return { ...each([...new Set(nearest.map(stem))], BY_MENDING), readAs };
   const ending = [...texts.written.keys()]

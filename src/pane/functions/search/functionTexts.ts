@@ -10,7 +10,7 @@ export interface Asked {
   readonly stems: ReadonlySet<string>;
   readonly isPhrase: boolean;
   /** True for a trade word of another language than English. */
-  readonly isAbroad: boolean;
+  readonly isForeign: boolean;
 }
 
 /** What is searched of one function. */
@@ -53,16 +53,16 @@ export function functionTexts(families: readonly Family[], phrases: Phrases): Se
   for (const { asked, said } of functions)
     for (const word of new Set([...said.keys(), ...asked.flatMap(({ stems }) => [...stems])])) knownTo.set(word, (knownTo.get(word) ?? 0) + 1);
   const inPhrases = new Set(functions.flatMap(({ said }) => [...said].flatMap(([word, times]) => (times >= 1 ? [word] : []))));
-  const wordsOf = (abroad: boolean): string[] =>
+  const wordsOf = (foreign: boolean): string[] =>
     functions.flatMap(({ asked, definition: { summary } }) =>
-      [...asked.filter(({ isAbroad }) => isAbroad === abroad).map(({ text }) => text), ...(abroad ? [] : [summary])].flatMap(everyWord),
+      [...asked.filter(({ isForeign }) => isForeign === foreign).map(({ text }) => text), ...(foreign ? [] : [summary])].flatMap(everyWord),
     );
-  const [english, abroad] = [new Set(wordsOf(false)), new Set(wordsOf(true))];
+  const [english, foreign] = [new Set(wordsOf(false)), new Set(wordsOf(true))];
   const spoken = functions.flatMap(({ asked }) => asked.map(({ text }) => inOneLine(everyWord(text).map(stem))));
   return {
     functions,
-    written: new Map([...english, ...abroad].map((word) => [word, stem(word)])),
-    writtenIn: (word) => (english.has(word) ? "English" : abroad.has(word) ? "another" : undefined),
+    written: new Map([...english, ...foreign].map((word) => [word, stem(word)])),
+    writtenIn: (word) => (english.has(word) ? "English" : foreign.has(word) ? "another" : undefined),
     isSpoken: (stems) => spoken.some((phrase) => phrase.includes(inOneLine(stems))),
     isKnown: (word) => knownTo.has(word),
     stems: () => knownTo.keys(),
@@ -79,8 +79,8 @@ const isPlaceholder = (word: string): boolean => word.startsWith("{");
 function searched(definition: CellFunction, heading: string, spoken: Spoken | undefined): SearchedFunction {
   const name = definition.name.toLowerCase();
   const asked = [
-    { text: name, stems: new Set(meaningWords(name.replaceAll(".", " "))), isPhrase: false, isAbroad: false },
-    ...phrasesOf(spoken).map(({ text, isAbroad }) => ({ text, stems: new Set(meaningWords(text)), isPhrase: true, isAbroad })),
+    { text: name, stems: new Set(meaningWords(name.replaceAll(".", " "))), isPhrase: false, isForeign: false },
+    ...phrasesOf(spoken).map(({ text, isForeign }) => ({ text, stems: new Set(meaningWords(text)), isPhrase: true, isForeign })),
   ];
   const said = new Map<string, number>();
   const add = (text: string, amount: number): void => {
@@ -93,8 +93,8 @@ function searched(definition: CellFunction, heading: string, spoken: Spoken | un
   return { definition, asked, said };
 }
 
-function phrasesOf(spoken: Spoken | undefined): readonly Pick<Asked, "text" | "isAbroad">[] {
+function phrasesOf(spoken: Spoken | undefined): readonly Pick<Asked, "text" | "isForeign">[] {
   if (spoken === undefined) return [];
   const { en, de = [], fr = [], es = [] } = spoken;
-  return [...en.map((text) => ({ text, isAbroad: false })), ...[...de, ...fr, ...es].map((text) => ({ text, isAbroad: true }))];
+  return [...en.map((text) => ({ text, isForeign: false })), ...[...de, ...fr, ...es].map((text) => ({ text, isForeign: true }))];
 }

@@ -73,7 +73,13 @@ export function queryParts(texts: SearchedTexts, query: string): Query {
     ...(elements.length > 0 ? [[["{element}", 1]] as const] : []),
   ];
   const more = [...kinds, ...together];
-  return { parts: [...parts, ...more], weights: [...weights, ...kinds.map(() => 1 / kinds.length), ...together.map(() => 1)], substances, elements, mended };
+  return {
+    parts: [...parts, ...more],
+    weights: [...weights, ...kinds.map(() => 1 / kinds.length), ...together.map(() => 1)],
+    substances,
+    elements,
+    mended,
+  };
 }
 
 const isComparing = (part: Part): boolean => part.some(([word]) => word === stem("compare"));

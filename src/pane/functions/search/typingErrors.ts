@@ -1,6 +1,7 @@
 const SHORTEST_MENDED = 4;
-const ANY_ERROR_FROM = 6; // so many short words differ by one letter that a wrong one tells nothing
-const TWO_ERRORS_FROM = 7;
+// Most short words have a neighbour by one letter.
+const ANY_ERROR_FROM = 6;
+const TWO_ERRORS_FROM = 8;
 
 /** How many typing errors a word of this length may hold and still be told. */
 const allowed = (length: number): number => (length < SHORTEST_MENDED ? 0 : length < TWO_ERRORS_FROM ? 1 : 2);

@@ -9,10 +9,10 @@ const FILLERS = new Set(
     "those to try up us use using very want wanted was way we were what when where whether which while who why will with work would you your"
   ).split(" "),
 );
-const FILLERS_ABROAD = new Set(
-  (
-    "der die das den dem des ein eine einer eines ist im mein meine von und wie viel le la les un une de du des est mon ma et combien el los las una del mi es y cuanto"
-  ).split(" "),
+const FOREIGN_FILLERS = new Set(
+  "der die das den dem des ein eine einer eines ist im mein meine von und wie viel le la les un une de du des est mon ma et combien el los las una del mi es y cuanto".split(
+    " ",
+  ),
 );
 
 // French "d'humidité" is two words, English "doesn't" is one.
@@ -22,7 +22,7 @@ const WHEN = /\bwhen (?:will|is|are)\b/gu;
 
 /** In which language a filler word is asked; undefined for a word that carries meaning, and for one of both. */
 export function fillerIn(word: string): "English" | "another" | undefined {
-  if (FILLERS.has(word) === FILLERS_ABROAD.has(word)) return undefined;
+  if (FILLERS.has(word) === FOREIGN_FILLERS.has(word)) return undefined;
   return FILLERS.has(word) ? "English" : "another";
 }
 
@@ -41,6 +41,6 @@ export function everyWord(text: string): string[] {
 /** The words of a text that carry meaning, each by its stem; all of them where none does. */
 export function meaningWords(text: string): string[] {
   return everyWord(text)
-    .filter((word) => !FILLERS.has(word) && !FILLERS_ABROAD.has(word))
+    .filter((word) => !FILLERS.has(word) && !FOREIGN_FILLERS.has(word))
     .map(stem);
 }

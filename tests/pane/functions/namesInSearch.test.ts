@@ -111,6 +111,14 @@ test.each(["how much of my oyster shell is calcium carbonate", "is this epsomite
   },
 );
 
+test("a phrase about one substance by two names says its name, or that it is one", () => {
+  const findings = searchFunctions(catalogue, "how much of my whiting is really calcium carbonate");
+  expect(searchWords.foundBy(findings.found[0]?.phrase ?? "", findings)).toBe("Found by: how much of it is really whiting");
+  expect(searchWords.foundBy("how much of it is really {same}", { substances: [], elements: [] })).toBe(
+    "Found by: how much of it is really the substance",
+  );
+});
+
 test.each([
   ["how many hydrogens in glucose", "ATOMS"],
   ["how much hydrogen in glucose", "MASSFRACTION"],

@@ -11,7 +11,7 @@ beforeEach(async () => {
   await live.type("Sheet1", "A2", 35);
   await live.type("Sheet1", "A3", 31.5);
   await live.type("Sheet1", "B1", "=RETORT.MOISTURE.WET(A1,A2,A3)");
-  await live.type("Sheet1", "B2", '=RETORT.MOISTURE.WET(A1,Sheet1!A2,A3)&A2');
+  await live.type("Sheet1", "B2", "=RETORT.MOISTURE.WET(A1,Sheet1!A2,A3)&A2");
   await live.type("Sheet1", "B3", "=B1*2");
   await live.settled();
 });

@@ -1,6 +1,7 @@
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { gatherRuns } from "../../../src/runsheet/gathering/gatherRuns";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
+import { gatherWords } from "../../../src/runsheet/words/gatherWords";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
@@ -18,7 +19,11 @@ const options: RunSheetOptions = { kind: "drying", weighIns: 4, intervalMinutes:
 describe("gathered runs in Excel", () => {
   test("refer to each sample of each run sheet, whatever its sheet is called, and stand on a new sheet each time", async () => {
     for (const kind of SAMPLE_KINDS) await workbook.addSheet({ ...buildRunSheet({ ...options, kind }), name: `Ana's ${kind}` });
-    const gathered = { samples: 2 * SAMPLE_KINDS.length, runs: SAMPLE_KINDS.length, leftOut: [] };
+    const withoutVapour = [
+      { sheet: "Ana's staged", why: gatherWords.without.lostInAll },
+      { sheet: "Ana's salt", why: gatherWords.without.lossOnHeating },
+    ];
+    const gathered = { samples: 2 * SAMPLE_KINDS.length, runs: SAMPLE_KINDS.length, leftOut: [], withoutVapour };
     expect(await gatherRuns(workbook)).toEqual({ sheet: "Gathered runs", ...gathered });
     expect(await gatherRuns(workbook)).toEqual({ sheet: "Gathered runs (2)", ...gathered });
     const [first, second] = await Promise.all(["Gathered runs", "Gathered runs (2)"].map(async (name) => (await workbook.readUsed(name)).rows));

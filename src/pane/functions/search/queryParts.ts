@@ -73,14 +73,27 @@ export function queryParts(texts: SearchedTexts, query: string): Query {
 
 const isComparing = (part: Part): boolean => part.some(([word]) => word === stem("compare"));
 
-// How much of it there is asks for nothing: "10 g of wood", "at 600 degrees".
-const AMOUNT =
-  /(?<![\p{L}\p{N}.])\d+(?:[.,]\d+)? ?(?:g|kg|mg|t|ml|l|litres?|liters?|min|h|hours?|days?|°[cf]|c|f|degrees?|percent|%)?(?![\p{L}\p{N}])/giu;
+// How much of it there is asks for nothing: "10 g of wood", "at 600°C", "5-10 kg".
+const UNIT = /^(?:g|kg|mg|t|ml|l|litres?|liters?|min|h|hours?|days?|°[cf]|c|f|degrees?|percent|%)$/i;
+const PLAIN = /["'“”?!,;:()]/g;
+
+function withoutAmounts(query: string): readonly string[] {
+  const words = query.split(/\s+/);
+  if (!/[^\s\d.,%]/.test(query)) return words;
+  const amounts = words.map((word) => isAmount(word.replace(PLAIN, "")));
+  return words.filter((word, at) => amounts[at] === false && !(amounts[at - 1] === true && UNIT.test(word.replace(PLAIN, ""))));
+}
+
+function isAmount(word: string): boolean {
+  if (!/^\d/.test(word)) return false;
+  const rest = word.replace(/^[\d.\-–]+/, "");
+  return rest === "" || UNIT.test(rest);
+}
 
 /** Formulas typed into a search, which are read before the words are, because their capitals tell them. */
 function withoutFormulas(query: string, isEveryday: (word: string) => boolean): { formulas: readonly NamedSubstance[]; rest: string } {
   const formulas: NamedSubstance[] = [];
-  const words = (/[^\s\d.,%]/.test(query) ? query.replace(AMOUNT, " ") : query).split(/\s+/).filter((word) => {
+  const words = withoutAmounts(query).filter((word) => {
     const typed = word.replace(/["'“”?!,;:]/g, "");
     // "CO2" is a word of phrases too.
     const substance = isEveryday(typed) ? undefined : formulaNamed(typed);

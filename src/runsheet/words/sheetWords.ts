@@ -43,5 +43,7 @@ export const sheetWords = {
   ashBandSeries: (sample: number): string => (sample === 1 ? "ashed if the next falls in here" : `ashed, sample ${sample}`),
   foretoldSeries: (sample: number): string => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`),
   curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },
+  /** A line at the head of each page, in the size of the foot. */
+  atTheTop: (line: string): string => `&10${line}`,
   print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
 } as const;

@@ -26,16 +26,11 @@ export interface Page {
  * @param widths characters
  */
 export function pageFor(widths: readonly number[]): Page {
-  const landscape = printedWide(widths) > (UPRIGHT.wide - MARGINS.left - MARGINS.right) * SLACK.wide;
+  const wide = widths.reduce((sum, characters) => sum + pixelsOf(characters) * POINTS_PER_PIXEL, 0) * (SCALE_PERCENT / 100);
+  const landscape = wide > (UPRIGHT.wide - MARGINS.left - MARGINS.right) * SLACK.wide;
   const { high } = landscape ? ACROSS : UPRIGHT;
   return { landscape, points: ((high - MARGINS.top - MARGINS.bottom) / (SCALE_PERCENT / 100)) * SLACK.high };
 }
-
-const printedWide = (widths: readonly number[]): number =>
-  widths.reduce((sum, characters) => sum + pixelsOf(characters) * POINTS_PER_PIXEL, 0) * (SCALE_PERCENT / 100);
-
-/** Whether columns of these widths, in characters, go on beside a page across. */
-export const isTooWide = (widths: readonly number[]): boolean => printedWide(widths) > ACROSS.wide - MARGINS.left - MARGINS.right;
 
 /** A block that should not be cut. */
 export interface Measured {

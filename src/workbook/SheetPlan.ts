@@ -83,6 +83,8 @@ export interface PrintPlan {
   /** Percent of the size on screen. */
   readonly scale: number;
   readonly margins: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;
+  /** One line at the top of every page, in the same codes as the foot; left out where nothing is wanted there. */
+  readonly header?: string;
   /** In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. */
   readonly footer: Readonly<Record<"left" | "centre" | "right", string>>;
   /** Rows, from 1, that begin a page. */

@@ -61,7 +61,9 @@ test("char and ash of three samples stand beside their drying, told apart by das
     filled("Plum", THREE, (sheet) => weighed(sheet, [prunings(0.712, 0.03), prunings(0.74, 0.031), prunings(0.69, 0.032)])),
     2,
   );
-  expect(labels[1]).toMatch(/^Firing: what is left, g, against minutes held so far; a firing without counts 1\. Sample 1, char: from 5\.76 g to 5\.76 g\./);
+  expect(labels[1]).toMatch(
+    /^Firing: what is left, without its vessel, g, against minutes held so far; a firing without counts 1\. Sample 1, char: from 5\.76 g to 5\.76 g\./,
+  );
   expect(await pane.locator("figure.chart").last().locator(".chart-key li").allTextContents()).toEqual([
     "Sample 1, char",
     "finished if the next falls in here",

@@ -219,6 +219,13 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ],
     ["the same with the run's date given", all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))), FINE],
     ["minutes that rise", clocks(0, 30, 60), FINE, { timing: "minutes" }],
+    ["minutes, and a firing over midnight", all(clocks(0, 30, 60), fired(1, { lit: clock(23, 50), opened: clock(2) })), FINE, { timing: "minutes" }],
+    [
+      "minutes, and a bare number for the clock of a firing",
+      all(clocks(0, 30, 60), fired(2, { opened: 9.3 })),
+      "? G23 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+      { timing: "minutes" },
+    ],
     ["minutes that fall", clocks(0, 30, 20), "? B14 is not after the round before. Type minutes since round 1.", { timing: "minutes" }],
   ],
   rows: [
@@ -557,6 +564,26 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? B85 is not in the list at the foot of the sheet. Choose from the list.",
     ],
     ["the last of the list", all(setting("material", "graphite"), fired(1, { set: 400 })), FINE],
+    ["a firing measured 100 °C off what was set", all(setting("material", "graphite"), fired(1, { set: 400, measured: 300 })), FINE],
+    [
+      "measured further off, whatever the vessel is made of",
+      fired(2, { set: 500, measured: 399 }),
+      "? D23 is far from what was set. Measured elsewhere, or a slip? Look at both.",
+    ],
+    [
+      "hotter than set by more, of the ash too",
+      fired(1, { set: 550, measured: 651 }, "ashing"),
+      "? D31 is far from what was set. Measured elsewhere, or a slip? Look at both.",
+    ],
+    ["near what was set, nothing known of the vessel", fired(1, { set: 500, measured: 480 }), NOT_YET],
+    ["set, and not measured", fired(1, { set: 500 }), NOT_YET],
+    ["180 °F off what was set", all(setting("material", "graphite"), fired(1, { set: 700, measured: 520 })), FINE, { degrees: "F" }],
+    [
+      "181 °F off what was set",
+      fired(1, { set: 900, measured: 719 }),
+      "? D22 is far from what was set. Measured elsewhere, or a slip? Look at both.",
+      { degrees: "F" },
+    ],
     // 230 °C are 446 °F
     [
       "in Fahrenheit",

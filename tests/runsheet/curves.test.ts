@@ -1,5 +1,7 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves";
+import { drawnFirings, firingBandCells } from "../../src/runsheet/formulas/firingBand";
+import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { plainRun, USUAL, type PlainRun } from "./plainRun";
 
 /** The corners of the band, minutes and grams, and the way to the end foretold. */
@@ -71,6 +73,60 @@ describe("the points of the drying chart that nobody weighs", () => {
   });
 });
 
+/** The corners of a firing's band, minutes held and grams. */
+function firingBandOf(run: PlainRun, place = 0, sample = 1) {
+  const cells = firingBandCells(run.sheet, place);
+  return CORNERS.map((corner) => [run.value(cells.at(corner)), run.value(cells.corner(corner, sample))]);
+}
+
+describe("the band of the firing chart", () => {
+  const fired = (phases: readonly (readonly ["charring" | "ashing", readonly number[]])[], options: Partial<RunSheetOptions> = {}) => {
+    const run = plainRun(options);
+    run.vessel(25);
+    run.weigh([65.2, 51.21, 51.21]);
+    for (const [phase, grams] of phases) run.fire(phase, grams);
+    return run;
+  };
+
+  test("on a blank sheet is a point at 0", () => {
+    expect([...firingBandOf(plainRun({})), ...firingBandOf(plainRun({}), 1)].flat().every((value) => value === 0)).toBe(true);
+  });
+
+  test("lies two display steps to either side of the latest char, for another firing as long as the last", () => {
+    // Two firings of 60 min; a third of 60 min would end at 180.
+    expect(firingBandOf(fired([["charring", [32.9, 32.54]]]))).toEqual(close([120, 32.52], [180, 32.52], [180, 32.56], [120, 32.56]));
+  });
+
+  test("follows the criterion without the vessel: 0.002 of 32.5 - 25 = 7.5 g is 0.015 g", () => {
+    const run = fired([["charring", [32.5]]]);
+    run.type(run.sheet.settings.criterion, "of last");
+    run.type(run.sheet.settings.limit, 0.002);
+    expect(firingBandOf(run)).toEqual(close([60, 32.485], [120, 32.485], [120, 32.515], [60, 32.515]));
+  });
+
+  test("of the ash waits as a point beside the char, and then lies around the ash", () => {
+    const begun: readonly (readonly ["charring" | "ashing", readonly number[]])[] = [["charring", [32.54, 32.53]]];
+    // The highest of all fired, so that no axis reaches down to 0 g.
+    expect(firingBandOf(fired(begun), 1)).toEqual(close([0, 32.54], [0, 32.54], [0, 32.54], [0, 32.54]));
+    expect(firingBandOf(fired([...begun, ["ashing", [25.4]]]), 1)).toEqual(close([60, 25.38], [120, 25.38], [120, 25.42], [60, 25.42]));
+  });
+
+  test("is a point while no limit is set", () => {
+    const run = fired([["charring", [32.54]]]);
+    run.type(run.sheet.settings.limit, null);
+    expect(firingBandOf(run)).toEqual(close([60, 32.54], [60, 32.54], [60, 32.54], [60, 32.54]));
+  });
+
+  test("is drawn of a salt's heating too, and not of stages", () => {
+    const salt = plainRun({ kind: "salt", readability: 0.001 });
+    salt.vessel(20);
+    salt.weigh([25]);
+    salt.fire("heating", [23.2]);
+    expect(firingBandOf(salt)).toEqual(close([60, 23.198], [120, 23.198], [120, 23.202], [60, 23.202]));
+    expect(drawnFirings(plainRun({ kind: "staged" }).sheet)).toEqual([]);
+  });
+});
+
 test("the firing chart stands beside the drying chart, char and ash each under its name", () => {
   const charts = (kind: "drying" | "charring" | "ashing") => buildRunSheet({ ...USUAL, kind, replicates: 2 }).charts ?? [];
   expect(charts("drying").map(({ title }) => title)).toEqual(["Drying"]);
@@ -78,8 +134,20 @@ test("the firing chart stands beside the drying chart, char and ash each under i
   expect([charring?.title, charring?.xTitle, charring?.yTitle]).toEqual([
     "Firing",
     "minutes held so far; a firing without counts 1",
-    "vessel and what is left, g",
+    "as weighed, with the vessel, g",
   ]);
-  expect(charring?.series.map(({ name }) => name)).toEqual(["Sample 1", "Sample 2"]);
-  expect(charts("ashing")[1]?.series.map(({ name }) => name)).toEqual(["Sample 1, char", "Sample 1, ash", "Sample 2, char", "Sample 2, ash"]);
+  const named = (kind: "charring" | "ashing"): (readonly [string, string | undefined])[] =>
+    charts(kind)[1]?.series.map(({ name, draws }) => [name, draws] as const) ?? [];
+  expect(named("charring")).toEqual([
+    ["Sample 1", undefined],
+    ["finished if the next falls in here", "limit"],
+    ["Sample 2", undefined],
+    ["finished, sample 2", "limit"],
+  ]);
+  expect(named("ashing")).toEqual([
+    ...[["Sample 1, char", undefined], ["finished if the next falls in here", "limit"]], // prettier-ignore
+    ...[["Sample 1, ash", undefined], ["ashed if the next falls in here", "limit"]], // prettier-ignore
+    ...[["Sample 2, char", undefined], ["finished, sample 2", "limit"]], // prettier-ignore
+    ...[["Sample 2, ash", undefined], ["ashed, sample 2", "limit"]], // prettier-ignore
+  ]);
 });

@@ -2,6 +2,7 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { beginPages, blocksOnPageOne, pageFor, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
+import { cautionLine } from "../../src/runsheet/words/cautions";
 import { cellArea } from "../../src/workbook/cellArea";
 import { pixelsOf } from "../../src/workbook/columnPixels";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
@@ -14,6 +15,10 @@ const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
   ),
 );
 every.push(...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })));
+// Balances to 100, 10 and 1 µg.
+for (const readability of [1e-4, 1e-5, 1e-6])
+  every.push(...[4, 5].map((replicates): RunSheetOptions => ({ ...usual, kind: "charring", replicates, readability })));
+every.push({ ...usual, kind: "charring", replicates: 6, readability: 1e-4 });
 const MM_PER_POINT = 25.4 / 72;
 // Points of the shorter of A4 (595 by 842) and Letter (612 by 792), margins of 7.6 mm and 11.4 mm below taken off.
 const PAPER = { upright: { wide: 595 - 43.2, high: 792 - 54 }, across: { wide: 792 - 43.2, high: 595 - 54 } };
@@ -28,8 +33,8 @@ const rowsWith = (plan: SheetPlan, is: (cell: SheetPlan["cells"][number]) => boo
 ];
 const rowOf = (plan: SheetPlan, content: string): number => rowsWith(plan, (cell) => cell.content === content)[0] ?? 0;
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
-const title = ({ kind, weighIns, replicates, panZeros }: RunSheetOptions): string =>
-  `${kind}, ${weighIns} rounds, ${replicates} samples${panZeros ? ", with zeros and temperatures" : ""}`;
+const title = ({ kind, weighIns, replicates, panZeros, readability }: RunSheetOptions): string =>
+  `${kind}, ${weighIns} rounds, ${replicates} samples, ${readability} g${panZeros ? ", with zeros and temperatures" : ""}`;
 
 describe.each(every.map((options) => [title(options), options] as const))("A sheet of %s", (_, options) => {
   const plan = buildRunSheet(options);
@@ -141,6 +146,30 @@ describe("On a screen of 1366 by 768 with the pane open, up to three samples", (
     const heights = heightsOf(plan);
     const table = heights.slice(rowOf(plan, "1 DRYING") - 1, rowOf(plan, "Dry sample, g"));
     expect((sum(heights.slice(0, 3)) + sum(table)) * PIXELS_PER_POINT).toBeLessThanOrEqual(HIGH);
+  });
+});
+
+describe("Cautions of a sheet that grew", () => {
+  const header = (options: Partial<RunSheetOptions>): string | undefined =>
+    buildRunSheet({ ...usual, weighIns: 8, cautionsAfter: "end", ...options }).print?.header;
+
+  it("are told in one line at the top of page one once they stand on a later page, and not before", () => {
+    expect(header({ kind: "drying", replicates: 1 })).toBeUndefined();
+    for (const kind of SAMPLE_KINDS) expect([kind, header({ kind, weighIns: 40 })]).toEqual([kind, `&10${cautionLine[kind]}`]);
+    expect(buildRunSheet({ ...usual, kind: "balance", replicates: 1, weighIns: 60, cautionsAfter: "notes" }).print?.header).toBe(
+      `&10${cautionLine.balance}`,
+    );
+  });
+
+  it.each(Object.entries(cautionLine))("%s: the line fits a page upright and names where the rest stands", (_, line) => {
+    expect(line).toMatch(/^CAUTIONS stand on a later page: read them first\. /);
+    expect(line.length).toBeLessThanOrEqual(140);
+    // Begins with no figure, which would belong to the code of its size, and holds no other code.
+    expect(line).not.toMatch(/&|^\d/);
+  });
+
+  it("need no line on a sheet that was made as it is", () => {
+    expect(every.filter((options) => buildRunSheet(options).print?.header !== undefined)).toEqual([]);
   });
 });
 

@@ -52,6 +52,25 @@ describe("A run worked out by hand", () => {
     expect(trust(run, name)).toBe("✓");
   });
 
+  it.each<readonly [kind: "drying" | "charring", prints: Readonly<Partial<Record<ShareName, string>>>, answer: string]>([
+    // The arithmetic above, on a sheet that ends there: 13.99 / 40.20 and 13.99 / 26.21
+    ["drying", { moistureWet: "34.801 % ± 0.025 %", moistureDry: "53.377 % ± 0.059 %" }, "34.801 % ± 0.025 % (95 %)"],
+    // 18.68 / 26.21 and 7.53 / 26.21
+    ["charring", { volatile: "71.271 % ± 0.039 %", charYield: "28.729 % ± 0.039 %", moistureWet: "34.801 % ± 0.025 %" }, "71.271 % ± 0.039 % (95 %)"],
+  ])("of kind %s prints the same shares, and its answer begins with them", (kind, prints, answer) => {
+    const own = plum({ kind });
+    for (const [name, words] of Object.entries(prints)) expect([name, together(own, name as ShareName)]).toEqual([name, words]);
+    expect(own.head()[1]).toContain(answer);
+  });
+
+  it("needs no kiln temperature: blank, no share, verdict or check changes", () => {
+    const noted = plum();
+    for (const table of noted.sheet.fired)
+      for (let { first, last } = table.rows.fire, row = first; row <= last; row++) noted.type(table.fire(row).set, 500);
+    const [blank, set] = [run, noted].map((one) => one.calculated().map(({ value }) => value));
+    expect(set).toEqual(blank);
+  });
+
   it("has its ± from LOSSFRACTION.U, twice, where one vessel weighing serves both", () => {
     expect(plusMinus(run, "volatile")).toBeCloseTo(2 * lossUncertainty(25, 51.21, 32.53, U).commonTare, 12);
     const tared = plainRun();

@@ -113,7 +113,7 @@ describe("What a sheet prints", () => {
       ...["RESULTS (shares)", "Water, of moist sample", "Water, to dry sample", "Left as vapour, of dry", "Stayed as char, of dry"],
       ...["Char without its ash", "Ash, of dry", "CHECKS", "1  Vessel and sample", "2  Vessel at the end", "3  Times in order"],
       ...["4  No row left out", "5  No gain on heating", "6  Order of weights", "7  Shown dry", "8  Opened when cold", "9  No air got in"],
-      ...["10  Charring finished", "11  Ashing finished", "12  Samples agree", "13  Balance fine enough", "14  Usual range", "15  Vessel stands it"],
+      ...["10  Charring finished", "11  Ashing finished", "12  Samples agree", "13  Balance fine enough", "14  Usual range", "15  Temperatures"],
       ...["16  Analysis", "17  Pan zeros", "18  Cold when weighed", "19  Nothing typed over"],
       ...["SETTINGS", "Balance step, g", "Repeatability, g", "Wanted ±, 95 %", "Rounds apart, min", "Criterion", "Limit", "Oven, °C"],
       ...["Vessel", "Vessel made of", "Closed after quiet, min", "Method's own s"],
@@ -158,7 +158,7 @@ describe("What a sheet prints", () => {
     expect(between(labels, "CHECKS", "SETTINGS")).toEqual([
       ...["1  Vessel and sample", "2  Vessel at the end", "3  Times in order", "4  No row left out", "5  No gain on heating", "6  Order of weights"],
       ...["7  Shown dry", "8  Opened when cold", "9  No air got in", "10  Charring finished", "11  Caught, all weighed", "12  Products add up"],
-      ...["13  Balance fine enough", "14  Usual range", "15  Vessel stands it", "16  Nothing typed over"],
+      ...["13  Balance fine enough", "14  Usual range", "15  Temperatures", "16  Nothing typed over"],
     ]);
   });
 
@@ -175,7 +175,7 @@ describe("What a sheet prints", () => {
     ]);
     expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
       ...["7  Shown dry", "8  Opened when cold", "9  Temperatures rise", "10  Held long enough", "11  Balance fine enough"],
-      ...["12  Vessel stands it", "13  Nothing typed over"],
+      ...["12  Temperatures", "13  Nothing typed over"],
     ]);
     const own = buildRunSheet({ ...USUAL, kind: "staged" });
     expect([own.name, own.charts?.[1]?.title, own.charts?.[1]?.xTitle, own.charts?.[1]?.yTitle]).toEqual([
@@ -198,7 +198,7 @@ describe("What a sheet prints", () => {
     ]);
     expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
       ...["7  Shown dry", "8  Opened when cold", "9  Heating finished", "10  Loss beside theory", "11  Balance fine enough"],
-      ...["12  Vessel stands it", "13  Nothing typed over"],
+      ...["12  Temperatures", "13  Nothing typed over"],
     ]);
     const rules = buildRunSheet({ ...USUAL, kind: "salt" }).entryRules;
     const said = ["Formula of salt or mineral", "What stays", "Surface water"].map(
@@ -322,6 +322,6 @@ describe("What a sheet prints", () => {
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
     expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
     expect(own.cells.filter(({ content }) => content === "Left of the heavy line: by hand. Right of it: by the sheet.")).toHaveLength(1);
-    expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "vessel and sample, g" });
+    expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "as weighed, with the vessel, g" });
   });
 });

@@ -2,6 +2,7 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { cautionLine, cautions } from "../../src/runsheet/words/cautions";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import { newFileOf } from "../../src/xlsx/planned/addPlanned";
@@ -35,17 +36,20 @@ const BLANK: Readonly<Record<string, readonly [options: Partial<RunSheetOptions>
   "a balance check": [{ kind: "balance", replicates: 1 }, 2],
   "an ashing run of six samples": [{ kind: "ashing", replicates: 6 }, 4],
   "a drying run of four samples on a fine balance": [{ kind: "drying", replicates: 4, readability: 0.0001 }, 2],
+  "a charring run of five samples on a balance to 1 µg": [{ kind: "charring", replicates: 5, readability: 0.000001 }, 4],
 };
 
 const sheets = new Map<string, { readonly plan: SheetPlan; readonly file: Uint8Array }>();
 let pages: ReadonlyMap<string, readonly PrintedPage[]>;
 const SMALL = "a drying run at 70 %";
+const GROWN = "a drying run that grew";
 const papers = Object.keys(PAPERS) as Paper[];
 
 beforeAll(async () => {
   for (const [name, [options]] of Object.entries(BLANK)) await addBlank(name, buildRunSheet({ ...usual, ...options }));
   const plan = buildRunSheet({ ...usual, kind: "drying" });
   await addBlank(SMALL, { ...plan, ...(plan.print && { print: { ...plan.print, scale: 70 } }) });
+  await addBlank(GROWN, buildRunSheet({ ...usual, kind: "drying", weighIns: 40, cautionsAfter: "end" }));
   for (const [name, fill] of Object.entries(filledRuns)) {
     const { engine, workbook, name: sheet, close } = await fill();
     for (const other of engine.book.getSheets()) if (other.getSheetName() !== sheet) engine.book.deleteSheet(other);
@@ -76,6 +80,15 @@ describe.each(papers)("On %s", (paper) => {
       expect(pagesOf(name, paper)).toHaveLength(count);
     },
   );
+
+  test("a run that grew until its cautions stand on page two tells the least of them at the top of page one", () => {
+    const [first, ...others] = pagesOf(GROWN, paper);
+    const line = first?.texts.find(({ text }) => text.startsWith("CAUTIONS stand on a later page"));
+    expect(line?.text).toBe(cautionLine.drying);
+    expect(line?.size).toBeGreaterThanOrEqual(8);
+    expect(faultsOf(GROWN, paper).filter((fault) => fault.startsWith("page 1: "))).toEqual([]);
+    expect(others.some(({ texts }) => texts.some(({ text }) => text === cautions.drying[0]))).toBe(true);
+  });
 
   test.each(Object.keys(filledRuns))("a %s is whole and readable", (name) => {
     expect(faultsOf(name, paper)).toEqual([]);

@@ -38,8 +38,7 @@ export const reportWords = {
     about: (title: string, x: string, y: string): string => `${title}: ${y}, against ${x}.`,
     line: (name: string, from: string, to: string, count: number): string => `${name}: ${count} points, from ${from} to ${to}.`,
     band: (name: string): string => `Band: ${name}.`,
-    firingBand: "finished if the next falls in here",
-    left: "what is left, g",
+    left: "what is left, without its vessel, g",
     leftPercent: "left, % of the dry sample",
   },
   foot: (version: string, edition: string): string =>

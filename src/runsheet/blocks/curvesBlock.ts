@@ -13,6 +13,7 @@ import {
   upperEdge,
   type CurveCells,
 } from "../formulas/curves";
+import { drawnFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
 import { LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
@@ -42,14 +43,29 @@ export function curvesBlock(sheet: RunSheet): Block {
       working(cells.bandAt(corner), ends[corner] ?? 0, MINUTES),
     ]),
     ...foretoldCells(sheet, cells, masses),
+    ...drawnFirings(sheet).flatMap((table, place) => firedBand(sheet, table, place, masses)),
   );
 }
 
-function foretoldCells(
-  sheet: RunSheet,
-  cells: CurveCells,
-  row: (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[],
-): BlockCell[] {
+/** What belongs to each sample of a row of workings. */
+type MassRow = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[];
+
+/** The band of one table of firings, a row a corner. */
+function firedBand(sheet: RunSheet, table: Fired, place: number, masses: MassRow): BlockCell[] {
+  const cells = firingBandCells(sheet, place);
+  const labels = place === 0 ? sheetWords.workings.firingBand : sheetWords.workings.ashBand;
+  const [from, to] = firingBandEnds(sheet, table, cells);
+  const edge = (corner: number, sample: number): BlockCell["formula"] =>
+    corner === 0 ? firedLowerEdge(sheet, table, sample) : corner === 2 ? firedUpperEdge(table, cells, sample) : cells.corner(corner - 1, sample);
+  const ends = [from, to, cells.at(1), cells.at(0)];
+  return CORNERS.flatMap((corner): BlockCell[] => [
+    workingLabel(sheet, cells.at(corner).row, labels[corner]),
+    ...masses((sample) => cells.corner(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
+    working(cells.at(corner), ends[corner] ?? 0, MINUTES),
+  ]);
+}
+
+function foretoldCells(sheet: RunSheet, cells: CurveCells, row: MassRow): BlockCell[] {
   const { latest, foretold, latestAt, foretoldAt } = sheetWords.workings;
   return [
     workingLabel(sheet, cells.latest(1).row, latest),
@@ -125,8 +141,12 @@ export function dryingChart(sheet: RunSheet): PlannedChart {
   };
 }
 
-/** What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. */
-function firingChart({ samples, charring, ashing, heating, columns, rows }: RunSheet): PlannedChart[] {
+/**
+ * What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. With it the band in
+ * which another firing as long as the last counts as nothing lost.
+ */
+function firingChart(sheet: RunSheet): PlannedChart[] {
+  const { samples, charring, ashing, heating, columns, rows } = sheet;
   const first = charring ?? heating;
   if (first === undefined) return [];
   const { title, x, y } = sheetWords.firingChart;
@@ -135,10 +155,23 @@ function firingChart({ samples, charring, ashing, heating, columns, rows }: RunS
     x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
     y: placeOf(range(box(first, sample), box(total, sample))),
   });
+  const bandOf = (place: number, sample: number): ChartSeries => {
+    const { corner, at } = firingBandCells(sheet, place);
+    const last = CORNERS.length - 1;
+    return {
+      name: place === 0 ? sheetWords.firingBandSeries(sample) : sheetWords.ashBandSeries(sample),
+      x: placeOf(range(at(0), at(last))),
+      y: placeOf(range(corner(0, sample), corner(last, sample))),
+      draws: "limit",
+    };
+  };
   const linesOf = (sample: number): ChartSeries[] =>
     ashing === undefined
-      ? [seriesOf(first, sheetWords.sample(sample), sample)]
-      : [seriesOf(first, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
+      ? [seriesOf(first, sheetWords.sample(sample), sample), bandOf(0, sample)]
+      : [
+          ...[seriesOf(first, sheetWords.charSeries(sample), sample), bandOf(0, sample)],
+          ...[seriesOf(ashing, sheetWords.ashSeries(sample), sample), bandOf(1, sample)],
+        ];
   return [
     {
       title,

@@ -6,6 +6,7 @@ import { columnWidths } from "../sheet/columnWidths";
 import { HEAD_ROWS } from "../sheet/layout";
 import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
 import type { Sheet } from "../sheet/RunSheet";
+import { cautionLine } from "../words/cautions";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
 import type { Block, BlockCell } from "./Block";
@@ -41,13 +42,16 @@ function planned({ columns }: Sheet, one: BlockCell): PlannedCell {
   return { ...plannedCell(one), ...(isRightOfLine ? { heavyLeft: true as const } : {}) };
 }
 
-function printPlan({ rows, columns }: Sheet): PrintPlan {
+/** Cautions go where rows that come in above them put them; on a later page, page one tells the least of them. */
+function printPlan({ rows, columns, options }: Sheet): PrintPlan {
+  const isOnPageOne = rows.cautions.last < (rows.breaks[0] ?? Infinity);
   return {
     area: placeOf(range(cell(1, LABEL), cell(rows.printedTo, columns.verdict))),
     ...(rows.page.landscape ? { landscape: true as const } : {}),
     titleRows: HEAD_ROWS,
     scale: SCALE_PERCENT,
     margins: MARGINS,
+    ...(isOnPageOne ? {} : { header: sheetWords.atTheTop(cautionLine[options.kind]) }),
     footer: sheetWords.print,
     breaksBefore: rows.breaks,
   };

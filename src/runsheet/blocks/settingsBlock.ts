@@ -1,6 +1,6 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
 import { cell } from "../expressions/Expression";
-import { inDegrees, typedDegrees } from "../options/degrees";
+import { degreesFrom, inDegrees, typedDegrees } from "../options/degrees";
 import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { LABEL } from "../sheet/Columns";
@@ -20,6 +20,8 @@ const USUAL_WANTED = 0.01;
 // Minutes; local practice, no source.
 const USUAL_CLOSED = 60;
 const TWO_DAYS = 2880;
+// °C: the upper end of what EN 13183-1 and most standards dry wood at, 103 ± 2 °C.
+const USUAL_OVEN = 105;
 // A drum scale, as for weighings. g
 const HEAVIEST = 1_000_000;
 
@@ -76,7 +78,8 @@ export function settingsBlock(sheet: RunSheet): Block {
   return together(
     ofCells(...band(sheet, rows.settings.heading, "runBand", { [LABEL]: settingWords.heading, [LABEL + 2]: settingWords.about })),
     ...(Object.keys(rows.settings.boxes) as Setting[]).map((name): Block => {
-      const { label, title, prompt, refusal, help } = settingWords.boxes[name];
+      const { label, title, prompt, refusal, help: usual } = settingWords.boxes[name];
+      const help = name === "oven" && degrees === "F" ? settingWords.ovenFahrenheit(degreesFrom(USUAL_OVEN, degrees)) : usual;
       const [at, content, format] = [settings[name], contents[name], FORMATS[name]];
       const look = { ...(content === undefined ? {} : { content }), ...(format === undefined ? {} : { format }) };
       const said = name === "oven" ? degreeWords(title, prompt, degrees, inDegrees(optionBounds.oven, degrees)) : { title, prompt, refusal };

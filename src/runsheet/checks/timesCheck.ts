@@ -22,7 +22,7 @@ const TYPED_DECIMALS = 100;
 const QUARTERS = 4;
 const ROUNDING_PER_MILLION = 1_000_000;
 
-/** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number. */
+/** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number, those of firings on any sheet. */
 export function timesCheck(sheet: RunSheet): Check {
   const { first, total } = sheet.drying.rows;
   const clocks = down(CLOCK, first, total);
@@ -31,11 +31,18 @@ export function timesCheck(sheet: RunSheet): Check {
 
 const down = (column: number, from: number, to: number): Range => range(fixed(cell(from, column)), fixed(cell(to, column)));
 
+/** A text, or a number that is neither a time of day nor a day with one. */
+const isNoTime = (of: Range): Expression =>
+  sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
+
+const noTime = (clocks: Range): Step => step(anyWhere(isNoTime(clocks)), words.noTime(lastCellWhere(isNoTime(clocks), clocks)));
+
 function ofMinutes(sheet: RunSheet): Step[] {
   const { first, total } = sheet.drying.rows;
   const later = down(CLOCK, first + 1, total + 1);
   const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   return [
+    ...sheet.fired.flatMap(clocksOf).map(noTime),
     step(
       anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
       words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
@@ -60,8 +67,6 @@ function ofClock(sheet: RunSheet): Step[] {
   const bare = is(later, "<", 1);
   const timed = fn("ISNUMBER", later);
   const planned = fn("N", settings.interval);
-  const isNoTime = (of: Range): Expression =>
-    sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
   const typedAsDecimal = (of: Expression): Condition => {
     const apart = (per: number): Expression => fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0)));
     const millionths = (per: number): Expression => reckon(apart(per), "*", ROUNDING_PER_MILLION);
@@ -97,9 +102,8 @@ function ofClock(sheet: RunSheet): Step[] {
   // Asked of the one row found, since a text among the boxes below would be an error in arithmetic over all of them.
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
-  const firingClocks = fired.flatMap(clocksOf);
   return [
-    ...[every, ...firingClocks].map((clocks) => step(anyWhere(isNoTime(clocks)), words.noTime(lastCellWhere(isNoTime(clocks), clocks)))),
+    ...[every, ...fired.flatMap(clocksOf)].map(noTime),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),

@@ -22,6 +22,9 @@ export interface CurveCells {
 
 export const CORNERS = [0, 1, 2, 3] as const;
 const LATEST_ROW = CORNERS.length;
+const ROWS_FORETOLD = 4;
+/** Rows beside the charts that the drying chart needs. */
+export const ROWS_OF_DRYING = LATEST_ROW + ROWS_FORETOLD;
 
 export function curveCells({ rows, columns }: RunSheet): CurveCells {
   const work = (row: number, sample: number): Cell => fixed(columns.working(rows.curves.first + row, sample));

@@ -13,7 +13,8 @@ const WORKING_LABELS = 38;
 const WORKINGS = 12;
 // "-212." and a little air before the decimals of a fine balance, at 11 and 10 points.
 const BEFORE_DECIMALS = 5;
-// Six samples stand closer, so that they fit a page across: 68 and 58 pixels.
+// Six samples stand closer, so that they fit a page across: 68 and 58 pixels. On a balance to 10 µg and finer six go on beside the page, and
+// five on one to 0.1 µg: figures of 8 points need the room.
 const MANY = 6;
 const CLOSE = { boxes: 9, reckoned: 7.57 } as const;
 

@@ -34,7 +34,7 @@ export const checkWords = {
     agree: "Samples agree",
     fine: "Balance fine enough",
     range: "Usual range",
-    material: "Vessel stands it",
+    material: "Temperatures",
     analysis: "Analysis",
     zeros: "Pan zeros",
     warmth: "Cold when weighed",
@@ -160,8 +160,8 @@ export const checkWords = {
     falls: (at: Expression) =>
       doubted(text`${at} is set below the stage before: what left earlier is counted there. Heat upwards, or mend the figure.`),
     unknown: (row: Expression) => doubted(text`Row ${row}: weighed without a temperature, set or measured. Type one.`),
-    apart: (at: Expression) => doubted(text`${at} is far from what was set. Measured elsewhere, or a slip? Look at both.`),
   },
+  farFromSet: (at: Expression) => doubted(text`${at} is far from what was set. Measured elsewhere, or a slip? Look at both.`),
   stageHeld: {
     losing: (row: Expression) =>
       doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),

@@ -127,6 +127,10 @@ export const meaningWords = {
     about: "A corner of the band in the chart: a next weighing within it counts as dry.",
     source: "The criterion of the settings, drawn from the latest weighing for one interval on.",
   },
+  firingBand: {
+    about: "A corner of the band in the chart: a next weighing within it, after another firing as long as the last, counts as nothing lost.",
+    source: "The criterion of the settings, drawn from the latest weighing for as long as the last firing was held.",
+  },
   latest: { about: "Where the latest weighing stands in the chart: its weight, or its minutes since round 1.", source: DIFFERENCE },
   foretold: {
     about: "Where the drying curve would end, as the chart draws it; on the latest weighing while no end can be foretold.",

@@ -16,6 +16,8 @@ interface SettingWords {
 export const settingWords = {
   heading: "SETTINGS",
   about: "Set from the plan; change only before the first weighing",
+  /** Beside the oven's box where it is asked for in °F: 105 typed there would be 41 °C, which ovens are set to as well. */
+  ovenFahrenheit: (of105: number): string => `what the oven is set to; 105 °C are ${of105} °F`,
   boxes: {
     readability: {
       label: "Balance step, g",
@@ -109,4 +111,9 @@ export const settingWords = {
       help: "in each vessel, without it; less is questioned",
     },
   },
-} as const satisfies { readonly heading: string; readonly about: string; readonly boxes: Readonly<Record<string, SettingWords>> };
+} as const satisfies {
+  readonly heading: string;
+  readonly about: string;
+  readonly ovenFahrenheit: (of105: number) => string;
+  readonly boxes: Readonly<Record<string, SettingWords>>;
+};

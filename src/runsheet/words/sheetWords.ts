@@ -25,6 +25,8 @@ export const sheetWords = {
     before: "before the first firing, g",
     band: ["next weighing counts as dry from, g", "to, g", "back, g", "and up, g"],
     bandEdges: "minutes",
+    firingBand: ["next firing counts as the last from, g", "fired, to, g", "fired, back, g", "fired, and up, g"],
+    ashBand: ["next ashing counts as the last from, g", "ashed, to, g", "ashed, back, g", "ashed, and up, g"],
     latest: "latest weighing, g",
     foretold: "end by the curve, g",
     latestAt: "latest weighing, minutes",
@@ -32,12 +34,16 @@ export const sheetWords = {
   },
   /** Heading of the minutes, by which the pane finds a run sheet's weighings. */
   elapsed: "Elapsed (min)",
-  chart: { title: "Drying", x: "minutes since round 1", y: "vessel and sample, g", net: "sample, g" },
-  firingChart: { title: "Firing", x: "minutes held so far; a firing without counts 1", y: "vessel and what is left, g" },
+  chart: { title: "Drying", x: "minutes since round 1", y: "as weighed, with the vessel, g", net: "sample without its vessel, g" },
+  firingChart: { title: "Firing", x: "minutes held so far; a firing without counts 1", y: "as weighed, with the vessel, g" },
   charSeries: (sample: number): string => `Sample ${sample}, char`,
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),
+  firingBandSeries: (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`),
+  ashBandSeries: (sample: number): string => (sample === 1 ? "ashed if the next falls in here" : `ashed, sample ${sample}`),
   foretoldSeries: (sample: number): string => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`),
-  curves: { heading: "CURVES", about: "weight against time; lines told apart by their markers" },
+  curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },
+  /** A line at the head of each page, in the size of the foot. */
+  atTheTop: (line: string): string => `&10${line}`,
   print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
 } as const;

@@ -2,7 +2,7 @@ import type { Curves } from "../../report/chart/Chart";
 import type { PrintPlan } from "../../workbook/SheetPlan";
 
 /** A sheet as it goes on paper. Lengths are points of the paper. */
-export interface Paper extends Pick<PrintPlan, "margins" | "footer"> {
+export interface Paper extends Pick<PrintPlan, "margins" | "header" | "footer"> {
   readonly sheet: string;
   readonly landscape: boolean;
   /** A sheet wider than its page is cut between columns. */

@@ -20,10 +20,12 @@ export function paperMarkup(paper: Paper, day: string): Markup {
 }
 
 /** The margins hold what the plan has at the foot, in the codes of the file format; browsers without such boxes leave them blank. */
-function pageStyle({ sheet, landscape, margins: { top, right, bottom, left }, footer }: Paper, day: string): string {
+function pageStyle({ sheet, landscape, margins: { top, right, bottom, left }, header, footer }: Paper, day: string): string {
   const margins = `margin: ${top}pt ${right}pt ${bottom}pt ${left}pt;`;
-  const foot = (side: string, codes: string): string => `@bottom-${side} { content: ${content(codes, sheet, day)}; font: 8.2pt Arial, sans-serif; }`;
-  return `@page { ${landscape ? "size: landscape; " : ""}${margins} ${foot("left", footer.left)} ${foot("center", footer.centre)} ${foot("right", footer.right)} }`;
+  const line = (place: string, codes: string): string => `@${place} { content: ${content(codes, sheet, day)}; font: 8.2pt Arial, sans-serif; }`;
+  const foot = (side: string, codes: string): string => line(`bottom-${side}`, codes);
+  const head = header === undefined ? "" : ` ${line("top-center", header)}`;
+  return `@page { ${landscape ? "size: landscape; " : ""}${margins} ${foot("left", footer.left)} ${foot("center", footer.centre)} ${foot("right", footer.right)}${head} }`;
 }
 
 const COUNTERS: Readonly<Record<string, string>> = { "&P": "counter(page)", "&N": "counter(pages)" };

@@ -34,6 +34,7 @@ export function sheetPaper(engine: GridEngine, sheet: FWorksheet): Paper | undef
     sheet: sheet.getSheetName(),
     landscape: setting.landscape ?? false,
     margins: setting.margins,
+    ...(setting.header === undefined ? {} : { header: setting.header }),
     footer: setting.footer,
     tables: groups.flatMap((columns) => tables(held, data, printed, columns, width)),
     remark: rows < area.rows ? notAllPrinted(rows, area.rows) : "",

@@ -14,7 +14,7 @@ import { addCharts } from "../../xlsx/charts/addCharts";
 import { fileLibrary } from "../../xlsx/fileLibrary";
 import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { fileRule } from "./fileRule";
-import { conditional, footerOf, pageSetup } from "../../xlsx/planned/filePage";
+import { conditional, footerOf, headerOf, pageSetup } from "../../xlsx/planned/filePage";
 import { textForLibrary } from "../../xlsx/planned/textForLibrary";
 import { plansOf } from "./plansOf";
 import { fileStyle } from "./fileStyle";
@@ -71,7 +71,7 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
     views: ySplit + xSplit > 0 ? [{ state: "frozen", ySplit, xSplit, showGridLines }] : [{ state: "normal", showGridLines }],
     pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
-  if (plans.print !== undefined) written.headerFooter.oddFooter = footerOf(plans.print);
+  if (plans.print !== undefined) Object.assign(written.headerFooter, { oddHeader: headerOf(plans.print), oddFooter: footerOf(plans.print) });
   for (const [column, { w }] of Object.entries(data.columnData ?? {}))
     if (w !== undefined) written.getColumn(Number(column) + 1).width = charactersOf(w);
   for (const [row, { h }] of Object.entries(data.rowData ?? {}))

@@ -22,6 +22,8 @@ export function pageSetup({ area, landscape, titleRows, titleFrom = 1, scale, ma
 
 export const footerOf = ({ footer: { left, centre, right } }: PrintPlan): string => `&L${left}&C${centre}&R${right}`;
 
+export const headerOf = ({ header }: PrintPlan): string | undefined => header && `&C${header}`;
+
 /** A look under a condition as the file library has it. */
 export function conditional({ range, condition, look }: Emphasis): ConditionalFormattingOptions {
   const { fill, fontColour, bold } = emphasisStyles[look];

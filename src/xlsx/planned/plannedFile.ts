@@ -6,7 +6,7 @@ import { fileLibrary } from "../fileLibrary";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRanges } from "../formulas/worksOnRanges";
 import type { FileValue } from "../package/CellChange";
-import { conditional, footerOf, pageSetup } from "./filePage";
+import { conditional, footerOf, headerOf, pageSetup } from "./filePage";
 import { plannedStyle } from "./plannedStyle";
 import { textForLibrary } from "./textForLibrary";
 
@@ -44,7 +44,7 @@ export async function plannedFile(
       ],
       ...(print === undefined ? {} : { pageSetup: pageSetup(print) }),
     });
-    if (print !== undefined) sheet.headerFooter.oddFooter = footerOf(print);
+    if (print !== undefined) Object.assign(sheet.headerFooter, { oddHeader: headerOf(print), oddFooter: footerOf(print) });
     plan.columnWidths.forEach((width, column) => (sheet.getColumn(column + 1).width = width));
     for (const { from, to, height } of plan.rowHeights ?? []) for (let row = from; row <= to; row++) sheet.getRow(row).height = height;
     for (const planned of plan.cells) {

@@ -4,7 +4,7 @@ import type { HostObject } from "../HostObject";
 import type { ConditionalFormatState, SheetState } from "../SheetState";
 
 const MARGINS = ["LeftMargin", "RightMargin", "TopMargin", "BottomMargin", "HeaderMargin", "FooterMargin"];
-const FOOTERS = ["LeftFooter", "CenterFooter", "RightFooter"];
+const LINES = ["CenterHeader", "LeftFooter", "CenterFooter", "RightFooter"];
 
 /** The printed page of a sheet. What was set is kept under the client's own names. */
 export function pageLayoutObject(sheet: SheetState): HostObject {
@@ -16,7 +16,7 @@ export function pageLayoutObject(sheet: SheetState): HostObject {
     parts: {
       HeadersFooters: () => ({
         kind: "HeaderFooterGroup",
-        parts: { DefaultForAllPages: () => ({ kind: "HeaderFooter", writes: writes(FOOTERS) }) },
+        parts: { DefaultForAllPages: () => ({ kind: "HeaderFooter", writes: writes(LINES) }) },
       }),
     },
     methods: {

@@ -22,8 +22,8 @@ const fail = (why: string): never => {
   throw new Error(why);
 };
 
-const DRYING = "Drying: sample, g, against minutes since round 1 (g)";
-const FIRING = "Firing: what is left, g, against minutes held so far; a firing without counts 1 (g)";
+const DRYING = "Drying: sample without its vessel, g, against minutes since round 1 (g)";
+const FIRING = "Firing: what is left, without its vessel, g, against minutes held so far; a firing without counts 1 (g)";
 const finished = "finished if the next falls in here: 2 limit";
 const dry = "dry if the next falls in here: 2 limit";
 

@@ -145,6 +145,7 @@ describe("addSheet(plan) in Excel", () => {
         titleRows: 3,
         scale: 82,
         margins,
+        header: "&10Read the cautions",
         footer: { left: "&A", centre: "Page &P of &N", right: "run" },
         breaksBefore: [49, 77],
       },
@@ -168,6 +169,7 @@ describe("addSheet(plan) in Excel", () => {
       headerMargin: 10.8,
       footerMargin: 14.4,
       leftFooter: "&A",
+      centerHeader: "&10Read the cautions",
       centerFooter: "Page &P of &N",
       rightFooter: "run",
     });

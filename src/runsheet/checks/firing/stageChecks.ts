@@ -1,17 +1,14 @@
 import { all, any, isNumber, noNumber } from "../../expressions/choices";
-import { fixed, fn, is, range, reckon, type Range } from "../../expressions/Expression";
+import { fixed, fn, is, range, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { isRepeated, lostInStage } from "../../formulas/stages";
 import { block } from "../../formulas/weighings";
-import { degreesApart } from "../../options/degrees";
 import type { Fired, RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
+import { isFarFromSet } from "./farFromSet";
 
 const words = checkWords;
-
-// A temperature beside the sample further off the set-point than this is a slip more often than a furnace, °C; own bound, no source.
-const FAR_CELSIUS = 100;
 
 const rowsOf = ({ rows: { first, last } }: Fired): readonly number[] => Array.from({ length: last - first + 1 }, (_, index) => first + index);
 const fireOf = (table: Fired, row: number) => table.fire(table.rows.fire.first + row - table.rows.first);
@@ -22,7 +19,6 @@ export function risingCheck(sheet: RunSheet): Check | undefined {
   const { stages } = sheet;
   if (stages === undefined) return undefined;
   const { first, last } = stages.rows.fire;
-  const far = degreesApart(FAR_CELSIUS, sheet.options.degrees);
   return {
     silentWhile: all(noNumber(block(sheet, stages)), noNumber(range(fixed(stages.fire(first).set), fixed(stages.fire(last).measured)))),
     steps: rowsOf(stages).flatMap((row): Step[] => {
@@ -31,10 +27,7 @@ export function risingCheck(sheet: RunSheet): Check | undefined {
       return [
         ...(row === stages.rows.first ? [] : [falls(stages, row)]),
         step(all(isWeighed, is(fn("COUNT", set, measured), "=", 0)), words.rising.unknown(fn("ROW", set))),
-        step(
-          all(is(fn("COUNT", set, measured), "=", 2), is(fn("ABS", reckon(fn("N", measured), "-", fn("N", set))), ">", far)),
-          words.rising.apart(nameOf(measured)),
-        ),
+        step(isFarFromSet({ set, measured }, sheet.options.degrees), words.farFromSet(nameOf(measured))),
       ];
     }),
   };

@@ -4,7 +4,7 @@ import { emphasisStyles } from "../../sheetStyles";
 /** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
 export function setPage(
   worksheet: Excel.Worksheet,
-  { area, landscape, titleRows, titleFrom = 1, scale, margins, footer, breaksBefore }: PrintPlan,
+  { area, landscape, titleRows, titleFrom = 1, scale, margins, header, footer, breaksBefore }: PrintPlan,
 ): void {
   const page = worksheet.pageLayout;
   page.orientation = landscape ? Excel.PageOrientation.landscape : Excel.PageOrientation.portrait;
@@ -19,6 +19,8 @@ export function setPage(
   page.headerMargin = margins.header;
   page.footerMargin = margins.footer;
   const pages = page.headersFooters.defaultForAllPages;
+  // What the user may have put there stays where nothing is wanted.
+  if (header !== undefined) pages.centerHeader = header;
   pages.leftFooter = footer.left;
   pages.centerFooter = footer.centre;
   pages.rightFooter = footer.right;

@@ -1,0 +1,70 @@
+import { orNothing, when } from "../expressions/choices";
+import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../expressions/Expression";
+import type { Fired, RunSheet } from "../sheet/RunSheet";
+import { CORNERS, ROWS_OF_DRYING } from "./curves";
+import { block, countOf, latest, vesselGiven } from "./weighings";
+
+// Above the first firing stands the weighing it begins from, in what counts and in CONSTANTWEIGHT.STEPS, which gives headings in its first
+// row and the limit in g in this column.
+const WEIGHINGS_BEFORE = 1;
+const HEADING_ROWS = 1;
+const LIMIT_COLUMN = 4;
+
+/** The corners of a firing's band: lower edge, then upper edge back. */
+export interface FiringBandCells {
+  corner(corner: number, sample: number): Cell;
+  at(corner: number): Cell;
+}
+
+/** The tables that the chart of the firings draws, char before ash; staged heating is drawn against temperature. */
+export const drawnFirings = ({ charring, ashing, heating }: RunSheet): readonly Fired[] =>
+  [charring ?? heating, ashing].filter((table) => table !== undefined);
+
+/** Rows beside the charts, below those of the drying chart: four for each table. */
+export function firingBandCells({ rows, columns }: RunSheet, place: number): FiringBandCells {
+  const first = rows.curves.first + ROWS_OF_DRYING + place * CORNERS.length;
+  return {
+    corner: (corner, sample) => fixed(columns.working(first + corner, sample)),
+    at: (corner) => fixed(cell(first + corner, columns.elapsed)),
+  };
+}
+
+/**
+ * The latest weighing of a table less the limit in force at it, g with the vessel: the least that the next may show and still count as nothing
+ * lost. Before its first, what was fired last in any table, so that no axis reaches down to 0 g.
+ */
+export function firedLowerEdge(sheet: RunSheet, table: Fired, sample: number): Expression {
+  const { criterion, limit, readability } = sheet.settings;
+  const given = [table.counted(sample), limit, criterion, table.minutes, vesselGiven(table.vessel(sample)), readability, LEFT_OUT];
+  const count = countOf(table, sample);
+  const steps = retort("CONSTANTWEIGHT.STEPS", ...given);
+  const inForce = orNothing(fn("INDEX", steps, reckon(count, "+", HEADING_ROWS + WEIGHINGS_BEFORE), LIMIT_COLUMN));
+  const weighed = reckon(latest(table, sample, WEIGHINGS_BEFORE), "-", fn("N", inForce));
+  return when(is(count, ">", 0), weighed, fn("MAX", ...sheet.fired.map((every) => block(sheet, every))));
+}
+
+/** As far above the latest weighing as the lower edge is below it. */
+export function firedUpperEdge(table: Fired, { corner }: FiringBandCells, sample: number): Expression {
+  const twice = reckon(2, "*", latest(table, sample, WEIGHINGS_BEFORE));
+  return when(is(countOf(table, sample), ">", 0), reckon(twice, "-", corner(0, sample)), corner(0, sample));
+}
+
+/** From the latest firing of any sample to another held as long; no longer than a point while no limit is in force. */
+export function firingBandEnds(sheet: RunSheet, table: Fired, { corner, at }: FiringBandCells): readonly [from: Expression, to: Expression] {
+  const { samples, across } = sheet;
+  const count = fn("MAX", ...samples.map((sample) => countOf(table, sample)));
+  const held = fn("INDEX", table.minutes, reckon(count, "+", WEIGHINGS_BEFORE));
+  const isLimited = is(
+    fn(
+      "SUM",
+      across((sample) => corner(2, sample)),
+    ),
+    ">",
+    fn(
+      "SUM",
+      across((sample) => corner(0, sample)),
+    ),
+  );
+  const another = reckon(reckon(2, "*", at(0)), "-", fn("N", fn("INDEX", table.minutes, count)));
+  return [fn("N", held), when(isLimited, another, at(0))];
+}

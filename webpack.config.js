@@ -5,6 +5,7 @@ const path = require("node:path");
 const { DefinePlugin } = require("webpack");
 const CopyWebpackPlugin = require("copy-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const TerserPlugin = require("terser-webpack-plugin");
 const CatalogueAssets = require("./src/tooling/CatalogueAssets");
 const command = require("./src/tooling/commandBuild");
 const fileLibrary = require("./src/tooling/fileLibraryBuild");
@@ -94,6 +95,8 @@ function addin(mode) {
         ],
       }),
     ],
+    // Licence notices are gathered by Licences, not scattered beside each chunk.
+    optimization: { minimizer: [new TerserPlugin({ extractComments: false })] },
     performance: { hints: false },
     devServer: {
       host: "localhost",

@@ -24,7 +24,7 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
   const progress = element("p", { class: "hint", role: "status" });
   const sheets = element("select", { id: "share-sheet" });
   const every = element("input", { type: "checkbox", id: "share-all" });
-  const everyLine = element("p", {}, every, element("label", { for: every.id }, shareTabWords.every));
+  const everyLine = element("label", { class: "choice", for: every.id }, every, element("span", {}, shareTabWords.every));
   const where = files === undefined ? undefined : whereTo(() => (everyLine.hidden = !isInFile()));
   const isInFile = (): boolean => where?.inFile() ?? false;
   everyLine.hidden = files === undefined;

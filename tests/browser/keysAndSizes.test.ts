@@ -240,7 +240,7 @@ function wholeRows(): number {
 
 test("a tab of the pane that fits the window has no scroll bar", async () => {
   await local.page.setViewportSize({ width: 1920, height: 1600 });
-  await showTab("Share");
+  await showTab("This cell");
   expect(await pane.evaluate(scrolls)).toEqual({ sideways: false, down: false, always: false });
 });
 

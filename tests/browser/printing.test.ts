@@ -64,7 +64,7 @@ test("a filled run sheet prints with its values and its curves", async () => {
     expect(paperFaults(demoRun, pages)).toEqual([]);
     expect(pages).toHaveLength(2);
     expect(said(pages)).toContain("71.46%±0.34%(95%)ofthedryplumpruningsleftasvapour");
-    expect(said(pages)).toContain("minutesheld,ofallfiringssofar");
+    expect(said(pages)).toContain("minutesheldsofar");
   }
 });
 

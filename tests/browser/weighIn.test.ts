@@ -62,7 +62,7 @@ test("a whole run of drying and charring is entered from the pane alone, on a ph
   await accessible();
   expect(await enter("51.21 g", "10:30")).toMatch(/^Leave out the unit, "g"\. Type the weight in grams as a plain number/);
   expect(await pane.locator("#weigh-reading").getAttribute("aria-invalid")).toBe("true");
-  expect(await enter("61.21", "10:30")).toMatch(/^Before it is entered: \? C15 is heavier than the row above/);
+  expect(await enter("61.21", "10:30")).toMatch(/^Before it is entered: \? C15 is heavier than the weight before/);
   await pane.getByRole("button", { name: "Enter it all the same" }).waitFor();
   await local.picture("weigh-in-run-doubt");
   await accessible();
@@ -174,7 +174,7 @@ describe("weighing in is for cold fingers", () => {
           .filter(({ box }) => box === undefined || box.top < -0.5 || box.bottom > innerHeight + 0.5)
           .map(({ one }) => one),
       );
-    expect(await enter("99")).toMatch(/^Before it is entered: \? D13 is heavier than the row above/);
+    expect(await enter("99")).toMatch(/^Before it is entered: \? D13 is heavier than the weight before/);
     expect(await outOfView()).toEqual([]);
     expect(await enter("")).toMatch(/nothing here/);
     expect(await outOfView()).toEqual([]);

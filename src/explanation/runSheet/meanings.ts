@@ -90,7 +90,7 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [workings.before, meaningWords.before],
       [sheetWords.elapsed, meaningWords.elapsed],
       ...[...workings.band, workings.bandEdges].map((name) => [name, meaningWords.band] as const),
-      ...[...workings.firingBand, ...workings.ashBand].map((name) => [name, meaningWords.firingBand] as const),
+      ...workings.firingBand.map((name) => [name, meaningWords.firingBand] as const),
       ...[workings.latest, workings.latestAt].map((name) => [name, meaningWords.latest] as const),
       ...[workings.foretold, workings.foretoldAt].map((name) => [name, meaningWords.foretold] as const),
     ] as const

@@ -1,6 +1,5 @@
 import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
 import { cell } from "../../runsheet/expressions/Expression";
-import { drawnFirings } from "../../runsheet/formulas/firingBand";
 import type { Fired, RunSheet } from "../../runsheet/sheet/RunSheet";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { stageWords } from "../../runsheet/words/stageWords";
@@ -45,32 +44,30 @@ function linesOf({ name, points, band, foretold }: WeighingSeries, look: number)
 
 /** What is left after each firing without its vessel, against the minutes held so far. */
 function firingChart(sheet: RunSheet, shown: ShownCells): readonly Chart[] {
-  const { ashing } = sheet;
-  if (drawnFirings(sheet).length === 0) return [];
+  const { charring, ashing, heating } = sheet;
+  const first = charring ?? heating;
+  if (first === undefined) return [];
   const lines = sheet.samples.flatMap((sample): Line[] => [
-    ...lineOf(sheet, shown, 0, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
+    ...lineOf(sheet, shown, first, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
     ...(ashing === undefined
       ? []
-      : lineOf(sheet, shown, 1, sample, sheetWords.ashSeries(sample)).map((line) =>
+      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) =>
           line.draws === "weighed" ? { ...line, open: true as const } : line,
         )),
   ]);
   return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, unit: "g", lines }];
 }
 
-/** @param place of the table among those that are drawn, from 0 */
-function lineOf(sheet: RunSheet, shown: ShownCells, place: number, sample: number, name: string): Line[] {
+function lineOf(sheet: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
   const { columns } = sheet;
-  const table = drawnFirings(sheet)[place];
-  if (table === undefined) return [];
   const vessel = shown.number(table.vessel(sample));
   const points = rowsOf(table).flatMap((row): Point[] => {
     const [x, y] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
     const isWeighed = shown.number(table.box(row, sample)) !== undefined;
     return isWeighed && x !== undefined && y !== undefined && vessel !== undefined ? [{ x, y: y - vessel }] : [];
   });
-  if (points.length < POINTS_FOR_A_LINE || vessel === undefined) return [];
-  return [{ name, points, draws: "weighed", look: sample - 1 }, ...firingBand(sheet, place, sample, vessel, shown)];
+  if (points.length < POINTS_FOR_A_LINE) return [];
+  return [{ name, points, draws: "weighed", look: sample - 1 }, ...firingBand(sheet, table, sample, shown, points, sample - 1)];
 }
 
 /** What is left of the dry sample against temperature, from all of it on; only what was weighed is a point. */

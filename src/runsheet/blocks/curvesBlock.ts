@@ -13,7 +13,7 @@ import {
   upperEdge,
   type CurveCells,
 } from "../formulas/curves";
-import { drawnFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
+import { bandedFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
 import { LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
@@ -43,7 +43,7 @@ export function curvesBlock(sheet: RunSheet): Block {
       working(cells.bandAt(corner), ends[corner] ?? 0, MINUTES),
     ]),
     ...foretoldCells(sheet, cells, masses),
-    ...drawnFirings(sheet).flatMap((table, place) => firedBand(sheet, table, place, masses)),
+    ...firedBand(sheet, bandedFirings(sheet), masses),
   );
 }
 
@@ -51,9 +51,10 @@ export function curvesBlock(sheet: RunSheet): Block {
 type MassRow = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[];
 
 /** The band of one table of firings, a row a corner. */
-function firedBand(sheet: RunSheet, table: Fired, place: number, masses: MassRow): BlockCell[] {
-  const cells = firingBandCells(sheet, place);
-  const labels = place === 0 ? sheetWords.workings.firingBand : sheetWords.workings.ashBand;
+function firedBand(sheet: RunSheet, table: Fired | undefined, masses: MassRow): BlockCell[] {
+  if (table === undefined) return [];
+  const cells = firingBandCells(sheet);
+  const labels = sheetWords.workings.firingBand;
   const [from, to] = firingBandEnds(sheet, table, cells);
   const edge = (corner: number, sample: number): BlockCell["formula"] =>
     corner === 0 ? firedLowerEdge(sheet, table, sample) : corner === 2 ? firedUpperEdge(table, cells, sample) : cells.corner(corner - 1, sample);
@@ -155,11 +156,11 @@ function firingChart(sheet: RunSheet): PlannedChart[] {
     x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
     y: placeOf(range(box(first, sample), box(total, sample))),
   });
-  const bandOf = (place: number, sample: number): ChartSeries => {
-    const { corner, at } = firingBandCells(sheet, place);
+  const bandOf = (sample: number): ChartSeries => {
+    const { corner, at } = firingBandCells(sheet);
     const last = CORNERS.length - 1;
     return {
-      name: place === 0 ? sheetWords.firingBandSeries(sample) : sheetWords.ashBandSeries(sample),
+      name: sheetWords.firingBandSeries(sample),
       x: placeOf(range(at(0), at(last))),
       y: placeOf(range(corner(0, sample), corner(last, sample))),
       draws: "limit",
@@ -167,11 +168,8 @@ function firingChart(sheet: RunSheet): PlannedChart[] {
   };
   const linesOf = (sample: number): ChartSeries[] =>
     ashing === undefined
-      ? [seriesOf(first, sheetWords.sample(sample), sample), bandOf(0, sample)]
-      : [
-          ...[seriesOf(first, sheetWords.charSeries(sample), sample), bandOf(0, sample)],
-          ...[seriesOf(ashing, sheetWords.ashSeries(sample), sample), bandOf(1, sample)],
-        ];
+      ? [seriesOf(first, sheetWords.sample(sample), sample), bandOf(sample)]
+      : [seriesOf(first, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
   return [
     {
       title,

@@ -1,7 +1,7 @@
 import { orNothing, when } from "../expressions/choices";
 import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../expressions/Expression";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { CORNERS, ROWS_OF_DRYING } from "./curves";
+import { ROWS_OF_DRYING } from "./curves";
 import { block, countOf, latest, vesselGiven } from "./weighings";
 
 // Above the first firing stands the weighing it begins from, in what counts and in CONSTANTWEIGHT.STEPS, which gives headings in its first
@@ -16,13 +16,16 @@ export interface FiringBandCells {
   at(corner: number): Cell;
 }
 
-/** The tables that the chart of the firings draws, char before ash; staged heating is drawn against temperature. */
-export const drawnFirings = ({ charring, ashing, heating }: RunSheet): readonly Fired[] =>
-  [charring ?? heating, ashing].filter((table) => table !== undefined);
+/**
+ * The table whose band the chart of the firings draws; none of char and ash, where two bands would take more cells than sheets can spare, and
+ * none of stages, which are drawn against temperature.
+ */
+export const bandedFirings = ({ charring, ashing, heating }: RunSheet): Fired | undefined =>
+  ashing === undefined ? (charring ?? heating) : undefined;
 
-/** Rows beside the charts, below those of the drying chart: four for each table. */
-export function firingBandCells({ rows, columns }: RunSheet, place: number): FiringBandCells {
-  const first = rows.curves.first + ROWS_OF_DRYING + place * CORNERS.length;
+/** Rows beside the charts, below those of the drying chart. */
+export function firingBandCells({ rows, columns }: RunSheet): FiringBandCells {
+  const first = rows.curves.first + ROWS_OF_DRYING;
   return {
     corner: (corner, sample) => fixed(columns.working(first + corner, sample)),
     at: (corner) => fixed(cell(first + corner, columns.elapsed)),

@@ -17,7 +17,7 @@ export const settingWords = {
   heading: "SETTINGS",
   about: "Set from the plan; change only before the first weighing",
   /** Beside the oven's box where it is asked for in °F: 105 typed there would be 41 °C, which ovens are set to as well. */
-  ovenFahrenheit: (of105: number): string => `what the oven is set to; 105 °C are ${of105} °F`,
+  ovenFahrenheit: (usual: number): string => `what the oven is set to; most standards ask up to ${usual} °F`,
   boxes: {
     readability: {
       label: "Balance step, g",
@@ -114,6 +114,6 @@ export const settingWords = {
 } as const satisfies {
   readonly heading: string;
   readonly about: string;
-  readonly ovenFahrenheit: (of105: number) => string;
+  readonly ovenFahrenheit: (usual: number) => string;
   readonly boxes: Readonly<Record<string, SettingWords>>;
 };

@@ -3,6 +3,7 @@ import type { CopiedFormula, Workbook } from "../workbook/Workbook";
 import { bannerCell } from "./bannerCell";
 import { calculationRecord } from "./calculationRecord";
 import { plainName, recordName } from "./copyNames";
+import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 import { plannedBeside } from "./plain/plannedBeside";
@@ -41,7 +42,7 @@ export async function shareAsPlainCells(
   const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
   const fixed = plain.cells.filter(({ kind }) => kind === "fixed").length;
   const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
-  const shared = { sheet: wished, copy: wished, date, formulaCells, plainCells: plain.cells };
+  const shared = { sheet: wished, copy: wished, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     ...{ name: wished, read: used, areas: [banner], keepsRules: true, banner: banner.range },
     formulas: plain.cells.filter(({ cell }) => cell !== banner.range).map(copied),

@@ -7,6 +7,7 @@ import { bannerCell } from "./bannerCell";
 import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./calculationRecord";
 import { recordName, valuesName } from "./copyNames";
+import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 
@@ -41,7 +42,7 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = [...(await workbook.sheetNames())];
   const wished = valuesName(sheet, taken);
-  const record = calculationRecord({ sheet, copy: wished, date, formulaCells }, recordName(sheet, taken));
+  const record = calculationRecord({ sheet, copy: wished, date, formulaCells: filledDownTogether(formulaCells) }, recordName(sheet, taken));
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     ...{ name: wished, read: used, beside: record },

@@ -77,7 +77,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   });
   await lookAtTyped();
   // What stands on a very large copy is looked at before, for a look that fails afterwards would leave everything in doubt.
-  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extentMade);
+  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extentMade, expected.bytes);
   attempt.finishing = true;
   copy.namesNow = [wanted.copyName, wanted.name];
   beside.worksheet.load("name");
@@ -132,7 +132,7 @@ async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: C
   copy.namesNow = [copyName];
   // Those of the sheet itself, where somebody shares one that was begun and never finished, do not hold for its copy.
   for (const inherited of marks()) if (inherited !== mark) takeMark(worksheet, inherited);
-  const now = held?.() ?? (await readHeld(context, source, expected.extent));
+  const now = held?.() ?? (await readHeld(context, source, expected.extent, expected.bytesRead));
   copy.isOurs = (cells, blocked) => expected.isOurs(cells, blocked, now);
   if (!expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
   return copy;

@@ -40,7 +40,7 @@ describe("share(workbook, wanted)", () => {
     expect(said).toBe(
       inThisWorkbook(
         "No file here.",
-        'Made "Tin plain cells" and its record, "Tin record". 0 cells of Retort written in built-in functions, 1 fixed.',
+        'Made "Tin plain cells" and its record, "Tin record". 1 cell of Retort written in built-in functions, none fixed.',
       ),
     );
   });

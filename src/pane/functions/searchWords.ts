@@ -11,17 +11,23 @@ const KINDS: Readonly<Record<string, string>> = {
   fuel: "a fuel",
   element: "an element",
   two: "two substances",
+  same: "the substance",
+  materials: "two materials",
 };
 
 const formulas = ({ substances }: NamedInSearch): string => substances.map(({ name, substance }) => `${name}: ${substance.formula}`).join("; ");
+
+/** Placeholders that no one name fills. */
+const SEVERAL = new Set(["two", "materials"]);
 
 /** What the search of functions says. */
 export const searchWords = {
   /** Under a function: by which everyday words it was found. */
   foundBy: (phrase: string, { substances, elements }: NamedInSearch): string => {
     const [substance] = substances;
-    const filled = phrase.replace(PLACEHOLDER, (_, kind: string) =>
-      kind === "element" ? (elements[0] ?? "an element") : kind === "two" ? "two substances" : (substance?.name ?? KINDS[kind] ?? kind),
+    const filled = phrase.replace(
+      PLACEHOLDER,
+      (_, kind: string) => (kind === "element" ? elements[0] : SEVERAL.has(kind) ? undefined : substance?.name) ?? KINDS[kind] ?? kind,
     );
     return `Found by: ${filled}`;
   },

@@ -18,7 +18,7 @@ beforeEach(() => {
   host.type("Tin's run", "A2", 35);
   host.type("Tin's run", "A3", 31.5);
   host.type("Tin's run", "C1", "=RETORT.MOISTURE.WET(A1,A2,A3)");
-  host.type("Tin's run", "C2", '=RETORT.BURN.EQUATION("CH4")');
+  host.type("Tin's run", "C2", "=RETORT.DRYING.END(A1:A3,A1:A3)");
   host.type("Tin's run", "C3", "=C1*2");
   host.type("Tin's run", "C4", "=RETORT.MOISTURE.WET('Tin''s run'!A1,A2,A3)");
 });

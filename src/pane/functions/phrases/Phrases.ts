@@ -1,6 +1,7 @@
 /**
  * What people say who look for a function, by its name: whole everyday phrases in English, single trade words in other languages.
- * `{compound}`, `{hydrate}`, `{mineral}`, `{fuel}` and `{element}` stand for any name of that kind.
+ * `{compound}`, `{hydrate}`, `{mineral}`, `{fuel}` and `{element}` stand for any name of that kind; `{two}` for two substances, `{same}` for one
+ * that is named twice, `{materials}` for two materials that are compared.
  */
 export type Phrases = Readonly<Record<string, Spoken>>;
 

@@ -153,6 +153,8 @@ export const confidencePhrases: Phrases = {
       "does the treatment make a difference",
       "compare two batches",
       "compare several kilns",
+      "difference between {materials}",
+      "are {materials} different",
       "are the groups different",
       "difference between means",
       "t test",

@@ -9,6 +9,8 @@ export interface Asked {
   readonly text: string;
   readonly stems: ReadonlySet<string>;
   readonly isPhrase: boolean;
+  /** True for a trade word of another language than English. */
+  readonly isForeign: boolean;
 }
 
 /** What is searched of one function. */
@@ -24,6 +26,10 @@ export interface SearchedTexts {
   readonly functions: readonly SearchedFunction[];
   /** Every word of names, phrases and summaries as it is written, with its stem, to mend typing errors by. */
   readonly written: ReadonlyMap<string, string>;
+  /** In which language a word is written; undefined where it is written nowhere. */
+  readonly writtenIn: (word: string) => "English" | "another" | undefined;
+  /** True where a phrase holds these stems one behind the other. */
+  readonly isSpoken: (stems: readonly string[]) => boolean;
   readonly isKnown: (stem: string) => boolean;
   readonly stems: () => Iterable<string>;
   /** True where it stands inside the name of a function, as "weigh" in CONSTANTWEIGHT. */
@@ -47,10 +53,17 @@ export function functionTexts(families: readonly Family[], phrases: Phrases): Se
   for (const { asked, said } of functions)
     for (const word of new Set([...said.keys(), ...asked.flatMap(({ stems }) => [...stems])])) knownTo.set(word, (knownTo.get(word) ?? 0) + 1);
   const inPhrases = new Set(functions.flatMap(({ said }) => [...said].flatMap(([word, times]) => (times >= 1 ? [word] : []))));
-  const words = functions.flatMap(({ asked, definition }) => [...asked.map(({ text }) => text), definition.summary].flatMap(everyWord));
+  const wordsOf = (foreign: boolean): string[] =>
+    functions.flatMap(({ asked, definition: { summary } }) =>
+      [...asked.filter(({ isForeign }) => isForeign === foreign).map(({ text }) => text), ...(foreign ? [] : [summary])].flatMap(everyWord),
+    );
+  const [english, foreign] = [new Set(wordsOf(false)), new Set(wordsOf(true))];
+  const spoken = functions.flatMap(({ asked }) => asked.map(({ text }) => inOneLine(everyWord(text).map(stem))));
   return {
     functions,
-    written: new Map(words.map((word) => [word, stem(word)])),
+    written: new Map([...english, ...foreign].map((word) => [word, stem(word)])),
+    writtenIn: (word) => (english.has(word) ? "English" : foreign.has(word) ? "another" : undefined),
+    isSpoken: (stems) => spoken.some((phrase) => phrase.includes(inOneLine(stems))),
     isKnown: (word) => knownTo.has(word),
     stems: () => knownTo.keys(),
     isInName: (word) => functions.some(({ asked: [name] }) => name?.text.includes(word)),
@@ -59,13 +72,15 @@ export function functionTexts(families: readonly Family[], phrases: Phrases): Se
   };
 }
 
+const inOneLine = (stems: readonly string[]): string => ` ${stems.join(" ")} `;
+
 const isPlaceholder = (word: string): boolean => word.startsWith("{");
 
 function searched(definition: CellFunction, heading: string, spoken: Spoken | undefined): SearchedFunction {
   const name = definition.name.toLowerCase();
   const asked = [
-    { text: name, stems: new Set(meaningWords(name.replaceAll(".", " "))), isPhrase: false },
-    ...phrasesOf(spoken).map((text) => ({ text, stems: new Set(meaningWords(text)), isPhrase: true })),
+    { text: name, stems: new Set(meaningWords(name.replaceAll(".", " "))), isPhrase: false, isForeign: false },
+    ...phrasesOf(spoken).map(({ text, isForeign }) => ({ text, stems: new Set(meaningWords(text)), isPhrase: true, isForeign })),
   ];
   const said = new Map<string, number>();
   const add = (text: string, amount: number): void => {
@@ -78,5 +93,8 @@ function searched(definition: CellFunction, heading: string, spoken: Spoken | un
   return { definition, asked, said };
 }
 
-const phrasesOf = (spoken: Spoken | undefined): readonly string[] =>
-  spoken === undefined ? [] : [...spoken.en, ...(spoken.de ?? []), ...(spoken.fr ?? []), ...(spoken.es ?? [])];
+function phrasesOf(spoken: Spoken | undefined): readonly Pick<Asked, "text" | "isForeign">[] {
+  if (spoken === undefined) return [];
+  const { en, de = [], fr = [], es = [] } = spoken;
+  return [...en.map((text) => ({ text, isForeign: false })), ...[...de, ...fr, ...es].map((text) => ({ text, isForeign: true }))];
+}

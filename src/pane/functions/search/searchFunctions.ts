@@ -2,8 +2,9 @@ import type { Family } from "../../../functions/catalogue";
 import type { CellFunction } from "../../../functions/cellFunction";
 import { everyPhrase } from "../phrases/everyPhrase";
 import type { Phrases } from "../phrases/Phrases";
+import type { Part } from "./fitting";
 import { functionTexts, type Asked, type SearchedFunction, type SearchedTexts } from "./functionTexts";
-import { queryParts, type Part, type Query } from "./queryParts";
+import { queryParts, type Query } from "./queryParts";
 
 /** A function that answers to a search, with the everyday phrase it was found by where that says most. */
 export interface Finding {

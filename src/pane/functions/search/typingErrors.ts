@@ -1,12 +1,15 @@
 const SHORTEST_MENDED = 4;
-const TWO_ERRORS_FROM = 7;
+// Most short words have a neighbour by one letter.
+const ANY_ERROR_FROM = 6;
+const TWO_ERRORS_FROM = 8;
 
 /** How many typing errors a word of this length may hold and still be told. */
 const allowed = (length: number): number => (length < SHORTEST_MENDED ? 0 : length < TWO_ERRORS_FROM ? 1 : 2);
 
 /**
  * The known words that a mistyped one may stand for: those with the fewest letters left out, put in, put wrong or put the wrong way round
- * (optimal string alignment distance), at most one error in short words and two in longer ones.
+ * (optimal string alignment distance), at most one error in short words and two in longer ones. In words of four or five letters it is
+ * one that hurried fingers make: two letters the wrong way round, one left out behind the first, or one doubled.
  */
 export function nearestWords(typed: string, known: Iterable<string>): string[] {
   let least = allowed(typed.length);
@@ -15,7 +18,7 @@ export function nearestWords(typed: string, known: Iterable<string>): string[] {
   for (const word of known) {
     if (Math.abs(word.length - typed.length) > least || word.length < SHORTEST_MENDED - 1 || word.startsWith("{")) continue;
     const errors = typingErrors(typed, word, least);
-    if (errors > least) continue;
+    if (errors > least || (errors > 0 && typed.length < ANY_ERROR_FROM && !isHurried(typed, word))) continue;
     if (errors < least) nearest = [];
     least = errors;
     nearest.push(word);
@@ -23,6 +26,15 @@ export function nearestWords(typed: string, known: Iterable<string>): string[] {
   // The first letter is the one that is seldom wrong.
   const sameStart = nearest.filter((word) => word[0] === typed[0]);
   return sameStart.length > 0 ? sameStart : nearest;
+}
+
+/** True where one word becomes the other by two letters put the wrong way round, one left out behind the first, or one doubled. */
+function isHurried(typed: string, word: string): boolean {
+  const at = [...typed, ""].findIndex((letter, place) => letter !== word[place]);
+  const [here, next] = [typed.slice(at), word.slice(at)];
+  if (typed.length < word.length) return at > 0 && here === next.slice(1);
+  if (typed.length > word.length) return typed[at] === typed[at - 1] && here.slice(1) === next;
+  return here[0] === next[1] && here[1] === next[0] && here.slice(2) === next.slice(2);
 }
 
 /** Letters left out, put in, put wrong, or two beside one another the wrong way round; anything above `most` once it is more. */

@@ -38,7 +38,7 @@ export const dress = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[])
 
 function dressing(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] {
   const styled = alikeAreas(cells, ({ style }) => style).map(({ value, area }) =>
-    setLater(MOST_SETTINGS, () => applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value])),
+    setLater(settingsOf(sheetStyles[value]), () => applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value])),
   );
   const lined = alikeAreas(cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined)).map(({ area }) =>
     setLater(LINE_SETTINGS, () => {
@@ -49,10 +49,12 @@ function dressing(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): Wr
   return [...styled, ...lined];
 }
 
-// With the objects on the way to each: eight settings of a style and two for each of its six lines.
-const MOST_SETTINGS = 36;
-const LINE_SETTINGS = 6;
-const RULE_SETTINGS = 8;
+/** What is set for a style, and two settings for each line of a border, the lines inside a range among them. */
+const settingsOf = ({ border, foot, sides = SIDES, ...looks }: SheetStyle): number =>
+  Object.keys(looks).length + 2 * ((border === undefined ? 0 : sides.length + 2) + (foot === undefined ? 0 : 2));
+
+const LINE_SETTINGS = 3;
+const RULE_SETTINGS = 6;
 
 export const setRowHeights = (worksheet: Excel.Worksheet, plan: SheetPlan): void => atOnce(heights(worksheet, plan));
 

@@ -50,7 +50,7 @@ export function shareTab(workbook: Workbook, files?: OwnFiles): Tab {
     show.hidden = true;
     goOn.hidden = true;
     isStopped = false;
-    stop.hidden = !isInFile();
+    stop.hidden = false;
     const told = (step: string): void => void (progress.textContent = step);
     const wanted = { as, sheet: sheets.value, all: isInFile() && every.checked, files: isInFile() ? files : undefined, asShown, withErrors };
     try {

@@ -41,6 +41,9 @@ export const tooManySheets = (sheets: number, most: number): string =>
 export const textOfFileTooLong = (what: "text" | "cell formula", length: number, most: number): string =>
   `This workbook holds a ${what} of ${plainNumber(length)} characters; a cell can hold ${plainNumber(most)}. ${CHOOSE_LESS}`;
 
+export const formulaTooNested = (brackets: number, operators: number): string =>
+  `This workbook holds a cell formula with more than ${plainNumber(brackets)} brackets within one another or more than ${plainNumber(operators)} operators. Write it in several cells, or choose another file.`;
+
 export const noSheetsInFile = "This workbook has no sheet with cells, so nothing was changed. Choose another file.";
 
 export const readingFailed = (why: string): string =>

@@ -16,6 +16,7 @@ export const plainFileMade = (file: string, cells: number, fixed: number): strin
 
 export const readingSheet = (sheet: string, at: number, of: number): string => `Reading ${sheet} (${at} of ${of})`;
 export const writingFile = "Writing the file";
+export const makingCopy = "Making the copy and its record";
 export const sharingStopped = "Stopped. Nothing was made.";
 
 /** What the calculation record says of a fixed cell. @param why as WHY_FIXED has it */

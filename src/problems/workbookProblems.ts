@@ -33,6 +33,10 @@ export const workbookProtected = "This sheet or workbook is protected or read-on
 
 export const tooMuchAtOnce = "That is more than the workbook takes at once. Choose fewer rows and try again.";
 
+/** @param seconds that were waited */
+export const notCalculatedWithin = (seconds: number): string =>
+  `The sheets were still being calculated after ${seconds} s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.`;
+
 export const hostBusy = "The workbook is busy with something else. Wait a moment and try again.";
 
 export const olderThanNeeded = (host: string): string => `This version of ${host} cannot do that. Update it, or do this step on a newer version.`;

@@ -1,12 +1,14 @@
-import { plainBanner } from "../problems/sharedCopyWords";
+import { makingCopy, plainBanner, readingSheet } from "../problems/sharedCopyWords";
 import type { CopiedFormula, Workbook } from "../workbook/Workbook";
 import { bannerCell } from "./bannerCell";
 import { calculationRecord } from "./calculationRecord";
 import { plainName, recordName } from "./copyNames";
+import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 import { plannedBeside } from "./plain/plannedBeside";
 import { plainSheets, type PlainCell } from "./plain/plainSheets";
+import { goOn, stepTo, type Progress } from "./progress";
 import type { WithErrors } from "./shareAsValues";
 
 export interface SharedAsPlain {
@@ -25,14 +27,15 @@ export interface SharedAsPlain {
  * value: the copy knows those by other names, or not at all. Everything is read before the copy is made.
  * @param date the day of sharing as it is to be printed
  * @throws InputProblem while anything still calculates, or when a Retort call shows an error
- * @throws WorkbookProblem when somebody changed the sheet meanwhile, or the workbook cannot oblige
+ * @throws WorkbookProblem when somebody changed the sheet meanwhile, on being stopped, or where the workbook cannot oblige
  */
 export async function shareAsPlainCells(
   workbook: Workbook,
   sheet: string,
   date: string,
-  patience: Patience & WithErrors = {},
+  patience: Patience & WithErrors & Progress = {},
 ): Promise<SharedAsPlain> {
+  await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
   const taken = [...(await workbook.sheetNames())];
@@ -41,8 +44,10 @@ export async function shareAsPlainCells(
   const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
   const fixed = plain.cells.filter(({ kind }) => kind === "fixed").length;
   const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
-  const shared = { sheet: wished, copy: wished, date, formulaCells, plainCells: plain.cells };
+  const shared = { sheet: wished, copy: wished, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
+  await stepTo(patience, makingCopy);
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
+    goOn: () => goOn(patience),
     ...{ name: wished, read: used, areas: [banner], keepsRules: true, banner: banner.range },
     formulas: plain.cells.filter(({ cell }) => cell !== banner.range).map(copied),
     beside: calculationRecord(shared, besideName),

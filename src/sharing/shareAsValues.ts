@@ -2,13 +2,15 @@ import { areaNamed } from "../workbook/areaNamed";
 import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbook/cellArea";
 import { boxesOf } from "../runsheet/reading/boxesOf";
 import type { Workbook } from "../workbook/Workbook";
-import { valuesBanner } from "../problems/sharedCopyWords";
+import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
 import { bannerCell } from "./bannerCell";
 import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./calculationRecord";
 import { recordName, valuesName } from "./copyNames";
+import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
+import { goOn, stepTo, type Progress } from "./progress";
 
 export interface WithErrors {
   /** True where the user shares cells in error as they are. */
@@ -31,9 +33,15 @@ export interface Shared {
  * value came about. A line in view says so, and no rule for entries or box to fill in is left. Everything is read before the copy is made, so that a refusal leaves nothing behind.
  * @param date the day of sharing as it is to be printed on the record
  * @throws InputProblem while anything still calculates, or when a Retort call shows an error
- * @throws WorkbookProblem when somebody changed the sheet meanwhile, or the workbook cannot oblige
+ * @throws WorkbookProblem when somebody changed the sheet meanwhile, on being stopped, or where the workbook cannot oblige
  */
-export async function shareAsValues(workbook: Workbook, sheet: string, date: string, patience: Patience & WithErrors = {}): Promise<Shared> {
+export async function shareAsValues(
+  workbook: Workbook,
+  sheet: string,
+  date: string,
+  patience: Patience & WithErrors & Progress = {},
+): Promise<Shared> {
+  await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
   const banner = onSheet(bannerCell(used, true), used.range);
@@ -41,9 +49,11 @@ export async function shareAsValues(workbook: Workbook, sheet: string, date: str
   const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = [...(await workbook.sheetNames())];
   const wished = valuesName(sheet, taken);
-  const record = calculationRecord({ sheet, copy: wished, date, formulaCells }, recordName(sheet, taken));
+  const record = calculationRecord({ sheet, copy: wished, date, formulaCells: filledDownTogether(formulaCells) }, recordName(sheet, taken));
+  await stepTo(patience, makingCopy);
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
+    goOn: () => goOn(patience),
     ...{ name: wished, read: used, beside: record },
     ...{ unboxed: boxesOf(used), banner },
     areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],

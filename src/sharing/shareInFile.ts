@@ -1,9 +1,10 @@
 import { WorkbookProblem, type RangeReading, type Workbook } from "../workbook/Workbook";
 import { changedWhileCopied } from "../problems/workbookProblems";
-import { readingSheet, sharingStopped, writingFile } from "../problems/sharedCopyWords";
+import { readingSheet, writingFile } from "../problems/sharedCopyWords";
 import { holdsTheSame } from "../workbook/holdsTheSame";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
+import { goOnLater, stepTo, type Progress } from "./progress";
 import type { WithErrors } from "./shareAsValues";
 
 /** How a file holds what formulas came to: as values alone, or written in built-in functions. */
@@ -15,6 +16,8 @@ export interface FileWanted {
   readonly sheets: readonly RangeReading[];
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
+  /** Awaited between the stages of the work; throws where the user has stopped. */
+  readonly between?: () => Promise<void>;
 }
 
 export interface FileMade {
@@ -39,14 +42,10 @@ export interface OwnFiles {
   handOut(made: FileMade): Promise<string>;
 }
 
-export interface SharingInFile extends Patience, WithErrors {
+export interface SharingInFile extends Patience, WithErrors, Progress {
   readonly as: FileKind;
   readonly sheets: readonly string[];
   readonly date: string;
-  /** Told of each step. */
-  readonly told?: (step: string) => void;
-  /** Asked between steps; true leaves everything as it was. */
-  readonly isStopped?: () => boolean;
 }
 
 /**
@@ -56,24 +55,20 @@ export interface SharingInFile extends Patience, WithErrors {
  * @throws NoOwnFile where the workbook gives no file
  */
 export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: SharingInFile): Promise<FileHandedOut> {
-  const { as, sheets, date, told = () => undefined, isStopped = () => false } = wanted;
-  const goOn = (): void => {
-    if (isStopped()) throw new WorkbookProblem(sharingStopped);
-  };
+  const { as, sheets, date } = wanted;
+  const between = (): Promise<void> => goOnLater(wanted);
   const readings: RangeReading[] = [];
   for (const [index, sheet] of sheets.entries()) {
-    told(readingSheet(sheet, index + 1, sheets.length));
+    await stepTo(wanted, readingSheet(sheet, index + 1, sheets.length));
     const reading = await finalValues(workbook, sheet, wanted);
     formulaCellsOf(reading, wanted.withErrors);
     readings.push(reading);
-    goOn();
   }
-  told(writingFile);
-  const made = await files.make({ as, sheets: readings, date });
-  goOn();
+  await stepTo(wanted, writingFile);
+  const made = await files.make({ as, sheets: readings, date, between });
   // The file holds what stood there when it was written, which has to be what was read.
   for (const reading of readings)
     if (!holdsTheSame(reading, await workbook.readUsed(reading.sheet))) throw new WorkbookProblem(changedWhileCopied(reading.sheet));
-  goOn();
+  await between();
   return { ...made, whereItIs: await files.handOut(made) };
 }

@@ -119,6 +119,8 @@ export interface CopyWithValues {
   readonly unboxed?: readonly string[];
   /** The cell in which the copy says what it is, to be seen at once. */
   readonly banner?: string;
+  /** Called between the steps; where it throws, what was made so far goes again. */
+  readonly goOn?: () => void;
 }
 
 /** A cell formula to be entered again. */

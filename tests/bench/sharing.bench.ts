@@ -1,9 +1,18 @@
+import { shareAsPlainCells } from "../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../src/sharing/shareAsValues";
+import { shareInFile, type OwnFiles } from "../../src/sharing/shareInFile";
+import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import type { PlannedCell } from "../../src/workbook/SheetPlan";
+import { plainFile } from "../../src/xlsx/handedOn/plainFile";
+import { valuesFile } from "../../src/xlsx/handedOn/valuesFile";
 import { openHeadlessWorkbook } from "../workbench/headlessWorkbook";
 
-// How long it takes to share a sheet of many calls as values in the local workbook, and that four times the cells take four times as long.
+// How long it takes to share a sheet of many calls in the local workbook, into a file of its own as the pane does first, and into the workbook itself,
+// where the grid calculates the copy; and that four times the cells take four times as long.
+const DATE = "2027-01-15";
 const SIZES = [10_000, 20_000, 40_000];
+// Plain cells are long formulas, each of which the grid works out.
+const MOST_PLAIN_IN_WORKBOOK = 10_000;
 const CALLS_IN_A_ROW = 4;
 
 function cellsOf(calls: number): PlannedCell[] {
@@ -20,15 +29,29 @@ function cellsOf(calls: number): PlannedCell[] {
 }
 
 async function share(calls: number): Promise<void> {
-  const { workbook, settled, close } = await openHeadlessWorkbook();
+  const { workbook, engine, settled, close } = await openHeadlessWorkbook();
   const sheet = await workbook.addSheet({ name: "Many", cells: cellsOf(calls), columnWidths: [], entryRules: [], frozenRows: 0, startAt: "A1" });
   await settled();
   const start = performance.now();
   await workbook.readUsed(sheet);
-  const read = performance.now() - start;
-  await shareAsValues(workbook, sheet, "2027-01-15");
-  const took = performance.now() - start - read;
-  console.log(`${calls} cells: read in ${Math.round(read)} ms, shared in ${Math.round(took)} ms, ${((1000 * took) / calls).toFixed(0)} µs each`);
+  const took: [what: string, milliseconds: number][] = [["read", performance.now() - start]];
+  const timed = async (what: string, work: () => Promise<unknown>): Promise<void> => {
+    const begun = performance.now();
+    await work();
+    took.push([what, performance.now() - begun]);
+  };
+  for (const as of ["values", "plain"] as const) {
+    const make = as === "values" ? valuesFile : plainFile;
+    const files: OwnFiles = {
+      make: async (wanted) => ({ ...(await make(await saveXlsx(engine), wanted)), fileName: "" }),
+      handOut: async () => "",
+    };
+    await timed(`${as} in a file`, () => shareInFile(workbook, files, { as, sheets: [sheet], date: DATE }));
+  }
+  await timed("values in the workbook", () => shareAsValues(workbook, sheet, DATE));
+  if (calls <= MOST_PLAIN_IN_WORKBOOK) await timed("plain cells in the workbook", () => shareAsPlainCells(workbook, sheet, DATE));
+  for (const [what, milliseconds] of took)
+    console.log(`${calls} cells, ${what}: ${Math.round(milliseconds)} ms, ${((1000 * milliseconds) / calls).toFixed(0)} µs each`);
   close();
 }
 

@@ -13,6 +13,7 @@ interface Request {
   readonly type: number;
   readonly flags: number;
   readonly message: { readonly url: string; readonly body: Batch };
+  readonly isTooLong?: boolean;
 }
 
 /** The client library's seam for a native host: it writes text to us and assigns the function that takes our answers. */
@@ -25,6 +26,8 @@ const REQUEST = 1;
 const ANSWER = 2;
 const NOTICE = 3;
 const OK = 200;
+// Resource limits and performance optimization for Office Add-ins: Excel on the web, 5 MB for a request and for its answer.
+const MOST_BYTES = 5_000_000;
 const EVENT_CATEGORY = 65_536;
 const EVENT_TYPE = { selected: 14, activated: 11, changed: 10, calculated: 16 } as const;
 const WAIT_WHILE_CELL_IS_EDITED = 64;
@@ -40,8 +43,10 @@ export class ExcelHost {
   };
   /** Every request that came, newest last. */
   readonly requests: Batch[] = [];
-  /** Characters of the longest request and the longest answer. */
+  /** Bytes of the longest request and of the longest answer that was sent. */
   readonly longest = { request: 0, answer: 0 };
+  /** Bytes that a request and an answer may hold, as on the web. */
+  mostBytes = MOST_BYTES;
   readonly functions = new FunctionCalls((entry) => this.notify(entry));
   readonly bridge: Bridge = { onMessageFromHost: null, sendMessageToHost: (text) => this.hear(text) };
   private watched = new Set<BookEvent["kind"]>();
@@ -126,8 +131,8 @@ export class ExcelHost {
   }
 
   private hear(text: string): void {
-    this.longest.request = Math.max(this.longest.request, text.length);
-    this.receive(JSON.parse(text) as Request);
+    this.longest.request = Math.max(this.longest.request, bytesOf(text));
+    this.receive({ ...(JSON.parse(text) as Request), isTooLong: bytesOf(text) > this.mostBytes });
   }
 
   private receive(request: Request): void {
@@ -138,17 +143,20 @@ export class ExcelHost {
     this.underWay++;
     soon(() => {
       this.underWay--;
-      const body = this.answerText(request);
-      this.longest.answer = Math.max(this.longest.answer, body.length);
+      const answer = this.answerText(request);
+      const tooLong = bytesOf(answer) > this.mostBytes;
+      const body = tooLong ? JSON.stringify(refusal(new HostError("ResponsePayloadSizeLimitExceeded", "the answer"))) : answer;
+      this.longest.answer = Math.max(this.longest.answer, bytesOf(body));
       this.send({ id: request.id, type: ANSWER, flags: 0, message: { statusCode: OK, headers: {}, body } });
       this.settleBook();
     });
   }
 
   /** A reader that expects JSON fails on what stands in for an error of another kind. */
-  private answerText({ type, message }: Request): string {
+  private answerText({ type, message, isTooLong }: Request): string {
     if (type !== REQUEST || message.url !== "ProcessQuery") throw unmodelled(`a request for ${message.url}`);
     this.requests.push(message.body);
+    if (isTooLong === true) return JSON.stringify(refusal(new HostError("RequestPayloadSizeLimitExceeded", "the request")));
     if (this.editing) return JSON.stringify(refusal(new HostError("InvalidOperationInCellEditMode", "a cell is being edited")));
     const fault = this.asksForSomething(message.body) ? this.faults.take() : undefined;
     const stop = fault?.actionsDone === undefined ? undefined : { actionsDone: fault.actionsDone, error: asHostError(fault) };
@@ -202,6 +210,9 @@ export class ExcelHost {
     this.bridge.onMessageFromHost?.(JSON.stringify(message));
   }
 }
+
+const encoder = new TextEncoder();
+const bytesOf = (text: string): number => encoder.encode(text).length;
 
 /** A page has only the slower of the two. */
 const soon = (answer: () => void): unknown => (typeof setImmediate === "function" ? setImmediate(answer) : setTimeout(answer, 0));

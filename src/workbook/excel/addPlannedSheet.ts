@@ -3,6 +3,7 @@ import { freeSheetName } from "../freeSheetName";
 import { withSheetRenamed } from "../renamedSheet";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import type { Attempt, SheetUnderWay } from "./unfinished/Attempt";
+import { bytesOf } from "./bytesOf";
 import { beginChart, finishChart } from "./writing/drawChart";
 import { askForStrangers, unmarkDuplicates } from "./unfinished/duplicates";
 import { isAlike, isFormula, type HeldCells } from "./reading/heldCells";
@@ -64,6 +65,7 @@ export function beginSheet(
     names: [name],
     namesNow: [name],
     anchors: [],
+    bytes: bytesOf([...written.values()]),
     charts: (plan.charts ?? []).map(({ title }) => title),
     isOurs: (held) =>
       [...held].every(([cell, entry]) => {

@@ -3,6 +3,8 @@ import type { FUniver } from "@univerjs/core/facade";
 import { IActiveDirtyManagerService } from "@univerjs/engine-formula";
 import { ClearSelectionFormatCommand, SetBorderCommand, SetRangeValuesMutation, SetStyleCommand } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { notCalculatedWithin } from "../../problems/workbookProblems";
+import { WorkbookProblem } from "../Workbook";
 
 export interface CalculationWatch {
   settled(): Promise<void>;
@@ -49,7 +51,7 @@ export function calculationWatch(api: FUniver, injector: Injector): CalculationW
       const from = performance.now();
       const latest = from + LONGEST_WAIT_MS;
       while (isGathering(from) || isCalculating()) {
-        if (performance.now() > latest) throw new Error(`the grid was still calculating after ${LONGEST_WAIT_MS} ms`);
+        if (performance.now() > latest) throw new WorkbookProblem(notCalculatedWithin(LONGEST_WAIT_MS / 1000));
         await new Promise((resolve) => setTimeout(resolve, LOOK_AGAIN_MS));
       }
       // Nothing came of it, so nobody has to wait for it again.

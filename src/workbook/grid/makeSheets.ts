@@ -39,7 +39,7 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 export async function copyGridSheet(
   engine: GridEngine,
   original: FWorksheet,
-  { name, areas, formulas = [], beside, further = [], keepsRules = false, banner }: CopyWithValues,
+  { name, areas, formulas = [], beside, further = [], keepsRules = false, banner, goOn = () => undefined }: CopyWithValues,
   check: () => void,
 ): Promise<void> {
   const plans = [beside, ...further];
@@ -54,10 +54,12 @@ export async function copyGridSheet(
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
     await engine.settled();
+    goOn();
     if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
     setCells(engine, copy, filled, keepsRules);
     if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
     await engine.settled();
+    goOn();
     refuseTaken(engine, name, ...names);
     if (formulas.length > 0) {
       // What is written names the copy and its sheets as they are called in the end.
@@ -65,6 +67,7 @@ export async function copyGridSheet(
       for (const plan of further) made.push(insertGridSheet(engine, gridSheet(plan, plan.name)));
       setFormulas(engine, copy, formulas);
       await engine.settled();
+      goOn();
     }
     const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
     made.push(recorded);

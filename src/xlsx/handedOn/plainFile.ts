@@ -30,6 +30,8 @@ export interface PlainWanted {
   readonly recorded: readonly string[];
   /** Told before each record is written. */
   readonly recording?: (formulas: number) => void;
+  /** Awaited between the stages of the work; throws where the user has stopped. */
+  readonly between?: () => Promise<void>;
 }
 
 export interface PlainMade {
@@ -42,7 +44,7 @@ export interface PlainMade {
  * sheet of workings and those that watch the fixed cells. Everything else on the sheets stays as it was.
  * @throws WorkbookProblem where the file cannot be changed so
  */
-export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date }: Omit<FileWanted, "as">): Promise<Handed> {
+export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
   // A file of its own is named .xlsx, as which programs open none with macros.
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
@@ -53,7 +55,7 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: withFileValues(reading, held), held });
   }
-  const { plain } = await leavePlainCells(file, read, { date, recorded });
+  const { plain } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
   return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed") };
@@ -66,10 +68,11 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
 export async function leavePlainCells(
   file: WorkbookPackage,
   sheets: readonly PlainSheet[],
-  { date, newerFunctions = false, recorded, recording = () => undefined }: PlainWanted,
+  { date, newerFunctions = false, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
 ): Promise<PlainMade> {
   const around = { names: await file.definedNames(), tables: await file.tables() };
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
+  await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])));
   for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
   await file.noTemplate();
@@ -87,6 +90,7 @@ export async function leavePlainCells(
     const place = await bannerPlace(file, sheet, reading, false);
     const holds = reading.rows.some((row) => row.some((one) => one.cell === place && (one.value ?? "") !== ""));
     await putBanner(file, sheet, place, plainBanner(date, fixed), holds);
+    await between();
   }
   // All at once: each time goes through the looks of the whole file.
   const records = await addPlanned(file, wanted);

@@ -38,6 +38,8 @@ export interface ValuesWanted {
   readonly date: string;
   /** Told of each record before it is written. */
   readonly recording?: (formulas: number) => void;
+  /** Awaited between the stages of the work; throws where the user has stopped. */
+  readonly between?: () => Promise<void>;
 }
 
 /**
@@ -45,9 +47,9 @@ export interface ValuesWanted {
  * says so. Everything else on the sheets stays as it was, charts and comments too.
  * @throws WorkbookProblem where the file cannot be changed so
  */
-export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date }: Omit<FileWanted, "as">): Promise<Handed> {
+export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
-  const made = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date }); // prettier-ignore
+  const made = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
   return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0 };
 }
 
@@ -59,13 +61,16 @@ export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, dat
 export async function leaveValues(
   file: WorkbookPackage,
   sheets: readonly Copied[],
-  { date, recording = () => undefined }: ValuesWanted,
+  { date, recording = () => undefined, between = async () => undefined }: ValuesWanted,
 ): Promise<readonly ValuesMade[]> {
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   await file.noTemplate();
   await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
   const printed = await boxLooks(file);
-  for (const { reading } of sheets) await freeze(file, reading.sheet, printed);
+  for (const { reading } of sheets) {
+    await freeze(file, reading.sheet, printed);
+    await between();
+  }
   await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
   const made: ValuesMade[] = [];
   const records: SheetPlan[] = [];
@@ -77,6 +82,7 @@ export async function leaveValues(
     recording(formulaCells.length);
     records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record));
     await putBanner(file, copy, banner, valuesBanner(date));
+    await between();
     made.push({ sheet, copy, record, formulas: formulaCells.length, banner });
   }
   // All at once: each time goes through the looks of the whole file.

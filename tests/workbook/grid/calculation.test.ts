@@ -1,3 +1,4 @@
+import { notCalculatedWithin } from "../../../src/problems/workbookProblems";
 import { explainCell } from "../../../src/explanation/explainCell";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
@@ -28,4 +29,10 @@ test("a cell explained, or a sheet shared, right after an input has changed has 
   await open.type(FIRST_SHEET, "B3", 30);
   const { copy } = await shareAsValues(open.workbook, FIRST_SHEET, "2026-03-14");
   expect((await open.workbook.read(copy, "B4")).rows[0]?.[0]).toMatchObject({ value: 0.5, formula: "" });
+});
+
+test("a calculation that does not end is said in words", () => {
+  expect(notCalculatedWithin(60)).toBe(
+    "The sheets were still being calculated after 60 s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.",
+  );
 });

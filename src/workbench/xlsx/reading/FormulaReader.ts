@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { textOfFileTooLong } from "../../../problems/fileProblems";
+import { formulaTooNested, textOfFileTooLong } from "../../../problems/fileProblems";
 import { cellArea } from "../../../workbook/cellArea";
 import { slideFormula } from "../../../workbook/slideFormula";
 import { WorkbookProblem } from "../../../workbook/Workbook";
@@ -7,6 +7,7 @@ import type { Attributes } from "../../../xlsx/parts/readXml";
 import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
 import type { Table } from "../../../xlsx/parts/tablePart";
+import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "./nesting";
 import { withoutTables, type Place } from "./tableParts";
 
 // Excel specifications and limits, "Length of formula contents".
@@ -31,6 +32,7 @@ export class FormulaReader {
    */
   formula(text: string, attributes: Attributes, at: Place): string | undefined {
     if (text.length > LONGEST_FORMULA) throw new WorkbookProblem(textOfFileTooLong("cell formula", text.length, LONGEST_FORMULA));
+    if (isTooNested(text)) throw new WorkbookProblem(formulaTooNested(MOST_NESTED, MOST_OPERATORS));
     if (attributes.t === "dataTable") return this.keptAsValue("dataTable", at);
     const own = attributes.t === "shared" ? this.ofGroup(text, attributes.si ?? "", at) : text;
     if (own === undefined) return this.keptAsValue("orphan", at);

@@ -44,8 +44,9 @@ export async function copyWithValues(sheet: string, wanted: CopyWithValues): Pro
 type CopyUnderWay = CopyWithValues & { readonly copyName: string; readonly expected: ExpectedCopy };
 
 async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: CopyUnderWay, attempt: Attempt): Promise<Ended[]> {
-  const { expected } = wanted;
+  const { expected, goOn = () => undefined } = wanted;
   const copy = await beginCopy(context, sheet, wanted, attempt);
+  goOn();
   const ask = () => (expected.isSmall ? askForHeld(copy.worksheet) : undefined);
   let before = ask();
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
@@ -63,6 +64,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   for (const { plan, made } of further) {
     if (plan.isHidden === true) made.worksheet.visibility = Excel.SheetVisibility.hidden;
     await writePlan(context, made.worksheet, plan);
+    goOn();
     // What was typed by now is not written over; what comes later is seen in the request that writes.
     if (before !== undefined && expected.typedWhereValuesGo(before()).length > 0) throw new WorkbookProblem(typedIntoCopy);
     before = ask();
@@ -76,8 +78,9 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
     throw thrown;
   });
   await lookAtTyped();
+  goOn();
   // What stands on a very large copy is looked at before, for a look that fails afterwards would leave everything in doubt.
-  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extentMade);
+  const large = expected.isSmall ? undefined : await readHeld(context, copy.worksheet, expected.extentMade, expected.bytes);
   attempt.finishing = true;
   copy.namesNow = [wanted.copyName, wanted.name];
   beside.worksheet.load("name");
@@ -132,7 +135,7 @@ async function beginCopy(context: Excel.RequestContext, sheet: string, wanted: C
   copy.namesNow = [copyName];
   // Those of the sheet itself, where somebody shares one that was begun and never finished, do not hold for its copy.
   for (const inherited of marks()) if (inherited !== mark) takeMark(worksheet, inherited);
-  const now = held?.() ?? (await readHeld(context, source, expected.extent));
+  const now = held?.() ?? (await readHeld(context, source, expected.extent, expected.bytesRead));
   copy.isOurs = (cells, blocked) => expected.isOurs(cells, blocked, now);
   if (!expected.wasReadFrom(now)) throw new WorkbookProblem(changedWhileCopied(sheet));
   return copy;

@@ -7,12 +7,16 @@ import { cellBlocks } from "../writing/cellBlocks";
 import { cellEntry } from "../writing/cellEntry";
 import { isErrorCode } from "../reading/errorCodes";
 import { fitsOneAnswer, isAlike, isFormula, type HeldCells } from "../reading/heldCells";
-import { lengthOf, type WrittenLater } from "../writing/writePlan";
+import { bytesOf } from "../bytesOf";
+import { contentsLater, setLater, type WrittenLater } from "../writing/weighed";
 
 /** What a copy with values would be like if nobody else touched it. */
 export interface ExpectedCopy {
-  /** True where all that stands on the sheet fits one answer. */
+  /** True where all that stands on the sheet, and all that is to stand on its copy, fits one answer. */
   readonly isSmall: boolean;
+  /** Bytes of what stands on the sheet, and of what is to stand on its copy. */
+  readonly bytesRead: number;
+  readonly bytes: number;
   /** Where things stand on it. */
   readonly extent: CellArea | undefined;
   /** The same once all is written: a line beside or below everything is not within what was read. */
@@ -62,15 +66,15 @@ export function expectedCopy({ name: lastName, read, areas, formulas = [] }: Cop
   const filledByFormulas =
     rewritten.length === 0 ? [] : [...anchorOf].flatMap(([cell, anchor]) => (isFormula(frozen.get(anchor) ?? typed.get(anchor)) ? [cell] : []));
   const cellsMade = new Set([...made.map(([cell]) => cell), ...filledByFormulas]);
+  const bytesRead = bytesOf([...typed.values()]);
+  const bytes = Math.max(bytesRead, bytesOf(made.map(([, entry]) => entry)));
   return {
     extent,
     extentMade: aroundAll([...cellsMade]),
-    isSmall: extent === undefined || fitsOneAnswer(extent),
+    ...{ bytesRead, bytes },
+    isSmall: extent === undefined || fitsOneAnswer(extent, Math.max(bytesRead, bytes)),
     anchors: [...new Set(anchorOf.values())],
-    writes: (copy) => [
-      ...filled.map(({ area, values }) => ({ area, characters: lengthOf(values), write: () => freeze(copy, area, values) })),
-      ...rewriting(copy, rewritten),
-    ],
+    writes: (copy) => [...filled.flatMap(({ area, values }) => freezing(copy, area, values)), ...rewriting(copy, rewritten)],
     wasReadFrom: (held) => holdsAll(held, [...typed]) && [...held].every(([cell, entry]) => isTyped(cell, entry) || isFilled(cell, held)),
     isOurs: (held, blocked, asCopied) =>
       [...held].every(
@@ -114,17 +118,15 @@ function rewriting(copy: Excel.Worksheet, rewritten: readonly Rewritten[]): Writ
     typeof formula === "string" || area.rows * area.columns === 1 ? [] : [{ area, formula }],
   );
   const first = spilled.map(({ area, formula }): WrittenLater => {
-    const at = { ...area, rows: 1, columns: 1 };
-    return { area: at, write: () => void (copy.getRange(rangeOf(at)).formulas = [[formula[0]?.[0] ?? ""]]) };
+    const entries = [[formula[0]?.[0] ?? ""]];
+    return { bytes: bytesOf(entries), cells: 1, write: () => void (copy.getRange(cellAt(area.row, area.column)).formulas = entries) };
   });
   const cells = rewritten.flatMap((one) => formulasIn(one).map(([cell, formula]) => ({ cell, formula: String(formula) })));
   return [
     ...first,
-    ...cellBlocks(cells).map(({ area, entries }): WrittenLater => ({
-      area,
-      characters: lengthOf(entries),
-      write: () => void (copy.getRange(rangeOf(area)).formulas = entries),
-    })),
+    ...cellBlocks(cells).flatMap(({ area, entries }) =>
+      contentsLater(area, entries, (piece) => void (copy.getRange(rangeOf(piece.area)).formulas = piece.entries)),
+    ),
   ];
 }
 type Filled = { readonly area: CellArea; readonly values: readonly (readonly CellContent[])[] };
@@ -151,10 +153,12 @@ function anchors(areas: readonly CellArea[]): ReadonlyMap<string, string> {
  * Puts values where formulas stood; formats stay. The first cell of a spill goes first: with its formula gone, the cells
  * it filled are free to take their values.
  */
-function freeze(copy: Excel.Worksheet, area: CellArea, values: Filled["values"]): void {
+function freezing(copy: Excel.Worksheet, area: CellArea, values: Filled["values"]): WrittenLater[] {
   const entries = values.map((row) => row.map(frozenEntry));
-  if (area.rows * area.columns > 1) copy.getRange(cellAt(area.row, area.column)).values = [entries[0]?.slice(0, 1) ?? []];
-  copy.getRange(rangeOf(area)).values = entries;
+  const pieces = contentsLater(area, entries, (piece) => void (copy.getRange(rangeOf(piece.area)).values = piece.entries));
+  if (area.rows * area.columns === 1) return pieces;
+  const [first] = entries.map((row) => row.slice(0, 1));
+  return [setLater(1, () => void (copy.getRange(cellAt(area.row, area.column)).values = [first ?? []])), ...pieces];
 }
 
 /**

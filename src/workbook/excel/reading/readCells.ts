@@ -2,7 +2,9 @@ import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../../cellArea
 import type { CellContent, CellReading, RangeReading } from "../../Workbook";
 import { isErrorCode } from "./errorCodes";
 import { excelSupports } from "../excelReady";
-import { CELLS_A_REQUEST, inRequests, QUESTIONS_A_REQUEST, rowBands } from "../inRequests";
+import { bytesOf } from "../bytesOf";
+import { inRequests, QUESTIONS_A_REQUEST } from "../inRequests";
+import { inBands } from "./inBands";
 
 /**
  * Reads an area of a sheet: one request for its cells and, only where something spills, one for the spilled areas.
@@ -15,11 +17,13 @@ export async function readCells(
   besides = (): unknown => undefined,
 ): Promise<RangeReading> {
   const worksheet = context.workbook.worksheets.getItem(sheet);
-  const all = rowBands(area, CELLS_A_REQUEST);
-  const bands = await inRequests(context, all, { limit: CELLS_A_REQUEST, weigh: ({ rows, columns }) => rows * columns }, (band) => {
-    const range = loaded(worksheet, band);
-    if (band === all.at(-1)) besides();
-    return { band, range };
+  const bands = await inBands(context, area, {
+    ask: (band, isLast) => {
+      const range = loaded(worksheet, band);
+      if (isLast) besides();
+      return { band, range };
+    },
+    weigh: ({ range: { values, valueTypes, formulas, text } }) => bytesOf([values, valueTypes, formulas, text]),
   });
   const rows = bands.flatMap(({ band, range }) => bandRows(band, range));
   if (!excelSupports("1.12") || bands.every(({ range }) => range.hasSpill === false)) return { sheet, range: rangeOf(area), rows };

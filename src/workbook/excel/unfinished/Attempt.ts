@@ -12,6 +12,8 @@ export interface SheetUnderWay {
   namesNow: readonly string[];
   /** Cells with formulas that may fill other cells. */
   readonly anchors: readonly string[];
+  /** Bytes of what is to stand on it. */
+  readonly bytes: number;
   /** The names that its charts get last of all. */
   readonly charts: readonly string[];
   /** True where nothing stands on it but what was put there. @param blocked anchors that could not fill their cells */

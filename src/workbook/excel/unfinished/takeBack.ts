@@ -124,9 +124,9 @@ async function lookAtAll(
   strays: readonly MarkedSheet[],
   fresh: readonly MarkedSheet[],
 ): Promise<{ found: readonly Found[]; strayCells: readonly HeldCells[]; strangersThen: readonly string[] }> {
-  const large = [...owned.flatMap(({ own }) => own ?? []), ...strays].filter(({ extent }) => extent !== undefined && !fitsOneAnswer(extent));
   const heldByLarge = new Map<MarkedSheet, HeldCells>();
-  for (const sheet of large) heldByLarge.set(sheet, await readHeld(context, sheet.worksheet, sheet.extent));
+  for (const { sheet, bytes } of tooLargeTogether(owned, strays))
+    heldByLarge.set(sheet, await readHeld(context, sheet.worksheet, sheet.extent, bytes));
   const askForCells = (sheet: MarkedSheet): (() => HeldCells) => {
     const read = heldByLarge.get(sheet);
     return read === undefined ? askForHeld(sheet.worksheet) : () => read;
@@ -148,6 +148,26 @@ async function lookAtAll(
     charts: charts?.items.map(({ name }) => name) ?? [],
   }));
   return { found, strayCells: askedOfStrays.map((held) => held()), strangersThen: strangers() };
+}
+
+interface Weighed {
+  readonly sheet: MarkedSheet;
+  readonly bytes: number;
+}
+
+/** Sheets that do not fit the one answer that tells of all the others. */
+function tooLargeTogether(owned: readonly Owned[], strays: readonly MarkedSheet[]): Weighed[] {
+  const weighed = [
+    ...owned.flatMap(({ own, of }): Weighed[] => (own === undefined ? [] : [{ sheet: own, bytes: of.bytes }])),
+    ...strays.map((sheet): Weighed => ({ sheet, bytes: Math.max(0, ...owned.map(({ of }) => of.bytes)) })),
+  ];
+  let together = 0;
+  return weighed.filter(({ sheet: { extent }, bytes }) => {
+    if (extent === undefined) return false;
+    const fits = fitsOneAnswer(extent, together + bytes);
+    if (fits) together += bytes;
+    return !fits;
+  });
 }
 
 function whatIsLeft(kept: readonly SheetThere[], maybeOurs: readonly SheetThere[], isOneGone: boolean, { message }: WorkbookProblem): Outcome {

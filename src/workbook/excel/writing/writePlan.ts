@@ -1,25 +1,12 @@
 import { rangeOf, type CellArea } from "../../cellArea";
 import { pixelsOf, POINTS_PER_PIXEL } from "../../columnPixels";
-import type { EntryRule, PlannedCell, SheetPlan } from "../../SheetPlan";
+import type { EntryRule, PlannedCell, RowHeight, SheetPlan } from "../../SheetPlan";
 import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle } from "../../sheetStyles";
 import { alikeAreas } from "./alikeAreas";
 import { cellBlocks } from "./cellBlocks";
-import { CELLS_A_REQUEST, inRequests } from "../inRequests";
+import { CELLS_A_REQUEST, rowBands } from "../inRequests";
 import { emphasise, setPage } from "./pageAndEmphasis";
-
-// A request may hold 5 MB on the web. What one write takes beside its contents was measured on the client library; letters of some scripts take
-// three bytes each.
-const BYTES_A_REQUEST = 3_500_000;
-const BYTES_A_WRITE = 700;
-const BYTES_A_CHARACTER = 3;
-
-/** Contents for an area, written when their turn comes. */
-export interface WrittenLater {
-  readonly area: CellArea;
-  /** How long the contents are as they are sent. */
-  readonly characters?: number;
-  write(): void;
-}
+import { contentsLater, setLater, writeAllButLast, writeWeighed, type WrittenLater } from "./weighed";
 
 /**
  * Writes everything of a plan but its chart onto a new sheet: one request unless the sheet is very large. The number formats wait
@@ -33,61 +20,82 @@ export async function writePlan(
   first: readonly WrittenLater[] = [],
 ): Promise<void> {
   plan.columnWidths.forEach((characters, column) => (worksheet.getCell(0, column).format.columnWidth = columnPoints(characters)));
-  dress(worksheet, plan.cells);
-  setRowHeights(worksheet, plan);
-  setEmphases(worksheet, plan);
   if (plan.gridlines === false) worksheet.showGridlines = false;
   if (plan.print) setPage(worksheet, plan.print);
-  setRules(worksheet, plan);
   if (plan.frozenRows > 0) worksheet.freezePanes.freezeRows(plan.frozenRows);
-  const writes = [...first, ...blockWrites(worksheet, plan.cells)];
-  const weigh = ({ area, characters = 0 }: WrittenLater): number =>
-    Math.max((area.rows * area.columns) / CELLS_A_REQUEST, (BYTES_A_WRITE + BYTES_A_CHARACTER * characters) / BYTES_A_REQUEST);
-  await inRequests(context, writes, { limit: 1, weigh }, ({ write }) => write());
+  const looks = [...dressing(worksheet, plan.cells), ...heights(worksheet, plan), ...emphases(worksheet, plan), ...rules(worksheet, plan)];
+  const writes = [...first, ...looks, ...blockWrites(worksheet, plan.cells)];
+  await writeWeighed(context, writes);
   if (writes.length === 0) await context.sync();
   // After the contents: Excel gives a General cell a format of its own when a date or a percentage is written into it.
-  setFormats(worksheet, plan.cells);
+  await writeAllButLast(context, formats(worksheet, plan.cells));
 }
+
+const atOnce = (writes: readonly WrittenLater[]): void => writes.forEach(({ write }) => write());
 
 /** Puts the planned looks on cells. */
-export function dress(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void {
-  for (const { value, area } of alikeAreas(cells, ({ style }) => style)) applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value]);
-  for (const { area } of alikeAreas(cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined))) {
-    const line = worksheet.getRange(rangeOf(area)).format.borders.getItem(Excel.BorderIndex.edgeLeft);
-    Object.assign(line, { style: Excel.BorderLineStyle.continuous, weight: Excel.BorderWeight.medium, color: HEAVY_LINE });
+export const dress = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void => atOnce(dressing(worksheet, cells));
+
+function dressing(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] {
+  const styled = alikeAreas(cells, ({ style }) => style).map(({ value, area }) =>
+    setLater(settingsOf(sheetStyles[value]), () => applyStyle(worksheet.getRange(rangeOf(area)), area, sheetStyles[value])),
+  );
+  const lined = alikeAreas(cells, ({ heavyLeft }) => (heavyLeft ? "heavy" : undefined)).map(({ area }) =>
+    setLater(LINE_SETTINGS, () => {
+      const line = worksheet.getRange(rangeOf(area)).format.borders.getItem(Excel.BorderIndex.edgeLeft);
+      Object.assign(line, { style: Excel.BorderLineStyle.continuous, weight: Excel.BorderWeight.medium, color: HEAVY_LINE });
+    }),
+  );
+  return [...styled, ...lined];
+}
+
+/** What is set for a style, and two settings for each line of a border, the lines inside a range among them. */
+const settingsOf = ({ border, foot, sides = SIDES, ...looks }: SheetStyle): number =>
+  Object.keys(looks).length + 2 * ((border === undefined ? 0 : sides.length + 2) + (foot === undefined ? 0 : 2));
+
+const LINE_SETTINGS = 3;
+const RULE_SETTINGS = 6;
+
+export const setRowHeights = (worksheet: Excel.Worksheet, plan: SheetPlan): void => atOnce(heights(worksheet, plan));
+
+/** Rows of one height that follow each other are set together. */
+function heights(worksheet: Excel.Worksheet, { rowHeights = [] }: SheetPlan): WrittenLater[] {
+  const joined: RowHeight[] = [];
+  for (const one of rowHeights) {
+    const last = joined.at(-1);
+    if (last?.height === one.height && last.to + 1 === one.from) joined[joined.length - 1] = { ...last, to: one.to };
+    else joined.push(one);
   }
+  return joined.map(({ from, to, height }) => setLater(1, () => void (worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height)));
 }
 
-export function setRowHeights(worksheet: Excel.Worksheet, { rowHeights = [] }: SheetPlan): void {
-  for (const { from, to, height } of rowHeights) worksheet.getRange(`A${from}:A${to}`).format.rowHeight = height;
-}
+export const setEmphases = (worksheet: Excel.Worksheet, plan: SheetPlan): void => atOnce(emphases(worksheet, plan));
 
-export function setEmphases(worksheet: Excel.Worksheet, { emphasis = [] }: SheetPlan): void {
-  for (const one of emphasis) emphasise(worksheet, one);
-}
+const emphases = (worksheet: Excel.Worksheet, { emphasis = [] }: SheetPlan): WrittenLater[] =>
+  emphasis.map((one) => setLater(RULE_SETTINGS, () => emphasise(worksheet, one)));
 
-export function setRules(worksheet: Excel.Worksheet, { entryRules }: SheetPlan): void {
-  for (const rule of entryRules) setEntryRule(worksheet.getRange(rule.range).dataValidation, rule);
-}
+export const setRules = (worksheet: Excel.Worksheet, plan: SheetPlan): void => atOnce(rules(worksheet, plan));
 
-export function setFormats(worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void {
-  for (const { value, area } of alikeAreas(cells, ({ format }) => format)) {
-    worksheet.getRange(rangeOf(area)).numberFormat = Array.from({ length: area.rows }, () => new Array<string>(area.columns).fill(value));
-  }
-}
+const rules = (worksheet: Excel.Worksheet, { entryRules }: SheetPlan): WrittenLater[] =>
+  entryRules.map((rule) => setLater(RULE_SETTINGS, () => setEntryRule(worksheet.getRange(rule.range).dataValidation, rule)));
+
+export const setFormats = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void => atOnce(formats(worksheet, cells));
+
+const formats = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] =>
+  alikeAreas(cells, ({ format }) => format).flatMap(({ value, area }) =>
+    rowBands(area, CELLS_A_REQUEST).flatMap((band) => {
+      const entries = Array.from({ length: band.rows }, () => new Array<string>(band.columns).fill(value));
+      return contentsLater(band, entries, (piece) => void (worksheet.getRange(rangeOf(piece.area)).numberFormat = piece.entries));
+    }),
+  );
 
 /** Puts contents in; every cell without one keeps what it holds. */
-export const writeContents = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void =>
-  blockWrites(worksheet, cells).forEach(({ write }) => write());
-
-export const lengthOf = (entries: readonly (readonly unknown[])[]): number => JSON.stringify(entries).length;
+export const writeContents = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): void => atOnce(blockWrites(worksheet, cells));
 
 const blockWrites = (worksheet: Excel.Worksheet, cells: readonly PlannedCell[]): WrittenLater[] =>
-  cellBlocks(cells).map(({ area, entries }) => ({
-    area,
-    characters: lengthOf(entries),
-    write: () => void (worksheet.getRange(rangeOf(area)).formulas = entries),
-  }));
+  cellBlocks(cells).flatMap(({ area, entries }) =>
+    contentsLater(area, entries, (piece) => void (worksheet.getRange(rangeOf(piece.area)).formulas = piece.entries)),
+  );
 
 /** The width of a column in points, as Excel's format.columnWidth takes it: 8.43 characters are 48 points. */
 export const columnPoints = (characters: number): number => pixelsOf(characters) * POINTS_PER_PIXEL;

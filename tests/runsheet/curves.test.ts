@@ -89,7 +89,11 @@ describe("the band of the firing chart", () => {
   };
 
   test("on a blank sheet is a point at 0", () => {
-    expect(firingBandOf(plainRun({ kind: "charring" })).flat().every((value) => value === 0)).toBe(true);
+    expect(
+      firingBandOf(plainRun({ kind: "charring" }))
+        .flat()
+        .every((value) => value === 0),
+    ).toBe(true);
   });
 
   test("lies two display steps to either side of the latest char, for another firing as long as the last", () => {
@@ -127,7 +131,7 @@ test("the firing chart stands beside the drying chart, char and ash each under i
   expect([charring?.title, charring?.xTitle, charring?.yTitle]).toEqual([
     "Firing",
     "minutes held so far; a firing without counts 1",
-    "as weighed, with the vessel, g",
+    "with the vessel, g",
   ]);
   const named = (kind: "charring" | "ashing"): (readonly [string, string | undefined])[] =>
     charts(kind)[1]?.series.map(({ name, draws }) => [name, draws] as const) ?? [];

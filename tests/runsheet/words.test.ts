@@ -322,6 +322,6 @@ describe("What a sheet prints", () => {
     expect([own.name, own.frozenRows, own.startAt]).toEqual([name, 3, "C11"]);
     expect(own.cells.find(({ cell: at }) => at === "A1")?.content).toBe(title);
     expect(own.cells.filter(({ content }) => content === "Left of the heavy line: by hand. Right of it: by the sheet.")).toHaveLength(1);
-    expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "as weighed, with the vessel, g" });
+    expect(own.charts?.[0]).toMatchObject({ title: "Drying", xTitle: "minutes since round 1", yTitle: "with the vessel, g" });
   });
 });

@@ -33,8 +33,8 @@ export const sheetWords = {
   },
   /** Heading of the minutes, by which the pane finds a run sheet's weighings. */
   elapsed: "Elapsed (min)",
-  chart: { title: "Drying", x: "minutes since round 1", y: "as weighed, with the vessel, g", net: "sample without its vessel, g" },
-  firingChart: { title: "Firing", x: "minutes held so far; a firing without counts 1", y: "as weighed, with the vessel, g" },
+  chart: { title: "Drying", x: "minutes since round 1", y: "with the vessel, g", net: "sample without its vessel, g" },
+  firingChart: { title: "Firing", x: "minutes held so far; a firing without counts 1", y: "with the vessel, g" },
   charSeries: (sample: number): string => `Sample ${sample}, char`,
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),

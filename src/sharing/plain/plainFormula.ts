@@ -12,7 +12,7 @@ import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+import { tableBehind, writtenCall, writtenInside, type WritingTo } from "./writtenCall";
 
 /** A cell formula without our functions. */
 export type PlainFormula =
@@ -69,7 +69,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     return asFormula(call.text, place, to);
   }
   return asFormula(
-    written(root, scope, (call, called, inner) => textOf(writtenCall(call, called, inner, to), inner, to)),
+    written(root, scope, (call, called, inner) => writtenInside(call, called, inner, to)),
     place,
     to,
   );

@@ -12,7 +12,8 @@ export interface NestedTable {
   /** By cell; references without their sheet, as they are typed. */
   readonly inputs: Readonly<Record<string, CellContent>>;
   readonly formulas: Readonly<Record<string, string>>;
-  readonly answers: readonly (readonly Answer[])[];
+  /** What the functions answer in each of them. */
+  readonly wanted: Readonly<Record<string, Answer>>;
 }
 
 export const nestingFunctions: readonly string[] = everyFunction.filter((one) => one.gives === "table" && hasPlainForm(one)).map(({ name }) => name);
@@ -44,7 +45,10 @@ export function nestedTables(each: number): readonly NestedTable[] {
         const formulas = Object.fromEntries(
           placesOf(answers).map(([down, across]) => [cellAt(first + down, FIRST_ANSWER + across), `=INDEX(${call},${down + 1},${across + 1})`]),
         );
-        return { name, inputs, formulas, answers };
+        const wanted = Object.fromEntries(
+          placesOf(answers).map(([down, across]) => [cellAt(first + down, FIRST_ANSWER + across), answers[down]?.[across] as Answer]),
+        );
+        return { name, inputs, formulas, wanted };
       }),
   );
 }

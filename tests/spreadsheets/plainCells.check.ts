@@ -5,6 +5,8 @@ import { CellProblem } from "../../src/cells/CellProblem";
 import { everyFunction } from "../../src/functions/catalogue";
 import { plainFormula } from "../../src/sharing/plain/plainFormula";
 import { WorkingsSheet } from "../../src/sharing/plain/WorkingsSheet";
+import { cellAt } from "../../src/workbook/cellArea";
+import type { CellReading } from "../../src/workbook/Workbook";
 import { storedFormula } from "../../src/xlsx/formulas/storedFormula";
 import { agrees, caseBook, codeShown, differences, type Compared } from "./caseBook";
 import { nestedTables, nestingFunctions } from "./nestedTables";
@@ -33,8 +35,13 @@ function nestedBook(): Workbook {
   const sheet = book.addWorksheet(NESTED);
   for (const { inputs, formulas } of nested) {
     for (const [cell, value] of Object.entries(inputs)) sheet.getCell(cell).value = value;
+    const heldAt = (_: string, row: number, column: number): CellReading | undefined => {
+      const cell = cellAt(row, column);
+      const value = inputs[cell];
+      return value === undefined ? undefined : { cell, value, formula: "", shown: String(value), error: "", message: "", spill: "" };
+    };
     for (const [cell, formula] of Object.entries(formulas)) {
-      const place = { sheet: NESTED, cell, area: cell, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined };
+      const place = { sheet: NESTED, cell, area: cell, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined, heldAt };
       const plain = plainFormula(formula, place, {}, workings);
       if (plain.kind !== "formula") throw new Error(`${formula}: ${plain.kind}`);
       sheet.getCell(cell).value = { formula: storedFormula(plain.formula) };

@@ -21,7 +21,7 @@ export const onceRecalculated =
 
 /** @param line the words that a run sheet then shows */
 export const runSheetSaysSo = (line: string): string =>
-  `This run sheet notices. Weights, shares and charts go on, for they need no function of Retort; what it cannot judge it calls not judged, accuses nobody, and its third line says: "${line}"`;
+  `This run sheet notices. Once calculated again, losses between weighings follow new weights, for they need no function of Retort; shares rest on samples judged dry or finished and come out empty. What it cannot judge it calls not judged, accuses nobody, and its third line says: "${line}"`;
 
 export const plainInstead = (calling: number, plain: number): string =>
   plain === calling

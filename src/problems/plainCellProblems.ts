@@ -111,6 +111,8 @@ export type WhyFixed = keyof typeof WHY_FIXED;
 
 /** @param date of sharing, as printed */
 export const fixedOn = (date: string): string => `fixed on ${date}: inputs changed`;
+/** For a cell whose text does not show what it refers to, so that nothing tells whether its value still holds. @param date of sharing, as printed */
+export const fixedUnfollowed = (date: string): string => `fixed on ${date}: its inputs cannot be followed`;
 
 /** @param row of a series, from 1 */
 export const rowRefused = (row: number): string => `row ${row}: blank, not a number, or out of bounds`;

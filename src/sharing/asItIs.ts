@@ -3,13 +3,13 @@ import { headWords } from "../runsheet/words/headWords";
 import type { RangeReading } from "../workbook/Workbook";
 import { everyFormulaCell } from "./formulaCells";
 import { cellsToMend } from "./mend";
-import { plainFormula } from "./plain/plainFormula";
+import { plainSheets } from "./plain/plainSheets";
 
 /** What becomes of a sheet on a machine without the add-in. */
 export interface AsItIs {
   /** Cells that call one of our functions. */
   readonly calling: readonly string[];
-  /** How many of them can be written in built-in functions by themselves. */
+  /** How many of them go on calculating when the sheet is shared as plain cells. */
   readonly plain: number;
   /** Cells that are broken already. */
   readonly toMend: readonly string[];
@@ -19,11 +19,11 @@ export interface AsItIs {
 
 export function asItIs(reading: RangeReading): AsItIs {
   const calling = everyFormulaCell(reading).filter(({ calls }) => calls.length > 0);
-  const place = { sheet: reading.sheet, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined };
+  const fixed = new Set(plainSheets({ sheets: [reading] }, { date: "" }).cells.flatMap(({ kind, cell }) => (kind === "fixed" ? [cell] : [])));
   const { is } = readRunSheet(reading);
   return {
     calling: calling.map(({ cell }) => cell),
-    plain: calling.filter(({ cell, area, formula }) => plainFormula(formula, { ...place, cell, area: area.range }).kind !== "none").length,
+    plain: calling.filter(({ cell }) => !fixed.has(cell)).length,
     toMend: cellsToMend(reading).cells.map(({ cell }) => cell),
     saysSo: is === "whole" && reading.rows.some((row) => row.some(({ formula }) => formula.includes(headWords.checks.absent))),
   };

@@ -77,6 +77,8 @@ test("its sentences count and name", () => {
     "As plain cells 1 of them would go on calculating; the others would keep their values and say so once an input changes.",
   ]);
   expect(nothingNeedsRetort("Tin")).toBe('Nothing on "Tin" needs Retort: it calculates on everywhere. Save the workbook and send it.');
-  expect(runSheetSaysSo("▲ Here.")).toContain('its third line says: "▲ Here."');
+  expect(runSheetSaysSo("▲ Here.")).toBe(
+    'This run sheet notices. Once calculated again, losses between weighings follow new weights, for they need no function of Retort; shares rest on samples judged dry or finished and come out empty. What it cannot judge it calls not judged, accuses nobody, and its third line says: "▲ Here."',
+  );
   expect(copyInView("Tin values", "Tin record")).toBe('"Tin values" is in view. Its record is "Tin record".');
 });

@@ -5,6 +5,7 @@ const {
   refusedInputs,
   weighingsOutOfOrder,
   fixedOn,
+  fixedUnfollowed,
   rowRefused,
   notAboveVessel,
   aboveFirst,
@@ -98,6 +99,7 @@ test("sentences that name an input, a row or a day", () => {
   expect(refusedInputs(["moist", "dry"])).toBe("moist, dry: blank, not of the right kind, or out of bounds");
   expect(weighingsOutOfOrder(["vessel", "dry", "moist"])).toBe("vessel <= dry <= moist does not hold: swapped cells or another vessel");
   expect(fixedOn("2027-01-15")).toBe("fixed on 2027-01-15: inputs changed");
+  expect(fixedUnfollowed("2027-01-15")).toBe("fixed on 2027-01-15: its inputs cannot be followed");
   expect([rowRefused(3), notAboveVessel(3), aboveFirst(3), timeNotAfter(3), timeNotThere(3)]).toEqual([
     "row 3: blank, not a number, or out of bounds",
     "row 3 is not above vessel",

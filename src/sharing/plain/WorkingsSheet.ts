@@ -89,6 +89,7 @@ export class WorkingsSheet {
     const at = (row: number, column: number): string => `${sheetText(this.name)}!${absolute(cellAt(first + row, FIRST_COLUMN + column))}`;
     this.found.push({ cell: cellAt(first, 0), content: about });
     const texts = cells(at);
+    if (texts.flat().some(refersToItsOwnSheet)) throw new CannotWrite("argumentForm");
     texts.forEach((row, down) =>
       row.forEach(
         (text, across) => void (text !== "" && this.found.push({ cell: cellAt(first + down, FIRST_COLUMN + across), content: `=${text}` })),
@@ -98,6 +99,14 @@ export class WorkingsSheet {
     return `${sheetText(this.name)}!${area.split(":").map(absolute).join(":")}`;
   }
 }
+
+// Texts and references with their sheet are passed over; what is left and looks like a cell or a column would mean the sheet of workings.
+// Behind INDEX(...) a form ends a range at a cell of its own so.
+const BY_ITSELF =
+  /"(?:[^"]|"")*"|(?:'(?:[^']|'')*'|[\w.\]]+)!\$?[A-Z]*\$?\d*(?::\$?[A-Z]{0,3}\$?\d*(?![\w.!]))?|\[[^\]]*\]|(?<![\w.$]|\):)(\$?[A-Z]{1,3}(?:\$?\d+|:\$?[A-Z]{1,3}))(?![\w.([!])/gi;
+
+/** True where a formula holds a reference to cells that does not name their sheet. */
+export const refersToItsOwnSheet = (text: string): boolean => [...text.matchAll(BY_ITSELF)].some(([, reference]) => reference !== undefined);
 
 const absolute = (cell: string): string => cell.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
 

@@ -12,7 +12,7 @@ import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { tableBehind, textOf, writtenCall, type WritingTo } from "./writtenCall";
+import { tableBehind, writtenCall, writtenInside, type WritingTo } from "./writtenCall";
 
 /** A cell formula without our functions. */
 export type PlainFormula =
@@ -69,7 +69,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     return asFormula(call.text, place, to);
   }
   return asFormula(
-    written(root, scope, (call, called, inner) => textOf(writtenCall(call, called, inner, to), inner, to)),
+    written(root, scope, (call, called, inner) => writtenInside(call, called, inner, to)),
     place,
     to,
   );
@@ -80,14 +80,21 @@ function takingBack(workings: WorkingsSheet): () => void {
   return () => workings.backTo(mark);
 }
 
-/** The guard of a table that may get more rows than there are cells for: they would be missing without a word. */
+/**
+ * The guard of a table that may get more rows than there are cells for: they would be missing without a word. Cells that are fewer than the answer
+ * always has were chosen so, and show as much of it as there is room for, as the spreadsheet does.
+ */
 const goingInto = (
   { table, guard }: { readonly table: TableInCells; readonly guard: (first: string) => string },
   { area }: Surroundings,
 ): ((first: string) => string) => {
-  const further = table[areaNamed(area).rows]?.[0];
-  return further === undefined ? guard : (first) => guard(`IF(${further}<>"",${refusal(moreRowsNow)},${first})`);
+  const { rows, columns } = areaNamed(area);
+  const further = table[rows]?.[0];
+  const isCut = columns < (table[0]?.length ?? 0) || (further !== undefined && ALWAYS_THERE.test(further));
+  return further === undefined || isCut ? guard : (first) => guard(`IF(${further}<>"",${refusal(moreRowsNow)},${first})`);
 };
+
+const ALWAYS_THERE = /^"(?:[^"]|"")+"$/;
 
 const isTable = (name: string): boolean => everyFunction.some((one) => one.name === name && one.gives === "table");
 

@@ -1,5 +1,5 @@
 import { textInCells } from "../../functions/inCells/sentenceInCells";
-import { fixedOn, type WhyFixed } from "../../problems/plainCellProblems";
+import { fixedOn, fixedUnfollowed, type WhyFixed } from "../../problems/plainCellProblems";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { freeSheetName, withEnding } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
@@ -14,7 +14,7 @@ import { plainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
 import type { FormulaSources } from "./precedents";
 import { sheetText } from "./reference";
-import { stalenessOf, type FormsHeld } from "./staleness";
+import { calculatedFrom, stalenessOf, type FormsHeld } from "./staleness";
 import type { PlainOptions } from "./Surroundings";
 import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
@@ -62,7 +62,8 @@ const FLAGS = " changes";
 /**
  * Every formula cell of a workbook without our functions: written in built-in functions where that can be, else its value. Nothing vouches for
  * something that changed: a fixed cell, and every cell calculated from one at any distance, be it through SUM, COUNT or IF, says
- * "fixed on DATE: inputs changed" once any input that the fixed value came from is no longer what it was. Pure: nothing is written here.
+ * "fixed on DATE: inputs changed" once any input that the fixed value came from is no longer what it was, and where those do not show, such as
+ * behind OFFSET, that they cannot be followed. Pure: nothing is written here.
  * Takes time in proportion to the cells; 100,000 formulas take a few seconds.
  */
 export function plainSheets(reading: PlainReading, options: PlainSheetsOptions): PlainSheets {
@@ -83,7 +84,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const outside = sourcesOutside(circle, sources);
     for (const { id } of circle) {
       fixed.set(id, "circular");
-      sources[id] = { ...(sources[id] as FormulaSources), precedents: outside ?? [], isVolatile: outside === undefined };
+      const source = sources[id] as FormulaSources;
+      sources[id] = { ...source, precedents: outside ?? [], isVolatile: false, isUnseen: source.isUnseen || outside === undefined };
     }
   };
   for (const circle of circles) if (circle.some(({ id }) => sources[id]?.isOurs)) fixCircle(circle);
@@ -111,9 +113,12 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
 
   const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
-  const says = textInCells(fixedOn(options.date));
+  // Their flags stand from the start, and nothing has changed by then.
+  const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
+  const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
     const flag = `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
+    const says = textInCells((withUnfollowed.has(formula.id) ? fixedUnfollowed : fixedOn)(options.date));
     const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
     const why = fixed.get(formula.id);
     const [sheet, cell, area] = [formula.sheet, formula.reading.cell, rangeOf(formula.area)];

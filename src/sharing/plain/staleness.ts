@@ -34,6 +34,23 @@ export function stalenessOf(sheets: ReadSheets, sources: readonly FormulaSources
 }
 
 function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], first: ReadonlySet<number>, fixed: ReadonlySet<number>): Set<number> {
+  // What does not show its references may refer to anything.
+  const unseen = first.size === 0 ? [] : sources.flatMap(({ isUnseen }, id) => (isUnseen && !fixed.has(id) ? [id] : []));
+  const after = calculatedFrom(sheets, sources, first, unseen);
+  for (const id of fixed) after.delete(id);
+  return after;
+}
+
+/**
+ * The numbers of all formulas that are calculated from some, at any distance.
+ * @param besides others that are taken for calculated from them
+ */
+export function calculatedFrom(
+  sheets: ReadSheets,
+  sources: readonly FormulaSources[],
+  first: ReadonlySet<number>,
+  besides: readonly number[] = [],
+): Set<number> {
   const after = new Set<number>();
   if (first.size === 0) return after;
   const indexes = new Map(sheets.names.map((name) => [name, new AreaIndex(sheets.sheet(name)?.rows ?? 1, sheets.sheet(name)?.columns ?? 1)]));
@@ -46,15 +63,13 @@ function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], first:
     after.add(id);
     if (!first.has(id)) ahead.push(sheets.formulas[id] as ReadFormula);
   };
-  // What does not show its references may refer to anything.
-  sources.forEach(({ isUnseen }, id) => void (isUnseen && !fixed.has(id) && reach(id)));
+  besides.forEach(reach);
   for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
     const { sheet, area } = next;
     for (let down = 0; down < area.rows; down++)
       for (let across = 0; across < area.columns; across++)
         for (const id of indexes.get(sheet)?.take(area.row + down, area.column + across) ?? []) reach(id);
   }
-  for (const id of fixed) after.delete(id);
   return after;
 }
 

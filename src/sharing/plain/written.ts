@@ -2,10 +2,11 @@ import type { AstExpression } from "@borgar/fx";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import type { Part } from "./formulaTree";
-import { GIVES_ONE, NEWER, RANDOM, WORKS_ON_EACH } from "./functionKinds";
+import { GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
 import { covers } from "../../workbook/cellArea";
 import { cellsReferred, referenceText, sheetText } from "./reference";
 import { within, type Scope } from "./Scope";
+import { nameElsewhere } from "./nameElsewhere";
 import { areaReferred, namedFormula, scopeOfLet, spillReferred, type Call, type Let } from "./sizeOf";
 
 /** Writes one call of ours; the rewriting gives it, so that the printing of a formula knows nothing of functions. */
@@ -65,7 +66,8 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
     const variable = scope.variables.get(part.value.toLowerCase());
     if (variable === undefined) {
       const named = namedFormula(text, scope);
-      return scope.isSingle ? singleName(text, named) : text;
+      const here = scope.isQualified ? nameElsewhere(text, named, scope) : text;
+      return scope.isSingle ? singleName(here, named) : here;
     }
     if (variable.isKept && !scope.isQualified) return part.value;
     return `(${written(variable.value, { ...variable.scope, isSingle: scope.isSingle, isQualified: scope.isQualified }, writeCall)})`;
@@ -75,8 +77,8 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
   if (!scope.isSingle && !scope.isQualified) return text;
   if (!scope.isSingle && part.kind !== "table") return text.includes("!") ? text : `${sheetText(scope.place.sheet)}!${text}`;
   const { sheet, area } = areaReferred(part, scope);
-  if (!scope.isSingle && /@|#This Row/i.test(text)) throw new CannotWrite("argumentForm");
-  if (!scope.isSingle) return text;
+  if (!scope.isSingle && /@|#This Row/i.test(text)) return referenceText(area, sheet, undefined);
+  if (!scope.isSingle) return text.startsWith("[") ? `${scope.place.tableOf("")?.name ?? ""}${text}` : text;
   if (area.rows * area.columns === 1) return scope.isQualified ? referenceText(area, sheet, undefined) : text;
   return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
 }
@@ -154,11 +156,16 @@ function called(call: Call, scope: Scope, writeCall: WriteCall): string {
   if (name === "SINGLE") return written({ type: "UnaryExpression", operator: "@", arguments: call.arguments }, scope, writeCall);
   if (name === "ANCHORARRAY") return spill(call, scope);
   if (NEWER.has(name) && scope.options.newerFunctions !== true) throw new CannotWrite("newerFunction");
+  if (scope.isQualified && isTiedToItsCell(name, call)) throw new CannotWrite("argumentForm");
   const inside = WORKS_ON_EACH.has(name) ? scope : within(scope, { isOnEach: false, isSingle: GIVES_ONE.has(name) ? false : scope.isSingle });
   if (scope.isSingle && !WORKS_ON_EACH.has(name) && !GIVES_ONE.has(name)) throw new CannotWrite("unknownSize");
   const link = scope.tree.linkOf(call.callee.loc?.[0]);
   return `${link}${call.callee.name}(${call.arguments.map((one) => argument(one, inside, writeCall)).join(",")})`;
 }
+
+/** ROW() means the cell that it stands in, ROW(B7) the same everywhere. */
+const isTiedToItsCell = (name: string, call: Call): boolean =>
+  TIED_TO_ITS_CELL.has(name) && !((name === "ROW" || name === "COLUMN") && call.arguments.length > 0);
 
 /** Several areas as one argument keep their brackets. */
 const argument = (part: Part, scope: Scope, writeCall: WriteCall): string =>

@@ -196,7 +196,7 @@ function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: Writing
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
   const writeCall: WriteCall = (call, name, inner) => {
-    const text = textOf(writtenCall(call, name, inner, to), inner, to);
+    const text = writtenInside(call, name, inner, to);
     // Each call writes its arguments several times, so a few within one another fill any memory.
     if (text.length > LONGEST_FORMULA) throw new CannotWrite("tooLong");
     return text;
@@ -233,8 +233,13 @@ const LONGEST_HELD = 10_000;
 // A longer argument is calculated once, in a cell of its own, where that can be.
 const LONGEST_REPEATED = 40;
 
-/** A table inside a formula stands on the sheet of workings. */
-export function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {
+/** A call inside a formula; a table stands on the sheet of workings, where a reference without its sheet would mean the cells there. */
+export function writtenInside(call: Call, name: string, scope: Scope, to: WritingTo): string {
+  const isElsewhere = to.workings !== undefined && everyFunction.some((one) => one.name === name && one.gives === "table");
+  return textOf(writtenCall(call, name, isElsewhere ? within(scope, { isQualified: true }) : scope, to), scope, to);
+}
+
+function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {
   if ("text" in call) return `(${call.text})`;
   if (to.workings === undefined) throw new CannotWrite("noForm");
   const { table, guard } = call;

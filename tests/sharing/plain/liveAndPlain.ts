@@ -87,7 +87,7 @@ export function isSame(live: CellContent, plain: CellContent): boolean {
 }
 
 async function typeAll(open: HeadlessWorkbook, typed: Typed, names: readonly NameReading[]): Promise<void> {
-  for (const sheet of Object.keys(typed)) if (sheet !== FIRST_SHEET) open.engine.book.create(sheet, 300, 40);
+  for (const sheet of Object.keys(typed)) if (sheet !== FIRST_SHEET) open.engine.book.create(sheet, 2000, 80);
   replaceNames(
     open.engine,
     names.map(({ name, formula, sheet }) => ({ name, refersTo: formula.replace(/^=/, ""), sheet })),

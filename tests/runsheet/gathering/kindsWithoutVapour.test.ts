@@ -22,10 +22,13 @@ it("gathers a salt with its loss, says why it has no vapour share, and leaves a 
     runs: 2,
     leftOut: [{ sheet: "Balance check", why: "a balance check: it weighs no samples" }],
     withoutVapour: [
-      { sheet: name, why: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark" },
+      {
+        sheet: name,
+        why: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark, its water in no median",
+      },
       {
         sheet: "Staged run",
-        why: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark",
+        why: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark, its water in no median",
       },
     ],
   });

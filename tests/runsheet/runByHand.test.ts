@@ -259,6 +259,15 @@ describe("The head of a sheet as the run goes on", () => {
     expect([says(run, 12), says(run, 13)]).toEqual(["all in; into the oven", "◄ next"]);
   });
 
+  it("says that a weight is missing, not that one round was weighed, where a sample has none in round 1", () => {
+    const run = plainRun({ replicates: 2 });
+    run.vessel(25);
+    run.vessel(25, 2);
+    run.weigh([65.2, 60.1, 58.3]);
+    run.weigh([null, 61.1, 59.2], 2);
+    expect(run.head()[1]).toBe("Drying. A sample has no weight in one of the rounds: no answer yet.");
+  });
+
   it("tells the loss so far while drying, and about when the next round is due", () => {
     const run = tins({}, 3, 4, 0);
     // lost 30.28 - 20.90, 29.75 - 20.48, 30.84 - 21.45 of 90.87 g: 28.04 / 90.87

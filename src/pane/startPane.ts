@@ -13,7 +13,8 @@ import { thisCellTab } from "./thisCell/thisCellTab";
  * @param files what makes files of their own, where the host can
  */
 export function startPane(workbook: Workbook, root: HTMLElement, files?: OwnFiles): void {
-  const pages = [runSheetTab(workbook), functionsTab(workbook), thisCellTab(workbook), shareTab(workbook, files)];
+  const runSheet = runSheetTab(workbook);
+  const pages = [runSheet, functionsTab(workbook, runSheet.degrees), thisCellTab(workbook), shareTab(workbook, files)];
   const heading = element("header", { class: "masthead" }, element("h1", {}, "Retort"), element("p", {}, "from weights to answers"));
   root.classList.add("retort-pane");
   const parts = tabs("Parts of the pane", pages);

@@ -71,6 +71,9 @@ export const notAllFormulas = (cells: readonly string[]): string =>
 /** What was done, in a sentence. */
 export const grew = (by: GrownBy, count: number): string => `Added: ${grownBy[by].one} ${count}. Everything typed stands.`;
 
+/** Where all weighings were in before. */
+export const grewWhenComplete = " All weighings were in before: what is new may stay blank.";
+
 export const finishedGrowth = "Finished what had broken off: the sheet is whole. Everything typed stands.";
 
 export const mendedCells = (cells: readonly string[]): string =>

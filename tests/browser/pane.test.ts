@@ -316,6 +316,19 @@ describe("the Run sheet tab", () => {
 });
 
 describe("the worked guides", () => {
+  test("a guide's sheet is in the degrees that the form is set to, the same oven among them", async () => {
+    await page.selectOption("#run-degrees", "F");
+    await page.locator(".guides > summary").click();
+    await page.getByRole("button", { name: "Insert its sheet: Dry and char a sample", exact: true }).click();
+    await toldBy("run").waitFor();
+    const texts = await page.evaluate(() => window.workbook.added.flatMap(({ cells }) => cells.map(({ content }) => String(content ?? ""))));
+    expect(texts.filter((text) => text.includes("°F"))).not.toEqual([]);
+    // Sources of what materials stand are quoted in the degrees of the source; headings are not.
+    expect(texts.filter((text) => text.length < 30 && text.includes("°C"))).toEqual([]);
+    // 105 °C
+    expect(texts.some((text) => /\b221\b/.test(text))).toBe(true);
+  });
+
   test.each(everyGuide.map((guide) => [guide.title, guide] as const))(
     "%s: its page is linked, and its sheet is made as told",
     async (title, guide) => {

@@ -39,6 +39,7 @@ test.each([
     "What was typed does not stand where it should: look at C12. Somebody may have typed there meanwhile; if not, undo brings it back.",
   ],
   [words.notAllFormulas(["F13"]), 'The sheet did not take every formula: look at F13. Unmerge merged cells there, then press "Mend formulas".'],
+  [words.grewWhenComplete, " All weighings were in before: what is new may stay blank."],
   [words.grew("charFirings", 4), "Added: firing of the char 4. Everything typed stands."],
   [words.finishedGrowth, "Finished what had broken off: the sheet is whole. Everything typed stands."],
   [words.mendedCells([]), "All calculated cells hold their formulas; nothing had to be mended."],

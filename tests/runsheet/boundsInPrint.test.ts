@@ -204,7 +204,8 @@ describe("The boxes of a run sheet", () => {
       allow: { kind: "condition", condition: `=IF(ISNUMBER(C11),AND(C11>=${step},C11<=1000000),C11="tared")` },
       prompt:
         "Weigh the empty, cold vessel with all that stays on it, lid included, in grams. Or type tared, where the balance is zeroed with the vessel on it.",
-      refusal: "Type the weight in grams as a plain number, such as 41.86, or the word tared.",
+      refusal:
+        "Type the weight in grams as a plain number, such as 41.86, or the word tared. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.",
     });
     expect(entryRules.find(({ promptTitle }) => promptTitle === "Date")).toMatchObject({
       allow: { kind: "condition", condition: "=IF(ISNUMBER(B7),B7>=36526,FALSE)" },

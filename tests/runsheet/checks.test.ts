@@ -470,13 +470,13 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "three apart",
       tins(0.69, 0.7, 0.71),
-      "? Together ± 2.5 %, more than wanted: they differ by 2.0 %, 38.9 times the weighing ±. Take more.",
+      "? They differ by 2.0 %, 38.9 times the weighing ±: too much for one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     [
       "one of three apart",
       tins(0.713, 0.716, 0.681),
-      "? Together ± 4.8 %, more than wanted: they differ by 3.5 %, 67.9 times the weighing ±; sample 3 stands apart. Take more.",
+      "? They differ by 3.5 %, 67.9 times the weighing ±; sample 3 stands apart: too much for one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127

@@ -223,7 +223,7 @@ describe("Three replicates", () => {
     // sample 3: char 6.83 of 21.41: left 0.680990
     expect(run.head()[1]).toBe("? Samples disagree: 71.3 %, 71.6 %, 68.1 % of the dry weight left as vapour. No common answer.");
     expect(run.head()[2]).toMatch(
-      /^\? 1 of 16 checks: Together ± 4\.8 %, more than wanted: they differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart\. Take more\.$/,
+      /^\? 1 of 16 checks: They differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart: too much for one answer\. Look for a cause, or take more\.$/,
     );
     expect([together(run, "volatile"), together(run, "charYield"), together(run, "moistureWet")]).toEqual([
       "? no common value",
@@ -276,6 +276,15 @@ describe("The head of a sheet as the run goes on", () => {
     run.weigh([60.1], 2);
     expect(run.head()[0]).toBe("► Next: round 2 at about 9:30, row 13");
     expect([says(run, 12), says(run, 13)]).toEqual(["all in; into the oven", "◄ next"]);
+  });
+
+  it("says that a weight is missing, not that one round was weighed, where a sample has none in round 1", () => {
+    const run = plainRun({ replicates: 2 });
+    run.vessel(25);
+    run.vessel(25, 2);
+    run.weigh([65.2, 60.1, 58.3]);
+    run.weigh([null, 61.1, 59.2], 2);
+    expect(run.head()[1]).toBe("Drying. A sample has no weight in one of the rounds: no answer yet.");
   });
 
   it("tells the loss so far while drying, and about when the next round is due", () => {

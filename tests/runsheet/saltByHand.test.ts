@@ -54,10 +54,10 @@ describe("A hydrate, worked out by hand", () => {
     expect(plusMinus(run, "waters")).toBeCloseTo((off * (ANHYDROUS / WATER)) / 0.6392 ** 2, 7);
     expect(run.head()).toEqual([
       "► Next: weigh the empty vessels again, row 35",
-      "36.080 % ± 0.020 % (95 %) left on heating; CuSO4·5H2O to CuSO4 would lose 36.08 %. 1 sample.",
+      "36.080 % ± 0.020 % (95 %) lost on heating; CuSO4·5H2O to CuSO4 would lose 36.08 %. 1 sample.",
       "✓ Checks: 10 in order, 3 with nothing to look at yet.",
       "The ± covers the weighings alone (rounding only); surface water, other substances and spitting count as loss.",
-      "n = 5.0007 ± 0.0044 (95 %) H2O per CuSO4: 5 is claimed; by the formula it is 5.",
+      "n = 5.0007 ± 0.0044 (95 %) H2O per CuSO4: only 5 fits, as the formula says.",
     ]);
     expect(beside(run)).toEqual(["would lose 36.08 % in all", "CuSO4·5H2O → CuSO4 + 5 H2O", "taken as free of surface water: round 1 is enough"]);
     expect([share(run, "moistureWet"), trust(run, "waters"), together(run, "waters")]).toEqual(["", "✓", "5.0007 ± 0.0044"]);
@@ -73,9 +73,9 @@ describe("A hydrate, worked out by hand", () => {
       "no whole, half or third number lies within the ±; by the formula it is 5",
     ],
     // 0.93 of 15 g: 0.062 / 0.938 × 136.134 / 18.015 = 0.4995
-    ["a half", { formula: "CaSO4·0.5H2O", residue: "CaSO4" }, 35, 34.07, "1/2 is claimed; by the formula it is 0.5"],
+    ["a half", { formula: "CaSO4·0.5H2O", residue: "CaSO4" }, 35, 34.07, "only 1/2 fits, as the formula says"],
     // 3CdSO4·8H2O: 8 × 18.015 / (3 × 208.47 + 144.12) = 0.187280; 0.9364 of 5 g rounds to 0.936
-    ["thirds", { residue: "CdSO4" }, 25, 24.064, "8/3 is claimed"],
+    ["thirds", { residue: "CdSO4" }, 25, 24.064, "only 8/3 fits"],
     // 0.003 of 5 g: 0.0006 / 0.9994 × 8.8594 = 0.0053, ± 0.004 and more
     ["none", { residue: "CuSO4" }, 25, 24.999, "no water is told from none"],
   ])("claims or does not claim: %s", (_, options, before, after, says) => {
@@ -100,7 +100,7 @@ describe("A hydrate, worked out by hand", () => {
 
   it("waits with n while more may leave, and says so where more left than there is", () => {
     expect(crystals([23.3]).head().slice(1)).toEqual([
-      "So far 34.0 % of the sample has left; heating is not shown finished.",
+      "So far 34.0 % of the sample was lost; heating is not shown finished.",
       "✓ Checks: 9 in order, 4 with nothing to look at yet.",
       "The ± will cover the weighings; never what else is in it or left with the loss.",
       "By theory 36.08 % is lost: CuSO4·5H2O → CuSO4 + 5 H2O",
@@ -108,7 +108,7 @@ describe("A hydrate, worked out by hand", () => {
     // Overheated: to CuO it would lose 68.1 %.
     const run = crystals([22.1, 22.1]);
     expect(run.head().slice(1, 3)).toEqual([
-      "▲ 58.0 % left on heating, more than the 36.08 % of CuSO4·5H2O to CuSO4. See the next line.",
+      "▲ 58.0 % lost on heating, more than the 36.08 % of CuSO4·5H2O to CuSO4. See the next line.",
       "▲ 1 of 13 checks: Sample 1: lost 58.00 %, theory is 36.08 %. A slip, overheated, a second step, spat, damp, or not this salt?",
     ]);
     expect([trust(run, "lossOnHeating"), trust(run, "ofTheory"), trust(run, "waters")]).toEqual(["✓", "▲ check 10", "▲ check 10"]);
@@ -147,7 +147,7 @@ describe("A carbonate or hydroxide, worked out by hand", () => {
   it("tells water from other gases by its mass: a hydroxide has an n, a bicarbonate has none", () => {
     // Ca(OH)2 74.092: 1.215 of 5 g is 0.2430, theory 18.015 / 74.092
     expect(heated({ ...FINE, formula: "Ca(OH)2", residue: "CaO" }, 20, 25, [23.784, 23.784]).head()[4]).toMatch(
-      /^n = 1\.000\d ± 0\.00\d\d \(95 %\) H2O per CaO: 1 is claimed; by the formula it is 1\.$/,
+      /^n = 1\.000\d ± 0\.00\d\d \(95 %\) H2O per CaO: only 1 fits, as the formula says\.$/,
     );
     for (const [formula, residue] of [
       ["NaHCO3", "Na2CO3"],
@@ -171,7 +171,7 @@ describe("A carbonate or hydroxide, worked out by hand", () => {
       "Lost on heating, of each: 1 42.0 %, 2 43.0 %; weighing ± 0.20 % (95 %) each.",
       "n or the share of theory of each material stands in the results.",
     ]);
-    expect(two("repeats")[1]).toBe("? In doubt: 42.5 % ± 6.4 % (95 %) left on heating; CaCO3 to CaO would lose 43.97 %. Mean of 2 samples.");
+    expect(two("repeats")[1]).toBe("? In doubt: 42.5 % ± 6.4 % (95 %) lost on heating; CaCO3 to CaO would lose 43.97 %. Mean of 2 samples.");
   });
 });
 
@@ -201,7 +201,7 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
   it("without any formula the loss is told, and theory asked for", () => {
     const run = heated({ kind: "salt" }, 20, 25, [22.9, 22.89]);
     expect(run.check("theory")).toEqual(["· not yet", ""]);
-    expect(run.head()[1]).toBe("42.20 % ± 0.20 % (95 %) of the sample left on heating; 57.80 % stayed. 1 sample.");
+    expect(run.head()[1]).toBe("42.20 % ± 0.20 % (95 %) of the sample lost on heating; 57.80 % stayed. 1 sample.");
     expect(run.head()[4]).toBe("Give the formula and what stays (rows 11 and 12), and theory is told here.");
   });
 

@@ -194,7 +194,7 @@ describe("What a sheet prints", () => {
       ...["3 AT THE END", "Empty vessel again, g", "Notes"],
     ]);
     expect(between(labels, "RESULTS (shares)", "CHECKS").slice(0, 6)).toEqual([
-      ...["Water, of moist sample", "Water, to dry sample", "Lost on heating", "Left after heating", "Loss, of theory", "n, H2O per residue"],
+      ...["Water, of moist sample", "Water, to dry sample", "Lost on heating", "Stayed after heating", "Loss, of theory", "n, H2O per residue"],
     ]);
     expect(between(labels, "CHECKS", "SETTINGS").slice(6)).toEqual([
       ...["7  Shown dry", "8  Opened when cold", "9  Heating finished", "10  Loss beside theory", "11  Balance fine enough"],

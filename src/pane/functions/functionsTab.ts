@@ -9,12 +9,16 @@ import { functionDetail } from "./functionDetail";
 import type { NamedInSearch } from "./exampleWith";
 import { searchFunctions, type Finding } from "./search/searchFunctions";
 import { searchWords } from "./searchWords";
+import type { Degrees } from "../runSheet/degreesTyped";
 import type { Tab } from "../tabs";
 
 const NOTHING_NAMED: NamedInSearch = { substances: [], elements: [] };
 
-/** Finds a function by what it does, explains it, and puts it into the selected cell. */
-export function functionsTab(workbook: Workbook): Tab {
+/**
+ * Finds a function by what it does, explains it, and puts it into the selected cell.
+ * @param degrees those that the Run sheet form is set to, for the run sheets of guides
+ */
+export function functionsTab(workbook: Workbook, degrees: () => Degrees): Tab {
   const search = element("input", { type: "search", id: "function-search", autocomplete: "off", spellcheck: "false" });
   const count = element("p", { role: "status", class: "hint" });
   const list = element("div", { class: "function-list" });
@@ -70,7 +74,7 @@ export function functionsTab(workbook: Workbook): Tab {
     const [first, others] = guides.length === 0 ? [items, []] : [items.slice(0, 1), items.slice(1)];
     list.replaceChildren(
       ...(first.length === 0 ? [] : [element("ul", {}, ...first)]),
-      ...(guides.length === 0 ? [] : [element("p", { class: "hint" }, guideWords.answers), guideLines(workbook, guides)]),
+      ...(guides.length === 0 ? [] : [element("p", { class: "hint" }, guideWords.answers), guideLines(workbook, guides, degrees)]),
       ...(others.length === 0 ? [] : [element("ul", {}, ...others)]),
     );
   };

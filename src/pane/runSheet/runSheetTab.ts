@@ -5,7 +5,7 @@ import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
 import { chartsSection } from "./chart/chartsSection";
-import { asDegrees, followDegrees, ovenLabel } from "./degreesTyped";
+import { asDegrees, followDegrees, ovenLabel, type Degrees } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
 import { everyGuide } from "../../help/guides/everyGuide";
 import { guideLines } from "../guides/guideLines";
@@ -24,7 +24,7 @@ const START_KIND = "charring";
 const OF_SAMPLES = ["intervalMinutes", "replicates", "ovenCelsius", "degrees", "timing", "vessel"] as const;
 
 /** Plans a run and inserts a blank sheet for it; while a run is weighed, its drying chart comes first. */
-export function runSheetTab(workbook: Workbook): Tab {
+export function runSheetTab(workbook: Workbook): Tab & { readonly degrees: () => Degrees } {
   const form = runSheetFormBlock(workbook);
   const panel = element(
     "div",
@@ -36,16 +36,16 @@ export function runSheetTab(workbook: Workbook): Tab {
       { class: "guides" },
       element("summary", {}, guideWords.heading),
       element("p", { class: "hint" }, guideWords.about),
-      guideLines(workbook, everyGuide),
+      guideLines(workbook, everyGuide, form.degrees),
     ),
-    form,
+    form.block,
     reportSection(workbook),
     gatherSection(workbook),
   );
   if (workbook.drawsCharts) {
     const answer = runAnswerSection(workbook, () => undefined);
     panel.prepend(answer.section);
-    return { id: "run", label: "Run sheet", panel, onShow: answer.refresh };
+    return { id: "run", label: "Run sheet", panel, onShow: answer.refresh, degrees: form.degrees };
   }
   const answer = runAnswerSection(workbook, () => chart.refresh());
   panel.prepend(answer.section);
@@ -55,10 +55,10 @@ export function runSheetTab(workbook: Workbook): Tab {
     answer.refresh();
     chart.refresh();
   };
-  return { id: "run", label: "Run sheet", panel, onShow: refresh };
+  return { id: "run", label: "Run sheet", panel, onShow: refresh, degrees: form.degrees };
 }
 
-function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
+function runSheetFormBlock(workbook: Workbook): { readonly block: HTMLFormElement; readonly degrees: () => Degrees } {
   const messages = new Messages();
   const kinds = kindChoice(FIELD_LABELS.kind, START_KIND);
   const { controls, fields } = runSheetFields();
@@ -142,5 +142,5 @@ function runSheetFormBlock(workbook: Workbook): HTMLFormElement {
   });
   form.addEventListener("submit", (event) => event.preventDefault());
   check();
-  return form;
+  return { block: form, degrees: () => asDegrees(controls.degrees.value) };
 }

@@ -2,7 +2,7 @@ import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
-import { headline } from "../formulas/answer";
+import { areFarApart, headline } from "../formulas/answer";
 import { optionBounds } from "../options/optionBounds";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -50,14 +50,13 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   const together = working.together(name);
   const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
   const areRepeats = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));
+  const isTooMuch = all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted));
   return {
     silentWhile: is(any(isUnsaid, areRepeats), "=", false),
     steps: [
       step(isUnsaid, words.sayWhich(nameOf(setup.samplesAre))),
-      step(
-        all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted)),
-        words.differ(fn("FIXED", reckon(100, "*", fn("N", together)), 1, true), percent, times, apart(shares)),
-      ),
+      step(all(isTooMuch, areFarApart(sheet)), words.farApart(percent, times, apart(shares))),
+      step(isTooMuch, words.differ(fn("FIXED", reckon(100, "*", fn("N", together)), 1, true), percent, times, apart(shares))),
       step(
         when(is(fn("COUNT", settings.methodScatter), "=", 0), false, is(spread, ">", critical)),
         words.beyondMethod(percent, fn("FIXED", reckon(100, "*", critical), 1, true), apart(shares)),

@@ -116,7 +116,7 @@ function whileDrying(sheet: RunSheet): Expression {
   const soFar = fn("IFERROR", percent(reckon(lost, "/", weighedIn)), NOTHING);
   return when(
     any(is(fn("COUNT", moist), "<", sheet.working.inUse), is(fn("COUNT", block(sheet, drying)), "<=", sheet.working.inUse)),
-    words.oneRound,
+    when(is(fn("COUNT", block(sheet, drying)), ">", sheet.working.inUse), words.roundMissing, words.oneRound),
     sheet.options.replicates === 1 ? words.drying(soFar) : when(areKeptApart(sheet), words.dryingTogether(soFar), words.drying(soFar)),
   );
 }
@@ -163,7 +163,10 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
  * Whether repeats differ so much that they have no common answer: their check fails, and they differ by more than is wanted and than
  * weighing explains. Two samples that lie closer keep their mean, in doubt because two are few.
  */
-export function disagrees(sheet: RunSheet, agree: Cell): Condition {
+export const disagrees = (sheet: RunSheet, agree: Cell): Condition => all(is(agree, "=", verdicts.doubt), areFarApart(sheet));
+
+/** Whether samples differ by more than is wanted and than weighing explains. */
+export function areFarApart(sheet: RunSheet): Condition {
   const name = headline(sheet);
   const shares = sheet.across((sample) => sheet.share(name, sample));
   const weighing = fn(
@@ -172,7 +175,7 @@ export function disagrees(sheet: RunSheet, agree: Cell): Condition {
   );
   const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
   const most = fn("MAX", reckon(WORTH_SAYING, "*", weighing), fn("N", sheet.settings.wanted));
-  return all(is(agree, "=", verdicts.doubt), is(spread, ">", most));
+  return is(spread, ">", most);
 }
 
 /** The answer of a run whose samples are weighed to the end: "71.46 % ± 0.31 % (95 %) of the dry …". */

@@ -69,19 +69,24 @@ function watersSay(sheet: RunSheet, salt: Salt): Expression {
   const [wholes, halves, thirds] = [within(1, least, most), within(2, least, most), within(3, least, most)];
   // Each whole number is a half and a third number too.
   const simple = reckon(reckon(halves.count, "+", thirds.count), "-", wholes.count);
+  const byFormula = when(isNumber(salt.waters), says.formulaSays(fn("ROUND", salt.waters, 2)), NOTHING);
+  const claimed = (called: Expression, number: Expression): Expression => {
+    const isTheSame = is(fn("ROUND", reckon(salt.waters, "-", number), 2), "=", 0);
+    return joined(says.claimed(called), when(isNumber(salt.waters), when(isTheSame, says.asFormula, byFormula), NOTHING));
+  };
+  const besideFormula = (verdict: Expression): Expression => joined(verdict, byFormula);
   const verdict = firstOf(
     [
-      [all(is(wholes.count, "=", 1), is(wholes.last, "=", 0)), says.noWater],
-      [all(is(wholes.count, "=", 1), is(simple, "=", 1)), says.claimed(wholes.last)],
-      [is(wholes.count, "=", 1), says.fits(wholes.last)],
-      [is(simple, ">", 1), says.open],
-      [is(simple, "<", 1), says.between],
-      [is(halves.count, "=", 1), says.claimed(halfText(halves.last))],
+      [all(is(wholes.count, "=", 1), is(wholes.last, "=", 0)), besideFormula(says.noWater)],
+      [all(is(wholes.count, "=", 1), is(simple, "=", 1)), claimed(wholes.last, wholes.last)],
+      [is(wholes.count, "=", 1), besideFormula(says.fits(wholes.last))],
+      [is(simple, ">", 1), besideFormula(says.open)],
+      [is(simple, "<", 1), besideFormula(says.between)],
+      [is(halves.count, "=", 1), claimed(halfText(halves.last), reckon(halves.last, "/", 2))],
     ],
-    says.claimed(says.third(thirds.last)),
+    claimed(says.third(thirds.last), reckon(thirds.last, "/", 3)),
   );
-  const byFormula = when(isNumber(salt.waters), says.formulaSays(fn("ROUND", salt.waters, 2)), NOTHING);
-  return says.waters(togetherText(sheet, "waters"), salt.residue, verdict, byFormula);
+  return says.waters(togetherText(sheet, "waters"), salt.residue, verdict);
 }
 
 const halfText = (halves: Expression): Expression => when(is(halves, "=", 1), joined("1/2"), says.half(fn("INT", reckon(halves, "/", 2))));

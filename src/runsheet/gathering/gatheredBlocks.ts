@@ -75,10 +75,13 @@ export function rowBlock(sheet: GatheredSheet, run: RunRow, row: number): Block 
     }),
     ...(run.plusMinus === undefined ? [] : [calculated(cell(row, AT.plusMinus), shown(run.plusMinus), "runReckoned", PLUS_MINUS)]),
     calculated(cell(row, AT.mark), markOf(run, row), "runVerdict"),
-    ...shares.flatMap((name) => [
-      working(cell(row, WORK[name].counted), countedShare(row, name), "0.000000"),
-      working(cell(row, WORK[name].apart), fromMedian(sheet, row, name), "0.000000"),
-    ]),
+    // The water of a salt, or of what is heated in stages, is no water of plants.
+    ...shares
+      .filter((name) => run.loss === undefined || name !== "moistureWet")
+      .flatMap((name) => [
+        working(cell(row, WORK[name].counted), countedShare(row, name), "0.000000"),
+        working(cell(row, WORK[name].apart), fromMedian(sheet, row, name), "0.000000"),
+      ]),
     ...(has("volatile")
       ? [
           working(cell(row, WORK.z), robustZ(sheet, row), "0.00"),

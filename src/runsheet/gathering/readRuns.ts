@@ -2,13 +2,15 @@ import type { RangeReading } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
 import { recorded } from "../growing/record";
 import { HeldCells } from "./HeldCells";
+import { heldAgain } from "./heldAgain";
 import { readOlderRun } from "./readOlderRun";
 import { readRun } from "./readRun";
 import type { LeftOut, RunRow, RunsRead } from "./RunRow";
 
 /**
  * One row a sample from every one of these run sheets, by references to it. Results are found by their headings, so rows put in by
- * hand and sheets of earlier versions are no hindrance; a sheet whose results are not found, or hold values alone, is left out.
+ * hand and sheets of earlier versions are no hindrance; a sheet whose results are not found, or hold values alone, or whose weighings all
+ * stand on another of them, is left out.
  */
 export function readRuns(sheets: readonly RangeReading[]): RunsRead {
   const read = sheets.map((reading): readonly RunRow[] | LeftOut => {
@@ -19,9 +21,15 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
     return rows.some((row) => isLive(held, row)) ? rows : { sheet, why: gatherWords.leftOut.copy };
   });
+  const again = heldAgain(sheets.filter((_, index) => !isLeftOut(read[index] ?? [])));
+  const once = read.map((one, index): readonly RunRow[] | LeftOut => {
+    const sheet = sheets[index]?.sheet ?? "";
+    const other = again.get(sheet);
+    return other === undefined ? one : { sheet, why: gatherWords.leftOut.heldAgain(other) };
+  });
   return {
-    rows: read.flatMap((one) => (isLeftOut(one) ? [] : one)),
-    leftOut: read.flatMap((one) => (isLeftOut(one) ? [one] : [])),
+    rows: once.flatMap((one) => (isLeftOut(one) ? [] : one)),
+    leftOut: once.flatMap((one) => (isLeftOut(one) ? [one] : [])),
   };
 }
 

@@ -3,6 +3,7 @@ import {
   cellsInTheWay,
   finishedGrowth,
   grew,
+  grewWhenComplete,
   grownUnseen,
   growthBrokeOff,
   keptTyped,
@@ -26,6 +27,7 @@ import type { CheckedOptions } from "../options/RunSheetOptions";
 import { readRunSheet } from "../reading/readRunSheet";
 import { columns } from "../sheet/Columns";
 import { layout } from "../sheet/layout";
+import { headWords } from "../words/headWords";
 import { carryOver } from "./carryOver";
 import { calledOn, hasUseFor, withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
@@ -53,7 +55,8 @@ export async function growRunSheet(workbook: Workbook, sheet: string, growth: Gr
   }
   const planned = planGrowth(reading, { from, to }, false);
   const said = await carryOut(workbook, sheet, planned);
-  return `${grew(calledOn(from, growth), to[growth] ?? 0)}${said}`;
+  const wasComplete = reading.rows[0]?.some(({ value }) => value === headWords.next.complete) === true;
+  return `${grew(calledOn(from, growth), to[growth] ?? 0)}${wasComplete ? grewWhenComplete : ""}${said}`;
 }
 
 /** Puts back formulas that were typed over or lost, and the rules, looks and page with them; finishes what broke off. Never touches a box. */

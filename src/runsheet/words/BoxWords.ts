@@ -10,7 +10,7 @@ export interface BoxWords {
 }
 
 // A comma or point that is not the spreadsheet's own makes text of a number, or another number.
-const DECIMAL_MARK = "The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
+export const DECIMAL_MARK = "The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
 
 /** Words of a box for a weighing. */
 export const massWords = (label: string, title: string, about: string, readability: number): BoxWords => ({

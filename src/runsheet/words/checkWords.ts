@@ -193,6 +193,9 @@ export const checkWords = {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
       doubted(text`Together ± ${together} %, more than wanted: they differ by ${percent} %, ${times} times the weighing ±${apart}. Take more.`),
+    /** Where there is no common answer, there is no ± of it. */
+    farApart: (percent: Expression, times: Expression, apart: Expression) =>
+      doubted(text`They differ by ${percent} %, ${times} times the weighing ±${apart}: too much for one answer. Look for a cause, or take more.`),
     apart: (sample: Expression) => text`; sample ${sample} stands apart`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),

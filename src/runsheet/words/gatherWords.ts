@@ -64,13 +64,15 @@ export const gatherWords = {
     balance: "a balance check: it weighs no samples",
     copy: "a copy with values: it follows no correction",
     noShares: "no table of shares was found on it",
+    heldAgain: (other: string): string => `all its weighings stand on "${other}" too, as after adding a sample: counted there`,
   },
   /** Kinds of run with a loss and no vapour share, and why. */
   without: {
     heading: "NO VAPOUR SHARE",
     kinds: { lossOnHeating: "Salt or mineral", lostInAll: "Staged heating" },
-    lossOnHeating: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark",
-    lostInAll: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark",
+    lossOnHeating:
+      "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark, its water in no median",
+    lostInAll: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark, its water in no median",
   },
   curves: { heading: "VAPOUR BY ROW", about: "of the dry sample, in percent; median and target band as lines" },
   chart: { title: "Vapour by row", x: "row of this sheet", y: "vapour, % of dry" },

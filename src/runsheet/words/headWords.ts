@@ -30,6 +30,7 @@ export const headWords = {
     nothing: "No answer yet: nothing has been weighed.",
     absent: "No answer: whether the samples are dry or finished cannot be judged here.",
     oneRound: "Drying. One round weighed: no answer yet.",
+    roundMissing: "Drying. A sample has no weight in one of the rounds: no answer yet.",
     withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
     drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
     dryingTogether: (percent: Expression) =>

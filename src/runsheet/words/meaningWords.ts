@@ -28,7 +28,7 @@ export const meaningWords = {
   ashShare: { about: "Ash as a share of the dry sample.", source: MASS_SHARES },
   beforeHeating: { about: "What goes into the fire, without its vessel: as weighed in, or dried of its surface water.", source: DIFFERENCE },
   leftAfterHeating: { about: "What is left after the latest heating, without the vessel as it was then.", source: DIFFERENCE },
-  lossOnHeating: { about: "What left on heating, as a share of what went into the fire.", source: DIFFERENCE },
+  lossOnHeating: { about: "What was lost on heating, as a share of what went into the fire.", source: DIFFERENCE },
   ofTheory: {
     about: "The loss over what theory allows: a purity if all of it changed, or how far it changed if it was pure.",
     source: "Conservation of each element, as RETORT.THEORETICALLOSS; other things that left with it make it read high.",

@@ -34,7 +34,7 @@ export const resultWords = {
     lostInAll: "Lost in all, of dry",
     leftAtEnd: "Left at the end",
     lossOnHeating: "Lost on heating",
-    leftOnHeating: "Left after heating",
+    leftOnHeating: "Stayed after heating",
     ofTheory: "Loss, of theory",
     waters: "n, H2O per residue",
   },

@@ -51,15 +51,15 @@ export const saltWords = {
   box: { title: "Vessel + what is left", about: "The same vessel and lid, cooled closed in a desiccator and cold. Weigh soon: it takes up damp." },
   left: "Left after heating, g",
   notHeated: "Weighed in. Not heated yet.",
-  soFar: (percent: Expression, material: Expression) => text`So far ${percent} % of the ${material} has left; heating is not shown finished.`,
+  soFar: (percent: Expression, material: Expression) => text`So far ${percent} % of the ${material} was lost; heating is not shown finished.`,
   lost: (share: Expression, stayed: Expression, samples: Expression, material: Expression) =>
-    text`${share} (95 %) of the ${material} left on heating; ${stayed} stayed. ${samples}`,
+    text`${share} (95 %) of the ${material} lost on heating; ${stayed} stayed. ${samples}`,
   lostBeside: (share: Expression, start: Expression, residue: Expression, theory: Expression, samples: Expression) =>
-    text`${share} (95 %) left on heating; ${start} to ${residue} would lose ${theory} %. ${samples}`,
+    text`${share} (95 %) lost on heating; ${start} to ${residue} would lose ${theory} %. ${samples}`,
   above: (percent: Expression, start: Expression, residue: Expression, theory: Expression) =>
-    text`▲ ${percent} % left on heating, more than the ${theory} % of ${start} to ${residue}. See the next line.`,
+    text`▲ ${percent} % lost on heating, more than the ${theory} % of ${start} to ${residue}. See the next line.`,
   lostOfEach: "Lost on heating, of each",
-  wasLost: "left on heating",
+  wasLost: "lost on heating",
   covers: {
     before: (isSeveral: boolean): string =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never what else is in it or left with the loss.`,
@@ -77,10 +77,10 @@ export const saltWords = {
     theory: (percent: Expression, equation: Expression) => text`By theory ${percent} % is lost: ${equation}`,
     findsWater: (residue: Expression) => text`n, the water per ${residue}, is told here once nothing more leaves; only water may leave.`,
     each: "n or the share of theory of each material stands in the results.",
-    waters: (n: Expression, residue: Expression, verdict: Expression, formula: Expression) =>
-      text`n = ${n} (95 %) H2O per ${residue}: ${verdict}${formula}.`,
+    waters: (n: Expression, residue: Expression, verdict: Expression) => text`n = ${n} (95 %) H2O per ${residue}: ${verdict}.`,
     formulaSays: (n: Expression) => text`; by the formula it is ${n}`,
-    claimed: (n: Expression) => text`${n} is claimed`,
+    asFormula: ", as the formula says",
+    claimed: (n: Expression) => text`only ${n} fits`,
     noWater: "no water is told from none",
     fits: (n: Expression) => text`${n} fits, and so does a half or third: no claim`,
     open: "several numbers fit: weigh more of it",

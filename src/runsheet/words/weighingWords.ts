@@ -1,3 +1,4 @@
+import { DECIMAL_MARK } from "./BoxWords";
 import { text, type Expression } from "../expressions/Expression";
 
 /** Words of the tables of weighings: while drying, after each firing, and of the empty vessel. */
@@ -13,7 +14,7 @@ export const weighingWords = {
     title: "Empty vessel",
     prompt:
       "Weigh the empty, cold vessel with all that stays on it, lid included, in grams. Or type tared, where the balance is zeroed with the vessel on it.",
-    refusal: "Type the weight in grams as a plain number, such as 41.86, or the word tared.",
+    refusal: `Type the weight in grams as a plain number, such as 41.86, or the word tared. ${DECIMAL_MARK}`,
     beside: "weigh cold; or type tared",
   },
   /** What a vessel's box may hold in place of a weight. */

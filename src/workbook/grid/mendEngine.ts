@@ -1,5 +1,6 @@
 import type { Injector } from "@univerjs/core";
 import {
+  CELL_INVERTED_INDEX_CACHE,
   IFormulaDependencyGenerator,
   IFunctionService,
   NumberValueObject,
@@ -7,6 +8,18 @@ import {
   type ArrayValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
+
+/**
+ * Mends a defect of engine 0.25.1: while it calculates it keeps, column by column, what each cell is found to hold, for comparisons to
+ * look up instead of looking at the cell. What was worked out from a range stands at the place of the range there: after
+ * 1-ISFORMULA(B8:E20), B8 seems to hold 1, and where =B8="" then asks, the text in B8 is not found. Lets every comparison look at cells.
+ */
+export function compareWhatCellsHold(): void {
+  const kept = CELL_INVERTED_INDEX_CACHE;
+  kept.set = () => undefined;
+  kept.setContinueBuildingCache = () => undefined;
+  kept.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
+}
 
 const NUMBER = /^\s*(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?\s*$/i;
 

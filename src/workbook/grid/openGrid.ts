@@ -12,7 +12,7 @@ import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
-import { keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
+import { compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
 export interface GridPreset {
@@ -38,6 +38,7 @@ export interface GridSetup {
 /** Starts the engine with our functions and opens one workbook in it, in a page or in Node. */
 export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
+  compareWhatCellsHold();
   const messages = new ErrorMessages();
   const opened: { engine?: GridEngine } = {};
   const sheetName = (sheetId: string): string => opened.engine?.book.getSheetBySheetId(sheetId)?.getSheetName() ?? "";

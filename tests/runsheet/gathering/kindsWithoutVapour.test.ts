@@ -3,7 +3,10 @@ import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { gatherRuns } from "../../../src/runsheet/gathering/gatherRuns";
 import type { RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { filledKinds } from "../filledKinds";
-import { rowsShown } from "./gatherable";
+import { checkOptions } from "../../../src/runsheet/options/checkOptions";
+import { runSheet } from "../../../src/runsheet/sheet/RunSheet";
+import { openHeadlessWorkbook } from "../../workbench/headlessWorkbook";
+import { filled, kiln, prunings, rowsShown, weighed } from "./gatherable";
 
 jest.setTimeout(120_000);
 
@@ -22,10 +25,13 @@ it("gathers a salt with its loss, says why it has no vapour share, and leaves a 
     runs: 2,
     leftOut: [{ sheet: "Balance check", why: "a balance check: it weighs no samples" }],
     withoutVapour: [
-      { sheet: name, why: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark" },
+      {
+        sheet: name,
+        why: "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark, its water in no median",
+      },
       {
         sheet: "Staged run",
-        why: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark",
+        why: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark, its water in no median",
       },
     ],
   });
@@ -44,6 +50,26 @@ it("gathers a salt with its loss, says why it has no vapour share, and leaves a 
     ["Staged heating", gathered.withoutVapour?.[1]?.why],
   ]);
   open.close();
+});
+
+it("takes the water of prunings alone into the median of the water, though a salt was dried first beside them", async () => {
+  const { workbook, engine, close, type } = await openHeadlessWorkbook();
+  const name = await workbook.addSheet(
+    filled("Salt", { ...blank, kind: "salt", replicates: 3 }, (sheet) => [
+      ...weighed(sheet, [prunings(0, 0), prunings(0, 0), prunings(0, 0)]),
+      ...(sheet.salt === undefined ? [] : ([[sheet.salt.water, "dried first"]] as const)),
+    ]),
+  );
+  // 40 g moist to 20 g dry: 50 %; each salt too, unless a round is changed.
+  for (const at of ["C", "D", "E"])
+    await type(name, `${at}${runSheet(checkOptions({ ...blank, kind: "salt", replicates: 3 })).drying.rows.first}`, 47);
+  for (const share of [0.71, 0.72, 0.73]) await workbook.addSheet(kiln(`Kiln ${share}`, share));
+  const { sheet } = await gatherRuns(workbook);
+  const row = await rowsShown({ workbook, settled: () => engine.settled() }, sheet);
+  // 22 g to 20 g: 9.09 %
+  expect([7, 10].map((at) => row(at)[3])).toEqual(["9.09%", "50.00%"]);
+  expect([row(13)[0], row(13)[3]]).toEqual(["Median", "50.00%"]);
+  close();
 });
 
 it("says of a workbook with a balance check alone why there is nothing to gather", async () => {

@@ -109,7 +109,8 @@ describe("WeighIn", () => {
 
   it("refuses what the sheet refuses, in its words, and writes nothing", async () => {
     await opened();
-    const vessel = "Type the weight in grams as a plain number, such as 41.86, or the word tared.";
+    const vessel =
+      "Type the weight in grams as a plain number, such as 41.86, or the word tared. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
     const refused: readonly (readonly [string, string])[] = [
       ["", "Empty vessel: nothing here. Type what the balance shows."],
       ["heavy", vessel],

@@ -36,10 +36,13 @@ test.each(PROGRAMS)("a filled charring run in plain cells is calculated by %s as
   expect(numbers.length).toBeGreaterThan(10);
   const differing = numbers.flatMap(({ cell, formula, value }) => {
     const other = back?.getCell(cell).result ?? back?.getCell(cell).value;
-    const isSame = typeof other === "number" && Math.abs(other - Number(value)) <= WITHIN * Math.max(1, Math.abs(Number(value)));
+    // Gnumeric's ISFORMULA takes no areas: there the watch says that it cannot tell, and its check stays "not yet".
+    const due = program === "Gnumeric" && formula.includes("ISFORMULA(") ? -1 : Number(value);
+    const isSame = typeof other === "number" && Math.abs(other - due) <= WITHIN * Math.max(1, Math.abs(due));
     return isSame || formula.includes("RETORT.DRYING.END") ? [] : [{ cell, formula, value, other }];
   });
   expect(differing).toEqual([]);
+  for (const line of ["D1", "A2", "A3", "A4", "A5"]) expect([line, typeof back?.getCell(line).result]).toEqual([line, "string"]);
 });
 
 const WITH_COMPOSITION = "charring run of three samples with its composition, one on a tared balance";

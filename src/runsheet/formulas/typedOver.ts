@@ -25,11 +25,11 @@ export function watchCells({ columns, rows }: Watched): { readonly below: Cell; 
 }
 
 /**
- * The number of the last cell of some areas that holds no formula.
+ * The number of the last cell of some areas that holds no formula; -1 in a spreadsheet that cannot say so of areas, as Gnumeric cannot.
  * @param ends rows of totals: where an area stands above one, it reaches down to it, so that a row put in above the total belongs to it
  */
 export const lastTypedOver = (areas: readonly Range[], ends: readonly number[]): Expression =>
-  fn("MAX", 0, ...areas.map((area) => lastWithoutFormula(area, ends)));
+  fn("IFERROR", fn("MAX", 0, ...areas.map((area) => lastWithoutFormula(area, ends))), -1);
 
 function lastWithoutFormula({ from, to }: Range, ends: readonly number[]): Expression {
   const isOpen = ends.includes(to.row + 1);

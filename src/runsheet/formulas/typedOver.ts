@@ -29,7 +29,7 @@ export function watchCells({ columns, rows }: Watched): { readonly below: Cell; 
  * @param ends rows of totals: where an area stands above one, it reaches down to it, so that a row put in above the total belongs to it
  */
 export const lastTypedOver = (areas: readonly Range[], ends: readonly number[]): Expression =>
-  fn("IFERROR", fn("MAX", 0, ...areas.map((area) => lastWithoutFormula(area, ends))), -1);
+  fn("IFERROR", fn("MAX", 0, ...areas.map((area) => lastWithoutFormula(area, ends))), reckon(0, "-", 1));
 
 function lastWithoutFormula({ from, to }: Range, ends: readonly number[]): Expression {
   const isOpen = ends.includes(to.row + 1);

@@ -1,3 +1,4 @@
+import { tokenize, tokenTypes } from "@borgar/fx";
 import { formulaTree } from "./formulaTree";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { cellAt, rangeOf } from "../../workbook/cellArea";
@@ -100,13 +101,15 @@ export class WorkingsSheet {
   }
 }
 
-// Texts and references with their sheet are passed over; what is left and looks like a cell or a column would mean the sheet of workings.
-// Behind INDEX(...) a form ends a range at a cell of its own so.
-const BY_ITSELF =
-  /"(?:[^"]|"")*"|(?:'(?:[^']|'')*'|[\w.\]]+)!\$?[A-Z]*\$?\d*(?::\$?[A-Z]{0,3}\$?\d*(?![\w.!]))?|\[[^\]]*\]|(?<![\w.$]|\):)(\$?[A-Z]{1,3}(?:\$?\d+|:\$?[A-Z]{1,3}))(?![\w.([!])/gi;
-
-/** True where a formula holds a reference to cells that does not name their sheet. */
-export const refersToItsOwnSheet = (text: string): boolean => [...text.matchAll(BY_ITSELF)].some(([, reference]) => reference !== undefined);
+/** True where a formula holds a reference to cells that does not name their sheet, which would mean the sheet of workings. */
+export function refersToItsOwnSheet(text: string): boolean {
+  const tokens = tokenize(text.startsWith("=") ? text : `=${text}`).filter(({ type }) => type !== tokenTypes.WHITESPACE);
+  return tokens.some(({ type, value }, at) => {
+    const isOfCells = type === tokenTypes.REF_RANGE || type === tokenTypes.REF_BEAM || type === tokenTypes.REF_TERNARY;
+    // Behind INDEX(...) a form ends a range at a cell of its own so.
+    return isOfCells && !value.includes("!") && !(tokens[at - 1]?.value === ":" && tokens[at - 2]?.value === ")");
+  });
+}
 
 const absolute = (cell: string): string => cell.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
 

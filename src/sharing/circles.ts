@@ -1,5 +1,5 @@
 import type { RangeReading } from "../workbook/Workbook";
-import { circularFormulas } from "./plain/circularFormulas";
+import { circularFormulas } from "./plain/change/circularFormulas";
 import { FilledDownFormulas } from "./plain/FilledDownFormulas";
 import type { PlainReading } from "./plain/PlainReading";
 import { namesOf, ReadSheets } from "./plain/ReadSheets";

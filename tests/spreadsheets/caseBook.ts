@@ -3,7 +3,7 @@ import { callCellFunction } from "../../src/cells/callCellFunction";
 import { CellProblem, type Answer } from "../../src/cells/CellProblem";
 import type { CellFunction } from "../../src/functions/cellFunction";
 import type { Input } from "../../src/inputs/Input";
-import { inQuotes } from "../../src/sharing/plain/writtenCall";
+import { inQuotes } from "../../src/sharing/plain/call/Argument";
 import { plainFormula } from "../../src/sharing/plain/plainFormula";
 import type { Surroundings } from "../../src/sharing/plain/Surroundings";
 import { WorkingsSheet } from "../../src/sharing/plain/WorkingsSheet";

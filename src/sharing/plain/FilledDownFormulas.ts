@@ -1,5 +1,5 @@
 import { plainFormula } from "./plainFormula";
-import { sourcesOf, type FormulaSources } from "./precedents";
+import { sourcesOf, type FormulaSources } from "./change/precedents";
 import type { ReadFormula, ReadSheets } from "./ReadSheets";
 import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./RelativeFormula";
 import type { PlainOptions, Surroundings } from "./Surroundings";

@@ -7,12 +7,13 @@ import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "./formulaTree";
-import type { Precedent } from "./precedents";
+import type { Precedent } from "./change/precedents";
 import type { Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
-import { tableBehind, writtenCall, writtenInside, type WritingTo } from "./writtenCall";
+import { tableBehind, writtenCall, writtenInside } from "./call/writtenCall";
+import type { WritingTo } from "./call/WritingTo";
 
 /** A cell formula without our functions. */
 export type PlainFormula =

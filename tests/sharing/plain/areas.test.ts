@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { AreaIndex } from "../../../src/sharing/plain/AreaIndex";
+import { AreaIndex } from "../../../src/sharing/plain/change/AreaIndex";
 import { FilledCells } from "../../../src/sharing/plain/FilledCells";
 import { covers, type CellArea } from "../../../src/workbook/cellArea";
 

@@ -1,6 +1,6 @@
-import { circularFormulas } from "../../../src/sharing/plain/circularFormulas";
+import { circularFormulas } from "../../../src/sharing/plain/change/circularFormulas";
 import { plainSheets } from "../../../src/sharing/plain/plainSheets";
-import { sourcesOf } from "../../../src/sharing/plain/precedents";
+import { sourcesOf } from "../../../src/sharing/plain/change/precedents";
 import { ReadSheets } from "../../../src/sharing/plain/ReadSheets";
 import { cellAt } from "../../../src/workbook/cellArea";
 import type { CellReading, RangeReading } from "../../../src/workbook/Workbook";

@@ -1,7 +1,7 @@
-import { textInCells } from "../../functions/inCells/sentenceInCells";
-import { numberText } from "../../inputs/numberText";
-import type { CellReading } from "../../workbook/Workbook";
-import { MARK, type KeptPiece } from "./WorkingsSheet";
+import { textInCells } from "../../../functions/inCells/sentenceInCells";
+import { numberText } from "../../../inputs/numberText";
+import type { CellReading } from "../../../workbook/Workbook";
+import { MARK, type KeptPiece } from "../WorkingsSheet";
 
 // 15 figures of a number stand in a formula; a spreadsheet keeps 17.
 const SAME = "1E-14";

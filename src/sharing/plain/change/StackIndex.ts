@@ -1,4 +1,4 @@
-import type { CellArea } from "../../workbook/cellArea";
+import type { CellArea } from "../../../workbook/cellArea";
 
 /** Numbers in cells of one sheet, and the least of those within an area: a tree of halved rows for each column. */
 export class StackIndex {

@@ -1,11 +1,11 @@
-import type { CellArea } from "../../workbook/cellArea";
-import { catalogueName } from "../catalogueName";
-import { CannotWrite } from "./CannotWrite";
-import { formulaTree, type FormulaTree, type Part } from "./formulaTree";
-import { ASKS_WHERE, REFERS_UNSEEN, VOLATILE } from "./functionKinds";
-import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
-import { spillReferred } from "./sizeOf";
-import type { Surroundings } from "./Surroundings";
+import type { CellArea } from "../../../workbook/cellArea";
+import { catalogueName } from "../../catalogueName";
+import { CannotWrite } from "../CannotWrite";
+import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
+import { ASKS_WHERE, REFERS_UNSEEN, VOLATILE } from "../functionKinds";
+import { cellsReferred, tableCellsReferred, type Referred } from "../reference";
+import { spillReferred } from "../sizeOf";
+import type { Surroundings } from "../Surroundings";
 
 /** Cells that a formula is calculated from. */
 export interface Precedent {

@@ -1,4 +1,4 @@
-import type { CellArea } from "../../workbook/cellArea";
+import type { CellArea } from "../../../workbook/cellArea";
 
 /**
  * Which formulas refer to a cell, each told once: a tree of halved rows for each column, in which an area stands at the few nodes that make

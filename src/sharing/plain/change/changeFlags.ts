@@ -1,11 +1,11 @@
-import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
+import { cellAt, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { changed } from "./changed";
-import { FilledCells } from "./FilledCells";
+import { FilledCells } from "../FilledCells";
 import type { FormulaSources, Precedent } from "./precedents";
-import type { ReadFormula, ReadSheets } from "./ReadSheets";
-import { sheetText } from "./reference";
+import type { ReadFormula, ReadSheets } from "../ReadSheets";
+import { sheetText } from "../reference";
 import type { FormsHeld, Staleness } from "./staleness";
-import type { WorkingsCell, WorkingsSheet } from "./WorkingsSheet";
+import type { WorkingsCell, WorkingsSheet } from "../WorkingsSheet";
 
 /** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
 export const STALE = 2;

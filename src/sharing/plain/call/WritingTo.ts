@@ -1,0 +1,30 @@
+import type { CellFunction } from "../../../functions/cellFunction";
+import type { TableInCells, Workings } from "../../../functions/inCells/Workings";
+import type { CellArea } from "../../../workbook/cellArea";
+import type { Scope } from "../Scope";
+import type { Argument, NamedInput } from "./Argument";
+
+/** Where calls are written to: the steps of long forms, and whether the whole formula has to work over arrays. */
+export interface WritingTo {
+  /** Undefined where everything has to stand in one formula. */
+  readonly workings: ((scope: Scope) => Workings) | undefined;
+  /** Remembers how far the workings reach, and takes back what came after. */
+  readonly mark?: () => () => void;
+  /** The cells for whose content alone the formula is written. */
+  readonly held: { readonly sheet: string; readonly area: CellArea }[];
+  needsArray: boolean;
+}
+
+/** A call written in built-in functions: one text, or the text of each cell of its table. */
+export type WrittenCall = { readonly text: string } | { readonly table: TableInCells; readonly guard: (first: string) => string };
+
+/** A call with its arguments looked at. */
+export interface AskedCall {
+  readonly definition: CellFunction;
+  readonly inputs: readonly NamedInput[];
+  readonly given: readonly Argument[];
+  readonly scope: Scope;
+  readonly to: WritingTo;
+  /** What the call gives whatever its cells hold. */
+  readonly misfit: string | undefined;
+}

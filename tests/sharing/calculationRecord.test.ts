@@ -143,8 +143,8 @@ describe("calculationRecord(shared, name)", () => {
 
   it("of a copy of plain cells, gives what stands in the cell now, or why its value does", () => {
     const plainCells: PlainCell[] = [
-      { kind: "plain", sheet: "Tin 3", cell: "B4", area: "B4", formulas: { one: "=(B2-B3)/(B2-B1)", isArray: false } },
-      { kind: "fixed", sheet: "Tin 3", cell: "B5", area: "B5", why: "noForm", formulas: { each: [['=IF(F!B5=2,"fixed","x")']] } },
+      { kind: "plain", sheet: "Tin 3", cell: "B4", area: "B4", before: call.formula, formulas: { one: "=(B2-B3)/(B2-B1)", isArray: false } },
+      { ...{ kind: "fixed", sheet: "Tin 3", cell: "B5", area: "B5", before: "", why: "noForm" }, formulas: { each: [['=IF(F!B5=2,"fixed","x")']] } },
     ];
     const formulaCells = [call, formulaCell("B5", '=RETORT.BURN.EQUATION("CH4")', [["x"]])];
     const plan = calculationRecord({ sheet: "Tin 3", copy: "Tin 3", date: "2026-03-14", formulaCells, plainCells }, "Tin 3 record");

@@ -57,9 +57,9 @@ const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
 function heldBy({ cells, reading }: BookSheet): HeldCells {
   const now = new Map(reading.rows.flat().map((one) => [one.cell, one]));
   return new Map(
-    cells.map(({ cell, value, look }) => {
+    cells.map(({ cell, value, look, formulaKind }) => {
       const found = now.get(cell);
-      return [cell, { value: found === undefined ? value : fileValue(found), look }];
+      return [cell, { value: found === undefined ? value : fileValue(found), look, isArray: formulaKind === "array" }];
     }),
   );
 }

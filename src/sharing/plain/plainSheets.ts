@@ -34,6 +34,8 @@ export interface PlainCell {
   readonly area: string;
   /** One formula for the whole area, over arrays where the area or the formula asks for it; or one for each cell, row by row. */
   readonly formulas: { readonly one: string; readonly isArray: boolean } | { readonly each: readonly (readonly string[])[] };
+  /** The formula that stood there. */
+  readonly before: string;
   /** For a fixed cell. */
   readonly why?: WhyFixed;
 }
@@ -121,15 +123,11 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const says = textInCells((withUnfollowed.has(formula.id) ? fixedUnfollowed : fixedOn)(options.date));
     const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
     const why = fixed.get(formula.id);
-    const [sheet, cell, area] = [formula.sheet, formula.reading.cell, rangeOf(formula.area)];
+    const [sheet, cell, area, before] = [formula.sheet, formula.reading.cell, rangeOf(formula.area), formula.reading.formula];
     if (why !== undefined)
       return [
         {
-          kind: "fixed",
-          sheet,
-          cell,
-          area,
-          why,
+          ...{ kind: "fixed", sheet, cell, area, why, before },
           formulas: { each: valuesOf(formula, sheets, workings).map((row) => row.map((value) => behind(value))) },
         },
       ];
@@ -138,9 +136,9 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     if (plain === undefined && !isWatched) return [];
     const body = (text: string): string => (isWatched || isHeld(formula.id) ? behind(text.slice(1)) : text);
     const kind = isWatched ? "watched" : "plain";
-    if (plain?.kind === "cells") return [{ kind, sheet, cell, area, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
+    if (plain?.kind === "cells") return [{ kind, sheet, cell, area, before, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
     const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };
-    return [{ kind, sheet, cell, area, formulas: { one: body(one.formula), isArray: one.isArray } }];
+    return [{ kind, sheet, cell, area, before, formulas: { one: body(one.formula), isArray: one.isArray } }];
   });
   return { cells, names: names.changed, workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells }, flags };
 }

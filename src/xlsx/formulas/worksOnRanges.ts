@@ -21,6 +21,9 @@ export const worksOnRanges = (formula: string, names: NamesForSeveral = new Map(
   return hasRangeAsValue(callsOurs(parsed) ? withoutSums(parsed) : parsed, names);
 };
 
+/** The same of a formula whose calls of ours are about to be written in built-in functions: no stored answer is at stake. */
+export const worksOnRangesWrittenOut = (formula: string, names: NamesForSeveral): boolean => hasRangeAsValue(expressionOf(formula), names);
+
 /** The workbook's names as worksOnRanges takes them; one of several sheets' own stands for several where any of them does. */
 export function namesForSeveral(named: readonly { readonly name: string; readonly refersTo: string }[]): NamesForSeveral {
   const found = new Map<string, boolean>();

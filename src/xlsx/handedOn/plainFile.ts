@@ -73,7 +73,7 @@ export async function leavePlainCells(
   const around = { names: await file.definedNames(), tables: await file.tables() };
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
-  await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])));
+  await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
   await file.noTemplate();
   const before = await file.sheets();

@@ -1,9 +1,12 @@
+import { findCalls } from "../../sharing/findCalls";
+import type { NameReading } from "../../sharing/plain/PlainReading";
 import type { PlainCell, PlainSheets } from "../../sharing/plain/plainSheets";
 import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, cellsOfArea } from "../../workbook/cellArea";
 import { emphasisStyles } from "../../workbook/sheetStyles";
 import { storedFormula } from "../formulas/storedFormula";
+import { namesForSeveral, worksOnRangesWrittenOut, type NamesForSeveral } from "../formulas/worksOnRanges";
 import type { CellChange, FileValue } from "../package/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
@@ -15,50 +18,79 @@ const FIXED_LOOK = { fill: emphasisStyles.failed.fill } as const;
  * Puts plain formulas into a workbook file, in place, marks the fixed cells, and adds the sheets they need, out of view. Nothing
  * else of the file changes but that it is calculated when it is opened.
  * @param held what the cells hold, by sheet; the values are kept beside the new formulas
+ * @param named the names that the formulas may use
  */
 export async function putPlain(
   file: WorkbookPackage,
   { cells, names, workings, flags }: PlainSheets,
   held: ReadonlyMap<string, HeldCells>,
+  named: readonly NameReading[] = [],
 ): Promise<void> {
+  const inFile = named.map(({ name, formula }) => ({ name, refersTo: formula }));
+  const several = namesForSeveral(inFile);
   const bySheet = new Map<string, PlainCell[]>();
   for (const cell of cells) {
     const here = bySheet.get(cell.sheet);
     if (here === undefined) bySheet.set(cell.sheet, [cell]);
     else here.push(cell);
   }
-  for (const [sheet, here] of bySheet) await changeSheet(file, sheet, here, held.get(sheet) ?? new Map());
+  for (const [sheet, here] of bySheet) await changeSheet(file, { sheet, cells: here, held: held.get(sheet) ?? new Map(), several });
   await file.changeNames(names);
   const beside = [...(workings === undefined ? [] : [plannedBeside(workings)]), ...flags.map(plannedBeside)];
-  const added = await addPlanned(file, beside, { answer: (sheet) => (flags.some(({ name }) => name === sheet) ? 0 : null) });
+  const answer = (sheet: string): number | null => (flags.some(({ name }) => name === sheet) ? 0 : null);
+  const added = await addPlanned(file, beside, { answer, names: inFile });
   await file.hide(added);
   await file.calculateOnOpening();
 }
 
-async function changeSheet(file: WorkbookPackage, sheet: string, cells: readonly PlainCell[], held: HeldCells): Promise<void> {
+interface SheetPut {
+  readonly sheet: string;
+  readonly cells: readonly PlainCell[];
+  readonly held: HeldCells;
+  readonly several: NamesForSeveral;
+}
+
+async function changeSheet(file: WorkbookPackage, { sheet, cells, held, several }: SheetPut): Promise<void> {
   const fixed = cells.filter(({ kind }) => kind === "fixed").flatMap(({ area }) => cellsOfArea(areaNamed(area)).flat());
   const bases = [...new Set(fixed.map((cell) => held.get(cell)?.look ?? 0))];
   const marked = bases.length === 0 ? [] : await file.addLooks(bases.map((base) => [base, FIXED_LOOK]));
   const markOf = new Map(bases.map((base, index) => [base, marked[index]]));
   const changes: CellChange[] = [];
-  for (const cell of cells) for (const change of changesFor(cell, held, markOf)) changes.push(change);
+  for (const cell of cells) for (const change of changesFor(cell, held, { markOf, several })) changes.push(change);
   await file.changeCells(sheet, changes);
 }
 
-function changesFor({ kind, area: range, formulas }: PlainCell, held: HeldCells, markOf: ReadonlyMap<number, number | undefined>): CellChange[] {
+interface Putting {
+  readonly markOf: ReadonlyMap<number, number | undefined>;
+  readonly several: NamesForSeveral;
+}
+
+function changesFor(plain: PlainCell, held: HeldCells, { markOf, several }: Putting): CellChange[] {
+  const { kind, area: range, formulas } = plain;
   const area = areaNamed(range);
   const valueAt = (cell: string): FileValue => held.get(cell)?.value ?? null;
   const isSeveral = area.rows * area.columns > 1;
+  const isOverArrays = kind !== "fixed" && isReadOverArrays(plain, held, several);
   return cellsOfArea(area).flatMap((row, down) =>
     row.map((cell, across): CellChange => {
       const value = valueAt(cell);
       const mark = kind === "fixed" ? markOf.get(held.get(cell)?.look ?? 0) : undefined;
       const look = mark === undefined ? {} : { look: mark };
-      if ("each" in formulas)
-        return { cell, content: { kind: "formula", formula: storedFormula(formulas.each[down]?.[across] ?? '=""'), value }, ...look };
+      if ("each" in formulas) {
+        const array = isOverArrays ? { array: cell } : {};
+        return { cell, content: { kind: "formula", formula: storedFormula(formulas.each[down]?.[across] ?? '=""'), value, ...array }, ...look };
+      }
       if (down + across > 0) return { cell, content: { kind: "recalculated", value }, ...look };
-      const array = formulas.isArray || isSeveral ? { array: range.replaceAll("$", "") } : {};
+      const array = formulas.isArray || isSeveral || isOverArrays ? { array: range.replaceAll("$", "") } : {};
       return { cell: cellAt(area.row, area.column), content: { kind: "formula", formula: storedFormula(formulas.one), value, ...array }, ...look };
     }),
   );
+}
+
+/**
+ * True where the formula worked over arrays before: the file says so, or it calls one of ours, which only programs with arrays everywhere calculate.
+ * In the file its plain form would take one cell of each range.
+ */
+function isReadOverArrays({ cell, before }: PlainCell, held: HeldCells, several: NamesForSeveral): boolean {
+  return held.get(cell)?.isArray === true || (findCalls(before).length > 0 && worksOnRangesWrittenOut(before, several));
 }

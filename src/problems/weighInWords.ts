@@ -46,14 +46,16 @@ export const weighInWords = {
   offCentre: (grams: string): string => off(grams, "the centre"),
   says: (verdict: string): string => `The sheet says: ${verdict}.`,
   takenBack: (name: string, cell: string): string => `${capital(name)}, ${cell}: taken back. Correct it and press Enter.`,
+  takenOut: (name: string, cell: string): string => `${capital(name)}, ${cell}: taken back. Another box before it is blank, and comes first.`,
+  askedAgain: (name: string, cell: string): string => `${capital(name)}, ${cell}: not left blank after all.`,
   clockLeft: (problem: string): string => `The reading stands, but its time could not be written: ${problem}`,
   due: (remaining: string): string => `Next round due in ${remaining}`,
-  overdue: (since: string): string => `Next round due since ${since}`,
+  overdue: (since: string): string => `Next round overdue by ${since}`,
   isDue: "The next round is due.",
   /** Of a vessel that cools closed. */
   opening: {
     due: (remaining: string): string => `Keep it closed for another ${remaining}`,
-    overdue: (since: string): string => `Closed for as long as is set since ${since}: open it if it is cold`,
+    overdue: (since: string): string => `Closed ${since} longer than is set: open it if it is cold`,
     isDue: "The vessel has been closed for as long as is set. Open it once it is cold.",
   },
   doubted: (finding: string): string => `Before it is entered: ${finding}`,

@@ -55,7 +55,7 @@ async function accessible(): Promise<void> {
 test("a whole run of drying and charring is entered from the pane alone, on a phone", async () => {
   await pane.getByRole("button", { name: "Whole screen" }).click();
   expect(await label()).toBe("Empty vessel (C11), g");
-  expect(await enter("25.00")).toBe("Empty vessel: 25 g, in C11.");
+  expect(await enter("25.00")).toBe("Empty vessel: 25.00 g, in C11.");
   expect(await focusedId()).toBe("weigh-reading");
   for (const [reading, time] of [["65,20", "9:00"], ["55.31", "9:30"], ["51.21", "10:00"]] as const) await enter(reading, time); // prettier-ignore
   await local.picture("weigh-in-run");
@@ -154,7 +154,7 @@ describe("weighing in is for cold fingers", () => {
     expect(await local.page.evaluate(() => (window as WorkbenchWindow).retortWorkbench?.workbook.selectedCell())).toMatchObject({ cell: "C11" });
     await pane.locator(".run-answer .answer", { hasText: "Drying. One round weighed: no answer yet." }).waitFor();
     const round2 = clockIn(20);
-    expect(await enter("60", round2)).toContain(`Vessel + sample, round 2, sample 1: 60 g at ${round2}, in C13.`);
+    expect(await enter("60", round2)).toContain(`Vessel + sample, round 2, sample 1: 60.00 g at ${round2}, in C13.`);
     await enter("61");
     await pane.locator(".chart-section .hint", { hasText: `Weighings on sheet "${sheet.name}".` }).waitFor();
     await pane.locator(".run-answer .answer", { hasText: /^Drying/, hasNotText: "One round weighed" }).waitFor();

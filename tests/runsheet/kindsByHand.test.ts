@@ -212,7 +212,7 @@ describe("A staged run, worked out by hand", () => {
       "lost 1.44 g",
       "held again: nothing more left",
       "lost 0.73 g",
-      "after 4 stages",
+      "after stage 4",
     ]);
     expect(run.value(stages.net(1))).toBeCloseTo(6.39, 9);
     expect(total).toBe(first + 4);

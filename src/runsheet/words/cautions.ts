@@ -47,18 +47,22 @@ export const cautions: Readonly<Record<RunKind, readonly string[]>> = {
   balance: [...BALANCE, ...DEFER],
 };
 
-const GENERAL = "CAUTIONS stand on a later page: read them first. ";
 const TOXIC = "Vapours are toxic and flammable: outdoors or ducted hood, CO alarm, vent never blocked.";
 
-/** The least of them, at the top of every page of a sheet that grew until they came to stand on a later one. One line, at most 140 characters. */
-export const cautionLine: Readonly<Record<RunKind, string>> = {
-  drying: `${GENERAL}Hot vessels burn: tongs, gloves. Never oven-dry what is wet with solvent or fuel.`,
-  charring: `${GENERAL}${TOXIC}`,
-  ashing: `${GENERAL}${TOXIC}`,
-  liquids: `${GENERAL}${TOXIC}`,
-  staged: `${GENERAL}Ducted hood, vessel never sealed, no oxidisers, no unknown powders.`,
-  salt: `${GENERAL}Hydrates spit: goggles, gloves. Crucible never sealed, no oxidisers, no unknown powders.`,
-  balance: `${GENERAL}A check is no calibration. Tweezers or clean gloves.`,
+/** The least of them, in a line, where the work is done. */
+export const briefCaution: Readonly<Record<RunKind, string>> = {
+  drying: "Hot vessels burn: tongs, gloves. Never oven-dry what is wet with solvent or fuel.",
+  charring: TOXIC,
+  ashing: TOXIC,
+  liquids: TOXIC,
+  staged: "Ducted hood, vessel never sealed, no oxidisers, no unknown powders.",
+  salt: "Hydrates spit: goggles, gloves. Crucible never sealed, no oxidisers, no unknown powders.",
+  balance: "A check is no calibration. Tweezers or clean gloves.",
 };
+
+/** At the top of every page of a sheet that grew until its cautions came to stand on a later one. One line, at most 140 characters. */
+export const cautionLine = Object.fromEntries(
+  Object.entries(briefCaution).map(([kind, brief]) => [kind, `CAUTIONS stand on a later page: read them first. ${brief}`]),
+) as Readonly<Record<RunKind, string>>;
 
 export const cautionWords = { heading: "CAUTIONS", about: "read before the first fire" } as const;

@@ -27,7 +27,7 @@ export const stageWords = {
     lost: (grams: Expression) => text`lost ${grams} g`,
     heldEnough: "held again: nothing more left",
     stillLosing: (grams: Expression) => text`lost ${grams} g more: hold again`,
-    after: (stages: Expression) => text`after ${stages} stages`,
+    after: (stages: Expression) => text`after stage ${stages}`,
   },
   workings: { done: "stages weighed, and all of them when over", left: "left, of the dry sample" },
 } as const;

@@ -5,6 +5,7 @@ import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { LABEL } from "../../../runsheet/sheet/Columns";
+import { briefCaution } from "../../../runsheet/words/cautions";
 import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
 import { nextStep } from "./nextStep";
@@ -14,11 +15,15 @@ import { readEntry } from "./readEntry";
 import { report, timeText } from "./report";
 import { begunAt, dueAt, openedFrom, stampNow, typedStamp } from "./stamp";
 
-/** What was put into the sheet with one press of Enter. */
-interface Put {
+/** What one press did: boxes filled by Enter, or none where boxes were left blank. */
+interface Done {
   readonly sheet: string;
   readonly step: Step;
   readonly cells: readonly { readonly at: Cell; readonly content: number | string }[];
+  /** The boxes that were to stay blank before it. */
+  readonly passed: ReadonlySet<string>;
+  /** When minutes were counted from before it, as a moment. */
+  readonly begun: number | undefined;
 }
 
 /** What came of an entry: done, refused, or questioned. */
@@ -28,9 +33,9 @@ export type Outcome = { readonly told: string } | { readonly refused: string; re
 export class WeighIn {
   private sheet = "";
   private cells: SheetCells | undefined;
-  private readonly passed = new Map<string, Set<string>>();
+  private readonly passed = new Map<string, ReadonlySet<string>>();
   private readonly begun = new Map<string, number>();
-  private readonly puts: Put[] = [];
+  private readonly history: Done[] = [];
 
   constructor(private readonly workbook: Workbook) {}
 
@@ -47,7 +52,7 @@ export class WeighIn {
   }
 
   get next(): Step | undefined {
-    return this.cells && nextStep(this.cells, this.passed.get(this.sheet) ?? new Set());
+    return this.cells && nextStep(this.cells, this.passedOn(this.sheet));
   }
 
   /** When the next round is due, as a moment. */
@@ -83,6 +88,11 @@ export class WeighIn {
     return this.cells?.sheet.options.timing === "minutes" ? "minutes" : "clock";
   }
 
+  /** What to mind beside the next box, where it is about a fire; "" elsewhere. */
+  get caution(): string {
+    return this.cells !== undefined && this.next?.isOfFire === true ? briefCaution[this.cells.sheet.options.kind] : "";
+  }
+
   pass(): void {
     const step = this.next;
     if (step?.isOptional === true) this.leaveBlank([step.at]);
@@ -94,9 +104,18 @@ export class WeighIn {
   }
 
   private leaveBlank(boxes: readonly Cell[]): void {
-    const own = this.passed.get(this.sheet) ?? new Set<string>();
-    for (const box of boxes) own.add(placeOf(box));
-    this.passed.set(this.sheet, own);
+    const step = this.next;
+    if (step === undefined) return;
+    this.remember(this.sheet, step, []);
+    this.passed.set(this.sheet, new Set([...this.passedOn(this.sheet), ...boxes.map(placeOf)]));
+  }
+
+  private passedOn(sheet: string): ReadonlySet<string> {
+    return this.passed.get(sheet) ?? new Set();
+  }
+
+  private remember(sheet: string, step: Step, cells: Done["cells"]): void {
+    this.history.push({ sheet, step, cells, passed: this.passedOn(sheet), begun: this.begun.get(sheet) });
   }
 
   /**
@@ -112,7 +131,7 @@ export class WeighIn {
     if ("refused" in entry) return { refused: entry.refused, of: "reading" };
     const stamp = this.stampBeside(cells, step, time, now);
     if (typeof stamp === "object") return { refused: stamp.refused, of: "time" };
-    const wanted: Put["cells"] = [
+    const wanted: Done["cells"] = [
       { at: step.at, content: entry.content },
       ...(stamp === undefined || step.clock === undefined ? [] : [{ at: step.clock, content: stamp }]),
     ];
@@ -130,7 +149,7 @@ export class WeighIn {
     return "refused" in judged ? { refused: judged.refused } : stamp;
   }
 
-  private async put(sheet: string, step: Step, wanted: Put["cells"], now: Date): Promise<string> {
+  private async put(sheet: string, step: Step, wanted: Done["cells"], now: Date): Promise<string> {
     const done: { at: Cell; content: number | string }[] = [];
     let problem = "";
     for (const one of wanted) {
@@ -143,7 +162,7 @@ export class WeighIn {
         problem = weighInWords.clockLeft((thrown as Error).message);
       }
     }
-    this.puts.push({ sheet, step, cells: done });
+    this.remember(sheet, step, done);
     const stamp = done[1]?.content;
     if (typeof stamp === "number" && this.timed === "minutes") this.begun.set(sheet, begunAt(stamp, now));
     await this.look(sheet);
@@ -151,30 +170,40 @@ export class WeighIn {
   }
 
   get canTakeBack(): boolean {
-    return this.puts.some(({ sheet }) => sheet === this.sheet);
+    return this.history.some(({ sheet }) => sheet === this.sheet);
   }
 
-  /** Takes the last entry on this sheet back: exactly what was put there, and only where it still stands. @returns it, to be corrected */
+  /**
+   * Undoes the last press on this sheet: takes out exactly what was put there, and only where it still stands, and asks again for boxes that
+   * were left blank. @returns what was put, to be corrected, where its box is the next one again
+   */
   async takeBack(): Promise<{ readonly told: string; readonly reading: string; readonly time: string }> {
-    const last = this.puts.filter(({ sheet }) => sheet === this.sheet).at(-1);
+    const last = this.history.filter(({ sheet }) => sheet === this.sheet).at(-1);
     if (last === undefined) return { told: "", reading: "", time: "" };
+    const { sheet, step } = last;
     const [own, beside] = last.cells;
-    const taken = (one: Put["cells"][number]): Promise<void> =>
-      this.workbook.replaceValue({ sheet: last.sheet, cell: placeOf(one.at) }, one.content, null);
+    const taken = (one: Done["cells"][number]): Promise<void> => this.workbook.replaceValue({ sheet, cell: placeOf(one.at) }, one.content, null);
     if (own !== undefined) await taken(own);
     // A time that was changed meanwhile stays for the reading to come.
     if (beside !== undefined) await taken(beside).catch(() => undefined);
-    this.puts.splice(this.puts.indexOf(last), 1);
-    this.passed.get(last.sheet)?.clear();
-    await this.look(last.sheet);
-    const [reading, time] = last.cells.map(({ content }) => content);
-    const asTyped = (of: number | string | undefined): string =>
-      typeof of !== "number" || this.timed === "minutes" ? String(of ?? "") : this.timed === "day" ? dayText(of) : clockText(of);
+    this.history.splice(this.history.indexOf(last), 1);
+    this.passed.set(sheet, last.passed);
+    if (last.begun === undefined) this.begun.delete(sheet);
+    await this.look(sheet);
+    const [name, cell] = [step.name, placeOf(step.at)];
+    if (own === undefined) return { told: weighInWords.askedAgain(name, cell), reading: "", time: "" };
+    // A box before it was emptied by hand: what was put belongs to its own box alone.
+    if (this.next === undefined || placeOf(this.next.at) !== cell) return { told: weighInWords.takenOut(name, cell), reading: "", time: "" };
     return {
-      told: weighInWords.takenBack(last.step.name, placeOf(last.step.at)),
-      reading: last.step.kind === "clock" ? asTyped(reading) : String(reading),
-      time: asTyped(time),
+      told: weighInWords.takenBack(name, cell),
+      reading: step.kind === "clock" && typeof own.content === "number" ? clockText(own.content) : String(own.content),
+      time: this.asTyped(beside?.content),
     };
+  }
+
+  private asTyped(content: number | string | undefined): string {
+    if (typeof content !== "number" || this.timed === "minutes") return String(content ?? "");
+    return this.timed === "day" ? dayText(content) : clockText(content);
   }
 
   /** What is said where no box is next. */

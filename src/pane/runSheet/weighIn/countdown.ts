@@ -1,5 +1,6 @@
 import { weighInWords } from "../../../problems/weighInWords";
 import { element } from "../../element";
+import { durationText } from "../durationText";
 
 const MILLISECONDS_PER_SECOND = 1000;
 const SECONDS_PER_MINUTE = 60;
@@ -27,7 +28,7 @@ export function countdown(whenDue: (words: CountdownWords) => void): Countdown {
     line.hidden = due === undefined;
     if (due === undefined) return;
     const left = Math.ceil((due - Date.now()) / MILLISECONDS_PER_SECOND);
-    line.textContent = left > 0 ? said.due(clockOf(left)) : said.overdue(clockOf(-left));
+    line.textContent = left > 0 ? said.due(clockOf(left)) : said.overdue(lateText(-left));
     line.classList.toggle("overdue", left <= 0);
   };
   const tick = (): void => {
@@ -49,6 +50,10 @@ export function countdown(whenDue: (words: CountdownWords) => void): Countdown {
     },
   };
 }
+
+/** "12:05", and from an hour on "1 h 5 min", which nobody takes for a time of day. */
+const lateText = (seconds: number): string =>
+  seconds < SECONDS_PER_MINUTE ** 2 ? clockOf(seconds) : durationText(Math.floor(seconds / SECONDS_PER_MINUTE));
 
 /** "29:07", "1:05:00" */
 export function clockOf(seconds: number): string {

@@ -17,7 +17,8 @@ export function report(cells: SheetCells, { at, name, unit, kind, change, total,
   if (kind === "clock") return weighInWords.clockEntered(name, clockText(Number(content)), placeOf(at));
   const { columns, options } = cells.sheet;
   const time = clock && cells.at(clock.row, clock.column);
-  const told = weighInWords.entered(name, content, unit, placeOf(at), typeof time === "number" ? timeText(cells, time) : "", isOfSamples(cells));
+  const read = typeof content === "number" && unit === GRAMS ? `${asOnBalance(content, decimalsOf(options.readability))} ${unit}` : content;
+  const told = weighInWords.entered(name, read, unit, placeOf(at), typeof time === "number" ? timeText(cells, time) : "", isOfSamples(cells));
   const value = change && cells.at(change.at.row, change.at.column);
   const rows = total === undefined ? [at.row] : [at.row, total];
   // Beside some boxes stand words for who weighs, which are no verdict.
@@ -33,6 +34,12 @@ export function report(cells: SheetCells, { at, name, unit, kind, change, total,
     ...(says.length === 0 ? [] : [weighInWords.says(says.join("; "))]),
   ].join(" ");
 }
+
+const GRAMS = "g";
+
+/** 25 as 25.00; figures that the balance does not show stay. */
+const asOnBalance = (grams: number, decimals: number): string =>
+  Number(grams.toFixed(decimals)) === grams ? grams.toFixed(decimals) : String(grams);
 
 // As shares are shown on the sheet.
 const SHARE_DECIMALS = 2;

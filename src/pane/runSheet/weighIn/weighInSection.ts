@@ -38,7 +38,8 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
   const pass = button(weighInWords.pass, "secondary", () => leaveBlank(() => weighIn.pass()));
   const takeBack = button(weighInWords.takeBack, "secondary", () => void takenBack());
   const skips = element("div", { class: "weigh-skips" });
-  const form = element("form", { novalidate: true, class: "weigh-form" }, label, reading, timeField, enter, allTheSame);
+  const caution = element("p", { class: "weigh-caution" });
+  const form = element("form", { novalidate: true, class: "weigh-form" }, caution, label, reading, timeField, enter, allTheSame);
   const rest = element("p", { class: "weigh-rest" });
   const section = element(
     "section",
@@ -52,6 +53,12 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
   );
   let busy = false;
   let shown: string | undefined;
+
+  const nameEnter = (): void => {
+    const step = weighIn.next;
+    const isNow = step?.kind === "clock" && reading.value.trim() === "";
+    enter.textContent = isNow ? weighInWords.clockEnter(step.name) : weighInWords.enter;
+  };
 
   const draw = (): void => {
     const step = weighIn.next;
@@ -71,7 +78,9 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
     if (step === undefined) return;
     const isClock = step.kind === "clock";
     label.textContent = `${weighInWords.box(step.name, placeOf(step.at))}${step.unit === "" ? "" : `, ${step.unit}`}`;
-    enter.textContent = isClock ? weighInWords.clockEnter(step.name) : weighInWords.enter;
+    caution.textContent = weighIn.caution;
+    caution.hidden = weighIn.caution === "";
+    nameEnter();
     reading.inputMode = step.kind === "reading" ? "decimal" : "text";
     timeField.hidden = !weighIn.asksForTime;
     timeLabel.textContent = { clock: weighInWords.clock, minutes: weighInWords.minute, day: weighInWords.day }[weighIn.timed];
@@ -149,6 +158,7 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
       const last = await weighIn.takeBack();
       reset();
       [reading.value, time.value] = [last.reading, last.time];
+      nameEnter();
       reading.select();
       tell(last.told);
       changed();
@@ -158,7 +168,10 @@ export function weighInSection(workbook: Workbook, changed: () => void): WeighIn
     event.preventDefault();
     void entered(false);
   });
-  form.addEventListener("input", hush);
+  form.addEventListener("input", () => {
+    hush();
+    nameEnter();
+  });
   hush();
   const show = async (sheet: string | undefined): Promise<void> => {
     if (sheet === undefined) {

@@ -132,7 +132,7 @@ test("staged heating: heat, hold, cool, weigh, name what left, until there are n
   await dried("21.5", "26.504", "26.5", "26.5");
   expect(await walk("", "120", "116", "45", "", "-")).toEqual(fire("stage 1"));
   expect(await enter("25.78")).toEqual({
-    told: `Vessel + what is left, after stage 1: 25.78 g, in C${(await place("After stage 1, g")).row}. Left: 85.60 % of the dry sample. The sheet says: lost 0.720 g; after 1 stages.`,
+    told: `Vessel + what is left, after stage 1: 25.780 g, in C${(await place("After stage 1, g")).row}. Left: 85.60 % of the dry sample. The sheet says: lost 0.720 g; after stage 1.`,
   });
   expect(await walk("crystal water")).toEqual(["what left, stage 1"]);
   expect(await held(`H${(await place("Stage 1")).row}`)).toBe("crystal water");
@@ -210,7 +210,7 @@ test("a balance check: the weight, its rounds on their days, zeros after, and th
   expect(await enter("200", week, "27.11.")).toEqual({ refused: "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today.", of: "time" });
   expect(await enter("200", week, "20 Nov 2026")).toMatchObject({ doubt: expect.stringContaining("before the round above it") as string });
   expect(await enter("200", week, "27 Nov 2026")).toMatchObject({
-    told: expect.stringContaining("200 g on 2026-11-27, in C14. As the weight's value.") as string,
+    told: expect.stringContaining("200.00 g on 2026-11-27, in C14. As the weight's value.") as string,
   });
   expect(await weighIn.takeBack()).toEqual({
     told: "Check weight, round 2, C14: taken back. Correct it and press Enter.",

@@ -30,10 +30,10 @@ describe("WeighIn", () => {
   it("takes a whole run of drying and charring, the clock stamped, and says what was lost and whether it is steady", async () => {
     await opened();
     expect(next()).toBe("empty vessel C11");
-    expect(await enter("25.00")).toEqual({ told: "Empty vessel: 25 g, in C11." });
+    expect(await enter("25.00")).toEqual({ told: "Empty vessel: 25.00 g, in C11." });
     expect(next()).toBe("round 1: moist C12");
     expect(await enter("65,20", at(9, 0))).toEqual({
-      told: "Round 1: moist: 65.2 g at 9:00, in C12. The sheet says: all in; into the oven; not dry yet.",
+      told: "Round 1: moist: 65.20 g at 9:00, in C12. The sheet says: all in; into the oven; not dry yet.",
     });
     expect(weighIn.due(at(9, 10))).toBe(at(9, 30).getTime() - 12_000);
     expect(await enter("55.31", at(9, 31))).toEqual({
@@ -56,7 +56,7 @@ describe("WeighIn", () => {
     await enter("", at(14, 3));
     expect(next()).toBe("vessel + char, after firing 1 C23");
     expect(await enter("32.9", at(14, 5))).toEqual({
-      told: "Vessel + char, after firing 1: 32.9 g, in C23. Lost 18.31 g. The sheet says: lost 18.31 g: fire again; not shown finished.",
+      told: "Vessel + char, after firing 1: 32.90 g, in C23. Lost 18.31 g. The sheet says: lost 18.31 g: fire again; not shown finished.",
     });
     for (const firing of [2, 3]) {
       while (weighIn.next?.isOptional === true) weighIn.pass();
@@ -170,6 +170,41 @@ describe("WeighIn", () => {
     await run.type(cell(12, 2), 65.1);
     await expect(weighIn.takeBack()).rejects.toThrow("Cell C12 holds something else by now, so it was left as it is. Look at it in the sheet.");
     expect([await held("C12"), await held("B12")]).toEqual([65.1, 0.375]);
+  });
+
+  it("takes a weighing back to its own box, though boxes before it were left blank, and boxes left blank are asked for again", async () => {
+    await opened();
+    for (const [index, grams] of ["25", "65.2", "51.21", "51.21"].entries()) await enter(grams, at(9, 30 * index));
+    await enter("", at(11, 0));
+    expect(next()).toBe("set to, firing 1 C19");
+    await enter("450");
+    const [straight] = weighIn.next?.skips ?? [];
+    if (straight !== undefined) weighIn.skip(straight);
+    expect(next()).toBe("vessel + char, after firing 1 C23");
+    await enter("39.2", at(14, 0));
+    expect(await weighIn.takeBack()).toMatchObject({
+      told: "Vessel + char, after firing 1, C23: taken back. Correct it and press Enter.",
+      reading: "39.2",
+    });
+    expect(next()).toBe("vessel + char, after firing 1 C23");
+    expect(await weighIn.takeBack()).toEqual({ told: "At the sample, firing 1, D19: not left blank after all.", reading: "", time: "" });
+    expect([next(), await held("C19")]).toEqual(["at the sample, firing 1 D19", 450]);
+    expect(await weighIn.takeBack()).toMatchObject({ told: "Set to, firing 1, C19: taken back. Correct it and press Enter.", reading: "450" });
+    expect(await weighIn.takeBack()).toMatchObject({ told: "Lit, firing 1, B19: taken back. Correct it and press Enter.", reading: "11:00" });
+    expect(weighIn.caution).toBe("Vapours are toxic and flammable: outdoors or ducted hood, CO alarm, vent never blocked.");
+  });
+
+  it("hands nothing on to another box where one before it was emptied by hand", async () => {
+    await opened();
+    await enter("25");
+    await enter("65.2", at(9, 0));
+    await run.type(cell(11, 2), null);
+    expect(await weighIn.takeBack()).toEqual({
+      told: "Round 1: moist, C12: taken back. Another box before it is blank, and comes first.",
+      reading: "",
+      time: "",
+    });
+    expect([next(), weighIn.caution, await held("B12")]).toEqual(["empty vessel C11", "", null]);
   });
 
   it("never writes over a box that was filled meanwhile", async () => {

@@ -13,8 +13,13 @@ test("what is said while weighing in", () => {
   expect(weighInWords.clockLeft("It broke.")).toBe("The reading stands, but its time could not be written: It broke.");
   expect([weighInWords.due("29:07"), weighInWords.overdue("00:12"), weighInWords.isDue]).toEqual([
     "Next round due in 29:07",
-    "Next round due since 00:12",
+    "Next round overdue by 00:12",
     "The next round is due.",
+  ]);
+  expect([weighInWords.takenBack("round 2", "C13"), weighInWords.takenOut("round 2", "C13"), weighInWords.askedAgain("round 2", "C13")]).toEqual([
+    "Round 2, C13: taken back. Correct it and press Enter.",
+    "Round 2, C13: taken back. Another box before it is blank, and comes first.",
+    "Round 2, C13: not left blank after all.",
   ]);
   expect(weighInWords.done).toBe("Nothing is left to weigh on this sheet.");
 });
@@ -46,7 +51,7 @@ test("what is said of kinds of run that catch, stage or check a balance", () => 
   ]);
   expect([weighInWords.opening.due("29:07"), weighInWords.opening.overdue("00:12"), weighInWords.opening.isDue]).toEqual([
     "Keep it closed for another 29:07",
-    "Closed for as long as is set since 00:12: open it if it is cold",
+    "Closed 00:12 longer than is set: open it if it is cold",
     "The vessel has been closed for as long as is set. Open it once it is cold.",
   ]);
 });

@@ -17,6 +17,8 @@ export interface Step {
   readonly change?: Change;
   /** The row besides its own whose verdict is about it. */
   readonly total?: number;
+  /** Of a fire, beside which its cautions are shown. */
+  readonly isOfFire?: true;
   /** Several boxes at once that may stay blank, each choice with its words. */
   readonly skips: readonly Skip[];
 }

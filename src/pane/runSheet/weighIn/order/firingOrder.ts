@@ -54,7 +54,8 @@ function named(cells: RunCells, at: Cell): Step {
 function* noted({ cells }: Work<RunCells>, table: Fired, row: number, more: readonly Skip[]): Generator<Step> {
   const fire = fireOf(table, row);
   const over = NOTED.map((name) => fire[name]).filter((at) => isBlank(cells, at));
-  for (const name of NOTED) yield step(cells, fire[name], { isOptional: true, skips: [{ words: weighInWords.toWeighing, over }, ...more] });
+  for (const name of NOTED)
+    yield step(cells, fire[name], { isOptional: true, isOfFire: true, skips: [{ words: weighInWords.toWeighing, over }, ...more] });
 }
 
 const fireOf = (table: Fired, row: number): Readonly<Record<FireColumn, Cell>> => table.fire(table.rows.fire.first + row - table.rows.first);

@@ -20,12 +20,15 @@ import { resultsBlock } from "./blocks/resultsBlock";
 import { settingsBlock } from "./blocks/settingsBlock";
 import { setupBlock } from "./blocks/setupBlock";
 import { watched } from "./blocks/typedOverBlock";
+import type { Cell } from "./expressions/Expression";
 import { placeOf } from "./expressions/formulaText";
 import { KINDS } from "./kinds";
 import { checkOptions } from "./options/checkOptions";
 import type { CheckedOptions, RunSheetOptions } from "./options/RunSheetOptions";
 import type { BALANCE_BLOCKS } from "./sheet/balanceRows";
 import { balanceSheet } from "./sheet/BalanceSheet";
+import { CLOCK } from "./sheet/Columns";
+import type { CheckName } from "./sheet/layout";
 import { runSheet, type RunSheet } from "./sheet/RunSheet";
 
 /**
@@ -65,7 +68,20 @@ function makeBlocks(sheet: RunSheet): Block {
   const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
   const made = names.map((name, index) => BLOCKS[name](sheet, phaseNumber(names, index)));
   const totals = sheet.tables.map(({ rows }) => rows.total);
-  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), totals);
+  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), { totals, isAside: asideOf(sheet), decides: [sheet.working.absent] });
+}
+
+/** Checks that decide whether there is an answer, and do not merely mark it. */
+const DECIDES: readonly CheckName[] = ["agree", "theory"];
+
+/** What the answer asks and is not calculated from: marks, whether Retort is here, and what each round lost, told only while drying. */
+function asideOf({ rows, drying, samples, working }: RunSheet): (at: Cell) => boolean {
+  const marks = new Set(rows.checks.lines.filter(({ check }) => !DECIDES.includes(check)).map(({ row }) => row));
+  const losses = new Set(samples.map((sample) => drying.lost(rows.drying.first, sample).column));
+  return ({ row, column }) =>
+    (marks.has(row) && column <= CLOCK + 1) ||
+    (losses.has(column) && row >= rows.drying.first && row <= rows.drying.last) ||
+    (row === working.absent.row && column === working.absent.column);
 }
 
 type SampleBlock = Exclude<BlockName, "checks" | keyof typeof BALANCE_BLOCKS>;

@@ -697,7 +697,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a share typed over",
       (run) => run.type(run.sheet.share("volatile", 1), 0.7),
-      "? C54 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
+      "▲ C54 was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.",
     ],
     [
       "a verdict typed over",

@@ -3,7 +3,7 @@ import { workingWords } from "../../runsheet/words/workingWords";
 import { nameOf } from "./cellNames";
 import { placeName, rangeName } from "./rangeNames";
 import { inWorking } from "./plainText";
-import { isPlace, partsOf } from "./parts";
+import { isPlace, partsOf } from "../../runsheet/expressions/parts";
 import { isError, isTable } from "./Plain";
 import type { SheetCells } from "./RunCells";
 import { evaluate } from "./workOut";

@@ -134,6 +134,16 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
   LEFT: texts((text, count = 1) => text.slice(0, count)),
   RIGHT: texts((text, count = 1) => text.slice(-count)),
   MID: texts((text, from = 1, count = 0) => text.slice(from - 1, from - 1 + count)),
+  LEN: texts((text) => text.length),
+  SUBSTITUTE: (text = null, old = null, by = null, which = null) => {
+    const failed = [text, old, by, which].find((one) => !isTable(one) && isError(one));
+    if (failed !== undefined) return failed as Plain;
+    const parts = textOf(text as Plain).split(textOf(old as Plain));
+    const put = textOf(by as Plain);
+    if (which === null) return parts.join(put);
+    const place = Number(which);
+    return place >= parts.length ? textOf(text as Plain) : [parts.slice(0, place), parts.slice(place)].map((some) => some.join(textOf(old as Plain))).join(put);
+  },
   FIND: (wanted = null, text = null) => {
     const [part, whole] = [wanted as Plain, text as Plain];
     if (isError(whole)) return whole;

@@ -3,7 +3,7 @@ import { formulaText } from "../../runsheet/expressions/formulaText";
 import { choiceWords } from "../../runsheet/words/choiceWords";
 import { nameOf } from "./cellNames";
 import { placeName, rangeName } from "./rangeNames";
-import { isPlace, placesIn } from "./parts";
+import { isPlace, placesIn } from "../../runsheet/expressions/parts";
 import { inWorking, plainText } from "./plainText";
 import { isTable } from "./Plain";
 import type { SheetCells } from "./RunCells";

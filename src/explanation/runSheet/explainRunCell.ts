@@ -9,7 +9,7 @@ import type { RunCellExplanation } from "../CellExplanation";
 import { checkAt, nameOf, type CellName } from "./cellNames";
 import { placeName, rangeName } from "./rangeNames";
 import { conditionText } from "./conditionText";
-import { placesIn } from "./parts";
+import { placesIn } from "../../runsheet/expressions/parts";
 import { expressionOfFormula } from "./expressionOfFormula";
 import { isSameNumber } from "./isSameNumber";
 import { balanceMeaningOf, meaningOf } from "./meanings";

@@ -3,7 +3,7 @@ import { placeOf } from "../../runsheet/expressions/formulaText";
 import { cell, type Cell, type Expression, type Range } from "../../runsheet/expressions/Expression";
 import { waitWords } from "../../runsheet/words/waitWords";
 import { nameOf } from "./cellNames";
-import { placesIn } from "./parts";
+import { placesIn } from "../../runsheet/expressions/parts";
 import { isError } from "./Plain";
 import { isBox, type SheetCells } from "./RunCells";
 import { wayThrough, type Way } from "./wayThrough";

@@ -3,7 +3,7 @@ import { workingWords } from "../../runsheet/words/workingWords";
 import { ArithmeticLines } from "./ArithmeticLines";
 import { isPrinted, nameOf } from "./cellNames";
 import { placeName } from "./rangeNames";
-import { asksForPlace, isPlace, partsOf, placesIn } from "./parts";
+import { asksForPlace, isPlace, partsOf, placesIn } from "../../runsheet/expressions/parts";
 import { isSameNumber } from "./isSameNumber";
 import { inWorking, plainText } from "./plainText";
 import type { SheetCells } from "./RunCells";

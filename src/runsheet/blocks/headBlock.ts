@@ -40,6 +40,7 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
   const ledger = (["caught", "ledger"] as const).flatMap((name) => verdictOn(name) ?? []);
   return {
     ...checkColumns(lines),
+    typedOver: verdictOn("typedOver") ?? fixed(cell(0, CLOCK)),
     agree: verdictOn("agree"),
     analysis: verdictOn("analysis"),
     ...(ledger.length > 0 ? { ledger } : {}),
@@ -47,11 +48,11 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
   };
 }
 
-/** Whether weights contradict one another; what theory allows is no weight to put right. */
+/** Whether weights contradict one another, or what they give was typed over; what theory allows is no weight to put right. */
 const cannotBe = ({ rows }: RunSheet): Condition =>
   any(
     ...rows.checks.lines
-      .filter(({ check }) => check === "vessel" || check === "order")
+      .filter(({ check }) => check === "vessel" || check === "order" || check === "typedOver")
       .map(({ row }) => is(fixed(cell(row, CLOCK)), "=", checkWords.verdicts.contradiction)),
   );
 

@@ -117,7 +117,7 @@ const BESIDE_HEADLINE: Readonly<Partial<Record<ShareName, ShareName>>> = {
 function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expression {
   const shares = sheet.across((sample) => sheet.share(name, sample));
   const bearing = [...bears(name), ...(hasAgree ? (["agree"] as const) : [])].sort((one, other) => numberOf(sheet, one) - numberOf(sheet, other));
-  const contradicting = (["vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap((check) => {
+  const contradicting = (["typedOver", "vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap((check) => {
     const at = verdictOn(sheet, check);
     return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
   });

@@ -1,40 +1,86 @@
-import { cell } from "../expressions/Expression";
-import { lastTypedOver, watchCells, type Watched } from "../formulas/typedOver";
-import { CLOCK } from "../sheet/Columns";
+import { NOTHING, when } from "../expressions/choices";
+import { cell, is, joined, range, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { formulaText } from "../expressions/formulaText";
+import { areasWithoutFormula, firstWithoutFormula, MOST_LOTS, namesWithoutFormula, watchCells, withoutFormula, type Watched } from "../formulas/typedOver";
+import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Sheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
 import { calculatedAreas } from "./calculatedAreas";
+import { calculatedFor } from "./calculatedFor";
 import { calculatedRule } from "./entries";
-import { together, working, workingLabel, type Block, type BlockCell } from "./Block";
+import { ofCells, together, working, workingLabel, type Block, type BlockCell } from "./Block";
+
+/** What the watch of a sheet has to know of it. */
+export interface Watching {
+  /** Rows above which rows are put in by hand. */
+  readonly totals: readonly number[];
+  /** Cells that the answer asks and that decide nothing of its number, such as the checks that mark it. */
+  readonly isAside: (at: Cell) => boolean;
+  /** Those of them that decide whether there is an answer. */
+  readonly decides: readonly Cell[];
+}
 
 /**
- * A sheet whose calculated cells are all watched: each under a rule that refuses whatever is typed, and counted where a spreadsheet let
- * it pass, as it does what is pasted.
- * @param totals rows above which rows are put in by hand
+ * A sheet whose calculated cells are all watched: each under a rule that refuses whatever is typed, and told where a spreadsheet let it
+ * pass, as it does what is pasted: apart those that the answer is calculated from.
  */
-export function watched(sheet: Sheet & Watched, block: Block, totals: readonly number[]): Block {
-  const { below, head } = watchCells(sheet);
-  const line = cell(sheet.rows.head.checks, 0);
+export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside, decides }: Watching): Block {
+  const watch = watchCells(sheet);
+  const isLine = ({ at }: BlockCell): boolean => at.row === sheet.rows.head.checks && at.column === LABEL;
   const calculated = block.cells.filter(({ formula }) => formula !== undefined);
-  const isLine = ({ at }: BlockCell): boolean => at.row === line.row && at.column === line.column;
-  const later = calculated.filter((one) => restsOnTheCheck(sheet, one));
-  const earlier = calculated.filter((one) => !restsOnTheCheck(sheet, one));
-  const ofHead = calculatedAreas([...later.filter((one) => !isLine(one)), working(below, 0)]);
-  const watch: Block = {
-    cells: [
-      workingLabel(sheet, below.row, sheetWords.workings.typedOver),
-      working(below, lastTypedOver(calculatedAreas(earlier), totals)),
-      working(head, lastTypedOver(ofHead, [])),
-    ],
-    entryRules: [],
-  };
-  const every = together(block, watch);
-  return together(every, { cells: [], entryRules: calculatedAreas(every.cells).map(calculatedRule) });
+  const [later, earlier] = [true, false].map((rests) => calculated.filter((one) => restsOnTheCheck(sheet, one) === rests)) as [BlockCell[], BlockCell[]];
+  const fed = calculatedFor(cell(sheet.rows.head.answer, LABEL), block.cells, isAside);
+  const isFed = (one: BlockCell): boolean => fed.has(one) || decides.some((at) => at.row === one.at.row && at.column === one.at.column);
+  const [feeding, others] = [true, false].map((is) => calculatedAreas(earlier.filter((one) => isFed(one) === is))) as [Range[], Range[]];
+  const [ofFeeding, ofOthers] = [inLots(feeding), inLots(others)];
+  const hasLots = ofFeeding.length + ofOthers.length <= MOST_LOTS;
+  const lots = hasLots ? [...ofFeeding, ...ofOthers] : [];
+  // A spreadsheet that takes single cells alone asks those, where they are not too many.
+  const lotsSay = (of: readonly Cell[]): Expression => (hasLots ? when(is(joined(...of), "=", NOTHING), 0, 1) : -1);
+  const [own, further] = [watch.lots.slice(0, ofFeeding.length), watch.lots.slice(ofFeeding.length, lots.length)];
+  const every = [...feeding, ...others];
+  const told = ofCells(
+    workingLabel(sheet, watch.row, sheetWords.workings.typedOver),
+    working(watch.feeding, withoutFormula(feeding, totals, lotsSay(own))),
+    working(watch.others, withoutFormula(others, totals, lotsSay(further))),
+    ...watch.first.map((at, index) => working(at, firstWithoutFormula(every, totals, watch.first[index - 1] ?? 0))),
+    ...lots.map((areas, index) => working(watch.lots[index] as Cell, areasWithoutFormula(areas))),
+  );
+  const ofHead = [...later.filter((one) => !isLine(one)), ...told.cells.filter(({ formula }) => formula !== undefined)].map(({ at }) => at);
+  const all = together(block, told, ofCells(working(watch.head, namesWithoutFormula(ofHead))));
+  return together(all, { cells: [], entryRules: calculatedAreas(all.cells).map(calculatedRule) });
 }
 
 /** The check of what was typed over, the marks in the results that follow from the checks, and the lines at the top. */
 function restsOnTheCheck({ rows, columns }: Sheet & Watched, { at, style }: BlockCell): boolean {
   if (at.column > columns.verdict) return false;
   const isHead = at.row <= Math.max(...Object.values(rows.head));
-  return isHead || (style === "runMark" && at.column === CLOCK) || at.row === watchCells({ rows, columns }).below.row;
+  return isHead || (style === "runMark" && at.column === CLOCK) || at.row === watchCells({ rows, columns }).row;
+}
+
+// A cell holds 8,192 characters, a function takes 255 arguments (Excel specifications and limits).
+const LONGEST = 7500;
+const MOST_CELLS = 250;
+
+/** Areas in as many lots as cells are needed to ask for each of their cells. */
+function inLots(areas: readonly Range[]): Range[][] {
+  const lots: Range[][] = [];
+  let room = 0;
+  for (const area of areas.flatMap(ofFewRows)) {
+    const length = formulaText(areasWithoutFormula([area])).length;
+    if (length > room) {
+      lots.push([]);
+      room = LONGEST;
+    }
+    lots.at(-1)?.push(area);
+    room -= length;
+  }
+  return lots;
+}
+
+function ofFewRows({ from, to }: Range): Range[] {
+  const rows = Math.floor(MOST_CELLS / (to.column - from.column + 1));
+  return Array.from({ length: Math.ceil((to.row - from.row + 1) / rows) }, (_, index) =>
+    range(cell(from.row + index * rows, from.column), cell(Math.min(to.row, from.row + (index + 1) * rows - 1), to.column)),
+  );
 }

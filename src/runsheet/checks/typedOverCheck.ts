@@ -1,11 +1,15 @@
-import { fn, is } from "../expressions/Expression";
-import { cellNumbered } from "../formulas/cellsNamed";
-import { watchCells, type Watched } from "../formulas/typedOver";
-import { checkWords } from "../words/checkWords";
+import { any } from "../expressions/choices";
+import { fn, is, joined } from "../expressions/Expression";
+import { typedOverSays, watchCells, type Watched } from "../formulas/typedOver";
+import { MARKS } from "../words/checkWords";
 import { step, type Check } from "./Check";
 
-/** Whether every calculated cell that the answer rests on still holds its formula. */
+/** Whether every calculated cell still holds its formula; one that the answer is calculated from withholds it, any other marks it. */
 export function typedOverCheck(sheet: Watched): Check {
-  const found = fn("N", watchCells(sheet).below);
-  return { silentWhile: is(found, "<", 0), steps: [step(is(found, ">", 0), checkWords.typedOver.found(cellNumbered(found)))] };
+  const { feeding, others } = watchCells(sheet);
+  const says = typedOverSays(sheet);
+  return {
+    silentWhile: any(is(fn("N", feeding), "<", 0), is(fn("N", others), "<", 0)),
+    steps: [step(is(feeding, ">", 0), joined(MARKS.contradiction, says)), step(is(others, ">", 0), joined(MARKS.doubt, says))],
+  };
 }

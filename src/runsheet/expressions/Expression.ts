@@ -85,7 +85,7 @@ export type BuiltIn =
       | "TINV"
       | "NA"
     )
-  | ("N" | "ROW" | "ROWS" | "COLUMN" | "CHAR" | "HOUR" | "MINUTE" | "FIXED" | "LEFT" | "MID" | "RIGHT" | "FIND");
+  | ("N" | "ROW" | "ROWS" | "COLUMN" | "CHAR" | "HOUR" | "MINUTE" | "FIXED" | "LEFT" | "MID" | "RIGHT" | "FIND" | "LEN" | "SUBSTITUTE");
 export type OurFunction = `RETORT.${string}`;
 
 export const cell = (row: number, column: number): Cell => ({ kind: "cell", row, column, fixed: "nothing" });

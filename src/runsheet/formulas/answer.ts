@@ -26,6 +26,8 @@ export interface ChecksAt {
   readonly ledger?: readonly Cell[];
   /** That of the theoretical loss. Left out where no salt is heated. */
   readonly theory?: Cell;
+  /** That of what was typed over: wrong where the answer is calculated from it, in doubt where it is not. */
+  readonly typedOver: Cell;
 }
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
@@ -52,20 +54,26 @@ const doubts = (checks: ChecksAt): Expression =>
 /** Whether the answer is marked. By the checks, not by the mark it begins with: a spreadsheet may read "?" as any one character. */
 export const isMarked = (checks: ChecksAt): Condition => any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
 
+/** Whether a cell that the answer is calculated from was typed over. */
+export const restsOnTypedOver = ({ typedOver }: ChecksAt): Condition => is(typedOver, "=", verdicts.contradiction);
+
 /** The answer in a sentence, as far as the run has come. @param together the words of the headline's and of the other share together */
 export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   const { drying, charring, working } = sheet;
   const nothing = any(is(working.inUse, "=", 0), is(fn("COUNT", block(sheet, drying)), "=", 0));
   const begun = [
     [nothing, words.nothing],
+    [restsOnTypedOver(checks), words.typedOver],
     ...aboveTheory(sheet, checks),
     [is(counted(checks, verdicts.contradiction), ">", 0), words.withheld],
     [isAbsent(sheet), words.absent],
   ] as const;
   const wet = sheet.across((sample) => sheet.share("moistureWet", sample));
   const [table] = sheet.fired;
+  // What was lost so far comes from the column of losses, and nothing else of the answer does.
+  const soFarDried = joined(when(is(checks.typedOver, "=", verdicts.doubt), words.inDoubt, NOTHING), whileDrying(sheet));
   if (table === undefined)
-    return firstOf([...begun, [isNotDry(sheet), whileDrying(sheet)], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
+    return firstOf([...begun, [isNotDry(sheet), soFarDried], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
   const isHeated = is(fn("COUNT", block(sheet, table)), ">", 0);
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
   const [soFar, moist, dry] =
@@ -79,7 +87,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
     [
       ...begun,
       [all(isNotDry(sheet), isHeated), marked(checks, moist)],
-      [isNotDry(sheet), whileDrying(sheet)],
+      [isNotDry(sheet), soFarDried],
       [is(fn("COUNT", block(sheet, table)), "=", 0), marked(checks, notHeated)],
       [is(fn("COUNT", shares), "=", 0), words.someOf(0, working.inUse)],
       [is(table.allSteady, "=", 0), marked(checks, soFar(meanOrEnds(sheet, shares), material(sheet)))],
@@ -201,7 +209,8 @@ export function checksSay(checks: ChecksAt): Expression {
   const { verdicts: every, findings, count } = checks;
   const [wrong, doubted, waiting] = [counted(checks, verdicts.contradiction), counted(checks, verdicts.doubt), counted(checks, verdicts.notYet)];
   const gravest = when(is(wrong, ">", 0), verdicts.contradiction, verdicts.doubt);
-  const finding = fn("INDEX", findings, fn("MATCH", gravest, every, 0));
+  // What was typed over explains whatever else contradicts, and is looked at last.
+  const finding = fn("INDEX", findings, when(restsOnTypedOver(checks), count, fn("MATCH", gravest, every, 0)));
   return firstOf(
     [
       [

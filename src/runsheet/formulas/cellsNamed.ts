@@ -12,10 +12,11 @@ const BEFORE_A = 64;
 export const lastCellWhere = (holds: Expression, block: Range): Joined => cellNumbered(numberOfLastCell(holds, block));
 
 /** The same cell as a number, row and column in one; 0 where it holds for none. */
-export function numberOfLastCell(holds: Expression, block: Cell | Range): Expression {
-  const number = reckon(reckon(fn("ROW", block), "*", PER_ROW), "+", fn("COLUMN", block));
-  return fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", number)));
-}
+export const numberOfLastCell = (holds: Expression, block: Cell | Range): Expression =>
+  fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", numberOf(block))));
+
+/** The number of each cell of a block, or of one. */
+export const numberOf = (block: Cell | Range): Expression => reckon(reckon(fn("ROW", block), "*", PER_ROW), "+", fn("COLUMN", block));
 
 /** The name of the cell that such a number stands for. */
 export const cellNumbered = (number: Expression): Joined =>

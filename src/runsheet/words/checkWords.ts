@@ -5,6 +5,7 @@ export const MARKS = { contradiction: "▲ ", doubt: "? " } as const;
 
 const { contradiction, doubt } = MARKS;
 const doubted = (sentence: Expression) => joined(doubt, sentence);
+const MEND = "Undo, or press Mend formulas in the task pane.";
 const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${sample}: `, sentence);
 
 /** Words of the checks: the name of each, and what it finds: where, what, and what to do. */
@@ -241,6 +242,9 @@ export const checkWords = {
       doubted(text`Row ${row}: weighed colder than the room reads heavy, and damp settles on it. Let it come to the room.`),
   },
   typedOver: {
-    found: (at: Expression) => doubted(text`${at} was typed over: its formula is gone. Undo, or press Mend formulas in the task pane.`),
+    one: (at: Expression) => text`${at} was typed over: its formula is gone. ${MEND}`,
+    several: (cells: Expression) => text`${cells} were typed over: their formulas are gone. ${MEND}`,
+    more: (count: Expression) => text` and ${count} more`,
+    within: (blocks: Expression) => text`Something was typed over within ${blocks}: its formula is gone. ${MEND}`,
   },
 } as const;

@@ -32,6 +32,7 @@ export const headWords = {
     oneRound: "Drying. One round weighed: no answer yet.",
     roundMissing: "Drying. A sample has no weight in one of the rounds: no answer yet.",
     withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
+    typedOver: "▲ Answer withheld: a cell that it is calculated from was typed over. Put right what the next line names.",
     drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
     dryingTogether: (percent: Expression) =>
       text`Drying. Lost so far ${percent} % of the moist weight of all together, and not shown dry: no answer yet.`,

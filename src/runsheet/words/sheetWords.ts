@@ -19,7 +19,7 @@ export const sheetWords = {
     vessel: "empty vessel counted, g",
     corrected: "counted, g with the vessel",
     together: "± 95 % together",
-    typedOver: "last cell typed over, row × 100 + column; the same of the head",
+    typedOver: "cells typed over that the answer rests on; others; first; second; third; of the head; blocks; more blocks; further blocks",
     steadyFiring: "steady since firing, each and all",
     firedVessel: "vessel counted here, g",
     before: "before the first firing, g",

@@ -1,11 +1,11 @@
 import { isNumber, NOTHING, when } from "../../expressions/choices";
-import { cell, fn, is, reckon } from "../../expressions/Expression";
+import { cell, fixed, fn, is, reckon } from "../../expressions/Expression";
 import { checksSay } from "../../formulas/answer";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange } from "../../formulas/balance/history";
 import { watchingTheChecks, watchingTheHead } from "../../formulas/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
-import { LABEL } from "../../sheet/Columns";
+import { CLOCK, LABEL } from "../../sheet/Columns";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { kindWords } from "../../words/kindWords";
 import { sheetWords } from "../../words/sheetWords";
@@ -18,7 +18,9 @@ const { workings } = balanceWords;
 export function balanceHead(sheet: BalanceSheet): Block {
   const { rows, options, working: own, formats, readings, setup, columns } = sheet;
   const { head } = rows;
-  const checks = { ...checkColumns(rows.checks.lines), agree: undefined, analysis: undefined };
+  const { lines } = rows.checks;
+  const typedOver = fixed(cell(lines.find(({ check }) => check === "typedOver")?.row ?? 0, CLOCK));
+  const checks = { ...checkColumns(lines), typedOver, agree: undefined, analysis: undefined };
   const [low, high] = own.limits;
   const scatter = fn("MAX", reckon(2, "*", fn("N", own.scatter)), fn("N", setup.step));
   // While nothing is weighed the lines stand at the weight's own value.

@@ -1,4 +1,4 @@
-import { any, firstOf, isNumber, NOTHING, when } from "../../expressions/choices";
+import { firstOf, isNumber, NOTHING, when } from "../../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../../expressions/Expression";
 import { bias, biasPlusMinus, farthest, forRuns } from "../../formulas/balance/history";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
@@ -71,12 +71,14 @@ const verdictOf = (sheet: BalanceSheet, name: BalanceCheck): Cell => fixed(cell(
 /** "✓", or the first check that puts the line in doubt, by its number. */
 function trustOf(sheet: BalanceSheet, name: Performance, value: Cell): Expression {
   const { contradiction, doubt } = checkWords.verdicts;
-  const slip = is(verdictOf(sheet, "slip"), "=", contradiction);
   const isOfRounds = name !== "corner" && name !== "zero";
+  const contradicted = (["typedOver", ...(isOfRounds ? (["slip"] as const) : [])] as const).map(
+    (check) => [is(verdictOf(sheet, check), "=", contradiction), resultWords.contradicted(rowOf(sheet, check) + 1)] as const,
+  );
   const doubting = BEARS[name].map((check) => [is(verdictOf(sheet, check), "=", doubt), resultWords.doubted(rowOf(sheet, check) + 1)] as const);
   return firstOf(
     [
-      ...(isOfRounds ? ([[any(slip), resultWords.contradicted(rowOf(sheet, "slip") + 1)]] as const) : []),
+      ...contradicted,
       [is(fn("COUNT", value), "=", 0), NOTHING],
       ...doubting,
     ],

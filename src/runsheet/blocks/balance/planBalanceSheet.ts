@@ -28,7 +28,7 @@ export const planBalanceSheet = (sheet: BalanceSheet): SheetPlan =>
 
 /** Its blocks with formulas still as data, each calculated cell watched. */
 export function balanceBlocks(sheet: BalanceSheet): Block {
-  const { curves, rounds } = sheet.rows;
+  const { curves, rounds, checks } = sheet.rows;
   const heading = { [LABEL]: sheetWords.curves.heading, [LABEL + 2]: balanceWords.curves };
   const every = together(
     balanceHead(sheet),
@@ -41,7 +41,9 @@ export function balanceBlocks(sheet: BalanceSheet): Block {
     balanceChecksBlock(sheet),
     ofCells(...band(sheet, curves.heading, "runBand", heading)),
   );
-  return watched(sheet, every, [rounds.total]);
+  // A reading of another weight leaves no answer; the other checks only mark it.
+  const marks = new Set(checks.lines.filter(({ check }) => check !== "slip").map(({ row }) => row));
+  return watched(sheet, every, { totals: [rounds.total], isAside: ({ row, column }) => marks.has(row) && column <= CLOCK + 1, decides: [] });
 }
 
 /** The readings round by round, straight from the boxes, and the lines that they should lie between. */

@@ -3,7 +3,8 @@ import { fixed, fn, is, joined, reckon, type Expression } from "../../expression
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { checkWords } from "../../words/checkWords";
-import { counted, isMarked, type ChecksAt } from "../answer";
+import { headWords } from "../../words/headWords";
+import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../answer";
 import { FEWEST_BEFORE } from "./history";
 import { grams } from "./roundSays";
 
@@ -43,6 +44,7 @@ export function balanceAnswer(sheet: BalanceSheet, checks: ChecksAt): Expression
   return firstOf(
     [
       [is(working.count, "=", 0), words.nothing],
+      [restsOnTypedOver(checks), headWords.answer.typedOver],
       [is(counted(checks, checkWords.verdicts.contradiction), ">", 0), words.withheld],
       [is(fn("COUNT", setup.value), "=", 0), words.noValue(fn("ROW", setup.value))],
       [is(working.count, "<", 2), words.one],

@@ -1,5 +1,5 @@
-import type { Cell, Expression, Range } from "../../runsheet/expressions/Expression";
-import { placeOf } from "../../runsheet/expressions/formulaText";
+import type { Cell, Expression, Range } from "./Expression";
+import { placeOf } from "./formulaText";
 
 /** What stands inside an expression. */
 export function partsOf(expression: Expression): readonly Expression[] {

@@ -97,6 +97,8 @@ export const WHY_FIXED = {
   notShared: "it refers to a sheet that is not shared",
   circular: "it is calculated from itself",
   unseen: "it refers to cells that its text does not show",
+  ruleForm: "it has no form in one formula as a rule may hold it",
+  goneName: "it uses a defined name that goes",
 } as const;
 /** Why a function has no form in built-in functions, for its page. */
 export const NO_FORM = {

@@ -22,6 +22,25 @@ export const sharingStopped = "Stopped. Nothing was made.";
 /** What the calculation record says of a fixed cell. @param why as WHY_FIXED has it */
 export const fixedBecause = (why: string): string => `fixed at its value: ${why}`;
 
+/** What the record and the pane say of rules and names that call Retort and stand in no cell. */
+export const rulesOfSheet = {
+  heading: "Rules and names",
+  about: "No cell: a rule of the sheet or a name of the workbook that called Retort.",
+} as const;
+export const RULE_KINDS = { colouring: "colours cells", entry: "checks entries", name: "defined name" } as const;
+export const takenOutBecause = (why: string): string => `taken out: ${why}`;
+
+// As many as a message can hold; the record lists all.
+const MOST_NAMED = 3;
+
+/** @param taken each "Tray!D1:D9 (colours cells)" as whatTaken says it */
+export const takenOutToo = (taken: readonly string[]): string =>
+  taken.length === 0
+    ? ""
+    : `Taken out, because ${taken.length === 1 ? "it calls" : "they call"} Retort and ${taken.length === 1 ? "has" : "have"} no plain form: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}. The record says why.`;
+
+export const whatTaken = (where: string, what: keyof typeof RULE_KINDS): string => `${where} (${RULE_KINDS[what]})`;
+
 const JOINED = "A form that goes on in the next rows is one formula: join them.";
 
 /** What the calculation record says at its top. */

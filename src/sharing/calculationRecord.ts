@@ -6,7 +6,8 @@ import { wrappedLines } from "../workbook/wrappedLines";
 import { aboutPlainCells, aboutValues, checkByHand, formsOnCopy, shownRounded } from "../problems/sharedCopyWords";
 import type { FormulaCell } from "./formulaCells";
 import type { PlainCell } from "./plain/plainSheets";
-import { recordGroups, type RecordRow } from "./recordRows";
+import type { RulesPut } from "./plain/plainRules";
+import { recordGroups, ruleGroups, type RecordRow } from "./recordRows";
 
 /** What a calculation record is about. */
 export interface SharedCopy {
@@ -19,6 +20,8 @@ export interface SharedCopy {
   readonly formulaCells: readonly FormulaCell[];
   /** What became of the cells, of a copy of plain cells: such a copy goes on calculating. */
   readonly plainCells?: readonly PlainCell[];
+  /** The rules and names beside the cells that called us. */
+  readonly put?: RulesPut;
 }
 
 /** Put in place by the build, from package.json. */
@@ -70,7 +73,7 @@ const LONGEST_SHOWN = 250;
 export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
   const top = heading(shared);
   const plainHere = shared.plainCells?.filter(({ sheet }) => sheet === shared.sheet);
-  const groups = recordGroups(shared.formulaCells, plainHere).flatMap((group) => [
+  const groups = [...recordGroups(shared.formulaCells, plainHere), ...ruleGroups(shared.copy, shared.put)].flatMap((group) => [
     COLUMNS.map((_, column): Content => [column === 0 ? group.heading : "", "heading"]),
     ...group.rows.flatMap(linesOf),
   ]);

@@ -1,10 +1,11 @@
 import { catalogue, everyFunction, NAMESPACE } from "../functions/catalogue";
 import { WHY_FIXED } from "../problems/plainCellProblems";
-import { fixedBecause } from "../problems/sharedCopyWords";
+import { fixedBecause, RULE_KINDS, rulesOfSheet, takenOutBecause } from "../problems/sharedCopyWords";
 import type { CellContent } from "../workbook/Workbook";
 import { findCalls } from "./findCalls";
 import type { FormulaCell } from "./formulaCells";
 import { inBuiltInFunctions } from "./inBuiltInFunctions";
+import type { RulesPut } from "./plain/plainRules";
 import type { PlainCell } from "./plain/plainSheets";
 
 /** One line of a calculation record. */
@@ -55,6 +56,23 @@ export function recordGroups(formulaCells: readonly FormulaCell[], plainCells: r
   const groups = new Map<string, RecordRow[]>(headings.map((heading) => [heading, []]));
   for (const { heading, step = heading, row: line } of lines) groups.get(step)?.push(line);
   return [...groups].map(([heading, rows]) => ({ heading, rows })).filter(({ rows }) => rows.length > 0);
+}
+
+/** The rules of a copy and the defined names that called us, where there were any. */
+export function ruleGroups(copy: string, put: RulesPut | undefined): RecordGroup[] {
+  const rules = (put?.rules ?? []).filter(({ sheet }) => sheet === copy);
+  const rows = [
+    ...rules.map((rule) => ({
+      ...{ cells: rule.areas.join(" "), label: RULE_KINDS[rule.kind], typed: rule.formulas.join("; ") },
+      builtIn: "now" in rule ? rule.now.join("; ") : takenOutBecause(WHY_FIXED[rule.why]),
+    })),
+    ...(put?.namesGone ?? []).map(({ name, why }) => ({
+      ...{ cells: name.name, label: RULE_KINDS.name, typed: asTyped(name.formula) },
+      builtIn: takenOutBecause(WHY_FIXED[why]),
+    })),
+  ];
+  const about = { value: null, unit: "", about: rulesOfSheet.about, source: "" };
+  return rows.length === 0 ? [] : [{ heading: rulesOfSheet.heading, rows: rows.map((one) => ({ ...one, ...about })) }];
 }
 
 /** The same without their groups. */

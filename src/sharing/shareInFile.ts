@@ -2,6 +2,7 @@ import { WorkbookProblem, type RangeReading, type Workbook } from "../workbook/W
 import { changedWhileCopied } from "../problems/workbookProblems";
 import { readingSheet, writingFile } from "../problems/sharedCopyWords";
 import { holdsTheSame } from "../workbook/holdsTheSame";
+import type { TakenOut } from "./plain/plainRules";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 import { goOnLater, stepTo, type Progress } from "./progress";
@@ -27,6 +28,8 @@ export interface FileMade {
   readonly cells: number;
   /** Of a plain file, those that hold a value behind a guard. */
   readonly fixed: number;
+  /** Rules and names that called us and could not stay. */
+  readonly takenOut: readonly TakenOut[];
 }
 
 export interface FileHandedOut extends FileMade {

@@ -197,7 +197,7 @@ describe("sharing in a file of its own from Excel", () => {
 
   test("what is larger than a request may be is given as a download", async () => {
     expect(await openAsWorkbook(new Uint8Array(3_500_001))).toBe("too large");
-    const made = { content: new Uint8Array(3_500_001), fileName: "Large values.xlsx", cells: 1, fixed: 0 };
+    const made = { content: new Uint8Array(3_500_001), fileName: "Large values.xlsx", cells: 1, fixed: 0, takenOut: [] };
     expect(await files.handOut(made)).toBe(downloadedAsLarge("Excel", "Large values.xlsx"));
     expect(downloads).toEqual(["Large values.xlsx"]);
   });

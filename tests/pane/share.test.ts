@@ -12,7 +12,7 @@ const workbookOf = (): MemoryWorkbook =>
     reading("A1", { value: "CaCO3" }),
     reading("B1", { formula: "=RETORT.MOLARMASS(A1)", value: 100.086, shown: "100.086" }),
   ]);
-const made = { content: new Uint8Array(), fileName: "Tin values.xlsx", cells: 1, fixed: 0 };
+const made = { content: new Uint8Array(), fileName: "Tin values.xlsx", cells: 1, fixed: 0, takenOut: [] };
 const files = (make: OwnFiles["make"], whereItIs = ""): OwnFiles => ({ make, handOut: async () => whereItIs });
 const wanted = (more: Partial<Wanted>): Wanted => ({
   ...{ as: "values", sheet: "Tin", all: false, files: undefined, told: () => undefined, isStopped: () => false, pause: async () => undefined },
@@ -26,6 +26,18 @@ describe("share(workbook, wanted)", () => {
     const { said, made: sheets } = await share(workbook, wanted({ files: files(async () => made, "It was opened.") }));
     expect(said).toBe("Made Tin values.xlsx: 1 formula cell became a value. Your own workbook is as it was. It was opened.");
     expect([sheets, await workbook.sheetNames()]).toEqual([undefined, ["Tin"]]);
+  });
+
+  test("says which rules and names could not stay", async () => {
+    const rule = { what: "colouring", where: "Tin!D1:D9", why: "ruleForm" } as const;
+    const taken = [rule, { ...rule, where: "Tin!E1" }, { what: "entry", where: "Tin!A1", why: "tooLong" }, { what: "name", where: "wet", why: "noForm" }] as const; // prettier-ignore
+    const made2 = (takenOut: (typeof taken)[number][]) => share(workbookOf(), wanted({ files: files(async () => ({ ...made, takenOut })) }));
+    expect((await made2([...taken])).said).toBe(
+      "Made Tin values.xlsx: 1 formula cell became a value. Your own workbook is as it was. Taken out, because they call Retort and have no plain form: Tin!D1:D9 (colours cells), Tin!E1 (colours cells), Tin!A1 (checks entries) and 1 more. The record says why.",
+    );
+    expect((await made2([rule])).said).toMatch(
+      /Taken out, because it calls Retort and has no plain form: Tin!D1:D9 \(colours cells\)\. The record says why\.$/,
+    );
   });
 
   test("makes the copy in the workbook where there is no file, and says why", async () => {

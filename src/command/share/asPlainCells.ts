@@ -8,6 +8,7 @@ import { nameOf } from "../book/refuseUnfinished";
 import { packing, recording, rewriting } from "../words/refusals";
 import { fileValue } from "./fileValue";
 import { hasCalls } from "./sharedSheets";
+import { rulesOutcome, type RulesOutcome } from "./rulesOutcome";
 import { writeRecalculated } from "./writeRecalculated";
 
 /** What was made of a workbook. */
@@ -17,6 +18,7 @@ export interface SharedAsPlainCells {
   /** Cells that hold a value which says so as soon as an input changes, and why. */
   readonly fixed: readonly { readonly cell: string; readonly why: string }[];
   readonly records: readonly string[];
+  readonly rules: RulesOutcome;
   readonly hidden: readonly string[];
 }
 
@@ -31,7 +33,7 @@ export async function asPlainCells(
   const { file, sheets } = book;
   book.progress(rewriting(sheets.reduce((sum, { reading }) => sum + reading.rows.flat().filter(({ formula }) => formula !== "").length, 0)));
   if (recalculated) await writeRecalculated(book, sheets);
-  const { plain, records } = await leavePlainCells(
+  const { plain, records, put } = await leavePlainCells(
     file,
     sheets.map((sheet) => ({ reading: sheet.reading, held: heldBy(sheet) })),
     {
@@ -42,7 +44,7 @@ export async function asPlainCells(
   );
   book.progress(packing);
   const rewritten = plain.cells.filter(({ kind }) => kind !== "fixed").length;
-  return { rewritten, fixed: fixedIn(plain), records, hidden: hiddenIn(plain) };
+  return { rewritten, fixed: fixedIn(plain), records, rules: rulesOutcome(put), hidden: hiddenIn(plain) };
 }
 
 const fixedIn = ({ cells }: PlainSheets): SharedAsPlainCells["fixed"] =>

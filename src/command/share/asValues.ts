@@ -1,4 +1,5 @@
 import { valuesName } from "../../sharing/copyNames";
+import type { RulesPut } from "../../sharing/plain/plainRules";
 import { leaveValues, type ValuesMade } from "../../xlsx/handedOn/valuesFile";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
@@ -14,7 +15,7 @@ export async function asValues(
   book: OpenBook,
   shared: readonly BookSheet[],
   { day, recalculated }: { readonly day: string; readonly recalculated: boolean },
-): Promise<readonly ValuesMade[]> {
+): Promise<{ readonly made: readonly ValuesMade[]; readonly put: RulesPut }> {
   if (recalculated) await writeRecalculated(book, shared);
   const taken: string[] = [];
   const copies = shared.map(({ name, reading }) => ({ reading, copy: valuesName(name, taken) }));

@@ -1,6 +1,7 @@
 import { Command, Option } from "commander";
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { counted } from "../../problems/quoted";
+import type { ValuesMade } from "../../xlsx/handedOn/valuesFile";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
 import { besideFile } from "../files/bookFile";
@@ -10,9 +11,10 @@ import { severalNames } from "../severalNames";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, shareHelp } from "../words/helpWords";
 import { hiddenLeftOut, wantsEnding, written } from "../words/refusals";
-import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
+import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, rulesLines, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
 import { asPlainCells } from "./asPlainCells";
 import { asValues } from "./asValues";
+import { rulesOutcome, type RulesOutcome } from "./rulesOutcome";
 import { hasCalls, sharedSheets, withCalls } from "./sharedSheets";
 
 interface ShareOptions {
@@ -59,7 +61,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const day = terminal.today();
   const made = isPlain
     ? { as: options.as, file: output, ...(await asPlainCells(book, { day, newerFunctions, recalculated: recalculate })) }
-    : { as: options.as, file: output, sheets: await asValues(book, shared, { day, recalculated: recalculate }) };
+    : { as: options.as, file: output, ...(await valuesMade(book, shared, { day, recalculated: recalculate })) };
   await writeWhole(target, await book.file.bytes());
   terminal.note(written(output));
   const hidden = isPlain || options.sheet.length > 0 ? [] : book.sheets.filter((sheet) => sheet.isHidden && hasCalls(sheet));
@@ -71,5 +73,10 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
           ({ sheet, copy, record, formulas }) => `"${sheet}": ${counted(formulas, "value")} on "${copy}", how they came about on "${record}"`,
         )
       : [`${counted(made.rewritten, "cell formula")} in built-in functions`, ...fixedCells(made.fixed)];
-  terminal.answer(`${printable(lines.join("\n"))}\n`);
+  terminal.answer(`${printable([...lines, ...rulesLines(made.rules)].join("\n"))}\n`);
+}
+
+async function valuesMade(...asked: Parameters<typeof asValues>): Promise<{ readonly sheets: readonly ValuesMade[]; readonly rules: RulesOutcome }> {
+  const { made, put } = await asValues(...asked);
+  return { sheets: made, rules: rulesOutcome(put) };
 }

@@ -1,3 +1,6 @@
+import { counted } from "../../problems/quoted";
+import { whatTaken, type RULE_KINDS } from "../../problems/sharedCopyWords";
+
 /** How a file is named where no name was given. */
 export const VALUES_FILE = " values";
 export const PLAIN_FILE = " plain cells";
@@ -17,3 +20,19 @@ export const fixedCells = (fixed: readonly { readonly cell: string; readonly why
         ...fixed.slice(0, MOST_FIXED).map(({ cell, why }) => `  ${cell}: ${why}`),
         ...(fixed.length > MOST_FIXED ? [`  and ${fixed.length - MOST_FIXED} more`] : []),
       ];
+
+/** What is said of rules for colouring and entries, and of defined names. */
+export const rulesLines = ({ rewritten, takenOut }: RulesSaid): string[] => [
+  ...(rewritten === 0 ? [] : [`${counted(rewritten, "rule")} for colouring or entries in built-in functions`]),
+  ...(takenOut.length === 0
+    ? []
+    : [
+        `${takenOut.length} ${takenOut.length === 1 ? "calls Retort, has" : "call Retort, have"} no plain form and ${takenOut.length === 1 ? "was" : "were"} taken out:`,
+        ...takenOut.map(({ what, where, why }) => `  ${whatTaken(where, what)}: ${why}`),
+      ]),
+];
+
+interface RulesSaid {
+  readonly rewritten: number;
+  readonly takenOut: readonly { readonly what: keyof typeof RULE_KINDS; readonly where: string; readonly why: string }[];
+}

@@ -1,5 +1,5 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
-import { plainFileMade, valuesFileMade } from "../../problems/sharedCopyWords";
+import { plainFileMade, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
 import { copyTouched } from "../../problems/sharingProblems";
 import type { Patience } from "../../sharing/finalValues";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
@@ -36,9 +36,10 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   if (files === undefined) return inWorkbook(workbook, wanted);
   try {
     const sheets = all ? await workbook.sheetNames() : [sheet];
-    const { fileName, cells, fixed, whereItIs } = await shareInFile(workbook, files, { ...wanted, sheets, date: today() });
+    const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, { ...wanted, sheets, date: today() });
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
-    return { said: whereItIs === "" ? made : `${made} ${whereItIs}` };
+    const without = takenOutToo(takenOut.map(({ where, what }) => whatTaken(where, what)));
+    return { said: [made, without, whereItIs].filter((sentence) => sentence !== "").join(" ") };
   } catch (problem) {
     if (!(problem instanceof NoOwnFile) || all) throw problem;
     const { said, ...others } = await inWorkbook(workbook, wanted);

@@ -10,7 +10,7 @@ import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
 import { circularFormulas, sourcesOutside, type Circle } from "./change/circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
 import type { PlainFormula } from "./plainFormula";
-import { plainNames } from "./plainNames";
+import { plainNames, type PlainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
 import type { FormulaSources } from "./change/precedents";
 import { sheetText } from "./reference";
@@ -45,6 +45,8 @@ export interface PlainSheets {
   readonly cells: readonly PlainCell[];
   /** Defined names whose formulas have to change. */
   readonly names: readonly NameReading[];
+  /** Those that have no such formula and go, each as it was and why. */
+  readonly namesGone: PlainNames["gone"];
   /** The sheet on which long forms put their steps, where any did. */
   readonly workings: { readonly name: string; readonly cells: readonly WorkingsCell[] } | undefined;
   /** Sheets of flags, for hiding: one for each shared sheet that has a fixed cell, an input of one, or a cell calculated from one. */
@@ -140,7 +142,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };
     return [{ kind, sheet, cell, area, before, formulas: { one: body(one.formula), isArray: one.isArray } }];
   });
-  return { cells, names: names.changed, workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells }, flags };
+  const steps = workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells };
+  return { cells, names: names.changed, namesGone: names.gone, workings: steps, flags };
 }
 
 function freeNamed(wished: string, taken: string[]): string {

@@ -6,6 +6,7 @@ import { filledDownTogether } from "../../sharing/filledDown";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
+import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
@@ -14,6 +15,7 @@ import { addPlanned } from "../planned/addPlanned";
 import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlace, putBanner } from "./putBanner";
 import { putPlain } from "./putPlain";
+import { putRules, takenOut } from "./putRules";
 import type { Handed } from "./valuesFile";
 
 /** A sheet of the file, and what its cells hold there. */
@@ -37,6 +39,7 @@ export interface PlainWanted {
 export interface PlainMade {
   readonly plain: PlainSheets;
   readonly records: readonly string[];
+  readonly put: RulesPut;
 }
 
 /**
@@ -55,10 +58,10 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: withFileValues(reading, held), held });
   }
-  const { plain } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
+  const { plain, put } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
-  return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed") };
+  return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
 }
 
 /**
@@ -75,16 +78,18 @@ export async function leavePlainCells(
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
+  const put = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);
   const wanted: SheetPlan[] = [];
-  const withRecord = sheets.map(({ reading }) => reading).filter(({ sheet }) => recorded.includes(sheet));
+  const changed = new Set([...recorded, ...put.rules.map(({ sheet }) => sheet)]);
+  const withRecord = sheets.map(({ reading }) => reading).filter(({ sheet }) => changed.has(sheet));
   for (const reading of withRecord) {
     const { sheet } = reading;
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
+    const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells, put };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     const place = await bannerPlace(file, sheet, reading, false);
@@ -100,7 +105,7 @@ export async function leavePlainCells(
   const besides = [...(plain.workings === undefined ? [] : [plain.workings.name]), ...plain.flags.map(({ name }) => name)];
   const others = (await file.sheets()).map(({ name }) => name).filter((name) => !besides.includes(name));
   await file.orderSheets([...others, ...besides]);
-  return { plain, records };
+  return { plain, records, put };
 }
 
 /** What a table fills into a new row of a column is what its cells hold now, where they all hold the same; a call of ours goes in any case. */

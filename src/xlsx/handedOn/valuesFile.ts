@@ -4,8 +4,8 @@ import { calculationRecord } from "../../sharing/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
-import type { FileWanted } from "../../sharing/shareInFile";
-import { findCalls } from "../../sharing/findCalls";
+import type { RulesPut } from "../../sharing/plain/plainRules";
+import type { FileMade, FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
 import type { CellChange } from "../package/CellChange";
@@ -13,8 +13,9 @@ import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
 import { bannerPlace, putBanner } from "./putBanner";
+import { putRules, takenOut } from "./putRules";
 
-export type Handed = Readonly<{ content: Uint8Array<ArrayBuffer>; cells: number; fixed: number }>;
+export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
 
 /** A sheet that becomes a copy, and the name of the copy. */
 export interface Copied {
@@ -44,13 +45,13 @@ export interface ValuesWanted {
 
 /**
  * A workbook file as values: these sheets and their records alone, no formula, no box to fill in, no rule for entries, and a line in view that
- * says so. Everything else on the sheets stays as it was, charts and comments too.
+ * says so. Rules for colouring stay, without our functions. Everything else on the sheets stays as it was, charts and comments too.
  * @throws WorkbookProblem where the file cannot be changed so
  */
 export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
-  const made = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
-  return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0 };
+  const { made, put } = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
+  return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
 }
 
 /**
@@ -62,7 +63,7 @@ export async function leaveValues(
   file: WorkbookPackage,
   sheets: readonly Copied[],
   { date, recording = () => undefined, between = async () => undefined }: ValuesWanted,
-): Promise<readonly ValuesMade[]> {
+): Promise<{ readonly made: readonly ValuesMade[]; readonly put: RulesPut }> {
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   await file.noTemplate();
   await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
@@ -72,6 +73,7 @@ export async function leaveValues(
     await between();
   }
   await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
+  const put = await putRules(file, sheets.map(({ copy }) => copy)); // prettier-ignore
   const made: ValuesMade[] = [];
   const records: SheetPlan[] = [];
   const taken = (await file.sheets()).map(({ name }) => name);
@@ -80,7 +82,7 @@ export async function leaveValues(
     const [record, banner] = [recordName(sheet, taken), await bannerPlace(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells) }, record));
+    records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells), put }, record));
     await putBanner(file, copy, banner, valuesBanner(date));
     await between();
     made.push({ sheet, copy, record, formulas: formulaCells.length, banner });
@@ -88,12 +90,11 @@ export async function leaveValues(
   // All at once: each time goes through the looks of the whole file.
   await addPlanned(file, records);
   await file.takePivots();
-  await file.takeNames(holdsOurs);
   await file.forgetOtherWorkbooks();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));
   if (made[0] !== undefined) await file.show(made[0].copy);
-  return made;
+  return { made, put };
 }
 
 /** Values in place of formulas, and neither boxes nor rules for entries. */
@@ -113,5 +114,3 @@ async function freeze(file: WorkbookPackage, sheet: string, printed: ReadonlyMap
   await file.changeTableFormulas(sheet, () => undefined, true);
   await file.takeEntryRules(sheet);
 }
-
-const holdsOurs = (refersTo: string): boolean => findCalls(`=${refersTo}`).length > 0;

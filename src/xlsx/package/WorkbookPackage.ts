@@ -18,6 +18,7 @@ import { definedNames, tablesIn } from "./namesAndTables";
 import { takePivots } from "./pivots";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
+import { changeSheetRules, type RuleChange } from "./sheetRules";
 import { showSheet } from "./showSheet";
 import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
@@ -157,6 +158,11 @@ export class WorkbookPackage {
     return takeEntryRules(this.parts, (await this.sheetNamed(sheet)).part);
   }
 
+  /** Changes the formulas of a sheet's rules for colouring and for entries, or takes rules out. */
+  changeRules(sheet: string, change: RuleChange): Promise<void> {
+    return this.parts.whole(async () => changeSheetRules(this.parts, (await this.sheetNamed(sheet)).part, change));
+  }
+
   /**
    * Changes the formulas that the tables of a sheet keep for their columns beside those in the cells.
    * @param stillTotals true where cells of totals hold values, which nothing is to work out again
@@ -165,8 +171,8 @@ export class WorkbookPackage {
     return changeTableFormulas(this.parts, (await this.sheetNamed(sheet)).part, { column, stillTotals });
   }
 
-  /** Takes the defined names out that stand for such a formula, given as the file has it. */
-  takeNames(isTaken: (refersTo: string) => boolean): Promise<void> {
+  /** Takes such defined names out, each given with the sheet that alone knows it. */
+  takeNames(isTaken: (name: string, sheet: string | undefined) => boolean): Promise<void> {
     return this.parts.whole(() => takeNames(this.parts, isTaken));
   }
 

@@ -45,7 +45,7 @@ export async function takeEntryRules(parts: EditableParts, part: string): Promis
 }
 
 /** A list of extensions without any is not one that the format knows. */
-async function dropEmptyExtensions(parts: EditableParts, part: string): Promise<void> {
+export async function dropEmptyExtensions(parts: EditableParts, part: string): Promise<void> {
   const text = await parts.text(part);
   if (!/<(?:\w+:)?extLst\s*>\s*<\/(?:\w+:)?extLst>/.test(text)) return;
   const empty = (element: Element): Element[] => [

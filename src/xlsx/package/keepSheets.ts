@@ -41,9 +41,10 @@ export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCell
 }
 
 /** Takes defined names out of the file; whatever reads one shows an error from then on, as where a spreadsheet takes it out. */
-export async function takeNames(parts: EditableParts, isTaken: (refersTo: string) => boolean): Promise<void> {
-  const { part, root, names } = await workbookOutline(parts);
-  const taken = names.filter(({ name, refersTo }) => !/^_xlnm\./i.test(name) && isTaken(refersTo));
+export async function takeNames(parts: EditableParts, isTaken: (name: string, sheet: string | undefined) => boolean): Promise<void> {
+  const { part, root, names, sheets } = await workbookOutline(parts);
+  const sheetOf = (place: number | undefined): string | undefined => (place === undefined ? undefined : sheets[place]?.name);
+  const taken = names.filter(({ name, sheet }) => !/^_xlnm\./i.test(name) && isTaken(name, sheetOf(sheet)));
   if (taken.length === 0) return;
   const list = childNamed(root, "definedNames");
   await parts.edit(part, list !== undefined && taken.length === names.length ? [removal(list)] : taken.map(({ element }) => removal(element)));

@@ -1,7 +1,7 @@
 import { CommandFolder, ran } from "../../command/inFolder";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
 import { oddCases } from "./oddCases";
-import { fileOf, isRefused, SAYS } from "./shared";
+import { fileOf, isRefused, promisedOf, SAYS } from "./shared";
 import { wrongInPlain, wrongInValues } from "./wrongIn";
 
 jest.setTimeout(60_000);
@@ -31,7 +31,15 @@ describe.each([
     const all = (await (await WorkbookPackage.of(content.slice())).sheets()).map(({ name }) => ({ sheet: name, copy: name }));
     const copies = new Map((sheets ?? all).map(({ sheet, copy }) => [sheet, copy]));
     const isCalculated = one.goOn?.includes("--recalculate") === true;
-    const made = { before: content, after: files.read("out.xlsx"), copies, says: SAYS[kind], tolerance: isCalculated ? 1e-12 : 0, isCalculated };
+    const made = {
+      before: content,
+      after: files.read("out.xlsx"),
+      copies,
+      says: SAYS[kind],
+      tolerance: isCalculated ? 1e-12 : 0,
+      isCalculated,
+      ...promisedOf(one, kind),
+    };
     expect(await (kind === "values" ? wrongInValues : wrongInPlain)(made)).toEqual([]);
   });
 });

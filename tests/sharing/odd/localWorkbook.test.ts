@@ -5,7 +5,7 @@ import { plainFile } from "../../../src/xlsx/handedOn/plainFile";
 import { valuesFile } from "../../../src/xlsx/handedOn/valuesFile";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 import { oddCases } from "./oddCases";
-import { fileOf, isRefused, SAYS } from "./shared";
+import { fileOf, isRefused, promisedOf, SAYS } from "./shared";
 import { wrongInPlain, wrongInValues } from "./wrongIn";
 
 jest.setTimeout(60_000);
@@ -48,7 +48,7 @@ test.each(oddCases.map((one) => [one.name, one] as const))("the local workbook s
     if (isRefused(one.local) && !MEANT.test(one.local.source)) continue;
     const after = await shared(whole, as, sheets, isRefused(one.local));
     const copies = new Map(sheets.map((sheet) => [sheet, sheet]));
-    const made = { before: content, after, copies, says: SAYS[as], tolerance: 1e-8, isCalculated: true };
+    const made = { before: content, after, copies, says: SAYS[as], tolerance: 1e-8, isCalculated: true, ...promisedOf(one, as) };
     expect(await (as === "values" ? wrongInValues : wrongInPlain)(made)).toEqual([]);
   }
 });

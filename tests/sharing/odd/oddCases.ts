@@ -1,4 +1,5 @@
 import { zipOf } from "../../workbench/xlsx/packageOf";
+import { ruleCases } from "./ruleCases";
 import { oddBook, oddParts, type OddBook, type OddCell, type OddSheet } from "./oddBook";
 
 /** What is to come of sharing: done, or refused with words that hold this. */
@@ -17,8 +18,10 @@ export interface OddCase {
   readonly excel?: Outcome | "elsewhere";
   /** The way on after a refusal of the command. */
   readonly goOn?: readonly string[];
-  /** What has to stand in the sheet's part still, in both kinds of copy. */
+  /** What has to stand in the first sheet's part still, in both kinds of copy. */
   readonly keeps?: readonly RegExp[];
+  /** What the records have to say, by the kind of copy. */
+  readonly records?: { readonly values?: readonly RegExp[]; readonly plain?: readonly RegExp[] };
 }
 
 const CALL = "_xldudf_RETORT_MOISTURE_WET(A1,B1,C1)";
@@ -378,13 +381,7 @@ export const oddCases: readonly OddCase[] = [
       ],
     },
   },
-  {
-    name: "a rule for colouring that calls",
-    book: one(RUN, {
-      behind: `<conditionalFormatting sqref="D1"><cfRule type="expression" dxfId="0" priority="1"><formula>${CALL}&gt;0.3</formula></cfRule></conditionalFormatting>`,
-    }),
-    keeps: [/<cfRule type="expression"/],
-  },
+  ...ruleCases,
   {
     name: "notes",
     book: one(RUN, {

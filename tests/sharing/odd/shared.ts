@@ -8,3 +8,12 @@ export const fileOf = ({ book }: OddCase): Uint8Array<ArrayBuffer> => (typeof bo
 export const SAYS = { values: /^Values of /, plain: /^Plain cells of / } as const;
 
 export const isRefused = (outcome: Outcome | undefined): outcome is RegExp => outcome instanceof RegExp;
+
+/** What else a copy of a case has to keep and to say. */
+export const promisedOf = (
+  { keeps = [], records = {} }: OddCase,
+  kind: keyof typeof SAYS,
+): { keeps: readonly RegExp[]; records: readonly RegExp[] } => ({
+  keeps,
+  records: records[kind] ?? [],
+});

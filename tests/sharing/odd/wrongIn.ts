@@ -14,7 +14,13 @@ export interface Made {
   readonly tolerance: number;
   /** True where cells without a value, or with that of a function not loaded, have one now. */
   readonly isCalculated?: boolean;
+  /** What the first copy's part has to hold, and cells of the records. */
+  readonly keeps?: readonly RegExp[];
+  readonly records?: readonly RegExp[];
 }
+
+/** A call of ours in a formula of a cell, rule, column or name, or in the bound of a scale. */
+const CALLS = /<(?:\w+:)?(?:f|formula\d?|calculatedColumnFormula|definedName)(?: [^>]*)?>[^<]*retort|<(?:\w+:)?cfvo [^>]*retort/i;
 
 type Cells = ReadonlyMap<string, CellInFile>;
 
@@ -37,11 +43,11 @@ export async function wrongInValues(made: Made): Promise<string[]> {
     for (const [cell, { formulaKind }] of held.cells) if (formulaKind !== "none") wrong.push(`formula in ${cell}`);
     wrong.push(...bannerWrong(held, own.cells, made.says), ...layoutWrong(own.text, held.text));
   }
+  wrong.push(...saysWrong(made, after));
   const records = [...after.keys()].filter((name) => ![...made.copies.values()].includes(name));
   if (records.length !== made.copies.size) wrong.push(`sheets ${[...after.keys()].join(", ")}`);
   for (const [part, text] of await textsIn(made.after)) {
-    const stays = /worksheets\//.test(part) ? text.replace(/<conditionalFormatting.*?<\/conditionalFormatting>/gs, "") : text;
-    if (/<(?:\w+:)?(?:f|formula\d?|calculatedColumnFormula|definedName)[ >][^<]*retort/i.test(stays)) wrong.push(`a call in ${part}`);
+    if (CALLS.test(text)) wrong.push(`a call in ${part}`);
     if (/dataValidation/.test(text)) wrong.push(`rules for entries in ${part}`);
     if (/SECRET/.test(text)) wrong.push(`another workbook's cells in ${part}`);
     if (/calculatedColumnFormula|totalsRowFunction/.test(text)) wrong.push(`a table that calculates in ${part}`);
@@ -65,10 +71,10 @@ export async function wrongInPlain(made: Made): Promise<string[]> {
     wrong.push(...layoutWrong(own.text, held.text));
     if ([...held.cells.values()].some((one) => says(one, made.says))) wrong.push(...bannerWrong(held, own.cells, made.says));
   }
+  wrong.push(...saysWrong(made, after));
   for (const name of before.keys()) if (made.copies.has(name) && !after.has(made.copies.get(name) ?? "")) wrong.push(`${name} is gone`);
   for (const [part, text] of await textsIn(made.after)) {
-    const stays = /worksheets\//.test(part) ? text.replace(/<conditionalFormatting.*?<\/conditionalFormatting>/gs, "") : text;
-    if (/<(?:\w+:)?(?:f|formula\d?|calculatedColumnFormula|definedName)(?: [^>]*)?>[^<]*retort/i.test(stays)) wrong.push(`a call in ${part}`);
+    if (CALLS.test(text)) wrong.push(`a call in ${part}`);
     for (const [, formula = ""] of text.matchAll(/<(?:\w+:)?f(?: [^>]*)?>([^<]*)</g)) {
       const typed = unescaped(formula);
       if (typed.length > 8192) wrong.push(`a formula of ${typed.length} characters in ${part}`);
@@ -77,6 +83,15 @@ export async function wrongInPlain(made: Made): Promise<string[]> {
     }
   }
   return [...wrong, ...(await packageWrong(made.after))];
+}
+
+function saysWrong({ copies, keeps = [], records = [] }: Made, after: ReadonlyMap<string, SheetHeld>): string[] {
+  const [first = ""] = [...copies.values()];
+  const texts = [...after].flatMap(([name, { cells }]) => (name.includes("record") ? [...cells.values()].map(({ value }) => String(value)) : []));
+  return [
+    ...keeps.flatMap((kept) => (kept.test(after.get(first)?.text ?? "") ? [] : [`${kept.source} is not kept`])),
+    ...records.flatMap((said) => (texts.some((text) => said.test(text)) ? [] : [`no record says ${said.source}`])),
+  ];
 }
 
 interface SheetHeld {
@@ -154,6 +169,7 @@ const besideCells = (text: string): string =>
   text
     .replace(/<(\w+:)?sheetData>.*<\/(\w+:)?sheetData>|<(\w+:)?sheetData\/>/s, "")
     .replace(/<(\w+:)?dataValidations.*?<\/(\w+:)?dataValidations>/gs, "")
+    .replace(/<extLst>.*?<\/extLst>/gs, (list) => (/conditionalFormattings|dataValidations|uri="\{78C0D931/.test(list) ? "" : list))
     .replace(/ tabSelected="[^"]*"/g, "")
     .replace(/<(\w+:)?dimension [^>]*>/g, "");
 

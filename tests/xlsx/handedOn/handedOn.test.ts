@@ -126,7 +126,7 @@ describe("plainFile(content, wanted)", () => {
 
 describe("shareInFile(workbook, files, wanted)", () => {
   const files = (handedOut: string[]) => ({
-    make: async () => ({ content: new Uint8Array(), fileName: "x.xlsx", cells: 0, fixed: 0 }),
+    make: async () => ({ content: new Uint8Array(), fileName: "x.xlsx", cells: 0, fixed: 0, takenOut: [] }),
     handOut: async ({ fileName }: { fileName: string }) => (handedOut.push(fileName), "It is there."),
   });
 
@@ -143,7 +143,7 @@ describe("shareInFile(workbook, files, wanted)", () => {
     const handedOut: string[] = [];
     const changing = {
       ...files(handedOut),
-      make: async () => (await live.type("Other", "A9", "new"), { content: new Uint8Array(), fileName: "x.xlsx", cells: 0, fixed: 0 }),
+      make: async () => (await live.type("Other", "A9", "new"), { content: new Uint8Array(), fileName: "x.xlsx", cells: 0, fixed: 0, takenOut: [] }),
     };
     await expect(shareInFile(live.workbook, changing, { as: "values", sheets: ["Other"], date: DATE })).rejects.toThrow(
       "was changed while it was copied",

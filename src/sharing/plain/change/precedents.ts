@@ -44,7 +44,7 @@ export function sourcesOf(formula: string, place: Surroundings, sheets: readonly
 }
 
 /** A formula that cannot be taken apart is looked at as text: better taken for ours than left alone. */
-const mayBeOurs = (formula: string): boolean => /RETORT[._]/i.test(formula);
+export const mayBeOurs = (formula: string): boolean => /RETORT[._]/i.test(formula);
 
 interface Looking {
   readonly tree: FormulaTree;

@@ -1,0 +1,14 @@
+import { WHY_FIXED } from "../../problems/plainCellProblems";
+import type { RulesPut, TakenOut } from "../../sharing/plain/plainRules";
+import { takenOut } from "../../xlsx/handedOn/putRules";
+
+/** What became of rules for colouring and entries, and of defined names, that called us. */
+export interface RulesOutcome {
+  readonly rewritten: number;
+  readonly takenOut: readonly { readonly what: TakenOut["what"]; readonly where: string; readonly why: string }[];
+}
+
+export const rulesOutcome = (put: RulesPut): RulesOutcome => ({
+  rewritten: put.rules.filter((rule) => "now" in rule).length,
+  takenOut: takenOut(put).map(({ what, where, why }) => ({ what, where, why: WHY_FIXED[why] })),
+});

@@ -1,0 +1,75 @@
+import { tokenize, tokenTypes } from "@borgar/fx";
+import type { WhyFixed } from "../../problems/plainCellProblems";
+import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
+import { plainFormula } from "./plainFormula";
+import { plainNames, type PlainNames } from "./plainNames";
+import type { NameReading } from "./PlainReading";
+import { sourcesOf } from "./precedents";
+import { namesOf } from "./ReadSheets";
+import type { PlainOptions } from "./Surroundings";
+
+/** A rule of a sheet for colouring cells or for entries, with its formulas as typed, each beginning with "=". */
+export interface RuleReading {
+  readonly kind: "colouring" | "entry";
+  readonly sheet: string;
+  /** Relative references are those of the first area's first cell: "B4:B9". */
+  readonly areas: readonly string[];
+  readonly formulas: readonly string[];
+}
+
+/** What becomes of a rule that calls us: other formulas, as many as before, or why it has to go. */
+export type PlainRule = RuleReading & ({ readonly now: readonly string[] } | { readonly why: WhyFixed });
+
+/** What stands beside the cells of shared sheets and called us. */
+export interface RulesPut {
+  readonly rules: readonly PlainRule[];
+  readonly namesGone: PlainNames["gone"];
+}
+
+export interface TakenOut {
+  readonly what: RuleReading["kind"] | "name";
+  /** "Tray!D1:D9", or a defined name. */
+  readonly where: string;
+  readonly why: WhyFixed;
+}
+
+/**
+ * Tells of a rule what becomes of it where the add-in is not; undefined for one that does without. A rule holds one formula and no steps elsewhere,
+ * so only a form that asks its cells anew each time may stand in it: none for what a cell held when the workbook was read, none over arrays, and none
+ * with a list in braces, which rules may not hold (Excel's own refusal: no array constants).
+ */
+export function plainRules(
+  names: readonly NameReading[],
+  sheets: readonly string[],
+  options: PlainOptions,
+): (rule: RuleReading) => PlainRule | undefined {
+  const { usable } = plainNames(names, sheets, options);
+  const [nameAsRead, nameNow] = [namesOf(names), namesOf(usable)];
+  return (rule) => {
+    const place = {
+      ...{ sheet: rule.sheet, cell: firstCell(rule.areas), area: firstCell(rule.areas) },
+      ...{ nameOf: nameAsRead, tableOf: () => undefined, spillOf: () => undefined },
+    };
+    const now: string[] = [];
+    let isOurs = false;
+    for (const formula of rule.formulas) {
+      if (!sourcesOf(formula, place, sheets).isOurs) {
+        now.push(formula);
+        continue;
+      }
+      isOurs = true;
+      const plain = plainFormula(formula, { ...place, nameOf: nameNow }, options);
+      if (plain.kind === "none") return { ...rule, why: plain.why };
+      if (plain.kind === "cells" || plain.isArray || plain.held.length > 0 || holdsList(plain.formula)) return { ...rule, why: "ruleForm" };
+      now.push(plain.formula);
+    }
+    return isOurs ? { ...rule, now } : undefined;
+  };
+}
+
+function firstCell(areas: readonly string[]): string {
+  const area = cellArea(areas[0] ?? "") ?? wholeLines(areas[0] ?? "");
+  return cellAt(area?.row ?? 0, area?.column ?? 0);
+}
+
+const holdsList = (formula: string): boolean => tokenize(formula).some(({ type, value }) => type === tokenTypes.OPERATOR && value === "{");

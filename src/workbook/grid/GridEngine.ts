@@ -2,6 +2,7 @@ import type { Injector, Univer } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook } from "@univerjs/sheets/facade";
+import type { MovedReferences } from "./engine/moveReferences";
 import type { ErrorMessages } from "./ErrorMessages";
 
 /** The grid's engine with one workbook open in it. */
@@ -12,6 +13,7 @@ export interface GridEngine {
   readonly book: FWorkbook;
   /** Holds the cells that spills fill; the sheets' own cell data do not. */
   readonly spills: FormulaDataModel;
+  readonly references: MovedReferences;
   readonly messages: ErrorMessages;
   /** Resolves when every cell shows the result of what was last entered. */
   settled(): Promise<void>;

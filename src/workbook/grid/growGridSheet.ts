@@ -9,7 +9,9 @@ import {
 import { SetRangeValuesMutation, SetSelectionsOperation, SetStyleCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaNamed } from "../areaNamed";
-import { areasPutIn, rowAfter, type SheetGrowth } from "../SheetGrowth";
+import { cellAt } from "../cellArea";
+import { areasPutIn, cellAfter, rowAfter, type SheetGrowth } from "../SheetGrowth";
+import { asOneStep } from "./engine/asOneStep";
 import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import { cellData } from "./cellData";
 import { addRule, dataValidation, removeRule } from "./entryRules";
@@ -18,11 +20,16 @@ import { gridStyle, rowPixelsOf } from "./worksheetData";
 
 const SET_VALUES = "sheet.command.set-range-values";
 
-/** Grows a sheet of the grid. Nothing comes in between and nothing breaks off half-way, so `begun` is not written. */
+/** Grows a sheet of the grid. Nothing comes in between and nothing breaks off half-way, so `begun` is not written. It is taken back as one step. */
 export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growth: SheetGrowth): Promise<void> {
+  asOneStep(engine.book.getId(), () => change(engine, sheet, growth));
+  await engine.settled();
+}
+
+function change(engine: GridEngine, sheet: FWorksheet, growth: SheetGrowth): void {
   const { plan, steps, written, dressed, ended } = growth;
   const selected = sheet.getSelection()?.getCurrentCell();
-  for (const { above, count } of steps) sheet.insertRowsBefore(above - 1, count);
+  putRowsIn(engine, sheet, growth);
   if (selected && steps.length > 0) selectAgain(engine, sheet, rowAfter(selected.actualRow + 1, steps) - 1, selected.actualColumn);
   // A row put in takes the looks of the one above it.
   for (const { row, rows, columns } of areasPutIn(steps, plan.columnWidths.length)) sheet.getRange(row, 0, rows, columns).clearFormat();
@@ -34,7 +41,19 @@ export async function growGridSheet(engine: GridEngine, sheet: FWorksheet, growt
   const looks = matrixOf(dressed, (one) => ({ s: gridStyle(one) }));
   engine.api.syncExecuteCommand(SetRangeValuesMutation.id, { ...target, cellValue: looks, trigger: SetStyleCommand.id });
   engine.api.syncExecuteCommand(SET_VALUES, { ...target, value: matrixOf([...written, ...(ended ? [ended] : [])], contentOf) });
-  await engine.settled();
+}
+
+/** Formulas that are written anew afterwards are not taken apart to move their references at every step. */
+function putRowsIn(engine: GridEngine, sheet: FWorksheet, { steps, written }: SheetGrowth): void {
+  const anew = new Set(written.flatMap(({ cell, formula }) => (formula === undefined ? [] : [cell])));
+  steps.forEach(({ above, count }, index) => {
+    const left = steps.slice(index);
+    engine.references.without(
+      sheet.getSheetId(),
+      (row, column) => anew.has(cellAfter(cellAt(row, column), left)),
+      () => sheet.insertRowsBefore(above - 1, count),
+    );
+  });
 }
 
 /** Putting rows in selects them and scrolls to them: whoever is weighing gets their cell back into view. */

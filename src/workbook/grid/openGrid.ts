@@ -6,13 +6,18 @@ import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
-import { calculateWhatDepends } from "./calculateWhatDepends";
+import { gatherSteps } from "./engine/asOneStep";
+import { calculateWhatDepends } from "./engine/calculateWhatDepends";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
-import { compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
+import { keepDependencies } from "./engine/keepDependencies";
+import { compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
+import { moveReferences } from "./engine/moveReferences";
+import { answerPlainRules } from "./engine/plainRules";
+import { rememberFormulas, tellFormulasApart } from "./engine/rememberFormulas";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
 export interface GridPreset {
@@ -39,6 +44,8 @@ export interface GridSetup {
 export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   compareWhatCellsHold();
+  tellFormulasApart();
+  gatherSteps();
   const messages = new ErrorMessages();
   const opened: { engine?: GridEngine } = {};
   const sheetName = (sheetId: string): string => opened.engine?.book.getSheetBySheetId(sheetId)?.getSheetName() ?? "";
@@ -61,6 +68,9 @@ export function openGrid(setup: GridSetup): GridEngine {
   sortACopy(injector);
   keepRulesOffTheSheet(injector);
   calculateWhatDepends(injector);
+  rememberFormulas(injector);
+  keepDependencies(injector);
+  answerPlainRules(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
   const engine: GridEngine = {
@@ -69,6 +79,7 @@ export function openGrid(setup: GridSetup): GridEngine {
     api,
     book,
     spills: injector.get(FormulaDataModel),
+    references: moveReferences(injector),
     messages,
     settled: calculations.settled,
     isCalculating: calculations.isUnderWay,

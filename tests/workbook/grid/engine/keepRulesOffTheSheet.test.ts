@@ -1,5 +1,5 @@
-import type { CellContent } from "../../../src/workbook/Workbook";
-import { openHeadlessWorkbook } from "../../workbench/headlessWorkbook";
+import type { CellContent } from "../../../../src/workbook/Workbook";
+import { openHeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 
 jest.setTimeout(60_000);
 

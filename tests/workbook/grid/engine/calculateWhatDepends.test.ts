@@ -1,6 +1,6 @@
 import { IFormulaDependencyGenerator } from "@univerjs/engine-formula";
-import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
-import type { CellContent } from "../../../src/workbook/Workbook";
+import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
+import type { CellContent } from "../../../../src/workbook/Workbook";
 
 jest.setTimeout(60_000);
 

@@ -1,5 +1,5 @@
-import { openRunSheet } from "../../runsheet/openRunSheet";
-import { clock } from "../../runsheet/plainRun";
+import { openRunSheet } from "../../../runsheet/openRunSheet";
+import { clock } from "../../../runsheet/plainRun";
 
 jest.setTimeout(60_000);
 

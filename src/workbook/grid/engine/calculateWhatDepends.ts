@@ -12,7 +12,7 @@ interface Generator {
 /**
  * Mends a cost of engine 0.25.1: at every edit it goes through each formula of the workbook to find what depends on the edit, so twenty
  * sheets make an edit on one of them ten times as slow. Gives it the formulas of the sheets that were touched, and of those that look
- * beyond themselves; no other formula can depend on the edit. Where more than cells changed (sheets, names), it gets all of them.
+ * beyond themselves; no other formula can depend on the edit. Where names changed, it gets all of them.
  */
 export function calculateWhatDepends(injector: Injector): void {
   const generator = injector.get(IFormulaDependencyGenerator) as unknown as Generator;
@@ -22,10 +22,16 @@ export function calculateWhatDepends(injector: Injector): void {
   // Whether a sheet's formulas look beyond it, as found when it was last touched.
   const looksBeyond = new Map<string, boolean>();
   generator._generateTreeList = (cells, others, sheets) => {
-    const touched = new Set(edit.getDirtyRanges().map(({ sheetId }) => sheetId));
+    // Sheets that came, went or were renamed; that had rows put in; whose entry rules or other things beside cells are to be worked out.
+    const changed = [
+      edit.getDirtyNameMap(),
+      edit.getClearDependencyTreeCache(),
+      edit.getDirtyUnitOtherFormulaMap(),
+      edit.getDirtyUnitFeatureMap(),
+    ].flatMap(sheetsIn);
+    const touched = new Set([...edit.getDirtyRanges().map(({ sheetId }) => sheetId), ...changed]);
     touched.forEach((sheet) => looksBeyond.delete(sheet));
-    const changes = [edit.getDirtyNameMap(), edit.getDirtyDefinedNameMap(), edit.getDirtySuperTableMap(), edit.getClearDependencyTreeCache()];
-    if (edit.isForceCalculate() || touched.size === 0 || changes.some(holdsAny)) {
+    if (edit.isForceCalculate() || touched.size === 0 || [edit.getDirtyDefinedNameMap(), edit.getDirtySuperTableMap()].some(holdsAny)) {
       looksBeyond.clear();
       return original(cells, others, sheets);
     }
@@ -42,6 +48,10 @@ export function calculateWhatDepends(injector: Injector): void {
 
 const holdsAny = (map: unknown): boolean =>
   typeof map === "object" && map !== null && Object.values(map).some((inner) => inner !== null && inner !== undefined);
+
+/** The sheets of a list by workbook and sheet. */
+const sheetsIn = (map: unknown): string[] =>
+  Object.values((map ?? {}) as Readonly<Record<string, object | null | undefined>>).flatMap((sheets) => Object.keys(sheets ?? {}));
 
 const only = (kept: BySheet, isNeeded: (sheet: string) => boolean): BySheet =>
   Object.fromEntries(

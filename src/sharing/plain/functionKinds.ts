@@ -28,6 +28,13 @@ export const VOLATILE: ReadonlySet<string> = new Set([...RANDOM, "NOW", "TODAY"]
 /** Refers to cells that its text does not show. */
 export const REFERS_UNSEEN: ReadonlySet<string> = new Set(["INDIRECT", "OFFSET"]);
 
+/** Takes of its third argument as many cells as another one has, whatever is written there; the place of that one. */
+export const TAKES_AS_MANY: ReadonlyMap<string, number> = new Map([
+  ["SUMIF", 0],
+  ["AVERAGEIF", 0],
+  ["LOOKUP", 1],
+]);
+
 /** Says something else in another cell. */
 export const TIED_TO_ITS_CELL: ReadonlySet<string> = new Set(["ROW", "COLUMN", "CELL", "INDIRECT", "SHEET"]);
 

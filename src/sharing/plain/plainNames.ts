@@ -4,7 +4,7 @@ import { catalogueName } from "../catalogueName";
 import { formulaTree, type FormulaTree, type Part } from "./formulaTree";
 import type { NameReading } from "./PlainReading";
 import { plainFormula } from "./plainFormula";
-import { mayBeOurs } from "./precedents";
+import { mayBeOurs } from "./change/precedents";
 import { namesOf } from "./ReadSheets";
 import type { PlainOptions } from "./Surroundings";
 

@@ -4,7 +4,7 @@ import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
 import { plainNames, type PlainNames } from "./plainNames";
 import type { NameReading } from "./PlainReading";
-import { sourcesOf } from "./precedents";
+import { sourcesOf } from "./change/precedents";
 import { namesOf } from "./ReadSheets";
 import type { PlainOptions } from "./Surroundings";
 

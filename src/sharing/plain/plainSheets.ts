@@ -5,7 +5,9 @@ import { freeSheetName, withEnding } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./change/changed";
-import { changeFlags, STALE, type FlagSheet } from "./change/changeFlags";
+import { changeFlags, type FlagSheet } from "./change/changeFlags";
+import { STALE } from "./change/flagText";
+import { tangledUnseen } from "./change/unseen";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
 import { circularFormulas, sourcesOutside, type Circle } from "./change/circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
@@ -14,7 +16,7 @@ import { plainNames, type PlainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
 import type { FormulaSources } from "./change/precedents";
 import { sheetText } from "./reference";
-import { calculatedFrom, stalenessOf, type FormsHeld } from "./change/staleness";
+import { calculatedFrom, stalenessOf, type FormsHeld, type Staleness } from "./change/staleness";
 import type { PlainOptions } from "./Surroundings";
 import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
@@ -105,23 +107,29 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
 
   const isHeld = (id: number): boolean => (rewritten.get(id)?.held.length ?? 0) > 0;
   const heldNow = (): FormsHeld => new Map([...rewritten].flatMap(([id, { held }]) => (held.length === 0 || fixed.has(id) ? [] : [[id, held]])));
-  let staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  const stalenessNow = (): Staleness => stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  let staleness = stalenessNow();
   // The flags of a circle would be one as well.
   const flagged = circles.filter((circle) => circle.some(({ id }) => !fixed.has(id) && (staleness.after.has(id) || staleness.before.has(id))));
   flagged.forEach(fixCircle);
-  if (flagged.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
-  const tooLong = [...staleness.after, ...heldNow().keys()].filter(
-    (id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED,
-  );
-  for (const id of tooLong) fixed.set(id, "tooLong");
-  if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  if (flagged.length > 0) staleness = stalenessNow();
+  const cannotGoOn = (): readonly (readonly [number, WhyFixed])[] => [
+    ...tangledUnseen({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness }).map((id) => [id, "unseen"] as const),
+    ...[...staleness.after, ...heldNow().keys()]
+      .filter((id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED)
+      .map((id) => [id, "tooLong"] as const),
+  ];
+  for (let further = cannotGoOn(); further.length > 0; further = cannotGoOn()) {
+    for (const [id, why] of further) fixed.set(id, why);
+    staleness = stalenessNow();
+  }
 
-  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
+  const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
   // Their flags stand from the start, and nothing has changed by then.
   const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
   const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
-    const flag = `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
+    const flag = changes.guards.get(formula.id) ?? `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
     const says = textInCells((withUnfollowed.has(formula.id) ? fixedUnfollowed : fixedOn)(options.date));
     const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
     const why = fixed.get(formula.id);
@@ -142,8 +150,10 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };
     return [{ kind, sheet, cell, area, before, formulas: { one: body(one.formula), isArray: one.isArray } }];
   });
-  const steps = workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells };
-  return { cells, names: names.changed, namesGone: names.gone, workings: steps, flags };
+  return {
+    ...{ cells, names: names.changed, namesGone: names.gone, flags: changes.sheets },
+    workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells },
+  };
 }
 
 function freeNamed(wished: string, taken: string[]): string {

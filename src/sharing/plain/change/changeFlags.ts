@@ -1,14 +1,13 @@
 import { cellAt, rangeOf, type CellArea } from "../../../workbook/cellArea";
+import { anyStale } from "./anyStale";
 import { changed } from "./changed";
 import { FilledCells } from "../FilledCells";
+import { flagText, type Largest } from "./flagText";
 import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "../ReadSheets";
 import { sheetText } from "../reference";
 import type { FormsHeld, Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "../WorkingsSheet";
-
-/** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
-export const STALE = 2;
 
 /** The sheet of flags for one shared sheet: each flag stands where on the shared sheet its cell stands. */
 export interface FlagSheet {
@@ -16,6 +15,12 @@ export interface FlagSheet {
   /** The shared sheet that it watches. */
   readonly of: string;
   readonly cells: readonly WorkingsCell[];
+}
+
+export interface ChangeFlags {
+  readonly sheets: readonly FlagSheet[];
+  /** The flag that a formula is guarded by, by its number, where that is not the one in its place. */
+  readonly guards: ReadonlyMap<number, string>;
 }
 
 /** Where flags come from. */
@@ -33,21 +38,23 @@ export interface FlagsFor {
 /**
  * A flag for each input of a fixed cell, each formula in between, each fixed cell, and each cell calculated from one. A range of cells is
  * asked through the same range of their flags, so that flags grow with the sheet and no faster. An input is compared with what it was; a
- * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions.
+ * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions. A formula that does not
+ * show its references is stale as soon as any fixed cell is; where it is an input itself, it counts as changed once it gives something else.
  */
-export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
+export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
   const { before, after, leaves } = staleness;
   const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
   const flag = (sheet: string, row: number, column: number, text: string): void =>
     void found.get(sheet)?.push({ cell: cellAt(row, column), content: `=${text}` });
-  for (const { sheet, row, column } of leaves) {
+  const changedAt = (sheet: string, row: number, column: number): string => {
     const cell = `${sheetText(sheet)}!${cellAt(row, column)}`;
-    flag(sheet, row, column, `IF(${changed(cell, sheets.sheet(sheet)?.at(row, column), (text) => workings.text(`${cell} at sharing`, text))},1,0)`);
-  }
+    return changed(cell, sheets.sheet(sheet)?.at(row, column), (text) => workings.text(`${cell} at sharing`, text));
+  };
+  for (const { sheet, row, column } of leaves) flag(sheet, row, column, `IF(${changedAt(sheet, row, column)},1,0)`);
 
   const flagged = flaggedCells(sheets, [...fixed, ...held.keys(), ...before, ...after], leaves);
   const filled = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
-  const largest = (from: readonly Precedent[], isCounted: boolean): string => {
+  const largest: Largest = (from, isCounted, ...further) => {
     const precedents = distinct(from);
     const flags = precedents
       .filter(({ sheet, area }) => (flagged.get(sheet)?.count(area) ?? 0) > 0)
@@ -57,46 +64,30 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
           .filter(({ area }) => area.rows * area.columns > 1)
           .map(({ sheet, area }) => `IF(COUNTA(${sheetText(sheet)}!${rangeOf(area)})<>${filled.get(sheet)?.count(area) ?? 0},1,0)`)
       : [];
-    return largestOf([...flags, ...counts], workings);
+    return largestOf([...flags, ...counts, ...further], workings);
   };
+
+  const any = anyStale({ sheets, sources, fixed, held, staleness, workings }, largest);
+  const guards = new Map<number, string>();
   for (const formula of sheets.formulas) {
     const { id, sheet, area } = formula;
     const part = { isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
-    const text = flagText(formula, part, largest);
+    const beside = (text: string): string => {
+      const guard = workings.rows(`${sheetText(sheet)}!${formula.reading.cell}: whether it can be followed`, [text]);
+      guards.set(id, guard);
+      return guard;
+    };
+    const text = flagText(formula, part, { largest, any: () => any(id), beside, changedAt: (row, column) => changedAt(sheet, row, column) });
     if (text === undefined) continue;
     const anchor = cellAt(area.row, area.column);
     for (let down = 0; down < area.rows; down++)
       for (let across = 0; across < area.columns; across++) flag(sheet, area.row + down, area.column + across, down + across === 0 ? text : anchor);
   }
-  return sheets.names.flatMap((name) => {
+  const flagSheets = sheets.names.flatMap((name) => {
     const cells = found.get(name) ?? [];
     return cells.length === 0 ? [] : [{ name: flagSheetOf(name), of: name, cells }];
   });
-}
-
-interface Part {
-  readonly isFixed: boolean;
-  /** The cells for whose content the formula is written, where that is so. */
-  readonly held: readonly Precedent[] | undefined;
-  readonly isBefore: boolean;
-  readonly isAfter: boolean;
-  readonly source: FormulaSources | undefined;
-}
-
-function flagText(
-  { sheet, reading }: ReadFormula,
-  { isFixed, held, isBefore, isAfter, source }: Part,
-  largest: (from: readonly Precedent[], isCounted: boolean) => string,
-): string | undefined {
-  const all = source?.precedents ?? [];
-  // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
-  const isRestless = source?.isVolatile === true || (isFixed && source?.isUnseen === true);
-  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
-  const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
-  if (isBefore && isRestless) return outlived(`MAX(${largest(all, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`);
-  if (isBefore) return outlived(largest(all, true));
-  if (isAfter) return outlived(`IF(${largest(all, false)}=${STALE},${STALE},0)`);
-  return held === undefined ? undefined : outlived("0");
+  return { sheets: flagSheets, guards };
 }
 
 // A function takes 255 arguments, a cell 8,192 characters (Excel specifications and limits).

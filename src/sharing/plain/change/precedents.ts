@@ -2,7 +2,7 @@ import type { CellArea } from "../../../workbook/cellArea";
 import { catalogueName } from "../../catalogueName";
 import { CannotWrite } from "../CannotWrite";
 import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
-import { ASKS_WHERE, REFERS_UNSEEN, VOLATILE } from "../functionKinds";
+import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../functionKinds";
 import { cellsReferred, tableCellsReferred, type Referred } from "../reference";
 import { spillReferred } from "../sizeOf";
 import type { Surroundings } from "../Surroundings";
@@ -87,6 +87,7 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         if (name !== "" && !variables.has(name.toLowerCase())) gatherName(part.callee.name, looking, into);
         if (REFERS_UNSEEN.has(name)) into.isUnseen = true;
         if (VOLATILE.has(name)) into.isVolatile = true;
+        if (TAKES_AS_MANY.has(name)) gatherAsMany(name, part, looking, into);
         if (name === "ANCHORARRAY") gatherSpill(part.arguments[0], looking, into);
         else for (const one of part.arguments) if (!ASKS_WHERE.has(name) || !gatherPlace(one, looking, into)) ahead.push(one);
         break;
@@ -107,6 +108,26 @@ function gatherSpill(anchor: Part, { tree, place, sheets }: Looking, into: Gathe
     if (!(thrown instanceof CannotWrite)) throw thrown;
     into.isUnseen = true;
   }
+}
+
+/**
+ * Of the last range such a function takes as many cells as another has, whatever size is written: SUMIF(A1:A9,">0",B1) adds up B1:B9. Where that is
+ * no range that the text shows, it cannot be told, but for a vector that LOOKUP has calculated, beside one of more than one cell.
+ */
+function gatherAsMany(name: string, { arguments: given }: { readonly arguments: readonly Part[] }, looking: Looking, into: Gathered): void {
+  const [sized, last] = [given[TAKES_AS_MANY.get(name) ?? 0], given[2]];
+  if (last === undefined || last === null) return;
+  const [asked, taken] = [areaShown(sized, looking), areaShown(last, looking)];
+  if (taken === undefined || (asked === undefined && (name !== "LOOKUP" || taken.area.rows * taken.area.columns === 1))) into.isUnseen = true;
+  else if (asked !== undefined) add({ ...taken, area: { ...taken.area, rows: asked.area.rows, columns: asked.area.columns } }, looking.sheets, into);
+}
+
+/** The cells of a reference, be it a name or a table's column. */
+function areaShown(part: Part, { tree, place }: Looking): Referred | undefined {
+  if (part?.type !== "ReferenceIdentifier") return undefined;
+  const text = tree.textOf(part);
+  if (part.kind === "table") return tableCellsReferred(text, place);
+  return cellsReferred(part.kind === "name" ? (place.nameOf(text, place.sheet) ?? "").replace(/^=/, "") : text, place.sheet);
 }
 
 /** What stands in cells does not matter where only their place is asked for. @returns false for what is no reference to cells */

@@ -1,4 +1,4 @@
-import { freeSheetName, withEnding } from "../workbook/freeSheetName";
+import { freeNameBeside } from "../workbook/freeSheetName";
 
 /** A free name for the copy of a sheet as values, which is taken from then on. */
 export const valuesName = (sheet: string, taken: string[]): string => takenName(sheet, " values", taken);
@@ -10,7 +10,7 @@ export const plainName = (sheet: string, taken: string[]): string => takenName(s
 export const recordName = (sheet: string, taken: string[]): string => takenName(sheet, " record", taken);
 
 function takenName(sheet: string, ending: string, taken: string[]): string {
-  const name = freeSheetName(withEnding(sheet, ending), taken);
+  const name = freeNameBeside(sheet, ending, taken);
   taken.push(name);
   return name;
 }

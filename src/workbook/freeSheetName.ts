@@ -24,8 +24,18 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
+/** A free name for a sheet made beside another one: the other's name and an ending, cut to fit. Files hold names that Excel would refuse. */
+export const freeNameBeside = (sheet: string, ending: string, taken: readonly string[]): string =>
+  freeSheetName(withEnding(withoutMarks(sheet), ending), taken);
+
 /** Says at the front, where no cut can take it away, that the copy cannot be used yet. */
-export const unfinishedCopyName = (sheet: string, taken: readonly string[]): string => freeSheetName(`Unfinished copy of ${sheet}`, taken);
+export const unfinishedCopyName = (sheet: string, taken: readonly string[]): string =>
+  freeSheetName(`Unfinished copy of ${withoutMarks(sheet)}`, taken);
+
+const IN_PLACE: Readonly<Record<string, string>> = { "[": "(", "]": ")" };
+
+/** A name with nothing in it that no sheet name may hold. */
+const withoutMarks = (name: string): string => name.replace(/[\\/?*[\]:\p{Cc}]/gu, (mark) => IN_PLACE[mark] ?? "-").replace(/^[\s']+/, "");
 
 /** Cut by whole characters: half of a surrogate pair is no character. A cut may not leave an apostrophe at the end. */
 export function withEnding(name: string, ending: string): string {

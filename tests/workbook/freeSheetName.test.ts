@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../../src/problems/workbookProblems";
-import { freeSheetName, LONGEST_SHEET_NAME } from "../../src/workbook/freeSheetName";
+import { freeNameBeside, freeSheetName, LONGEST_SHEET_NAME, unfinishedCopyName } from "../../src/workbook/freeSheetName";
 import { WorkbookProblem } from "../../src/workbook/Workbook";
 
 describe("freeSheetName(wanted, taken)", () => {
@@ -34,6 +34,31 @@ describe("freeSheetName(wanted, taken)", () => {
         for (let count = 0; count <= already; count++) taken.push(freeSheetName(name, taken));
         expect(new Set(taken.map((one) => one.toLowerCase())).size).toBe(already + 1);
         expect(taken.filter((one) => one.length > LONGEST_SHEET_NAME || /[\s']$/.test(one))).toEqual([]);
+      }),
+    );
+  });
+});
+
+describe("freeNameBeside(sheet, ending, taken)", () => {
+  test.each([
+    ["It's (a) [b]", [], "It's (a) (b) changes"],
+    ["It's (a) [b]", ["it's (a) (b) CHANGES"], "It's (a) (b) changes (2)"],
+    ["'a/b' \\ c:d*e?", [], "a-b' - c-d-e- changes"],
+    ["'''", [], "changes"],
+    ["O'Neil's run of an open kiln, May'", [], "O'Neil's run of an open changes"],
+    ["Thirty-one characters, 1 at end'", [], "Thirty-one characters, changes"],
+    ["History", [], "History changes"],
+    ["🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳", [], "🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳 changes"],
+  ])("makes of %s, with %j taken, %s", (sheet, taken, name) => expect(freeNameBeside(sheet, " changes", taken)).toBe(name));
+
+  test("gives a name that a sheet may have for whatever another sheet is called", () => {
+    fc.assert(
+      fc.property(fc.array(fc.string({ unit: "grapheme", maxLength: 45 }), { minLength: 1, maxLength: 6 }), (sheets) => {
+        const taken: string[] = [];
+        for (const sheet of sheets) taken.push(freeNameBeside(sheet, " record", taken));
+        expect(taken.map((name) => freeSheetName(name, []))).toEqual(taken);
+        expect(new Set(taken.map((one) => one.toLowerCase())).size).toBe(sheets.length);
+        expect(unfinishedCopyName(sheets[0] ?? "", []).length).toBeLessThanOrEqual(LONGEST_SHEET_NAME);
       }),
     );
   });

@@ -10,6 +10,9 @@ export const GIVES_ONE: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** Counts cells of a table whatever they hold, errors too. */
+export const COUNTS_ERRORS: ReadonlySet<string> = new Set(["ROWS", "COLUMNS", "AREAS", "COUNTA"]);
+
 /** Works on each cell of a range by itself. */
 export const WORKS_ON_EACH: ReadonlySet<string> = new Set(
   (

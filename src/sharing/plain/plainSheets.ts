@@ -1,7 +1,7 @@
 import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { fixedOn, fixedUnfollowed, type WhyFixed } from "../../problems/plainCellProblems";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
-import { freeSheetName, withEnding } from "../../workbook/freeSheetName";
+import { freeNameBeside, freeSheetName } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./change/changed";
@@ -75,8 +75,8 @@ const FLAGS = " changes";
 export function plainSheets(reading: PlainReading, options: PlainSheetsOptions): PlainSheets {
   const sheets = new ReadSheets(reading);
   const taken = [...sheets.names, ...(options.taken ?? [])];
-  const workings = new WorkingsSheet(freeNamed(WORKINGS, taken));
-  const flagNames = new Map(sheets.names.map((name) => [name, freeNamed(withEnding(name, FLAGS), taken)]));
+  const workings = new WorkingsSheet(nowTaken(freeSheetName(WORKINGS, taken), taken));
+  const flagNames = new Map(sheets.names.map((name) => [name, nowTaken(freeNameBeside(name, FLAGS, taken), taken)]));
   const flagSheetOf = (sheet: string): string => flagNames.get(sheet) ?? sheet;
 
   const names = plainNames(reading.names ?? [], sheets.names, options);
@@ -156,8 +156,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   };
 }
 
-function freeNamed(wished: string, taken: string[]): string {
-  const name = freeSheetName(wished, taken);
+function nowTaken(name: string, taken: string[]): string {
   taken.push(name);
   return name;
 }

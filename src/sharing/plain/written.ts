@@ -1,8 +1,9 @@
 import type { AstExpression } from "@borgar/fx";
+import { everyFunction } from "../../functions/catalogue";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import type { Part } from "./formulaTree";
-import { GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
+import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
 import { covers } from "../../workbook/cellArea";
 import { cellsReferred, referenceText, sheetText } from "./reference";
 import { within, type Scope } from "./Scope";
@@ -160,7 +161,17 @@ function called(call: Call, scope: Scope, writeCall: WriteCall): string {
   const inside = WORKS_ON_EACH.has(name) ? scope : within(scope, { isOnEach: false, isSingle: GIVES_ONE.has(name) ? false : scope.isSingle });
   if (scope.isSingle && !WORKS_ON_EACH.has(name) && !GIVES_ONE.has(name)) throw new CannotWrite("unknownSize");
   const link = scope.tree.linkOf(call.callee.loc?.[0]);
-  return `${link}${call.callee.name}(${call.arguments.map((one) => argument(one, inside, writeCall)).join(",")})`;
+  const texts = call.arguments.map((one) => argument(one, inside, writeCall));
+  const text = `${link}${call.callee.name}(${texts.join(",")})`;
+  // A table of ours in error is one error, and not a table of errors.
+  const tables = COUNTS_ERRORS.has(name) ? texts.filter((_, index) => holdsTable(call.arguments[index])) : [];
+  return tables.reduceRight((rest, table) => `IF(ISERROR(INDEX(${table},1,1)),INDEX(${table},1,1),${rest})`, text);
+}
+
+function holdsTable(part: Part): boolean {
+  if (part?.type !== "CallExpression") return false;
+  const ours = catalogueName(part.callee.name?.toUpperCase() ?? "");
+  return everyFunction.some(({ name, gives }) => name === ours && gives === "table") || part.arguments.some(holdsTable);
 }
 
 /** ROW() means the cell that it stands in, ROW(B7) the same everywhere. */

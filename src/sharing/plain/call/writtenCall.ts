@@ -2,6 +2,7 @@ import { everyFunction } from "../../../functions/catalogue";
 import { takesRanges } from "../../../functions/cellFunction";
 import type { TableInCells } from "../../../functions/inCells/Workings";
 import { refusal } from "../../../functions/inCells/problemInCells";
+import { isTypedText } from "../../../functions/inCells/typedInCells";
 import { rangesDoNotFit } from "../../../problems/plainCellProblems";
 import { CannotWrite, LONGEST_FORMULA } from "../CannotWrite";
 import { within, type Scope } from "../Scope";
@@ -84,9 +85,23 @@ function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {
   if ("text" in call) return `(${call.text})`;
   if (to.workings === undefined) throw new CannotWrite("noForm");
   const { table, guard } = call;
-  return to.workings(scope).block("A table", table.length, table[0]?.length ?? 0, (at) => tableBehind(table, guard, at(0, 0)));
+  return to
+    .workings(scope)
+    .block("A table", table.length, table[0]?.length ?? 0, (at) =>
+      table.map((row, down) => row.map((text, across) => (down + across === 0 ? guard(text) : unlessError(at(0, 0), text)))),
+    );
 }
 
-/** The cells of a table whose first cell alone asks what is refused. */
+const unlessError = (first: string, text: string): string => `IF(ISERROR(${first}),${first},${text === "" ? '""' : text})`;
+
+/**
+ * The cells of a table that fills them, whose first alone asks what is refused. In error the call leaves the others blank, which no formula can: a
+ * text stays an empty text, which reads as a blank one does; where a number may stand the error stands, since an empty text is more than any number
+ * to a comparison, and nothing to a sum.
+ */
 export const tableBehind = (table: TableInCells, guard: (first: string) => string, first: string): TableInCells =>
-  table.map((row, down) => row.map((text, across) => (down + across === 0 ? guard(text) : `IF(ISERROR(${first}),"",${text})`)));
+  table.map((row, down) =>
+    row.map((text, across) =>
+      down + across === 0 ? guard(text) : isTypedText(text) ? `IF(ISERROR(${first}),"",${text})` : unlessError(first, text),
+    ),
+  );

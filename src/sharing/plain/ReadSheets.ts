@@ -49,6 +49,13 @@ export class ReadSheets {
     return this.sheets.get(name.toLowerCase());
   }
 
+  /** The area that a cell's spill fills. */
+  readonly spillOf: Surroundings["spillOf"] = (on, cell) => {
+    const anchor = areaNamed(cell);
+    const found = this.sheet(on)?.at(anchor.row, anchor.column);
+    return found === undefined || found.formula === "" ? undefined : found.spill === "" ? cell : found.spill;
+  };
+
   /** What has to be known around a formula. @param nameOf what a defined name stands for @param areUnfilled true where cells are still to be filled in */
   around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"], areUnfilled = false): Surroundings {
     const { tables = [] } = this.reading;
@@ -62,11 +69,7 @@ export class ReadSheets {
         name === ""
           ? tables.find((table) => table.sheet === sheet && covers(table.area, place.row, place.column))
           : tables.find((table) => table.name.toLowerCase() === name.toLowerCase()),
-      spillOf: (on, cell) => {
-        const anchor = areaNamed(cell);
-        const found = this.sheet(on)?.at(anchor.row, anchor.column);
-        return found === undefined || found.formula === "" ? undefined : found.spill === "" ? cell : found.spill;
-      },
+      spillOf: this.spillOf,
       heldAt: (on, row, column) => this.sheet(on)?.at(row, column),
       isUnfilled: areUnfilled,
     };

@@ -1,12 +1,15 @@
 import type { FormulaTree, Part } from "./formulaTree";
+import type { Size } from "./sizeOf";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 
 /** A variable of LET, or of a LAMBDA that is called on the spot. */
 export interface Bound {
   readonly value: Part;
   readonly scope: Scope;
-  /** True where the LET itself is kept, so that the variable is written by its name. */
+  /** True where the LET or LAMBDA itself is kept, so that the variable is written by its name. */
   readonly isKept: boolean;
+  /** The size of what a function hands over for the parameter of a LAMBDA, one after the other; such a variable has no value of its own. */
+  readonly given?: Size | "unknown";
 }
 
 /** All that the writing of one part of a formula depends on. */

@@ -4,6 +4,7 @@ import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { cellAt, rangeOf } from "../../workbook/cellArea";
 import { CannotWrite } from "./CannotWrite";
 import { referenceText, sheetText } from "./reference";
+import { namedFormula } from "./named";
 import type { Scope } from "./Scope";
 import { areaReferred } from "./sizeOf";
 
@@ -117,24 +118,30 @@ const absolute = (cell: string): string => cell.replace(/^([A-Z]+)(\d+)$/, "$$$1
 function cellsOf(text: string, scope: Scope): readonly string[] | undefined {
   const tree = formulaTree(`=${text}`);
   if (tree === undefined) return undefined;
-  const { root } = tree;
-  if (root.type === "ArrayExpression") {
-    const items = root.elements.flat().map((item) => tree.textOf(item));
-    return root.elements.length === 1 || root.elements[0]?.length === 1 ? items : undefined;
-  }
   try {
-    const { sheet, area } = areaReferred(root, { ...scope, tree });
-    const length = Math.max(area.rows, area.columns);
-    if (Math.min(area.rows, area.columns) !== 1 || length > LONGEST_SERIES || sheet === undefined) return undefined;
-    return Array.from({ length }, (_, index) =>
-      referenceText(
-        { row: area.row + (area.rows > 1 ? index : 0), column: area.column + (area.rows > 1 ? 0 : index), rows: 1, columns: 1 },
-        sheet,
-        undefined,
-      ),
-    );
+    return cellsIn({ ...scope, tree });
   } catch (thrown) {
     if (thrown instanceof CannotWrite) return undefined;
     throw thrown;
   }
+}
+
+function cellsIn(scope: Scope): readonly string[] | undefined {
+  const { tree } = scope;
+  const { root } = tree;
+  if (root.type === "ReferenceIdentifier" && root.kind === "name") return cellsIn(namedFormula(tree.textOf(root), scope));
+  if (root.type === "ArrayExpression") {
+    const items = root.elements.flat().map((item) => tree.textOf(item));
+    return root.elements.length === 1 || root.elements[0]?.length === 1 ? items : undefined;
+  }
+  const { sheet, area } = areaReferred(root, scope);
+  const length = Math.max(area.rows, area.columns);
+  if (Math.min(area.rows, area.columns) !== 1 || length > LONGEST_SERIES || sheet === undefined) return undefined;
+  return Array.from({ length }, (_, index) =>
+    referenceText(
+      { row: area.row + (area.rows > 1 ? index : 0), column: area.column + (area.rows > 1 ? 0 : index), rows: 1, columns: 1 },
+      sheet,
+      undefined,
+    ),
+  );
 }

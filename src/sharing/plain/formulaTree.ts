@@ -1,4 +1,5 @@
 import { parse, tokenize, tokenTypes, type AstExpression, type Token } from "@borgar/fx";
+import { withSpills } from "./spills";
 
 export type Part = AstExpression | null | undefined;
 
@@ -11,6 +12,20 @@ export interface FormulaTree {
   readonly linkOf: (start: number | undefined) => string;
 }
 
+/** True where some part of a formula is such a one. */
+export function anyPart(root: Part, isSuch: (part: Part) => boolean): boolean {
+  const ahead: Part[] = [root];
+  while (ahead.length > 0) {
+    const part = ahead.pop();
+    if (isSuch(part)) return true;
+    if (part?.type === "CallExpression") ahead.push(...part.arguments, part.callee as unknown as Part);
+    if (part?.type === "BinaryExpression" || part?.type === "UnaryExpression") ahead.push(...part.arguments);
+    if (part?.type === "LetExpression") ahead.push(part.body, ...part.declarations.map(({ init }) => init));
+    if (part?.type === "LambdaExpression") ahead.push(part.body);
+  }
+  return false;
+}
+
 const TEXT_COLUMN_OR_SHEET = /"(?:[^"]|"")*"|\[(?:'.|[^[\]'])*\]|'(?:[^']|'')*'/g;
 // How files store functions and variables newer than the format.
 const STORED_PREFIX = /^(?:_xlfn\.(?:_xlws\.)?|_xlpm\.)/i;
@@ -21,8 +36,14 @@ const CALLED = "(";
  * names and links before functions may confuse the parser, so it gets them blanked out at the same length and the text is looked up by place.
  */
 export function formulaTree(formula: string): FormulaTree | undefined {
+  const text = withoutPrefixes(formula);
+  if (text === undefined) return undefined;
+  // Behind @ the parser takes A33# for no reference.
+  return treeOfText(text) ?? (text.includes("#") ? treeOfText(withSpills(text, (anchor) => `ANCHORARRAY(${anchor})`)) : undefined);
+}
+
+function treeOfText(text: string): FormulaTree | undefined {
   try {
-    const text = withoutPrefixes(formula);
     const links = new Map<number, string>();
     const root = parse(tokenize(withoutLinks(withoutSheetNames(text), text, links), { withLocation: true }), {
       permitArrayCalls: true,
@@ -45,10 +66,14 @@ const withoutSheetNames = (text: string): string =>
     return mark === "[" ? found : `${mark}${"x".repeat(found.length - 2)}${mark}`;
   });
 
-function withoutPrefixes(formula: string): string {
+function withoutPrefixes(formula: string): string | undefined {
   if (!formula.includes("_xl")) return formula;
-  const tokens = tokenize(withoutSheetNames(formula), { withLocation: true });
-  return tokens.map((token) => formula.slice(...placeOf(token)).replace(isNamed(token) ? STORED_PREFIX : /^$/, "")).join("");
+  try {
+    const tokens = tokenize(withoutSheetNames(formula), { withLocation: true });
+    return tokens.map((token) => formula.slice(...placeOf(token)).replace(isNamed(token) ? STORED_PREFIX : /^$/, "")).join("");
+  } catch {
+    return undefined;
+  }
 }
 
 const isNamed = ({ type, value }: Token): boolean => (type === tokenTypes.FUNCTION || type === tokenTypes.REF_NAMED) && value.startsWith("_");

@@ -3,7 +3,7 @@ import type { Part } from "./formulaTree";
 import { TIED_TO_ITS_CELL } from "./functionKinds";
 import { cellsReferred, sheetText } from "./reference";
 import type { Scope } from "./Scope";
-import { namedFormula } from "./sizeOf";
+import { namedFormula } from "./named";
 
 const ABSOLUTE = /!(?:\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?|\$[A-Z]+:\$[A-Z]+|\$\d+:\$\d+)$/i;
 

@@ -40,6 +40,14 @@ const DEEPEST = 64;
 export function plainFormula(formula: string, place: Surroundings, options: PlainOptions = {}, workings?: WorkingsSheet): PlainFormula {
   const tree = formulaTree(formula);
   if (tree === undefined) return { kind: "none", why: "unreadable" };
+  const found = plainOrNone(tree, place, options, workings);
+  if (found.kind !== "none" || options.newerFunctions !== true) return found;
+  // To be allowed more functions may cost nobody the form in older ones.
+  const older = plainOrNone(tree, place, { ...options, newerFunctions: false }, workings);
+  return older.kind === "none" ? found : older;
+}
+
+function plainOrNone(tree: FormulaTree, place: Surroundings, options: PlainOptions, workings: WorkingsSheet | undefined): PlainFormula {
   const mark = workings?.mark();
   try {
     return plainTree(tree, place, options, workings);

@@ -1,82 +1,82 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import type { WhyFixed } from "../../problems/plainCellProblems";
 import { catalogueName } from "../catalogueName";
-import { formulaTree, type FormulaTree, type Part } from "./formulaTree";
+import { mayBeOurs } from "./change/precedents";
+import { anyPart, formulaTree, type FormulaTree } from "./formulaTree";
+import { isAbsolute } from "./named";
 import type { NameReading } from "./PlainReading";
 import { plainFormula } from "./plainFormula";
-import { mayBeOurs } from "./change/precedents";
-import { namesOf } from "./ReadSheets";
+import { namesOf, type ReadSheets } from "./ReadSheets";
 import type { PlainOptions } from "./Surroundings";
 
 export interface PlainNames {
-  /** Names as they will stand, those left out that cannot be written without our functions: formulas that use them are fixed. */
-  readonly usable: readonly NameReading[];
-  /** The ones among them whose formula changes. */
+  /** Names as cells are written by them: what still calls our functions is written out where it is used, or the cell is fixed. */
+  readonly inCells: readonly NameReading[];
+  /** Those whose formula changes. */
   readonly changed: readonly NameReading[];
-  /** The others, each as it was and why. */
+  /** Those that have no such formula and go, each as it was and why. */
   readonly gone: readonly { readonly name: NameReading; readonly why: WhyFixed }[];
 }
 
-/** Defined names whose formulas call our functions, written in built-in functions, where every reference in them is absolute. */
-export function plainNames(names: readonly NameReading[], sheets: readonly string[], options: PlainOptions): PlainNames {
-  const [usable, changed]: [NameReading[], NameReading[]] = [[], []];
+/**
+ * Defined names whose formulas call our functions, written in built-in functions, where every reference in them is absolute. One over arrays is
+ * changed too, and written out in cells all the same: older programs take a name for one value where the cell is. A LAMBDA stays one, as programs
+ * that know it take nothing else for a function.
+ */
+export function plainNames(names: readonly NameReading[], sheets: Pick<ReadSheets, "names" | "spillOf">, options: PlainOptions): PlainNames {
+  const inCells: NameReading[] = [];
+  const changed = new Map<NameReading, NameReading>();
   const gone = new Map<NameReading, WhyFixed>();
+  const unreadable = new Set<NameReading>();
   const nameOf = namesOf(names);
   for (const one of names) {
     const formula = one.formula.startsWith("=") ? one.formula : `=${one.formula}`;
     const tree = formulaTree(formula);
-    if (tree === undefined ? !mayBeOurs(formula) : !callsOurs(tree)) {
-      usable.push(one);
+    if (tree === undefined ? !mayBeOurs(formula) : !callsOursItself(tree)) {
+      inCells.push(one);
       continue;
     }
-    const sheet = one.sheet ?? sheets[0] ?? "";
-    const place = { sheet, cell: "A1", area: "A1", nameOf, tableOf: () => undefined, spillOf: () => undefined };
-    const plain = tree !== undefined && isAbsolute(tree) ? plainFormula(formula, place, options) : undefined;
-    if (plain?.kind !== "formula" || plain.isArray) {
-      gone.set(one, plain?.kind === "none" ? plain.why : "argumentForm");
+    if (tree === undefined) {
+      gone.set(one, "unreadable");
+      unreadable.add(one);
       continue;
     }
-    const written = { ...one, formula: plain.formula };
-    usable.push(written);
-    changed.push(written);
+    const sheet = one.sheet ?? sheets.names[0] ?? "";
+    const place = { sheet, cell: "A1", area: "A1", nameOf, tableOf: () => undefined, spillOf: sheets.spillOf };
+    const isFunction = tree.root.type === "LambdaExpression";
+    const plain = isAbsolute(tree) ? plainFormula(formula, place, isFunction ? { ...options, newerFunctions: true } : options) : undefined;
+    const written = plain?.kind === "formula" ? { ...one, formula: plain.formula } : undefined;
+    inCells.push(written === undefined || isFunction || (plain?.kind === "formula" && plain.isArray) ? one : written);
+    if (written === undefined) gone.set(one, plain?.kind === "none" ? plain.why : "argumentForm");
+    else changed.set(one, written);
   }
-  return withoutUsersOf(gone, { usable, changed });
+  // A name that uses one that goes stands for nothing in the file.
+  const formulaNow = (one: NameReading): string => (changed.get(one) ?? one).formula;
+  for (const user of usersOf(new Set(gone.keys()), names, formulaNow)) if (!gone.has(user)) gone.set(user, "goneName");
+  const without = usersOf(unreadable, names, formulaNow);
+  return {
+    inCells: inCells.filter((one) => !without.has(one)),
+    changed: [...changed].flatMap(([one, written]) => (gone.has(one) ? [] : [written])),
+    gone: [...gone].map(([name, why]) => ({ name, why })),
+  };
 }
 
-/** A name that uses one that goes stands for nothing, and so does one that uses it. */
-function withoutUsersOf(gone: Map<NameReading, WhyFixed>, { usable, changed }: Omit<PlainNames, "gone">): PlainNames {
-  const isLeft = (one: NameReading): boolean => !gone.has(one);
-  for (let known = -1; known < gone.size;) {
-    known = gone.size;
-    const names = new Set([...gone.keys()].map(({ name }) => name.toUpperCase()));
-    for (const one of usable.filter(isLeft)) if (namesUsed(one.formula).some((name) => names.has(name))) gone.set(one, "goneName");
+const callsOursItself = ({ root }: FormulaTree): boolean =>
+  anyPart(root, (part) => part?.type === "CallExpression" && catalogueName(part.callee.name ?? "") !== undefined);
+
+/** Some names and all that use them, at any distance. */
+function usersOf(some: ReadonlySet<NameReading>, names: readonly NameReading[], formulaNow: (one: NameReading) => string): Set<NameReading> {
+  const users = new Set(some);
+  if (users.size === 0) return users;
+  for (let known = -1; known < users.size;) {
+    known = users.size;
+    const used = new Set([...users].map(({ name }) => name.toUpperCase()));
+    for (const one of names) if (!users.has(one) && namesUsed(formulaNow(one)).some((name) => used.has(name))) users.add(one);
   }
-  return { usable: usable.filter(isLeft), changed: changed.filter(isLeft), gone: [...gone].map(([name, why]) => ({ name, why })) };
+  return users;
 }
 
 const namesUsed = (formula: string): string[] =>
   tokenize(formula.startsWith("=") ? formula : `=${formula}`).flatMap(({ type, value }) =>
     type === tokenTypes.REF_NAMED || type === tokenTypes.FUNCTION ? [value.slice(value.lastIndexOf("!") + 1).toUpperCase()] : [],
   );
-
-const callsOurs = ({ root }: FormulaTree): boolean =>
-  some(root, (part) => part?.type === "CallExpression" && catalogueName(part.callee.name ?? "") !== undefined);
-
-/** A relative reference in a name means another cell in each cell that uses the name. */
-const isAbsolute = ({ root, textOf }: FormulaTree): boolean =>
-  !some(
-    root,
-    (part) => part?.type === "ReferenceIdentifier" && part.kind === "range" && !/^(?:.*!)?\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?$/i.test(textOf(part)),
-  );
-
-function some(root: Part, isSuch: (part: Part) => boolean): boolean {
-  const ahead: Part[] = [root];
-  while (ahead.length > 0) {
-    const part = ahead.pop();
-    if (isSuch(part)) return true;
-    if (part?.type === "CallExpression" || part?.type === "BinaryExpression" || part?.type === "UnaryExpression") ahead.push(...part.arguments);
-    if (part?.type === "LetExpression") ahead.push(part.body, ...part.declarations.map(({ init }) => init));
-    if (part?.type === "LambdaExpression") ahead.push(part.body);
-  }
-  return false;
-}

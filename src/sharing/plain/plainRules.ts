@@ -43,8 +43,8 @@ export function plainRules(
   sheets: readonly string[],
   options: PlainOptions,
 ): (rule: RuleReading) => PlainRule | undefined {
-  const { usable } = plainNames(names, sheets, options);
-  const [nameAsRead, nameNow] = [namesOf(names), namesOf(usable)];
+  const { inCells } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
+  const [nameAsRead, nameNow] = [namesOf(names), namesOf(inCells)];
   return (rule) => {
     const place = {
       ...{ sheet: rule.sheet, cell: firstCell(rule.areas), area: firstCell(rule.areas) },

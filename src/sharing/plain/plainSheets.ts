@@ -17,6 +17,7 @@ import type { NameReading, PlainReading } from "./PlainReading";
 import type { FormulaSources } from "./change/precedents";
 import { sheetText } from "./reference";
 import { calculatedFrom, stalenessOf, type FormsHeld, type Staleness } from "./change/staleness";
+import { namesAnew, spillsAnew, type WithAreas } from "./spillsAnew";
 import type { PlainOptions } from "./Surroundings";
 import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
@@ -24,6 +25,7 @@ import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
  * What becomes of one formula cell; a cell that is not named stays as it is.
  *
  * - "plain": its calls of ours are written in built-in functions; where that is for what a cell held, such as a chemical formula, behind a guard.
+ *   Or it referred to a spill that is written anew, and now refers to its area.
  * - "fixed": its value, behind a guard that says so as soon as an input changed.
  * - "watched": it calculates on, behind the guard of the fixed cells that it is calculated from.
  */
@@ -49,6 +51,8 @@ export interface PlainSheets {
   readonly names: readonly NameReading[];
   /** Those that have no such formula and go, each as it was and why. */
   readonly namesGone: PlainNames["gone"];
+  /** For what else refers to spills, such as rules and charts. */
+  readonly withAreas: WithAreas;
   /** The sheet on which long forms put their steps, where any did. */
   readonly workings: { readonly name: string; readonly cells: readonly WorkingsCell[] } | undefined;
   /** Sheets of flags, for hiding: one for each shared sheet that has a fixed cell, an input of one, or a cell calculated from one. */
@@ -79,8 +83,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const flagNames = new Map(sheets.names.map((name) => [name, nowTaken(freeNameBeside(name, FLAGS, taken), taken)]));
   const flagSheetOf = (sheet: string): string => flagNames.get(sheet) ?? sheet;
 
-  const names = plainNames(reading.names ?? [], sheets.names, options);
-  const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.usable)];
+  const names = plainNames(reading.names ?? [], sheets, options);
+  const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.inCells)];
   const filledDown = new FilledDownFormulas(sheets, options, workings);
   const sources = sheets.formulas.map((formula) => filledDown.sourcesOf(formula, nameAsRead));
   const circles = circularFormulas(sheets, sources);
@@ -124,6 +128,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     staleness = stalenessNow();
   }
 
+  const isAnew = ({ id }: ReadFormula): boolean => fixed.has(id) || rewritten.has(id) || staleness.after.has(id);
+  const withAreas = spillsAnew(sheets, nameAsRead, isAnew);
   const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
   // Their flags stand from the start, and nothing has changed by then.
   const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
@@ -143,15 +149,17 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
       ];
     const plain = rewritten.get(formula.id);
     const isWatched = staleness.after.has(formula.id);
-    if (plain === undefined && !isWatched) return [];
+    const respelled = plain === undefined ? withAreas(before, sheet) : before;
+    if (plain === undefined && !isWatched && respelled === before) return [];
     const body = (text: string): string => (isWatched || isHeld(formula.id) ? behind(text.slice(1)) : text);
     const kind = isWatched ? "watched" : "plain";
     if (plain?.kind === "cells") return [{ kind, sheet, cell, area, before, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
-    const one = plain?.kind === "formula" ? plain : { formula: formula.reading.formula, isArray: isSeveral(formula.area) };
+    const one = plain?.kind === "formula" ? plain : { formula: respelled, isArray: isSeveral(formula.area) };
     return [{ kind, sheet, cell, area, before, formulas: { one: body(one.formula), isArray: one.isArray } }];
   });
   return {
-    ...{ cells, names: names.changed, namesGone: names.gone, flags: changes.sheets },
+    ...{ cells, withAreas, namesGone: names.gone, flags: changes.sheets },
+    names: namesAnew(reading.names ?? [], names.changed, withAreas, sheets.names[0] ?? ""),
     workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells },
   };
 }

@@ -4,8 +4,10 @@ import { takesRanges } from "../../functions/cellFunction";
 import { areaNamed } from "../../workbook/areaNamed";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
-import { formulaTree, type Part } from "./formulaTree";
+import type { Part } from "./formulaTree";
 import { GIVES_ONE, NEWER, REFERS_UNSEEN, WORKS_ON_EACH } from "./functionKinds";
+import { hasSubstituted, lambdaNamed, lambdaOf, scopeOfCalled } from "./lambda";
+import { namedFormula } from "./named";
 import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
 import { within, type Scope } from "./Scope";
 
@@ -47,19 +49,25 @@ export function sizeOf(part: Part, scope: Scope): Size {
 export type Let = Extract<AstExpression, { type: "LetExpression" }>;
 export type Call = Extract<AstExpression, { type: "CallExpression" }>;
 
-/** The scope of a LET's last part, each variable known to it. */
+/** The scope of a LET's last part, each variable known to it. A LAMBDA in one is written where it is called. */
 export function scopeOfLet({ declarations }: Let, scope: Scope): Scope {
+  const isKept = isLetKept(scope);
   let inside = scope;
   for (const { id, init } of declarations) {
     const variables = new Map(inside.variables).set(id.name.toLowerCase(), {
       value: init,
       scope: inside,
-      isKept: scope.options.newerFunctions === true,
+      isKept: isKept && !isFunction(init, inside),
     });
     inside = within(inside, { variables });
   }
   return inside;
 }
+
+export const isLetKept = (scope: Scope): boolean => scope.options.newerFunctions === true && !scope.isQualified && !hasSubstituted(scope);
+
+const isFunction = (part: Part, scope: Scope): boolean =>
+  part?.type === "LambdaExpression" || (part?.type === "ReferenceIdentifier" && part.kind === "name" && lambdaNamed(part.value, scope) !== undefined);
 
 /** The largest of sizes that fit one another. @throws CannotWrite where they do not */
 function commonSize(sizes: readonly Size[]): Size {
@@ -72,29 +80,11 @@ function commonSize(sizes: readonly Size[]): Size {
 
 function sizeOfReference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>, scope: Scope): Size {
   const variable = part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
+  if (variable?.given !== undefined) return variable.given === "unknown" ? unknown() : variable.given;
   if (variable !== undefined) return sizeOf(variable.value, variable.scope);
   if (part.kind !== "name") return areaReferred(part, scope).area;
   const named = namedFormula(scope.tree.textOf(part), scope);
   return sizeOf(named.tree.root, named);
-}
-
-// A name that leads round in a circle is none.
-const MOST_NAMES = 20;
-
-/** What a defined name stands for, taken apart, in a scope of its own. @throws CannotWrite where it is not known */
-export function namedFormula(text: string, scope: Scope): Scope {
-  const [, quoted, bare, name = text] = /^(?:'((?:[^']|'')*)'|([^'!]+))!(.+)$/.exec(text) ?? [];
-  const sheet = quoted?.replaceAll("''", "'") ?? bare ?? scope.place.sheet;
-  const formula = scope.place.nameOf(name, sheet);
-  const tree = formula === undefined ? undefined : formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
-  const depth = (scope as NamedScope).depth ?? 0;
-  if (tree === undefined || depth > MOST_NAMES) throw new CannotWrite("unknownName");
-  const named: NamedScope = { ...scope, tree, variables: new Map(), depth: depth + 1 };
-  return named;
-}
-
-interface NamedScope extends Scope {
-  readonly depth?: number;
 }
 
 /** The cells of a reference, a spill or a table's column. @throws CannotWrite where they are not known */
@@ -108,8 +98,16 @@ export function areaReferred(part: AstExpression, scope: Scope): Referred {
   return found;
 }
 
+function unknown(): never {
+  throw new CannotWrite("unknownSize");
+}
+
 export function spillReferred(anchor: Part, scope: Scope): Referred {
-  if (anchor?.type !== "ReferenceIdentifier") throw new CannotWrite("unknownSize");
+  if (anchor?.type !== "ReferenceIdentifier") return unknown();
+  if (anchor.kind === "name") {
+    const named = namedFormula(scope.tree.textOf(anchor), scope);
+    return spillReferred(named.tree.root, named);
+  }
   const cell = cellsReferred(scope.tree.textOf(anchor), scope.place.sheet);
   const text = scope.tree.textOf(anchor).replaceAll("$", "").split("!").at(-1) ?? "";
   const area = cell?.sheet === undefined ? undefined : scope.place.spillOf(cell.sheet, text.toUpperCase());
@@ -118,6 +116,11 @@ export function spillReferred(anchor: Part, scope: Scope): Referred {
 }
 
 function sizeOfCall(call: Call, scope: Scope): Size {
+  const lambda = lambdaOf(call, scope);
+  if (lambda !== undefined) {
+    const inside = scopeOfCalled(call, lambda, scope);
+    return inside === undefined ? ONE : sizeOf(lambda.lambda.body, inside);
+  }
   const name = call.callee.name?.toUpperCase() ?? "";
   const ours = catalogueName(name);
   if (ours !== undefined) {
@@ -129,9 +132,43 @@ function sizeOfCall(call: Call, scope: Scope): Size {
   if (name === "SINGLE") return ONE;
   if (name === "ANCHORARRAY") return spillReferred(call.arguments[0], scope).area;
   if (GIVES_ONE.has(name)) return ONE;
+  const ofArrays = sizeOverArrays(name, call.arguments, scope);
+  if (ofArrays !== undefined) return ofArrays;
   if (REFERS_UNSEEN.has(name)) throw new CannotWrite("unseen");
   const sizes = call.arguments.map((one) => sizeOf(one, scope));
   if (WORKS_ON_EACH.has(name)) return commonSize(sizes);
   if (NEWER.has(name) || !sizes.every(isOne)) throw new CannotWrite("unknownSize");
   return ONE;
+}
+
+/** Of the functions that go through arrays or make some, where their arguments tell it. */
+function sizeOverArrays(name: string, parts: readonly Part[], scope: Scope): Size | undefined {
+  const [first] = parts;
+  switch (name) {
+    case "MAP":
+      return commonSize(parts.slice(0, -1).map((one) => sizeOf(one, scope)));
+    case "BYROW":
+      return { rows: sizeOf(first, scope).rows, columns: 1 };
+    case "BYCOL":
+      return { rows: 1, columns: sizeOf(first, scope).columns };
+    case "SCAN":
+      return sizeOf(parts[1], scope);
+    case "SORT":
+    case "SORTBY":
+      return sizeOf(first, scope);
+    case "TRANSPOSE": {
+      const { rows, columns } = sizeOf(first, scope);
+      return { rows: columns, columns: rows };
+    }
+    case "SEQUENCE":
+    case "RANDARRAY":
+      return { rows: counted(first), columns: counted(parts[1]) };
+    default:
+      return undefined;
+  }
+}
+
+function counted(part: Part): number {
+  if (part === null || part === undefined) return 1;
+  return part.type === "Literal" && typeof part.value === "number" && part.value >= 1 ? Math.floor(part.value) : unknown();
 }

@@ -7,8 +7,10 @@ import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EAC
 import { covers } from "../../workbook/cellArea";
 import { cellsReferred, referenceText, sheetText } from "./reference";
 import { within, type Scope } from "./Scope";
+import { hasSubstituted, lambdaNamed, lambdaOf, scopeOfCalled, type BoundLambda } from "./lambda";
 import { nameElsewhere } from "./nameElsewhere";
-import { areaReferred, namedFormula, scopeOfLet, spillReferred, type Call, type Let } from "./sizeOf";
+import { callsOurs, isAbsolute, namedFormula } from "./named";
+import { areaReferred, isLetKept, ONE, scopeOfLet, sizeOf, spillReferred, type Call, type Let, type Size } from "./sizeOf";
 
 /** Writes one call of ours; the rewriting gives it, so that the printing of a formula knows nothing of functions. */
 export type WriteCall = (call: Call, name: string, scope: Scope) => string;
@@ -45,6 +47,8 @@ export function written(part: Part, scope: Scope, writeCall: WriteCall): string 
       return letOrBody(part, scope, writeCall);
     case "CallExpression":
       return called(part, scope, writeCall);
+    case "LambdaExpression":
+      return keptLambda({ lambda: part, scope }, [], scope, writeCall);
     default:
       throw new CannotWrite("unreadable");
   }
@@ -67,10 +71,12 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
     const variable = scope.variables.get(part.value.toLowerCase());
     if (variable === undefined) {
       const named = namedFormula(text, scope);
+      if (callsOurs(named)) return writtenOut(named, writeCall);
       const here = scope.isQualified ? nameElsewhere(text, named, scope) : text;
       return scope.isSingle ? singleName(here, named) : here;
     }
     if (variable.isKept && !scope.isQualified) return part.value;
+    if (variable.given !== undefined) throw new CannotWrite("argumentForm");
     return `(${written(variable.value, { ...variable.scope, isSingle: scope.isSingle, isQualified: scope.isQualified }, writeCall)})`;
   }
   const cutColumn = part.kind === "beam" && scope.isOnEach ? wholeColumnCut(part, scope) : undefined;
@@ -82,6 +88,12 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
   if (!scope.isSingle) return text.startsWith("[") ? `${scope.place.tableOf("")?.name ?? ""}${text}` : text;
   if (area.rows * area.columns === 1) return scope.isQualified ? referenceText(area, sheet, undefined) : text;
   return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
+}
+
+/** A defined name that calls one of ours: what it stands for, in its place. */
+function writtenOut(named: Scope, writeCall: WriteCall): string {
+  if (!isAbsolute(named.tree)) throw new CannotWrite("unknownName");
+  return `(${written(named.tree.root, named, writeCall)})`;
 }
 
 function singleName(text: string, named: Scope): string {
@@ -138,19 +150,25 @@ function spill(part: AstExpression, scope: Scope): string {
 
 function letOrBody(part: Let, scope: Scope, writeCall: WriteCall): string {
   const inside = scopeOfLet(part, scope);
-  if (scope.options.newerFunctions === true && !scope.isQualified) {
-    const parts = part.declarations.map(
-      ({ id, init }) => `${id.name},${written(init, inside.variables.get(id.name.toLowerCase())?.scope ?? scope, writeCall)}`,
-    );
-    return `LET(${[...parts, written(part.body, inside, writeCall)].join(",")})`;
+  const body = written(part.body, inside, writeCall);
+  if (!isLetKept(scope)) {
+    if (part.declarations.some(({ init }) => usesAny(init, RANDOM, scope))) throw new CannotWrite("random");
+    return `(${body})`;
   }
-  if (part.declarations.some(({ init }) => usesAny(init, RANDOM, scope))) throw new CannotWrite("random");
-  return `(${written(part.body, inside, writeCall)})`;
+  const parts = part.declarations.flatMap(({ id, init }, index) => {
+    const after = part.declarations.slice(index + 1).find((one) => one.id.name.toLowerCase() === id.name.toLowerCase());
+    if (after !== undefined) throw new CannotWrite("unreadable");
+    const variable = inside.variables.get(id.name.toLowerCase());
+    return variable?.isKept === true ? [`${id.name},${written(init, variable.scope, writeCall)}`] : [];
+  });
+  return parts.length === 0 ? `(${body})` : `LET(${[...parts, body].join(",")})`;
 }
 
 function called(call: Call, scope: Scope, writeCall: WriteCall): string {
   const lambda = lambdaOf(call, scope);
   if (lambda !== undefined) return calledLambda(call, lambda, scope, writeCall);
+  const variable = scope.variables.get(call.callee.name.toLowerCase());
+  if (variable !== undefined && (!variable.isKept || scope.isQualified)) throw new CannotWrite("newerFunction");
   const name = call.callee.name.toUpperCase();
   const ours = catalogueName(name);
   if (ours !== undefined) return writeCall(call, ours, scope);
@@ -161,7 +179,10 @@ function called(call: Call, scope: Scope, writeCall: WriteCall): string {
   const inside = WORKS_ON_EACH.has(name) ? scope : within(scope, { isOnEach: false, isSingle: GIVES_ONE.has(name) ? false : scope.isSingle });
   if (scope.isSingle && !WORKS_ON_EACH.has(name) && !GIVES_ONE.has(name)) throw new CannotWrite("unknownSize");
   const link = scope.tree.linkOf(call.callee.loc?.[0]);
-  const texts = call.arguments.map((one) => argument(one, inside, writeCall));
+  const texts = call.arguments.map((one, index) => {
+    const handed = index === call.arguments.length - 1 ? functionHanded(one, inside) : undefined;
+    return handed === undefined ? argument(one, inside, writeCall) : keptLambda(handed, handedSizes(name, call.arguments, inside), inside, writeCall);
+  });
   const text = `${link}${call.callee.name}(${texts.join(",")})`;
   // A table of ours in error is one error, and not a table of errors.
   const tables = COUNTS_ERRORS.has(name) ? texts.filter((_, index) => holdsTable(call.arguments[index])) : [];
@@ -174,6 +195,43 @@ function holdsTable(part: Part): boolean {
   return everyFunction.some(({ name, gives }) => name === ours && gives === "table") || part.arguments.some(holdsTable);
 }
 
+/** The LAMBDA that a function is handed as its last argument. */
+function functionHanded(part: Part, scope: Scope): BoundLambda | undefined {
+  if (part?.type === "LambdaExpression") return { lambda: part, scope };
+  return part?.type === "ReferenceIdentifier" && part.kind === "name" ? lambdaNamed(part.value, scope) : undefined;
+}
+
+/** What MAP and its like hand to the function at their end, one after the other. */
+function handedSizes(name: string, parts: readonly Part[], scope: Scope): readonly (Size | "unknown")[] {
+  switch (name) {
+    case "BYROW":
+      return [{ rows: 1, columns: sizeOf(parts[0], scope).columns }];
+    case "BYCOL":
+      return [{ rows: sizeOf(parts[0], scope).rows, columns: 1 }];
+    // What has come together so far may be an array.
+    case "REDUCE":
+      return ["unknown", ONE];
+    default:
+      return [];
+  }
+}
+
+/**
+ * A LAMBDA that stays one, its parameters written by their names.
+ * @param sizes what the parameters are handed, one value where nothing is said
+ */
+function keptLambda({ lambda, scope: outer }: BoundLambda, sizes: readonly (Size | "unknown")[], here: Scope, writeCall: WriteCall): string {
+  if (here.options.newerFunctions !== true) throw new CannotWrite("newerFunction");
+  if (here.isQualified) throw new CannotWrite("argumentForm");
+  const names = lambda.params.map(({ name }) => name);
+  const isShadowing = names.some((name) => here.variables.has(name.toLowerCase()) || outer.variables.has(name.toLowerCase()));
+  if (isShadowing && (hasSubstituted(outer) || hasSubstituted(here))) throw new CannotWrite("newerFunction");
+  const variables = new Map(outer.variables);
+  names.forEach((name, index) => variables.set(name.toLowerCase(), { value: undefined, scope: outer, isKept: true, given: sizes[index] ?? ONE }));
+  const body = written(lambda.body, within(outer, { variables, isSingle: false, isOnEach: false, isQualified: false }), writeCall);
+  return `LAMBDA(${[...names, body].join(",")})`;
+}
+
 /** ROW() means the cell that it stands in, ROW(B7) the same everywhere. */
 const isTiedToItsCell = (name: string, call: Call): boolean =>
   TIED_TO_ITS_CELL.has(name) && !((name === "ROW" || name === "COLUMN") && call.arguments.length > 0);
@@ -182,41 +240,22 @@ const isTiedToItsCell = (name: string, call: Call): boolean =>
 const argument = (part: Part, scope: Scope, writeCall: WriteCall): string =>
   part?.type === "BinaryExpression" && part.operator === "," ? `(${written(part, scope, writeCall)})` : written(part, scope, writeCall);
 
-type Lambda = Extract<AstExpression, { type: "LambdaExpression" }>;
-
-interface BoundLambda {
-  readonly lambda: Lambda;
-  readonly scope: Scope;
-}
-
-/** What a call calls where that is a LAMBDA: written on the spot, or behind a variable or a defined name. @throws CannotWrite for another variable */
-function lambdaOf(call: Call, scope: Scope): BoundLambda | undefined {
-  if ((call.callee.type as string) === "LambdaExpression") return { lambda: call.callee as unknown as Lambda, scope };
-  const name = call.callee.name ?? "";
-  const variable = scope.variables.get(name.toLowerCase());
-  if (variable !== undefined) {
-    if (variable.isKept && !scope.isQualified) return undefined;
-    if (variable.value?.type !== "LambdaExpression") throw new CannotWrite("newerFunction");
-    return { lambda: variable.value, scope: variable.scope };
-  }
-  if (scope.options.newerFunctions === true || scope.place.nameOf(name, scope.place.sheet) === undefined) return undefined;
-  const named = namedFormula(name, scope);
-  return named.tree.root.type === "LambdaExpression" ? { lambda: named.tree.root, scope: named } : undefined;
-}
-
-function calledLambda(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope, writeCall: WriteCall): string {
-  const variables = new Map(outer.variables);
-  lambda.params.forEach(({ name }, index) => variables.set(name.toLowerCase(), { value: call.arguments[index], scope, isKept: false }));
+function calledLambda(call: Call, lambda: BoundLambda, scope: Scope, writeCall: WriteCall): string {
+  const inside = scopeOfCalled(call, lambda, scope);
+  if (inside === undefined) return "#VALUE!";
   if (call.arguments.some((one) => usesAny(one, RANDOM, scope))) throw new CannotWrite("random");
-  const { isSingle, isOnEach, isQualified } = scope;
-  return `(${written(lambda.body, within(outer, { variables, isSingle, isOnEach, isQualified }), writeCall)})`;
+  return `(${written(lambda.lambda.body, inside, writeCall)})`;
 }
 
 /** True where an expression calls one of these functions, also through a variable or a name. */
 export function usesAny(part: Part, functions: ReadonlySet<string>, scope: Scope): boolean {
   switch (part?.type) {
     case "CallExpression":
-      return functions.has(part.callee.name?.toUpperCase()) || part.arguments.some((one) => usesAny(one, functions, scope));
+      return (
+        functions.has(part.callee.name?.toUpperCase()) ||
+        calleeUsesAny(part, functions, scope) ||
+        part.arguments.some((one) => usesAny(one, functions, scope))
+      );
     case "UnaryExpression":
     case "BinaryExpression":
       return part.arguments.some((one) => usesAny(one, functions, scope));
@@ -224,11 +263,28 @@ export function usesAny(part: Part, functions: ReadonlySet<string>, scope: Scope
       return part.declarations.some(({ init }) => usesAny(init, functions, scope)) || usesAny(part.body, functions, scope);
     case "LambdaExpression":
       return usesAny(part.body, functions, scope);
-    case "ReferenceIdentifier": {
-      const variable = part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
-      return variable !== undefined && usesAny(variable.value, functions, variable.scope);
-    }
+    case "ReferenceIdentifier":
+      return part.kind === "name" && nameUsesAny(part.value, functions, scope);
     default:
       return false;
   }
+}
+
+/** What is written by the name of a variable is calculated once. */
+function nameUsesAny(name: string, functions: ReadonlySet<string>, scope: Scope): boolean {
+  const variable = scope.variables.get(name.toLowerCase());
+  if (variable !== undefined) return (!variable.isKept || scope.isQualified) && usesAny(variable.value, functions, variable.scope);
+  if (scope.place.nameOf(name, scope.place.sheet) === undefined) return false;
+  try {
+    const named = namedFormula(name, scope);
+    return usesAny(named.tree.root, functions, named);
+  } catch (thrown) {
+    if (thrown instanceof CannotWrite) return false;
+    throw thrown;
+  }
+}
+
+function calleeUsesAny(call: Call, functions: ReadonlySet<string>, scope: Scope): boolean {
+  const { name } = call.callee as { readonly name?: string };
+  return name === undefined ? usesAny(call.callee as unknown as Part, functions, scope) : nameUsesAny(name, functions, scope);
 }

@@ -9,7 +9,7 @@ import type { WorkbookPackage } from "../package/WorkbookPackage";
  */
 export async function putRules(file: WorkbookPackage, sheets: readonly string[], options: PlainOptions = {}): Promise<RulesPut> {
   const names = await file.definedNames();
-  const { changed, gone } = plainNames(names, sheets, options);
+  const { changed, gone } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
   const plainOf = plainRules(names, sheets, options);
   const rules: PlainRule[] = [];
   for (const sheet of sheets)

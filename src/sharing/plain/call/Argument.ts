@@ -8,12 +8,12 @@ import type { Size } from "../sizeOf";
 /** One argument: left out or typed, which is decided here and now, or asked of a cell each time the sheet calculates. */
 export type Argument =
   | { readonly kind: "settled"; readonly value: CellValue; readonly text: string }
-  | { readonly kind: "asked"; readonly text: string; readonly size: Size; readonly held: () => CellsHeld | undefined };
+  | { readonly kind: "asked"; readonly text: string; readonly size: Size; readonly held: () => Held | undefined };
 
-/** What the cells of a reference held when the workbook was read. */
-export interface CellsHeld extends Size {
-  readonly sheet: string;
-  readonly area: CellArea;
+/** What the cells of a reference, or a name that stands for a value, held when the workbook was read. */
+export interface Held extends Size {
+  /** Undefined for the name: no cell tells that it stands for something else by now. */
+  readonly cells: { readonly sheet: string; readonly area: CellArea } | undefined;
   readonly at: (row: number, column: number) => CellReading | undefined;
 }
 

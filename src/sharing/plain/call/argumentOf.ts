@@ -1,12 +1,17 @@
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import type { Input } from "../../../inputs/Input";
 import { CannotWrite } from "../CannotWrite";
+import type { CellReading } from "../../../workbook/Workbook";
 import type { Part } from "../formulaTree";
 import { RANDOM, TIED_TO_ITS_CELL } from "../functionKinds";
 import { within, type Scope } from "../Scope";
-import { areaReferred, isOne, namedFormula, ONE, sizeOf } from "../sizeOf";
+import { callsOurs, namedFormula } from "../named";
+import { areaReferred, isOne, ONE, sizeOf } from "../sizeOf";
 import { usesAny, written, type WriteCall } from "../written";
-import { settled, type Argument, type CellsHeld } from "./Argument";
+import { settled, type Argument, type Held } from "./Argument";
+import { constantNamed } from "./constantNamed";
+import { settledValue } from "./settledValue";
+import { isTruth } from "./isTruth";
 import type { WritingTo } from "./WritingTo";
 
 /** An argument as the call writes it; calls within it are written by `writeCall`. */
@@ -19,6 +24,8 @@ export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: 
   const value = settledValue(part, scope);
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
+  if (input.shape === "cell" && input.takes?.kind === "number" && isTruth(part, scope))
+    return { kind: "asked", text: `IF(${written(part, scope, writeCall)},"TRUE","FALSE")`, size, held: () => undefined };
   const isRepeatable = isCheap(part, scope);
   if (!isRepeatable && input.shape === "cell" && isOne(size) && to.workings !== undefined) {
     const text = written(part, scope, writeCall);
@@ -30,10 +37,25 @@ export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: 
   }
   if (!isRepeatable && usesAny(part, RANDOM, scope)) throw new CannotWrite("random");
   const text = written(part, scope, writeCall);
-  return { kind: "asked", text: isRepeatable ? text : `(${text})`, size, held: () => heldBy(part, scope) };
+  return { kind: "asked", text: isRepeatable && isOfCells(part, scope) ? text : `(${text})`, size, held: () => heldBy(part, scope) };
 }
 
-function heldBy(part: Part, scope: Scope): CellsHeld | undefined {
+/**
+ * False for a name that stands for no cells: of a number in it LibreOffice says within a comparison that it is a truth, so that it is written as what
+ * is calculated.
+ */
+function isOfCells(part: Part, scope: Scope): boolean {
+  if (part?.type !== "ReferenceIdentifier" || part.kind !== "name") return true;
+  const variable = scope.variables.get(part.value.toLowerCase());
+  if (variable !== undefined) return variable.given === undefined && isOfCells(variable.value, variable.scope);
+  const named = namedFormula(scope.tree.textOf(part), scope);
+  const { root } = named.tree;
+  return (root.type === "ReferenceIdentifier" || (root.type === "UnaryExpression" && root.operator === "#")) && isOfCells(root, named);
+}
+
+function heldBy(part: Part, scope: Scope): Held | undefined {
+  const constant = constantNamed(part, scope);
+  if (constant !== undefined) return constantHeld(constant);
   const { heldAt } = scope.place;
   if (part?.type !== "ReferenceIdentifier" || heldAt === undefined) return undefined;
   const named = part.kind === "name" ? namedFormula(scope.tree.textOf(part), scope) : scope;
@@ -42,7 +64,12 @@ function heldBy(part: Part, scope: Scope): CellsHeld | undefined {
   const { sheet, area } = areaReferred(referred, named);
   if (sheet === undefined) return undefined;
   const [rows, columns] = scope.isSingle ? [1, 1] : [Math.min(area.rows, LONGEST_HELD), area.columns];
-  return { sheet, area: { ...area, rows, columns }, rows, columns, at: (row, column) => heldAt(sheet, area.row + row, area.column + column) };
+  return {
+    cells: { sheet, area: { ...area, rows, columns } },
+    rows,
+    columns,
+    at: (row, column) => heldAt(sheet, area.row + row, area.column + column),
+  };
 }
 
 // A whole column is looked at no further than that: what stands below refuses.
@@ -51,30 +78,20 @@ const LONGEST_HELD = 10_000;
 // A longer argument is calculated once, in a cell of its own, where that can be.
 const LONGEST_REPEATED = 40;
 
+function constantHeld(value: CellValue): Held {
+  const error = value instanceof CellError ? value.code : "";
+  const content = value instanceof CellError ? error : value === BLANK ? null : value;
+  const reading: CellReading = { cell: "", formula: "", value: content, shown: "", error, message: "", spill: "" };
+  return { ...ONE, cells: undefined, at: () => reading };
+}
+
 /** True for a reference or a name, which may be written several times. */
 function isCheap(part: Part, scope: Scope): boolean {
   if (part?.type === "UnaryExpression" && part.operator === "#") return true;
   if (part?.type === "ArrayExpression") return true;
   if (part?.type !== "ReferenceIdentifier") return false;
-  const variable = part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
-  return variable === undefined || (variable.isKept && !scope.isQualified);
-}
-
-/** What is typed into the call itself; undefined for anything that a cell decides. */
-function settledValue(part: Part, scope: Scope): CellValue | undefined {
-  if (part === null || part === undefined) return BLANK;
-  if (part.type === "ErrorLiteral") return new CellError(scope.tree.textOf(part).toUpperCase());
-  if (part.type === "UnaryExpression" && part.operator !== "#" && part.operator !== "@") {
-    const inner = settledValue(part.arguments[0], scope);
-    if (typeof inner !== "number") return undefined;
-    return part.operator === "-" ? -inner : part.operator === "%" ? inner / 100 : inner;
-  }
-  if (part.type === "ReferenceIdentifier" && part.kind === "name") {
-    const variable = scope.variables.get(part.value.toLowerCase());
-    return variable === undefined ? undefined : settledValue(variable.value, variable.scope);
-  }
-  if (part.type !== "Literal") return undefined;
-  const text = scope.tree.textOf(part);
-  if (text.startsWith('"')) return text === '""' ? BLANK : text.slice(1, -1).replaceAll('""', '"');
-  return part.value;
+  if (part.kind !== "name") return true;
+  const variable = scope.variables.get(part.value.toLowerCase());
+  if (variable !== undefined) return variable.isKept && !scope.isQualified;
+  return !callsOurs(namedFormula(scope.tree.textOf(part), scope)) && !usesAny(part, RANDOM, scope);
 }

@@ -5,7 +5,7 @@ import { changedSinceShared } from "../../../problems/plainCellProblems";
 import type { CellReading } from "../../../workbook/Workbook";
 import { CannotWrite } from "../CannotWrite";
 import { changed } from "../change/changed";
-import { settled, valueHeld, type Argument, type CellsHeld, type NamedInput } from "./Argument";
+import { settled, valueHeld, type Argument, type Held, type NamedInput } from "./Argument";
 import { askedOf, unlessUnfilled } from "./guardedForm";
 import type { AskedCall, WrittenCall } from "./WritingTo";
 
@@ -46,11 +46,12 @@ export function forCellsHeld(written: AskedCall, isKnown: IsKnown, write: WriteA
   });
   if (forms.length === 0 || forms.some(({ form }) => form === undefined)) return undefined;
   const says = refusal(changedSinceShared(known.map(({ index }) => inputs[index]?.[0] ?? "")));
-  const note = (): void => void to.held.push(...known.map(({ held: { sheet, area } }) => ({ sheet, area })));
+  const note = (): void => void to.held.push(...known.flatMap(({ held: { cells } }) => cells ?? []));
   const [only] = forms;
   if (only?.form !== undefined && forms.length === 1 && contents.length === 1) {
     note();
-    return only.form;
+    const ofNames = known.filter(({ held: { cells } }) => cells === undefined);
+    return unlessNamesChanged(only.form, ofNames.map(({ one, held }) => `(${changed(one.text, held.at(0, 0))})`), says); // prettier-ignore
   }
   if (forms.some(({ form }) => form !== undefined && "table" in form)) return undefined;
   note();
@@ -59,6 +60,13 @@ export function forCellsHeld(written: AskedCall, isKnown: IsKnown, write: WriteA
     says,
   );
   return { text: unlessUnfilled(askedOf(inputs, given), definition, given, text) };
+}
+
+/** What a name stands for is asked in the formula itself: the flags watch cells alone. */
+function unlessNamesChanged(form: WrittenCall, areChanged: readonly string[], says: string): WrittenCall {
+  if (areChanged.length === 0) return form;
+  const unless = (text: string): string => `IF(${areChanged.join("+")},${says},${text})`;
+  return "text" in form ? { text: unless(form.text) } : { ...form, guard: (first) => unless(form.guard(first)) };
 }
 
 function formOrNone(written: AskedCall, given: readonly Argument[], write: WriteAsked): WrittenCall | undefined {
@@ -73,7 +81,7 @@ function formOrNone(written: AskedCall, given: readonly Argument[], write: Write
 const isOptional = (input: NamedInput | undefined): boolean => input?.[1].shape === "cell" && input[1].optional;
 
 /** The different rows of contents that stand beside one another, a single cell beside each. */
-function contentsOf(cells: readonly CellsHeld[]): readonly (readonly (CellReading | undefined)[])[] {
+function contentsOf(cells: readonly Held[]): readonly (readonly (CellReading | undefined)[])[] {
   const [rows, columns] = (["rows", "columns"] as const).map((side) => Math.max(...cells.map((one) => one[side]))) as [number, number];
   const found = new Map<string, readonly (CellReading | undefined)[]>();
   for (let row = 0; row < rows; row++)

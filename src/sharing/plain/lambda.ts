@@ -1,0 +1,52 @@
+import type { AstExpression } from "@borgar/fx";
+import { CannotWrite } from "./CannotWrite";
+import { callsOurs, isAbsolute, namedFormula } from "./named";
+import { within, type Bound, type Scope } from "./Scope";
+
+type Call = Extract<AstExpression, { type: "CallExpression" }>;
+export type Lambda = Extract<AstExpression, { type: "LambdaExpression" }>;
+
+/** A LAMBDA and what its own text sees. */
+export interface BoundLambda {
+  readonly lambda: Lambda;
+  readonly scope: Scope;
+}
+
+/** What a call calls where that is a LAMBDA: written on the spot, or behind a variable or a defined name. @throws CannotWrite */
+export const lambdaOf = (call: Call, scope: Scope): BoundLambda | undefined =>
+  (call.callee.type as string) === "LambdaExpression"
+    ? { lambda: call.callee as unknown as Lambda, scope }
+    : lambdaNamed(call.callee.name ?? "", scope);
+
+/**
+ * The LAMBDA behind a variable or a defined name. Of defined ones, those without our functions may stay where functions newer than Excel 2016
+ * are allowed.
+ * @throws CannotWrite for one that means other cells in each cell that calls it
+ */
+export function lambdaNamed(name: string, scope: Scope): BoundLambda | undefined {
+  const variable = scope.variables.get(name.toLowerCase());
+  if (variable !== undefined) {
+    const { value } = variable;
+    if (value?.type === "LambdaExpression") return { lambda: value, scope: variable.scope };
+    return value?.type === "ReferenceIdentifier" && value.kind === "name" ? lambdaNamed(value.value, variable.scope) : undefined;
+  }
+  if (name === "" || scope.place.nameOf(name, scope.place.sheet) === undefined) return undefined;
+  const named = namedFormula(name, scope);
+  const { root } = named.tree;
+  if (root.type === "ReferenceIdentifier" && root.kind === "name") return lambdaNamed(root.value, named);
+  if (root.type !== "LambdaExpression" || (scope.options.newerFunctions === true && !callsOurs(named))) return undefined;
+  if (!isAbsolute(named.tree)) throw new CannotWrite("unknownName");
+  return { lambda: root, scope: named };
+}
+
+/** The scope of a LAMBDA's body where it is called: each parameter stands for its argument; undefined where there are more or fewer arguments. */
+export function scopeOfCalled(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope): Scope | undefined {
+  if (call.arguments.length !== lambda.params.length) return undefined;
+  const variables = new Map(outer.variables);
+  lambda.params.forEach(({ name }, index) => variables.set(name.toLowerCase(), { value: call.arguments[index], scope, isKept: false }));
+  const { isSingle, isOnEach, isQualified } = scope;
+  return within(outer, { variables, isSingle, isOnEach, isQualified });
+}
+
+/** True where a variable that is written by its name could be taken for one of the same name within what stands for another variable. */
+export const hasSubstituted = ({ variables }: Scope): boolean => [...variables.values()].some((one: Bound) => !one.isKept);

@@ -12,7 +12,7 @@ import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
-import { compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
+import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./mendEngine";
 
 /** What a preset of the engine brings: plugins, alone or with their settings. */
 export interface GridPreset {
@@ -60,6 +60,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
   keepRulesOffTheSheet(injector);
+  answerWhateverIsTyped(injector);
   calculateWhatDepends(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

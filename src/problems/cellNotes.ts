@@ -1,5 +1,5 @@
 import { sentenceAbout } from "./ArgumentProblem";
-import { shortened } from "./quoted";
+import { plainNumber, shortened } from "./quoted";
 
 /** What is said of a cell that shows an error which no cell function made, under the code it shows. */
 const HOST_ERRORS: Readonly<Record<string, string>> = {
@@ -84,3 +84,7 @@ const GRID_ERRORS: Readonly<Record<string, string>> = {
 };
 
 export const gridErrorNote = (code: string): string | undefined => GRID_ERRORS[code];
+
+/** Said of a formula that the local workbook does not work out. */
+export const formulaBeyondGrid = (brackets: number, operators: number, characters: number): string =>
+  `This formula is not worked out here: it has more than ${plainNumber(brackets)} brackets within one another, ${plainNumber(operators)} operators or ${plainNumber(characters)} characters. Write it in several cells.`;

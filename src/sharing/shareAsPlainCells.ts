@@ -1,4 +1,6 @@
 import { makingCopy, plainBanner, readingSheet } from "../problems/sharedCopyWords";
+import { areaNamed } from "../workbook/areaNamed";
+import { cellsOfArea } from "../workbook/cellArea";
 import type { CopiedFormula, Workbook } from "../workbook/Workbook";
 import { bannerCell } from "./bannerCell";
 import { calculationRecord } from "./calculationRecord";
@@ -42,13 +44,15 @@ export async function shareAsPlainCells(
   const wished = plainName(sheet, taken);
   const besideName = recordName(sheet, taken);
   const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
-  const fixed = plain.cells.filter(({ kind }) => kind === "fixed").length;
+  const fixedCells = plain.cells.filter(({ kind }) => kind === "fixed");
+  const fixed = fixedCells.length;
   const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
   const shared = { sheet: wished, copy: wished, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
   await stepTo(patience, makingCopy);
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     goOn: () => goOn(patience),
     ...{ name: wished, read: used, areas: [banner], keepsRules: true, banner: banner.range },
+    fixed: fixedCells.flatMap(({ area }) => cellsOfArea(areaNamed(area)).flat()),
     formulas: plain.cells.filter(({ cell }) => cell !== banner.range).map(copied),
     beside: calculationRecord(shared, besideName),
     further: [

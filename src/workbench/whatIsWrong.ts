@@ -1,20 +1,22 @@
 import type { AstExpression } from "@borgar/fx";
-import { expressionOf } from "../explanation/formula/expressionOf";
+import { expressionOf, nameCalled } from "../explanation/formula/expressionOf";
 import { everyPart } from "../explanation/formula/everyPart";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
 import { parseReference } from "../explanation/formula/references";
 import { NAMESPACE } from "../functions/catalogue";
-import { gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
+import { formulaBeyondGrid, gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
 import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
 import { cellArea, covers } from "../workbook/cellArea";
+import { isBeyondGrid, LONGEST_FORMULA, MOST_NESTED, MOST_OPERATORS } from "../workbook/grid/nesting";
 import type { CellAddress, CellReading } from "../workbook/Workbook";
 
 /** The sentence on what is wrong in a cell, "" where nothing is known to be. */
 export function whatIsWrong(cell: CellReading, sheet: string): string {
   if (refersToItself(cell.formula, { sheet, cell: cell.cell })) return REFERS_TO_ITSELF;
   if (cell.error === "") return "";
+  if (isBeyondGrid(cell.formula)) return formulaBeyondGrid(MOST_NESTED, MOST_OPERATORS, LONGEST_FORMULA);
   const mistyped = findCalls(cell.formula).find(({ argumentTexts }) => argumentTexts.some(hasSemicolons));
   if (mistyped !== undefined) return semicolonsBetween(`${NAMESPACE}.${mistyped.name}`).message;
   const onNames = nameNotes(cell.formula, cell.error).join(" ");
@@ -35,7 +37,7 @@ export function refersToItself(cellFormula: string, { sheet, cell }: CellAddress
     const area = reference && cellArea(reference.range);
     return own !== undefined && area !== undefined && reference?.sheet.toLowerCase() === sheet.toLowerCase() && covers(area, own.row, own.column);
   };
-  const takesPlace = (part: AstExpression): boolean => part.type === "CallExpression" && PLACE_ONLY.includes(part.callee.name.toUpperCase());
+  const takesPlace = (part: AstExpression): boolean => part.type === "CallExpression" && PLACE_ONLY.includes(nameCalled(part).toUpperCase());
   for (const part of everyPart(expressionOf(cellFormula), takesPlace)) if (part.type === "ReferenceIdentifier" && isOwn(part.value)) return true;
   return false;
 }

@@ -117,6 +117,8 @@ export interface CopyWithValues {
   readonly keepsRules?: boolean;
   /** Cells that were boxes to fill in and look printed on the copy. */
   readonly unboxed?: readonly string[];
+  /** Cells that hold a value behind a guard on the copy, marked as a file of plain cells marks them. */
+  readonly fixed?: readonly string[];
   /** The cell in which the copy says what it is, to be seen at once. */
   readonly banner?: string;
   /** Called between the steps; where it throws, what was made so far goes again. */

@@ -83,3 +83,6 @@ export const emphasisStyles: Readonly<Record<Emphasis["look"], { readonly fill: 
   failed: { fill: "#FBE1D6", fontColour: "#7A1F0B", bold: true },
   next: { fill: "#FFE08A", fontColour: INK, bold: true },
 };
+
+/** The fill of a cell that is fixed at its value on a copy of plain cells, in a file and in the workbook itself. */
+export const FIXED_FILL = emphasisStyles.failed.fill;

@@ -5,6 +5,7 @@ import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
 import type { ReadCells } from "./readReferences";
+import { nameCalled } from "./expressionOf";
 import { isTooDeep } from "./everyPart";
 import { parseReference, referenceKey } from "./references";
 
@@ -37,7 +38,7 @@ function valueOf(expression: AstExpression, around: Surroundings): Cells | undef
     case "BinaryExpression":
       return binary(expression, around);
     case "CallExpression":
-      return called(expression.callee.name, expression.arguments, around);
+      return called(nameCalled(expression), expression.arguments, around);
     default:
       return undefined;
   }

@@ -9,6 +9,11 @@ export function expressionOf(text: string): AstExpression | undefined {
   }
 }
 
+type Call = Extract<AstExpression, { type: "CallExpression" }>;
+
+/** The name that a call calls; "" where that is no name but a LAMBDA, or what another call gives. */
+export const nameCalled = ({ callee }: Call): string => (callee as { readonly name?: string }).name ?? "";
+
 /** Which arguments of a spreadsheet's own function become its value unchanged. */
 const PASSED_ON: Readonly<Record<string, readonly number[]>> = { IF: [1, 2], IFERROR: [0], IFNA: [0] };
 
@@ -22,7 +27,7 @@ export function givesTheValue(whole: AstExpression | undefined, start: number, e
     const part = ahead.pop();
     if (part?.loc?.[0] === start && part.loc[1] === end) return true;
     if (part?.type === "UnaryExpression" && part.operator === "@") ahead.push(part.arguments[0]);
-    if (part?.type === "CallExpression") for (const branch of PASSED_ON[part.callee.name.toUpperCase()] ?? []) ahead.push(part.arguments[branch]);
+    if (part?.type === "CallExpression") for (const branch of PASSED_ON[nameCalled(part).toUpperCase()] ?? []) ahead.push(part.arguments[branch]);
   }
   return false;
 }

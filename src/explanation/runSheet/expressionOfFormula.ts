@@ -3,7 +3,7 @@ import { NAMESPACE } from "../../functions/catalogue";
 import { cell, joined, range, type Call, type Expression, type Infix } from "../../runsheet/expressions/Expression";
 import { catalogueName } from "../../sharing/catalogueName";
 import { cellArea } from "../../workbook/cellArea";
-import { expressionOf } from "../formula/expressionOf";
+import { expressionOf, nameCalled } from "../formula/expressionOf";
 
 const OPERATORS = ["+", "-", "*", "/", "^", "=", "<", "<=", ">", ">="];
 
@@ -32,8 +32,9 @@ function read(tree: AstExpression | null | undefined): Expression | undefined {
       return OPERATORS.includes(tree.operator) ? { kind: "infix", left, operator: tree.operator as Infix["operator"], right } : undefined;
     }
     case "CallExpression": {
-      const ours = catalogueName(tree.callee.name);
-      const name = ours === undefined ? tree.callee.name.toUpperCase() : `${NAMESPACE}.${ours}`;
+      const called = nameCalled(tree);
+      const ours = catalogueName(called);
+      const name = ours === undefined ? called.toUpperCase() : `${NAMESPACE}.${ours}`;
       const given = tree.arguments.map(read);
       // What a name that is none of ours gives is left to the spreadsheet.
       return given.every((one) => one !== undefined) ? { kind: "call", name: name as Call["name"], given } : undefined;

@@ -5,7 +5,7 @@ import { areaNamed, areaToFill } from "../areaNamed";
 import { checkSheetPlan } from "../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
 import type { SheetPlan } from "../SheetPlan";
-import { sheetStyles } from "../sheetStyles";
+import { FIXED_FILL, sheetStyles } from "../sheetStyles";
 import type { CellArea } from "../cellArea";
 import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenArea } from "../Workbook";
 import { cellData } from "./cellData";
@@ -39,7 +39,7 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 export async function copyGridSheet(
   engine: GridEngine,
   original: FWorksheet,
-  { name, areas, formulas = [], beside, further = [], keepsRules = false, banner, goOn = () => undefined }: CopyWithValues,
+  { name, areas, formulas = [], beside, further = [], keepsRules = false, fixed = [], banner, goOn = () => undefined }: CopyWithValues,
   check: () => void,
 ): Promise<void> {
   const plans = [beside, ...further];
@@ -56,7 +56,7 @@ export async function copyGridSheet(
     await engine.settled();
     goOn();
     if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
-    setCells(engine, copy, filled, keepsRules);
+    setCells(engine, copy, filled, { ...(keepsRules ? {} : withoutBoxes(copy)), ...filledWith(copy, fixed, FIXED_FILL) });
     if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
     await engine.settled();
     goOn();
@@ -87,9 +87,8 @@ function setCells(
   { api, book }: GridEngine,
   sheet: FWorksheet,
   filled: readonly { area: CellArea; values: FrozenArea["values"] }[],
-  keepsBoxes: boolean,
+  value: Record<number, Record<number, ICellData>>,
 ): void {
-  const value = keepsBoxes ? {} : withoutBoxes(sheet);
   for (const { area, values } of filled)
     values.forEach((line, down) =>
       line.forEach((content, across) => {
@@ -128,6 +127,19 @@ function withoutBoxes(sheet: FWorksheet): Record<number, Record<number, ICellDat
       if (!BOX_FILLS.includes(look?.bg?.rgb?.toUpperCase())) return;
       (looks[row] ??= {})[column] = { s: { ...look, bg: null, bd: null, cl: { rgb: sheetStyles.label.fontColour } } };
     });
+  return looks;
+}
+
+/** The looks of cells with another fill. */
+function filledWith(sheet: FWorksheet, cells: readonly string[], fill: string): Record<number, Record<number, ICellData>> {
+  const looks: Record<number, Record<number, ICellData>> = {};
+  const styles = sheet.getWorkbook().getStyles();
+  for (const cell of cells) {
+    const { row, column } = areaNamed(cell);
+    const held = sheet.getSheet().getCellMatrix().getValue(row, column);
+    const look = typeof held?.s === "string" ? styles.get(held.s) : held?.s;
+    (looks[row] ??= {})[column] = { s: { ...look, bg: { rgb: fill } } };
+  }
   return looks;
 }
 

@@ -14,7 +14,7 @@ import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
 import { keepDependencies } from "./engine/keepDependencies";
-import { compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
+import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
 import { answerPlainRules } from "./engine/plainRules";
 import { rememberFormulas, tellFormulasApart } from "./engine/rememberFormulas";
@@ -67,6 +67,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
   keepRulesOffTheSheet(injector);
+  answerWhateverIsTyped(injector);
   calculateWhatDepends(injector);
   rememberFormulas(injector);
   keepDependencies(injector);

@@ -4,7 +4,7 @@ import type { PlainCell, PlainSheets } from "../../sharing/plain/plainSheets";
 import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, cellsOfArea } from "../../workbook/cellArea";
-import { emphasisStyles } from "../../workbook/sheetStyles";
+import { FIXED_FILL } from "../../workbook/sheetStyles";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRangesWrittenOut, type NamesForSeveral } from "../formulas/worksOnRanges";
 import type { CellChange, FileValue } from "../package/CellChange";
@@ -12,7 +12,7 @@ import type { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import type { HeldCells } from "./HeldCells";
 
-const FIXED_LOOK = { fill: emphasisStyles.failed.fill } as const;
+const FIXED_LOOK = { fill: FIXED_FILL } as const;
 
 /**
  * Puts plain formulas into a workbook file, in place, marks the fixed cells, and adds the sheets they need, out of view. Nothing

@@ -1,7 +1,7 @@
 import { formulaTooNested } from "../../../src/problems/fileProblems";
 import { Findings } from "../../../src/workbench/xlsx/reading/Findings";
 import { FormulaReader } from "../../../src/workbench/xlsx/reading/FormulaReader";
-import { isTooNested } from "../../../src/workbench/xlsx/reading/nesting";
+import { isTooNested } from "../../../src/workbook/grid/nesting";
 
 test.each([
   ["brackets", `${"-(".repeat(2700)}1${")".repeat(2700)}`],

@@ -1,6 +1,7 @@
 import { plainBanner } from "../../../src/problems/sharedCopyWords";
 import { olderThanNeeded } from "../../../src/problems/workbookProblems";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
+import { FIXED_FILL } from "../../../src/workbook/sheetStyles";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";
 import { loadClientLibrary } from "../../host/loadClientLibrary";
@@ -37,6 +38,9 @@ describe("sharing a sheet as plain cells within the workbook", () => {
     // What names its own sheet would look at the live one, so it is fixed beside what has no plain form.
     expect(fixed).toBe(2);
     expect((await workbook.read(copy, "D1")).rows[0]?.[0]?.value).toBe(plainBanner(DATE, fixed));
+    // The same look as in a file of plain cells.
+    const fills = ["C1", "C2", "C3", "C4"].map((cell) => host.book.sheet(copy).looks.get(cell)?.["fill.color"]);
+    expect(fills).toEqual([undefined, FIXED_FILL, undefined, FIXED_FILL]);
     const flags = [...host.book.sheet("Tin's run plain cells changes").cells.values()].map(({ formula }) => formula ?? "");
     expect(flags.some((formula) => formula.includes("'Tin''s run plain cells'!"))).toBe(true);
     expect(flags.filter((formula) => formula.includes("Unfinished"))).toEqual([]);

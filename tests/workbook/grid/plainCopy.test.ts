@@ -1,5 +1,6 @@
 import { plainBanner } from "../../../src/problems/sharedCopyWords";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
+import { FIXED_FILL } from "../../../src/workbook/sheetStyles";
 import type { CellContent } from "../../../src/workbook/Workbook";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
@@ -31,6 +32,9 @@ describe("in the local workbook", () => {
     expect(formulas.filter((formula) => formula.includes("RETORT"))).toEqual([]);
     expect(await Promise.all(["B1", "B3", "C1"].map((cell) => valueOf(copy, cell)))).toEqual([0.35, 0.7, plainBanner(DATE, fixed)]);
     expect(await valueOf(copy, "B2")).toBe(await valueOf("Sheet1", "B2"));
+    // The same look as in a file of plain cells.
+    const fillOf = (cell: string): unknown => live.engine.book.getSheetByName(copy)?.getRange(cell).getBackground();
+    expect(["B1", "B2", "B3"].map(fillOf)).toEqual([undefined, FIXED_FILL, undefined].map((fill) => fill ?? fillOf("H9")));
     await live.type(copy, "A2", 45);
     await live.settled();
     expect(await valueOf(copy, "B1")).toBeCloseTo(13.5 / 20, 12);

@@ -7,7 +7,7 @@ import type { Attributes } from "../../../xlsx/parts/readXml";
 import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
 import type { Table } from "../../../xlsx/parts/tablePart";
-import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "./nesting";
+import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "../../../workbook/grid/nesting";
 import { withoutTables, type Place } from "./tableParts";
 
 // Excel specifications and limits, "Length of formula contents".

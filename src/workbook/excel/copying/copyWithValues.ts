@@ -15,6 +15,7 @@ import { inExcel } from "../inExcel";
 import { askForMarks, putMark, sheetsThere, takeMark } from "../unfinished/sheetMark";
 import type { Ended } from "../unfinished/takeBack";
 import { wholeOrNothing } from "../unfinished/wholeOrNothing";
+import { markFixed } from "../writing/markFixed";
 import { unbox } from "../writing/unbox";
 import { dress, writePlan } from "../writing/writePlan";
 
@@ -70,7 +71,8 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
     before = ask();
   }
   const lookAtTyped = async (): Promise<void> => putBackTyped(context, copy, before === undefined ? [] : expected.typedWhereValuesGo(before()));
-  await writePlan(context, beside.worksheet, wanted.beside, expected.writes(copy.worksheet)).catch(async (thrown: unknown) => {
+  const writes = [...expected.writes(copy.worksheet), ...markFixed(copy.worksheet, wanted.fixed ?? [])];
+  await writePlan(context, beside.worksheet, wanted.beside, writes).catch(async (thrown: unknown) => {
     // Where the answer was lost, so is what stood there.
     await lookAtTyped().catch((problem: unknown) => {
       if (problem instanceof WorkbookProblem) throw problem;

@@ -1,13 +1,19 @@
 import type { Injector } from "@univerjs/core";
 import {
+  AstTreeBuilder,
   CELL_INVERTED_INDEX_CACHE,
+  ErrorType,
+  ErrorValueObject,
   IFormulaDependencyGenerator,
   IFunctionService,
+  Interpreter,
+  Lexer,
   NumberValueObject,
   ValueObjectFactory,
   type ArrayValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
+import { isBeyondGrid } from "./nesting";
 
 /**
  * Mends a defect of engine 0.25.1: while it calculates it keeps, column by column, what each cell is found to hold, for comparisons to
@@ -85,4 +91,47 @@ export function keepRulesOffTheSheet(injector: Injector): void {
     for (const formula of generator._dependencyTreeCache.values())
       if (formula.formulaId != null && formula.isVirtual !== true && formula.row > -OFF_THE_SHEET) formula.row -= OFF_THE_SHEET;
   };
+}
+
+/** What the engine's own reading and working out of formulas is called; some of it is private there. */
+interface Steps {
+  treeBuilder(formula: string, ...others: unknown[]): unknown;
+  parse(lexed: unknown): unknown;
+  execute(data: unknown): unknown;
+  executeAsync(data: unknown): Promise<unknown>;
+  checkAsyncNode(node: unknown): boolean;
+}
+
+const CANNOT = "#VALUE!";
+
+/**
+ * Mends a defect of engine 0.25.1: a formula that it stumbles over, be it that the stack runs out or that it takes one part of a tree for another,
+ * as in LET(x,1,LET(x,1,x)), ends the calculation of all cells for good. Such a formula gives #VALUE!, and so does one that is known to be too long
+ * or too deep before anything is tried.
+ */
+export function answerWhateverIsTyped(injector: Injector): void {
+  const [lexer, parser, interpreter] = [Lexer, AstTreeBuilder, Interpreter].map((one) => injector.get(one as never) as unknown as Steps) as [
+    Steps,
+    Steps,
+    Steps,
+  ];
+  const [lex, parse] = [lexer.treeBuilder.bind(lexer), parser.parse.bind(parser)];
+  const failed = (): unknown => parse(lex(`=${CANNOT}`));
+  lexer.treeBuilder = (formula, ...others) => (isBeyondGrid(formula) ? CANNOT : orElse(() => lex(formula, ...others), () => CANNOT)); // prettier-ignore
+  parser.parse = (lexed) => orElse(() => parse(lexed), failed);
+  const [execute, executeAsync, isAsync] = [interpreter.execute, interpreter.executeAsync, interpreter.checkAsyncNode].map((one) =>
+    one.bind(interpreter),
+  ) as [Steps["execute"], Steps["executeAsync"], Steps["checkAsyncNode"]];
+  const error = (): unknown => ErrorValueObject.create(ErrorType.VALUE);
+  interpreter.execute = (data) => orElse(() => execute(data), error);
+  interpreter.executeAsync = (data) => executeAsync(data).catch(error);
+  interpreter.checkAsyncNode = (node) => orElse(() => isAsync(node), () => false); // prettier-ignore
+}
+
+function orElse<T>(work: () => T, otherwise: () => T): T {
+  try {
+    return work();
+  } catch {
+    return otherwise();
+  }
 }

@@ -1,7 +1,15 @@
 import { NOTHING, when } from "../expressions/choices";
 import { cell, is, joined, range, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { formulaText } from "../expressions/formulaText";
-import { areasWithoutFormula, firstWithoutFormula, MOST_LOTS, namesWithoutFormula, watchCells, withoutFormula, type Watched } from "../formulas/typedOver";
+import {
+  areasWithoutFormula,
+  firstWithoutFormula,
+  MOST_LOTS,
+  namesWithoutFormula,
+  watchCells,
+  withoutFormula,
+  type Watched,
+} from "../formulas/typedOver";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Sheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
@@ -28,7 +36,10 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const watch = watchCells(sheet);
   const isLine = ({ at }: BlockCell): boolean => at.row === sheet.rows.head.checks && at.column === LABEL;
   const calculated = block.cells.filter(({ formula }) => formula !== undefined);
-  const [later, earlier] = [true, false].map((rests) => calculated.filter((one) => restsOnTheCheck(sheet, one) === rests)) as [BlockCell[], BlockCell[]];
+  const [later, earlier] = [true, false].map((rests) => calculated.filter((one) => restsOnTheCheck(sheet, one) === rests)) as [
+    BlockCell[],
+    BlockCell[],
+  ];
   const fed = calculatedFor(cell(sheet.rows.head.answer, LABEL), block.cells, isAside);
   const isFed = (one: BlockCell): boolean => fed.has(one) || decides.some((at) => at.row === one.at.row && at.column === one.at.column);
   const [feeding, others] = [true, false].map((is) => calculatedAreas(earlier.filter((one) => isFed(one) === is))) as [Range[], Range[]];

@@ -54,7 +54,13 @@ export function firstWithoutFormula(areas: readonly Range[], ends: readonly numb
     const { isWithout, block } = looked(area, ends);
     const fromEnd = reckon(PAST_ALL, "-", numberOf(block));
     const isAfter = before === 0 ? [] : [is(reckon(numberOf(block), "-", before), ">", 0)];
-    return fn("SUMPRODUCT", fn("MAX", [fromEnd, ...isAfter].reduce<Expression>((so, factor) => reckon(so, "*", factor), isWithout)));
+    return fn(
+      "SUMPRODUCT",
+      fn(
+        "MAX",
+        [fromEnd, ...isAfter].reduce<Expression>((so, factor) => reckon(so, "*", factor), isWithout),
+      ),
+    );
   });
   return fn("IFERROR", fn("MOD", reckon(PAST_ALL, "-", fn("MAX", 0, ...largest)), PAST_ALL), 0);
 }

@@ -33,7 +33,8 @@ export interface FlagsFor {
 /**
  * A flag for each input of a fixed cell, each formula in between, each fixed cell, and each cell calculated from one. A range of cells is
  * asked through the same range of their flags, so that flags grow with the sheet and no faster. An input is compared with what it was; a
- * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions.
+ * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions. One in between that
+ * gives what it gave has not changed, whatever did before it; it is asked only then, because two programs may differ in the last figure.
  */
 export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
   const { before, after, leaves } = staleness;
@@ -61,7 +62,9 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
   };
   for (const formula of sheets.formulas) {
     const { id, sheet, area } = formula;
-    const part = { isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
+    const was = (cell: string): string =>
+      changed(cell, sheets.sheet(sheet)?.at(area.row, area.column), (text) => workings.text(`${cell} at sharing`, text));
+    const part = { was, isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
     const text = flagText(formula, part, largest);
     if (text === undefined) continue;
     const anchor = cellAt(area.row, area.column);
@@ -75,6 +78,8 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
 }
 
 interface Part {
+  /** The condition that a cell holds something else than at sharing. */
+  readonly was: (cell: string) => string;
   readonly isFixed: boolean;
   /** The cells for whose content the formula is written, where that is so. */
   readonly held: readonly Precedent[] | undefined;
@@ -84,8 +89,8 @@ interface Part {
 }
 
 function flagText(
-  { sheet, reading }: ReadFormula,
-  { isFixed, held, isBefore, isAfter, source }: Part,
+  { sheet, reading, area }: ReadFormula,
+  { was, isFixed, held, isBefore, isAfter, source }: Part,
   largest: (from: readonly Precedent[], isCounted: boolean) => string,
 ): string | undefined {
   const all = source?.precedents ?? [];
@@ -94,6 +99,9 @@ function flagText(
   if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
   const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
   if (isBefore && isRestless) return outlived(`MAX(${largest(all, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`);
+  // One that says itself that it is fixed asks its own flag, and a spill has more cells than the first.
+  const isAlone = !isAfter && held === undefined && area.rows * area.columns === 1;
+  if (isBefore && isAlone) return `IF(${largest(all, true)}>0,IF(${was(`${sheetText(sheet)}!${reading.cell}`)},1,0),0)`;
   if (isBefore) return outlived(largest(all, true));
   if (isAfter) return outlived(`IF(${largest(all, false)}=${STALE},${STALE},0)`);
   return held === undefined ? undefined : outlived("0");

@@ -53,7 +53,7 @@ const BUILT_IN = [
     "COUNTIF",
   ],
   ...["SUM", "SUMPRODUCT", "MAX", "MIN", "MOD", "ROUND", "ROUNDUP", "INT", "ABS", "SQRT", "LOG10", "AVERAGE", "MEDIAN", "STDEV", "TINV"],
-  ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND"],
+  ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND", "LEN", "SUBSTITUTE"],
 ];
 
 /** A function not in the list, a dynamic-array operator, or a number literal with a decimal point or exponent. */

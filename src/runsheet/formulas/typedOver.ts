@@ -85,7 +85,7 @@ export const namesWithoutFormula = (cells: readonly Cell[]): Expression =>
   joined(...cells.map((at) => when(fn("ISFORMULA", fixed(at)), NOTHING, joined(",", nameOf(fixed(at))))));
 
 /** The names of the areas in which a cell holds none, asked cell by cell, each behind a comma. */
-export const areasWithoutFormula = (areas: readonly Range[]): Expression => joined(...areas.map(unlessWhole));
+export const areasWithoutFormula = (areas: readonly Range[]): Expression => (areas.length === 0 ? NOTHING : joined(...areas.map(unlessWhole)));
 
 function unlessWhole({ from, to }: Range): Expression {
   const cells: Cell[] = [];

@@ -210,12 +210,12 @@ describe("The boxes of a run sheet", () => {
     expect(entryRules.find(({ promptTitle }) => promptTitle === "Date")).toMatchObject({
       allow: { kind: "condition", condition: "=IF(ISNUMBER(B7),B7>=36526,FALSE)" },
       prompt: "The day of round 1. A date typed with a later clock time counts from here.",
-      refusal: "Type a date such as 21 Nov 2026.",
+      refusal: "Type the date alone, such as 21 Nov 2026. Who did it goes into the next box.",
     });
   });
 
   it.each([
-    ["Who", "Who weighs and heats."],
+    ["Done by", "Who weighs and heats."],
     ["Material", "What it is, in at most 24 letters: plum prunings. It stands in the answer above."],
     ["Sample", "The name or mark of this sample, so that it can be found again."],
     ["Vessel", "Mark the vessels, and weigh each with its lid each time or without it each time."],
@@ -271,7 +271,7 @@ describe("The boxes of a run sheet", () => {
       [60, undefined],
       [0.5, undefined],
     ]);
-    expect([beside("Date; who")[1], beside("Firing 1")[1], beside("Round 2, g")[1]]).toEqual(["yyyy-mm-dd", "hh:mm", "hh:mm"]);
+    expect([beside("Date")[1], beside("Firing 1")[1], beside("Round 2, g")[1]]).toEqual(["yyyy-mm-dd", "hh:mm", "hh:mm"]);
   });
 });
 

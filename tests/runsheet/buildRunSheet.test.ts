@@ -53,7 +53,7 @@ const BUILT_IN = [
     "COUNTIF",
   ],
   ...["SUM", "SUMPRODUCT", "MAX", "MIN", "MOD", "ROUND", "ROUNDUP", "INT", "ABS", "SQRT", "LOG10", "AVERAGE", "MEDIAN", "STDEV", "TINV"],
-  ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND"],
+  ...["N", "ROW", "ROWS", "COLUMN", "CHAR", "HOUR", "MINUTE", "FIXED", "LEFT", "MID", "RIGHT", "FIND", "LEN", "SUBSTITUTE"],
 ];
 
 /** A function not in the list, a dynamic-array operator, or a number literal with a decimal point or exponent. */
@@ -152,7 +152,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const empty = [...ranges].filter((range) => !says(range.split(":")[0] ?? ""));
     const totals = plan.cells
       .filter(({ content }) =>
-        ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g", "Before heating, g", "Left after heating, g", "All rounds, g"].includes(
+        ["Dry sample, g", "Char, g", "Ash, g", "Left at the end, g", "Before heating, g", "Stayed after heating, g", "All rounds, g"].includes(
           String(content),
         ),
       )
@@ -312,7 +312,7 @@ describe("buildRunSheet(options)", () => {
     expect(["Vessel", "Balance step, g", "Rounds apart, min", "Oven, °C", "Samples, which are"].map((label) => beside(plan, label)?.content)).toEqual(
       ["lidded steel tin", 0.01, 30, 120, "different"],
     );
-    expect(["Date; who", "Material", "Repeatability, g", "Notes"].map((label) => beside(plan, label)?.content)).toEqual(Array(4).fill(undefined));
+    expect(["Date", "Material", "Repeatability, g", "Notes"].map((label) => beside(plan, label)?.content)).toEqual(Array(4).fill(undefined));
   });
 
   it("has degrees Fahrenheit throughout where asked: 105 °C are 221 °F, and 1800 °C 3272 °F", () => {
@@ -329,7 +329,7 @@ describe("buildRunSheet(options)", () => {
     const labels = cells.filter(({ style, cell }) => style === "runLabel" && cell.startsWith("A")).map(({ content }) => String(content));
     const unitless = labels.filter((label) => !/, (g|min|%|95 %|°C)$|^\d+ {2}|moist, g$/.test(label));
     expect([...new Set(unitless)]).toEqual([
-      ...["Date; who", "Material", "Samples, which are", "Firing 1", "Firing 2", "Firing 3", "Notes"],
+      ...["Date", "Material", "Samples, which are", "Firing 1", "Firing 2", "Firing 3", "Notes"],
       ...["Water, to dry sample", "Stayed as char, of dry", "Char without its ash", "Ash, of dry"],
       ...["Criterion", "Limit", "Vessel", "Vessel made of", "Method's own s", "Formula instead"],
     ]);

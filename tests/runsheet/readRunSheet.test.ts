@@ -1,6 +1,7 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { planGrowth } from "../../src/runsheet/growing/planGrowth";
 import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
 import { balanceSheet } from "../../src/runsheet/sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
@@ -96,6 +97,18 @@ test("rows put in by hand above the totals count as stages, receivers and rounds
   const { rounds } = balanceSheet(checkOptions(balance)).rows;
   const read = readRunSheet(readingOf(buildRunSheet(balance), [rounds.total, rounds.total]));
   expect(read.is === "balance" && read.sheet.options.weighIns).toBe(8);
+});
+
+test("a salt's sheet whose total says what it said before is read, and mended in today's words; so are the labels of the date", () => {
+  const plan = buildRunSheet({ ...usual, kind: "salt" });
+  const before: Readonly<Record<string, string>> = { "Stayed after heating, g": "Left after heating, g", Date: "Date; who" };
+  const older = { ...plan, cells: plan.cells.map((one) => ({ ...one, content: before[String(one.content)] ?? one.content })) } as typeof plan;
+  expect(older.cells.filter(({ content }) => Object.values(before).includes(String(content)))).toHaveLength(2);
+  const reading = readingOf(older);
+  expect(readRunSheet(reading).is).toBe("whole");
+  const options = checkOptions({ ...usual, kind: "salt" });
+  const { growth } = planGrowth(reading, { from: options, to: options }, true);
+  expect(growth.written.map(({ content }) => content)).toEqual(expect.arrayContaining(Object.keys(before)));
 });
 
 test("a sheet with a row put in elsewhere is read as rearranged, from the first heading that is not found", () => {

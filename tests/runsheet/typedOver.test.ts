@@ -57,7 +57,10 @@ function fillRun(sheet: RunSheet, { type }: PlainCells): void {
     fire(charring, [27.51, 27.5]);
     fire(ashing, [25.4, 25.4]);
     fire(heating, [29.5, 29.49]);
-    fire(stages, Array.from({ length: sheet.options.stages ?? 0 }, (_, index) => 30 - index / 2));
+    fire(
+      stages,
+      Array.from({ length: sheet.options.stages ?? 0 }, (_, index) => 30 - index / 2),
+    );
     if (end !== undefined) type(end.vessel(sample), 25);
     for (const part of caught?.parts ?? []) {
       type(caught?.before(part, sample) as Cell, 80);

@@ -104,7 +104,7 @@ describe("What a sheet prints", () => {
     const after = (count: number): string[] => Array.from({ length: count }, (_, index) => `After firing ${index + 1}, g`);
     const firings = (count: number): string[] => Array.from({ length: count }, (_, index) => `Firing ${index + 1}`);
     expect(inColumn("A")).toEqual([
-      ...["Drying, charring, ashing", "SET UP", "Date; who", "Material", "Samples, which are"],
+      ...["Drying, charring, ashing", "SET UP", "Date", "Material", "Samples, which are"],
       ...["1 DRYING", ...rounds, "Dry sample, g", "balance and room", ...rounds],
       ...["2 CHARRING: the fire", ...firings(3), "2 weighed when cold", ...after(3), "Char, g", "balance and room", ...after(3)],
       ...["CAUTIONS", ...cautions.ashing],
@@ -190,7 +190,7 @@ describe("What a sheet prints", () => {
     const labels = labelsOf({ kind: "salt", charFirings: 2 });
     expect(between(labels, "WHAT IS HEATED", "CAUTIONS").filter((label) => !String(label).startsWith("Round"))).toEqual([
       ...["Formula", "What stays", "Surface water", "1 BEFORE HEATING", "Empty vessel, g", "Before heating, g"],
-      ...["2 HEATING: the fire", "Firing 1", "Firing 2", "2 weighed when cold", "After firing 1, g", "After firing 2, g", "Left after heating, g"],
+      ...["2 HEATING: the fire", "Firing 1", "Firing 2", "2 weighed when cold", "After firing 1, g", "After firing 2, g", "Stayed after heating, g"],
       ...["3 AT THE END", "Empty vessel again, g", "Notes"],
     ]);
     expect(between(labels, "RESULTS (shares)", "CHECKS").slice(0, 6)).toEqual([
@@ -213,7 +213,7 @@ describe("What a sheet prints", () => {
 
   it("calls what a balance check has by these labels", () => {
     expect(labelsOf({ kind: "balance" })).toEqual([
-      ...["Balance check", "SET UP", "Begun; who", "Balance, its mark", "Check weight, g; mark", "Known to ±, g", "Balance step, g"],
+      ...["Balance check", "SET UP", "Begun", "Balance, its mark", "Check weight, g", "Known to ±, g", "Balance step, g"],
       ...["1 ROUNDS", "Round 1", "Round 2", "Round 3", "All rounds, g"],
       ...["2 CORNERS", "Centre, g", "Front left, g", "Front right, g", "Back left, g", "Back right, g", "Centre again, g", "Largest off centre, g"],
       ...["3 NOTES", "Notes", "CAUTIONS", ...cautions.balance],

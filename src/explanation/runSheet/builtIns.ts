@@ -142,7 +142,9 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
     const put = textOf(by as Plain);
     if (which === null) return parts.join(put);
     const place = Number(which);
-    return place >= parts.length ? textOf(text as Plain) : [parts.slice(0, place), parts.slice(place)].map((some) => some.join(textOf(old as Plain))).join(put);
+    return place >= parts.length
+      ? textOf(text as Plain)
+      : [parts.slice(0, place), parts.slice(place)].map((some) => some.join(textOf(old as Plain))).join(put);
   },
   FIND: (wanted = null, text = null) => {
     const [part, whole] = [wanted as Plain, text as Plain];

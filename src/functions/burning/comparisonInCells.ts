@@ -103,11 +103,11 @@ function formulaInCells(base: BurnedGram, ashFraction: string): BurnedTexts {
   };
 }
 
-/** The table of BURN.COMPARE; undefined where a formula stands in a cell. @throws InputProblem for one that cannot be burned */
+/** The table of BURN.COMPARE, refused throughout without a composition; undefined where a formula stands in a cell. @throws InputProblem for one that cannot be burned */
 export function comparisonInCells(texts: Texts): TableInCells | undefined {
   const { vessel, dry: loaded, char: charred, formula } = texts;
   const parsed = typedFormulaOf(formula);
-  if (parsed === undefined && (formula !== "" || texts.carbon === "" || texts.hydrogen === "")) return undefined;
+  if (parsed === undefined && formula !== "") return undefined;
   const empty = numberInCells(vessel, 0);
   const [dry, char] = [`(${operand(loaded)}-${empty})`, `(${operand(charred)}-${empty})`];
   const ashFraction = ashFractionInCells(texts);

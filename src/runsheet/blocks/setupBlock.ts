@@ -38,7 +38,7 @@ export function setupBlock(sheet: RunSheet): Block {
       { at: cell(date, LABEL), content: labels.date, style: "runLabel" },
       { at: cell(material, LABEL), content: labels.material, style: "runLabel" },
       { at: cell(samplesRow, LABEL), content: isSeveral ? labels.samples : labels.oneSample, style: "runLabel" },
-      { at: cell(date, beside), style: "runBeside" },
+      { at: cell(date, beside), content: says.doneBy, style: "runBeside" },
       calculated(cell(material, beside), oven, "runBeside"),
       isSeveral ? calculated(cell(samplesRow, beside), which, "runBeside") : { at: cell(samplesRow, beside), content: says.one, style: "runBeside" },
       workingLabel(sheet, date, sheetWords.workings.start),

@@ -1,7 +1,15 @@
 import { NOTHING, when } from "../expressions/choices";
-import { cell, is, joined, range, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { cell, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { formulaText } from "../expressions/formulaText";
-import { areasWithoutFormula, firstWithoutFormula, MOST_LOTS, namesWithoutFormula, watchCells, withoutFormula, type Watched } from "../formulas/typedOver";
+import {
+  areasWithoutFormula,
+  firstWithoutFormula,
+  MOST_LOTS,
+  namesWithoutFormula,
+  watchCells,
+  withoutFormula,
+  type Watched,
+} from "../formulas/typedOver";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Sheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
@@ -28,7 +36,10 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const watch = watchCells(sheet);
   const isLine = ({ at }: BlockCell): boolean => at.row === sheet.rows.head.checks && at.column === LABEL;
   const calculated = block.cells.filter(({ formula }) => formula !== undefined);
-  const [later, earlier] = [true, false].map((rests) => calculated.filter((one) => restsOnTheCheck(sheet, one) === rests)) as [BlockCell[], BlockCell[]];
+  const [later, earlier] = [true, false].map((rests) => calculated.filter((one) => restsOnTheCheck(sheet, one) === rests)) as [
+    BlockCell[],
+    BlockCell[],
+  ];
   const fed = calculatedFor(cell(sheet.rows.head.answer, LABEL), block.cells, isAside);
   const isFed = (one: BlockCell): boolean => fed.has(one) || decides.some((at) => at.row === one.at.row && at.column === one.at.column);
   const [feeding, others] = [true, false].map((is) => calculatedAreas(earlier.filter((one) => isFed(one) === is))) as [Range[], Range[]];
@@ -36,7 +47,7 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const hasLots = ofFeeding.length + ofOthers.length <= MOST_LOTS;
   const lots = hasLots ? [...ofFeeding, ...ofOthers] : [];
   // A spreadsheet that takes single cells alone asks those, where they are not too many.
-  const lotsSay = (of: readonly Cell[]): Expression => (hasLots ? when(is(joined(...of), "=", NOTHING), 0, 1) : -1);
+  const lotsSay = (of: readonly Cell[]): Expression => (hasLots ? when(is(joined(...of), "=", NOTHING), 0, 1) : reckon(0, "-", 1));
   const [own, further] = [watch.lots.slice(0, ofFeeding.length), watch.lots.slice(ofFeeding.length, lots.length)];
   const every = [...feeding, ...others];
   const told = ofCells(
@@ -44,7 +55,7 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
     working(watch.feeding, withoutFormula(feeding, totals, lotsSay(own))),
     working(watch.others, withoutFormula(others, totals, lotsSay(further))),
     ...watch.first.map((at, index) => working(at, firstWithoutFormula(every, totals, watch.first[index - 1] ?? 0))),
-    ...lots.map((areas, index) => working(watch.lots[index] as Cell, areasWithoutFormula(areas))),
+    ...watch.lots.map((at, index) => working(at, areasWithoutFormula(lots[index] ?? []))),
   );
   const ofHead = [...later.filter((one) => !isLine(one)), ...told.cells.filter(({ formula }) => formula !== undefined)].map(({ at }) => at);
   const all = together(block, told, ofCells(working(watch.head, namesWithoutFormula(ofHead))));

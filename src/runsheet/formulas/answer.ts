@@ -72,8 +72,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   const [table] = sheet.fired;
   // What was lost so far comes from the column of losses, and nothing else of the answer does.
   const soFarDried = joined(when(is(checks.typedOver, "=", verdicts.doubt), words.inDoubt, NOTHING), whileDrying(sheet));
-  if (table === undefined)
-    return firstOf([...begun, [isNotDry(sheet), soFarDried], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
+  if (table === undefined) return firstOf([...begun, [isNotDry(sheet), soFarDried], ...noCommonAnswer(sheet, checks)], settled(sheet, checks));
   const isHeated = is(fn("COUNT", block(sheet, table)), ">", 0);
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
   const [soFar, moist, dry] =

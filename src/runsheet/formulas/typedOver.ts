@@ -54,7 +54,13 @@ export function firstWithoutFormula(areas: readonly Range[], ends: readonly numb
     const { isWithout, block } = looked(area, ends);
     const fromEnd = reckon(PAST_ALL, "-", numberOf(block));
     const isAfter = before === 0 ? [] : [is(reckon(numberOf(block), "-", before), ">", 0)];
-    return fn("SUMPRODUCT", fn("MAX", [fromEnd, ...isAfter].reduce<Expression>((so, factor) => reckon(so, "*", factor), isWithout)));
+    return fn(
+      "SUMPRODUCT",
+      fn(
+        "MAX",
+        [fromEnd, ...isAfter].reduce<Expression>((so, factor) => reckon(so, "*", factor), isWithout),
+      ),
+    );
   });
   return fn("IFERROR", fn("MOD", reckon(PAST_ALL, "-", fn("MAX", 0, ...largest)), PAST_ALL), 0);
 }
@@ -79,7 +85,7 @@ export const namesWithoutFormula = (cells: readonly Cell[]): Expression =>
   joined(...cells.map((at) => when(fn("ISFORMULA", fixed(at)), NOTHING, joined(",", nameOf(fixed(at))))));
 
 /** The names of the areas in which a cell holds none, asked cell by cell, each behind a comma. */
-export const areasWithoutFormula = (areas: readonly Range[]): Expression => joined(...areas.map(unlessWhole));
+export const areasWithoutFormula = (areas: readonly Range[]): Expression => (areas.length === 0 ? NOTHING : joined(...areas.map(unlessWhole)));
 
 function unlessWhole({ from, to }: Range): Expression {
   const cells: Cell[] = [];

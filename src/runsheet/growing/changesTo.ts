@@ -1,5 +1,6 @@
 import { isSameFormula, isSameShape } from "../../workbook/SheetGrowth";
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
+import { saysLabel } from "../words/olderSheets";
 import { isBox, type CellNow, type SheetNow } from "./SheetNow";
 
 /** What has to be written so that a sheet is as it was planned, and what stands in the way. */
@@ -67,6 +68,6 @@ function onFormula(
 
 /** Numbers in a label count rounds, samples and checks, and change with them. */
 const isOurText = ({ formula, value }: CellNow, { content }: PlannedCell): boolean =>
-  formula === "" && typeof value === "string" && typeof content === "string" && unnumbered(value) === unnumbered(content);
+  formula === "" && typeof value === "string" && typeof content === "string" && saysLabel(unnumbered(value), unnumbered(content));
 
 const unnumbered = (text: string): string => text.replace(/\d+/g, "#");

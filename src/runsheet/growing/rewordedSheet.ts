@@ -2,6 +2,7 @@ import type { CellStyle } from "../../workbook/SheetPlan";
 import type { RangeReading } from "../../workbook/Workbook";
 import { buildRunSheet } from "../buildRunSheet";
 import type { CheckedOptions } from "../options/RunSheetOptions";
+import { saysLabel } from "../words/olderSheets";
 import { recorded } from "./record";
 
 const HEADINGS: readonly (CellStyle | undefined)[] = ["runBand", "runLightBand", "runTotal"];
@@ -19,6 +20,6 @@ export function rewordedSheet(reading: RangeReading): CheckedOptions | undefined
     /^A\d/.test(cell) && typeof content === "string" && HEADINGS.includes(style) ? [{ cell, content }] : [],
   );
   const own = new Set<unknown>(headings.map(({ content }) => content));
-  const isMoved = headings.some(({ cell, content }) => texts.get(cell) !== content && (everywhere.has(content) || own.has(texts.get(cell))));
+  const isMoved = headings.some(({ cell, content }) => !saysLabel(texts.get(cell), content) && (everywhere.has(content) || own.has(texts.get(cell))));
   return isMoved ? undefined : options;
 }

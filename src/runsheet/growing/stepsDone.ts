@@ -1,6 +1,7 @@
 import { cellAfter, type RowsIn } from "../../workbook/SheetGrowth";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { RangeReading } from "../../workbook/Workbook";
+import { saysLabel } from "../words/olderSheets";
 
 // So many labels of a sheet are found where they should be even if some were reworded; with rows put in elsewhere, far fewer are.
 const ENOUGH = 0.8;
@@ -14,7 +15,7 @@ export function stepsDone({ rows }: RangeReading, made: SheetPlan, steps: readon
   const labels = made.cells.flatMap(({ cell, content }) => (cell.startsWith("A") && typeof content === "string" ? [{ cell, content }] : []));
   const found = Array.from({ length: steps.length + 1 }, (_, done) => {
     const so = steps.slice(0, done);
-    return labels.filter(({ cell, content }) => texts.get(cellAfter(cell, so)) === content).length;
+    return labels.filter(({ cell, content }) => saysLabel(texts.get(cellAfter(cell, so)), content)).length;
   });
   const most = Math.max(...found);
   return most >= ENOUGH * labels.length ? found.lastIndexOf(most) : undefined;

@@ -8,7 +8,7 @@ import type { CheckedOptions, RunSheetOptions } from "../options/RunSheetOptions
 import { balanceSheet, type BalanceSheet } from "../sheet/BalanceSheet";
 import { LABEL } from "../sheet/Columns";
 import { runSheet, type RunSheet } from "../sheet/RunSheet";
-import { olderSheets } from "../words/olderSheets";
+import { olderSheets, saysLabel } from "../words/olderSheets";
 import { setupWords } from "../words/setupWords";
 import { sheetWords } from "../words/sheetWords";
 
@@ -34,7 +34,7 @@ export function readRunSheet(reading: RangeReading): ReadRunSheet {
   const options = optionsIn(record);
   if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
   const { options: now, marks } = withRowsPutIn(options, texts);
-  const lost = marks.find(({ at, content }) => texts.get(at) !== content);
+  const lost = marks.find(({ at, content }) => !saysLabel(texts.get(at), content));
   if (lost !== undefined) return { is: "rearranged", missing: lost.content, cell: lost.at };
   return now.kind === "balance" ? { is: "balance", sheet: balanceSheet(now) } : { is: "whole", sheet: runSheet(now) };
 }
@@ -74,7 +74,7 @@ interface Marked {
 function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellContent>): Marked {
   // Those further down may stand right by chance: as many rows put in elsewhere move them as far.
   const found = ({ marks }: Marked): number => {
-    const lost = marks.findIndex(({ at, content }) => texts.get(at) !== content);
+    const lost = marks.findIndex(({ at, content }) => !saysLabel(texts.get(at), content));
     return lost === -1 ? marks.length : lost;
   };
   let best = marked(options);

@@ -160,7 +160,8 @@ export const meaningWords = {
   note: { about: "What the figures above rest on, or what is wrong with what was given.", source: "Own convention." },
   beside: { about: "What follows from the boxes of this row, in words.", source: "Own convention." },
   typedOver: {
-    about: "The last calculated cell without its formula, row × 100 + column, 0 for none: of all that the answer rests on, and of the head.",
+    about:
+      "Calculated cells without their formulas: how many, and the first of them as row × 100 + column, 0 for none; by name those of the head, and blocks of them.",
     source: "Own convention: what is pasted passes entry rules.",
   },
   other: { about: "Worked out by the sheet from what is typed into its boxes.", source: "Own convention of the run sheet." },

@@ -15,3 +15,14 @@ export const olderSheets = {
     material: "Sample",
   },
 } as const;
+
+/** What labels said before, by what they say now: sheets that were saved so are read, and mended, as they are. */
+const SAID_BEFORE: Readonly<Record<string, string>> = {
+  "Stayed after heating, g": "Left after heating, g",
+  Date: "Date; who",
+  Begun: "Begun; who",
+  "Check weight, g": "Check weight, g; mark",
+};
+
+/** Whether a cell holds a label, in its words of now or of before. */
+export const saysLabel = (held: unknown, label: string): boolean => held === label || (held !== undefined && held === SAID_BEFORE[label]);

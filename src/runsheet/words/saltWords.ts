@@ -49,7 +49,7 @@ export const saltWords = {
   },
   columns: { quiet: "Quiet", seen: "Seen (colour, spitting)" },
   box: { title: "Vessel + what is left", about: "The same vessel and lid, cooled closed in a desiccator and cold. Weigh soon: it takes up damp." },
-  left: "Left after heating, g",
+  left: "Stayed after heating, g",
   notHeated: "Weighed in. Not heated yet.",
   soFar: (percent: Expression, material: Expression) => text`So far ${percent} % of the ${material} was lost; heating is not shown finished.`,
   lost: (share: Expression, stayed: Expression, samples: Expression, material: Expression) =>

@@ -5,8 +5,10 @@ export const setupWords = {
   heading: "SET UP",
   /** True of a copy with values too, in which there is nothing to fill in. */
   legend: "Left of the heavy line: by hand. Right of it: by the sheet.",
-  labels: { date: "Date; who", material: "Material", oneSample: "Sample, its name", samples: "Samples, which are" },
+  labels: { date: "Date", material: "Material", oneSample: "Sample, its name", samples: "Samples, which are" },
   beside: {
+    /** Beside the box of a name, which stands next to that of the date. */
+    doneBy: "◄ done by",
     oven: (celsius: Expression, unit: string, interval: Expression) =>
       text`Oven ${celsius} °${unit}; rounds about ${interval} min apart (settings below).`,
     noOven: (interval: Expression) => text`Rounds about ${interval} min apart (settings below).`,
@@ -18,9 +20,9 @@ export const setupWords = {
   date: {
     title: "Date",
     prompt: "The day of round 1. A date typed with a later clock time counts from here.",
-    refusal: "Type a date such as 21 Nov 2026.",
+    refusal: "Type the date alone, such as 21 Nov 2026. Who did it goes into the next box.",
   },
-  operator: { title: "Who", prompt: "Who weighs and heats.", refusal: "" },
+  operator: { title: "Done by", prompt: "Who weighs and heats.", refusal: "" },
   material: { title: "Material", prompt: "What it is, in at most 24 letters: plum prunings. It stands in the answer above.", refusal: "" },
   samplesAre: {
     title: "Samples, which are",

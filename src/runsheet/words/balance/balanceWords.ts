@@ -5,14 +5,18 @@ import type { Performance, Place } from "../../sheet/balanceRows";
 export const balanceWords = {
   setup: {
     heading: "SET UP",
-    labels: { date: "Begun; who", balance: "Balance, its mark", value: "Check weight, g; mark", known: "Known to ±, g", step: "Balance step, g" },
-    date: { title: "Begun", prompt: "The day this history begins.", refusal: "Type a date such as 21 Nov 2026." },
-    operator: { title: "Who", prompt: "Who checks the balance.", refusal: "" },
+    labels: { date: "Begun", balance: "Balance, its mark", value: "Check weight, g", known: "Known to ±, g", step: "Balance step, g" },
+    date: {
+      title: "Begun",
+      prompt: "The day this history begins.",
+      refusal: "Type the date alone, such as 21 Nov 2026. Who did it goes into the next box.",
+    },
+    operator: { title: "Done by", prompt: "Who checks the balance.", refusal: "" },
     balance: { title: "Balance", prompt: "Maker's number or the mark on the balance: one sheet, one balance, one check weight.", refusal: "" },
     value: {
       title: "Check weight",
       prompt: "Its value in grams: from its certificate, else what is marked on it. One near what you weigh, and always the same.",
-      refusal: "Type the weight's value in grams as a plain number, such as 200.",
+      refusal: "Type the weight's value alone, in grams as a plain number, such as 200. Its mark goes into the next box.",
     },
     mark: { title: "Mark", prompt: "Mark and class of the check weight, and its certificate's number and date.", refusal: "" },
     known: {
@@ -27,9 +31,9 @@ export const balanceWords = {
       refusal: "Type the display step in grams as a number, such as 0.01.",
     },
     beside: {
-      date: "when this history begins",
+      date: "◄ done by; before it when this history begins",
       balance: "one balance a sheet",
-      value: "hold it with tweezers or gloves",
+      value: "◄ its mark; hold it with tweezers or gloves",
       known: "95 %; certificate or class limit",
       step: "smallest step of the display",
     },

@@ -38,8 +38,10 @@ export interface FlagsFor {
 /**
  * A flag for each input of a fixed cell, each formula in between, each fixed cell, and each cell calculated from one. A range of cells is
  * asked through the same range of their flags, so that flags grow with the sheet and no faster. An input is compared with what it was; a
- * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions. A formula that does not
- * show its references is stale as soon as any fixed cell is; where it is an input itself, it counts as changed once it gives something else.
+ * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions. One in between that
+ * gives what it gave has not changed, whatever did before it; it is asked only then, because two programs may differ in the last figure. A formula
+ * that does not show its references is stale as soon as any fixed cell is; where it is an input itself, it counts as changed once it gives
+ * something else.
  */
 export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
   const { before, after, leaves } = staleness;

@@ -44,6 +44,9 @@ export function flagText(
     // The cell shows whether it is stale, so it cannot be guarded by a flag that looks at the cell.
     return isAfter || held !== undefined ? `IF(${beside(isAfter ? stale() : outlived("0"))}=${STALE},${STALE},${flags})` : flags;
   }
+  // One that says itself that it is fixed asks its own flag, and a spill has more cells than the first.
+  const isAlone = !isAfter && held === undefined && area.rows * area.columns === 1;
+  if (isBefore && isAlone) return `IF(${largest(all, true)}>0,IF(${changedAt(area.row, area.column)},1,0),0)`;
   if (isBefore) return outlived(largest(all, true));
   if (isAfter) return stale();
   return held === undefined ? undefined : outlived("0");

@@ -56,9 +56,19 @@ export interface ChartSeries {
   /** One column of cells: "C12:C23". */
   readonly x: string;
   readonly y: string;
-  /** Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks for weighings. */
-  readonly draws?: "limit" | "foretold";
+  /**
+   * Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks. A frame is not seen: while nothing is
+   * weighed it spans the axes with the points of the others, so that a curve can be drawn by hand.
+   */
+  readonly draws?: "limit" | "foretold" | "frame";
+  /** From 0: those of one look belong together, as all of one sample. Left out: one each, in their order. The key names limits of the first alone. */
+  readonly look?: number;
+  /** Hollow marks tell ash from char of the same sample. */
+  readonly open?: true;
 }
+
+/** A number format of axes: nothing at 0 and below. */
+export const ABOVE_ZERO = "General;;";
 
 /** A scatter chart with lines. */
 export interface PlannedChart {
@@ -66,6 +76,8 @@ export interface PlannedChart {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly series: readonly ChartSeries[];
+  /** Axes whose numbers cannot be foretold: a frame lies below 0 along them, where ticks have no texts. */
+  readonly unforetold?: readonly ("x" | "y")[];
   /** The cells the chart covers: "H4:O20". */
   readonly over: string;
 }

@@ -1,5 +1,5 @@
 import type { CheckedOptions } from "../options/RunSheetOptions";
-import { columns } from "./Columns";
+import { columns, FRAME_COLUMNS } from "./Columns";
 import { decimalsOf } from "./massFormats";
 
 // Characters, from drawings measured at 146, 88, 76, 64 and 182 pixels.
@@ -25,7 +25,7 @@ export function columnWidths(options: CheckedOptions): number[] {
   const usual = slots < MANY ? { boxes: BOXES, reckoned: RECKONED } : CLOSE;
   const boxes = new Array<number>(slots).fill(Math.max(usual.boxes, decimals + BEFORE_DECIMALS));
   const reckoned = new Array<number>(slots).fill(Math.max(usual.reckoned, decimals + BEFORE_DECIMALS - 1));
-  const workings = new Array<number>(slots + 1).fill(WORKINGS);
+  const workings = new Array<number>(slots + 1 + FRAME_COLUMNS + (options.panZeros ? 2 * slots : 0)).fill(WORKINGS);
   return [LABELS, CLOCKS, ...boxes, ...reckoned, VERDICTS, GAP, WORKING_LABELS, ...workings];
 }
 

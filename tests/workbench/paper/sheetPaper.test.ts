@@ -46,8 +46,13 @@ describe("A run sheet", () => {
         .flat()
         .join(),
     ).not.toContain("WORKINGS");
-    // Room to draw by hand where no curve can be drawn yet.
-    expect(table?.rows.find(({ charts }) => charts)?.charts).toEqual([]);
+    // Axes and a key to draw by hand where no curve can be drawn yet, as the spreadsheet's own chart has them: minutes as planned, no weights.
+    const blank = table?.rows.find(({ charts }) => charts)?.charts ?? [];
+    expect(blank.map(({ title, x, y }) => [title, x, y])).toEqual((plan.charts ?? []).map(({ title, xTitle, yTitle }) => [title, xTitle, yTitle]));
+    expect(blank[0]?.lines.map(({ name, points }) => [name, points])).toEqual([1, 2, 3].map((sample) => [`Sample ${sample}`, []]));
+    const [svg] = paperMarkup({ tables, margins, footer, landscape, sheet: "", remark: "" }, "").html.match(/<figure>.*?<\/figure>/s) ?? [];
+    const written = [...(svg ?? "").matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
+    expect(written).toEqual(["0", "50", "100", "150", "minutes since round 1", "with the vessel, g"]);
   });
 
   test("does so too when it comes from a file, which the grid keeps no plan of", async () => {

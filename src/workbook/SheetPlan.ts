@@ -97,11 +97,17 @@ export interface PrintPlan {
   readonly margins: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;
   /** One line at the top of every page, in the same codes as the foot; left out where nothing is wanted there. */
   readonly header?: string;
-  /** In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. */
+  /**
+   * In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. "&D" is not left to the program that
+   * prints, whose order of day and month depends on its country: whoever writes the plan puts the day there in words (withDay).
+   */
   readonly footer: Readonly<Record<"left" | "centre" | "right", string>>;
   /** Rows, from 1, that begin a page. */
   readonly breaksBefore: readonly number[];
 }
+
+/** A foot with its day in words. */
+export const withDay = (codes: string, inWords: string): string => codes.replaceAll("&D", () => inWords);
 
 /** Rows of one height, from and to as printed on the sheet. */
 export interface RowHeight {

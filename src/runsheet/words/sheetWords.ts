@@ -48,5 +48,5 @@ export const sheetWords = {
   curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },
   /** A line at the head of each page, in the size of the foot. */
   atTheTop: (line: string): string => `&10${line}`,
-  print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
+  print: { left: "&10&A, &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
 } as const;

@@ -161,10 +161,10 @@ test("of more cells than a page can hold ready the first rows are printed, and t
 });
 
 test("codes of a footer become counters and texts that no sheet's name breaks out of", () => {
-  const footer = { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "" };
+  const footer = { left: "&10&A, &D", centre: "&10Page &P of &N", right: "" };
   const paper: Paper = { sheet: '"};</style>', landscape: true, margins: { left: 1, right: 2, top: 3, bottom: 4, header: 0, footer: 0 }, footer, tables: [], remark: "" }; // prettier-ignore
-  const { html } = paperMarkup(paper, "1/2/26");
+  const { html } = paperMarkup(paper, "printed 2026-02-01");
   expect(html).toContain("@page { size: landscape; margin: 3pt 2pt 4pt 1pt;");
   expect(html).toContain('content: "Page " counter(page) " of " counter(pages) "";');
-  expect(html).toContain(String.raw`"\22 \7d \3b \3c \2f style\3e , printed 1\2f 2\2f 26"`);
+  expect(html).toContain(String.raw`"\22 \7d \3b \3c \2f style\3e , printed 2026\2d 02\2d 01"`);
 });

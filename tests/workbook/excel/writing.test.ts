@@ -146,7 +146,7 @@ describe("addSheet(plan) in Excel", () => {
         scale: 82,
         margins,
         header: "&10Read the cautions",
-        footer: { left: "&A", centre: "Page &P of &N", right: "run" },
+        footer: { left: "&A, &D", centre: "Page &P of &N", right: "run" },
         breaksBefore: [49, 77],
       },
     });
@@ -168,7 +168,7 @@ describe("addSheet(plan) in Excel", () => {
       bottomMargin: 32.4,
       headerMargin: 10.8,
       footerMargin: 14.4,
-      leftFooter: "&A",
+      leftFooter: expect.stringMatching(/^&A, set up \d{4}-\d\d-\d\d$/) as unknown,
       centerHeader: "&10Read the cautions",
       centerFooter: "Page &P of &N",
       rightFooter: "run",

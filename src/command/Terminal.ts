@@ -13,10 +13,3 @@ export interface Terminal {
 const STEERS = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 
 export const printable = (text: string): string => text.replace(STEERS, "\ufffd");
-
-const twoDigits = (number: number): string => String(number).padStart(2, "0");
-
-/** The day where the program runs. */
-export function dayOf(now: Date): string {
-  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
-}

@@ -56,9 +56,19 @@ export interface ChartSeries {
   /** One column of cells: "C12:C23". */
   readonly x: string;
   readonly y: string;
-  /** Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks for weighings. */
-  readonly draws?: "limit" | "foretold";
+  /**
+   * Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks. A frame is not seen: while nothing is
+   * weighed it spans the axes with the points of the others, so that a curve can be drawn by hand.
+   */
+  readonly draws?: "limit" | "foretold" | "frame";
+  /** From 0: those of one look belong together, as all of one sample. Left out: one each, in their order. The key names limits of the first alone. */
+  readonly look?: number;
+  /** Hollow marks tell ash from char of the same sample. */
+  readonly open?: true;
 }
+
+/** A number format of axes: nothing at 0 and below. */
+export const ABOVE_ZERO = "General;;";
 
 /** A scatter chart with lines. */
 export interface PlannedChart {
@@ -66,6 +76,8 @@ export interface PlannedChart {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly series: readonly ChartSeries[];
+  /** Axes whose numbers cannot be foretold: a frame lies below 0 along them, where ticks have no texts. */
+  readonly unforetold?: readonly ("x" | "y")[];
   /** The cells the chart covers: "H4:O20". */
   readonly over: string;
 }
@@ -85,11 +97,17 @@ export interface PrintPlan {
   readonly margins: Readonly<Record<"left" | "right" | "top" | "bottom" | "header" | "footer", number>>;
   /** One line at the top of every page, in the same codes as the foot; left out where nothing is wanted there. */
   readonly header?: string;
-  /** In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. */
+  /**
+   * In the codes of the file format: "&A" the sheet's name, "&P" the page, "&N" how many there are. "&D" is not left to the program that
+   * prints, whose order of day and month depends on its country: whoever writes the plan puts the day there in words (withDay).
+   */
   readonly footer: Readonly<Record<"left" | "centre" | "right", string>>;
   /** Rows, from 1, that begin a page. */
   readonly breaksBefore: readonly number[];
 }
+
+/** A foot with its day in words. */
+export const withDay = (codes: string, inWords: string): string => codes.replaceAll("&D", () => inWords);
 
 /** Rows of one height, from and to as printed on the sheet. */
 export interface RowHeight {

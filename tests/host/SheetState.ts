@@ -14,6 +14,9 @@ export interface ChartState {
   title?: string;
   xTitle?: string;
   yTitle?: string;
+  /** Number formats of the axes, where they are not the spreadsheet's own. */
+  xFormat?: string;
+  yFormat?: string;
   legend?: boolean;
   legendAt?: string;
   blanks?: string;
@@ -27,6 +30,8 @@ export interface SeriesState {
   y?: string;
   marker?: string;
   colour?: string;
+  /** Colour inside its marks. */
+  inside?: string;
   line?: string;
   /** Points. */
   weight?: number;

@@ -85,8 +85,9 @@ function headFaults(plan: SheetPlan, page: PrintedPage, first: PrintedPage): str
   return head.length < 3 ? ["the head is missing"] : missing.map(({ text }) => `the head's "${text}" is missing`);
 }
 
-/** Where the repeated rows end, points from the top. */
-function headEnd({ rowHeights = [], print }: SheetPlan, { texts }: PrintedPage): number {
+/** Where the repeated rows end, points from the top; a line in the margin above them is no row. */
+function headEnd({ rowHeights = [], print }: SheetPlan, { texts: every }: PrintedPage): number {
+  const texts = every.filter(({ bottom }) => print?.header === undefined || bottom > print.margins.top + 1);
   const high = rowHeights.flatMap(({ from, to, height }) => Array.from({ length: to - from + 1 }, () => height));
   const scale = (print?.scale ?? 100) / 100;
   const top = Math.min(...texts.map((text) => text.top)) - 2;

@@ -212,7 +212,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   const limits = ["mean - 2 s", "mean", "mean + 2 s"];
   it("draws one series a sample, straight from its boxes and the minutes beside them, with its band and the end foretold", () => {
     if (options.kind === "balance") {
-      expect(plan.charts?.map(({ series }) => series.map(({ name }) => name))).toEqual([["reading", ...limits]]);
+      expect(plan.charts?.map(({ series }) => series.map(({ name }) => name))).toEqual([["reading", ...limits, "(axes)"]]);
       const [reading] = plan.charts?.[0]?.series ?? [];
       expect([cellArea(reading?.x ?? "")?.rows, cellArea(reading?.y ?? "")?.rows]).toEqual([options.weighIns + 1, options.weighIns + 1]);
       return;
@@ -224,7 +224,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(named(undefined)).toEqual(every((sample) => `Sample ${sample}`));
     expect(named("limit")).toEqual(every((sample) => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`)));
     expect(named("foretold")).toEqual(every((sample) => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`)));
-    const sizes = { measured: options.weighIns + 1, limit: 4, foretold: 2 };
+    const sizes = { measured: options.weighIns + 1, limit: 4, foretold: 2, frame: 1 };
     for (const { x, y, draws = "measured" } of drying?.series ?? []) {
       // The row of the total, empty there, belongs to what is weighed, so that rows put in above it do.
       expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes[draws], sizes[draws]]);
@@ -232,16 +232,22 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const firings = options.kind === "drying" ? undefined : options.kind === "ashing" ? 2 * options.replicates : options.replicates;
     const fired = (firing?.series ?? []).filter(({ draws }) => draws === undefined);
     expect(fired.length).toBe(firings ?? 0);
-    // The band of firings stands in cells where there is one table of them.
-    const banded = ["charring", "liquids", "salt"].includes(options.kind);
-    const finished = (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`);
-    const band = (firing?.series ?? []).filter(({ draws }) => draws !== undefined);
-    expect(band.map(({ name, draws }) => [name, draws])).toEqual(banded ? every(finished).map((name) => [name, "limit"]) : []);
-    for (const { x, y } of band) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes.limit, sizes.limit]);
+    // The band of firings stands in cells where there is one table of them, of char and ash its lower edge.
+    const banded = ["charring", "liquids", "salt", "ashing"].includes(options.kind);
+    const [first, ends] = options.kind === "ashing" ? ["finished if the next is not below", 2] : ["finished if the next falls in here", sizes.limit];
+    const finished = (sample: number): string => (sample === 1 ? first : `finished, sample ${sample}`);
+    const band = (firing?.series ?? []).filter(({ draws }) => draws === "limit");
+    expect(band.map(({ name }) => name)).toEqual(banded ? every(finished) : []);
+    for (const { x, y } of band) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([ends, ends]);
+    // What belongs to one sample looks alike, and a frame that is not seen spans the axes of a blank sheet.
+    for (const { series } of plan.charts ?? []) {
+      expect(series.filter(({ draws }) => draws === "frame")).toHaveLength(1);
+      for (const { name, look, draws } of series) if (draws === undefined) expect(name).toMatch(new RegExp(`^Sample ${(look ?? 0) + 1}\\b`));
+    }
     if (options.kind === "staged") {
       // Stages begin with the dry sample, and the row of the total belongs to them.
       const stages = (options.stages ?? 4) + 2;
-      for (const { x, y } of firing?.series ?? []) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([stages, stages]);
+      for (const { x, y } of fired) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([stages, stages]);
     }
     const overs = (plan.charts ?? []).map(({ over }) => cellArea(over));
     for (const over of overs) {

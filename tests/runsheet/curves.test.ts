@@ -1,7 +1,12 @@
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { plannedChart } from "../../src/report/chart/plannedChart";
+import { runCharts } from "../../src/runsheet/blocks/curvesBlock";
+import { cell } from "../../src/runsheet/expressions/Expression";
 import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves";
 import { bandedFirings, firingBandCells } from "../../src/runsheet/formulas/firingBand";
+import { stripCell } from "../../src/runsheet/formulas/strip";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { cellArea } from "../../src/workbook/cellArea";
 import { plainRun, USUAL, type PlainRun } from "./plainRun";
 
 /** The corners of the band, minutes and grams, and the way to the end foretold. */
@@ -122,6 +127,23 @@ describe("the band of the firing chart", () => {
     expect(firingBandOf(salt)).toEqual(close([60, 23.198], [120, 23.198], [120, 23.202], [60, 23.202]));
     expect((["staged", "ashing", "drying"] as const).filter((kind) => bandedFirings(plainRun({ kind }).sheet) !== undefined)).toEqual([]);
   });
+
+  test("of char and ash is its lower edge alone: that of the char, then from the first ashing on that of the ash", () => {
+    const edgeOf = (run: PlainRun) => firingBandOf(run).slice(0, 2);
+    const char = fired([["charring", [32.9, 32.54]]], { kind: "ashing" }); // prettier-ignore
+    expect(edgeOf(char)).toEqual(close([120, 32.52], [180, 32.52]));
+    char.fire("ashing", [25.61]);
+    expect(edgeOf(char)).toEqual(close([60, 25.59], [120, 25.59]));
+    char.type(char.sheet.settings.limit, null);
+    expect(edgeOf(char)).toEqual(close([60, 25.61], [60, 25.61]));
+  });
+
+  test("is of what counts where the balance wandered: 0.03 g of zero come off", () => {
+    const run = fired([["charring", [32.54]]], { panZeros: true });
+    const strip = run.sheet.charring?.rows.strip?.first ?? 0;
+    for (const column of ["before", "after"] as const) run.type(stripCell(strip, column), 0.03);
+    expect(firingBandOf(run)).toEqual(close([60, 32.49], [120, 32.49], [120, 32.53], [60, 32.53]));
+  });
 });
 
 test("the firing chart stands beside the drying chart, char and ash each under its name", () => {
@@ -136,10 +158,84 @@ test("the firing chart stands beside the drying chart, char and ash each under i
   const named = (kind: "charring" | "ashing"): (readonly [string, string | undefined])[] =>
     charts(kind)[1]?.series.map(({ name, draws }) => [name, draws] as const) ?? [];
   expect(named("charring")).toEqual([
+    ["(axes)", "frame"],
     ["Sample 1", undefined],
     ["finished if the next falls in here", "limit"],
     ["Sample 2", undefined],
     ["finished, sample 2", "limit"],
   ]);
-  expect(named("ashing").map(([name]) => name)).toEqual(["Sample 1, char", "Sample 1, ash", "Sample 2, char", "Sample 2, ash"]);
+  expect(named("ashing").flatMap(([name, draws]) => (draws === undefined ? [name] : []))).toEqual([
+    "Sample 1, char",
+    "Sample 1, ash",
+    "Sample 2, char",
+    "Sample 2, ash",
+  ]);
 });
+
+/** The numbers that a chart of the plan would draw. */
+function drawnBy(run: PlainRun, title: string) {
+  const planned = runCharts(run.sheet).find((chart) => chart.title === title);
+  if (planned === undefined) throw new Error(title);
+  const chart = plannedChart(planned, ({ row, column }) => {
+    const value = run.value(cell(row, column));
+    return typeof value === "number" ? value : undefined;
+  }, ""); // prettier-ignore
+  return { ...chart, weighed: chart.lines.filter(({ draws }) => draws === "weighed").map(({ name, points }) => [name, points.map(({ x, y }) => [x, y])]) }; // prettier-ignore
+}
+
+describe("What a chart draws", () => {
+  const zeros = (run: PlainRun, row: number, grams: number): void => {
+    for (const column of ["before", "after"] as const) run.type(stripCell(row, column), grams);
+  };
+
+  test("is what the sheet reasons with: weighings less the balance's zero, none where nothing was weighed", () => {
+    const run = plainRun({ kind: "charring", panZeros: true, replicates: 2 });
+    run.vessel(25);
+    run.vessel(26, 2);
+    run.weigh([35, 33, 32.5]);
+    const strip = run.sheet.rows.drying.strip?.first ?? 0;
+    for (const [index, grams] of [0, 0.1, 0.2].entries()) zeros(run, strip + index, grams);
+    const { weighed } = drawnBy(run, "Drying");
+    expect(weighed).toEqual([["Sample 1", close([0, 35], [30, 32.9], [60, 32.3])]]);
+    run.fire("charring", [28.4, 28.2]);
+    zeros(run, run.sheet.charring?.rows.strip?.first ?? 0, 0.3);
+    expect(drawnBy(run, "Firing").weighed).toEqual([["Sample 1", close([60, 28.1], [120, 28.2])]]);
+  });
+
+  /** What its axes span, and along which of them no number is known. */
+  const axesOf = (run: PlainRun, title: string) => {
+    const { room } = drawnBy(run, title);
+    const ends = (values: readonly number[]) => [Math.min(...values), Math.max(...values)];
+    return [ends(room?.points.map(({ x }) => x) ?? []), ends(room?.points.map(({ y }) => y) ?? []), room?.unforetold];
+  };
+
+  test.each(["drying", "charring", "ashing", "liquids", "salt"] as const)(
+    "of a blank %s sheet are axes: minutes to the last round as planned, no weights",
+    (kind) => {
+      const run = plainRun({ kind, weighIns: 8, intervalMinutes: 30 });
+      expect(drawnBy(run, "Drying").weighed).toEqual([]);
+      expect(axesOf(run, "Drying")).toEqual([[0, 210], [-1, 0], ["y"]]);
+      if (kind !== "drying") expect(axesOf(run, "Firing")).toEqual([[-1, 0], [-1, 0], ["x", "y"]]); // prettier-ignore
+    },
+  );
+
+  test("of a blank staged sheet are axes of all that can be left, up to the hottest of furnaces", () => {
+    const axes = (degrees: "C" | "F") => axesOf(plainRun({ kind: "staged", degrees }), "Left against temperature").slice(0, 2);
+    expect(axes("C")).toEqual([[20, 1000], [0, 1]]); // prettier-ignore
+    expect(axes("F")).toEqual([[68, 1800], [0, 1]]); // prettier-ignore
+  });
+
+  test("has a frame that stretches no axis once something is weighed", () => {
+    const run = plainRun({ kind: "charring" });
+    run.vessel(25);
+    run.weigh([65.2, 51.21, 51.21]);
+    run.fire("charring", [32.54]);
+    const frames = runCharts(run.sheet).map(({ series }) => series.filter(({ draws }) => draws === "frame").map(({ x, y }) => [x, y].map((at) => valueAt(run, at)))); // prettier-ignore
+    expect(frames).toEqual([[[0, 65.2]], [[60, 32.54]]]);
+  });
+});
+
+const valueAt = (run: PlainRun, place: string) => {
+  const at = cellArea(place);
+  return at && run.value(cell(at.row + 1, at.column));
+};

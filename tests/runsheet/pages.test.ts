@@ -17,11 +17,10 @@ const every: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) =>
 every.push(...[3, 10, 60].map((weighIns): RunSheetOptions => ({ ...usual, kind: "balance", replicates: 1, weighIns })));
 // Balances to 100, 10 and 1 µg.
 for (const readability of [1e-4, 1e-5, 1e-6])
-  every.push(...[4, 5].map((replicates): RunSheetOptions => ({ ...usual, kind: "charring", replicates, readability })));
-every.push({ ...usual, kind: "charring", replicates: 6, readability: 1e-4 });
+  every.push(...[4, 5, 6].map((replicates): RunSheetOptions => ({ ...usual, kind: "charring", replicates, readability })));
 const MM_PER_POINT = 25.4 / 72;
-// Points of the shorter of A4 (595 by 842) and Letter (612 by 792), margins of 7.6 mm and 11.4 mm below taken off.
-const PAPER = { upright: { wide: 595 - 43.2, high: 792 - 54 }, across: { wide: 792 - 43.2, high: 595 - 54 } };
+// Points of the shorter of A4 (595 by 842) and Letter (612 by 792), margins of 7.6 mm, across 5.1 mm left and right, and 11.4 mm below taken off.
+const PAPER = { upright: { wide: 595 - 43.2, high: 792 - 54 }, across: { wide: 792 - 28.8, high: 595 - 54 } };
 const paperOf = ({ print }: SheetPlan) => (print?.landscape ? PAPER.across : PAPER.upright);
 const pagePoints = (plan: SheetPlan): number => (paperOf(plan).high / SCALE_PERCENT) * 100;
 const PIXELS_PER_POINT = 96 / 72;

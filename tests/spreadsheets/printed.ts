@@ -10,7 +10,7 @@ import { readPdf, type PrintedPage } from "../pdf/readPdf";
 export const PAPERS = { A4: 9, Letter: 1 } as const;
 export type Paper = keyof typeof PAPERS;
 
-const WITHIN_MS = 100_000;
+const WITHIN_MS = 200_000;
 
 /** What LibreOffice prints of each file, all in one start of it and in a profile of its own. */
 export async function printed(files: ReadonlyMap<string, Uint8Array>): Promise<ReadonlyMap<string, readonly PrintedPage[]>> {

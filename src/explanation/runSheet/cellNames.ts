@@ -74,6 +74,7 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const place = column - columns.workingLabel;
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
   const isAll = column === columns.elapsed;
+  if (column > columns.elapsed) return drawnName(cells, row, column, block);
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
   if (isAll && !own.includes(cellNameWords.eachAndAll)) return named(sheetWords.elapsed, label, "", unitIn(sheetWords.elapsed), block);
   const hasSeveral = options.replicates > 1 && cells.planned(row, columns.working(row, 2).column)?.formula !== undefined;
@@ -84,6 +85,20 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   if (parts.length > 1) return named(part, "", "", unitIn(part), block);
   const ofShare = own === sheetWords.workings.together ? label : "";
   return named(own.replace(cellNameWords.eachAndAll, ""), ofShare, sample, unitIn(own), block);
+}
+
+/** What a chart alone needs: the ends of its axes, and what counts of a weighing with its minutes. */
+function drawnName({ sheet: { columns, options } }: SheetCells, row: number, column: number, block: string): CellName {
+  const { frame, drawn, drawnMinutes } = sheetWords.workings;
+  const places = Array.from({ length: options.replicates }, (_, index) => index + 1);
+  for (const [axis, name] of [
+    ["x", drawnMinutes],
+    ["y", drawn],
+  ] as const) {
+    const sample = places.find((place) => columns.drawn(row, place, axis).column === column);
+    if (sample !== undefined) return named(name, "", sheetWords.sample(sample), unitIn(name), block);
+  }
+  return named(frame, "", "", "", block);
 }
 
 function named(core: string, row: string, sample: string, unit: string, block: string): CellName {

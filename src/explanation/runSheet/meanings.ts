@@ -91,6 +91,8 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [sheetWords.elapsed, meaningWords.elapsed],
       ...[...workings.band, workings.bandEdges].map((name) => [name, meaningWords.band] as const),
       ...workings.firingBand.map((name) => [name, meaningWords.firingBand] as const),
+      [workings.frame, meaningWords.frame],
+      ...[workings.drawn, workings.drawnMinutes].map((name) => [name, meaningWords.drawn] as const),
       ...[workings.latest, workings.latestAt].map((name) => [name, meaningWords.latest] as const),
       ...[workings.foretold, workings.foretoldAt].map((name) => [name, meaningWords.foretold] as const),
     ] as const

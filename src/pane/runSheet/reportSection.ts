@@ -3,6 +3,7 @@ import { reportHtml } from "../../report/reportHtml";
 import { VERSION } from "../../sharing/calculationRecord";
 import { finalValues } from "../../sharing/finalValues";
 import type { Workbook } from "../../workbook/Workbook";
+import { today } from "../../workbook/dayOf";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 
@@ -47,11 +48,4 @@ export function reportSection(workbook: Workbook): HTMLElement {
     copy,
     messages.region,
   );
-}
-
-/** The day in the order that sorts: "2025-03-09". */
-function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

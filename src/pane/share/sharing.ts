@@ -7,7 +7,7 @@ import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
 import { NoOwnFile } from "../../workbook/NoOwnFile";
 import type { Workbook } from "../../workbook/Workbook";
-import { today } from "./today";
+import { today } from "../../workbook/dayOf";
 
 export interface Wanted extends Patience, WithErrors {
   readonly as: FileKind;

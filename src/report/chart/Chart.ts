@@ -4,6 +4,8 @@ export interface Curves {
   readonly x: string;
   readonly y: string;
   readonly lines: readonly Line[];
+  /** What the axes span while there is no curve, and those along which it is not known where: it lies below 0 there. */
+  readonly room?: { readonly points: readonly Point[]; readonly unforetold: readonly ("x" | "y")[] };
 }
 
 export interface Chart extends Curves {

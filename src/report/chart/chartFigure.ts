@@ -30,8 +30,8 @@ const BAND = "#e4e4e4";
  * @param high points of the picture
  */
 export function chartFigure(chart: Curves, id: string, high = HEIGHT): Markup {
-  const { title, x, y, lines } = chart;
-  const points = lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]);
+  const { title, x, y, lines, room } = chart;
+  const points = [...lines.flatMap((line) => [...line.points, ...(line.upper ?? [])]), ...(room?.points ?? [])];
   const across = scaleOf(points.map((point) => point.x), X_TICKS); // prettier-ignore
   const up = scaleOf(points.map((point) => point.y), Y_TICKS); // prettier-ignore
   const toX = (value: number): number => LEFT + ((WIDTH - LEFT - RIGHT) * (value - across.from)) / (across.to - across.from);
@@ -45,7 +45,7 @@ export function chartFigure(chart: Curves, id: string, high = HEIGHT): Markup {
     ...lines.flatMap(({ points: lower, upper }) =>
       upper === undefined ? [] : [node("polygon", { points: path([...lower, ...[...upper].reverse()], place), fill: BAND })],
     ),
-    ...axes(across, up, toX, toY),
+    ...axes(across, up, toX, toY, room?.unforetold ?? []),
     words(LEFT + (WIDTH - LEFT - RIGHT) / 2, high - 3, x, "middle"),
     node(
       "text",
@@ -68,34 +68,42 @@ type Place = (point: Point) => Point;
 const path = (points: readonly Point[], place: Place): string =>
   points.map((point) => `${rounded(place(point).x)},${rounded(place(point).y)}`).join(" ");
 
-function drawn({ points, upper, draws, look, open }: Line, place: Place): Markup {
+function drawn({ points, upper, draws, look, open, isApart }: Line, place: Place): Markup {
   const dash = draws === "weighed" ? DASHES[look % DASHES.length] : THIN_DASHES[draws];
   const width = draws === "weighed" ? WEIGHED_WIDTH : THIN_WIDTH;
-  const line = node("polyline", { points: path(points, place), fill: "none", stroke: "black", "stroke-width": width, "stroke-dasharray": dash });
+  const stroke = isApart === true ? "none" : "black";
+  const line = node("polyline", { points: path(points, place), fill: "none", stroke, "stroke-width": width, "stroke-dasharray": dash });
   if (draws !== "weighed") return upper === undefined ? line : node("g", {}, line, drawn({ name: "", points: upper, draws, look }, place));
   const marks = points.map((point) => mark(look, place(point).x, place(point).y, open === true));
   return node("g", {}, line, ...marks);
 }
 
-function axes(across: Scale, up: Scale, toX: (value: number) => number, toY: (value: number) => number): readonly Markup[] {
+type Along = (value: number) => number;
+
+/** @param unforetold axes whose numbers are left to be written by hand */
+function axes(across: Scale, up: Scale, toX: Along, toY: Along, unforetold: readonly ("x" | "y")[]): readonly Markup[] {
   const [bottom, right] = [toY(up.from), toX(across.to)];
   const line = (x1: number, y1: number, x2: number, y2: number, stroke: string): Markup =>
     node("line", { x1: rounded(x1), y1: rounded(y1), x2: rounded(x2), y2: rounded(y2), stroke, "stroke-width": 0.6 });
-  const [acrossTexts, upTexts] = [tickTexts(across), tickTexts(up)];
+  const textsOf = (scale: Scale, axis: "x" | "y"): readonly string[] => (unforetold.includes(axis) ? [] : tickTexts(scale));
+  const [acrossTexts, upTexts] = [textsOf(across, "x"), textsOf(up, "y")];
   return [
     ...up.ticks.flatMap((tick, index) => [
       line(LEFT, toY(tick), right, toY(tick), GRID),
       line(LEFT - TICK, toY(tick), LEFT, toY(tick), "black"),
-      words(LEFT - TICK - 2, toY(tick) + TEXT / 3, upTexts[index] ?? "", "end"),
+      ...textAt(upTexts[index], LEFT - TICK - 2, toY(tick) + TEXT / 3, "end"),
     ]),
     ...across.ticks.flatMap((tick, index) => [
       line(toX(tick), bottom, toX(tick), bottom + TICK, "black"),
-      words(toX(tick), bottom + TICK + TEXT, acrossTexts[index] ?? "", "middle"),
+      ...textAt(acrossTexts[index], toX(tick), bottom + TICK + TEXT, "middle"),
     ]),
     line(LEFT, bottom, right, bottom, "black"),
     line(LEFT, TOP, LEFT, bottom, "black"),
   ];
 }
+
+const textAt = (text: string | undefined, ...[x, y, anchor]: [number, number, "end" | "middle"]): Markup[] =>
+  text === undefined ? [] : [words(x, y, text, anchor)];
 
 const words = (x: number, y: number, text: string, anchor: "start" | "middle" | "end"): Markup =>
   node("text", { x: rounded(x), y: rounded(y), "font-size": TEXT, "text-anchor": anchor }, text);
@@ -114,8 +122,15 @@ function sample(line: Line): Markup {
   const middle = KEY_HEIGHT / 2;
   const ends: Place = ({ x }) => ({ x, y: middle });
   const points = line.draws === "weighed" ? [KEY_INSET, KEY_WIDTH - KEY_INSET] : [1, KEY_WIDTH - 1];
-  const { name, draws, look, open } = line;
-  const short = { name, draws, look, ...(open === undefined ? {} : { open }), points: points.map((x) => ({ x, y: 0 })) };
+  const { name, draws, look, open, isApart } = line;
+  const short = {
+    name,
+    draws,
+    look,
+    ...(open === undefined ? {} : { open }),
+    ...(isApart === undefined ? {} : { isApart }),
+    points: points.map((x) => ({ x, y: 0 })),
+  };
   const box = { width: `${KEY_WIDTH}pt`, height: `${KEY_HEIGHT}pt`, viewBox: `0 0 ${KEY_WIDTH} ${KEY_HEIGHT}`, "aria-hidden": "true" };
   const back = line.upper !== undefined ? [node("rect", { x: 0, y: 0, width: KEY_WIDTH, height: KEY_HEIGHT, fill: BAND })] : [];
   return node("svg", box, ...back, drawn(short, ends));
@@ -124,6 +139,7 @@ function sample(line: Line): Markup {
 /** What the picture shows, in words. */
 function described(lines: readonly Line[]): string {
   return lines
+    .filter(({ points }) => points.length > 0)
     .map(({ name, points, draws }) => {
       if (draws === "limit") return reportWords.chart.band(name);
       const [first, last] = [points[0], points.at(-1)];

@@ -1,10 +1,10 @@
 import { gatheredChartOn } from "../../runsheet/gathering/gatheredChart";
+import { historyChart } from "../../runsheet/blocks/balance/planBalanceSheet";
 import { readRunSheet, type ReadRunSheet } from "../../runsheet/reading/readRunSheet";
 import type { RangeReading } from "../../workbook/Workbook";
 import { ShownCells } from "../sheet/ShownCells";
-import { balanceChart } from "./balanceChart";
 import type { Chart } from "./Chart";
-import { plannedChart } from "./plannedChart";
+import { hasCurves, plannedChart } from "./plannedChart";
 import { dryingChart, sampleCharts } from "./sampleCharts";
 
 /**
@@ -16,11 +16,13 @@ export function chartsOn(reading: RangeReading): readonly Chart[] {
   const read = readRunSheet(reading);
   if (read.is === "balance" || read.is === "whole") return chartsOf(read, reading, shown);
   const gathered = gatheredChartOn(reading);
-  return withPoints([gathered === undefined ? dryingChart(reading) : plannedChart(gathered, shown, "%")]);
+  return withPoints([gathered === undefined ? dryingChart(reading) : plannedChart(gathered, (at) => shown.number(at), "%")]);
 }
 
 /** The curves of a sheet that was read. */
 export const chartsOf = (read: ReadRunSheet & { is: "balance" | "whole" }, reading: RangeReading, shown: ShownCells): readonly Chart[] =>
-  withPoints(read.is === "balance" ? balanceChart(read.sheet, shown) : sampleCharts(reading, read.sheet, shown));
+  withPoints(
+    read.is === "balance" ? [plannedChart(historyChart(read.sheet), (at) => shown.number(at), "g")] : sampleCharts(reading, read.sheet, shown),
+  );
 
-const withPoints = (charts: readonly Chart[]): readonly Chart[] => charts.filter(({ lines }) => lines.some(({ draws }) => draws === "weighed"));
+const withPoints = (charts: readonly Chart[]): readonly Chart[] => charts.filter((chart) => hasCurves(chart));

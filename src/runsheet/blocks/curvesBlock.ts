@@ -13,14 +13,17 @@ import {
   upperEdge,
   type CurveCells,
 } from "../formulas/curves";
-import { bandedFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
+import { drawnPoint, dryingFrame, firingFrame, stagesFrame } from "../formulas/drawnPoints";
+import { bandedFirings, edgeEnds, edgeUnderWay, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
 import { LABEL } from "../sheet/Columns";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
+import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
 import { stageWords } from "../words/stageWords";
 import { band, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";
 
 const MINUTES = "0";
+/** Ends of a line. */
+const EDGE = [0, 1] as const;
 
 /** Room for the curves, and beside them the points that nobody weighs. */
 export function curvesBlock(sheet: RunSheet): Block {
@@ -44,6 +47,9 @@ export function curvesBlock(sheet: RunSheet): Block {
     ]),
     ...foretoldCells(sheet, cells, masses),
     ...firedBand(sheet, bandedFirings(sheet), masses),
+    ...firedEdge(sheet, masses),
+    ...frameCells(sheet),
+    ...(sheet.options.panZeros ? drawnCells(sheet) : []),
   );
 }
 
@@ -64,6 +70,54 @@ function firedBand(sheet: RunSheet, table: Fired | undefined, masses: MassRow): 
     ...masses((sample) => cells.corner(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
     working(cells.at(corner), ends[corner] ?? 0, MINUTES),
   ]);
+}
+
+/** The lower edge of char and ash, a row an end. */
+function firedEdge(sheet: RunSheet, masses: MassRow): BlockCell[] {
+  const { charring, ashing } = sheet;
+  if (charring === undefined || ashing === undefined) return [];
+  const cells = firingBandCells(sheet);
+  const [from, to] = edgeEnds(sheet, charring, ashing, cells);
+  return EDGE.flatMap((end): BlockCell[] => [
+    workingLabel(sheet, cells.at(end).row, sheetWords.workings.firingBand[end]),
+    ...masses((sample) => cells.corner(end, sample), (sample) => (end === 0 ? edgeUnderWay(sheet, charring, ashing, sample) : cells.corner(0, sample))), // prettier-ignore
+    working(cells.at(end), end === 0 ? from : to, MINUTES),
+  ]);
+}
+
+/** The frames of both charts, one below the other. */
+function frameCells(sheet: RunSheet): BlockCell[] {
+  const { rows, columns, formats, stages, fired } = sheet;
+  const { first, heading } = rows.curves;
+  const second = stages !== undefined ? [stagesFrame(sheet, stages)] : fired.length > 0 ? [firingFrame(sheet)] : [];
+  return [
+    { at: columns.frame(heading, "x"), content: sheetWords.workings.frame, style: "runWorkingHeading" },
+    ...[dryingFrame(sheet), ...second].flatMap(({ x, y }, index) => [
+      working(columns.frame(first + index, "x"), x, MINUTES),
+      working(columns.frame(first + index, "y"), y, formats.reckoned),
+    ]),
+  ];
+}
+
+/** What counts of each weighing, where that is not what stands in the box. */
+function drawnCells(sheet: RunSheet): BlockCell[] {
+  const { drying, fired, stages, columns, samples, formats } = sheet;
+  const tables = stages === undefined ? [drying, ...fired] : [drying];
+  return tables.flatMap((table) => {
+    const { heading, first, last } = table.rows;
+    const others = table === drying ? [drying] : fired;
+    const rows = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+    return [
+      { at: columns.drawn(heading, 1, "x"), content: sheetWords.workings.drawnMinutes, style: "runWorkingHeading" as const },
+      { at: columns.drawn(heading, 1, "y"), content: sheetWords.workings.drawn, style: "runWorkingHeading" as const },
+      ...rows.flatMap((row) =>
+        samples.flatMap((sample) => {
+          const { x, y } = drawnPoint(sheet, table, others, row, sample);
+          return [working(columns.drawn(row, sample, "x"), x, MINUTES), working(columns.drawn(row, sample, "y"), y, formats.reckoned)];
+        }),
+      ),
+    ];
+  });
 }
 
 function foretoldCells(sheet: RunSheet, cells: CurveCells, row: MassRow): BlockCell[] {
@@ -87,30 +141,53 @@ export const runCharts = (sheet: RunSheet): PlannedChart[] => [
 ];
 
 /** What is left against temperature, one line a sample, from the workings: one not weighed lies on the point before it. */
-function stagesChart({ samples, columns, rows, options }: RunSheet, { rows: { heading, total } }: Fired): PlannedChart {
+function stagesChart(sheet: RunSheet, { rows: { heading, total } }: Fired): PlannedChart {
+  const { samples, columns, rows, options } = sheet;
   const { title, x, y } = stageWords.chart;
   return {
     title,
     xTitle: x(options.degrees),
     yTitle: y,
-    series: samples.map((sample) => ({
-      name: sheetWords.sample(sample),
-      x: placeOf(range(cell(heading, columns.elapsed), cell(total, columns.elapsed))),
-      y: placeOf(range(columns.working(heading, sample), columns.working(total, sample))),
-    })),
+    series: [
+      ...samples.map((sample) => ({
+        name: sheetWords.sample(sample),
+        x: placeOf(range(cell(heading, columns.elapsed), cell(total, columns.elapsed))),
+        y: placeOf(range(columns.working(heading, sample), columns.working(total, sample))),
+        look: sample - 1,
+      })),
+      frameSeries(sheet, 1),
+    ],
     over: besideDrying(columns, rows),
   };
 }
 
+/** @param place of the chart on the sheet, from 0 */
+function frameSeries({ columns, rows }: Pick<RunSheet, "columns" | "rows">, place: number): ChartSeries {
+  const at = (axis: "x" | "y"): string => placeOf(columns.frame(rows.curves.first + place, axis));
+  return { name: sheetWords.frameSeries, x: at("x"), y: at("y"), draws: "frame" };
+}
+
+/** Weighings as they count, from the boxes themselves where that is what stands in them. */
+function weighedSeries({ columns, options }: RunSheet, { rows: { first, total }, box }: Weighed, name: string, sample: number): ChartSeries {
+  const down = (from: Cell, to: Cell): string => placeOf(range(from, to));
+  const drawn = (axis: "x" | "y"): string => down(columns.drawn(first, sample, axis), columns.drawn(total, sample, axis));
+  return {
+    name,
+    x: options.panZeros ? drawn("x") : down(cell(first, columns.elapsed), cell(total, columns.elapsed)),
+    y: options.panZeros ? drawn("y") : down(box(first, sample), box(total, sample)),
+    look: sample - 1,
+  };
+}
+
 /**
- * Weight over time, one line a sample, straight from the boxes: a blank one is no point. With it the band in which the next weighing would
- * count as dry, and the way to the end that the curve foretells.
+ * Weight over time, one line a sample: a blank box is no point. With it the band in which the next weighing would count as dry, and the way to
+ * the end that the curve foretells.
  */
-export function dryingChart(sheet: RunSheet): PlannedChart {
+function dryingChart(sheet: RunSheet): PlannedChart {
   const { samples, drying, columns, rows, fired } = sheet;
   const { title, x, y } = sheetWords.chart;
   // The empty row of the total belongs to the series, so that rows put in above it do.
-  const { first, total } = drying.rows;
+  const { first } = drying.rows;
   const cells = curveCells(sheet);
   const last = fired.length === 0 ? columns.verdict : columns.box(first, columns.slots).column;
   const over = (from: Cell, to: Cell): string => placeOf(range(from, to));
@@ -119,63 +196,63 @@ export function dryingChart(sheet: RunSheet): PlannedChart {
     xTitle: x,
     yTitle: y,
     // Sample by sample, so that one added later comes last.
-    series: samples.flatMap((sample): ChartSeries[] => [
-      {
-        name: sheetWords.sample(sample),
-        x: over(cell(first, columns.elapsed), cell(total, columns.elapsed)),
-        y: over(drying.box(first, sample), drying.box(total, sample)),
-      },
-      {
-        name: sheetWords.bandSeries(sample),
-        x: over(cells.bandAt(0), cells.bandAt(CORNERS.length - 1)),
-        y: over(cells.band(0, sample), cells.band(CORNERS.length - 1, sample)),
-        draws: "limit",
-      },
-      {
-        name: sheetWords.foretoldSeries(sample),
-        x: over(cells.latestAt(sample), cells.foretoldAt(sample)),
-        y: over(cells.latest(sample), cells.foretold(sample)),
-        draws: "foretold",
-      },
-    ]),
+    series: [
+      frameSeries(sheet, 0),
+      ...samples.flatMap((sample): ChartSeries[] => [
+        weighedSeries(sheet, drying, sheetWords.sample(sample), sample),
+        {
+          name: sheetWords.bandSeries(sample),
+          x: over(cells.bandAt(0), cells.bandAt(CORNERS.length - 1)),
+          y: over(cells.band(0, sample), cells.band(CORNERS.length - 1, sample)),
+          draws: "limit",
+          look: sample - 1,
+        },
+        {
+          name: sheetWords.foretoldSeries(sample),
+          x: over(cells.latestAt(sample), cells.foretoldAt(sample)),
+          y: over(cells.latest(sample), cells.foretold(sample)),
+          draws: "foretold",
+          look: sample - 1,
+        },
+      ]),
+    ],
+    unforetold: ["y"],
     over: over(cell(rows.curves.first, LABEL), cell(rows.curves.last, last)),
   };
 }
 
 /**
  * What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. With it the band in
- * which another firing as long as the last counts as nothing lost.
+ * which another firing as long as the last counts as nothing lost, of char and ash its lower edge.
  */
 function firingChart(sheet: RunSheet): PlannedChart[] {
   const { samples, charring, ashing, heating, columns, rows } = sheet;
   const first = charring ?? heating;
   if (first === undefined) return [];
   const { title, x, y } = sheetWords.firingChart;
-  const seriesOf = ({ rows: { first, total }, box }: Fired, name: string, sample: number): ChartSeries => ({
-    name,
-    x: placeOf(range(cell(first, columns.elapsed), cell(total, columns.elapsed))),
-    y: placeOf(range(box(first, sample), box(total, sample))),
-  });
   const bandOf = (sample: number): ChartSeries => {
     const { corner, at } = firingBandCells(sheet);
-    const last = CORNERS.length - 1;
+    const last = ashing === undefined ? CORNERS.length - 1 : EDGE.length - 1;
     return {
-      name: sheetWords.firingBandSeries(sample),
+      name: ashing === undefined ? sheetWords.firingBandSeries(sample) : sheetWords.firingEdgeSeries(sample),
       x: placeOf(range(at(0), at(last))),
       y: placeOf(range(corner(0, sample), corner(last, sample))),
       draws: "limit",
+      look: sample - 1,
     };
   };
-  const linesOf = (sample: number): ChartSeries[] =>
-    ashing === undefined
-      ? [seriesOf(first, sheetWords.sample(sample), sample), bandOf(sample)]
-      : [seriesOf(first, sheetWords.charSeries(sample), sample), seriesOf(ashing, sheetWords.ashSeries(sample), sample)];
+  const linesOf = (sample: number): ChartSeries[] => [
+    weighedSeries(sheet, first, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample), sample),
+    ...(ashing === undefined ? [] : [{ ...weighedSeries(sheet, ashing, sheetWords.ashSeries(sample), sample), open: true as const }]),
+    bandOf(sample),
+  ];
   return [
     {
       title,
       xTitle: x,
       yTitle: y,
-      series: samples.flatMap(linesOf),
+      series: [frameSeries(sheet, 1), ...samples.flatMap(linesOf)],
+      unforetold: ["x", "y"],
       over: besideDrying(columns, rows),
     },
   ];

@@ -4,7 +4,7 @@ import { placeOf } from "../expressions/formulaText";
 import { LABEL } from "../sheet/Columns";
 import { columnWidths } from "../sheet/columnWidths";
 import { HEAD_ROWS } from "../sheet/layout";
-import { MARGINS, SCALE_PERCENT } from "../sheet/pages";
+import { marginsOf, SCALE_PERCENT } from "../sheet/pages";
 import type { Sheet } from "../sheet/RunSheet";
 import { cautionLine } from "../words/cautions";
 import { kindWords } from "../words/kindWords";
@@ -50,7 +50,7 @@ function printPlan({ rows, columns, options }: Sheet): PrintPlan {
     ...(rows.page.landscape ? { landscape: true as const } : {}),
     titleRows: HEAD_ROWS,
     scale: SCALE_PERCENT,
-    margins: MARGINS,
+    margins: marginsOf(rows.page),
     ...(isOnPageOne ? {} : { header: sheetWords.atTheTop(cautionLine[options.kind]) }),
     footer: sheetWords.print,
     breaksBefore: rows.breaks,

@@ -1,6 +1,6 @@
 import { isNumber, orNothing, when } from "../expressions/choices";
-import { fixed, fn, is, reckon, retort, type Cell, type Expression } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
+import { fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
+import type { RunSheet, Weighed } from "../sheet/RunSheet";
 import { block, countOf, vesselGiven } from "./weighings";
 
 // CONSTANTWEIGHT.STEPS gives headings in its first row and the limit in g in this column.
@@ -39,14 +39,22 @@ export function curveCells({ rows, columns }: RunSheet): CurveCells {
   };
 }
 
+/** The largest of what counts in some tables, g with the vessel; 0 where nothing is weighed. */
+export const largest = (sheet: RunSheet, tables: readonly Weighed[]): Call =>
+  fn("MAX", ...tables.map((table) => (sheet.options.panZeros ? corrected(sheet, table) : block(sheet, table))));
+
+/** Working cells beside the boxes of all samples, with the balance's zero taken off. */
+const corrected = ({ columns, options }: RunSheet, { rows: { first, total } }: Weighed): Range =>
+  range(fixed(columns.working(first, 1)), fixed(columns.working(total, options.replicates)));
+
 /**
  * The latest weighing that counts, g with the vessel. Before a sample has one, that of another, so that what hangs on it is a point on a curve
  * and stretches no axis; 0 on a blank sheet. A formula cannot be blank, and a chart takes text for 0.
  */
 export function latestPoint(sheet: RunSheet, sample: number): Expression {
   const { drying } = sheet;
-  const latest = fn("INDEX", drying.counted(sample), countOf(drying, sample));
-  return when(is(countOf(drying, sample), ">", 0), when(isNumber(latest), latest, fn("MAX", block(sheet, drying))), fn("MAX", block(sheet, drying)));
+  const [latest, another] = [fn("INDEX", drying.counted(sample), countOf(drying, sample)), largest(sheet, [drying])];
+  return when(is(countOf(drying, sample), ">", 0), when(isNumber(latest), latest, another), another);
 }
 
 export const latestMinutes = ({ drying }: RunSheet, sample: number): Expression =>

@@ -1,7 +1,7 @@
-import { orNothing, when } from "../expressions/choices";
+import { orNothing, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../expressions/Expression";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { ROWS_OF_DRYING } from "./curves";
+import { largest, ROWS_OF_DRYING } from "./curves";
 import { block, countOf, latest, vesselGiven } from "./weighings";
 
 // Above the first firing stands the weighing it begins from, in what counts and in CONSTANTWEIGHT.STEPS, which gives headings in its first
@@ -17,8 +17,8 @@ export interface FiringBandCells {
 }
 
 /**
- * The table whose band the chart of the firings draws; none of char and ash, where two bands would take more cells than sheets can spare, and
- * none of stages, which are drawn against temperature.
+ * The table whose band the chart of the firings draws; none of stages, which are drawn against temperature. Of char and ash the chart draws the
+ * lower edge alone, of the one under way: two bands would take more cells than sheets can spare.
  */
 export const bandedFirings = ({ charring, ashing, heating }: RunSheet): Fired | undefined =>
   ashing === undefined ? (charring ?? heating) : undefined;
@@ -43,7 +43,7 @@ export function firedLowerEdge(sheet: RunSheet, table: Fired, sample: number): E
   const steps = retort("CONSTANTWEIGHT.STEPS", ...given);
   const inForce = orNothing(fn("INDEX", steps, reckon(count, "+", HEADING_ROWS + WEIGHINGS_BEFORE), LIMIT_COLUMN));
   const weighed = reckon(latest(table, sample, WEIGHINGS_BEFORE), "-", fn("N", inForce));
-  return when(is(count, ">", 0), weighed, fn("MAX", ...sheet.fired.map((every) => block(sheet, every))));
+  return when(is(count, ">", 0), weighed, largest(sheet, sheet.fired));
 }
 
 /** As far above the latest weighing as the lower edge is below it. */
@@ -70,4 +70,23 @@ export function firingBandEnds(sheet: RunSheet, table: Fired, { corner, at }: Fi
   );
   const another = reckon(reckon(2, "*", at(0)), "-", fn("N", fn("INDEX", table.minutes, count)));
   return [fn("N", held), when(isLimited, another, at(0))];
+}
+
+/** Char and ash: the lower edge of the ash from its first firing on, before that of the char, g with the vessel. */
+export const edgeUnderWay = (sheet: RunSheet, char: Fired, ash: Fired, sample: number): Expression =>
+  when(isAshed(sheet, ash), firedLowerEdge(sheet, ash, sample), firedLowerEdge(sheet, char, sample));
+
+const isAshed = (sheet: RunSheet, ash: Fired): Condition => is(fn("COUNT", block(sheet, ash)), ">", 0);
+
+/** From the latest firing of any sample to another held as long, of the table under way; no longer than a point while no limit is in force. */
+export function edgeEnds(sheet: RunSheet, char: Fired, ash: Fired, { corner, at }: FiringBandCells): readonly [from: Expression, to: Expression] {
+  const { samples, across } = sheet;
+  const counted = (table: Fired): Expression => fn("MAX", ...samples.map((sample) => countOf(table, sample)));
+  const held = (table: Fired, more: number): Expression => fn("N", fn("INDEX", table.minutes, reckon(counted(table), "+", more)));
+  const underWay = (of: (table: Fired) => Expression): Expression => when(isAshed(sheet, ash), of(ash), of(char));
+  const weighed = (table: Fired): Expression =>
+    fn("SUM", ...samples.map((sample) => when(is(countOf(table, sample), ">", 0), latest(table, sample, WEIGHINGS_BEFORE), corner(0, sample))));
+  const edges = fn("SUM", across((sample) => corner(0, sample))); // prettier-ignore
+  const another = reckon(reckon(2, "*", at(0)), "-", underWay((table) => held(table, 0))); // prettier-ignore
+  return [underWay((table) => held(table, WEIGHINGS_BEFORE)), when(is(underWay(weighed), ">", edges), another, at(0))];
 }

@@ -1,5 +1,5 @@
 import type { CheckedOptions } from "../options/RunSheetOptions";
-import { columns } from "./Columns";
+import { columns, FRAME_COLUMNS } from "./Columns";
 import { decimalsOf } from "./massFormats";
 
 // Characters, from drawings measured at 146, 88, 76, 64 and 182 pixels.
@@ -13,19 +13,22 @@ const WORKING_LABELS = 38;
 const WORKINGS = 12;
 // "-212." and a little air before the decimals of a fine balance, at 11 and 10 points.
 const BEFORE_DECIMALS = 5;
-// Six samples stand closer, so that they fit a page across: 68 and 58 pixels. On a balance to 10 µg and finer six go on beside the page, and
-// five on one to 0.1 µg: figures of 8 points need the room.
+// Six samples stand closer, so that they fit a page across: 68 and 58 pixels.
 const MANY = 6;
 const CLOSE = { boxes: 9, reckoned: 7.57 } as const;
+// On a fine balance six fit only without the air, and with what such balances carry: 212.40001 g, with a sixth decimal 52.123456 g.
+const FINE = 5;
+const FINE_CLOSE = { boxes: 9.3, reckoned: 8.3 } as const;
 
 /** Width of each column from A on. */
 export function columnWidths(options: CheckedOptions): number[] {
   const { slots } = columns(options);
   const decimals = decimalsOf(options.readability);
   const usual = slots < MANY ? { boxes: BOXES, reckoned: RECKONED } : CLOSE;
-  const boxes = new Array<number>(slots).fill(Math.max(usual.boxes, decimals + BEFORE_DECIMALS));
-  const reckoned = new Array<number>(slots).fill(Math.max(usual.reckoned, decimals + BEFORE_DECIMALS - 1));
-  const workings = new Array<number>(slots + 1).fill(WORKINGS);
+  const wide = { boxes: Math.max(usual.boxes, decimals + BEFORE_DECIMALS), reckoned: Math.max(usual.reckoned, decimals + BEFORE_DECIMALS - 1) };
+  const each = slots >= MANY && decimals >= FINE ? FINE_CLOSE : wide;
+  const [boxes, reckoned] = [new Array<number>(slots).fill(each.boxes), new Array<number>(slots).fill(each.reckoned)];
+  const workings = new Array<number>(slots + 1 + FRAME_COLUMNS + (options.panZeros ? 2 * slots : 0)).fill(WORKINGS);
   return [LABELS, CLOCKS, ...boxes, ...reckoned, VERDICTS, GAP, WORKING_LABELS, ...workings];
 }
 

@@ -86,7 +86,7 @@ export const gatherWords = {
     chart: ["row", "counted", "not counted", "row", "median", "band from", "band to"],
     chartAbout: "for the chart; #N/A is not drawn",
   },
-  print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort gathered runs" },
+  print: { left: "&10&A, &D", centre: "&10Page &P of &N", right: "&10Retort gathered runs" },
 } as const;
 
 /** A mark with what the band says of it. */

@@ -131,6 +131,14 @@ export const meaningWords = {
     about: "A corner of the band in the chart: a next weighing within it, after another firing as long as the last, counts as nothing lost.",
     source: "The criterion of the settings, drawn from the latest weighing for as long as the last firing was held.",
   },
+  frame: {
+    about: "How far an axis of the chart goes while nothing is weighed, below 0 where that is not known; then the place of something weighed.",
+    source: "Own convention: a blank sheet prints its axes, to draw the curve by hand.",
+  },
+  drawn: {
+    about: "A point of the chart: a weighing less the balance's zero, and its minutes; where none was weighed, the point before it.",
+    source: "Own convention: the chart shows the numbers that the sheet reasons with.",
+  },
   latest: { about: "Where the latest weighing stands in the chart: its weight, or its minutes since round 1.", source: DIFFERENCE },
   foretold: {
     about: "Where the drying curve would end, as the chart draws it; on the latest weighing while no end can be foretold.",

@@ -26,6 +26,9 @@ export const sheetWords = {
     band: ["next weighing counts as dry from, g", "to, g", "back, g", "and up, g"],
     bandEdges: "minutes",
     firingBand: ["next firing counts as the last from, g", "fired, to, g", "fired, back, g", "fired, and up, g"],
+    frame: "axes of a blank chart: across, up",
+    drawnMinutes: "drawn: minutes, a column a sample",
+    drawn: "drawn: counted, g with the vessel",
     latest: "latest weighing, g",
     foretold: "end by the curve, g",
     latestAt: "latest weighing, minutes",
@@ -39,9 +42,11 @@ export const sheetWords = {
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),
   firingBandSeries: (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`),
+  firingEdgeSeries: (sample: number): string => (sample === 1 ? "finished if the next is not below" : `finished, sample ${sample}`),
+  frameSeries: "(axes)",
   foretoldSeries: (sample: number): string => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`),
   curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },
   /** A line at the head of each page, in the size of the foot. */
   atTheTop: (line: string): string => `&10${line}`,
-  print: { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
+  print: { left: "&10&A, &D", centre: "&10Page &P of &N", right: "&10Retort run sheet" },
 } as const;

@@ -8,6 +8,7 @@ import type { GridPreset } from "../../workbook/grid/openGrid";
 import { isCalculatingPart } from "./calculatingParts";
 import { focusCells } from "./cellEditing";
 import { nameControls } from "./nameControls";
+import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
 /**
  * Draws an engine that already calculates into the container: cells, a formula line and sheet tabs, no toolbar. Fetched after the
@@ -31,9 +32,12 @@ export async function showGrid(engine: GridEngine, container: HTMLElement): Prom
     const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];
     if (!isCalculatingPart(plugin.pluginName)) univer.registerPlugin(plugin, settings as never);
   }
+  countPadding();
   followColourScheme(injector.get(ThemeService));
   nameControls(container, () => focusCells(engine));
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+  // The engine has its lists by now.
+  drawChoicesWhole(injector);
 }
 
 /** Dark where the page is: the engine draws every colour of a sheet, its own or a cell's, turned about in lightness. */

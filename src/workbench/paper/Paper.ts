@@ -24,7 +24,7 @@ export interface PaperRow {
   readonly height: number;
   readonly beginsPage: boolean;
   readonly cells: readonly PaperCell[];
-  /** In place of cells: the charts that stand in these rows, or room to draw them by hand. */
+  /** In place of cells: the charts that stand in these rows; room to draw by hand where there are none. */
   readonly charts?: readonly Curves[];
 }
 

@@ -1,14 +1,14 @@
 import { chartFigure } from "../../report/chart/chartFigure";
 import { Markup, node, type Child } from "../../report/Markup";
 import { POINTS_PER_PIXEL } from "../../workbook/columnPixels";
-import type { PrintPlan } from "../../workbook/SheetPlan";
+import { withDay, type PrintPlan } from "../../workbook/SheetPlan";
 import type { Paper, PaperCell, PaperRow, PaperTable } from "./Paper";
 
 // Points that a chart has besides its picture: its title, and its key in up to three lines.
 const TITLE_AND_KEY = 46;
 const [LOWEST, HIGHEST] = [84, 150];
 
-/** A sheet on paper as HTML, with the style that sets up its pages. */
+/** A sheet on paper as HTML, with the style that sets up its pages. @param day in words, for the foot */
 export function paperMarkup(paper: Paper, day: string): Markup {
   return node(
     "div",
@@ -32,10 +32,10 @@ const COUNTERS: Readonly<Record<string, string>> = { "&P": "counter(page)", "&N"
 
 /** "Page &P of &N" as CSS has it: "Page " counter(page) " of " counter(pages). */
 const content = (codes: PrintPlan["footer"]["left"], sheet: string, day: string): string =>
-  codes
+  withDay(codes, day)
     .replace(/&\d+/g, "")
     .split(/(&[PN])/)
-    .map((piece) => COUNTERS[piece] ?? cssText(piece.replaceAll("&A", () => sheet).replaceAll("&D", () => day)))
+    .map((piece) => COUNTERS[piece] ?? cssText(piece.replaceAll("&A", () => sheet)))
     .join(" ");
 
 /** Whatever a sheet may be called, it stays a text: CSS takes any character by its number. */

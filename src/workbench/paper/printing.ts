@@ -1,4 +1,5 @@
-import { nothingToPrint } from "../../problems/printWords";
+import { footDays, nothingToPrint } from "../../problems/printWords";
+import { today } from "../../workbook/dayOf";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { enterEdit } from "../grid/cellEditing";
 import { paperMarkup } from "./paperMarkup";
@@ -18,8 +19,7 @@ interface PrintingParts {
 export function printing({ engine, paper, button }: PrintingParts): () => void {
   window.addEventListener("beforeprint", () => {
     const made = sheetPaper(engine, engine.book.getActiveSheet());
-    const day = new Date().toLocaleDateString();
-    paper.innerHTML = made === undefined ? "" : paperMarkup(made, day).html;
+    paper.innerHTML = made === undefined ? "" : paperMarkup(made, footDays.printed(today())).html;
     if (made === undefined) paper.textContent = nothingToPrint;
   });
   window.addEventListener("afterprint", () => paper.replaceChildren());

@@ -1,5 +1,6 @@
 import { BooleanNumber, type IStyleData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
+import { chartOnPaper } from "../../report/chart/plannedChart";
 import { notAllPrinted } from "../../problems/printWords";
 import { cellArea, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { POINTS_PER_PIXEL } from "../../workbook/columnPixels";
@@ -9,7 +10,6 @@ import { usedArea, usedCells } from "../../workbook/grid/usedArea";
 import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import { cellCss, isSeen, wraps } from "./cellCss";
-import { drawnChart } from "./drawnChart";
 import { pageSetting, pageWidth, type PageSetting } from "./pageSetting";
 import type { Paper, PaperCell, PaperRow, PaperTable } from "./Paper";
 
@@ -134,7 +134,7 @@ function tables(
       const [first] = standing;
       if (first !== undefined) {
         const high = Array.from({ length: first.over.rows }, (_, index) => height(row + index)).reduce((sum, one) => sum + one, 0);
-        const drawn = standing.flatMap(({ chart }) => drawnChart(chart, (down, across) => held.number(down, across)) ?? []);
+        const drawn = standing.flatMap(({ chart }) => chartOnPaper(chart, (at) => held.number(at.row - 1, at.column)) ?? []);
         rows.push({ height: high, beginsPage, cells: [], charts: drawn });
         row += first.over.rows - 1;
       } else if (height(row) > 0) rows.push({ height: height(row), beginsPage, cells: cellsOf(held, data, row, columns, area, scale) });

@@ -1,5 +1,5 @@
-import type { ChartSeries, PlannedChart } from "../../workbook/SheetPlan";
-import { seriesLooks, type SeriesLook } from "../../workbook/seriesLooks";
+import { ABOVE_ZERO, type ChartSeries, type PlannedChart } from "../../workbook/SheetPlan";
+import { isInKey, seriesLooks, type SeriesLook } from "../../workbook/seriesLooks";
 import type { FileValue } from "../package/CellChange";
 import { escapedText } from "../package/markup";
 
@@ -26,12 +26,13 @@ export type ValuesIn = (range: string) => readonly FileValue[];
 export function chartMarkup(chart: PlannedChart, reference: (range: string) => string, valuesIn: ValuesIn): string {
   const looks = seriesLooks(chart.series);
   const series = chart.series.map((one, index) => seriesMarkup(one, index, { look: looks[index], reference, valuesIn })).join(""); // prettier-ignore
+  const formatOf = (axis: "x" | "y"): string => (chart.unforetold?.includes(axis) ? ABOVE_ZERO : "General");
   const legend = chart.series.length > 1 ? legendMarkup(chart.series) : "";
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<c:chartSpace xmlns:c="${CHART}" xmlns:a="${DRAWING}"><c:roundedCorners val="0"/><c:chart>` +
     `${titleMarkup(chart.title, TITLE_SIZE)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
     `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>${series}<c:axId val="1"/><c:axId val="2"/></c:scatterChart>` +
-    `${axisMarkup("b", chart.xTitle)}${axisMarkup("l", chart.yTitle)}</c:plotArea>${legend}<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
+    `${axisMarkup("b", chart.xTitle, formatOf("x"))}${axisMarkup("l", chart.yTitle, formatOf("y"))}</c:plotArea>${legend}<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
     `<c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill><a:ln><a:noFill/></a:ln></c:spPr>` +
     `<c:txPr><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${TEXT_SIZE}"><a:solidFill><a:srgbClr val="${INK}"/></a:solidFill></a:defRPr></a:pPr><a:endParaRPr lang="en-GB"/></a:p></c:txPr></c:chartSpace>`
   );
@@ -43,12 +44,14 @@ interface ForSeries {
   readonly valuesIn: ValuesIn;
 }
 
-function seriesMarkup({ name, x, y, draws }: ChartSeries, index: number, { look, reference, valuesIn }: ForSeries): string {
-  const { dash = "solid", marker = "circle", width = 1, colour = `#${INK}` } = look ?? {};
-  const fill = `<a:solidFill><a:srgbClr val="${colour.slice(1)}"/></a:solidFill>`;
-  const line = `<a:ln w="${width * PER_POINT}" cap="rnd">${fill}<a:prstDash val="${dash}"/><a:round/></a:ln>`;
-  // Those made of strokes have no inside to fill, and those of a forecast are hollow.
-  const inside = draws === "foretold" || marker === "x" || marker === "plus" ? "<a:noFill/>" : fill;
+function seriesMarkup({ name, x, y }: ChartSeries, index: number, { look, reference, valuesIn }: ForSeries): string {
+  const { dash = "solid", marker = "circle", width = 1, colour = `#${INK}`, open } = look ?? {};
+  const solid = (hex: string): string => `<a:solidFill><a:srgbClr val="${hex}"/></a:solidFill>`;
+  const fill = solid(colour.slice(1));
+  const drawn = `<a:ln w="${width * PER_POINT}" cap="rnd">${fill}<a:prstDash val="${dash}"/><a:round/></a:ln>`;
+  const line = dash === "none" ? "<a:ln><a:noFill/></a:ln>" : drawn;
+  // Those made of strokes have no inside to fill.
+  const inside = marker === "x" || marker === "plus" ? "<a:noFill/>" : open ? solid("FFFFFF") : fill;
   const mark = `<c:spPr>${inside}<a:ln w="${PER_POINT}">${fill}</a:ln></c:spPr>`;
   const symbol = marker === "none" ? '<c:symbol val="none"/>' : `<c:symbol val="${marker}"/><c:size val="${MARKER_SIZE}"/>${mark}`;
   const values = (range: string): string => `<c:numRef><c:f>${escapedText(reference(range))}</c:f>${cacheMarkup(valuesIn(range))}</c:numRef>`;
@@ -72,12 +75,12 @@ function titleMarkup(text: string, size: number): string {
 }
 
 /** Axes cross at their least values, wherever 0 lies. */
-function axisMarkup(side: "b" | "l", title: string): string {
+function axisMarkup(side: "b" | "l", title: string, format: string): string {
   const [own, other] = side === "b" ? [1, 2] : [2, 1];
   const line = (colour: string): string => `<c:spPr><a:ln w="6350"><a:solidFill><a:srgbClr val="${colour}"/></a:solidFill></a:ln></c:spPr>`;
   return (
     `<c:valAx><c:axId val="${own}"/><c:scaling><c:orientation val="minMax"/></c:scaling><c:delete val="0"/><c:axPos val="${side}"/>` +
-    `<c:majorGridlines>${line(GRID)}</c:majorGridlines>${titleMarkup(title, TEXT_SIZE)}<c:numFmt formatCode="General" sourceLinked="0"/>` +
+    `<c:majorGridlines>${line(GRID)}</c:majorGridlines>${titleMarkup(title, TEXT_SIZE)}<c:numFmt formatCode="${format}" sourceLinked="0"/>` +
     `<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/>${line(INK)}<c:crossAx val="${other}"/><c:crosses val="min"/><c:crossBetween val="midCat"/></c:valAx>`
   );
 }
@@ -87,9 +90,6 @@ function axisMarkup(side: "b" | "l", title: string): string {
  * takes half of a low chart on paper.
  */
 function legendMarkup(series: readonly ChartSeries[]): string {
-  const repeated = series.flatMap(({ draws }, index) =>
-    draws !== undefined && series.findIndex((one) => one.draws === draws) < index ? [index] : [],
-  );
-  const hidden = repeated.map((index) => `<c:legendEntry><c:idx val="${index}"/><c:delete val="1"/></c:legendEntry>`).join(""); // prettier-ignore
+  const hidden = series.map((one, index) => (isInKey(one) ? "" : `<c:legendEntry><c:idx val="${index}"/><c:delete val="1"/></c:legendEntry>`)).join(""); // prettier-ignore
   return `<c:legend><c:legendPos val="r"/>${hidden}<c:overlay val="0"/></c:legend>`;
 }

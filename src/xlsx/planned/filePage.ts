@@ -1,5 +1,7 @@
 import type { ConditionalFormattingOptions, PageSetup } from "exceljs";
-import type { Emphasis, PrintPlan } from "../../workbook/SheetPlan";
+import { footDays } from "../../problems/printWords";
+import { today } from "../../workbook/dayOf";
+import { withDay, type Emphasis, type PrintPlan } from "../../workbook/SheetPlan";
 import { emphasisStyles } from "../../workbook/sheetStyles";
 import { storedFormula } from "../formulas/storedFormula";
 
@@ -20,7 +22,8 @@ export function pageSetup({ area, landscape, titleRows, titleFrom = 1, scale, ma
   };
 }
 
-export const footerOf = ({ footer: { left, centre, right } }: PrintPlan): string => `&L${left}&C${centre}&R${right}`;
+export const footerOf = ({ footer: { left, centre, right } }: PrintPlan): string =>
+  withDay(`&L${left}&C${centre}&R${right}`, footDays.saved(today()));
 
 export const headerOf = ({ header }: PrintPlan): string | undefined => header && `&C${header}`;
 

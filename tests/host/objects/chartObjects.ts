@@ -40,15 +40,19 @@ function chartObject(chart: ChartState): HostObject {
       }),
       Axes: () => ({
         kind: "ChartAxes",
-        parts: { CategoryAxis: () => axisObject((text) => (chart.xTitle = text)), ValueAxis: () => axisObject((text) => (chart.yTitle = text)) },
+        parts: {
+          CategoryAxis: () => axisObject((text) => (chart.xTitle = text), (code) => (chart.xFormat = code)), // prettier-ignore
+          ValueAxis: () => axisObject((text) => (chart.yTitle = text), (code) => (chart.yFormat = code)), // prettier-ignore
+        },
       }),
     },
     methods: { SetPosition: (from: string, to: string) => void (chart.over = `${from}:${to}`) },
   };
 }
 
-const axisObject = (setTitle: (text: string) => void): HostObject => ({
+const axisObject = (setTitle: (text: string) => void, setFormat: (code: string) => void): HostObject => ({
   kind: "ChartAxis",
+  writes: { NumberFormat: setFormat },
   parts: { Title: () => ({ kind: "ChartAxisTitle", writes: { Text: setTitle } }) },
 });
 
@@ -79,7 +83,7 @@ const seriesObject = (chart: ChartState, series: SeriesState): HostObject => ({
   writes: {
     MarkerStyle: (style: string) => (series.marker = style),
     MarkerForegroundColor: (colour: string) => (series.colour = colour),
-    MarkerBackgroundColor: (colour: string) => (series.colour = colour),
+    MarkerBackgroundColor: (colour: string) => (series.inside = colour),
   },
   parts: {
     Format: () => ({

@@ -46,8 +46,13 @@ describe("A run sheet", () => {
         .flat()
         .join(),
     ).not.toContain("WORKINGS");
-    // Room to draw by hand where no curve can be drawn yet.
-    expect(table?.rows.find(({ charts }) => charts)?.charts).toEqual([]);
+    // Axes and a key to draw by hand where no curve can be drawn yet, as the spreadsheet's own chart has them: minutes as planned, no weights.
+    const blank = table?.rows.find(({ charts }) => charts)?.charts ?? [];
+    expect(blank.map(({ title, x, y }) => [title, x, y])).toEqual((plan.charts ?? []).map(({ title, xTitle, yTitle }) => [title, xTitle, yTitle]));
+    expect(blank[0]?.lines.map(({ name, points }) => [name, points])).toEqual([1, 2, 3].map((sample) => [`Sample ${sample}`, []]));
+    const [svg] = paperMarkup({ tables, margins, footer, landscape, sheet: "", remark: "" }, "").html.match(/<figure>.*?<\/figure>/s) ?? [];
+    const written = [...(svg ?? "").matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
+    expect(written).toEqual(["0", "50", "100", "150", "minutes since round 1", "with the vessel, g"]);
   });
 
   test("does so too when it comes from a file, which the grid keeps no plan of", async () => {
@@ -156,10 +161,10 @@ test("of more cells than a page can hold ready the first rows are printed, and t
 });
 
 test("codes of a footer become counters and texts that no sheet's name breaks out of", () => {
-  const footer = { left: "&10&A, printed &D", centre: "&10Page &P of &N", right: "" };
+  const footer = { left: "&10&A, &D", centre: "&10Page &P of &N", right: "" };
   const paper: Paper = { sheet: '"};</style>', landscape: true, margins: { left: 1, right: 2, top: 3, bottom: 4, header: 0, footer: 0 }, footer, tables: [], remark: "" }; // prettier-ignore
-  const { html } = paperMarkup(paper, "1/2/26");
+  const { html } = paperMarkup(paper, "printed 2026-02-01");
   expect(html).toContain("@page { size: landscape; margin: 3pt 2pt 4pt 1pt;");
   expect(html).toContain('content: "Page " counter(page) " of " counter(pages) "";');
-  expect(html).toContain(String.raw`"\22 \7d \3b \3c \2f style\3e , printed 1\2f 2\2f 26"`);
+  expect(html).toContain(String.raw`"\22 \7d \3b \3c \2f style\3e , printed 2026\2d 02\2d 01"`);
 });

@@ -1,6 +1,6 @@
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { formulaNotAccepted } from "../../../src/problems/workbookProblems";
-import type { CellStyle, SheetPlan } from "../../../src/workbook/SheetPlan";
+import type { CellStyle, PlannedChart, SheetPlan } from "../../../src/workbook/SheetPlan";
 import type { FrozenArea } from "../../../src/workbook/Workbook";
 import { emphasisStyles, sheetStyles } from "../../../src/workbook/sheetStyles";
 import { ExcelHost } from "../../host/ExcelHost";
@@ -146,7 +146,7 @@ describe("addSheet(plan) in Excel", () => {
         scale: 82,
         margins,
         header: "&10Read the cautions",
-        footer: { left: "&A", centre: "Page &P of &N", right: "run" },
+        footer: { left: "&A, &D", centre: "Page &P of &N", right: "run" },
         breaksBefore: [49, 77],
       },
     });
@@ -168,7 +168,7 @@ describe("addSheet(plan) in Excel", () => {
       bottomMargin: 32.4,
       headerMargin: 10.8,
       footerMargin: 14.4,
-      leftFooter: "&A",
+      leftFooter: expect.stringMatching(/^&A, set up \d{4}-\d\d-\d\d$/) as unknown,
       centerHeader: "&10Read the cautions",
       centerFooter: "Page &P of &N",
       rightFooter: "run",
@@ -203,8 +203,11 @@ describe("addSheet(plan) in Excel", () => {
       { name: "Sample 2", x: "A2:A5", y: "C2:C5" },
       { name: "dry if the next falls in here", x: "E2:E5", y: "F2:F5", draws: "limit" },
       { name: "end foretold by the curve", x: "E6:E7", y: "F6:F7", draws: "foretold" },
+      { name: "Sample 1, ash", x: "A2:A5", y: "D2:D5", look: 0, open: true },
+      { name: "(axes)", x: "E8:E9", y: "F8:F9", draws: "frame" },
     ] as const;
-    await workbook.addSheet({ ...blank, charts: [{ title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, over: "E2:K16" }] });
+    const chart: PlannedChart = { title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, unforetold: ["y"], over: "E2:K16" };
+    await workbook.addSheet({ ...blank, charts: [chart] });
     expect(host.book.sheet("Run").charts).toEqual([
       {
         id: expect.any(String) as unknown,
@@ -213,15 +216,54 @@ describe("addSheet(plan) in Excel", () => {
         title: "Drying",
         xTitle: "Elapsed (min)",
         yTitle: "Sample (g)",
+        yFormat: "General;;",
         legend: true,
         legendAt: "Right",
         blanks: "NotPlotted",
         over: "E2:K16",
         series: [
-          { name: "Sample 1", x: "Run!A2:A5", y: "Run!B2:B5", marker: "Circle", line: "Continuous", colour: "#1F2328", weight: 1.5 },
-          { name: "Sample 2", x: "Run!A2:A5", y: "Run!C2:C5", marker: "Square", line: "Dash", colour: "#8A3B12", weight: 1.5 },
-          { name: "dry if the next falls in here", x: "Run!E2:E5", y: "Run!F2:F5", marker: "None", line: "Dash", colour: "#1F2328", weight: 1 },
-          { name: "end foretold by the curve", x: "Run!E6:E7", y: "Run!F6:F7", marker: "None", line: "Dot", colour: "#1F2328", weight: 1 },
+          {
+            name: "Sample 1",
+            x: "Run!A2:A5",
+            y: "Run!B2:B5",
+            marker: "Circle",
+            line: "Continuous",
+            colour: "#1F2328",
+            inside: "#1F2328",
+            weight: 1.5,
+          },
+          { name: "Sample 2", x: "Run!A2:A5", y: "Run!C2:C5", marker: "Square", line: "Dash", colour: "#8A3B12", inside: "#8A3B12", weight: 1.5 },
+          {
+            name: "dry if the next falls in here",
+            x: "Run!E2:E5",
+            y: "Run!F2:F5",
+            marker: "None",
+            line: "Dash",
+            colour: "#1F2328",
+            inside: "#1F2328",
+            weight: 1,
+          },
+          {
+            name: "end foretold by the curve",
+            x: "Run!E6:E7",
+            y: "Run!F6:F7",
+            marker: "None",
+            line: "Dot",
+            colour: "#1F2328",
+            inside: "#1F2328",
+            weight: 1,
+          },
+          {
+            name: "Sample 1, ash",
+            x: "Run!A2:A5",
+            y: "Run!D2:D5",
+            marker: "Circle",
+            line: "Continuous",
+            colour: "#1F2328",
+            inside: "#FFFFFF",
+            weight: 1.5,
+          },
+          { name: "(axes)", x: "Run!E8:E9", y: "Run!F8:F9", marker: "None", line: "None", colour: "#1F2328", inside: "#1F2328", weight: 1 },
         ],
       },
     ]);

@@ -22,9 +22,9 @@ export function balanceHead(sheet: BalanceSheet): Block {
   const typedOver = fixed(cell(lines.find(({ check }) => check === "typedOver")?.row ?? 0, CLOCK));
   const checks = { ...checkColumns(lines), typedOver, agree: undefined, analysis: undefined };
   const [low, high] = own.limits;
-  const scatter = fn("MAX", reckon(2, "*", fn("N", own.scatter)), fn("N", setup.step));
-  // While nothing is weighed the lines stand at the weight's own value.
+  // While nothing is weighed the lines stand at the weight's own value, on a blank sheet at 0.
   const middle = when(isNumber(own.mean), own.mean, fn("N", setup.value));
+  const scatter = when(is(middle, ">", 0), fn("MAX", reckon(2, "*", fn("N", own.scatter)), fn("N", setup.step)), 0);
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
     calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet)), "runStrong"),

@@ -1,5 +1,5 @@
 import { seriesLooks, type SeriesLook } from "../../seriesLooks";
-import type { ChartSeries, PlannedChart } from "../../SheetPlan";
+import { ABOVE_ZERO, type ChartSeries, type PlannedChart } from "../../SheetPlan";
 
 /**
  * Asks for a scatter chart with lines and, in the same request, for the series that Excel gives it. How many Excel makes of its
@@ -23,6 +23,7 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
   chart.title.text = planned.title;
   chart.axes.categoryAxis.title.text = planned.xTitle;
   chart.axes.valueAxis.title.text = planned.yTitle;
+  for (const axis of planned.unforetold ?? []) (axis === "x" ? chart.axes.categoryAxis : chart.axes.valueAxis).numberFormat = ABOVE_ZERO;
   chart.legend.visible = planned.series.length > 1;
   // Beside the curves: below them it takes half of a low chart on paper.
   chart.legend.position = Excel.ChartLegendPosition.right;
@@ -37,7 +38,7 @@ export function addSeries(worksheet: Excel.Worksheet, chart: Excel.Chart, planne
   const { marker = "circle", dash = "solid", width = 1, colour = "" } = look ?? {};
   series.markerStyle = MARKERS[marker];
   series.markerForegroundColor = colour;
-  series.markerBackgroundColor = colour;
+  series.markerBackgroundColor = look?.open ? HOLLOW : colour;
   const { line } = series.format;
   line.color = colour;
   line.weight = width;
@@ -50,6 +51,8 @@ export function setSeries(worksheet: Excel.Worksheet, series: Excel.ChartSeries,
   series.setValues(worksheet.getRange(y));
 }
 
+const HOLLOW = "#FFFFFF";
+
 const MARKERS: Readonly<Record<SeriesLook["marker"], `${Excel.ChartMarkerStyle}`>> = {
   ...{ circle: "Circle", square: "Square", triangle: "Triangle", diamond: "Diamond" },
   ...{ x: "X", plus: "Plus", star: "Star", none: "None" },
@@ -58,5 +61,5 @@ const MARKERS: Readonly<Record<SeriesLook["marker"], `${Excel.ChartMarkerStyle}`
 /** Excel's own names; it has no long dashes here. */
 const LINES: Readonly<Record<SeriesLook["dash"], `${Excel.ChartLineStyle}`>> = {
   ...{ solid: "Continuous", dash: "Dash", sysDash: "Dash", lgDash: "Dash" },
-  ...{ sysDot: "Dot", dashDot: "DashDot", lgDashDotDot: "DashDotDot" },
+  ...{ sysDot: "Dot", dashDot: "DashDot", lgDashDotDot: "DashDotDot", none: "None" },
 };

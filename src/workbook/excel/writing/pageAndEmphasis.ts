@@ -1,4 +1,6 @@
-import type { Emphasis, PrintPlan } from "../../SheetPlan";
+import { footDays } from "../../../problems/printWords";
+import { today } from "../../dayOf";
+import { withDay, type Emphasis, type PrintPlan } from "../../SheetPlan";
 import { emphasisStyles } from "../../sheetStyles";
 
 /** Sets up the printed page. The size of the paper stays the reader's own: a plan fits the shorter of A4 and Letter. */
@@ -21,9 +23,10 @@ export function setPage(
   const pages = page.headersFooters.defaultForAllPages;
   // What the user may have put there stays where nothing is wanted.
   if (header !== undefined) pages.centerHeader = header;
-  pages.leftFooter = footer.left;
-  pages.centerFooter = footer.centre;
-  pages.rightFooter = footer.right;
+  const day = footDays.setUp(today());
+  pages.leftFooter = withDay(footer.left, day);
+  pages.centerFooter = withDay(footer.centre, day);
+  pages.rightFooter = withDay(footer.right, day);
   for (const row of breaksBefore) worksheet.horizontalPageBreaks.add(`A${row}`);
 }
 

@@ -1,6 +1,0 @@
-/** The day in the order that sorts: "2025-03-09". */
-export function today(): string {
-  const now = new Date();
-  const two = (part: number): string => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}

@@ -470,20 +470,20 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "three apart",
       tins(0.69, 0.7, 0.71),
-      "? They differ by 2.0 %, 38.9 times the weighing ±: too much for one answer. Look for a cause, or take more.",
+      "? Their range is 2.0 %, 38.9 times the largest weighing ±: no one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     [
       "one of three apart",
       tins(0.713, 0.716, 0.681),
-      "? They differ by 3.5 %, 67.9 times the weighing ±; sample 3 stands apart: too much for one answer. Look for a cause, or take more.",
+      "? Their range is 3.5 %, 67.9 times the largest weighing ±; sample 3 stands apart: no one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127
     [
       "two, a little apart",
       tins(0.7, 0.702),
-      "? Together ± 1.3 %, more than wanted: they differ by 0.2 %, 3.9 times the weighing ±. Take more.",
+      "? Together ± 1.3 %, more than wanted: their range is 0.2 %, 3.9 times the largest weighing ±. Take more.",
       { replicates: 2 },
     ],
     ["three apart with nothing wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", null)), FINE, { replicates: 3 }],

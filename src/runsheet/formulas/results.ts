@@ -1,10 +1,11 @@
-import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import { isLedgerShare, isStageShare } from "../sheet/sharesOf";
 import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
+import { haveNoCommonValue } from "./agreement";
 import { knownMoisture, ledgerPlusMinus, ledgerShare } from "./ledger";
 import { byTheory, byTheoryPlusMinus, isByTheory } from "./salt";
 import { stagePlusMinus, stageShare } from "./stages";
@@ -156,7 +157,7 @@ export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareNa
 }
 
 /** What all samples say together, in words: the mean ± 95 %, or why there is none. */
-export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Condition | undefined): Expression {
+export function togetherSays(sheet: RunSheet, name: ShareName): Expression {
   const { working, share, across, setup, options } = sheet;
   const shares = across((sample) => share(name, sample));
   const together = working.together(name);
@@ -167,7 +168,7 @@ export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Conditi
       [any(is(fn("COUNT", shares), "=", 0), is(fn("COUNT", shares), "<", working.inUse)), NOTHING],
       ...(isSeveral
         ? ([
-            ...(disagree === undefined ? [] : ([[disagree, resultWords.noCommonValue]] as const)),
+            [haveNoCommonValue(sheet, name), resultWords.noCommonValue],
             [all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""))), resultWords.keptApart],
           ] as const)
         : []),

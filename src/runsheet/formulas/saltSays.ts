@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { checkWords } from "../words/checkWords";
@@ -16,6 +16,7 @@ const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
 export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Expression {
   const { heating, across, share, setup, working, options } = sheet;
   const of = (name: ShareName) => across((sample) => share(name, sample));
+  const hasAll = (name: ShareName): Condition => is(fn("COUNT", of(name), working.together(name)), ">", fn("MAX", 1, working.inUse));
   const isUnfinished = heating === undefined ? any(is(1, "=", 1)) : is(heating.allSteady, "=", 0);
   const before = firstOf(
     [
@@ -31,8 +32,8 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
       ...(checks.theory === undefined ? [] : ([[is(checks.theory, "=", verdicts.doubt), says.inDoubt(nameOf(checks.theory))]] as const)),
       [any(isUnfinished, is(fn("COUNT", of("lossOnHeating")), "<", fn("MAX", 1, working.inUse))), before],
       ...(options.replicates === 1 ? [] : ([[isDifferent, says.each]] as const)),
-      [is(fn("COUNT", of("waters"), working.together("waters")), ">", 1), watersSay(sheet, salt)],
-      [is(fn("COUNT", of("ofTheory"), working.together("ofTheory")), ">", 1), shareSays(sheet)],
+      [hasAll("waters"), watersSay(sheet, salt)],
+      [hasAll("ofTheory"), shareSays(sheet)],
     ],
     before,
   );

@@ -192,10 +192,16 @@ export const checkWords = {
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: they differ by ${percent} %, ${times} times the weighing ±${apart}. Take more.`),
+      doubted(
+        text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times the largest weighing ±${apart}. Take more.`,
+      ),
     /** Where there is no common answer, there is no ± of it. */
     farApart: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`They differ by ${percent} %, ${times} times the weighing ±${apart}: too much for one answer. Look for a cause, or take more.`),
+      doubted(text`Their range is ${percent} %, ${times} times the largest weighing ±${apart}: no one answer. Look for a cause, or take more.`),
+    rowApart: (row: Expression, together: Expression) =>
+      doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
+    rowWide: (row: Expression, together: Expression) =>
+      doubted(text`${row}: together ± ${together} %, more than wanted. Look for a slip or a cause, or take more.`),
     apart: (sample: Expression) => text`; sample ${sample} stands apart`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),

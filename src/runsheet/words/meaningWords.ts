@@ -58,6 +58,12 @@ export const meaningWords = {
       "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
     source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t. That the larger of the two counts is our own convention.",
   },
+  agreement: {
+    about:
+      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are.",
+    source:
+      "Own convention: farther apart than the wanted ± and than three times the largest weighing ±. Method's own scatter by the critical range of ISO 5725-6. Each row by the same.",
+  },
   trust: { about: "Whether this line is to be trusted, or the first check that puts it in doubt.", source: BY_ITS_CHECK },
   says: {
     about: "What the sheet makes of this row.",

@@ -18,7 +18,7 @@ export const sheetWords = {
     contradiction: "weights that contradict",
     vessel: "empty vessel counted, g",
     corrected: "counted, g with the vessel",
-    together: "± 95 % together",
+    together: "± 95 % together; how samples agree: 0 well",
     typedOver: "last cell typed over, row × 100 + column; the same of the head",
     steadyFiring: "steady since firing, each and all",
     firedVessel: "vessel counted here, g",

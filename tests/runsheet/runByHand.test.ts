@@ -125,11 +125,12 @@ describe("A tin that scales", () => {
     expect(share(run, "charYield")).toBeCloseTo(0.285387, 6);
     expect(share(run, "volatile")).toBeCloseTo(0.714613, 6);
     expect(share(run, "moistureWet")).toBeCloseTo(0.34801, 5);
-    // Dry and char no longer share their vessel weighing: ± 2 u / 26.21 * sqrt(2 (1 + 0.285387^2)) = 2 * 0.00408248 / 26.21 * 1.470677
-    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.00408248 * 1.470677) / 26.21, 8);
+    // Dry and char no longer share their vessel weighing: u sqrt(2 (1 + 0.285387^2)) = 0.00408248 * 1.470677 = 0.00600401. Whether it is scale
+    // or char left inside is not known: 0.05 / sqrt 3 = 0.0288675. Root of both squared 0.0294853, * 2 / 26.21
+    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.0294853) / 26.21, 7);
     expect(says(run, run.sheet.rows.end.vessel ?? 0)).toBe("scale allowed for");
     expect(run.head()[0]).toBe("Run complete: all weighings are in");
-    expect(run.head()[1]).toBe("71.461 % ± 0.046 % (95 %) of the dry sample left as vapour; 28.539 % stayed. 1 sample.");
+    expect(run.head()[1]).toBe("71.46 % ± 0.22 % (95 %) of the dry sample left as vapour; 28.54 % stayed. 1 sample.");
   });
 
   it("counts for the ash in full, and half for the char before it, which stood in a tin somewhere between", () => {
@@ -141,8 +142,40 @@ describe("A tin that scales", () => {
     expect(share(run, "charYieldAshFree")).toBeCloseTo(7.155 / 25.86, 9);
     // y = 0.286341: u^2 2 (1 + y^2) + 0.05^2 / 12 = 3.60652e-5 + 2.08333e-4, root 0.01563314, * 2 / 26.21
     expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.01563314) / 26.21, 7);
-    // y = 0.013354: 0.00408248 sqrt(2 (1 + y^2)) = 0.00577402, * 2 / 26.21
-    expect(plusMinus(run, "ash")).toBeCloseTo((2 * 0.00577402) / 26.21, 8);
+    // y = 0.013354: 0.00408248 sqrt(2 (1 + y^2)) = 0.00577402; all of 0.05 g taken off, 0.05^2 / 3 = 8.33333e-4: root 0.02943929, * 2 / 26.21
+    expect(plusMinus(run, "ash")).toBeCloseTo((2 * 0.02943929) / 26.21, 7);
+  });
+
+  it.each<[kind: "charring" | "ashing", again: number]>([
+    ["charring", 25.06],
+    ["charring", 25.13],
+    ["charring", 25.52],
+    ["ashing", 25.13],
+    ["ashing", 25.3],
+  ])("has a ± that reaches from none of the gain to all of it (%s, %s g), so that scale and char left inside are both in it", (kind, again) => {
+    const run = plum({ kind });
+    const without = share(run, "volatile") as number;
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, again);
+    const [value, off] = [share(run, "volatile") as number, plusMinus(run, "volatile") as number];
+    const whole = without + (again - 25) / 26.21;
+    expect(value - off).toBeLessThan(without);
+    expect(value + off).toBeGreaterThan(whole);
+  });
+
+  it("by more than scale plausibly is says so beside the box as in the check, and marks the answer", () => {
+    for (const [again, words] of [
+      [25.13, "scale allowed for"],
+      [25.14, "? more than scale"],
+      [25.6, "? more than scale"],
+      [30, "? more than scale"],
+    ] as const) {
+      const run = plum({ kind: "charring" });
+      run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, again);
+      expect([again, says(run, run.sheet.rows.end.vessel ?? 0)]).toEqual([again, words]);
+      expect([again, run.check("vesselAgain")[0]]).toEqual([again, words.startsWith("?") ? "? doubt" : "✓ in order"]);
+      if (again === 25.14)
+        expect(run.head()[1]).toBe("? In doubt: 71.80 % ± 0.62 % (95 %) of the dry sample left as vapour; 28.20 % stayed. 1 sample.");
+    }
   });
 
   it("on a tared balance shows its scale as it is", () => {

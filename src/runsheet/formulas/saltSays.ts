@@ -10,6 +10,10 @@ import { isMarked, percent, type ChecksAt } from "./answer";
 const { says } = saltWords;
 const { verdicts } = checkWords;
 
+/** Whether theory is in doubt itself; where it is not, less than it left, of which the comparison tells the meaning. */
+const isUnread = ({ theory, startMass, residueMass }: Salt): Condition =>
+  any(fn("ISERROR", startMass), fn("ISERROR", residueMass), is(when(isNumber(theory), is(theory, ">", 0), false), "=", false));
+
 const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
 
 /** What the loss comes to: n and which number is claimed, or the share of theory; before that, what theory says. */
@@ -29,7 +33,9 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
   return firstOf(
     [
       [isMarked(checks), says.waits],
-      ...(checks.theory === undefined ? [] : ([[is(checks.theory, "=", verdicts.doubt), says.inDoubt(nameOf(checks.theory))]] as const)),
+      ...(checks.theory === undefined
+        ? []
+        : ([[all(is(checks.theory, "=", verdicts.doubt), isUnread(salt)), says.inDoubt(nameOf(checks.theory))]] as const)),
       [any(isUnfinished, is(fn("COUNT", of("lossOnHeating")), "<", fn("MAX", 1, working.inUse))), before],
       ...(options.replicates === 1 ? [] : ([[isDifferent, says.each]] as const)),
       [hasAll("waters"), watersSay(sheet, salt)],

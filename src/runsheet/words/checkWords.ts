@@ -53,6 +53,11 @@ export const checkWords = {
   },
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
+    wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
+    daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
+      doubted(
+        text`${at} comes ${hours} h after the round before, planned ${planned} min. Look at their dates; if right, weigh once more as planned.`,
+      ),
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
     dateMissing: (at: Expression, date: Expression, first: Expression) =>
       doubted(text`${at} has a date and round 1 has none. Type the date of round 1 in ${date}, or in ${first} too.`),
@@ -143,6 +148,10 @@ export const checkWords = {
         contradiction,
         ofSample(sample, text`lost ${percent} %, theory is ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
       ),
+    below: (sample: number, percent: Expression, theory: Expression) =>
+      doubted(
+        ofSample(sample, text`lost ${percent} %, theory is ${theory} %: not all of it changed, or it is impure, which cannot be told. Heat on?`),
+      ),
     aboveByVessel: (sample: number, percent: Expression, theory: Expression, again: Expression, vessel: Expression) =>
       joined(
         contradiction,
@@ -187,7 +196,12 @@ export const checkWords = {
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
-      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}, more than scale: a slip, or left inside. Brush out, weigh again.`)),
+      doubted(
+        ofSample(
+          sample,
+          text`${at} is ${grams} g heavier than ${before}, more than scale: char left inside cannot be told from it. Brush out, weigh again.`,
+        ),
+      ),
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),

@@ -16,7 +16,11 @@ const OPEN_FIRE = "Mass balance of complete burning, as RETORT.BURN.COMPARE give
 
 export const meaningWords = {
   lost: { about: "What left since the weighing above. Below 0 is a gain.", source: DIFFERENCE },
-  gain: { about: "What the empty vessel weighs more than at the start: scale, or something left inside.", source: DIFFERENCE },
+  gain: {
+    about:
+      "What the empty vessel weighs more than at the start: scale, or something left inside, which cannot be told apart. It is taken off what stayed, and the ± reaches from none of it to all of it.",
+    source: DIFFERENCE,
+  },
   dry: { about: "The sample without its vessel once it is shown dry; blank until then.", source: DIFFERENCE },
   char: { about: "What is left after the latest firing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
   ash: { about: "What is left after the latest ashing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },

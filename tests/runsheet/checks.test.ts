@@ -205,7 +205,28 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? B13 comes 3 h 1 min after the round before; planned 30 min. Look at both; if right, type its date too.",
     ],
     ["twelve hours with dates", clocks(46_347 + clock(9), 46_347 + clock(21)), FINE],
-    ["days between with dates", clocks(46_347 + clock(9), 46_350 + clock(9)), FINE],
+    [
+      "days between with dates",
+      clocks(46_347 + clock(9), 46_350 + clock(9)),
+      "? B13 comes 72 h after the round before, planned 30 min. Look at their dates; if right, weigh once more as planned.",
+    ],
+    ["days between, and a round as planned after them", clocks(46_347 + clock(9), 46_350 + clock(9), 46_350 + clock(9, 30)), FINE],
+    // 4 intervals and a day: 26 h
+    ["a day and two hours", clocks(46_347 + clock(9), 46_348 + clock(11)), FINE],
+    [
+      "9-10 in round 1, which is a date",
+      clocks(46_275, clock(9, 20)),
+      "? B12 is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.",
+    ],
+    ["9/30 later", clocks(clock(9), 46_295), "? B13 is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30."],
+    ["dates alone all the way", clocks(46_275, 46_295, 46_296), "? B14 is a date without a time, such as 9-10 or 9/30 becomes."],
+    ["a date alone in the fire table", all(plum, fired(1, { lit: 46_295 })), "? B22 is a date without a time, such as 9-10 or 9/30 becomes."],
+    [
+      "a date alone in the fire table of a sheet in minutes",
+      all(clocks(0, 30, 60), fired(1, { opened: 46_295 })),
+      "? G22 is a date without a time, such as 9-10 or 9/30 becomes.",
+      { timing: "minutes" },
+    ],
     ["two months between", clocks(46_347 + clock(9), 46_410 + clock(9)), "? B13 lies more than a month after the round before. Look at its date."],
     [
       "a date before the round before",
@@ -453,12 +474,17 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["not weighed", charred, NOT_YET],
     ["unchanged", all(charred, again(25.01)), FINE],
     ["scale", all(charred, again(25.05)), FINE],
-    // 2 % of 26.21 g dry: 0.5242 g
-    ["as much as scale may be", all(charred, again(25.52)), FINE],
+    // 1 in 200 of 26.21 g dry: 0.13105 g
+    ["as much as scale may be", all(charred, again(25.13)), FINE],
     [
-      "char left inside",
-      all(charred, again(25.53)),
-      "? Sample 1: C48 is 0.53 g heavier than C11, more than scale: a slip, or left inside. Brush out, weigh again.",
+      "more",
+      all(charred, again(25.14)),
+      "? Sample 1: C48 is 0.14 g heavier than C11, more than scale: char left inside cannot be told from it. Brush out, weigh again.",
+    ],
+    [
+      "52 display steps",
+      all(charred, again(25.52)),
+      "? Sample 1: C48 is 0.52 g heavier than C11, more than scale: char left inside cannot be told from it. Brush out, weigh again.",
     ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
     ["scale on a tared balance", all(weighed("tared", 40.2, 26.21, 26.21), again(0.05)), FINE],
@@ -470,20 +496,20 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "three apart",
       tins(0.69, 0.7, 0.71),
-      "? They differ by 2.0 %, 38.9 times the weighing ±: too much for one answer. Look for a cause, or take more.",
+      "? Their range is 2.0 %, 38.9 times the largest weighing ±: no one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     [
       "one of three apart",
       tins(0.713, 0.716, 0.681),
-      "? They differ by 3.5 %, 67.9 times the weighing ±; sample 3 stands apart: too much for one answer. Look for a cause, or take more.",
+      "? Their range is 3.5 %, 67.9 times the largest weighing ±; sample 3 stands apart: no one answer. Look for a cause, or take more.",
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127
     [
       "two, a little apart",
       tins(0.7, 0.702),
-      "? Together ± 1.3 %, more than wanted: they differ by 0.2 %, 3.9 times the weighing ±. Take more.",
+      "? Together ± 1.3 %, more than wanted: their range is 0.2 %, 3.9 times the largest weighing ±. Take more.",
       { replicates: 2 },
     ],
     ["three apart with nothing wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", null)), FINE, { replicates: 3 }],

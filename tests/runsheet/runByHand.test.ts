@@ -125,11 +125,12 @@ describe("A tin that scales", () => {
     expect(share(run, "charYield")).toBeCloseTo(0.285387, 6);
     expect(share(run, "volatile")).toBeCloseTo(0.714613, 6);
     expect(share(run, "moistureWet")).toBeCloseTo(0.34801, 5);
-    // Dry and char no longer share their vessel weighing: ± 2 u / 26.21 * sqrt(2 (1 + 0.285387^2)) = 2 * 0.00408248 / 26.21 * 1.470677
-    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.00408248 * 1.470677) / 26.21, 8);
+    // Dry and char no longer share their vessel weighing: u sqrt(2 (1 + 0.285387^2)) = 0.00408248 * 1.470677 = 0.00600401. Whether it is scale
+    // or char left inside is not known: 0.05 / sqrt 3 = 0.0288675. Root of both squared 0.0294853, * 2 / 26.21
+    expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.0294853) / 26.21, 7);
     expect(says(run, run.sheet.rows.end.vessel ?? 0)).toBe("scale allowed for");
     expect(run.head()[0]).toBe("Run complete: all weighings are in");
-    expect(run.head()[1]).toBe("71.461 % ± 0.046 % (95 %) of the dry sample left as vapour; 28.539 % stayed. 1 sample.");
+    expect(run.head()[1]).toBe("71.46 % ± 0.22 % (95 %) of the dry sample left as vapour; 28.54 % stayed. 1 sample.");
   });
 
   it("counts for the ash in full, and half for the char before it, which stood in a tin somewhere between", () => {
@@ -141,8 +142,40 @@ describe("A tin that scales", () => {
     expect(share(run, "charYieldAshFree")).toBeCloseTo(7.155 / 25.86, 9);
     // y = 0.286341: u^2 2 (1 + y^2) + 0.05^2 / 12 = 3.60652e-5 + 2.08333e-4, root 0.01563314, * 2 / 26.21
     expect(plusMinus(run, "charYield")).toBeCloseTo((2 * 0.01563314) / 26.21, 7);
-    // y = 0.013354: 0.00408248 sqrt(2 (1 + y^2)) = 0.00577402, * 2 / 26.21
-    expect(plusMinus(run, "ash")).toBeCloseTo((2 * 0.00577402) / 26.21, 8);
+    // y = 0.013354: 0.00408248 sqrt(2 (1 + y^2)) = 0.00577402; all of 0.05 g taken off, 0.05^2 / 3 = 8.33333e-4: root 0.02943929, * 2 / 26.21
+    expect(plusMinus(run, "ash")).toBeCloseTo((2 * 0.02943929) / 26.21, 7);
+  });
+
+  it.each<[kind: "charring" | "ashing", again: number]>([
+    ["charring", 25.06],
+    ["charring", 25.13],
+    ["charring", 25.52],
+    ["ashing", 25.13],
+    ["ashing", 25.3],
+  ])("has a ± that reaches from none of the gain to all of it (%s, %s g), so that scale and char left inside are both in it", (kind, again) => {
+    const run = plum({ kind });
+    const without = share(run, "volatile") as number;
+    run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, again);
+    const [value, off] = [share(run, "volatile") as number, plusMinus(run, "volatile") as number];
+    const whole = without + (again - 25) / 26.21;
+    expect(value - off).toBeLessThan(without);
+    expect(value + off).toBeGreaterThan(whole);
+  });
+
+  it("by more than scale plausibly is says so beside the box as in the check, and marks the answer", () => {
+    for (const [again, words] of [
+      [25.13, "scale allowed for"],
+      [25.14, "? more than scale"],
+      [25.6, "? more than scale"],
+      [30, "? more than scale"],
+    ] as const) {
+      const run = plum({ kind: "charring" });
+      run.type(run.sheet.end?.vessel(1) ?? run.sheet.setup.date, again);
+      expect([again, says(run, run.sheet.rows.end.vessel ?? 0)]).toEqual([again, words]);
+      expect([again, run.check("vesselAgain")[0]]).toEqual([again, words.startsWith("?") ? "? doubt" : "✓ in order"]);
+      if (again === 25.14)
+        expect(run.head()[1]).toBe("? In doubt: 71.80 % ± 0.62 % (95 %) of the dry sample left as vapour; 28.20 % stayed. 1 sample.");
+    }
   });
 
   it("on a tared balance shows its scale as it is", () => {
@@ -192,7 +225,7 @@ describe("Three replicates", () => {
     expect(run.head()[1]).toBe("71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
     // 0.003182 apart, weighing ± 2 * 0.00408248 / 20.45 * sqrt(1 + 0.284108^2 + 0.715892^2) = 0.00050479: 6.3 times
     expect(run.head()[3]).toBe(
-      "The ± covers the weighings and the scatter between the 3 samples, 6 times the weighing ±. Not in it: how they stand for the heap, air let in, tar.",
+      "The ± covers the weighings and the scatter between the 3 samples (range 6 times the largest weighing ±). Not in it: how they stand for the heap, air let in, tar.",
     );
     const { foot } = run.sheet.rows.results;
     expect(run.value(cell(foot, 0))).toBe(
@@ -223,7 +256,7 @@ describe("Three replicates", () => {
     // sample 3: char 6.83 of 21.41: left 0.680990
     expect(run.head()[1]).toBe("? Samples disagree: 71.3 %, 71.6 %, 68.1 % of the dry weight left as vapour. No common answer.");
     expect(run.head()[2]).toMatch(
-      /^\? 1 of 16 checks: They differ by 3\.5 %, 6\d\.\d times the weighing ±; sample 3 stands apart: too much for one answer\. Look for a cause, or take more\.$/,
+      /^\? 1 of 16 checks: Their range is 3\.5 %, 6\d\.\d times the largest weighing ±; sample 3 stands apart: no one answer\. Look for a cause, or take more\.$/,
     );
     expect([together(run, "volatile"), together(run, "charYield"), together(run, "moistureWet")]).toEqual([
       "? no common value",
@@ -251,6 +284,96 @@ describe("Three replicates", () => {
     expect(tins({}, 2).head()[1]).toBe(
       "? In doubt: 71.4 % ± 2.0 % (95 %) of the dry plum prunings left as vapour; 28.6 % stayed. Mean of 2 samples.",
     );
+  });
+});
+
+describe("Repeats are judged by one criterion in every row that has a value together", () => {
+  /** Three tins of 26.21 g dry, alike but for what is given. */
+  const three = (kind: "ashing" | "charring", moist: readonly number[], ash: readonly number[]): PlainRun => {
+    const run = plainRun({ kind, replicates: 3 });
+    for (const [index, grams] of moist.entries()) {
+      run.vessel(25, index + 1);
+      run.weigh([grams, 52.1, 51.22, 51.21], index + 1);
+      run.fire("charring", [32.9, 32.54, 32.53], index + 1);
+      const last = ash[index];
+      if (run.sheet.ashing && last !== undefined) run.fire("ashing", [last + 0.01, last], index + 1);
+    }
+    return run;
+  };
+
+  it("an ash of 5.86 % beside 1.53 and 1.55 %", () => {
+    // 0.401, 0.406 and 1.536 g of 26.21 g, as read: 1.53, 1.56 and 5.88 %
+    const run = three("ashing", [65.2, 65.2, 65.2], [25.4, 25.41, 26.54]);
+    expect(run.check("agree")).toEqual([
+      "? doubt",
+      expect.stringMatching(/^\? Ash, of dry: the samples lie too far apart for one value \(± 6\.2 % together\)\./),
+    ]);
+    expect([together(run, "ash"), trust(run, "ash")]).toEqual(["? no common value", "? check 12"]);
+    expect([together(run, "volatile"), trust(run, "volatile")]).toEqual(["71.271 % ± 0.023 %", "✓"]);
+    expect(run.head()[1]).toMatch(/^\? In doubt: 71\.271 %/);
+    expect(run.head()[2]).toMatch(/^\? 1 of 17 checks: Ash, of dry/);
+  });
+
+  it("water of 26.45 % beside 34.8 and 34.9 %", () => {
+    // 26.21 g dry: moist 40.20, 40.25, 35.64 g
+    const run = three("charring", [65.2, 65.25, 60.64], []);
+    expect(run.check("agree")[1]).toMatch(/^\? Water, of moist sample: the samples lie too far apart/);
+    expect([together(run, "moistureWet"), together(run, "moistureDry")]).toEqual(["? no common value", "? no common value"]);
+    expect([trust(run, "moistureWet"), trust(run, "moistureDry"), trust(run, "charYield")]).toEqual(["? check 11", "? check 11", "✓"]);
+  });
+
+  it("both bases of the same water, on a sheet that ends with drying", () => {
+    const run = plainRun({ kind: "drying", replicates: 2 });
+    run.vessel(25);
+    run.vessel(25, 2);
+    run.weigh([65, 53, 53]);
+    run.weigh([65, 53.8, 53.8], 2);
+    // 12 and 11.2 of 40 g: 30.00 and 28.00 %
+    expect([together(run, "moistureWet"), together(run, "moistureDry")]).toEqual(["? no common value", "? no common value"]);
+    expect([trust(run, "moistureWet"), trust(run, "moistureDry")]).toEqual(["? check 7", "? check 7"]);
+    expect(run.head()[1]).toBe("? Samples disagree: 30.0 %, 28.0 % of the moist weight was water. No common answer.");
+  });
+
+  it("and till somebody says whether they are repeats, the answer asks that, and nothing disagrees", () => {
+    const run = plainRun({ kind: "drying", replicates: 2 });
+    run.vessel(25);
+    run.vessel(25, 2);
+    run.weigh([65, 53, 53]);
+    run.weigh([65, 53.8, 53.8], 2);
+    run.type(run.sheet.setup.samplesAre, null);
+    expect(run.head()[1]).toBe("? Repeats or different? Say it in B9. Till then no common answer. Water, of each when moist: 1 30.0 %, 2 28.0 %.");
+    expect([together(run, "moistureWet"), together(run, "moistureDry")]).toEqual(["kept apart", "kept apart"]);
+    expect(run.check("agree")).toEqual(["? doubt", "? Say in B9 whether the samples are repeats or different."]);
+  });
+
+  it("and of stages, a share each", () => {
+    const run = plainRun({ kind: "staged", replicates: 2, stages: 2 });
+    for (const sample of [1, 2]) {
+      run.vessel(20, sample);
+      run.weigh([30, 30], sample);
+    }
+    run.fire("stages", [28, 26]);
+    run.fire("stages", [27.8, 26], 2);
+    // 20 and 22 %, then 20 and 18 %: 40 % in all of both
+    expect(run.check("agree")[1]).toMatch(/^\? 1: stage: the samples lie too far apart/);
+    expect([together(run, "stage1"), together(run, "stage2"), together(run, "lostInAll")]).toEqual([
+      "? no common value",
+      "? no common value",
+      expect.stringMatching(/^40\.00/),
+    ]);
+  });
+
+  it("and a mean of fewer samples than are under way says so", () => {
+    const run = tins({}, 3, 6, 2);
+    run.type(run.sheet.share("volatile", 2), null);
+    expect(run.head()[1]).toMatch(/ charring is not shown finished\. Of 2 of 3 samples only\.$/);
+    const dried = tins({}, 3, 6, 0);
+    dried.type(dried.sheet.share("moistureWet", 2), null);
+    expect(dried.head()[1]).toMatch(/was water\. Not charred yet\. Of 2 of 3 samples only\.$/);
+    const whole = tins();
+    whole.type(whole.sheet.share("volatile", 2), null);
+    expect(whole.head()[1]).toBe("2 of 3 samples have a result so far: no common answer yet.");
+    expect(together(whole, "volatile")).toBe("");
   });
 });
 

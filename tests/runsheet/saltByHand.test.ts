@@ -198,6 +198,33 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
     expect(run.head()[4]).toMatch(/^The comparison with theory waits: see the check of it, B\d+\.$/);
   });
 
+  it("lime that lost 38.00 of 43.97 %: not all of it changed, or it is impure, and which cannot be told", () => {
+    // 1.90 of 5.00 g, heated until nothing more left
+    const run = heated(LIME, 20, 25, [23.11, 23.1]);
+    expect(run.check("theory")).toEqual([
+      "? doubt",
+      "? Sample 1: lost 38.00 %, theory is 43.97 %: not all of it changed, or it is impure, which cannot be told. Heat on?",
+    ]);
+    // The loss stands on the weighings; only what is said beside theory is in doubt.
+    expect(run.head()[1]).toMatch(/^38\.00 % ± 0\.20 % \(95 %\) lost on heating/);
+    expect([trust(run, "lossOnHeating"), trust(run, "ofTheory")]).toEqual(["✓", "? check 10"]);
+    expect(run.head()[4]).toMatch(/^Measured over theory: 86\.4\d % .*: its purity if all of it changed, or how far it changed if it was pure\.$/);
+    // Not told before it is heated to the end, nor within the ±.
+    expect(heated(LIME, 20, 25, [23.1]).check("theory")[0]).toBe("✓ in order");
+    // 2.19 g: 43.80 %, ± 0.20 %
+    expect(heated(LIME, 20, 25, [22.82, 22.81]).check("theory")).toEqual(["✓ in order", ""]);
+    expect(heated(LIME, 20, 25, [22.83, 22.82]).check("theory")[0]).toBe("? doubt");
+  });
+
+  it("but not the blank clock beside a salt heated as weighed in, whose time nothing uses", () => {
+    const run = heated(LIME, 20, 25, [22.82, 22.81]);
+    run.type(cell(run.sheet.rows.drying.first, CLOCK), null);
+    expect(run.check("rows")).toEqual(["✓ in order", ""]);
+    expect(run.head()[1]).toMatch(/^43\.80 %/);
+    run.type(saltOf(run).water, "dried first");
+    expect(run.check("rows")[0]).toBe("? doubt");
+  });
+
   it("without any formula the loss is told, and theory asked for", () => {
     const run = heated({ kind: "salt" }, 20, 25, [22.9, 22.89]);
     expect(run.check("theory")).toEqual(["· not yet", ""]);

@@ -82,9 +82,9 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   if (own === "") return named(sheetWords.workings.corrected, label, sample, "g", block);
   const parts = own.split("; ");
   const part = parts[place - 1] ?? own;
-  if (parts.length > 1) return named(part, "", "", unitIn(part), block);
   const ofShare = own === sheetWords.workings.together ? label : "";
-  return named(own.replace(cellNameWords.eachAndAll, ""), ofShare, sample, unitIn(own), block);
+  if (parts.length > 1) return named(part, ofShare, "", unitIn(part), block);
+  return named(own.replace(cellNameWords.eachAndAll, ""), "", sample, unitIn(own), block);
 }
 
 /** What a chart alone needs: the ends of its axes, and what counts of a weighing with its minutes. */

@@ -15,6 +15,7 @@ const { workings } = sheetWords;
 const strip = stripWords.columns("C");
 const [u = "", explained = ""] = workings.u.split("; ");
 const [inUse = "", absent = ""] = workings.inUse.split("; ");
+const [together = "", agreement = ""] = workings.together.split("; ");
 const [nextRow = ""] = workings.next.split("; ");
 const { shares } = resultWords;
 const saltWorkings = Object.values(saltWords.workings).flatMap((label) => label.split("; "));
@@ -85,7 +86,8 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [workings.contradiction, meaningWords.contradiction],
       [workings.vessel, meaningWords.vessel],
       [workings.corrected, meaningWords.counted],
-      [workings.together, meaningWords.togetherWorking],
+      [together, meaningWords.togetherWorking],
+      [agreement, meaningWords.agreement],
       [workings.firedVessel, meaningWords.firedVessel],
       [workings.before, meaningWords.before],
       [sheetWords.elapsed, meaningWords.elapsed],

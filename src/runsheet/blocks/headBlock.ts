@@ -30,7 +30,7 @@ export function recordOf({ options, rows }: Sheet): string {
 }
 
 /** Where the checks stand. */
-export function checksAt({ rows }: RunSheet): ChecksAt {
+export function checksAt({ rows, options, working: own }: RunSheet): ChecksAt {
   const { lines } = rows.checks;
   const verdictOn = (name: CheckName): Cell | undefined => {
     const line = lines.find(({ check }) => check === name);
@@ -44,6 +44,7 @@ export function checksAt({ rows }: RunSheet): ChecksAt {
     agree: verdictOn("agree"),
     analysis: verdictOn("analysis"),
     ...(ledger.length > 0 ? { ledger } : {}),
+    ...(ledger.length > 0 && options.replicates > 1 ? { agreedBesideLedger: range(own.agreement("moistureWet"), own.agreement("charYield")) } : {}),
     ...(theory === undefined ? {} : { theory }),
   };
 }

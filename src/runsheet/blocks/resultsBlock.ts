@@ -1,7 +1,7 @@
 import { firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
 import { isAbsent } from "../formulas/absence";
-import { disagrees, headline } from "../formulas/answer";
+import { AGREEMENT, agreementOf } from "../formulas/agreement";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
 import { stageName } from "../formulas/stages";
 import { CLOCK, LABEL } from "../sheet/Columns";
@@ -80,14 +80,11 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
   const { rows, columns, samples, working: own } = sheet;
   const row = rows.results.shares[name] ?? 0;
   const isHeadline = name === "volatile" || name === "moistureWet" || name === "lostInAll" || name === "lossOnHeating";
-  const ofHeadline = name === headline(sheet) || BESIDE_HEADLINE[headline(sheet)] === name;
-  const agree = ofHeadline ? verdictOn(sheet, "agree") : undefined;
-  const disagree = agree && disagrees(sheet, agree);
   return [
     sheet.stages !== undefined && isStageShare(name)
       ? calculated(cell(row, LABEL), stageName(sheet.stages, name, sheet.options.degrees), "runLabel")
       : { at: cell(row, LABEL), content: resultWords.shares[name], style: isHeadline ? "runTotal" : "runLabel" },
-    calculated(cell(row, CLOCK), trustOf(sheet, name, agree !== undefined), "runMark"),
+    calculated(cell(row, CLOCK), trustOf(sheet, name), "runMark"),
     ...samples.map((sample) =>
       calculated(
         columns.box(row, sample),
@@ -99,31 +96,31 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
     ...samples.map((sample) =>
       calculated(columns.reckoned(row, sample), plusMinusOf(sheet, name, sample), "runReckoned", name === "waters" ? COUNT : PLUS_MINUS),
     ),
-    calculated(cell(row, columns.verdict), togetherSays(sheet, name, disagree), "runVerdictStrong"),
+    calculated(cell(row, columns.verdict), togetherSays(sheet, name), "runVerdictStrong"),
     ...(samples.length === 1
       ? []
-      : [workingLabel(sheet, row, sheetWords.workings.together), working(own.together(name), togetherOf(sheet, name), "0.000000")]),
+      : [
+          workingLabel(sheet, row, sheetWords.workings.together),
+          working(own.together(name), togetherOf(sheet, name), "0.000000"),
+          working(own.agreement(name), agreementOf(sheet, name), "0"),
+        ]),
   ];
 }
 
-/** What is one less the headline's share, and told with it. */
-const BESIDE_HEADLINE: Readonly<Partial<Record<ShareName, ShareName>>> = {
-  volatile: "charYield",
-  lostInAll: "leftAtEnd",
-  lossOnHeating: "leftOnHeating",
-};
-
 /** "✓", or the first check that puts the line in doubt, by its number. */
-function trustOf(sheet: RunSheet, name: ShareName, hasAgree: boolean): Expression {
+function trustOf(sheet: RunSheet, name: ShareName): Expression {
   const shares = sheet.across((sample) => sheet.share(name, sample));
-  const bearing = [...bears(name), ...(hasAgree ? (["agree"] as const) : [])].sort((one, other) => numberOf(sheet, one) - numberOf(sheet, other));
+  const bearing = [...bears(name), "agree" as const].sort((one, other) => numberOf(sheet, one) - numberOf(sheet, other));
   const contradicting = (["typedOver", "vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap((check) => {
     const at = verdictOn(sheet, check);
     return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
   });
   const doubting = bearing.flatMap((check) => {
     const at = verdictOn(sheet, check);
-    return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.doubt), resultWords.doubted(numberOf(sheet, check))] as const];
+    if (at === undefined) return [];
+    // That of the samples tells of many rows; each looks at its own.
+    const isDoubted = check === "agree" ? is(sheet.working.agreement(name), ">", AGREEMENT.agree) : is(at, "=", checkWords.verdicts.doubt);
+    return [[isDoubted, resultWords.doubted(numberOf(sheet, check))] as const];
   });
   const withheld = when(
     is(fn("COUNTIF", shares, resultWords.withheld), ">", 0),

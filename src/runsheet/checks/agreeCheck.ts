@@ -1,69 +1,61 @@
 import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
-import { fn, is, reckon, type Expression } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
-import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
-import { areFarApart, headline } from "../formulas/answer";
-import { optionBounds } from "../options/optionBounds";
+import { AGREEMENT, criticalRange, everyAgreement, sharesAcross, spreadOf, weighingOf } from "../formulas/agreement";
+import { headline } from "../formulas/headline";
+import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
+import { sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 
 const words = checkWords.agree;
 
-// In cell formulas a whole number over a power of ten; of a factor that is judged by two decimals.
-const PER = 1_000_000;
-
-/**
- * Critical-range factor f(n) of so many results, in millionths, as REPLICATES takes it (ISO 5725-6), written out so that the check needs no call of ours:
- * 2.772 for two, to six samples, which are the most that a sheet holds.
- */
-const criticalFactor = (count: Expression): Expression =>
-  Array.from({ length: optionBounds.replicates.atMost - 1 }, (_, index) => index + 2)
-    .map((n) => ({ n, factor: Math.round(criticalRangeFactor(n) * PER) }))
-    .reduceRight<Expression>((next, { n, factor }) => (next === NOTHING ? factor : when(is(count, "=", n), factor, next)), NOTHING);
-
 // Of fewer samples none can be told to stand apart.
 const FEWEST_FOR_ONE_APART = 3;
 
-/** Whether repeats agree: their common ± within the wanted one, and their range within the critical range of the method's own scatter. */
+/**
+ * Whether repeats agree: in the answer's share their common ± within the wanted one, and their range within the critical range of the
+ * method's own scatter; in every other row that has a value together the first of the two.
+ */
 export function agreeCheck(sheet: RunSheet): Check | undefined {
-  const { setup, across, share, plusMinus, working, settings } = sheet;
+  const { setup, working } = sheet;
   if (sheet.options.replicates === 1) return undefined;
   const name = headline(sheet);
-  const shares = across((sample) => share(name, sample));
-  const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
-  const percent = fn("FIXED", reckon(100, "*", spread), 1, true);
-  const times = fn(
-    "FIXED",
-    reckon(
-      spread,
-      "/",
-      fn(
-        "MAX",
-        across((sample) => plusMinus(name, sample)),
-      ),
-    ),
-    1,
-    true,
-  );
-  const critical = reckon(reckon(criticalFactor(fn("COUNT", shares)), "*", settings.methodScatter), "/", PER);
-  const together = working.together(name);
-  const isUnsaid = all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1));
-  const areRepeats = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));
-  const isTooMuch = all(is(fn("COUNT", together, settings.wanted), "=", 2), is(fn("N", together), ">", settings.wanted));
+  const shares = sharesAcross(sheet, name);
+  const spread = spreadOf(sheet, name);
+  const percent = percentOf(spread);
+  const times = fn("FIXED", reckon(spread, "/", weighingOf(sheet, name)), 1, true);
+  const together = percentOf(fn("N", working.together(name)));
+  const agreement = working.agreement(name);
+  const every = everyAgreement(sheet);
+  const isUnsaid = is(agreement, "=", AGREEMENT.unsaid);
+  const haveTwo = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));
+  const isAnywhere = (found: number) => is(fn("COUNTIF", every, found), ">", 0);
+  // The ash is told before the char without it, which follows from it.
+  const names = sharesOf(sheet.options);
+  const ash = names.includes("ash") ? names.indexOf("ash") + 1 : undefined;
+  const isOther = any(isAnywhere(AGREEMENT.wide), isAnywhere(AGREEMENT.apart));
   return {
-    silentWhile: is(any(isUnsaid, areRepeats), "=", false),
+    silentWhile: is(any(isUnsaid, haveTwo, isOther), "=", false),
     steps: [
       step(isUnsaid, words.sayWhich(nameOf(setup.samplesAre))),
-      step(all(isTooMuch, areFarApart(sheet)), words.farApart(percent, times, apart(shares))),
-      step(isTooMuch, words.differ(fn("FIXED", reckon(100, "*", fn("N", together)), 1, true), percent, times, apart(shares))),
-      step(
-        when(is(fn("COUNT", settings.methodScatter), "=", 0), false, is(spread, ">", critical)),
-        words.beyondMethod(percent, fn("FIXED", reckon(100, "*", critical), 1, true), apart(shares)),
-      ),
+      step(is(agreement, "=", AGREEMENT.apart), words.farApart(percent, times, apart(shares))),
+      step(is(agreement, "=", AGREEMENT.wide), words.differ(together, percent, times, apart(shares))),
+      step(is(agreement, "=", AGREEMENT.beyondMethod), words.beyondMethod(percent, percentOf(criticalRange(sheet)), apart(shares))),
+      ...([AGREEMENT.apart, AGREEMENT.wide] as const).map((found) => {
+        const first = fn("MATCH", found, every, 0);
+        const place = ash === undefined ? first : when(is(working.agreement("ash"), "=", found), ash, first);
+        const down = (column: number): Expression =>
+          fn("INDEX", range(fixed(cell(every.from.row, column)), fixed(cell(every.to.row, column))), place);
+        const [label, off] = [down(LABEL), percentOf(down(working.together(name).column))];
+        return step(isAnywhere(found), found === AGREEMENT.apart ? words.rowApart(label, off) : words.rowWide(label, off));
+      }),
     ],
   };
 }
+
+const percentOf = (share: Expression): Expression => fn("FIXED", reckon(100, "*", share), 1, true);
 
 // An end twice as far from the median as the other end stands apart; own bound, a hint and no verdict.
 const TIMES_AS_FAR = 2;

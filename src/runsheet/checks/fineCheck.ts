@@ -1,6 +1,6 @@
 import { all, any, lacksNumber, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
-import { headline } from "../formulas/answer";
+import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
 import { decimalsOf } from "../sheet/massFormats";
 import type { RunSheet } from "../sheet/RunSheet";

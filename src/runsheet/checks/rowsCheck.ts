@@ -1,4 +1,4 @@
-import { anyWhere, noNumber, notNumber } from "../expressions/choices";
+import { all, anyWhere, noNumber, notNumber } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Range } from "../expressions/Expression";
 import { gap, hasGap, lastCellWhere } from "../formulas/cellsNamed";
 import { block } from "../formulas/weighings";
@@ -6,6 +6,7 @@ import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { isStageShare, sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
+import { saltWords } from "../words/saltWords";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.rows;
@@ -46,9 +47,11 @@ function ofTable(sheet: RunSheet, table: Weighed): Step[] {
 }
 
 /** A weight beside a blank time. */
-function clockOf({ drying, options }: RunSheet, sample: number): Step[] {
+function clockOf({ drying, options, salt }: RunSheet, sample: number): Step[] {
   const { first, total } = drying.rows;
   const clocks: Range = range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)));
   const untimed = reckon(fn("ISNUMBER", drying.boxes(sample)), "*", notNumber(clocks));
-  return [step(anyWhere(untimed), (options.timing === "clock" ? words.clock : words.minute)(lastCellWhere(untimed, clocks)))];
+  // Of a salt heated as it was weighed in no time is used.
+  const isUntimed = salt === undefined ? anyWhere(untimed) : all(is(salt.water, "=", saltWords.choices.driedFirst), anyWhere(untimed));
+  return [step(isUntimed, (options.timing === "clock" ? words.clock : words.minute)(lastCellWhere(untimed, clocks)))];
 }

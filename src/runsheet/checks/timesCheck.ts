@@ -1,4 +1,4 @@
-import { all, anyWhere, isNumber, placeWhere, product, sum, when, type Condition } from "../expressions/choices";
+import { all, anyWhere, isNumber, notNumber, placeWhere, product, sum, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { nameBelow, nameOf } from "../expressions/formulaText";
 import { lastCellWhere } from "../formulas/cellsNamed";
@@ -11,7 +11,8 @@ import { step, type Check, type Step } from "./Check";
 const words = checkWords.times;
 
 const MINUTES_PER_HOUR = 60;
-const MONTH_MINUTES = 31 * 24 * MINUTES_PER_HOUR;
+const DAY_MINUTES = 24 * MINUTES_PER_HOUR;
+const MONTH_MINUTES = 31 * DAY_MINUTES;
 // A bare time so many minutes after the one before is questioned: four intervals and an hour, at most half a day, where it may be
 // the other half of the clock; own bounds, no source.
 const INTERVALS = 4;
@@ -31,6 +32,11 @@ export function timesCheck(sheet: RunSheet): Check {
 
 const down = (column: number, from: number, to: number): Range => range(fixed(cell(from, column)), fixed(cell(to, column)));
 
+/** A day without a time of day: what a spreadsheet makes of 9-10 or 9/30. ROUND stands for INT, which takes no range everywhere. */
+const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of), is(of, ">=", FIRST_DATE), is(fn("ROUND", of, 0), "=", of));
+
+const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastCellWhere(isWholeDay(clocks), clocks)));
+
 /** A text, or a number that is neither a time of day nor a day with one. */
 const isNoTime = (of: Range): Expression =>
   sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
@@ -43,6 +49,7 @@ function ofMinutes(sheet: RunSheet): Step[] {
   const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   return [
     ...sheet.fired.flatMap(clocksOf).map(noTime),
+    ...sheet.fired.flatMap(clocksOf).map(wholeDay),
     step(
       anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
       words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
@@ -63,6 +70,7 @@ function ofClock(sheet: RunSheet): Step[] {
   const { drying, setup, working, settings, columns, fired } = sheet;
   const { first, total } = drying.rows;
   const [start, later, every] = [cell(first, CLOCK), down(CLOCK, first + 1, total + 1), down(CLOCK, first, total)];
+  const next = down(CLOCK, first + 2, total + 2);
   const gap = gaps(sheet);
   const bare = is(later, "<", 1);
   const timed = fn("ISNUMBER", later);
@@ -97,13 +105,15 @@ function ofClock(sheet: RunSheet): Step[] {
     notAfter: product(timed, is(gap, "<=", 0)),
     far: product(timed, bare, is(gap, ">", far)),
     longAfter: product(timed, is(gap, ">", MONTH_MINUTES)),
+    // By their dates far apart, and no round after it: one as planned shows that it was no slip of the date, or makes it count for nothing.
+    dated: product(timed, is(later, ">=", 1), is(gap, ">", sum(reckon(INTERVALS, "*", planned), DAY_MINUTES)), notNumber(next)),
   };
   const isUndated: Condition = all(isNumber(start), is(fn("COUNT", working.start), "=", 0), anyWhere(holds.undated));
   // Asked of the one row found, since a text among the boxes below would be an error in arithmetic over all of them.
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
   return [
-    ...[every, ...fired.flatMap(clocksOf)].map(noTime),
+    ...[every, ...fired.flatMap(clocksOf)].flatMap((clocks) => [noTime(clocks), wholeDay(clocks)]),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
@@ -111,6 +121,7 @@ function ofClock(sheet: RunSheet): Step[] {
     step(anyWhere(holds.notAfter), words.notAfter(at(holds.notAfter))),
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
     step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
+    step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -7,6 +8,8 @@ import { headWords } from "../words/headWords";
 import { resultWords } from "../words/resultWords";
 import { isAbsent } from "./absence";
 import { saltWords } from "../words/saltWords";
+import { haveNoCommonValue, spreadOf, weighingOf, WORTH_SAYING } from "./agreement";
+import { headline } from "./headline";
 import { aboveTheory, lossSays } from "./saltAnswer";
 import { block, isNotDry } from "./weighings";
 
@@ -24,32 +27,30 @@ export interface ChecksAt {
   readonly analysis: Cell | undefined;
   /** Those that mark the product ledger only. Left out where there is none. */
   readonly ledger?: readonly Cell[];
+  /** How the samples agree in the rows that bear on the answer, all but those of the ledger. Left out where there is no ledger or one sample. */
+  readonly agreedBesideLedger?: Range;
   /** That of the theoretical loss. Left out where no salt is heated. */
   readonly theory?: Cell;
   /** That of what was typed over: wrong where the answer is calculated from it, in doubt where it is not. */
   readonly typedOver: Cell;
 }
 
-// Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
-const WORTH_SAYING = 3;
-
 export const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
-
-/** The share that the answer is about: what left as vapour, in all stages or on heating, or of a run that ends with drying what was water. */
-export function headline({ charring, stages, heating }: RunSheet): "volatile" | "moistureWet" | "lostInAll" | "lossOnHeating" {
-  if (charring !== undefined) return "volatile";
-  if (stages !== undefined) return "lostInAll";
-  return heating === undefined ? "moistureWet" : "lossOnHeating";
-}
 
 export const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
 
 /** How many checks that bear on the answer are in doubt; those on the analysis, the ledger and the formulas of a salt do not. */
-const doubts = (checks: ChecksAt): Expression =>
-  [...[checks.analysis, checks.theory].flatMap((at) => at ?? []), ...(checks.ledger ?? [])].reduce<Expression>(
-    (so, at) => reckon(so, "-", when(is(at, "=", verdicts.doubt), 1, 0)),
+const doubts = (checks: ChecksAt): Expression => {
+  const beside = [...[checks.analysis, checks.theory].flatMap((at) => at ?? []), ...(checks.ledger ?? [])].map((at) => is(at, "=", verdicts.doubt));
+  return [...beside, ...disagreeInLedger(checks)].reduce<Expression>(
+    (so, isBeside) => reckon(so, "-", when(isBeside, 1, 0)),
     counted(checks, verdicts.doubt),
   );
+};
+
+/** Whether samples disagree in rows of the ledger only, on a sheet that has one. */
+export const disagreeInLedger = ({ agree, agreedBesideLedger }: ChecksAt): Condition[] =>
+  agree === undefined || agreedBesideLedger === undefined ? [] : [all(is(agree, "=", verdicts.doubt), is(fn("SUM", agreedBesideLedger), "=", 0))];
 
 /** Whether the answer is marked. By the checks, not by the mark it begins with: a spreadsheet may read "?" as any one character. */
 export const isMarked = (checks: ChecksAt): Condition => any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
@@ -79,7 +80,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
     charring === undefined
       ? [sheet.salt === undefined ? words.soFar : saltWords.soFar, words.heatedMoist, words.driedNotHeated]
       : [words.atLeast, words.charredMoist, words.dry];
-  const dried = dry(meanOrEnds(sheet, wet));
+  const dried = joined(dry(meanOrEnds(sheet, wet)), ofSome(sheet, wet));
   const undried = sheet.caught !== undefined ? words.fedMoist : sheet.salt !== undefined ? saltWords.notHeated : undefined;
   const notHeated = undried === undefined ? dried : when(is(fn("COUNT", wet), "=", 0), undried, dried);
   return firstOf(
@@ -89,7 +90,7 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
       [isNotDry(sheet), soFarDried],
       [is(fn("COUNT", block(sheet, table)), "=", 0), marked(checks, notHeated)],
       [is(fn("COUNT", shares), "=", 0), words.someOf(0, working.inUse)],
-      [is(table.allSteady, "=", 0), marked(checks, soFar(meanOrEnds(sheet, shares), material(sheet)))],
+      [is(table.allSteady, "=", 0), marked(checks, joined(soFar(meanOrEnds(sheet, shares), material(sheet)), ofSome(sheet, shares)))],
       ...noCommonAnswer(sheet, checks),
     ],
     settled(sheet, checks),
@@ -106,6 +107,12 @@ function meanOrEnds(sheet: RunSheet, shares: Range): Expression {
   if (sheet.options.replicates === 1) return mean;
   return when(areKeptApart(sheet), words.fromTo(percent(fn("MIN", shares)), percent(fn("MAX", shares))), mean);
 }
+
+/** A sample without its share is not in a mean, and the mean says so. */
+const ofSome = ({ options, working: { inUse } }: RunSheet, shares: Range): Expression => {
+  const count = fn("COUNT", shares);
+  return options.replicates === 1 ? NOTHING : when(is(count, "<", inUse), words.meanOfSome(count, inUse), NOTHING);
+};
 
 const marked = (checks: ChecksAt, sentence: Expression): Expression => joined(when(is(doubts(checks), ">", 0), words.inDoubt, NOTHING), sentence);
 
@@ -156,33 +163,15 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
         return [when(isNumber(one), joined(before, percent(one), " %"), NOTHING)];
       }),
     );
-  const isDifferent = any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""));
+  const areSeveral = is(working.inUse, ">", 1);
   const each = across((sample) => plusMinus(name, sample));
   const [ofEach, ofAll] = EACH_AND_ALL[name];
   return [
     some,
-    [disagrees(sheet, agree), words.disagree(listed(false), ofAll)] as const,
-    [all(isDifferent, is(working.inUse, ">", 1)), words.different(listed(true), ofEach, percent(fn("MAX", each), 2))] as const,
+    [haveNoCommonValue(sheet, name), words.disagree(listed(false), ofAll)] as const,
+    [all(areSeveral, is(setup.samplesAre, "=", "")), words.unsaid(nameOf(setup.samplesAre), ofEach, listed(true))] as const,
+    [all(areSeveral, is(setup.samplesAre, "=", "different")), words.different(listed(true), ofEach, percent(fn("MAX", each), 2))] as const,
   ];
-}
-
-/**
- * Whether repeats differ so much that they have no common answer: their check fails, and they differ by more than is wanted and than
- * weighing explains. Two samples that lie closer keep their mean, in doubt because two are few.
- */
-export const disagrees = (sheet: RunSheet, agree: Cell): Condition => all(is(agree, "=", verdicts.doubt), areFarApart(sheet));
-
-/** Whether samples differ by more than is wanted and than weighing explains. */
-export function areFarApart(sheet: RunSheet): Condition {
-  const name = headline(sheet);
-  const shares = sheet.across((sample) => sheet.share(name, sample));
-  const weighing = fn(
-    "MAX",
-    sheet.across((sample) => sheet.plusMinus(name, sample)),
-  );
-  const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
-  const most = fn("MAX", reckon(WORTH_SAYING, "*", weighing), fn("N", sheet.settings.wanted));
-  return is(spread, ">", most);
 }
 
 /** The answer of a run whose samples are weighed to the end: "71.46 % ± 0.31 % (95 %) of the dry …". */
@@ -231,15 +220,11 @@ const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + 
 
 /** What the ± covers and what it does not. */
 export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
-  const { share, plusMinus, across, options, setup, working, settings } = sheet;
+  const { share, across, options, setup, working, settings } = sheet;
   const name = headline(sheet);
   const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
   const shares = across((sample) => share(name, sample));
-  const weighing = fn(
-    "MAX",
-    across((sample) => plusMinus(name, sample)),
-  );
-  const spread = reckon(fn("MAX", shares), "-", fn("MIN", shares));
+  const [spread, weighing] = [spreadOf(sheet, name), weighingOf(sheet, name)];
   const times = when(
     is(spread, ">", reckon(WORTH_SAYING, "*", weighing)),
     covers.times(fn("FIXED", reckon(spread, "/", weighing), 0, true)),
@@ -263,7 +248,7 @@ export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
     is((table ?? sheet.drying).allSteady, "=", 0),
     is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
   );
-  const disagree = checks.agree === undefined ? [] : ([[disagrees(sheet, checks.agree), covers.each(rounding, others)]] as const);
+  const disagree = checks.agree === undefined ? [] : ([[haveNoCommonValue(sheet, name), covers.each(rounding, others)]] as const);
   const isSeveral = options.replicates > 1;
   const before = isSeveral ? when(areKeptApart(sheet), covers.beforeEach, covers.before(true)) : covers.before(false);
   return firstOf([[hasNone, before], ...(isSeveral ? [...disagree, ...several] : [])], covers.alone(rounding, others));

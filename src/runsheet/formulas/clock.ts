@@ -9,8 +9,12 @@ const MINUTES_PER_DAY = 1440;
 // Clocks are read to the second at best, so hundredths of a minute are enough.
 const DECIMALS_OF_A_MINUTE = 2;
 
-/** Whether a cell holds a clock time, a fraction of a day from 0 to below 1, or a date with one. */
-export const isClock = (at: Cell): Call => when(isNumber(at), when(is(at, "<", 1), is(at, ">=", 0), is(at, ">=", FIRST_DATE)), false);
+/**
+ * Whether a cell holds a clock time, a fraction of a day from 0 to below 1, or a date with one. A whole day is a date without a time, which
+ * spreadsheets make of 9-10 and 9/30; midnight of a day is typed as 0:01.
+ */
+export const isClock = (at: Cell): Call =>
+  when(isNumber(at), when(is(at, "<", 1), is(at, ">=", 0), all(is(at, ">=", FIRST_DATE), is(fn("MOD", at, 1), ">", 0))), false);
 
 /** When round 1 was, in days: with its date where it carries one or the sheet's date is given; nothing without any date. */
 export function startOfClock({ drying, setup }: RunSheet): Expression {

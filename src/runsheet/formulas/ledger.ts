@@ -3,6 +3,7 @@ import { fn, is, reckon, type Call, type Cell, type Expression } from "../expres
 import type { LedgerShare } from "../sheet/sharesOf";
 import type { Caught, RunSheet } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
+import { gainVariance } from "./vesselAgain";
 import { countOf, isGapless, latest } from "./weighings";
 
 const PERCENT = 100;
@@ -98,7 +99,7 @@ export const knownMoisture = ({ drying }: RunSheet, caught: Caught, sample: numb
  * as it is common, u(y) = u / D sqrt(q^2 + 1 + (1 - q)^2 + 2 n) with q = found / F, as LOSSFRACTION.U; of liquids, water and gas
  * u / D sqrt(2 n c^2 + 2 x^2), where c is the water content for water and 0 for gas. The moisture w of a sample fed moist adds
  * (y u(w) / (1 - w))^2, for water formed ((1 - y) u(w) / (1 - w))^2, and the water content of the liquids (L u / D)^2
- * (GUM, JCGM 100:2008, 5.1.2). A gas is taken as typed.
+ * (GUM, JCGM 100:2008, 5.1.2); what the vessel gained adds its own to all that the char stands in (gainVariance). A gas is taken as typed.
  */
 export function ledgerPlusMinus(sheet: RunSheet, caught: Caught, name: LedgerShare, sample: number): Expression {
   const dry = sheet.drying.net(sample);
@@ -112,6 +113,7 @@ export function ledgerPlusMinus(sheet: RunSheet, caught: Caught, name: LedgerSha
   const pair = reckon(2, "*", pairs);
   const net = netReadings(sheet, sample);
   const difference = sum(notFoundReadings(sheet, caught, sample), pair);
+  const ofGain = (per: Cell): Expression[] => (sheet.end === undefined ? [] : [reckon(gainVariance(sheet, sample, "all"), "/", square(per))]);
   const variance = {
     liquidYield: () => sum(ofReadings(sum(pair, reckon(net, "*", square(ofFed))), dry), square(product(share, moist))),
     waterFormed: () => {
@@ -120,9 +122,9 @@ export function ledgerPlusMinus(sheet: RunSheet, caught: Caught, name: LedgerSha
       return sum(ofReadings(ofReading, dry), ofContents, square(product(reckon(1, "-", share), moist)));
     },
     gasMeasured: () => sum(ofReadings(reckon(net, "*", square(ofFed)), dry), square(product(share, moist))),
-    gasDifference: () => sum(ofReadings(difference, dry), square(product(share, moist))),
-    unaccounted: () => sum(ofReadings(difference, dry), square(product(share, moist))),
-    closure: () => ofReadings(difference, fed),
+    gasDifference: () => sum(ofReadings(difference, dry), ...ofGain(dry), square(product(share, moist))),
+    unaccounted: () => sum(ofReadings(difference, dry), ...ofGain(dry), square(product(share, moist))),
+    closure: () => sum(ofReadings(difference, fed), ...ofGain(fed)),
   }[name]();
   return onceNumbers([share, sheet.working.u], reckon(2, "*", fn("SQRT", variance)));
 }

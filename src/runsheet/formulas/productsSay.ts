@@ -5,7 +5,7 @@ import type { Caught, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { headWords } from "../words/headWords";
 import { isAbsent } from "./absence";
-import { isMarked, type ChecksAt } from "./answer";
+import { disagreeInLedger, isMarked, type ChecksAt } from "./answer";
 
 const words = headWords.ledger;
 
@@ -25,7 +25,7 @@ export function productsSay(sheet: RunSheet, caught: Caught, checks: ChecksAt): 
     ],
     words.mixed,
   );
-  const isDoubted = any(...(checks.ledger ?? []).map((at) => is(at, "=", checkWords.verdicts.doubt)));
+  const isDoubted = any(...(checks.ledger ?? []).map((at) => is(at, "=", checkWords.verdicts.doubt)), ...disagreeInLedger(checks));
   const told = joined(when(isDoubted, headWords.answer.inDoubt, NOTHING), words.told(mean("charYield"), mean("liquidYield"), water, gas));
   return firstOf(
     [

@@ -1,13 +1,15 @@
-import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import { isLedgerShare, isStageShare } from "../sheet/sharesOf";
 import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
+import { haveNoCommonValue } from "./agreement";
 import { knownMoisture, ledgerPlusMinus, ledgerShare } from "./ledger";
 import { byTheory, byTheoryPlusMinus, isByTheory } from "./salt";
 import { stagePlusMinus, stageShare } from "./stages";
+import { gainVariance } from "./vesselAgain";
 import { countWithUncertainty, withUncertainty } from "./withUncertainty";
 
 /** What is left of one sample at each stage, g without the vessel. */
@@ -83,15 +85,11 @@ export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expre
 
 const isOfDrying = (name: ShareName): boolean => name === "moistureWet" || name === "moistureDry";
 
-// Half of the change lies either side of its middle, a rectangle of that half-width has this over it: |g| / sqrt(12) (GUM, 4.3.7).
-const RECTANGLE = 12;
-
 /**
  * ± 95 % of a share by weighing alone: 2 u(y), with y = after / before and u of one zeroed weighing. Where one vessel weighing serves
  * both, u(y) = u / before sqrt(1 + y^2 + (1 - y)^2); on a tared balance no vessel weighing comes in, sqrt(1 + y^2), both as
  * LOSSFRACTION.U; where the vessel was weighed again, each mass has two weighings of its own, sqrt(2 (1 + y^2)); of char without its
- * ash, whose own weighing stands in both, the first, and twice its square. Char that was ashed later stood in a vessel whose scale was
- * somewhere between none and all, which adds |g| / sqrt(12). On the dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008,
+ * ash, whose own weighing stands in both, the first, and twice its square. What the vessel gained adds its own variance (gainVariance). On the dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008,
  * 5.1.2).
  */
 export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
@@ -113,9 +111,9 @@ export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): E
   const once = when(isTared, own, common);
   const ofWeighing = reckon(square(u), "*", again === undefined ? once : when(isNumber(again), reckon(2, "*", own), once));
   const isAshedLater = sheet.ashing !== undefined && (name === "volatile" || name === "charYield" || name === "charYieldAshFree");
-  const gain = fn("N", sheet.end?.gain(sample) ?? 0);
   const moisture = isCharred ? [square(product(after, moistureOff(sheet, sheet.caught, sample)))] : [];
-  const variance = isAshedLater ? sum(ofWeighing, reckon(square(gain), "/", RECTANGLE)) : sum(ofWeighing, ...moisture);
+  const scale = isOfDrying(name) || sheet.end === undefined ? [] : [gainVariance(sheet, sample, isAshedLater ? "half" : "all")];
+  const variance = sum(ofWeighing, ...scale, ...moisture);
   const plusMinus = reckon(reckon(2, "*", fn("SQRT", variance)), "/", before);
   return onceNumbers([sheet.share(name, sample), u], gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus);
 }
@@ -156,7 +154,7 @@ export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareNa
 }
 
 /** What all samples say together, in words: the mean ± 95 %, or why there is none. */
-export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Condition | undefined): Expression {
+export function togetherSays(sheet: RunSheet, name: ShareName): Expression {
   const { working, share, across, setup, options } = sheet;
   const shares = across((sample) => share(name, sample));
   const together = working.together(name);
@@ -167,7 +165,7 @@ export function togetherSays(sheet: RunSheet, name: ShareName, disagree: Conditi
       [any(is(fn("COUNT", shares), "=", 0), is(fn("COUNT", shares), "<", working.inUse)), NOTHING],
       ...(isSeveral
         ? ([
-            ...(disagree === undefined ? [] : ([[disagree, resultWords.noCommonValue]] as const)),
+            [haveNoCommonValue(sheet, name), resultWords.noCommonValue],
             [all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""))), resultWords.keptApart],
           ] as const)
         : []),

@@ -1,4 +1,4 @@
-import { all, anyWhere, firstOf, lacksNumber, NOTHING, noNumber, when, type Condition } from "../expressions/choices";
+import { all, any, anyWhere, firstOf, lacksNumber, NOTHING, noNumber, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { CLOCK } from "../sheet/Columns";
@@ -6,6 +6,7 @@ import { decimalsOf } from "../sheet/massFormats";
 import { saltWords } from "../words/saltWords";
 import { weighingWords } from "../words/weighingWords";
 import { isAbsent } from "./absence";
+import { isMoreThanScale } from "./vesselAgain";
 import { block, isNotDry } from "./weighings";
 
 const { says, total: totals, verdicts, end: endWords } = weighingWords;
@@ -115,6 +116,7 @@ export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>): 
     [
       [is(fn("COUNT", gains), "=", 0), when(isNext(sheet, end.vessel(1)), says.next, NOTHING)],
       [is(fn("MIN", gains), "<", reckon(0, "-", explained)), endWords.lighter],
+      [any(...sheet.samples.map((sample) => isMoreThanScale(sheet, end, sample))), endWords.moreThanScale],
       [is(fn("MAX", gains), ">", explained), endWords.scale],
     ],
     endWords.unchanged,

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { checkWords } from "../words/checkWords";
@@ -10,12 +10,17 @@ import { isMarked, percent, type ChecksAt } from "./answer";
 const { says } = saltWords;
 const { verdicts } = checkWords;
 
+/** Whether theory is in doubt itself; where it is not, less than it left, of which the comparison tells the meaning. */
+const isUnread = ({ theory, startMass, residueMass }: Salt): Condition =>
+  any(fn("ISERROR", startMass), fn("ISERROR", residueMass), is(when(isNumber(theory), is(theory, ">", 0), false), "=", false));
+
 const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
 
 /** What the loss comes to: n and which number is claimed, or the share of theory; before that, what theory says. */
 export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Expression {
   const { heating, across, share, setup, working, options } = sheet;
   const of = (name: ShareName) => across((sample) => share(name, sample));
+  const hasAll = (name: ShareName): Condition => is(fn("COUNT", of(name), working.together(name)), ">", fn("MAX", 1, working.inUse));
   const isUnfinished = heating === undefined ? any(is(1, "=", 1)) : is(heating.allSteady, "=", 0);
   const before = firstOf(
     [
@@ -28,11 +33,13 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
   return firstOf(
     [
       [isMarked(checks), says.waits],
-      ...(checks.theory === undefined ? [] : ([[is(checks.theory, "=", verdicts.doubt), says.inDoubt(nameOf(checks.theory))]] as const)),
+      ...(checks.theory === undefined
+        ? []
+        : ([[all(is(checks.theory, "=", verdicts.doubt), isUnread(salt)), says.inDoubt(nameOf(checks.theory))]] as const)),
       [any(isUnfinished, is(fn("COUNT", of("lossOnHeating")), "<", fn("MAX", 1, working.inUse))), before],
       ...(options.replicates === 1 ? [] : ([[isDifferent, says.each]] as const)),
-      [is(fn("COUNT", of("waters"), working.together("waters")), ">", 1), watersSay(sheet, salt)],
-      [is(fn("COUNT", of("ofTheory"), working.together("ofTheory")), ">", 1), shareSays(sheet)],
+      [hasAll("waters"), watersSay(sheet, salt)],
+      [hasAll("ofTheory"), shareSays(sheet)],
     ],
     before,
   );

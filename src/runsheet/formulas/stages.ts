@@ -5,6 +5,7 @@ import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
 import { isTared } from "./ledger";
 import { correctionFor } from "./strip";
+import { gainVariance } from "./vesselAgain";
 import { block, countOf, isGapless, latest } from "./weighings";
 
 /** A stage's place, from 1, whatever is put in above. */
@@ -80,15 +81,12 @@ export function stageShare({ drying, columns }: RunSheet, table: Fired, name: St
   return onceNumbers(needed, reckon(columns.working(row - 1, sample), "-", columns.working(row, sample)));
 }
 
-// Half of the change lies either side of its middle, a rectangle of that half-width has this over it: |g| / sqrt(12) (GUM, 4.3.7).
-const RECTANGLE = 12;
-
 /**
  * ± 95 % of what a stage lost by weighing alone: 2 u(r), r = (before - after) / dry. The two readings of a later stage are its own,
  * u(r) = u / dry sqrt(2 + 2 r^2), the last term from the dry sample's two; the first stage shares a reading with the dry sample,
  * u / dry sqrt((1 - r)^2 + 1 + r^2); on a tared balance no vessel reading comes in, which halves the last term of the one and drops
  * that of the other. A vessel weighed again gives each of k stages gain / k, whose two readings add 2 / k^2; where in the run it grew is
- * not known, which adds |gain| / sqrt(12) (GUM, JCGM 100:2008, 5.1.2).
+ * not known, which adds its own variance (gainVariance) (GUM, JCGM 100:2008, 5.1.2).
  */
 export function stagePlusMinus(sheet: RunSheet, table: Fired, name: StageShare, sample: number): Expression {
   const { u } = sheet.working;
@@ -97,7 +95,7 @@ export function stagePlusMinus(sheet: RunSheet, table: Fired, name: StageShare, 
   const ofReadings = row === table.rows.first ? sum(square(reckon(1, "-", r)), 1, vessel) : sum(2, square(r), vessel);
   const { end } = sheet;
   const again = end && when(isNumber(end.vessel(sample)), reckon(2, "/", square(countOf(table, sample))), 0);
-  const scale = end && reckon(square(fn("N", end.gain(sample))), "/", RECTANGLE);
+  const scale = end && gainVariance(sheet, sample, { share: reckon(1, "/", countOf(table, sample)) });
   const variance = sum(reckon(square(u), "*", again === undefined ? ofReadings : sum(ofReadings, again)), ...(scale === undefined ? [] : [scale]));
   return onceNumbers([r, u], reckon(reckon(2, "*", fn("SQRT", variance)), "/", sheet.drying.net(sample)));
 }

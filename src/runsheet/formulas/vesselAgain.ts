@@ -1,13 +1,33 @@
-import { all, any, isNumber, type Condition } from "../expressions/choices";
-import { fn, is, reckon } from "../expressions/Expression";
+import { all, any, isNumber, square, sum, when, type Condition } from "../expressions/choices";
+import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 
-// More than this share of the dry sample, 2 in 100, is more often char left inside than scale; own bound, no source.
-const DRY_PER_SCALE = 50;
+// More than this share of the dry sample, 1 in 200, is more often char left inside than scale, and moves the answer by half of a usual
+// wanted ±; own bound, no source.
+const DRY_PER_SCALE = 200;
 // Scale, or char left inside, never comes to half of what was fired; own bound, no source.
 const DRY_PER_OTHER = 2;
 
+// A rectangle of this width has so much over it: |g| / sqrt(12) (GUM, JCGM 100:2008, 4.3.7).
+const RECTANGLE = 12;
+
 type End = NonNullable<RunSheet["end"]>;
+
+/**
+ * What a gain of the vessel puts into the variance of a mass, g squared. Scale on the vessel and char left inside cannot be told apart, nor
+ * when it came, so anything between none and all of the gain g may have to be taken off. Where a part f of it was, the truth lies by
+ * (1/2 - f) g off the middle of that rectangle on the mean: g^2 (1/12 + (1/2 - f)^2) (GUM, JCGM 100:2008, 4.3.7; F.2.4.5 from memory). A gain that two
+ * readings explain is none, and their uncertainty is counted already.
+ * @param part of the gain taken off: all of it from the last table, half from one before it, or a share that is worked out
+ */
+export function gainVariance({ working, end }: RunSheet, sample: number, part: "all" | "half" | { readonly share: Expression }): Expression {
+  if (end === undefined) return 0;
+  const gain = fn("N", end.gain(sample));
+  const middle = reckon(1, "/", RECTANGLE);
+  const factor =
+    part === "all" ? reckon(4, "/", RECTANGLE) : part === "half" ? middle : sum(middle, square(reckon(reckon(1, "/", 2), "-", part.share)));
+  return when(is(fn("ABS", gain), ">", fn("N", working.explained)), reckon(square(gain), "*", factor), 0);
+}
 
 /** Whether a vessel weighed again lost more than two readings explain. */
 export const isLighter = ({ working }: RunSheet, end: End, sample: number): Condition =>

@@ -14,7 +14,7 @@ export interface BalanceSheet extends Sheet {
   readonly dates: Range;
   readonly readings: Range;
   readonly zeros: Range;
-  round(row: number): Readonly<Record<"date" | "reading" | "zero" | "off" | "apart" | "twice" | "says" | "number", Cell>>;
+  round(row: number): Readonly<Record<"date" | "reading" | "zero" | "off" | "apart" | "expected" | "says" | "number", Cell>>;
   corner(place: Place): Readonly<Record<"box" | "off" | "says", Cell>>;
   readonly largestOff: Cell;
   finding(name: Performance): Readonly<Record<"trust" | "value" | "plusMinus" | "says", Cell>>;
@@ -67,7 +67,7 @@ export function balanceSheet(options: CheckedOptions): BalanceSheet {
       zero: cell(row, zero),
       off: at.reckoned(row, 1),
       apart: at.reckoned(row, 2),
-      twice: at.reckoned(row, 3),
+      expected: at.reckoned(row, 3),
       says: cell(row, at.verdict),
       number: cell(row, at.elapsed),
     }),

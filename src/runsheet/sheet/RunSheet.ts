@@ -69,6 +69,8 @@ export interface Working {
   contradiction(sample: number): Cell;
   /** ± 95 % of all samples together: on a sheet of one sample that of its weighing. */
   together(name: ShareName): Cell;
+  /** How the samples of a row of the results agree (AGREEMENT), on a sheet of several. */
+  agreement(name: ShareName): Cell;
 }
 
 /** Weighings one below the other, the same round of all samples in a row. */
@@ -191,6 +193,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
       start: work(setup.date),
       weighingsLeft: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),
+      agreement: (name) => work(results.shares[name] ?? 0, 2),
       together: (name) => (options.replicates === 1 ? plusMinus(name, 1) : work(results.shares[name] ?? 0)),
     },
     drying: dried,

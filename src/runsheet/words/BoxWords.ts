@@ -28,7 +28,8 @@ export const zeroWords = (when: "before" | "after"): BoxWords => ({
 });
 
 /** Said when a bare number is typed where a clock time is wanted. */
-export const CLOCK_REFUSAL = "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time. With a date: 21 Nov 9:30.";
+export const CLOCK_REFUSAL =
+  "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
 
 export const clockWords = (title: string, prompt: string): Omit<BoxWords, "label"> => ({ title, prompt, refusal: CLOCK_REFUSAL });
 

@@ -3,7 +3,7 @@ import type { checkWords } from "./checkWords";
 /** What each check looks at. */
 export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], string>> = {
   vessel: "Whether each empty vessel was weighed and its moist sample stands above it, by a hundredth of the vessel at least (common practice).",
-  times: "Whether clock boxes hold times, rounds follow one another, and none lies far from the plan.",
+  times: "Whether clock boxes hold times, rounds and firings follow one another, and no round lies far from the plan.",
   rows: "Whether every weight is a number, no row is left out above a filled one, and each weight has its time.",
   gain: "Whether any weighing is heavier than the one before it by more than two readings explain.",
   order: "Whether vessel, char, dry and moist weights stand in the order in which they can be.",
@@ -12,14 +12,16 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
   charDone: "Whether the last two weighings of the char agree within the limit.",
   ashDone: "Whether the last two weighings of the ash agree within the limit.",
   heatDone: "Whether the last two weighings after heating agree within the limit.",
-  theory: "Whether the formulas can be read and the residue can come from the salt, and no more left than theory allows, beyond the ±.",
+  theory:
+    "Whether the formulas can be read and the residue can come from the salt, and what left is neither more nor less than theory says, beyond the ±.",
   rising: "Whether each stage is set no lower than the one before, has a temperature, and was measured near what was set.",
   stageHeld: "Whether a stage that was held again lost nothing more.",
   caught: "Whether all that was weighed empty is weighed again, in grams, and nothing but the receivers' liquid changed.",
   ledger: "Whether the products add up: percentages are such, water is not less than was fed, and little is unaccounted for.",
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
-  vesselAgain: "Whether the vessel, weighed again, lost nothing and gained no more than scale.",
-  agree: "Whether repeats agree within the wanted ± and the method's own scatter.",
+  vesselAgain:
+    "Whether the vessel, weighed again, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
+  agree: "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter.",
   fine: "Whether the balance is fine enough, and the sample large enough, for the wanted ±.",
   range: "Whether water, char and ash lie in the ranges of untreated plants (common practice).",
   material: "Whether each firing was measured near what was set, and the vessel's material stands the hottest temperature noted.",

@@ -54,6 +54,11 @@ export const checkWords = {
   },
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
+    wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
+    daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
+      doubted(
+        text`${at} comes ${hours} h after the round before, planned ${planned} min. Look at their dates; if right, weigh once more as planned.`,
+      ),
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
     dateMissing: (at: Expression, date: Expression, first: Expression) =>
       doubted(text`${at} has a date and round 1 has none. Type the date of round 1 in ${date}, or in ${first} too.`),
@@ -144,6 +149,10 @@ export const checkWords = {
         contradiction,
         ofSample(sample, text`lost ${percent} %, theory is ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
       ),
+    below: (sample: number, percent: Expression, theory: Expression) =>
+      doubted(
+        ofSample(sample, text`lost ${percent} %, theory is ${theory} %: not all of it changed, or it is impure, which cannot be told. Heat on?`),
+      ),
     aboveByVessel: (sample: number, percent: Expression, theory: Expression, again: Expression, vessel: Expression) =>
       joined(
         contradiction,
@@ -188,15 +197,26 @@ export const checkWords = {
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
-      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}, more than scale: a slip, or left inside. Brush out, weigh again.`)),
+      doubted(
+        ofSample(
+          sample,
+          text`${at} is ${grams} g heavier than ${before}, more than scale: char left inside cannot be told from it. Brush out, weigh again.`,
+        ),
+      ),
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: they differ by ${percent} %, ${times} times the weighing ±${apart}. Take more.`),
+      doubted(
+        text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times the largest weighing ±${apart}. Take more.`,
+      ),
     /** Where there is no common answer, there is no ± of it. */
     farApart: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`They differ by ${percent} %, ${times} times the weighing ±${apart}: too much for one answer. Look for a cause, or take more.`),
+      doubted(text`Their range is ${percent} %, ${times} times the largest weighing ±${apart}: no one answer. Look for a cause, or take more.`),
+    rowApart: (row: Expression, together: Expression) =>
+      doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
+    rowWide: (row: Expression, together: Expression) =>
+      doubted(text`${row}: together ± ${together} %, more than wanted. Look for a slip or a cause, or take more.`),
     apart: (sample: Expression) => text`; sample ${sample} stands apart`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),

@@ -55,9 +55,12 @@ export const headWords = {
     wasLost: "of the dry weight left in all",
     oneSample: "1 sample.",
     meanOf: (count: Expression) => text`Mean of ${count} samples.`,
+    meanOfSome: (count: Expression, inUse: Expression) => text` Of ${count} of ${inUse} samples only.`,
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
     inDoubt: "? In doubt: ",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
+    unsaid: (at: Expression, what: string, shares: Expression) =>
+      text`? Repeats or different? Say it in ${at}. Till then no common answer. ${what}: ${shares}.`,
     different: (shares: Expression, what: string, plusMinus: Expression) => text`${what}: ${shares}; weighing ± ${plusMinus} % (95 %) each.`,
     leftOfEach: "Left as vapour, of each when dry",
     waterOfEach: "Water, of each when moist",
@@ -83,7 +86,7 @@ export const headWords = {
       text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
     others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
-    times: (times: Expression) => text`, ${times} times the weighing ±`,
+    times: (times: Expression) => text` (range ${times} times the largest weighing ±)`,
     roundingOnly: " (rounding only)",
   },
   ledger: {

@@ -16,7 +16,11 @@ const OPEN_FIRE = "Mass balance of complete burning, as RETORT.BURN.COMPARE give
 
 export const meaningWords = {
   lost: { about: "What left since the weighing above. Below 0 is a gain.", source: DIFFERENCE },
-  gain: { about: "What the empty vessel weighs more than at the start: scale, or something left inside.", source: DIFFERENCE },
+  gain: {
+    about:
+      "What the empty vessel weighs more than at the start: scale, or something left inside, which cannot be told apart. It is taken off what stayed, and the ± reaches from none of it to all of it.",
+    source: DIFFERENCE,
+  },
   dry: { about: "The sample without its vessel once it is shown dry; blank until then.", source: DIFFERENCE },
   char: { about: "What is left after the latest firing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
   ash: { about: "What is left after the latest ashing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
@@ -57,6 +61,12 @@ export const meaningWords = {
     plusMinus:
       "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
     source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t. That the larger of the two counts is our own convention.",
+  },
+  agreement: {
+    about:
+      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are.",
+    source:
+      "Own convention: farther apart than the wanted ± and than three times the largest weighing ±. Method's own scatter by the critical range of ISO 5725-6. Each row by the same.",
   },
   trust: { about: "Whether this line is to be trusted, or the first check that puts it in doubt.", source: BY_ITS_CHECK },
   says: {

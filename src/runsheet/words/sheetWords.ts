@@ -18,7 +18,7 @@ export const sheetWords = {
     contradiction: "weights that contradict",
     vessel: "empty vessel counted, g",
     corrected: "counted, g with the vessel",
-    together: "± 95 % together",
+    together: "± 95 % together; how samples agree: 0 well",
     typedOver: "cells typed over that the answer rests on; others; first; second; third; of the head; blocks; more blocks; further blocks",
     steadyFiring: "steady since firing, each and all",
     firedVessel: "vessel counted here, g",

@@ -88,6 +88,7 @@ export const weighingWords = {
     notesBox: { title: "Notes", prompt: "Anything seen: weather, smell, a draught, a spill.", refusal: "" },
     unchanged: "vessel unchanged",
     scale: "scale allowed for",
+    moreThanScale: "? more than scale",
     lighter: "? lighter than before",
   },
 } as const;

@@ -69,16 +69,13 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
   newest: [
     ["five rounds, which begin the history", [valued, read(...FIVE)], NOT_YET],
     ["the sixth in order", [valued, read(...FIVE, 200.02)], FINE],
-    // mean 200.008, 2 s 0.0167 g, 3 s 0.0251 g
+    // mean 200.008, s 0.0083666: t s sqrt(1 + 1/5) is 0.0254 g at 1 in 20 and 0.0607 g at 1 in 370
+    ["beyond 2 s, as one in seven is by chance", [valued, read(...FIVE, 200.03)], FINE],
+    ["as one in twenty is", [valued, read(...FIVE, 199.98)], "? C18 is -0.028 g off the mean before: by chance one round in twenty is. Weigh again."],
     [
-      "beyond 2 s",
-      [valued, read(...FIVE, 200.03)],
-      "? C18 is 0.022 g off the mean before, beyond 2 s: one round in twenty is, by chance. Weigh again.",
-    ],
-    [
-      "beyond 3 s",
-      [valued, read(...FIVE, 199.98)],
-      "? C18 is -0.028 g off the mean before, beyond 3 s. Level, clean, weigh again; if it stays, have it adjusted.",
+      "as one in 370 is",
+      [valued, read(...FIVE, 199.94)],
+      "? C18 is -0.068 g off the mean before: by chance one round in 370 is. Level, clean, weigh again; if it stays, have it adjusted.",
     ],
     ["back in order after that", [valued, read(...FIVE, 199.98, 200.01)], FINE],
   ],

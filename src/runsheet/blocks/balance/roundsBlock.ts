@@ -1,6 +1,6 @@
-import { isNumber, NOTHING, onceNumbers, when } from "../../expressions/choices";
+import { isNumber, onceNumbers, when } from "../../expressions/choices";
 import { cell, fixed, fn, is, range, reckon } from "../../expressions/Expression";
-import { apartFrom, bias, twiceScatter } from "../../formulas/balance/history";
+import { apartFrom, bias, expectedNext, expectedOff } from "../../formulas/balance/history";
 import { roundSays, roundsSay } from "../../formulas/balance/roundSays";
 import { FIRST_DATE } from "../../formulas/clock";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
@@ -29,7 +29,7 @@ export function roundsBlock(sheet: BalanceSheet): Block {
         [top.zero.column]: words.columns.zero,
         [top.off.column]: words.columns.off,
         [top.apart.column]: words.columns.apart,
-        [top.twice.column]: words.columns.twice,
+        [top.expected.column]: words.columns.expected,
         [columns.verdict]: sheetWords.says,
       }),
       ...every.flatMap((row): BlockCell[] => {
@@ -41,19 +41,14 @@ export function roundsBlock(sheet: BalanceSheet): Block {
           box(at.zero, { format: formats.read }),
           calculated(at.off, onceNumbers([at.reading, sheet.setup.value], reckon(at.reading, "-", sheet.setup.value)), "runReckoned", formats.read),
           calculated(at.apart, apartFrom(sheet, row), "runReckoned", formats.corrected),
-          calculated(at.twice, twiceScatter(sheet, row), "runReckoned", formats.corrected),
+          calculated(at.expected, expectedOff(sheet, row), "runReckoned", formats.corrected),
           calculated(at.says, roundSays(sheet, row), "runVerdict"),
           working(at.number, fn("ROWS", range(fixed(top.reading), at.reading)), "0"),
         ];
       }),
       { at: cell(total, LABEL), content: words.total, style: "runTotal" },
       calculated(columns.reckoned(total, 1), bias(sheet), "runTotalNumber", formats.corrected),
-      calculated(
-        columns.reckoned(total, 3),
-        when(isNumber(sheet.working.scatter), reckon(2, "*", sheet.working.scatter), NOTHING),
-        "runTotalNumber",
-        formats.corrected,
-      ),
+      calculated(columns.reckoned(total, 3), expectedNext(sheet), "runTotalNumber", formats.corrected),
       calculated(cell(total, columns.verdict), roundsSay(sheet), "runVerdictStrong"),
     ],
     entryRules: [

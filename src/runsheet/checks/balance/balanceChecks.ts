@@ -96,13 +96,13 @@ const newestOf = ({ rows, working }: BalanceSheet, column: number): Expression =
 function newestCheck(sheet: BalanceSheet): Check {
   const { rows, working, round } = sheet;
   const first = round(rows.rounds.first);
-  const [apart, twice] = [newestOf(sheet, first.apart.column), newestOf(sheet, first.twice.column)];
-  const { two, three } = isBeyond(sheet, apart, twice);
+  const [apart, expected] = [newestOf(sheet, first.apart.column), newestOf(sheet, first.expected.column)];
+  const { warning, action } = isBeyond(sheet, apart, expected, reckon(working.count, "-", 1));
   const at = nameBelow(first.reading, reckon(working.count, "-", 1));
   const off = grams(sheet, fn("N", apart), 1);
   return {
     silentWhile: is(when(is(working.count, ">", 0), isNumber(apart), false), "=", false),
-    steps: [step(three, words.newest.three(at, off)), step(two, words.newest.two(at, off))],
+    steps: [step(action, words.newest.action(at, off)), step(warning, words.newest.warning(at, off))],
   };
 }
 

@@ -32,20 +32,41 @@ const isJudged = (sheet: BalanceSheet, row: number): Condition =>
 export const apartFrom = (sheet: BalanceSheet, row: number): Expression =>
   when(isJudged(sheet, row), reckon(sheet.round(row).reading, "-", row === sheet.rows.rounds.first ? 0 : fn("AVERAGE", before(sheet, row))), NOTHING);
 
-/** Twice the standard deviation of the rounds before, g, and no less than one display step: a change of one step is no news. */
-export const twiceScatter = (sheet: BalanceSheet, row: number): Expression =>
-  when(
-    isJudged(sheet, row),
-    row === sheet.rows.rounds.first ? 0 : fn("MAX", reckon(2, "*", fn("STDEV", before(sheet, row))), fn("N", sheet.setup.step)),
-    NOTHING,
-  );
+/**
+ * How far one more round lies off the mean of n before it, at a level: t s sqrt(1 + 1/n), Student's t with n - 1 degrees of freedom
+ * (prediction interval of one observation; Hahn and Meeker, Statistical Intervals, 1991, chapter 4, and ISO 16269-8, from memory). Twice the
+ * scatter would be passed by chance once in 7 with five rounds before, since their scatter is itself known little.
+ */
+const expectedWithin = (outside: Expression, count: Expression, scatter: Expression): Expression =>
+  product(fn("TINV", outside, reckon(count, "-", 1)), scatter, fn("SQRT", reckon(1, "+", reckon(1, "/", count))));
 
-/** Beyond 2 s and beyond 3 s of the rounds before: Shewhart's warning and action limits (ISO 7870-2, from memory), at least 1 and 2 steps. */
-export const isBeyond = ({ setup }: BalanceSheet, apart: Expression, twice: Expression) => {
+// Two-sided, by chance: 1 round in 20, and 1 in 370, what lies beyond two and three standard deviations that are known.
+const WARNING = reckon(1, "/", 20);
+const ACTION = reckon(1, "/", 370);
+
+/** How far this round may lie off the mean of those before, 95 %, g, and no less than one display step: a change of one step is no news. */
+export const expectedOff = (sheet: BalanceSheet, row: number): Expression =>
+  when(isJudged(sheet, row), row === sheet.rows.rounds.first ? 0 : atLeastAStep(sheet, before(sheet, row)), NOTHING);
+
+/** The same of the round to come, by all there are. */
+export const expectedNext = (sheet: BalanceSheet): Expression =>
+  when(is(sheet.working.count, ">=", FEWEST_BEFORE), atLeastAStep(sheet, sheet.readings), NOTHING);
+
+const atLeastAStep = ({ setup }: BalanceSheet, rounds: Range): Expression =>
+  fn("MAX", expectedWithin(WARNING, fn("COUNT", rounds), fn("STDEV", rounds)), fn("N", setup.step));
+
+/**
+ * Beyond what is to be expected of one round in 20, and of one in 370: warning and action limits, as Shewhart's (ISO 7870-2, from memory),
+ * at least 1 and 2 steps. @param count of the rounds before
+ */
+export const isBeyond = ({ setup }: BalanceSheet, apart: Expression, expected: Expression, count: Expression) => {
   const off = fn("ABS", fn("N", apart));
-  const thrice = fn("MAX", reckon(reckon(3, "*", fn("N", twice)), "/", 2), reckon(2, "*", fn("N", setup.step)));
-  const judged = all(isNumber(apart), isNumber(twice));
-  return { two: all(judged, is(off, ">", sum(fn("N", twice), BINARY))), three: all(judged, is(off, ">", sum(thrice, BINARY))) };
+  const t = (outside: Expression): Expression => fn("TINV", outside, reckon(count, "-", 1));
+  const far = fn("MAX", reckon(product(fn("N", expected), t(ACTION)), "/", t(WARNING)), reckon(2, "*", fn("N", setup.step)));
+  // Student's t is asked for only where there are rounds to be judged by.
+  const beyond = (limit: Expression): Condition =>
+    when(all(isNumber(apart), isNumber(expected), is(count, ">=", FEWEST_BEFORE)), is(off, ">", sum(limit, BINARY)), false);
+  return { warning: beyond(fn("N", expected)), action: beyond(far) };
 };
 
 // A reading further off the weight's value than this share of it, 1 in 100, is of another weight; own bound, no source.

@@ -1,5 +1,5 @@
 import { all, firstOf, isNumber, NOTHING, when } from "../../expressions/choices";
-import { fn, is, reckon, type Expression } from "../../expressions/Expression";
+import { fixed, fn, is, reckon, type Expression } from "../../expressions/Expression";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { decimalsOf } from "../../sheet/massFormats";
 import type { Place } from "../../sheet/balanceRows";
@@ -15,8 +15,9 @@ export const grams = ({ options }: BalanceSheet, mass: Expression, more = 0): Ex
 
 /** What the sheet says of a round. */
 export function roundSays(sheet: BalanceSheet, row: number): Expression {
-  const { reading, date, off, apart, twice, zero } = sheet.round(row);
-  const { two, three } = isBeyond(sheet, apart, twice);
+  const { reading, date, off, apart, expected, zero } = sheet.round(row);
+  const before = reckon(fn("ROW", reading), "-", fn("ROW", fixed(sheet.round(sheet.rows.rounds.first).reading)));
+  const { warning, action } = isBeyond(sheet, apart, expected, before);
   const isZeroOff = all(isNumber(zero), is(fn("ABS", fn("N", zero)), ">", sheet.working.explained));
   return firstOf(
     [
@@ -24,8 +25,8 @@ export function roundSays(sheet: BalanceSheet, row: number): Expression {
       [fn("ISTEXT", reading), weighingWords.says.notANumber],
       [is(fn("COUNT", date), "=", 0), says.date],
       [when(isNumber(off), isOtherWeight(sheet, off), false), says.slip],
-      [three, says.beyondThree],
-      [two, says.beyondTwo],
+      [action, says.farBeyond],
+      [warning, says.beyond],
       [isZeroOff, says.zero(grams(sheet, zero))],
       [isNumber(apart), says.inOrder],
     ],

@@ -33,10 +33,10 @@ export const balanceCheckWords = {
       joined(contradiction, text`${at} is ${off} g off the weight's value, ${value}: another weight, or a slip. Weigh again, or mend the value.`),
   },
   newest: {
-    three: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before, beyond 3 s. Level, clean, weigh again; if it stays, have it adjusted.`),
-    two: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before, beyond 2 s: one round in twenty is, by chance. Weigh again.`),
+    action: (at: Expression, off: Expression) =>
+      doubted(text`${at} is ${off} g off the mean before: by chance one round in 370 is. Level, clean, weigh again; if it stays, have it adjusted.`),
+    warning: (at: Expression, off: Expression) =>
+      doubted(text`${at} is ${off} g off the mean before: by chance one round in twenty is. Weigh again.`),
   },
   bias: {
     off: (off: Expression, plusMinus: Expression) =>

@@ -12,7 +12,7 @@ export const balanceNameWords = {
 const { rounds, corners, performance, workings } = balanceWords;
 const READINGS = "Difference of readings of one balance.";
 const SHEWHART =
-  "Warning and action limits by Shewhart, 2 s and 3 s (ISO 7870-2, from memory), from the rounds before, at least one and two display steps.";
+  "Prediction interval of one more round, t s sqrt(1 + 1/n) of the n rounds before (Hahn and Meeker 1991, ch. 4; ISO 16269-8, from memory), for 1 in 20 and 1 in 370 as Shewhart's limits, at least one and two display steps.";
 const SPREAD = "Mean and standard deviation of the readings (GUM, JCGM 100:2008, 4.2).";
 const OF_BIAS =
   "Root of the sum of squares of t s / sqrt(n), Student's t at 95 % with n - 1 degrees of freedom; rounding, 2 d sqrt(2 / 12) for the display step d; and the weight's own ±.";
@@ -26,8 +26,17 @@ export const balanceMeanings: readonly (readonly [name: string, meaning: Meaning
   [balanceNameWords.number, { about: "Which round this is, for the chart.", source: "Own convention." }],
   [rounds.columns.off, { about: "This reading less the weight's value.", source: READINGS }],
   [rounds.columns.apart, { about: "This reading less the mean of the rounds before it; blank until five stand before it.", source: SHEWHART }],
-  [rounds.columns.twice, { about: "Twice the standard deviation of the rounds before, and no less than one display step.", source: SHEWHART }],
-  [rounds.total, { about: "Of all rounds together: their mean less the weight's value, and twice their standard deviation.", source: SPREAD }],
+  [
+    rounds.columns.expected,
+    { about: "How far one round in 20 lies off the mean of the rounds before by chance alone, and no less than one display step.", source: SHEWHART },
+  ],
+  [
+    rounds.total,
+    {
+      about: "Of all rounds together: their mean less the weight's value, and how far the next one is to be expected off that mean, 95 %.",
+      source: SHEWHART,
+    },
+  ],
   [corners.columns.off, { about: "This place less the centre, the mean of its one or two readings.", source: READINGS }],
   [corners.total, { about: "The place farthest off the centre, with its sign.", source: READINGS }],
   [

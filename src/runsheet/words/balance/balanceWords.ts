@@ -40,7 +40,7 @@ export const balanceWords = {
   },
   rounds: {
     heading: "1 ROUNDS",
-    columns: { date: "Date", reading: "Weight, g", zero: "Zero after, g", off: "off value", apart: "off mean", twice: "2 s" },
+    columns: { date: "Date", reading: "Weight, g", zero: "Zero after, g", off: "off value", apart: "off mean", expected: "± 95 %" },
     round: (number: number): string => `Round ${number}`,
     total: "All rounds, g",
     date: {
@@ -54,8 +54,8 @@ export const balanceWords = {
       date: "? type the date",
       slip: "? another weight, or a slip",
       begins: "begins the history",
-      beyondTwo: "look again: beyond 2 s",
-      beyondThree: "? look again: beyond 3 s",
+      beyond: "look again: 1 in 20 is",
+      farBeyond: "? look again: 1 in 370 is",
       zero: (grams: Expression) => text`? zero off by ${grams} g`,
       inOrder: "in order",
       count: (count: Expression) => text`${count} rounds`,

@@ -1,0 +1,103 @@
+import { all, any, firstOf, type Condition } from "../expressions/choices";
+import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
+import { fn, is, range, reckon, type Call, type Expression, type Range } from "../expressions/Expression";
+import { optionBounds } from "../options/optionBounds";
+import type { ShareName } from "../sheet/layout";
+import type { RunSheet } from "../sheet/RunSheet";
+import { sharesOf } from "../sheet/sharesOf";
+import { headline } from "./headline";
+
+/** How the samples of a row of the results agree: as a number, so that the row, the check of it and the answer read one verdict. */
+export const AGREEMENT = { agree: 0, wide: 1, apart: 2, beyondMethod: 3, unsaid: 4 } as const;
+
+// Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
+export const WORTH_SAYING = 3;
+
+/** The row whose samples a row is judged by: what is worked out of the same weighings of a sample by the same shares agrees as they do. */
+const JUDGED_BY: Readonly<Partial<Record<ShareName, ShareName>>> = {
+  moistureDry: "moistureWet",
+  charYield: "volatile",
+  leftAtEnd: "lostInAll",
+  leftOnHeating: "lossOnHeating",
+  ofTheory: "lossOnHeating",
+  waters: "lossOnHeating",
+  closure: "unaccounted",
+};
+
+export const sharesAcross = ({ across, share }: RunSheet, name: ShareName): Range => across((sample) => share(name, sample));
+
+/** How far apart the samples lie, least to largest. */
+export const spreadOf = (sheet: RunSheet, name: ShareName): Expression =>
+  reckon(fn("MAX", sharesAcross(sheet, name)), "-", fn("MIN", sharesAcross(sheet, name)));
+
+/** The largest ± by weighing of any sample. */
+export const weighingOf = ({ across, plusMinus }: RunSheet, name: ShareName): Call =>
+  fn(
+    "MAX",
+    across((sample) => plusMinus(name, sample)),
+  );
+
+/** Whether samples are repeats of one material that have both a share. */
+const areRepeats = ({ setup }: RunSheet): Condition => is(setup.samplesAre, "=", "repeats");
+
+/** Whether repeats differ in a row by more than is wanted and than weighing explains. */
+export const areFarApart = (sheet: RunSheet, name: ShareName): Condition =>
+  is(spreadOf(sheet, name), ">", fn("MAX", reckon(WORTH_SAYING, "*", weighingOf(sheet, name)), fn("N", sheet.settings.wanted)));
+
+// In cell formulas a whole number over a power of ten; of a factor that is judged by two decimals.
+const PER = 1_000_000;
+
+/**
+ * Critical-range factor f(n) of so many results, in millionths, as REPLICATES takes it (ISO 5725-6), written out so that the check needs no call of ours:
+ * 2.772 for two, to six samples, which are the most that a sheet holds.
+ */
+const criticalFactor = (count: Expression): Expression => {
+  const factors = Array.from({ length: optionBounds.replicates.atMost - 1 }, (_, index) => Math.round(criticalRangeFactor(index + 2) * PER));
+  const answers = factors.slice(0, -1).map((factor, index) => [is(count, "=", index + 2), factor] as const);
+  return firstOf(answers, factors.at(-1) ?? 0);
+};
+
+/** The range that the method's own scatter explains. */
+export const criticalRange = (sheet: RunSheet): Expression =>
+  reckon(reckon(criticalFactor(fn("COUNT", sharesAcross(sheet, headline(sheet)))), "*", sheet.settings.methodScatter), "/", PER);
+
+/**
+ * How a row agrees: repeats whose ± together is more than is wanted are too wide, and without a common value where they also lie farther
+ * apart than is wanted and than weighing explains. The wanted ± and the method's own scatter are of the answer's share; the wanted ± holds
+ * for every other share too, in its own unit. The answer's row says besides that nobody said what the samples are.
+ */
+export function agreementOf(sheet: RunSheet, name: ShareName): Expression {
+  const { setup, settings, working } = sheet;
+  const judgedBy = JUDGED_BY[name];
+  if (judgedBy !== undefined && sharesOf(sheet.options).includes(judgedBy)) return working.agreement(judgedBy);
+  const { agree, wide, apart, beyondMethod, unsaid } = AGREEMENT;
+  const isHeadline = name === headline(sheet);
+  const together = working.together(name);
+  const isWithin = any(is(fn("COUNT", together, settings.wanted), "<", 2), is(fn("N", together), "<=", settings.wanted));
+  const isBeyond = all(is(fn("COUNT", settings.methodScatter), ">", 0), is(spreadOf(sheet, name), ">", criticalRange(sheet)));
+  return firstOf(
+    [
+      ...(isHeadline ? [[all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1)), unsaid] as const] : []),
+      [any(is(areRepeats(sheet), "=", false), is(fn("COUNT", sharesAcross(sheet, name)), "<", 2)), agree],
+      [is(isWithin, "=", false), fn("IF", areFarApart(sheet, name), apart, wide)],
+      ...(isHeadline ? [[isBeyond, beyondMethod] as const] : []),
+    ],
+    agree,
+  );
+}
+
+/** The agreement of each row of the results, one below the other. */
+export function everyAgreement({ options, working }: RunSheet): Range {
+  const names = sharesOf(options);
+  const [first, last] = [names[0], names.at(-1)];
+  if (first === undefined || last === undefined) throw new Error("a sheet without shares");
+  return range(working.agreement(first), working.agreement(last));
+}
+
+/** Whether the samples of a row have no common value: repeats that lie far apart. */
+export function haveNoCommonValue(sheet: RunSheet, name: ShareName): Condition {
+  const { apart, beyondMethod } = AGREEMENT;
+  const agreement = sheet.working.agreement(name);
+  if (name !== headline(sheet) && JUDGED_BY[name] !== headline(sheet)) return is(agreement, "=", apart);
+  return any(is(agreement, "=", apart), all(is(agreement, "=", beyondMethod), areFarApart(sheet, headline(sheet))));
+}

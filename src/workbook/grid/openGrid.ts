@@ -6,6 +6,7 @@ import "@univerjs/sheets-data-validation/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
+import { bracketNames } from "./bracketNames";
 import { calculateWhatDepends } from "./calculateWhatDepends";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
@@ -60,6 +61,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
   keepRulesOffTheSheet(injector);
+  bracketNames(injector);
   calculateWhatDepends(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

@@ -68,6 +68,10 @@ const THINGS: Readonly<Record<string, readonly [one: string, several: string]>> 
     "cell formula that reads another workbook, shown as the value it had",
     "cell formulas that read other workbooks, shown as the values they had",
   ],
+  notCalculated: [
+    "cell formula that cannot be calculated rightly here, shown as the value it had",
+    "cell formulas that cannot be calculated rightly here, shown as the values they had",
+  ],
   dataTable: ["cell of a what-if data table, shown as the value it had", "cells of what-if data tables, shown as the values they had"],
   structured: [
     "cell formula that names a table in a way not known here, shown as the value it had",

@@ -1,4 +1,5 @@
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
+import { IFunctionService } from "@univerjs/engine-formula";
 import { functionsMetadata } from "../../cells/metadata";
 import { everyFunction, NAMESPACE } from "../../functions/catalogue";
 import { CustomFunctionsHost } from "../../workbench/functionsHost/CustomFunctionsHost";
@@ -37,7 +38,6 @@ export const calculated = (content: Uint8Array<ArrayBuffer>, from1904: boolean):
 export const calculatedSheets = (content: Uint8Array<ArrayBuffer>): Promise<readonly RangeReading[]> => inGrid(content, readings);
 
 async function inGrid<T>(content: Uint8Array<ArrayBuffer>, take: (engine: GridEngine) => Promise<T>): Promise<T> {
-  const { sheets, names } = await readWorkbook(content);
   host.install(globalThis);
   await import("../../cells/register");
   const metadata = functionsMetadata(everyFunction, (name) => name) as FunctionsMetadata;
@@ -47,6 +47,8 @@ async function inGrid<T>(content: Uint8Array<ArrayBuffer>, take: (engine: GridEn
     data: { name: "", sheetOrder: ["first"], sheets: { first: { id: "first", name: "first" } } },
   });
   try {
+    const known = engine.injector.get(IFunctionService);
+    const { sheets, names } = await readWorkbook(content, (name) => known.hasExecutor(name));
     await replaceSheets(engine, sheets.map(({ sheet }) => sheet), names); // prettier-ignore
     return await take(engine);
   } finally {

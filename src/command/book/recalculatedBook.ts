@@ -2,21 +2,27 @@ import { plainNumber } from "../../problems/quoted";
 import { cellArea, cellAt } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { daysInDoubt, notRecalculated } from "../words/refusals";
+import { daysInDoubt, neverCalculatedHere, notRecalculated } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
+import { isSame, refuseDoubtful } from "./refuseDoubtful";
 import { holdsCall, nameOf } from "./refuseUnfinished";
 
 /**
  * The book with the values that its formulas have here in place of those in the file. What cannot be calculated here, such as what reads another
- * workbook, keeps the value in the file.
- * @throws Refusal where a formula without calls of ours gives an error here and a value in the file
+ * workbook, keeps the value in the file, and so does what comes to the same.
+ * @throws Refusal where a formula without calls of ours gives an error here and a value in the file, for a formula that cannot be calculated here and
+ * has no value or one that is from before, and where the file holds another value and nothing changed that it is calculated from
  */
 export function recalculatedBook(book: Book, calculated: Calculated, from1904 = false): Book {
-  const lost: string[] = [];
-  const sheets = book.sheets.map((sheet) => recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), lost));
+  const [lost, without]: [string[], string[]] = [[], []];
+  const sheets = book.sheets.map((sheet) =>
+    recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), { lost, without }),
+  );
+  if (without.length > 0) throw new Refusal(neverCalculatedHere(without));
   if (lost.length > 0) throw new Refusal(notRecalculated(lost));
   if (from1904) refuseDoubtfulDays(book, sheets);
+  refuseDoubtful(book, sheets, (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)));
   return { ...book, sheets, isStale: false };
 }
 
@@ -37,19 +43,28 @@ function refuseDoubtfulDays(before: Book, now: readonly BookSheet[]): void {
 const isNear = (one: unknown, other: unknown): boolean =>
   typeof one === "number" && typeof other === "number" && Math.abs(one - other) <= 1e-6 * Math.max(1, Math.abs(one));
 
-function recalculatedSheet(sheet: BookSheet, here: ReadonlyMap<string, CellReading>, lost: string[]): BookSheet {
+/** What is kept as a value has no formula here. */
+const isCalculatedHere = (now: CellReading | undefined): boolean => now?.formula !== undefined && now.formula !== "";
+
+function recalculatedSheet(
+  sheet: BookSheet,
+  here: ReadonlyMap<string, CellReading>,
+  { lost, without }: { readonly lost: string[]; readonly without: string[] },
+): BookSheet {
   const filled = new Set(sheet.reading.rows.flat().flatMap(({ spill }) => (spill === "" ? [] : cellsIn(spill))));
   const rows = sheet.reading.rows.map((row) =>
     row.map((reading): CellReading => {
       const now = here.get(reading.cell);
-      const isCalculated = reading.formula === "" ? filled.has(reading.cell) : now?.formula !== undefined && now.formula !== "";
+      const isCalculated = reading.formula === "" ? filled.has(reading.cell) : isCalculatedHere(now);
+      if (!isCalculated && reading.formula !== "" && reading.value === null) without.push(nameOf(sheet.name, reading.cell));
       if (now === undefined || !isCalculated) return reading;
       const { error } = now;
       if (error !== "" && error !== reading.error && reading.value !== null && !holdsCall(reading.formula) && !filled.has(reading.cell))
         lost.push(nameOf(sheet.name, reading.cell));
       // A formula that gives a blank gives an empty text, as files have it.
       const value = now.value ?? "";
-      return { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value) };
+      const calculated = { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value) };
+      return !holdsCall(reading.formula) && isSame(reading, calculated) ? reading : calculated;
     }),
   );
   return { ...sheet, reading: { ...sheet.reading, rows } };

@@ -37,6 +37,17 @@ export const hiddenLeftOut = (sheets: readonly string[]): string =>
 export const notRecalculated = (cells: readonly string[]): string =>
   `${cellsNamed(cells)} cannot be calculated here, though the file holds ${cells.length === 1 ? "a value" : "values"}: a function or reference that is not known here. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
 
+const WITHOUT_RECALCULATING = "Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.";
+
+export const neverCalculatedHere = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} cannot be calculated rightly here, and the file holds no ${cells.length === 1 ? "value" : "values"}: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${WITHOUT_RECALCULATING}`;
+
+export const keptThoughChanged = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} cannot be calculated rightly here, and what the file holds may be from before: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${WITHOUT_RECALCULATING}`;
+
+export const differsUnchanged = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved, though nothing changed that ${cells.length === 1 ? "it is" : "they are"} calculated from. ${WITHOUT_RECALCULATING}`;
+
 export const daysInDoubt = (cells: readonly string[]): string =>
   `This file counts days from 1904, and ${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved: whether as ${cells.length === 1 ? "a number or a day" : "numbers or days"} cannot be told. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
 

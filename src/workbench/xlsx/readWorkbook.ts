@@ -5,6 +5,7 @@ import { fileKind } from "./fileKind";
 import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
 import { Findings } from "./reading/Findings";
 import { FormulaReader } from "./reading/FormulaReader";
+import { engineKnows, type EngineKnows } from "./reading/notCalculated";
 import { sharedTexts } from "../../xlsx/parts/sharedTexts";
 import { besideCells, readSheet, type ReadSheet } from "./reading/sheetsPart";
 import { stylesPart } from "./reading/stylesPart";
@@ -23,13 +24,16 @@ export const MOST_CELLS = 200_000;
 const MOST_SHEETS = 200;
 const MOST_BYTES = 100_000_000;
 
-/** @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened */
-export async function readWorkbook(content: Uint8Array<ArrayBuffer>): Promise<ReadWorkbook> {
+/**
+ * @param knowsFunction where formulas with other functions are to keep their values; without it they are read
+ * @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened
+ */
+export async function readWorkbook(content: Uint8Array<ArrayBuffer>, knowsFunction?: EngineKnows["knowsFunction"]): Promise<ReadWorkbook> {
   if (content.length > MOST_BYTES) throw new WorkbookProblem(tooMuchInFile);
   try {
     const { kind, parts } = await fileKind(content);
     if (parts === undefined) throw new WorkbookProblem(otherFile[kind] ?? notAWorkbookFile);
-    return await readParts(parts);
+    return await readParts(parts, knowsFunction);
   } catch (problem) {
     if (problem instanceof WorkbookProblem) throw problem;
     if (problem instanceof DamagedFile) throw new WorkbookProblem(notAWorkbookFile);
@@ -37,7 +41,7 @@ export async function readWorkbook(content: Uint8Array<ArrayBuffer>): Promise<Re
   }
 }
 
-async function readParts(parts: FileParts): Promise<ReadWorkbook> {
+async function readParts(parts: FileParts, knowsFunction: EngineKnows["knowsFunction"]): Promise<ReadWorkbook> {
   const findings = new Findings();
   const workbook = await workbookPart(parts, findings);
   const { sheets: entries, names, from1904 } = workbook;
@@ -47,7 +51,7 @@ async function readParts(parts: FileParts): Promise<ReadWorkbook> {
   for (const entry of entries) tables.push(...(await besideCells(parts, entry, findings)));
   const texts = await sharedTexts(parts, workbook.texts);
   const looks = await stylesPart(parts, workbook.styles);
-  const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, findings };
+  const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, engine: engineKnows(names, knowsFunction), findings };
   const cells = { left: MOST_CELLS, most: MOST_CELLS };
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
@@ -57,7 +61,7 @@ async function readParts(parts: FileParts): Promise<ReadWorkbook> {
 
 function nameHeld({ name, refersTo, sheet }: NameEntry, tables: readonly Table[], findings: Findings): GridName[] {
   // A name stands in no cell, so what it says of "this row" cannot be told.
-  const reader = new FormulaReader({ names: new Set(), tables, findings: new Findings() });
+  const reader = new FormulaReader({ names: new Set(), tables, engine: engineKnows([]), findings: new Findings() });
   const typed = reader.formula(refersTo, {}, { sheet: "", row: -1, column: -1 });
   if (typed === undefined) findings.add("name", "");
   return typed === undefined ? [] : [{ name, refersTo: typed.slice(1), sheet }];

@@ -7,6 +7,7 @@ import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
 import { gatherSteps } from "./engine/asOneStep";
+import { bracketNames } from "./engine/bracketNames";
 import { calculateWhatDepends } from "./engine/calculateWhatDepends";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
@@ -68,6 +69,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   sortACopy(injector);
   keepRulesOffTheSheet(injector);
   answerWhateverIsTyped(injector);
+  bracketNames(injector);
   calculateWhatDepends(injector);
   rememberFormulas(injector);
   keepDependencies(injector);

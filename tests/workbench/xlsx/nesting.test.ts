@@ -2,13 +2,14 @@ import { formulaTooNested } from "../../../src/problems/fileProblems";
 import { Findings } from "../../../src/workbench/xlsx/reading/Findings";
 import { FormulaReader } from "../../../src/workbench/xlsx/reading/FormulaReader";
 import { isTooNested } from "../../../src/workbook/grid/nesting";
+import { engineKnows } from "../../../src/workbench/xlsx/reading/notCalculated";
 
 test.each([
   ["brackets", `${"-(".repeat(2700)}1${")".repeat(2700)}`],
   ["functions", `${"ABS(".repeat(501)}1${")".repeat(501)}`],
   ["powers in a row", `${"1^".repeat(4000)}1`],
 ])("a formula of too many %s is refused before the grid is given it", (_, text) => {
-  const reader = new FormulaReader({ names: new Set(), tables: [], findings: new Findings() });
+  const reader = new FormulaReader({ names: new Set(), tables: [], engine: engineKnows([]), findings: new Findings() });
   expect(() => reader.formula(text, {}, { sheet: "Kiln", row: 0, column: 0 } as never)).toThrow(formulaTooNested(500, 3000));
 });
 

@@ -8,6 +8,7 @@ import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
 import type { Table } from "../../../xlsx/parts/tablePart";
 import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "../../../workbook/grid/nesting";
+import { isNotCalculated, type EngineKnows } from "./notCalculated";
 import { withoutTables, type Place } from "./tableParts";
 
 // Excel specifications and limits, "Length of formula contents".
@@ -17,6 +18,7 @@ export interface FormulaSurroundings {
   /** The workbook's defined names in capitals. */
   readonly names: ReadonlySet<string>;
   readonly tables: readonly Table[];
+  readonly engine: EngineKnows;
   readonly findings: Findings;
 }
 
@@ -39,6 +41,7 @@ export class FormulaReader {
     if (own === "") return undefined;
     const typed = typedFormula(own);
     if (readsOtherWorkbook(typed)) return this.keptAsValue("outside", at);
+    if (isNotCalculated(typed, at.sheet, this.around.engine)) return this.keptAsValue("notCalculated", at);
     return withoutTables(typed, at, this.around.tables) ?? this.keptAsValue("structured", at);
   }
 

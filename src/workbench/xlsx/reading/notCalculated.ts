@@ -1,0 +1,151 @@
+import type { AstExpression } from "@borgar/fx";
+import { formulaTree, type FormulaTree, type Part } from "../../../sharing/plain/formulaTree";
+import { cellsReferred } from "../../../sharing/plain/reference";
+import type { NameEntry } from "./workbookPart";
+
+/** What the engine knows. */
+export interface EngineKnows {
+  /** Every defined name by its letters in small ones, in the order in which the engine is given them. */
+  readonly names: ReadonlyMap<string, readonly NameEntry[]>;
+  /** True for a function that the engine has, by its name in capitals; left out where that shows by itself. */
+  readonly knowsFunction?: ((name: string) => boolean) | undefined;
+}
+
+export function engineKnows(names: readonly NameEntry[], knowsFunction?: EngineKnows["knowsFunction"]): EngineKnows {
+  const found = new Map<string, NameEntry[]>();
+  for (const one of names) found.set(one.name.toLowerCase(), [...(found.get(one.name.toLowerCase()) ?? []), one]);
+  return { names: found, knowsFunction };
+}
+
+// Two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
+// references or a range of ranges: nothing else of a formula can be what the engine reads otherwise, names and functions left aside.
+const SUSPECT = /:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%\s*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
+const CALL = /([A-Z_][\w.]*)\(/gi;
+const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/gu;
+
+/**
+ * True for a formula that the engine of the grid (0.25.1) reads otherwise than spreadsheets do, and which it may answer with a wrong number, or an
+ * error that another function swallows: references to several sheets, to whole rows, to a sheet with an exclamation mark in its name, several areas,
+ * intersections, ranges of ranges, two percents, functions that it has not, and names that are not the same on every sheet, of which it takes the
+ * last one, or that mean other cells in each cell, which it takes as they stand.
+ * @param formula as typed, with "="
+ */
+export function isNotCalculated(formula: string, sheet: string, engine: EngineKnows): boolean {
+  return isMisread(formula, { sheet, engine, inside: new Set(), isName: false });
+}
+
+interface Reading {
+  readonly sheet: string;
+  readonly engine: EngineKnows;
+  /** Names being looked into. */
+  readonly inside: ReadonlySet<NameEntry>;
+  readonly isName: boolean;
+}
+
+function isMisread(formula: string, reading: Reading): boolean {
+  if (!isSuspect(formula, reading)) return false;
+  const tree = formulaTree(formula);
+  return tree !== undefined && isPartMisread(tree.root, tree, reading, new Set());
+}
+
+function isSuspect(formula: string, { engine: { names, knowsFunction }, isName }: Reading): boolean {
+  if (isName || SUSPECT.test(formula)) return true;
+  if (names.size > 0 && [...formula.matchAll(NAME)].some(([name]) => names.has(name.toLowerCase()))) return true;
+  return knowsFunction !== undefined && [...formula.matchAll(CALL)].some(([, name = ""]) => !knowsFunction(name.toUpperCase()));
+}
+
+/** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
+function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variables: Set<string>): boolean {
+  const ahead: Part[] = [root];
+  for (let part = ahead.pop(); part !== undefined || ahead.length > 0; part = ahead.pop()) {
+    switch (part?.type) {
+      case "UnaryExpression":
+        if (part.operator === "%" && part.arguments[0]?.type === "UnaryExpression" && part.arguments[0].operator === "%") return true;
+        ahead.push(...part.arguments);
+        break;
+      case "BinaryExpression":
+        if (part.operator === " " || part.operator === ",") return true;
+        if (part.operator === ":" && !part.arguments.every(endsARange)) return true;
+        ahead.push(...part.arguments);
+        break;
+      case "LetExpression":
+        for (const { id } of part.declarations) variables.add(id.name.toLowerCase());
+        ahead.push(part.body, ...part.declarations.map(({ init }) => init));
+        break;
+      case "LambdaExpression":
+        for (const { name } of part.params) variables.add(name.toLowerCase());
+        ahead.push(part.body);
+        break;
+      case "CallExpression":
+        if (isCallMisread(part, reading, variables)) return true;
+        if (part.callee.name === undefined) ahead.push(part.callee as unknown as Part);
+        ahead.push(...part.arguments);
+        break;
+      case "ReferenceIdentifier":
+        if (isReferenceMisread(part, tree, reading, variables)) return true;
+        break;
+      default:
+    }
+  }
+  return false;
+}
+
+/** A cell, or INDEX, which the engine takes for the end of a range. */
+const endsARange = (part: AstExpression): boolean =>
+  (part.type === "ReferenceIdentifier" && part.kind === "range" && !part.value.includes(":")) ||
+  (part.type === "CallExpression" && part.callee.name?.toUpperCase() === "INDEX");
+
+function isCallMisread({ callee }: Extract<AstExpression, { type: "CallExpression" }>, reading: Reading, variables: ReadonlySet<string>): boolean {
+  const name = callee.name ?? "";
+  if (name === "" || variables.has(name.toLowerCase())) return false;
+  if (entryOf(name, reading) !== undefined || lastOf(name, reading) !== undefined) return isNameMisread(name, reading);
+  return reading.engine.knowsFunction?.(name.toUpperCase()) === false;
+}
+
+function isReferenceMisread(
+  part: Extract<AstExpression, { type: "ReferenceIdentifier" }>,
+  tree: FormulaTree,
+  reading: Reading,
+  variables: ReadonlySet<string>,
+): boolean {
+  const text = tree.textOf(part);
+  if (part.kind === "name") return !variables.has(text.toLowerCase()) && isNameMisread(text, reading);
+  if (part.kind === "table") return false;
+  const found = cellsReferred(text, reading.sheet);
+  if (found === undefined) return false;
+  const isRelative = reading.isName && !/^(?:.*!)?(?:\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?|\$[A-Z]+:\$[A-Z]+)$/i.test(text);
+  const isWholeRows = /^(?:.*!)?\$?\d+:\$?\d+$/.test(text);
+  return isRelative || isWholeRows || found.lastSheet !== undefined || (text.includes("!") && found.sheet?.includes("!") === true);
+}
+
+/** True for a name of which the engine takes another one than the file means, or whose formula it misreads. */
+function isNameMisread(text: string, reading: Reading): boolean {
+  const meant = entryOf(text, reading);
+  const taken = lastOf(text, reading);
+  if (meant !== taken) return true;
+  if (meant === undefined || reading.inside.has(meant)) return false;
+  return isMisread(`=${meant.refersTo}`, {
+    ...reading,
+    sheet: meant.sheet ?? reading.sheet,
+    inside: new Set([...reading.inside, meant]),
+    isName: true,
+  });
+}
+
+const QUALIFIED = /^(?:'((?:[^']|'')*)'|([^'!]+))!(.+)$/;
+
+/** The name that is meant: the sheet's own before the workbook's. */
+function entryOf(text: string, { sheet, engine: { names } }: Reading): NameEntry | undefined {
+  const [, quoted, bare, name = text] = QUALIFIED.exec(text) ?? [];
+  const on = (quoted?.replaceAll("''", "'") ?? bare ?? sheet).toLowerCase();
+  const called = names.get(name.toLowerCase()) ?? [];
+  return called.filter((one) => one.sheet?.toLowerCase() === on).at(-1) ?? called.filter((one) => one.sheet === undefined).at(-1);
+}
+
+/** The name that the engine takes: the last one, whose ever it is, and none where the text tells it with another sheet. */
+function lastOf(text: string, { engine: { names } }: Reading): NameEntry | undefined {
+  const [, quoted, bare, name = text] = QUALIFIED.exec(text) ?? [];
+  const last = names.get(name.toLowerCase())?.at(-1);
+  const on = quoted?.replaceAll("''", "'") ?? bare;
+  return on === undefined || last?.sheet === undefined || last.sheet === on ? last : undefined;
+}

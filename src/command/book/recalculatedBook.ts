@@ -17,7 +17,7 @@ export function recalculatedBook(book: Book, calculated: Calculated, from1904 = 
   const sheets = book.sheets.map((sheet) => recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), lost));
   if (lost.length > 0) throw new Refusal(notRecalculated(lost));
   if (from1904) refuseDoubtfulDays(book, sheets);
-  return { ...book, sheets, isStale: false };
+  return { ...book, sheets, isStale: false, isCalculatedHere: true };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { cellAt } from "../../workbook/cellArea";
+import { quotedSheet } from "../../workbook/quotedSheet";
 import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
 
 /** A cell formula in English notation, "=" included. */
@@ -14,7 +15,7 @@ const cornerText = ({ row, column, fixed }: Cell): string =>
   `${fixed === "both" ? "$" : ""}${letters(column)}${fixed === "nothing" ? "" : "$"}${row}`;
 
 /** "'It''s dry'!": always quoted, for a name may look like a cell or hold a mark. */
-const onSheet = ({ sheet }: Cell): string => (sheet === undefined ? "" : `'${sheet.replaceAll("'", "''")}'!`);
+const onSheet = ({ sheet }: Cell): string => (sheet === undefined ? "" : `${quotedSheet(sheet)}!`);
 
 /** The letters of a column counted from 0. */
 const letters = (column: number): string => cellAt(0, column).slice(0, -1);

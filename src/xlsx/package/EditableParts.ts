@@ -104,7 +104,7 @@ export class EditableParts implements PartSource {
     const key = keyOf(name);
     const written = this.written.get(key)?.content ?? this.looked.get(key);
     if (written !== undefined && !(written instanceof Uint8Array)) return written;
-    if (!this.has(name)) throw new DamagedFile(`no part ${name}`);
+    if (!this.has(name)) throw new DamagedFile("it is not there", name);
     const pieces: Uint8Array[] = [];
     for await (const piece of this.pieces(key)) pieces.push(piece);
     const held = partText(name, joined(pieces));
@@ -130,7 +130,7 @@ async function packed(entry: Entry): Promise<Uint8Array<ArrayBuffer>> {
   try {
     return new Uint8Array(await entry.getData(new Uint8ArrayWriter(), { passThrough: true }));
   } catch (problem) {
-    throw new DamagedFile(String(problem));
+    throw new DamagedFile(String(problem), entry.filename);
   }
 }
 

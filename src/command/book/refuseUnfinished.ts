@@ -26,8 +26,7 @@ interface Allowed {
 export const holdsCall = (formula: string): boolean => /retort/i.test(formula) && findCalls(formula).length > 0;
 
 /** A cell as a message names it, with its sheet. */
-export const nameOf = (sheet: string, cell: string): string =>
-  /^[A-Za-z_]\w*$/.test(sheet) ? `${sheet}!${cell}` : `${quotedSheet(sheet)}!${cell}`;
+export const nameOf = (sheet: string, cell: string): string => (/^[A-Za-z_]\w*$/.test(sheet) ? `${sheet}!${cell}` : `${quotedSheet(sheet)}!${cell}`);
 
 /**
  * Nothing is shared or recorded that may not be so: values from before, cells that were never calculated or not to the end, calls of ours

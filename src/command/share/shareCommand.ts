@@ -1,6 +1,7 @@
 import { Command, Option } from "commander";
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { counted } from "../../problems/quoted";
+import type { Book } from "../book/Book";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
 import { besideFile } from "../files/bookFile";
@@ -49,11 +50,12 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const output = options.output ?? besideFile(path, isPlain ? PLAIN_FILE : VALUES_FILE);
   const target = { file: output, inputs: [path], overwrite };
   await checkTarget(target);
-  const book = await openBook(terminal, path, { recalculate });
+  const wanted = isPlain ? {} : { wanted: (of: Pick<Book, "sheets">) => sharedSheets(of, options.sheet) };
+  const book = await openBook(terminal, path, { recalculate, ...wanted });
   const hasMacros = await book.file.hasMacros();
   if (hasMacros && !isPlain) throw new Refusal(macrosNameSheets);
   const ending = hasMacros ? ".xlsm" : ".xlsx";
-  if (!output.toLowerCase().endsWith(ending)) throw new Refusal(wantsEnding(output, ending));
+  if (!output.toLowerCase().endsWith(ending)) throw new WrongUsage(wantsEnding(output, ending));
   const shared = isPlain ? withCalls(book) : sharedSheets(book, options.sheet);
   refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
   const day = terminal.today();

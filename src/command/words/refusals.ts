@@ -74,7 +74,8 @@ export const notWritten = (file: string, why: string): string =>
   `${file} could not be written (${why}), so nothing is there. Choose a folder that you may write to and that has room.`;
 export const answerLost = (why: string): string =>
   `The answer could not be written to its end (${why}), so what is there is not whole. Send it where there is room.`;
-export const wantsEnding = (file: string, ending: string): string => `${file} has to end in ${ending}, else programs refuse to open it.`;
+export const wantsEnding = (file: string, ending: string): string =>
+  file === "" ? "-o names no file. Give a name after it." : `${file} has to end in ${ending}, else programs refuse to open it.`;
 
 export const internalError = (why: string): string => `Internal error, a defect of Retort and not of the file: ${why}`;
 

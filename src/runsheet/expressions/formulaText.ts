@@ -1,6 +1,6 @@
 import { cellAt } from "../../workbook/cellArea";
 import { quotedSheet } from "../../workbook/quotedSheet";
-import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
+import { fn, joined, reckon, type Call, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
 
 /** A cell formula in English notation, "=" included. */
 export const formulaText = (expression: Expression): string => `=${written(expression)}`;
@@ -30,7 +30,9 @@ function written(expression: Expression): string {
     case "range":
       return `${written(expression.from)}:${cornerText(expression.to)}`;
     case "call":
-      return `${expression.name}(${expression.given.map(written).join(",")})`;
+      return isOfCell(expression)
+        ? `SUM(${expression.given.map(written).join("")})`
+        : `${expression.name}(${expression.given.map(written).join(",")})`;
     case "infix":
       return operation(expression);
     case "bracketed":
@@ -39,6 +41,9 @@ function written(expression: Expression): string {
       return expression.parts.map((part) => (isInfix(part) ? `(${written(part)})` : written(part))).join("&");
   }
 }
+
+/** N of a cell is an error in Gnumeric where the cell is blank; its SUM is the same number in every spreadsheet, and texts count as 0 in both. */
+const isOfCell = ({ name, given: [of] }: Call): boolean => name === "N" && typeof of === "object" && of.kind === "cell";
 
 const isInfix = (expression: Expression): expression is Infix => typeof expression === "object" && expression.kind === "infix";
 

@@ -23,13 +23,23 @@ export const MOST_CELLS = 200_000;
 const MOST_SHEETS = 200;
 const MOST_BYTES = 100_000_000;
 
+/** How much of a file is read. */
+export interface ReadLimits {
+  readonly sheets: number;
+  readonly cells: number;
+  /** The sheets that are read, in small letters; left out: all. */
+  readonly only?: ReadonlySet<string>;
+}
+
+const IN_THE_PAGE: ReadLimits = { sheets: MOST_SHEETS, cells: MOST_CELLS };
+
 /** @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened */
-export async function readWorkbook(content: Uint8Array<ArrayBuffer>): Promise<ReadWorkbook> {
+export async function readWorkbook(content: Uint8Array<ArrayBuffer>, limits: ReadLimits = IN_THE_PAGE): Promise<ReadWorkbook> {
   if (content.length > MOST_BYTES) throw new WorkbookProblem(tooMuchInFile);
   try {
     const { kind, parts } = await fileKind(content);
     if (parts === undefined) throw new WorkbookProblem(otherFile[kind] ?? notAWorkbookFile);
-    return await readParts(parts);
+    return await readParts(parts, limits);
   } catch (problem) {
     if (problem instanceof WorkbookProblem) throw problem;
     if (problem instanceof DamagedFile) throw new WorkbookProblem(notAWorkbookFile);
@@ -37,18 +47,21 @@ export async function readWorkbook(content: Uint8Array<ArrayBuffer>): Promise<Re
   }
 }
 
-async function readParts(parts: FileParts): Promise<ReadWorkbook> {
+async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCells, only }: ReadLimits): Promise<ReadWorkbook> {
   const findings = new Findings();
   const workbook = await workbookPart(parts, findings);
-  const { sheets: entries, names, from1904 } = workbook;
-  if (entries.length > MOST_SHEETS) throw new WorkbookProblem(tooManySheets(entries.length, MOST_SHEETS));
+  const isRead = (sheet: string | undefined): boolean => sheet === undefined || only === undefined || only.has(sheet.toLowerCase());
+  const entries = workbook.sheets.filter(({ name }) => isRead(name));
+  const names = workbook.names.filter(({ sheet }) => isRead(sheet));
+  const { from1904 } = workbook;
+  if (entries.length > mostSheets) throw new WorkbookProblem(tooManySheets(entries.length, mostSheets));
   if (entries.length === 0) throw new WorkbookProblem(noSheetsInFile);
   const tables: Table[] = [];
   for (const entry of entries) tables.push(...(await besideCells(parts, entry, findings)));
   const texts = await sharedTexts(parts, workbook.texts);
   const looks = await stylesPart(parts, workbook.styles);
   const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, findings };
-  const cells = { left: MOST_CELLS, most: MOST_CELLS };
+  const cells = { left: mostCells, most: mostCells };
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);

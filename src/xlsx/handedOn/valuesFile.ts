@@ -89,6 +89,7 @@ export async function leaveValues(
   await addPlanned(file, records);
   await file.takePivots();
   await file.takeNames(holdsOurs);
+  await file.forgetNamesAndPeople();
   await file.forgetOtherWorkbooks();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));

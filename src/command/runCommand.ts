@@ -1,5 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { ArgumentProblem } from "../problems/ArgumentProblem";
+import { damagedPart, notAWorkbookFile } from "../problems/fileProblems";
 import { VERSION } from "../sharing/calculationRecord";
 import { WorkbookProblem } from "../workbook/Workbook";
 import { explainCommand } from "./explain/explainCommand";
@@ -8,6 +9,7 @@ import { Refusal, WrongUsage } from "./Refusal";
 import { shareCommand } from "./share/shareCommand";
 import { reportCommand } from "./report/reportCommand";
 import { sheetCommand } from "./sheet/sheetCommand";
+import { DamagedFile } from "../xlsx/parts/FileParts";
 import { printable, type Terminal } from "./Terminal";
 import { ABOUT, ABOUT_EXITS } from "./words/helpWords";
 import { internalError } from "./words/refusals";
@@ -30,9 +32,12 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
 }
 
 function sentenceOf(problem: unknown): string {
+  if (problem instanceof DamagedFile) return damagedFile(problem);
   const isOurs = [Refusal, WrongUsage, WorkbookProblem, ArgumentProblem].some((kind) => problem instanceof kind);
   return isOurs ? (problem as Error).message : internalError(problem instanceof Error ? (problem.stack ?? problem.message) : String(problem));
 }
+
+const damagedFile = ({ part, message }: DamagedFile): string => (part === undefined ? notAWorkbookFile : damagedPart(part, message));
 
 function program(terminal: Terminal): Command {
   const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);

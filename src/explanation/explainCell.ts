@@ -20,11 +20,12 @@ import type { Position } from "./formula/Cells";
 import { isTooDeep } from "./formula/everyPart";
 import { evaluate, type Surroundings } from "./formula/evaluate";
 import { expressionOf, givesTheValue } from "./formula/expressionOf";
-import { cellsOfReferences } from "./formula/readReferences";
+import { cellsOfReferences, referredAmong } from "./formula/readReferences";
 import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalReading";
 import { nameNotes } from "./nameNotes";
 import { explainRunCell } from "./runSheet/explainRunCell";
 import { sheetCells, RUN_SHEET_AREA } from "./runSheet/RunCells";
+import { isAsSaved } from "./saved/isAsSaved";
 import { agrees, type CallInCell } from "./workOut";
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
@@ -68,7 +69,9 @@ function explanation({ look, references, ranges, notes: more, around: area }: Fi
   const position = anchor === undefined ? { row: 0, column: 0 } : placeFrom(anchor.cell, reading.cell);
   const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const whole = expressionOf(cellFormula);
-  const worked = ([0, null] as const).map((blankAs) => valueHere(whole, { ...around, blankAs })).filter((value) => value !== undefined);
+  const worked = ([0, null] as const)
+    .map((blankAs) => valueHere(whole, { referred: referredAmong(around.cells, address.sheet), position, blankAs }))
+    .filter((value) => value !== undefined);
   const run = area === undefined ? undefined : sheetCells(address.sheet, area);
   const ofRun = run && explainRunCell(run, reading);
   const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
@@ -121,7 +124,8 @@ function notes(found: readonly RetortCall[], { cellFormula, whole, reading, work
   const hostNote = hostErrorNote(reading.error);
   if (hostNote !== undefined) return onNames.length > 0 && reading.error === "#NAME?" ? onNames : [...onNames, hostNote];
   if (found.length === 0) return onNames;
-  if (worked.length > 0 && !worked.some((value) => agrees(value, reading))) return [...onNames, differsFromCell(reading.shown || "nothing")];
+  if (worked.length > 0 && !worked.some((value) => agrees(value, reading) || (reading.error === "" && isAsSaved(value, reading))))
+    return [...onNames, differsFromCell(reading.shown || "nothing")];
   if (whole !== undefined && isTooDeep(whole)) return [...onNames, NESTED_TOO_DEEPLY];
   // A run sheet names the very boxes that are waited for.
   return waiting && !isOfRun ? [...onNames, WAITS_FOR_INPUTS] : onNames;

@@ -7,7 +7,7 @@ import { answerOf } from "./formula/calledFunction";
 import { handedOver, type BlankForm, type Cells, type Position } from "./formula/Cells";
 import { evaluate } from "./formula/evaluate";
 import { expressionOf } from "./formula/expressionOf";
-import type { ReadCells } from "./formula/readReferences";
+import { referredAmong, type ReadCells } from "./formula/readReferences";
 
 /** One argument of a call, read from the cell formula. */
 export interface Argument {
@@ -55,7 +55,7 @@ export function workOut(call: CallInCell): Worked {
 function workOutWith({ definition, argumentTexts, homeSheet, cells }: CallInCell, blankAs: BlankForm): Worked {
   const given = argumentTexts.map((text): Argument => {
     const expression = text === "" ? undefined : expressionOf(text);
-    return { text, expression, cells: expression && evaluate(expression, { homeSheet, cells, blankAs }) };
+    return { text, expression, cells: expression && evaluate(expression, { referred: referredAmong(cells, homeSheet), blankAs }) };
   });
   return { given, blankAs, answer: given.some(isUnknown) ? undefined : answerOf(definition, rawArguments({ given, blankAs })) };
 }

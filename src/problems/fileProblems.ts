@@ -3,6 +3,10 @@ import { counted, plainNumber, quoted } from "./quoted";
 
 export const notAWorkbookFile = "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.";
 
+/** @param part of the file, "xl/worksheets/sheet1.xml" */
+export const damagedPart = (part: string, why: string): string =>
+  `This file is damaged, so nothing was changed: its part ${quoted(part)} cannot be read (${quoted(why)}). Open it in a spreadsheet, let that repair it, save it as .xlsx and take that file.`;
+
 const savedInstead = (what: string, doThis: string): string => `This file is ${what}, so nothing was changed. ${doThis}`;
 const SAVE_AS_XLSX = "Open it in the program it comes from, save it as .xlsx and open that here.";
 

@@ -10,7 +10,6 @@ import { attributeOf, childNamed } from "../../xlsx/package/markup";
 import type { CellInFile } from "../../xlsx/package/readCells";
 import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { workbookOutline } from "../../xlsx/package/workbookOutline";
-import { DamagedFile } from "../../xlsx/parts/FileParts";
 import { isOn } from "../../xlsx/parts/readXml";
 import { Refusal } from "../Refusal";
 import { noSheets, noSuchSheet } from "../words/refusals";
@@ -33,6 +32,8 @@ export interface Book {
   readonly tables: readonly TablePlace[];
   /** True where the file itself says that its values may be from before. */
   readonly isStale: boolean;
+  /** True where the values are not those of the file, but what its formulas come to here. */
+  readonly isCalculatedHere: boolean;
   /** True where the file says that formulas may go round in a circle until they settle. */
   readonly goesRound: boolean;
 }
@@ -64,18 +65,15 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     tables: await file.tables(),
     // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, had not finished when it saved, or calculates when asked alone.
     isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),
+    isCalculatedHere: false,
     goesRound: isOn(says("iterate")),
   };
 }
 
 async function opened(content: Uint8Array<ArrayBuffer>): Promise<WorkbookPackage> {
-  try {
-    const { kind, parts } = await fileKind(content);
-    if (parts === undefined) throw new Refusal(otherFile[kind] ?? notAWorkbookFile);
-    return await WorkbookPackage.of(parts);
-  } catch (problem) {
-    throw problem instanceof DamagedFile ? new Refusal(notAWorkbookFile) : problem;
-  }
+  const { kind, parts } = await fileKind(content);
+  if (parts === undefined) throw new Refusal(otherFile[kind] ?? notAWorkbookFile);
+  return WorkbookPackage.of(parts);
 }
 
 /** Reading a formula token by token takes most of the time of long books, and most formulas hold no stored name. */

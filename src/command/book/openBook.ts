@@ -1,8 +1,9 @@
 import type { Terminal } from "../Terminal";
 import { contentOf } from "../files/bookFile";
 import { readingFile, recalculating, sheetRead } from "../words/refusals";
-import { readBook, type Book } from "./Book";
+import { readBook, type Book, type BookSheet } from "./Book";
 import { recalculatedBook } from "./recalculatedBook";
+import { sheetsNeeded } from "./sheetsNeeded";
 
 const BYTES_PER_MEGABYTE = 1e6;
 // Smaller ones are read before anybody wonders.
@@ -13,8 +14,14 @@ export interface OpenBook extends Book {
   readonly progress: (line: string) => void;
 }
 
+interface Opening {
+  readonly recalculate: boolean;
+  /** The sheets that are wanted of it, which alone are calculated, with those that they are calculated from; left out: all. */
+  readonly wanted?: (book: Book) => readonly BookSheet[];
+}
+
 /** Reads a workbook file, and calculates it here where that is asked for. */
-export async function openBook(terminal: Terminal, path: string, { recalculate }: { readonly recalculate: boolean }): Promise<OpenBook> {
+export async function openBook(terminal: Terminal, path: string, { recalculate, wanted }: Opening): Promise<OpenBook> {
   const content = await contentOf(path);
   const progress = content.length < LONG ? (): void => undefined : terminal.note;
   progress(readingFile(path, (content.length / BYTES_PER_MEGABYTE).toFixed(1)));
@@ -24,5 +31,6 @@ export async function openBook(terminal: Terminal, path: string, { recalculate }
   // The grid's engine takes a second to load, so it is loaded only here.
   const { calculated } = await import("./recalculate");
   const from1904 = await book.file.countsFrom1904();
-  return { ...recalculatedBook(book, await calculated(content, from1904), from1904), progress };
+  const only = wanted && sheetsNeeded(book, wanted(book));
+  return { ...recalculatedBook(book, await calculated(content, from1904, only), from1904), progress };
 }

@@ -23,10 +23,11 @@ const host = new CustomFunctionsHost();
 
 /**
  * Calculates a workbook file with the built functions, without a page. Days are counted as the file counts them.
+ * @param only the sheets that are calculated, and those that they are calculated from, in small letters; left out: all
  * @throws WorkbookProblem where it holds too much
  */
-export const calculated = (content: Uint8Array<ArrayBuffer>, from1904: boolean): Promise<Calculated> =>
-  inGrid(content, async (engine) => {
+export const calculated = (content: Uint8Array<ArrayBuffer>, from1904: boolean, only?: ReadonlySet<string>): Promise<Calculated> =>
+  inGrid(content, only, async (engine) => {
     const days = new Set(from1904 ? sheetStates(engine).flatMap(daysOn) : []);
     const found = new Map<string, ReadonlyMap<string, CellReading>>();
     for (const { sheet, rows } of await readings(engine))
@@ -35,9 +36,17 @@ export const calculated = (content: Uint8Array<ArrayBuffer>, from1904: boolean):
   });
 
 /** Every sheet of a workbook file as it is shown when its formulas are calculated here. @throws WorkbookProblem where it holds too much */
-export const calculatedSheets = (content: Uint8Array<ArrayBuffer>): Promise<readonly RangeReading[]> => inGrid(content, readings);
+export const calculatedSheets = (content: Uint8Array<ArrayBuffer>, only?: ReadonlySet<string>): Promise<readonly RangeReading[]> =>
+  inGrid(content, only, readings);
 
-async function inGrid<T>(content: Uint8Array<ArrayBuffer>, take: (engine: GridEngine) => Promise<T>): Promise<T> {
+// Here nobody scrolls through the sheets, and a book of 100,000 calls has 400,000 cells.
+const MOST = { sheets: 2000, cells: 1_000_000 };
+
+async function inGrid<T>(
+  content: Uint8Array<ArrayBuffer>,
+  only: ReadonlySet<string> | undefined,
+  take: (engine: GridEngine) => Promise<T>,
+): Promise<T> {
   host.install(globalThis);
   await import("../../cells/register");
   const metadata = functionsMetadata(everyFunction, (name) => name) as FunctionsMetadata;
@@ -48,7 +57,8 @@ async function inGrid<T>(content: Uint8Array<ArrayBuffer>, take: (engine: GridEn
   });
   try {
     const known = engine.injector.get(IFunctionService);
-    const { sheets, names } = await readWorkbook(content, (name) => known.hasExecutor(name));
+    const settings = { ...MOST, knowsFunction: (name: string) => known.hasExecutor(name) };
+    const { sheets, names } = await readWorkbook(content, only === undefined ? settings : { ...settings, only });
     await replaceSheets(engine, sheets.map(({ sheet }) => sheet), names); // prettier-ignore
     return await take(engine);
   } finally {

@@ -7,7 +7,7 @@ import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
 import { checkTarget, writeWhole } from "../files/writeWhole";
-import { Refusal } from "../Refusal";
+import { Refusal, WrongUsage } from "../Refusal";
 import { severalNames } from "../severalNames";
 import { sharedSheets } from "../share/sharedSheets";
 import { printable, type Terminal } from "../Terminal";
@@ -40,9 +40,9 @@ export const recordCommand = (terminal: Terminal): Command =>
 
 async function record(terminal: Terminal, path: string, { output, sheet, overwrite, recalculate, keepErrors, json }: RecordOptions): Promise<void> {
   const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
-  if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new Refusal(wantsEnding(target.file, ".xlsx"));
+  if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(target.file, ".xlsx"));
   if (target !== undefined) await checkTarget(target);
-  const book = await openBook(terminal, path, { recalculate });
+  const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet) });
   const sheets = sharedSheets(book, sheet);
   refuseUnfinished(book, sheets, { keepErrors });
   const found = sheets.map((one) => {

@@ -1,10 +1,12 @@
 import { Command } from "commander";
 import { reportHtml } from "../../report/reportHtml";
 import { VERSION } from "../../sharing/calculationRecord";
+import type { Book, BookSheet } from "../book/Book";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
+import { sheetsNeeded } from "../book/sheetsNeeded";
 import { checkTarget, writeWhole } from "../files/writeWhole";
-import { Refusal } from "../Refusal";
+import { WrongUsage } from "../Refusal";
 import { sharedSheets } from "../share/sharedSheets";
 import type { Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, reportHelp } from "../words/helpWords";
@@ -29,15 +31,16 @@ export const reportCommand = (terminal: Terminal): Command =>
     .option("--json", JSON_ANSWER, false)
     .addHelpText("after", exampleLines(reportHelp.examples))
     .action(async (path: string, { output, sheet, overwrite, keepErrors, json }: ReportOptions) => {
-      if (!/\.html?$/i.test(output)) throw new Refusal(wantsEnding(output, ".html"));
+      if (!/\.html?$/i.test(output)) throw new WrongUsage(wantsEnding(output, ".html"));
       const target = { file: output, inputs: [path], overwrite };
       await checkTarget(target);
-      const book = await openBook(terminal, path, { recalculate: true });
-      const shared = sharedSheets(book, sheet === undefined ? [] : [sheet]).slice(0, 1);
+      const wanted = (of: Pick<Book, "sheets">): readonly BookSheet[] => sharedSheets(of, sheet === undefined ? [] : [sheet]).slice(0, 1);
+      const book = await openBook(terminal, path, { recalculate: true, wanted });
+      const shared = wanted(book);
       refuseUnfinished(book, shared, { keepErrors });
       // Numbers are printed as the sheet shows them, and formats are known to the grid alone.
       const { calculatedSheets } = await import("../book/recalculate");
-      const reading = (await calculatedSheets(book.content)).find((one) => one.sheet === shared[0]?.name);
+      const reading = (await calculatedSheets(book.content, sheetsNeeded(book, shared))).find((one) => one.sheet === shared[0]?.name);
       if (reading === undefined) return;
       await writeWhole(target, reportHtml(reading, { date: terminal.today(), version: VERSION }));
       terminal.note(written(output));

@@ -4,7 +4,7 @@ import { buildRunSheet } from "../../runsheet/buildRunSheet";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { checkTarget, writeWhole } from "../files/writeWhole";
-import { Refusal, WrongUsage } from "../Refusal";
+import { WrongUsage } from "../Refusal";
 import type { Terminal } from "../Terminal";
 import { exampleLines, JSON_ANSWER, OUTPUT, OVERWRITE } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
@@ -28,7 +28,7 @@ export const sheetCommand = (terminal: Terminal): Command =>
     .option("--json", JSON_ANSWER, false)
     .addHelpText("after", exampleLines(sheetHelp.examples))
     .action(async ({ output, plainCells, overwrite, json, ...asked }: SheetOptions) => {
-      if (!output.toLowerCase().endsWith(".xlsx")) throw new Refusal(wantsEnding(output, ".xlsx"));
+      if (!output.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(output, ".xlsx"));
       const plan = planned(asked);
       const target = { file: output, inputs: [], overwrite };
       await checkTarget(target);

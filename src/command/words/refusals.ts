@@ -16,6 +16,9 @@ const OPEN_AND_SAVE = "Open the workbook in the spreadsheet with the add-in, let
 
 export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${OPEN_AND_SAVE}`;
 
+export const notWhatFormulasGive = (cells: readonly string[]): string =>
+  `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${OPEN_AND_SAVE}`;
+
 export const neverCalculated = (cells: readonly string[]): string =>
   `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${OPEN_AND_SAVE}`;
 
@@ -80,7 +83,10 @@ export const outputIsFolder = (file: string): string => `${file} is a folder. Gi
 export const folderMissing = (folder: string): string => `There is no folder ${folder}, so nothing was written. Make it, or give another one.`;
 export const notWritten = (file: string, why: string): string =>
   `${file} could not be written (${why}), so nothing is there. Choose a folder that you may write to and that has room.`;
-export const wantsEnding = (file: string, ending: string): string => `${file} has to end in ${ending}, else programs refuse to open it.`;
+export const answerLost = (why: string): string =>
+  `The answer could not be written to its end (${why}), so what is there is not whole. Send it where there is room.`;
+export const wantsEnding = (file: string, ending: string): string =>
+  file === "" ? "-o names no file. Give a name after it." : `${file} has to end in ${ending}, else programs refuse to open it.`;
 
 export const internalError = (why: string): string => `Internal error, a defect of Retort and not of the file: ${why}`;
 

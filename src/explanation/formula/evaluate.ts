@@ -4,15 +4,15 @@ import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
-import type { ReadCells } from "./readReferences";
 import { nameCalled } from "./expressionOf";
 import { isTooDeep } from "./everyPart";
-import { parseReference, referenceKey } from "./references";
 
-/** Where an expression stands and what its references hold. */
+/** What an expression is worked out from. */
 export interface Surroundings {
-  readonly homeSheet: string;
-  readonly cells: ReadCells;
+  /** What a reference as typed holds, "B7" or for a spill the "B7" of "B7#"; undefined where only the spreadsheet knows. */
+  readonly referred: (text: string, isSpill: boolean) => Cells | undefined;
+  /** What a function of the spreadsheet gives; left out, or undefined, where only the spreadsheet knows. */
+  readonly builtIn?: (name: string, given: readonly Cells[]) => Cells | undefined;
   readonly blankAs: BlankForm;
 }
 
@@ -32,7 +32,7 @@ function valueOf(expression: AstExpression, around: Surroundings): Cells | undef
     case "ArrayExpression":
       return arrayOf(expression.elements, around);
     case "ReferenceIdentifier":
-      return referred(expression.value, false, around);
+      return around.referred(expression.value, false);
     case "UnaryExpression":
       return unary(expression.operator, expression.arguments[0], around);
     case "BinaryExpression":
@@ -66,7 +66,7 @@ function binary(expression: Binary, around: Surroundings): Cells | undefined {
 
 function unary(operator: string, operand: AstExpression | undefined, around: Surroundings): Cells | undefined {
   if (operand === undefined) return undefined;
-  if (operator === "#") return operand.type === "ReferenceIdentifier" ? referred(operand.value, true, around) : undefined;
+  if (operator === "#") return operand.type === "ReferenceIdentifier" ? around.referred(operand.value, true) : undefined;
   const cells = valueOf(operand, around);
   if (cells === undefined) return undefined;
   if (operator === "@") return cells.length === 1 && cells[0]?.length === 1 ? cells : undefined;
@@ -74,14 +74,9 @@ function unary(operator: string, operand: AstExpression | undefined, around: Sur
   return operation === undefined ? undefined : cellByCell(operation, [cells]);
 }
 
-function referred(text: string, spill: boolean, around: Surroundings): Cells | undefined {
-  const reference = parseReference(text, around.homeSheet);
-  return reference === undefined ? undefined : around.cells.get(referenceKey({ ...reference, spill }));
-}
-
 function called(callee: string, given: readonly (AstExpression | null)[], around: Surroundings): Cells | undefined {
   const definition = definitionOf(callee);
-  if (definition === undefined) return undefined;
+  if (definition === undefined) return builtIn(callee, given, around);
   const read = given.map((argument) => (argument === null ? null : valueOf(argument, around)));
   if (read.includes(undefined)) return undefined;
   const answer = answerOf(
@@ -89,6 +84,12 @@ function called(callee: string, given: readonly (AstExpression | null)[], around
     read.map((cells) => (cells ? handedOver(cells, around.blankAs) : null)),
   );
   return Array.isArray(answer) ? answer.map((row) => row.map(cellValueOf)) : oneCell(cellValueOf(answer));
+}
+
+function builtIn(callee: string, given: readonly (AstExpression | null)[], around: Surroundings): Cells | undefined {
+  if (around.builtIn === undefined || given.includes(null)) return undefined;
+  const read = evaluateEach(given as readonly AstExpression[], around);
+  return read && around.builtIn(callee.toUpperCase(), read);
 }
 
 const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);

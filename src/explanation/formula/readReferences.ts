@@ -1,7 +1,8 @@
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { InputCell, InputsReading } from "../../workbook/Workbook";
 import type { Cells } from "./Cells";
-import { referenceKey, type RangeReference } from "./references";
+import type { Surroundings } from "./evaluate";
+import { parseReference, referenceKey, type RangeReference } from "./references";
 
 /** The values of every range, under referenceKey; a range too large to be read is missing. */
 export type ReadCells = ReadonlyMap<string, Cells>;
@@ -31,6 +32,14 @@ export function cellsOfReferences(references: readonly RangeReference[], ranges:
     }),
   );
 }
+
+/** Looks references up among what was read. @param homeSheet the sheet meant where a reference names none */
+export const referredAmong =
+  (cells: ReadCells, homeSheet: string): Surroundings["referred"] =>
+  (text, spill) => {
+    const reference = parseReference(text, homeSheet);
+    return reference === undefined ? undefined : cells.get(referenceKey({ ...reference, spill }));
+  };
 
 const isWholeColumns = (range: string): boolean => !/\d/.test(range);
 const isWholeRows = (range: string): boolean => !/[A-Z]/i.test(range);

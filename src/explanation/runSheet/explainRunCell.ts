@@ -11,13 +11,13 @@ import { placeName, rangeName } from "./rangeNames";
 import { conditionText } from "./conditionText";
 import { placesIn } from "../../runsheet/expressions/parts";
 import { expressionOfFormula } from "./expressionOfFormula";
-import { isSameNumber } from "./isSameNumber";
+import { holdsWhatIsWorkedOut } from "./holdsWhatIsWorkedOut";
 import { balanceMeaningOf, meaningOf } from "./meanings";
 import type { BalanceCheck } from "../../runsheet/sheet/balanceRows";
 import type { CheckName } from "../../runsheet/sheet/layout";
 import { balanceCheckMeanings } from "../../runsheet/words/balance/balanceMeanings";
 import type { Meaning } from "../../runsheet/words/meaningWords";
-import { isError, type Plain } from "./Plain";
+import type { Plain } from "./Plain";
 import { plainText } from "./plainText";
 import type { SheetCells } from "./RunCells";
 import { waitsFor } from "./waitsFor";
@@ -44,7 +44,7 @@ export function explainRunCell(cells: SheetCells, reading: CellReading): Explain
   const notes = isOwn ? [] : [RUN_CELL_OTHERWISE];
   const worked = expression === undefined ? undefined : workedOut(cells, expression);
   if (expression === undefined || worked === undefined) return { ofRun: plainly(cells, at, name, reading), notes };
-  if (!agrees(worked.value, reading)) return { ofRun: plainly(cells, at, name, reading), notes: [...notes, RUN_CELL_DIFFERS] };
+  if (!holdsWhatIsWorkedOut(worked.value, reading)) return { ofRun: plainly(cells, at, name, reading), notes: [...notes, RUN_CELL_DIFFERS] };
   return { ofRun: inFull(cells, at, name, reading, worked.way), notes };
 }
 
@@ -145,13 +145,4 @@ function checkOf(cells: SheetCells, at: Cell): RunCellExplanation["check"] {
     return { looksAt, found: verdict === checkWords.verdicts.notYet ? checkFound.notYet : checkFound.inOrder, remedy: "" };
   const end = finding.search(/[.?!] /);
   return end === -1 ? { looksAt, found: finding, remedy: "" } : { looksAt, found: finding.slice(0, end + 1), remedy: finding.slice(end + 2) };
-}
-
-/** Whether the cell holds what its formula gives; a spreadsheet may write numbers within texts with a decimal comma. */
-function agrees(worked: Plain, { value, error }: CellReading): boolean {
-  if (isError(worked)) return error === worked.code;
-  if (error !== "") return false;
-  if (typeof worked === "number" && typeof value === "number") return isSameNumber(worked, value);
-  if (typeof worked === "string" && typeof value === "string") return worked.replaceAll(",", ".") === value.replaceAll(",", ".");
-  return (worked ?? "") === (value ?? "");
 }

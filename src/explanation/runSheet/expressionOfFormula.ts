@@ -37,7 +37,11 @@ function read(tree: AstExpression | null | undefined): Expression | undefined {
       const name = ours === undefined ? called.toUpperCase() : `${NAMESPACE}.${ours}`;
       const given = tree.arguments.map(read);
       // What a name that is none of ours gives is left to the spreadsheet.
-      return given.every((one) => one !== undefined) ? { kind: "call", name: name as Call["name"], given } : undefined;
+      if (!given.every((one) => one !== undefined)) return undefined;
+      const [of] = given;
+      // What counts as a number in one cell is written as its SUM.
+      const isOfCell = name === "SUM" && given.length === 1 && typeof of === "object" && of.kind === "cell";
+      return { kind: "call", name: isOfCell ? "N" : (name as Call["name"]), given };
     }
     default:
       return undefined;

@@ -98,7 +98,7 @@ function afterDrying(substance: Substance): string | undefined {
 /** What a cell formula without references gives; undefined for an error. */
 function valueOf(cell: string): Example["gives"] | undefined {
   const expression = expressionOf(cell);
-  const cells = expression && evaluate(expression, { homeSheet: "", cells: new Map(), blankAs: 0 });
+  const cells = expression && evaluate(expression, { referred: () => undefined, blankAs: 0 });
   if (cells === undefined || cells.flat().some((value) => value instanceof CellError)) return undefined;
   const rows = cells.map((row) => row.map(shown));
   return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;

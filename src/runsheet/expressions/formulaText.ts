@@ -1,5 +1,6 @@
 import { cellAt } from "../../workbook/cellArea";
-import { fn, joined, reckon, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
+import { quotedSheet } from "../../workbook/quotedSheet";
+import { fn, joined, reckon, type Call, type Cell, type Expression, type Infix, type Joined, type Range } from "./Expression";
 
 /** A cell formula in English notation, "=" included. */
 export const formulaText = (expression: Expression): string => `=${written(expression)}`;
@@ -14,7 +15,7 @@ const cornerText = ({ row, column, fixed }: Cell): string =>
   `${fixed === "both" ? "$" : ""}${letters(column)}${fixed === "nothing" ? "" : "$"}${row}`;
 
 /** "'It''s dry'!": always quoted, for a name may look like a cell or hold a mark. */
-const onSheet = ({ sheet }: Cell): string => (sheet === undefined ? "" : `'${sheet.replaceAll("'", "''")}'!`);
+const onSheet = ({ sheet }: Cell): string => (sheet === undefined ? "" : `${quotedSheet(sheet)}!`);
 
 /** The letters of a column counted from 0. */
 const letters = (column: number): string => cellAt(0, column).slice(0, -1);
@@ -29,7 +30,9 @@ function written(expression: Expression): string {
     case "range":
       return `${written(expression.from)}:${cornerText(expression.to)}`;
     case "call":
-      return `${expression.name}(${expression.given.map(written).join(",")})`;
+      return isOfCell(expression)
+        ? `SUM(${expression.given.map(written).join("")})`
+        : `${expression.name}(${expression.given.map(written).join(",")})`;
     case "infix":
       return operation(expression);
     case "bracketed":
@@ -38,6 +41,9 @@ function written(expression: Expression): string {
       return expression.parts.map((part) => (isInfix(part) ? `(${written(part)})` : written(part))).join("&");
   }
 }
+
+/** N of a cell is an error in Gnumeric where the cell is blank; its SUM is the same number in every spreadsheet, and texts count as 0 in both. */
+const isOfCell = ({ name, given: [of] }: Call): boolean => name === "N" && typeof of === "object" && of.kind === "cell";
 
 const isInfix = (expression: Expression): expression is Infix => typeof expression === "object" && expression.kind === "infix";
 

@@ -52,8 +52,8 @@ export function textInRows(text: string): (row: number) => string {
 const isRelative = (index: number): boolean => index + 1 >= FIRST && index + 1 <= LAST;
 
 /** Cells that a relative formula refers to, as it refers to them from a row. */
-export function areaInRow({ row: first, rows, ...across }: CellArea, row: number): CellArea {
-  const moved = (index: number): number => (isRelative(index) ? index - HERE + row : index);
-  const [from, to] = [moved(first), moved(first + rows - 1)];
-  return { ...across, row: from, rows: to - from + 1 };
+export function areaInRow({ row: first, rows, column, columns }: CellArea, row: number): CellArea {
+  const from = isRelative(first) ? first - HERE + row : first;
+  const last = first + rows - 1;
+  return { row: from, column, rows: (isRelative(last) ? last - HERE + row : last) - from + 1, columns };
 }

@@ -1,5 +1,6 @@
 import { parseA1Ref, parseStructRef } from "@borgar/fx";
 import { COLUMNS_OF_A_SHEET, rangeOf, ROWS_OF_A_SHEET, type CellArea } from "../../workbook/cellArea";
+import { quotedSheet } from "../../workbook/quotedSheet";
 import type { Surroundings } from "./Surroundings";
 
 /** The cells that a reference stands for. */
@@ -15,7 +16,7 @@ export interface Referred {
 
 /** The cells of "B7", "$B$7:C12", "'My sheet'!B7", "B:B", "[Book]Sheet1!A1"; undefined for anything else. */
 export function cellsReferred(text: string, home: string): Referred | undefined {
-  const quoted = quotedSheet(text);
+  const quoted = sheetInQuotes(text);
   if (quoted !== undefined) {
     const found = cellsReferred(quoted.cells, quoted.sheet);
     return found === undefined || found.sheet !== quoted.sheet ? found : { ...found, sheet: quoted.sheet };
@@ -41,7 +42,7 @@ export function cellsReferred(text: string, home: string): Referred | undefined 
  * A sheet in quotation marks whose name holds brackets: the parser takes what stands in them for a workbook, behind which a sheet's name would
  * have to follow.
  */
-function quotedSheet(text: string): { readonly sheet: string; readonly cells: string } | undefined {
+function sheetInQuotes(text: string): { readonly sheet: string; readonly cells: string } | undefined {
   const [, name, cells = ""] = /^'((?:[^']|'')*)'!(.+)$/.exec(text) ?? [];
   const sheet = name?.replaceAll("''", "'");
   return sheet === undefined || !sheet.includes("[") || /\][^\]]+$/.test(sheet) ? undefined : { sheet, cells };
@@ -101,6 +102,6 @@ export function referenceText(area: CellArea, sheet: string | undefined, home: s
 
 /** A sheet's name before an exclamation mark, in quotation marks where it needs them. */
 export const sheetText = (sheet: string): string =>
-  /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !looksLikeCell(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`;
+  /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !looksLikeCell(sheet) ? sheet : quotedSheet(sheet);
 
 const looksLikeCell = (name: string): boolean => /^[A-Z]{1,3}\d+$|^R\d*C\d*$|^[RC]$/i.test(name);

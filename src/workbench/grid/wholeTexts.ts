@@ -14,7 +14,7 @@ const ARROW = 20;
  */
 export function countPadding(): void {
   const skeleton = SpreadsheetSkeleton.prototype;
-  const original = skeleton.getOverflowPosition; // eslint-disable-line @typescript-eslint/unbound-method -- called on the skeleton below
+  const original = skeleton.getOverflowPosition;  
   skeleton.getOverflowPosition = function (this: SpreadsheetSkeleton, size, align, row, column, ...others) {
     const { l = PADDING, r = PADDING } = this.worksheet.getComposedCellStyle(row, column).pd ?? {};
     const wide = size && { ...size, width: size.width + (l ?? PADDING) + (r ?? PADDING) + 2 * CLIPPED };

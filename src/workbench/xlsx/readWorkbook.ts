@@ -24,16 +24,25 @@ export const MOST_CELLS = 200_000;
 const MOST_SHEETS = 200;
 const MOST_BYTES = 100_000_000;
 
-/**
- * @param knowsFunction where formulas with other functions are to keep their values; without it they are read
- * @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened
- */
-export async function readWorkbook(content: Uint8Array<ArrayBuffer>, knowsFunction?: EngineKnows["knowsFunction"]): Promise<ReadWorkbook> {
+/** How much of a file is read, and how. */
+export interface ReadSettings {
+  readonly sheets: number;
+  readonly cells: number;
+  /** The sheets that are read, in small letters; left out: all. */
+  readonly only?: ReadonlySet<string>;
+  /** Where formulas with other functions are to keep their values; left out, they are read. */
+  readonly knowsFunction?: EngineKnows["knowsFunction"];
+}
+
+const IN_THE_PAGE: ReadSettings = { sheets: MOST_SHEETS, cells: MOST_CELLS };
+
+/** @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened */
+export async function readWorkbook(content: Uint8Array<ArrayBuffer>, settings: ReadSettings = IN_THE_PAGE): Promise<ReadWorkbook> {
   if (content.length > MOST_BYTES) throw new WorkbookProblem(tooMuchInFile);
   try {
     const { kind, parts } = await fileKind(content);
     if (parts === undefined) throw new WorkbookProblem(otherFile[kind] ?? notAWorkbookFile);
-    return await readParts(parts, knowsFunction);
+    return await readParts(parts, settings);
   } catch (problem) {
     if (problem instanceof WorkbookProblem) throw problem;
     if (problem instanceof DamagedFile) throw new WorkbookProblem(notAWorkbookFile);
@@ -41,18 +50,21 @@ export async function readWorkbook(content: Uint8Array<ArrayBuffer>, knowsFuncti
   }
 }
 
-async function readParts(parts: FileParts, knowsFunction: EngineKnows["knowsFunction"]): Promise<ReadWorkbook> {
+async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCells, only, knowsFunction }: ReadSettings): Promise<ReadWorkbook> {
   const findings = new Findings();
   const workbook = await workbookPart(parts, findings);
-  const { sheets: entries, names, from1904 } = workbook;
-  if (entries.length > MOST_SHEETS) throw new WorkbookProblem(tooManySheets(entries.length, MOST_SHEETS));
+  const isRead = (sheet: string | undefined): boolean => sheet === undefined || only === undefined || only.has(sheet.toLowerCase());
+  const entries = workbook.sheets.filter(({ name }) => isRead(name));
+  const names = workbook.names.filter(({ sheet }) => isRead(sheet));
+  const { from1904 } = workbook;
+  if (entries.length > mostSheets) throw new WorkbookProblem(tooManySheets(entries.length, mostSheets));
   if (entries.length === 0) throw new WorkbookProblem(noSheetsInFile);
   const tables: Table[] = [];
   for (const entry of entries) tables.push(...(await besideCells(parts, entry, findings)));
   const texts = await sharedTexts(parts, workbook.texts);
   const looks = await stylesPart(parts, workbook.styles);
   const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, engine: engineKnows(names, knowsFunction), findings };
-  const cells = { left: MOST_CELLS, most: MOST_CELLS };
+  const cells = { left: mostCells, most: mostCells };
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);

@@ -20,7 +20,7 @@ import { plansOf } from "./plansOf";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "../../xlsx/formulas/storedFormula";
 import { writeMerged } from "./saving/mergedCells";
-import { printNames } from "./saving/printNames";
+import { printNames } from "../../xlsx/planned/printNames";
 import { namesForSeveral, worksOnRanges, type NamesForSeveral } from "../../xlsx/formulas/worksOnRanges";
 
 /** A page as wide as the sheet, as many as it is long; printed column by column, a run sheet falls apart. */

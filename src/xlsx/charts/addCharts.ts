@@ -1,5 +1,6 @@
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, lettersOf } from "../../workbook/cellArea";
+import { quotedSheet } from "../../workbook/quotedSheet";
 import type { PlannedChart } from "../../workbook/SheetPlan";
 import type { FileValue } from "../package/CellChange";
 import type { EditableParts } from "../package/EditableParts";
@@ -45,7 +46,7 @@ const put = (parts: EditableParts, { isStrict }: Outline, part: string, markup: 
 function absolute(sheet: string, range: string): string {
   const { row, column, rows, columns } = areaNamed(range);
   const corner = (down: number, across: number): string => `$${lettersOf(across)}$${down + 1}`;
-  return `'${sheet.replaceAll("'", "''")}'!${corner(row, column)}:${corner(row + rows - 1, column + columns - 1)}`;
+  return `${quotedSheet(sheet)}!${corner(row, column)}:${corner(row + rows - 1, column + columns - 1)}`;
 }
 
 function valuesIn(range: string, values: ReadonlyMap<string, FileValue>): FileValue[] {

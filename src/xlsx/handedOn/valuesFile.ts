@@ -90,6 +90,7 @@ export async function leaveValues(
   // All at once: each time goes through the looks of the whole file.
   await addPlanned(file, records);
   await file.takePivots();
+  await file.forgetNamesAndPeople();
   await file.forgetOtherWorkbooks();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));

@@ -89,22 +89,32 @@ export class EditableParts implements PartSource {
   /** The file: untouched parts packed as they came, in their order. */
   async bytes(): Promise<Uint8Array<ArrayBuffer>> {
     const file = new ZipWriter(new Uint8ArrayWriter(), { useWebWorkers: false, keepOrder: true, dataDescriptor: false, extendedTimestamp: false });
+    const spelling = await this.spelling();
     for (const [key, entry] of this.original.packed()) {
       if (this.removed.has(key)) continue;
       const written = this.written.get(key);
-      if (written !== undefined) await file.add(entry.filename, new Uint8ArrayReader(contentOf(written)), { lastModDate: entry.lastModDate });
-      else await file.add(entry.filename, new Uint8ArrayReader(await packed(entry)), { entry, passThrough: true });
+      const name = spelling(key, entry.filename);
+      if (written !== undefined) await file.add(name, new Uint8ArrayReader(contentOf(written)), { lastModDate: entry.lastModDate });
+      else await file.add(name, new Uint8ArrayReader(await packed(entry)), { entry, passThrough: true });
     }
     for (const [key, written] of this.written)
       if (!this.original.has(key)) await file.add(written.name, new Uint8ArrayReader(contentOf(written)), { lastModDate: EARLIEST });
     return new Uint8Array(await file.close());
   }
 
+  /** How parts are spelled in the file that is written: as its list of parts spells them, and never with backslashes (ECMA-376 Part 2, 6.2.2). */
+  private async spelling(): Promise<(key: string, filename: string) => string> {
+    const list = this.has(LIST_OF_PARTS) ? await this.text(LIST_OF_PARTS) : "";
+    const listed = [...list.matchAll(/\bPartName\s*=\s*["']\/([^"']+)["']/g)].map(([, name = ""]) => [keyOf(name), name] as const);
+    const known = new Map([...listed, [keyOf(LIST_OF_PARTS), LIST_OF_PARTS] as const]);
+    return (key, filename) => known.get(key) ?? filename.replaceAll("\\", "/").replace(/^\/+/, "");
+  }
+
   private async held(name: string): Promise<PartText> {
     const key = keyOf(name);
     const written = this.written.get(key)?.content ?? this.looked.get(key);
     if (written !== undefined && !(written instanceof Uint8Array)) return written;
-    if (!this.has(name)) throw new DamagedFile(`no part ${name}`);
+    if (!this.has(name)) throw new DamagedFile("it is not there", name);
     const pieces: Uint8Array[] = [];
     for await (const piece of this.pieces(key)) pieces.push(piece);
     const held = partText(name, joined(pieces));
@@ -118,6 +128,8 @@ export class EditableParts implements PartSource {
   }
 }
 
+const LIST_OF_PARTS = "[Content_Types].xml";
+
 /** The first day an archive can hold, so that a file made twice is the same twice. */
 const EARLIEST = new Date(1980, 0, 1);
 
@@ -130,7 +142,7 @@ async function packed(entry: Entry): Promise<Uint8Array<ArrayBuffer>> {
   try {
     return new Uint8Array(await entry.getData(new Uint8ArrayWriter(), { passThrough: true }));
   } catch (problem) {
-    throw new DamagedFile(String(problem));
+    throw new DamagedFile(String(problem), entry.filename);
   }
 }
 

@@ -11,6 +11,8 @@ import { changeCells } from "./changeCells";
 import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
 import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
+import { forgetPeople } from "./forgetting/people";
+import { forgetUnusedNames } from "./forgetting/unusedNames";
 import { keepSheets, takeNames } from "./keepSheets";
 import { forgetOtherWorkbooks } from "./otherWorkbooks";
 import { outOfView, type OutOfView } from "./outOfView";
@@ -174,6 +176,14 @@ export class WorkbookPackage {
   /** Takes such defined names out, each given with the sheet that alone knows it. */
   takeNames(isTaken: (name: string, sheet: string | undefined) => boolean): Promise<void> {
     return this.parts.whole(() => takeNames(this.parts, isTaken));
+  }
+
+  /** Takes out defined names that nothing reads, and who made the file. */
+  forgetNamesAndPeople(): Promise<void> {
+    return this.parts.whole(async () => {
+      await forgetUnusedNames(this.parts);
+      await forgetPeople(this.parts);
+    });
   }
 
   /** Takes out links to other workbooks that nothing reads, and what the file keeps of those. */

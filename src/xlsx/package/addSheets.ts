@@ -38,7 +38,7 @@ export async function addSheetsOf(parts: EditableParts, content: Uint8Array<Arra
     const outline = await workbookOutline(parts);
     const { name } = sheet;
     if (freeSheetName(name, outline.sheets.map((one) => one.name)) !== name) throw new WorkbookProblem(nameJustTaken); // prettier-ignore
-    if ((await relationshipsOf(other, sheet.part)).length > 0) throw new DamagedFile(`${sheet.part} names further parts`);
+    if ((await relationshipsOf(other, sheet.part)).length > 0) throw new DamagedFile("it names further parts", sheet.part);
     const part = parts.freeName("xl/worksheets/sheet", ".xml");
     const text = await other.text(sheet.part);
     const markup = edited(text, sheetEdits(sheet, text, looks, texts.map((one) => one.text))); // prettier-ignore
@@ -95,7 +95,7 @@ async function listSheet(
   const { part, text, root } = outline;
   const id = await nameIn(parts, part, relationshipType(outline, "worksheet"), sheet.part);
   const list = childNamed(root, "sheets");
-  if (list === undefined) throw new DamagedFile(`${part} lists no sheets`);
+  if (list === undefined) throw new DamagedFile("it lists no sheets", part);
   const number = Math.max(0, ...list.children.map((one) => Number(attributeOf(one, "sheetId") ?? 0))) + 1;
   const space = outline.isStrict ? inStrict(RELATIONSHIPS) : RELATIONSHIPS;
   const x = root.prefix;

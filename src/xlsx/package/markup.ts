@@ -29,7 +29,7 @@ export function readMarkup(part: string, text: string, reader: MarkupReader): vo
   const parser = new SaxesParser();
   let depth = 0;
   parser.on("error", (problem) => {
-    throw new DamagedFile(`${part}: ${problem.message}`);
+    throw new DamagedFile(problem.message, part);
   });
   parser.on("opentag", ({ name, attributes, isSelfClosing }) => {
     const end = parser.position;
@@ -76,7 +76,7 @@ export function elementsOf(part: string, text: string): Element {
       if (last !== undefined) last.close = at;
     },
   });
-  if (root === undefined) throw new DamagedFile(`${part} is empty`);
+  if (root === undefined) throw new DamagedFile("it is empty", part);
   return root;
 }
 

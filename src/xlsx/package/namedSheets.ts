@@ -1,4 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
+import { quotedSheet } from "../../workbook/quotedSheet";
 
 const NO_SUCH_CELL = "#REF!";
 
@@ -55,4 +56,4 @@ const PLAIN = /^[\p{L}_][\p{L}\p{N}_.]*$/u;
 const LIKE_A_CELL = /^[A-Z]{1,3}\d+$|^R\d*(?:C\d*)?$|^C\d*$/i;
 
 const quotedSheets = (sheets: readonly string[]): string =>
-  sheets.every((sheet) => PLAIN.test(sheet) && !LIKE_A_CELL.test(sheet)) ? sheets.join(":") : `'${sheets.join(":").replaceAll("'", "''")}'`;
+  sheets.every((sheet) => PLAIN.test(sheet) && !LIKE_A_CELL.test(sheet)) ? sheets.join(":") : quotedSheet(sheets.join(":"));

@@ -56,7 +56,7 @@ export async function workbookOutline(parts: EditableParts): Promise<Outline> {
       // The relationship's id has a prefix; the sheet's own number is another attribute, sheetId.
       const [name = "", id = "", state = "visible"] = [attributeOf(element, "name"), attributeOf(element, "id"), attributeOf(element, "state")];
       const target = related.get(id);
-      if (target === undefined) throw new DamagedFile(`no part for the sheet ${name}`);
+      if (target === undefined) throw new DamagedFile(`no part for the sheet ${name}`, part);
       return { name, part: target.target, kind: target.type, id, isHidden: state !== "visible", element };
     }),
     names: childrenNamed(childNamed(root, "definedNames") ?? { ...root, children: [] }, "definedName").map((element) => {

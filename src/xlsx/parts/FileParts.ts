@@ -45,12 +45,12 @@ export class FileParts implements PartSource {
     for (let read = await damagedWhere(listing.next()); !read.done; read = await damagedWhere(listing.next())) {
       const entry = read.value;
       const key = keyOf(entry.filename);
-      if (entry.encrypted) throw new DamagedFile(`${key} is locked`);
+      if (entry.encrypted) throw new DamagedFile("it is locked", entry.filename);
       if (entries.size === MOST_PARTS) throw new WorkbookProblem(tooMuchInFile);
       if (key.endsWith("/")) continue;
-      if (entry.directory) throw new DamagedFile(`${key} is marked as a folder`);
+      if (entry.directory) throw new DamagedFile("it is marked as a folder", entry.filename);
       // Names that differ by letter case alone are one name too (ECMA-376 Part 2, 6.2.2.3), and nobody can tell which is meant.
-      if (entries.has(key)) throw new DamagedFile(`${key} is there twice`);
+      if (entries.has(key)) throw new DamagedFile("it is there twice", entry.filename);
       entries.set(key, entry);
     }
     return new FileParts(entries, most);
@@ -75,7 +75,7 @@ export class FileParts implements PartSource {
     if (entry === undefined) return;
     // What the file says of itself saves the work where it is true; what comes out is counted all the same.
     if (this.unpacked + entry.uncompressedSize > this.most) throw new WorkbookProblem(tooMuchInFile);
-    for await (const piece of unpacked(entry)) {
+    for await (const piece of unpacked(entry, name)) {
       this.unpacked += piece.length;
       if (this.unpacked > this.most) throw new WorkbookProblem(tooMuchInFile);
       yield piece;
@@ -87,27 +87,40 @@ export class FileParts implements PartSource {
 export class DamagedFile extends Error {
   // Told by its name where its code is fetched later.
   override readonly name = "DamagedFile";
+
+  /** @param part the part in which that was found, where it is known */
+  constructor(
+    why: string,
+    readonly part?: string,
+  ) {
+    super(why);
+  }
+
+  /** The same problem, with the part in which it was found; any other problem as it is. */
+  static in(part: string, problem: unknown): unknown {
+    return problem instanceof DamagedFile && problem.part === undefined ? new DamagedFile(problem.message, part) : problem;
+  }
 }
 
 /** What the library throws, as the damage of the file that it is. */
-async function damagedWhere<T>(reading: Promise<T>): Promise<T> {
+async function damagedWhere<T>(reading: Promise<T>, part?: string): Promise<T> {
   try {
     return await reading;
   } catch (problem) {
-    throw new DamagedFile(String(problem));
+    throw new DamagedFile(String(problem), part);
   }
 }
 
 export const keyOf = (name: string): string => name.replaceAll("\\", "/").replace(/^\/+/, "").toLowerCase();
 
 /** @throws DamagedFile at the end of a part without its checksum or size, and where more comes out than the file says */
-async function* unpacked(entry: FileEntry): AsyncGenerator<Uint8Array> {
+async function* unpacked(entry: FileEntry, part: string): AsyncGenerator<Uint8Array> {
   const { readable, writable } = new TransformStream<Uint8Array, Uint8Array>();
   // Where the library fails before it writes, nobody would hear of it.
   entry.getData(writable).catch((problem: unknown) => writable.abort(problem).catch(() => undefined));
   const reader = readable.getReader();
   try {
-    for (let read = await damagedWhere(reader.read()); !read.done; read = await damagedWhere(reader.read())) yield read.value;
+    for (let read = await damagedWhere(reader.read(), part); !read.done; read = await damagedWhere(reader.read(), part)) yield read.value;
   } finally {
     // Also where the caller has had enough of it.
     await reader.cancel().catch(() => undefined);

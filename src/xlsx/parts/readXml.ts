@@ -24,7 +24,7 @@ export async function readXml(parts: PartSource, part: string, reader: XmlReader
   const parser = new SaxesParser();
   let extensions = 0;
   parser.on("error", (problem) => {
-    throw new DamagedFile(`${part}: ${problem.message}`);
+    throw new DamagedFile(problem.message, part);
   });
   parser.on("opentag", ({ name, attributes }) => {
     const own = withoutPrefix(name);
@@ -39,12 +39,22 @@ export async function readXml(parts: PartSource, part: string, reader: XmlReader
     if (extensions === 0) reader.close?.(own);
     else if (own === EXTENSIONS) extensions--;
   });
+  // What a reader finds wrong, it finds in this part.
+  const told = (step: () => void): void => {
+    try {
+      step();
+    } catch (problem) {
+      throw DamagedFile.in(part, problem);
+    }
+  };
   let decoder: TextDecoder | undefined;
   for await (const piece of parts.pieces(part)) {
     decoder ??= new TextDecoder(isWide(piece) ? "utf-16le" : "utf-8");
-    parser.write(decoder.decode(piece, { stream: true }));
+    const text = decoder.decode(piece, { stream: true });
+    told(() => parser.write(text));
   }
-  if (decoder !== undefined) parser.write(decoder.decode()).close();
+  const rest = decoder?.decode();
+  if (rest !== undefined) told(() => parser.write(rest).close());
 }
 
 /** True for text of two bytes a character, which is marked at its start. */

@@ -8,6 +8,7 @@ import { namesForSeveral, worksOnRanges } from "../formulas/worksOnRanges";
 import type { FileValue } from "../package/CellChange";
 import { conditional, footerOf, headerOf, pageSetup } from "./filePage";
 import { plannedStyle } from "./plannedStyle";
+import { printNames } from "./printNames";
 import { textForLibrary } from "./textForLibrary";
 
 export interface ForPlans {
@@ -58,6 +59,7 @@ export async function plannedFile(
     for (const emphasis of plan.emphasis ?? []) sheet.addConditionalFormatting(conditional(emphasis));
     writeRules(sheet, plan.entryRules);
   }
+  Object.defineProperty(file.definedNames, "model", { value: printNames(file) });
   return new Uint8Array(await file.xlsx.writeBuffer());
 }
 

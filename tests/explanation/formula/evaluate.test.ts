@@ -1,5 +1,6 @@
 import { evaluate } from "../../../src/explanation/formula/evaluate";
 import { expressionOf } from "../../../src/explanation/formula/expressionOf";
+import { referredAmong } from "../../../src/explanation/formula/readReferences";
 import { BLANK, CellError, type CellValue } from "../../../src/inputs/CellValue";
 
 const cells = new Map<string, readonly (readonly CellValue[])[]>([
@@ -11,7 +12,7 @@ const cells = new Map<string, readonly (readonly CellValue[])[]>([
 
 const worked = (typed: string): unknown => {
   const expression = expressionOf(typed);
-  return expression && evaluate(expression, { homeSheet: "Run", cells, blankAs: 0 });
+  return expression && evaluate(expression, { referred: referredAmong(cells, "Run"), blankAs: 0 });
 };
 
 describe("evaluate(expression, around) as a spreadsheet does", () => {

@@ -73,7 +73,7 @@ export class OpenedFile {
       return { content: await this.changed(now) };
     } catch (problem) {
       if (problem instanceof WorkbookProblem) return { because: problem.message };
-      if (problem instanceof DamagedFile) return { because: String(problem.message) };
+      if (problem instanceof DamagedFile) return { because: [problem.part, problem.message].filter((one) => one !== undefined).join(": ") };
       throw problem;
     }
   }

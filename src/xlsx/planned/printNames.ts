@@ -1,4 +1,5 @@
 import type { Workbook as FileWorkbook } from "exceljs";
+import { quotedSheet } from "../../workbook/quotedSheet";
 
 /** A defined name as the file library's writer takes it. */
 interface FileName {
@@ -15,7 +16,7 @@ export function printNames(file: FileWorkbook): FileName[] {
   return file.worksheets.flatMap(({ name, pageSetup }, localSheetId): FileName[] => {
     const { printArea, printTitlesRow } = pageSetup;
     Object.assign(pageSetup, { printArea: undefined, printTitlesRow: undefined });
-    const on = `'${name.replaceAll("'", "''")}'!`;
+    const on = `${quotedSheet(name)}!`;
     // "A$1:I$98" and "1:3"; the first marks its rows as fixed already.
     const fixed = (range: string): string => range.replace(/(^|:)/g, "$1$");
     return [

@@ -1,0 +1,37 @@
+import type { Book, BookSheet } from "./Book";
+
+// Refers to cells that its text does not name, or to every sheet between two.
+const UNSEEN = /\b(?:INDIRECT|OFFSET)\(|:[^!,()"']*!|'[^']*:[^']*'!/i;
+
+/**
+ * The sheets that some of a book's sheets are calculated from, themselves among them, in small letters. Better one too many than one missing: a
+ * sheet counts as soon as its name stands in a formula, or in a defined name that does.
+ */
+export function sheetsNeeded({ sheets, names, tables }: Pick<Book, "sheets" | "names" | "tables">, of: readonly BookSheet[]): ReadonlySet<string> {
+  const needed = new Set<string>();
+  const everything = new Set(sheets.map(({ name }) => name.toLowerCase()));
+  const ahead = of.map(({ name }) => name.toLowerCase());
+  for (let name = ahead.pop(); name !== undefined; name = ahead.pop()) {
+    if (needed.has(name)) continue;
+    needed.add(name);
+    const formulas = formulasOn(sheets.find((one) => one.name.toLowerCase() === name)).toLowerCase();
+    const text = withNames(formulas, names);
+    if (UNSEEN.test(text)) return everything;
+    for (const other of everything) if (!needed.has(other) && text.includes(other.replaceAll("'", "''"))) ahead.push(other);
+    for (const table of tables) if (text.includes(table.name.toLowerCase())) ahead.push(table.sheet.toLowerCase());
+  }
+  return needed;
+}
+
+const formulasOn = (sheet: BookSheet | undefined): string =>
+  (sheet?.reading.rows ?? []).flatMap((row) => row.flatMap(({ formula }) => (formula === "" ? [] : [formula]))).join("\n");
+
+/** Formulas with those of every name that stands in them, or in one of those. */
+function withNames(formulas: string, names: Book["names"]): string {
+  let text = formulas;
+  for (const left = [...names]; ;) {
+    const found = left.findIndex(({ name }) => text.includes(name.toLowerCase()));
+    if (found === -1) return text;
+    text += `\n${left.splice(found, 1)[0]?.formula.toLowerCase() ?? ""}`;
+  }
+}

@@ -1,0 +1,104 @@
+import type { AstExpression } from "@borgar/fx";
+import type { namesOf, ReadFormula, ReadSheets } from "../../sharing/plain/ReadSheets";
+import { cellsReferred, tableCellsReferred, type Referred } from "../../sharing/plain/reference";
+import { areaInRow, relativeFormula } from "../../sharing/plain/RelativeFormula";
+import { areaNamed } from "../../workbook/areaNamed";
+import type { BlankForm, Cells } from "../formula/Cells";
+import { everyPart } from "../formula/everyPart";
+import { expressionOf } from "../formula/expressionOf";
+import { builtInHere } from "./builtInHere";
+import { isFixedName } from "./isFixedName";
+import type { SavedCells } from "./SavedCells";
+import { valuesItMayGive } from "./valuesItMayGive";
+
+/** The workbook that formulas stand in. */
+export interface SavedBook {
+  readonly sheets: ReadSheets;
+  readonly cells: SavedCells;
+  readonly nameOf: ReturnType<typeof namesOf>;
+}
+
+// Names that stand for names.
+const MOST_NAMES = 8;
+
+/** A cell formula taken apart once, for every cell of a column that it is filled down to: taking apart takes most of the time. */
+export class SavedFormula {
+  private readonly known = new Map<string, Referred | undefined>();
+  /** How far whole columns reach that the formula refers to. */
+  private longest: number | undefined;
+
+  constructor(
+    private readonly book: SavedBook,
+    private readonly expression: AstExpression | undefined,
+    private readonly isRelative: boolean,
+  ) {}
+
+  /** Formulas of a workbook, equal ones and filled-down ones once. */
+  static in(book: SavedBook): (formula: ReadFormula) => SavedFormula {
+    const known = new Map<string, SavedFormula>();
+    return ({ sheet, reading, area }) => {
+      const relative = area.rows * area.columns > 1 ? undefined : relativeFormula(reading.formula, area.row + 1);
+      const text = relative?.formula ?? reading.formula;
+      const key = `${sheet}!${text}`;
+      const found = known.get(key) ?? new SavedFormula(book, expressionOf(text), relative !== undefined);
+      known.set(key, found);
+      return found;
+    };
+  }
+
+  /** What it may give in a cell, whichever way its conditions go; undefined where only the spreadsheet can tell. */
+  valuesIn(formula: ReadFormula, blankAs: BlankForm): readonly Cells[] | undefined {
+    return this.expression && this.valuesOf(this.expression, formula, blankAs, 0);
+  }
+
+  private valuesOf(expression: AstExpression, formula: ReadFormula, blankAs: BlankForm, depth: number): readonly Cells[] | undefined {
+    return valuesItMayGive(expression, {
+      blankAs,
+      builtIn: builtInHere,
+      referred: (text, isSpill) => {
+        const cells = this.cellsOf(text, formula);
+        if (cells === undefined) return isSpill ? undefined : this.named(text, formula, blankAs, depth);
+        const meant = isSpill ? this.spillOf(text, cells, formula) : cells;
+        return meant && this.book.cells.in(meant, this.reach(expression, formula));
+      },
+    });
+  }
+
+  private cellsOf(text: string, formula: ReadFormula): Referred | undefined {
+    const { sheet, area } = formula;
+    if (!this.isRelative) return cellsReferred(text, sheet) ?? tableCellsReferred(text, this.around(formula));
+    const found = this.known.has(text) ? this.known.get(text) : cellsReferred(text, sheet);
+    this.known.set(text, found);
+    return found && { sheet: found.sheet, area: areaInRow(found.area, area.row + 1), isWhole: found.isWhole };
+  }
+
+  private around(formula: ReadFormula): ReturnType<ReadSheets["around"]> {
+    const { sheets, nameOf } = this.book;
+    return sheets.around(formula, nameOf);
+  }
+
+  private spillOf(text: string, anchor: Referred, formula: ReadFormula): Referred | undefined {
+    const cell = text.split("!").at(-1)?.replaceAll("$", "").toUpperCase() ?? "";
+    const spill = anchor.sheet === undefined ? undefined : this.around(formula).spillOf(anchor.sheet, cell);
+    return spill === undefined ? undefined : { ...anchor, area: areaNamed(spill) };
+  }
+
+  /** What a defined name stands for, where it is the same in every cell. */
+  private named(text: string, formula: ReadFormula, blankAs: BlankForm, depth: number): Cells | undefined {
+    const name = this.book.nameOf(text.split("!").at(-1) ?? text, formula.sheet);
+    const meant = name === undefined || depth === MOST_NAMES || !isFixedName(name) ? undefined : expressionOf(name);
+    const values = meant && this.valuesOf(meant, formula, blankAs, depth + 1);
+    return values?.length === 1 ? values[0] : undefined;
+  }
+
+  /** Whole columns belong to each other row by row, so they are taken as far as any of them is filled. */
+  private reach(expression: AstExpression, formula: ReadFormula): number {
+    if (this.longest !== undefined) return this.longest;
+    let longest = 0;
+    for (const part of everyPart(expression)) {
+      const cells = part.type === "ReferenceIdentifier" && !/\d/.test(part.value) ? this.cellsOf(part.value, formula) : undefined;
+      if (cells !== undefined) longest = Math.max(longest, this.book.cells.filledRows(cells));
+    }
+    return (this.longest = longest);
+  }
+}

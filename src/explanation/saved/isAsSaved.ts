@@ -1,0 +1,23 @@
+import { CellError, type CellValue } from "../../inputs/CellValue";
+import type { CellReading } from "../../workbook/Workbook";
+import { isSameNumber } from "../runSheet/isSameNumber";
+
+// A number written by hand or by a script may have been rounded. Programs save 15 figures or more, and fewer than these tell too little.
+const FEWEST_FIGURES = 4;
+// Room for how the last figure itself is stored.
+const HALF_A_STEP = 0.5 + 1e-6;
+
+/** True where a cell holds an answer, or the answer as rounded to the figures that it holds. */
+export function isAsSaved(answer: CellValue | undefined, { value }: Pick<CellReading, "value">): boolean {
+  if (typeof answer === "number" && typeof value === "number") return isSameNumber(answer, value) || isRounded(answer, value);
+  if (answer instanceof CellError) return false;
+  return (typeof answer === "symbol" ? "" : answer) === (value ?? "");
+}
+
+function isRounded(answer: number, saved: number): boolean {
+  const [digits = "", exponent = "0"] = saved.toExponential().replace("-", "").split("e");
+  const figures = digits.replace(".", "").length;
+  return figures >= FEWEST_FIGURES && Math.abs(answer - saved) <= HALF_A_STEP * 10 ** (exponentOf(saved) - figures + 1) && exponent !== "";
+}
+
+const exponentOf = (number: number): number => Number(number.toExponential().split("e")[1]);

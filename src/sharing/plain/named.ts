@@ -60,9 +60,6 @@ function isTaken(text: string, scope: Scope): boolean {
 
 /** True where no reference in a name means another cell in each cell that uses the name. */
 export const isAbsolute = ({ root, textOf }: FormulaTree): boolean =>
-  !anyPart(
-    root,
-    (part) => part?.type === "ReferenceIdentifier" && part.kind !== "name" && part.kind !== "table" && !ABSOLUTE.test(textOf(part)),
-  );
+  !anyPart(root, (part) => part?.type === "ReferenceIdentifier" && part.kind !== "name" && part.kind !== "table" && !ABSOLUTE.test(textOf(part)));
 
 const ABSOLUTE = /^(?:.*!)?(?:\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?|\$[A-Z]+:\$[A-Z]+|\$\d+:\$\d+)$/i;

@@ -33,7 +33,9 @@ function spillAt(tokens: readonly Token[], index: number): { readonly anchor: st
   const end = tokens.findIndex(({ value }, at) => at > index && value === ")");
   const inside = tokens.slice(index + 2, end).filter(({ type }) => type !== tokenTypes.WHITESPACE);
   const [anchor] = inside;
-  return end === -1 || inside.length !== 1 || anchor === undefined || !isReference(anchor) ? undefined : { anchor: anchor.value, length: end - index + 1 };
+  return end === -1 || inside.length !== 1 || anchor === undefined || !isReference(anchor)
+    ? undefined
+    : { anchor: anchor.value, length: end - index + 1 };
 }
 
 const isReference = ({ type }: Token): boolean => type === tokenTypes.REF_RANGE || type === tokenTypes.REF_NAMED;

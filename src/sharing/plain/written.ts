@@ -241,7 +241,11 @@ function calledLambda(call: Call, lambda: BoundLambda, scope: Scope, writeCall: 
 export function usesAny(part: Part, functions: ReadonlySet<string>, scope: Scope): boolean {
   switch (part?.type) {
     case "CallExpression":
-      return functions.has(part.callee.name?.toUpperCase()) || calleeUsesAny(part, functions, scope) || part.arguments.some((one) => usesAny(one, functions, scope));
+      return (
+        functions.has(part.callee.name?.toUpperCase()) ||
+        calleeUsesAny(part, functions, scope) ||
+        part.arguments.some((one) => usesAny(one, functions, scope))
+      );
     case "UnaryExpression":
     case "BinaryExpression":
       return part.arguments.some((one) => usesAny(one, functions, scope));

@@ -70,7 +70,9 @@ test("a name for a number is written as something calculated, which spreadsheets
 });
 
 test("a name for a chemical formula is asked whether it still stands for that", () => {
-  expect(written("=RETORT.MOLARMASS(lime)")).toMatch(/^=IF\(\(IF\(ISTEXT\(\(lime\)\),NOT\(EXACT\(\(lime\),"CaCO3"\)\),TRUE\)\),VALUE\("formula: .*"\),\(1\*40\.078\+.*\)\)$/);
+  expect(written("=RETORT.MOLARMASS(lime)")).toMatch(
+    /^=IF\(\(IF\(ISTEXT\(\(lime\)\),NOT\(EXACT\(\(lime\),"CaCO3"\)\),TRUE\)\),VALUE\("formula: .*"\),\(1\*40\.078\+.*\)\)$/,
+  );
 });
 
 test.each([

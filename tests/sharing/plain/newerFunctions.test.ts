@@ -16,10 +16,7 @@ const SAME: readonly (readonly [string, string])[] = [
   ["=MAX(SCAN(0,A1:A3,LAMBDA(s,v,s+RETORT.AIRLEFT(v/20))))", `=SUM(${LEFT}(A1:A3/20))`],
   ["=SUM(MAKEARRAY(2,1,LAMBDA(r,c,RETORT.AIRLEFT(r))))", `=${LEFT}(1)+${LEFT}(2)`],
   ["=LET(a,A1,f,LAMBDA(a,RETORT.MOISTURE.WET(a,B1,C1)),f(a+1))", "=RETORT.MOISTURE.WET(A1+1,B1,C1)"],
-  [
-    "=LET(f,LAMBDA(a,b,c,RETORT.MOISTURE.WET(a,b,c)),SUM(MAP(A1:A3,B1:B3,C1:C3,f))+f(A1,B1,C1))",
-    `=SUM(${WET})+RETORT.MOISTURE.WET(A1,B1,C1)`,
-  ],
+  ["=LET(f,LAMBDA(a,b,c,RETORT.MOISTURE.WET(a,b,c)),SUM(MAP(A1:A3,B1:B3,C1:C3,f))+f(A1,B1,C1))", `=SUM(${WET})+RETORT.MOISTURE.WET(A1,B1,C1)`],
   ["=SUM(MAP(A1:A3,B1:B3,C1:C3,WETSHARE))", `=SUM(${WET})`],
   ["=LET(x,2,g,LAMBDA(y,RETORT.AIRLEFT(x*y)),LET(y,3,g(y+0)*y))", `=${LEFT}(6)*3`],
   ["=SUM(MAP(A1:A3,LAMBDA(x,LET(k,2,RETORT.AIRLEFT(x/25*k)))))", `=SUM(${LEFT}(A1:A3/25*2))`],

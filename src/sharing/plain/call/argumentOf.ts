@@ -66,7 +66,12 @@ function heldBy(part: Part, scope: Scope): Held | undefined {
   const { sheet, area } = areaReferred(referred, named);
   if (sheet === undefined) return undefined;
   const [rows, columns] = scope.isSingle ? [1, 1] : [Math.min(area.rows, LONGEST_HELD), area.columns];
-  return { cells: { sheet, area: { ...area, rows, columns } }, rows, columns, at: (row, column) => heldAt(sheet, area.row + row, area.column + column) };
+  return {
+    cells: { sheet, area: { ...area, rows, columns } },
+    rows,
+    columns,
+    at: (row, column) => heldAt(sheet, area.row + row, area.column + column),
+  };
 }
 
 // A whole column is looked at no further than that: what stands below refuses.

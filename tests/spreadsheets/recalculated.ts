@@ -21,13 +21,13 @@ const WITHIN_MS = 800_000;
  * The workbook opened, calculated and saved again by another program, LibreOffice in a profile of its own. By its defaults LibreOffice keeps
  * the value a formula cell comes with and calculates those that come without; Gnumeric calculates all.
  */
-export async function recalculatedBy(program: Program, file: Workbook): Promise<Workbook> {
+export async function recalculatedBy(program: Program, file: Workbook | Uint8Array): Promise<Workbook> {
   const executable = EXECUTABLES[program];
   if (executable === undefined) throw new Error(`These checks need ${program}. Run them with npm run check:spreadsheets.`);
   const folder = mkdtempSync(path.join(tmpdir(), "retort-spreadsheets-"));
   const [given, converted] = [path.join(folder, "given.xlsx"), path.join(folder, "converted")];
   try {
-    writeFileSync(given, new Uint8Array((await file.xlsx.writeBuffer()) as ArrayBuffer));
+    writeFileSync(given, file instanceof Uint8Array ? file : new Uint8Array((await file.xlsx.writeBuffer()) as ArrayBuffer));
     const call = program === "LibreOffice" ? libreOffice(folder, given, converted) : ["--recalc", given, `${converted}.xlsx`];
     execFileSync(executable, call, { stdio: "ignore", timeout: WITHIN_MS });
     const read = new Workbook();

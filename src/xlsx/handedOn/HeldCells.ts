@@ -8,10 +8,15 @@ export interface HeldCell {
   readonly value: FileValue;
   readonly look: number;
   readonly isArray: boolean;
+  /** The cells that it fills as one over arrays, "B2:B9"; left out where that does not matter. */
+  readonly fills?: string;
 }
 
 export async function heldCells(file: WorkbookPackage, sheet: string): Promise<HeldCells> {
   const held = new Map<string, HeldCell>();
-  await file.readCells(sheet, ({ cell, value, look, formulaKind }) => void held.set(cell, { value, look, isArray: formulaKind === "array" }));
+  await file.readCells(sheet, ({ cell, value, look, formulaKind, fills }) => {
+    const isArray = formulaKind === "array";
+    held.set(cell, { value, look, isArray, ...(isArray ? { fills: fills.replaceAll("$", "") } : {}) });
+  });
   return held;
 }

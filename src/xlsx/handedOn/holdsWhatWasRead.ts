@@ -1,3 +1,5 @@
+import { areaNamed } from "../../workbook/areaNamed";
+import { covers, type CellArea } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import type { FileValue } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
@@ -20,10 +22,15 @@ export async function otherThanRead(content: Uint8Array<ArrayBuffer>, sheets: re
     if (!names.includes(sheet)) return { sheet, cell: "A1" };
     const left = new Map(rows.flatMap((row) => row.filter((reading) => !isBlank(reading)).map((reading) => [reading.cell, reading] as const)));
     const others: string[] = [];
-    await file.readCells(sheet, ({ cell, formulaKind, value }) => {
+    // What an array formula fills holds none in the file, though a host may say that it does.
+    const arrays: CellArea[] = [];
+    await file.readCells(sheet, ({ row, column, cell, formulaKind, fills, value }) => {
+      if (formulaKind === "array" && fills.includes(":")) arrays.push(areaNamed(fills));
       const reading = left.get(cell);
       left.delete(cell);
-      if (reading === undefined ? value !== null && value !== "" : !isSame(reading, value, formulaKind !== "none")) others.push(cell);
+      const isFilled = (): boolean => reading?.formula !== "" && arrays.some((area) => covers(area, row, column));
+      const isFormula = formulaKind !== "none" || isFilled();
+      if (reading === undefined ? value !== null && value !== "" : !isSame(reading, value, isFormula)) others.push(cell);
     });
     const other = others[0] ?? [...left.keys()][0];
     if (other !== undefined) return { sheet, cell: other };

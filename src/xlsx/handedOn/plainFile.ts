@@ -9,7 +9,9 @@ import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
-import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellsOfArea } from "../../workbook/cellArea";
+import { WorkbookProblem, type CellReading, type RangeReading } from "../../workbook/Workbook";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { heldCells, type HeldCells } from "./HeldCells";
@@ -56,7 +58,7 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   const read: PlainSheet[] = [];
   for (const reading of sheets) {
     const held = await heldCells(file, reading.sheet);
-    read.push({ reading: withFileValues(reading, held), held });
+    read.push({ reading: asInFile(reading, held), held });
   }
   const { plain, put } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
@@ -120,13 +122,23 @@ async function keepColumnFormulas(file: WorkbookPackage, sheet: string): Promise
   });
 }
 
-/** Numbers as the file holds them: it may count its days from 1904. */
-const withFileValues = (reading: RangeReading, held: HeldCells): RangeReading => ({
-  ...reading,
-  rows: reading.rows.map((row) =>
-    row.map((cell) => {
-      const inFile = held.get(cell.cell)?.value;
-      return typeof inFile === "number" && typeof cell.value === "number" ? { ...cell, value: inFile } : cell;
-    }),
-  ),
-});
+/**
+ * A reading as the file has it. Numbers: it may count its days from 1904. Formulas entered over several cells at once: a host tells each of these cells
+ * to hold the formula, and of none that it fills the others.
+ */
+function asInFile(reading: RangeReading, held: HeldCells): RangeReading {
+  const arrays = [...held].flatMap(([cell, { fills = "" }]) => (fills === "" || fills === cell ? [] : [[cell, fills] as const]));
+  const fillsFrom = new Map(arrays);
+  const filled = new Set(arrays.flatMap(([cell, fills]) => cellsOfArea(areaNamed(fills)).flat().filter((one) => one !== cell))); // prettier-ignore
+  const inFile = (cell: CellReading): CellReading => {
+    const value = held.get(cell.cell)?.value;
+    const spill = fillsFrom.get(cell.cell);
+    return {
+      ...cell,
+      ...(typeof value === "number" && typeof cell.value === "number" ? { value } : {}),
+      ...(filled.has(cell.cell) ? { formula: "" } : {}),
+      ...(spill === undefined || cell.formula === "" ? {} : { spill }),
+    };
+  };
+  return { ...reading, rows: reading.rows.map((row) => row.map(inFile)) };
+}

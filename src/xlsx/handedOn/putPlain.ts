@@ -12,6 +12,9 @@ import type { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import type { HeldCells } from "./HeldCells";
 
+/** How a file writes A33#. */
+const SPILL_IN_FILE = "ANCHORARRAY";
+
 const FIXED_LOOK = { fill: FIXED_FILL } as const;
 
 /**
@@ -22,7 +25,7 @@ const FIXED_LOOK = { fill: FIXED_FILL } as const;
  */
 export async function putPlain(
   file: WorkbookPackage,
-  { cells, names, workings, flags }: PlainSheets,
+  { cells, names, withAreas, workings, flags }: PlainSheets,
   held: ReadonlyMap<string, HeldCells>,
   named: readonly NameReading[] = [],
 ): Promise<void> {
@@ -36,6 +39,7 @@ export async function putPlain(
   }
   for (const [sheet, here] of bySheet) await changeSheet(file, { sheet, cells: here, held: held.get(sheet) ?? new Map(), several });
   await file.changeNames(names);
+  await file.mendBesideCells(SPILL_IN_FILE, withAreas);
   const beside = [...(workings === undefined ? [] : [plannedBeside(workings)]), ...flags.map(plannedBeside)];
   const answer = (sheet: string): number | null => (flags.some(({ name }) => name === sheet) ? 0 : null);
   const added = await addPlanned(file, beside, { answer, names: inFile });

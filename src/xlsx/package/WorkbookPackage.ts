@@ -14,6 +14,7 @@ import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
 import { forgetPeople } from "./forgetting/people";
 import { forgetUnusedNames } from "./forgetting/unusedNames";
 import { keepSheets, takeNames } from "./keepSheets";
+import { mendBesideCells } from "./mendFormulas";
 import { forgetOtherWorkbooks } from "./otherWorkbooks";
 import { outOfView, type OutOfView } from "./outOfView";
 import { definedNames, tablesIn } from "./namesAndTables";
@@ -217,6 +218,18 @@ export class WorkbookPackage {
   /** Puts other formulas behind defined names. */
   changeNames(names: readonly NameReading[]): Promise<void> {
     return changeNames(this.parts, names);
+  }
+
+  /**
+   * Puts other formulas in place of those that no cell holds, of rules and charts, where they hold a word.
+   * @param mend gives the formula of a sheet as it is to be, without "=" as it stands there; charts name the sheet themselves
+   */
+  async mendBesideCells(word: string, mend: (formula: string, sheet: string) => string): Promise<void> {
+    const { sheets } = await workbookOutline(this.parts);
+    for (const part of this.parts.names()) {
+      const sheet = sheets.find((one) => one.part === part)?.name ?? "";
+      await mendBesideCells(this.parts, part, word, (formula) => mend(formula, sheet));
+    }
   }
 
   /** Makes whatever opens the file calculate every formula of it. */

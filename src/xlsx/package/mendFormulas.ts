@@ -9,25 +9,40 @@ const PARTS = /^xl\/(worksheets|charts|tables|chartsheets|pivotcache)\/[^/]*\.xm
 
 export const holdsFormulas = (part: string): boolean => PARTS.test(part);
 
+/** Where a sheet keeps its cells, whose formulas are no rules. */
+const CELLS = "sheetData";
+
+/**
+ * Puts other formulas in place of those that no cell holds, of rules and charts, where they hold a word.
+ * @param mend gives the formula as it is to be, without "=" as it stands there
+ */
+export async function mendBesideCells(parts: EditableParts, part: string, word: string, mend: (formula: string) => string): Promise<void> {
+  if (holdsFormulas(part) && (await parts.text(part)).includes(word)) await mendFormulas(parts, part, mend, undefined, false);
+}
+
 /** Puts other formulas in place of those of a part. @param mend gives the formula as it is to be, without "=" as it stands there */
 export async function mendFormulas(
   parts: EditableParts,
   part: string,
   mend: (formula: string) => string,
   mendSheet?: (sheet: string) => string,
+  withCells = true,
 ): Promise<void> {
   const text = await parts.text(part);
   const edits: Edit[] = [];
   let open: Tag | undefined;
+  let isCells = false;
   let said = "";
   readMarkup(part, text, {
     open: (tag) => {
-      open = FORMULA.test(tag.name) ? tag : undefined;
+      if (tag.name === CELLS && !tag.isEmpty) isCells = true;
+      open = FORMULA.test(tag.name) && (withCells || !isCells) ? tag : undefined;
       said = "";
       edits.push(...named(text, tag, mend, mendSheet));
     },
     text: (more) => void (said += more),
     close: (name, { start }) => {
+      if (name === CELLS) isCells = false;
       if (open?.name !== name || open.isEmpty || said === "") return;
       const mended = mend(said);
       if (mended !== said) edits.push({ from: open.end, to: start, text: escapedText(mended) });

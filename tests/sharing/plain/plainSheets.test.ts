@@ -15,7 +15,6 @@ const run: Record<string, CellContent> = {
   F8: "=RETORT.MOISTURE.WET(Vessel,B1,C1)",
   F9: "=Moist+1",
   H1: "=RETORT.MOISTURE.WET(A1:A3,B1:B3,C1:C3)",
-  H6: "=SUM(H1#)",
   J1: "=RETORT.PROXIMATE(A1,B1,C1,C1-3,A1+0.1)",
   N1: "=RETORT.MOLARMASS(A9)",
   N2: '=RETORT.MOLARMASS("CaCO3")',

@@ -18,6 +18,8 @@ import type { WritingTo } from "./WritingTo";
 export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: WritingTo, writeCall: WriteCall): Argument {
   const variable = part?.type === "ReferenceIdentifier" && part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
   if (variable !== undefined && (!variable.isKept || scope.isQualified)) {
+    // What a LAMBDA is handed is known within it alone.
+    if (variable.given !== undefined) throw new CannotWrite("argumentForm");
     const { isSingle, isOnEach, isQualified } = scope;
     return argumentOf(variable.value, input, within(variable.scope, { isSingle, isOnEach, isQualified }), to, writeCall);
   }
@@ -25,7 +27,7 @@ export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: 
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
   if (input.shape === "cell" && input.takes?.kind === "number" && isTruth(part, scope))
-    return { kind: "asked", text: `IF(${written(part, scope, writeCall)},"TRUE","FALSE")`, size, held: () => undefined };
+    return { kind: "asked", text: `(IF(${written(part, scope, writeCall)},"TRUE","FALSE"))`, size, held: () => undefined };
   const isRepeatable = isCheap(part, scope);
   if (!isRepeatable && input.shape === "cell" && isOne(size) && to.workings !== undefined) {
     const text = written(part, scope, writeCall);

@@ -23,6 +23,8 @@ export interface FlagsFor {
   readonly sheets: ReadSheets;
   readonly sources: readonly FormulaSources[];
   readonly fixed: ReadonlySet<number>;
+  /** What a fixed formula gives where none of our functions is asked; undefined where that is nowhere. */
+  readonly withoutCalls: (formula: ReadFormula) => string | undefined;
   readonly held: FormsHeld;
   readonly staleness: Staleness;
   /** The sheet of flags for a shared sheet. */
@@ -36,7 +38,7 @@ export interface FlagsFor {
  * formula takes the largest flag of what it refers to, and counts the filled cells of a range, which tells of additions. One in between that
  * gives what it gave has not changed, whatever did before it; it is asked only then, because two programs may differ in the last figure.
  */
-export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
+export function changeFlags({ sheets, sources, fixed, withoutCalls, held, staleness, flagSheetOf, workings }: FlagsFor): readonly FlagSheet[] {
   const { before, after, leaves } = staleness;
   const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
   const flag = (sheet: string, row: number, column: number, text: string): void =>
@@ -64,7 +66,15 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
     const { id, sheet, area } = formula;
     const was = (cell: string): string =>
       changed(cell, sheets.sheet(sheet)?.at(area.row, area.column), (text) => workings.text(`${cell} at sharing`, text));
-    const part = { was, isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
+    const part = {
+      was,
+      withoutCalls: fixed.has(id) ? withoutCalls(formula) : undefined,
+      isFixed: fixed.has(id),
+      held: held.get(id),
+      isBefore: before.has(id),
+      isAfter: after.has(id),
+      source: sources[id],
+    };
     const text = flagText(formula, part, largest);
     if (text === undefined) continue;
     const anchor = cellAt(area.row, area.column);
@@ -81,6 +91,7 @@ interface Part {
   /** The condition that a cell holds something else than at sharing. */
   readonly was: (cell: string) => string;
   readonly isFixed: boolean;
+  readonly withoutCalls: string | undefined;
   /** The cells for whose content the formula is written, where that is so. */
   readonly held: readonly Precedent[] | undefined;
   readonly isBefore: boolean;
@@ -90,13 +101,14 @@ interface Part {
 
 function flagText(
   { sheet, reading, area }: ReadFormula,
-  { was, isFixed, held, isBefore, isAfter, source }: Part,
+  { was, withoutCalls, isFixed, held, isBefore, isAfter, source }: Part,
   largest: (from: readonly Precedent[], isCounted: boolean) => string,
 ): string | undefined {
   const all = source?.precedents ?? [];
   // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
   const isRestless = source?.isVolatile === true || (isFixed && source?.isUnseen === true);
-  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
+  if (isFixed && isRestless) return String(STALE);
+  if (isFixed) return fixedFlag(largest(all, true), withoutCalls, was);
   const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
   if (isBefore && isRestless) return outlived(`MAX(${largest(all, true)},IF(${changed(`${sheetText(sheet)}!${reading.cell}`, reading)},1,0))`);
   // One that says itself that it is fixed asks its own flag, and a spill has more cells than the first.
@@ -105,6 +117,17 @@ function flagText(
   if (isBefore) return outlived(largest(all, true));
   if (isAfter) return outlived(`IF(${largest(all, false)}=${STALE},${STALE},0)`);
   return held === undefined ? undefined : outlived("0");
+}
+
+// A cell holds 8,192 characters, and calls stand in 64 others (Excel specifications and limits).
+const LONGEST_FLAG = 8000;
+
+/** Stale once inputs changed, unless the formula goes past our functions and gives what it gave; while anything it asks is stale, it is too. */
+function fixedFlag(inputs: string, withoutCalls: string | undefined, was: (text: string) => string): string {
+  const plainly = `IF(${inputs}>0,${STALE},0)`;
+  if (withoutCalls === undefined) return plainly;
+  const precisely = `IF(${inputs}=1,IF(${was(`(${withoutCalls})`)},${STALE},0),${inputs})`;
+  return precisely.length > LONGEST_FLAG ? plainly : precisely;
 }
 
 // A function takes 255 arguments, a cell 8,192 characters (Excel specifications and limits).

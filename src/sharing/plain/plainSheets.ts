@@ -7,6 +7,7 @@ import { numberText } from "../../inputs/numberText";
 import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./changed";
 import { changeFlags, STALE, type FlagSheet } from "./changeFlags";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
+import { branchWithoutCalls } from "./branchWithoutCalls";
 import { circularFormulas, sourcesOutside, type Circle } from "./circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
 import type { PlainFormula } from "./plainFormula";
@@ -112,7 +113,13 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   for (const id of tooLong) fixed.set(id, "tooLong");
   if (tooLong.length > 0) staleness = stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
 
-  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
+  const withoutCalls = (formula: ReadFormula): string | undefined => {
+    const { reading: own, area, id } = formula;
+    const isCall = fixed.get(id) === "noForm" || fixed.get(id) === "argumentForm";
+    // An error of its own would be taken for the #N/A of a branch that only our functions can give.
+    return isCall && !isSeveral(area) && own.error === "" ? branchWithoutCalls(own.formula, sheets.around(formula, nameNow), options) : undefined;
+  };
+  const flags = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), withoutCalls, held: heldNow(), staleness, flagSheetOf, workings });
   // Their flags stand from the start, and nothing has changed by then.
   const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
   const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);

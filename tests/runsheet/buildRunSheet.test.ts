@@ -189,7 +189,7 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
   });
 
   it("begins at the first empty vessel, or at the value of the check weight", () => {
-    if (options.kind === "balance") expect(plan.startAt).toBe(cellWith(plan, "Check weight, g; mark")?.replace("A", "B"));
+    if (options.kind === "balance") expect(plan.startAt).toBe(cellWith(plan, "Check weight, g")?.replace("A", "B"));
     else expect(plan.startAt).toBe(`C${rowOf(cellWith(plan, "Empty vessel, g") ?? "")}`);
   });
 

@@ -49,7 +49,7 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   // A spreadsheet that takes single cells alone asks those, where they are not too many.
   const lotsSay = (of: readonly Cell[]): Expression => (hasLots ? when(is(joined(...of), "=", NOTHING), 0, 1) : reckon(0, "-", 1));
   const [own, further] = [watch.lots.slice(0, ofFeeding.length), watch.lots.slice(ofFeeding.length, lots.length)];
-  const every = [...feeding, ...others];
+  const every = calculatedAreas(earlier);
   const told = ofCells(
     workingLabel(sheet, watch.row, sheetWords.workings.typedOver),
     working(watch.feeding, withoutFormula(feeding, totals, lotsSay(own))),

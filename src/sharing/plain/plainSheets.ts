@@ -9,6 +9,7 @@ import { changeFlags, type FlagSheet } from "./change/changeFlags";
 import { STALE } from "./change/flagText";
 import { tangledUnseen } from "./change/unseen";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
+import { branchWithoutCalls } from "./change/branchWithoutCalls";
 import { circularFormulas, sourcesOutside, type Circle } from "./change/circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
 import type { PlainFormula } from "./plainFormula";
@@ -130,7 +131,13 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
 
   const isAnew = ({ id }: ReadFormula): boolean => fixed.has(id) || rewritten.has(id) || staleness.after.has(id);
   const withAreas = spillsAnew(sheets, nameAsRead, isAnew);
-  const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness, flagSheetOf, workings });
+  const withoutCalls = (formula: ReadFormula): string | undefined => {
+    const { reading: own, area, id } = formula;
+    const isCall = fixed.get(id) === "noForm" || fixed.get(id) === "argumentForm";
+    // An error of its own would be taken for the #N/A of a branch that only our functions can give.
+    return isCall && !isSeveral(area) && own.error === "" ? branchWithoutCalls(own.formula, sheets.around(formula, nameNow), options) : undefined;
+  };
+  const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), withoutCalls, held: heldNow(), staleness, flagSheetOf, workings });
   // Their flags stand from the start, and nothing has changed by then.
   const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
   const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);

@@ -1,8 +1,11 @@
 import { CellProblem } from "../../../src/cells/CellProblem";
 import { everyBlock } from "../../../src/runsheet/buildRunSheet";
+import { expressionOfFormula } from "../../../src/explanation/runSheet/expressionOfFormula";
+import { workOut } from "../../../src/explanation/runSheet/workOut";
 import type { Plain } from "../../../src/explanation/runSheet/Plain";
 import { cell, type Cell } from "../../../src/runsheet/expressions/Expression";
 import { formulaText, placeOf } from "../../../src/runsheet/expressions/formulaText";
+import { branchWithoutCalls } from "../../../src/sharing/plain/change/branchWithoutCalls";
 import { areaNamed } from "../../../src/workbook/areaNamed";
 import { cellAt } from "../../../src/workbook/cellArea";
 import type { CellReading, RangeReading } from "../../../src/workbook/Workbook";
@@ -38,8 +41,9 @@ export function readingOf(run: PlainRun): RangeReading {
 /**
  * Which cells say that they are fixed once some inputs have changed, by the formulas of the flags: each is the largest of others, made 2
  * where any of them is above 0, or where any of them is 2, or 1 where besides its own cell has changed.
+ * @param hasChanged whether a cell shows something else, or what it gives where none of our functions is asked is something else
  */
-export function staleAfter({ flags, cells }: PlainSheets, hasChanged: (cell: string) => boolean): ReadonlySet<string> {
+export function staleAfter({ flags, cells }: PlainSheets, hasChanged: (cell: string, isWithoutCalls?: boolean) => boolean): ReadonlySet<string> {
   const formulas = new Map(flags.flatMap((sheet) => sheet.cells.map(({ cell: at, content }) => [at, String(content)] as const)));
   const known = new Map<string, number>();
   const flagOf = (at: string): number => {
@@ -52,17 +56,28 @@ export function staleAfter({ flags, cells }: PlainSheets, hasChanged: (cell: str
     const largest = Math.max(0, ...refs.map(flagOf));
     const flag = isLeaf
       ? Number(hasChanged(at))
-      : formula.includes(")>0,2,")
-        ? 2 * Number(largest > 0)
-        : formula.endsWith(")=2,2,0)")
-          ? 2 * Number(largest === 2)
-          : formula.includes(")>0,IF(")
-            ? Number(largest > 0 && hasChanged(at))
-            : largest;
+      : formula.includes(")=1,IF(")
+        ? largest === 1
+          ? 2 * Number(hasChanged(at, true))
+          : largest
+        : formula.includes(")>0,2,")
+          ? 2 * Number(largest > 0)
+          : formula.endsWith(")=2,2,0)")
+            ? 2 * Number(largest === 2)
+            : formula.includes(")>0,IF(")
+              ? Number(largest > 0 && hasChanged(at))
+              : largest;
     known.set(at, flag);
     return flag;
   };
   return new Set(cells.filter(({ cell: at }) => flagOf(at) === 2).map(({ cell: at }) => at));
+}
+
+/** What a formula of the sheet gives where none of our functions is asked, #N/A where one is. */
+export function givesWithoutCalls(run: PlainRun, name: string, formula: string): Plain {
+  const nothing = (): undefined => undefined;
+  const text = branchWithoutCalls(formula, { sheet: SHEET, cell: name, area: name, nameOf: nothing, tableOf: nothing, spillOf: nothing }, {});
+  return workOut(expressionOfFormula(`=${text?.replaceAll(`${SHEET}!`, "") ?? "NA()"}`), (row, column) => run.value(cell(row, column)));
 }
 
 function within(area: string): string[] {

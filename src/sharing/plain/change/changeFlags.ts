@@ -28,6 +28,8 @@ export interface FlagsFor {
   readonly sheets: ReadSheets;
   readonly sources: readonly FormulaSources[];
   readonly fixed: ReadonlySet<number>;
+  /** What a fixed formula gives where none of our functions is asked; undefined where that is nowhere. */
+  readonly withoutCalls: (formula: ReadFormula) => string | undefined;
   readonly held: FormsHeld;
   readonly staleness: Staleness;
   /** The sheet of flags for a shared sheet. */
@@ -43,7 +45,7 @@ export interface FlagsFor {
  * that does not show its references is stale as soon as any fixed cell is; where it is an input itself, it counts as changed once it gives
  * something else.
  */
-export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
+export function changeFlags({ sheets, sources, fixed, withoutCalls, held, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
   const { before, after, leaves } = staleness;
   const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
   const flag = (sheet: string, row: number, column: number, text: string): void =>
@@ -73,13 +75,19 @@ export function changeFlags({ sheets, sources, fixed, held, staleness, flagSheet
   const guards = new Map<number, string>();
   for (const formula of sheets.formulas) {
     const { id, sheet, area } = formula;
-    const part = { isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] };
+    const part = {
+      ...{ isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] },
+      withoutCalls: fixed.has(id) ? withoutCalls(formula) : undefined,
+    };
     const beside = (text: string): string => {
       const guard = workings.rows(`${sheetText(sheet)}!${formula.reading.cell}: whether it can be followed`, [text]);
       guards.set(id, guard);
       return guard;
     };
-    const text = flagText(formula, part, { largest, any: () => any(id), beside, changedAt: (row, column) => changedAt(sheet, row, column) });
+    const givesElse = (cell: string): string =>
+      changed(cell, sheets.sheet(sheet)?.at(area.row, area.column), (text) => workings.text(`${cell} at sharing`, text));
+    const texts = { largest, any: () => any(id), beside, givesElse, changedAt: (row: number, column: number) => changedAt(sheet, row, column) };
+    const text = flagText(formula, part, texts);
     if (text === undefined) continue;
     const anchor = cellAt(area.row, area.column);
     for (let down = 0; down < area.rows; down++)

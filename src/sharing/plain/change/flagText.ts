@@ -12,6 +12,8 @@ export interface Part {
   readonly isFixed: boolean;
   /** The cells for whose content the formula is written, where that is so. */
   readonly held: readonly Precedent[] | undefined;
+  /** A fixed formula with an error in place of our calls, where it may lead past them. */
+  readonly withoutCalls: string | undefined;
   readonly isBefore: boolean;
   readonly isAfter: boolean;
   readonly source: FormulaSources | undefined;
@@ -23,6 +25,8 @@ export interface FlagTexts {
   readonly any: () => readonly string[];
   /** Keeps the flag that the formula is guarded by in a cell of its own. @returns its reference */
   readonly beside: (text: string) => string;
+  /** A condition: a text of a formula gives something else than the formula's first cell held at sharing. */
+  readonly givesElse: (text: string) => string;
   /** A condition: a cell of the formula's sheet holds something else than at sharing. */
   readonly changedAt: (row: number, column: number) => string;
 }
@@ -30,13 +34,13 @@ export interface FlagTexts {
 /** The flag of a formula; undefined for one that needs none. */
 export function flagText(
   { area }: ReadFormula,
-  { isFixed, held, isBefore, isAfter, source }: Part,
-  { largest, any, beside, changedAt }: FlagTexts,
+  { isFixed, withoutCalls, held, isBefore, isAfter, source }: Part,
+  { largest, any, beside, givesElse, changedAt }: FlagTexts,
 ): string | undefined {
   const all = source?.precedents ?? [];
   // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
   const isRestless = source?.isVolatile === true || source?.isUnseen === true;
-  if (isFixed) return isRestless ? String(STALE) : `IF(${largest(all, true)}>0,${STALE},0)`;
+  if (isFixed) return isRestless ? String(STALE) : fixedFlag(largest(all, true), withoutCalls, givesElse);
   const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
   const stale = (): string => outlived(`IF(${largest(all, false, ...any())}=${STALE},${STALE},0)`);
   if (isBefore && isRestless) {
@@ -50,6 +54,17 @@ export function flagText(
   if (isBefore) return outlived(largest(all, true));
   if (isAfter) return stale();
   return held === undefined ? undefined : outlived("0");
+}
+
+// A cell holds 8,192 characters, and calls stand in 64 others (Excel specifications and limits).
+const LONGEST_FLAG = 8000;
+
+/** Stale once inputs changed, unless the formula goes past our functions and gives what it gave; while anything it asks is stale, it is too. */
+function fixedFlag(inputs: string, withoutCalls: string | undefined, givesElse: FlagTexts["givesElse"]): string {
+  const plainly = `IF(${inputs}>0,${STALE},0)`;
+  if (withoutCalls === undefined) return plainly;
+  const precisely = `IF(${inputs}=1,IF(${givesElse(`(${withoutCalls})`)},${STALE},0),${inputs})`;
+  return precisely.length > LONGEST_FLAG ? plainly : precisely;
 }
 
 const eachCell = <T>({ row, column, rows, columns }: CellArea, make: (row: number, column: number) => T): T[] =>

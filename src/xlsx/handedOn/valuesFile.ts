@@ -12,7 +12,7 @@ import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
-import { bannerPlace, putBanner } from "./putBanner";
+import { bannerPlaceIn, putBanner } from "./putBanner";
 import { putRules, takenOut } from "./putRules";
 
 export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
@@ -79,7 +79,7 @@ export async function leaveValues(
   const taken = (await file.sheets()).map(({ name }) => name);
   for (const { reading, copy } of sheets) {
     const { sheet } = reading;
-    const [record, banner] = [recordName(sheet, taken), await bannerPlace(file, copy, reading, true)];
+    const [record, banner] = [recordName(sheet, taken), await bannerPlaceIn(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
     records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells), put }, record));

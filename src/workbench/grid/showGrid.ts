@@ -7,7 +7,6 @@ import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { GridPreset } from "../../workbook/grid/openGrid";
 import { isCalculatingPart } from "./calculatingParts";
 import { focusCells } from "./cellEditing";
-import { keepGridOnLongText } from "./mendLayout";
 import { nameControls } from "./nameControls";
 
 /**
@@ -16,7 +15,6 @@ import { nameControls } from "./nameControls";
  * @returns when the cells can be seen and used
  */
 export async function showGrid(engine: GridEngine, container: HTMLElement): Promise<void> {
-  keepGridOnLongText();
   const { univer, injector } = engine;
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(coreWords, dataValidationWords) });
   const presets: readonly GridPreset[] = [

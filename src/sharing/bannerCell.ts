@@ -2,6 +2,7 @@ import { kindWords } from "../runsheet/words/kindWords";
 import { sheetWords } from "../runsheet/words/sheetWords";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellArea, cellAt, COLUMNS_OF_A_SHEET, covers } from "../workbook/cellArea";
+import { FIRST_SCREEN } from "../workbook/OutOfView";
 import type { CellReading, RangeReading } from "../workbook/Workbook";
 import { cellsReferredTo } from "./cellsReferredTo";
 
@@ -17,14 +18,14 @@ const COLUMNS_NEEDED = 5;
 
 /**
  * Where a copy says what it is: a blank cell in view. Above what stands on the sheet, else in a blank row near the top, else in a gap of a row near
- * the top, else to the right of the first row and of what its last text runs on over. A run sheet that calculates on has no such gap: there the
+ * the top, else to the right of the first row and of what its last text runs on over, and where that is out of view in a blank row of the first screen. A run sheet that calculates on has no such gap: there the
  * banner takes the printed title, unless somebody wrote one of their own. A cell that a formula refers to is left blank on a copy that calculates:
  * the text would count there. No row is put in: the record, the formulas and the printed pages name cells by their places.
  * @param isStill true for a copy that does not calculate: on a run sheet it takes the cell that says what to weigh next, which nobody weighs there
  */
 export function bannerCell({ range, rows }: Pick<RangeReading, "range" | "rows">, isStill = false): string {
   const used = range === "" || rows.length === 0 ? undefined : areaNamed(range);
-  const referred = isStill ? [] : cellsReferredTo(rows, ROWS_IN_VIEW);
+  const referred = isStill ? [] : cellsReferredTo(rows, FIRST_SCREEN.rows);
   const isFree = (row: number, column: number): boolean => !referred.some((area) => covers(area, row, column));
   if (used === undefined || (used.row > 0 && isFree(0, 0))) return "A1";
   const [first = []] = rows;
@@ -49,11 +50,29 @@ export function bannerCell({ range, rows }: Pick<RangeReading, "range" | "rows">
   const gaps = inView.slice(0, last).map(gapIn);
   const withGap = gaps.findIndex((column) => column !== -1);
   if (withGap !== -1) return cellAt(withGap, gaps[withGap] ?? 0);
+  const lower = blankFurtherDown(rows, last, isFree);
+  if (lower !== undefined && isOutOfView(inView[used.row]?.held)) return cellAt(lower, 0);
   const heldAbove = inView[used.row]?.held ?? new Map<number, CellReading>();
   let column = Math.max(-1, ...heldAbove.keys());
   column = column === -1 ? 0 : column + runOn(heldAbove.get(column));
   while (!isFree(used.row, column) && column < COLUMNS_OF_A_SHEET - 1) column++;
   return cellAt(used.row, column);
+}
+
+/** True where what would be put to the right of a row began where nobody looks. */
+const isOutOfView = (held: ReadonlyMap<number, CellReading> | undefined): boolean =>
+  Math.max(-1, ...(held ?? new Map()).keys()) >= COLUMNS_IN_VIEW - 1;
+
+/** The first row of the first screen, below what is seen on a small one, that is blank from end to end; one below everything leaves a row free. */
+function blankFurtherDown(rows: RangeReading["rows"], last: number, isFree: (row: number, column: number) => boolean): number | undefined {
+  const filled = new Set<number>();
+  for (const { cell, formula, value, spill } of rows.flat()) {
+    if (formula === "" && (value === null || value === "")) continue;
+    const { row, rows: down } = areaNamed(spill === "" ? cell : spill);
+    for (let one = row; one < Math.min(row + down, FIRST_SCREEN.rows); one++) filled.add(one);
+  }
+  for (let row = ROWS_IN_VIEW; row < FIRST_SCREEN.rows; row++) if (row !== last && !filled.has(row) && isFree(row, 0)) return row;
+  return undefined;
 }
 
 interface RowInView {

@@ -1,8 +1,9 @@
 import { makingCopy, plainBanner, readingSheet } from "../problems/sharedCopyWords";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellsOfArea } from "../workbook/cellArea";
+import { outOfFirstScreen } from "../workbook/OutOfView";
 import type { CopiedFormula, Workbook } from "../workbook/Workbook";
-import { bannerCell } from "./bannerCell";
+import { bannerPlace } from "./bannerPlace";
 import { calculationRecord } from "./calculationRecord";
 import { plainName, recordName } from "./copyNames";
 import { filledDownTogether } from "./filledDown";
@@ -40,13 +41,14 @@ export async function shareAsPlainCells(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
-  const taken = [...(await workbook.sheetNames())];
+  const screen = await workbook.firstScreen(sheet);
+  const taken = [...screen.sheetNames];
   const wished = plainName(sheet, taken);
   const besideName = recordName(sheet, taken);
   const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
   const fixedCells = plain.cells.filter(({ kind }) => kind === "fixed");
   const fixed = fixedCells.length;
-  const banner = { range: bannerCell(used), values: [[plainBanner(date, fixed)]] };
+  const banner = { range: bannerPlace(used, false, outOfFirstScreen(screen)), values: [[plainBanner(date, fixed)]] };
   const shared = { sheet: wished, copy: wished, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
   await stepTo(patience, makingCopy);
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {

@@ -1,9 +1,10 @@
 import { areaNamed } from "../workbook/areaNamed";
 import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbook/cellArea";
 import { boxesOf } from "../runsheet/reading/boxesOf";
+import { outOfFirstScreen } from "../workbook/OutOfView";
 import type { Workbook } from "../workbook/Workbook";
 import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
-import { bannerCell } from "./bannerCell";
+import { bannerPlace } from "./bannerPlace";
 import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./calculationRecord";
 import { recordName, valuesName } from "./copyNames";
@@ -44,10 +45,11 @@ export async function shareAsValues(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
-  const banner = onSheet(bannerCell(used, true), used.range);
+  const screen = await workbook.firstScreen(sheet);
+  const banner = onSheet(bannerPlace(used, true, outOfFirstScreen(screen)), used.range);
   const areas = formulaCells.map(({ area }) => area);
   const saying = { range: banner, values: [[valuesBanner(date)]] };
-  const taken = [...(await workbook.sheetNames())];
+  const taken = [...screen.sheetNames];
   const wished = valuesName(sheet, taken);
   const record = calculationRecord({ sheet, copy: wished, date, formulaCells: filledDownTogether(formulaCells) }, recordName(sheet, taken));
   await stepTo(patience, makingCopy);

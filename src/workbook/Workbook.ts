@@ -1,3 +1,4 @@
+import type { FirstScreen } from "./OutOfView";
 import type { Grown, SheetGrowth } from "./SheetGrowth";
 import type { SheetPlan } from "./SheetPlan";
 
@@ -198,6 +199,8 @@ export interface Workbook {
   read(sheet: string, range: string): Promise<RangeReading>;
   /** All cells of a sheet that hold anything. */
   readUsed(sheet: string): Promise<RangeReading>;
+  /** What of the sheet's first screen nobody sees. */
+  firstScreen(sheet: string): Promise<FirstScreen>;
   /**
    * All cells of a sheet that hold anything, once nothing calculates: read twice, alike both times. Does not wait.
    * @param asShown reads whatever the calculation says

@@ -1,3 +1,4 @@
+import type { FirstScreen } from "../../src/workbook/OutOfView";
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import { readTwice } from "../../src/workbook/readTwice";
 import { cellAfter, type Grown, type SheetGrowth } from "../../src/workbook/SheetGrowth";
@@ -90,6 +91,8 @@ export class SheetInMemory implements Workbook {
     const right = Math.max(...filled.map((one) => one.right));
     return this.read(sheet, `${toCol(left)}${top}:${toCol(right)}${bottom}`);
   };
+
+  firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: [] });
 
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
 

@@ -75,6 +75,10 @@ export class SheetState {
   readonly charts: ChartState[] = [];
   /** Names of this sheet alone, with the formula behind each. */
   readonly names = new Map<string, { formula: string; visible: boolean }>();
+  readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
+  /** "A2:D3" */
+  readonly merged: string[] = [];
   frozenRows = 0;
   gridlines = true;
   isProtected = false;

@@ -125,6 +125,8 @@ test("why a call is shared as its value", () => {
     notShared: "it refers to a sheet that is not shared",
     circular: "it is calculated from itself",
     unseen: "it refers to cells that its text does not show",
+    ruleForm: "it has no form in one formula as a rule may hold it",
+    goneName: "it uses a defined name that goes",
   });
 });
 

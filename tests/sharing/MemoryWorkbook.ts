@@ -1,3 +1,4 @@
+import type { FirstScreen } from "../../src/workbook/OutOfView";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
 import { readTwice } from "../../src/workbook/readTwice";
@@ -90,6 +91,8 @@ export class MemoryWorkbook implements Workbook {
   growSheet = async (): Promise<Grown> => ({ kept: [] });
   unfinishedSheets = async (): Promise<readonly UnfinishedSheet[]> => [];
   removeUnfinished = async (): Promise<Removal> => "gone";
+  firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: await this.sheetNames() });
+
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
   reenter = async (): Promise<Reentered> => ({ entered: [], changed: [] });
   replaceValue = async (): Promise<void> => undefined;

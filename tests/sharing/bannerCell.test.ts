@@ -94,7 +94,16 @@ describe("bannerCell(reading, isStill)", () => {
       false,
       "C2",
     ],
-    ["the right of a wide table that leaves no gap", "A1:L2", [new Array<number>(12).fill(1), new Array<number>(12).fill(1)], false, "M1"],
+    // To the right of it nobody would look.
+    ["what is below a wide table that leaves no gap", "A1:L2", [new Array<number>(12).fill(1), new Array<number>(12).fill(1)], false, "A6"],
+    ["the right of a wide table that fills the first screen", "A1:L30", new Array<number[]>(30).fill(new Array<number>(12).fill(1)), false, "M1"],
+    [
+      "a blank row further down a wide table, but for one next to its end",
+      "A1:L9",
+      Array.from({ length: 9 }, (_, row) => (row === 7 ? new Array<null>(12).fill(null) : new Array<number>(12).fill(1))),
+      false,
+      "A8",
+    ],
     [
       "no blank cell that a formula refers to, on a copy that calculates",
       "A1:B3",

@@ -1,5 +1,6 @@
 import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
+import type { FirstScreen } from "../OutOfView";
 import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
 import {
@@ -30,6 +31,7 @@ import { readCells, withoutSheet } from "./reading/readCells";
 import { readInputs } from "./reading/readInputs";
 import { watchSelection } from "./reading/selectionEvents";
 import { sheetsThere } from "./unfinished/sheetMark";
+import { firstScreen } from "./reading/firstScreen";
 import { readSettled } from "./reading/readSettled";
 import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
 import { reenterFormulas } from "./writing/reenterFormulas";
@@ -120,6 +122,10 @@ export class ExcelWorkbook implements Workbook {
       },
       { sheet },
     );
+  }
+
+  firstScreen(sheet: string): Promise<FirstScreen> {
+    return inExcel((context) => firstScreen(context, sheet), { sheet });
   }
 
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {

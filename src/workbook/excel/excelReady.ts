@@ -29,7 +29,7 @@ function timeLimit(seconds: number): { over: Promise<undefined>; cancel: () => v
 }
 
 /** Versions of the ExcelApi requirement set above the manifest's floor that something here uses when it can. */
-type ExcelApiVersion = "1.9" | "1.12" | "1.20";
+type ExcelApiVersion = "1.9" | "1.12" | "1.13" | "1.20";
 
 /** True when this Excel has the version; what needs it is left out where it is missing. */
 export const excelSupports = (version: ExcelApiVersion): boolean => Office.context.requirements.isSetSupported("ExcelApi", version);

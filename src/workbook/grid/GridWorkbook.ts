@@ -13,6 +13,7 @@ import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
 import { readTwice } from "../readTwice";
 import { checkSheetPlan } from "../checkSheetPlan";
+import { FIRST_SCREEN, type FirstScreen } from "../OutOfView";
 import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
 import {
@@ -145,6 +146,22 @@ export class GridWorkbook implements Workbook {
 
   addSheet(plan: SheetPlan): Promise<string> {
     return addGridSheet(this.engine, plan);
+  }
+
+  async firstScreen(sheet: string): Promise<FirstScreen> {
+    const found = this.sheetNamed(sheet).getSheet();
+    const places = (count: number): number[] => Array.from({ length: count }, (_, place) => place);
+    return {
+      sheetNames: sheetNames(this.engine),
+      hiddenRows: places(FIRST_SCREEN.rows).filter((row) => !found.getRowVisible(row) || found.getRowHeight(row) === 0),
+      hiddenColumns: places(FIRST_SCREEN.columns).filter((column) => !found.getColVisible(column) || found.getColumnWidth(column) === 0),
+      merged: found
+        .getMergeData()
+        .filter(({ startRow }) => startRow < FIRST_SCREEN.rows)
+        .map(({ startRow: row, startColumn: column, endRow, endColumn }) =>
+          rangeOf({ row, column, rows: endRow - row + 1, columns: endColumn - column + 1 }),
+        ),
+    };
   }
 
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {

@@ -15,7 +15,7 @@ import { WorkbookProblem, type CellReading, type RangeReading } from "../../work
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { heldCells, type HeldCells } from "./HeldCells";
-import { bannerPlace, putBanner } from "./putBanner";
+import { bannerPlaceIn, putBanner } from "./putBanner";
 import { putPlain } from "./putPlain";
 import { putRules, takenOut } from "./putRules";
 import type { Handed } from "./valuesFile";
@@ -94,7 +94,7 @@ export async function leavePlainCells(
     const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells, put };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
-    const place = await bannerPlace(file, sheet, reading, false);
+    const place = await bannerPlaceIn(file, sheet, reading, false);
     const holds = reading.rows.some((row) => row.some((one) => one.cell === place && (one.value ?? "") !== ""));
     await putBanner(file, sheet, place, plainBanner(date, fixed), holds);
     await between();

@@ -12,7 +12,7 @@ import type { CellChange } from "../package/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
-import { bannerPlace, putBanner } from "./putBanner";
+import { bannerPlaceIn, putBanner } from "./putBanner";
 import { putRules, takenOut } from "./putRules";
 
 export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
@@ -79,7 +79,7 @@ export async function leaveValues(
   const taken = (await file.sheets()).map(({ name }) => name);
   for (const { reading, copy } of sheets) {
     const { sheet } = reading;
-    const [record, banner] = [recordName(sheet, taken), await bannerPlace(file, copy, reading, true)];
+    const [record, banner] = [recordName(sheet, taken), await bannerPlaceIn(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
     records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells), put }, record));
@@ -102,12 +102,13 @@ export async function leaveValues(
 async function freeze(file: WorkbookPackage, sheet: string, printed: ReadonlyMap<number, number>): Promise<void> {
   const changes: CellChange[] = [];
   await file.readCells(sheet, ({ cell, formulaKind, value, look }) => {
-    // The cells of a what-if table are values already, behind a formula of a kind of their own.
-    const isFormula = formulaKind !== "none" && formulaKind !== "dataTable";
+    const isFormula = formulaKind !== "none";
     const without = printed.get(look);
     if (!isFormula && without === undefined) return;
     // A blank that a formula gave is blank.
-    const content = isFormula ? ({ kind: "value", value: value === "" ? null : value } as const) : ({ kind: "kept" } as const);
+    // A what-if table would work itself out again, from a corner that holds a value by then.
+    const endsTable = formulaKind === "dataTable";
+    const content = isFormula ? ({ kind: "value", value: value === "" ? null : value, endsTable } as const) : ({ kind: "kept" } as const);
     changes.push({ cell, content, ...(without !== undefined && { look: without }) });
   });
   await file.changeCells(sheet, changes);

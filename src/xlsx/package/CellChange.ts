@@ -4,7 +4,12 @@ export type FileValue = number | string | boolean | null | { readonly error: str
 /** What is to become of one cell. */
 export type NewContent =
   /** A value in place of whatever is there. */
-  | { readonly kind: "value"; readonly value: FileValue }
+  | {
+      readonly kind: "value";
+      readonly value: FileValue;
+      /** True where a what-if table that begins in the cell is to end as the values it shows. */
+      readonly endsTable?: boolean;
+    }
   /** The value beside a formula that stays, or in a cell that an array formula fills. */
   | { readonly kind: "recalculated"; readonly value: FileValue }
   /** What is there, where its look alone is to be another one. */

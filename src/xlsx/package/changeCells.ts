@@ -202,7 +202,8 @@ class SheetChange {
     if (formula !== undefined) {
       if (attributeOf(formula.tag, "t") === "shared") this.shared.add({ row, column, ...formula, isKept: keeps });
       const filled = areaFilled(formula.tag);
-      if (filled !== undefined && (filled.isTable || keeps)) this.areas.push(filled);
+      const endsTable = wanted?.content.kind === "value" && wanted.content.endsTable === true;
+      if (filled !== undefined && (filled.isTable ? !endsTable : keeps)) this.areas.push(filled);
     }
     if (wanted === undefined) return;
     this.hasOtherFormulas ||= wanted.content.kind === "formula" || (!keeps && formula !== undefined);

@@ -1,15 +1,8 @@
 import { cellArea, wholeLines, type CellArea } from "../../workbook/cellArea";
+import type { OutOfView } from "../../workbook/OutOfView";
 import { isOn } from "../parts/readXml";
 import type { EditableParts } from "./EditableParts";
 import { attributeOf, readMarkup } from "./markup";
-
-/** What of a sheet nobody sees. Rows and columns count from 0. */
-export interface OutOfView {
-  hasRow(row: number): boolean;
-  hasColumn(column: number): boolean;
-  /** Areas of merged cells: only the first cell of one is shown. */
-  readonly merged: readonly CellArea[];
-}
 
 /** Rows and columns that are hidden, by hand, by a filter or by having no height or width, and merged cells. */
 export async function outOfView(parts: EditableParts, part: string): Promise<OutOfView> {

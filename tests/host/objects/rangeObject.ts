@@ -1,4 +1,4 @@
-import { cellArea, cellAt, rangeOf, type CellArea } from "../../../src/workbook/cellArea";
+import { cellArea, cellAt, covers, rangeOf, type CellArea } from "../../../src/workbook/cellArea";
 import type { BookState } from "../BookState";
 import { badArgument, unmodelled } from "../HostError";
 import type { HostObject } from "../HostObject";
@@ -45,6 +45,8 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
       Formulas: () => each((row, column) => sheet.formula(row, column) ?? ghost(book, sheet, row, column) ?? wireValue(sheet.value(row, column))),
       Text: () => each((row, column) => sheet.text(row, column)),
       NumberFormat: () => each((row, column) => sheet.format(row, column)),
+      RowHidden: () => allOrMixed(Array.from({ length: area.rows }, (_, down) => sheet.hiddenRows.has(area.row + down))),
+      ColumnHidden: () => allOrMixed(Array.from({ length: area.columns }, (_, across) => sheet.hiddenColumns.has(area.column + across))),
       HasSpill: () => {
         book.since("1.12", "Range.hasSpill");
         return allOrMixed(each((row, column) => sheet.spillParent(row, column) !== undefined).flat());
@@ -76,6 +78,11 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
       GetResizedRange: (rows: number, columns: number) => sub(area.row, area.column, area.rows + rows, area.columns + columns),
       GetBoundingRect: (other: HostObject) => bounding(book, sheet, area, other),
       GetSpillingToRangeOrNullObject: () => spillRange(book, sheet, sheet.spills.get(rangeOf(area))),
+      GetMergedAreasOrNullObject: () => {
+        book.since("1.13", "Range.getMergedAreasOrNullObject");
+        const areas = sheet.merged.flatMap((one) => cellArea(one) ?? []).filter((one) => covers(area, one.row, one.column));
+        return areas.length === 0 ? null : areasObject(areas.map((one) => addressOf(sheet, one)));
+      },
       GetSpillParentOrNullObject: () => spillRange(book, sheet, sheet.spillParent(area.row, area.column)),
       GetUsedRangeOrNullObject: (valuesOnly: boolean) => {
         if (!valuesOnly) throw unmodelled("a used range that counts formats");
@@ -96,6 +103,13 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
     },
   };
 }
+
+/** Areas of which the client is told nothing but where they stand. */
+const areasObject = (addresses: readonly string[]): HostObject => ({
+  kind: "RangeAreas",
+  reads: { Address: () => addresses.join(",") },
+  methods: { _KeepReference: () => undefined },
+});
 
 /** The same range under the reference that the client asked to keep. */
 const rangeObjectKept = (reference: () => string, book: BookState, sheet: SheetState, area: CellArea): HostObject => ({

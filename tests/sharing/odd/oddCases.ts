@@ -20,6 +20,8 @@ export interface OddCase {
   readonly goOn?: readonly string[];
   /** What has to stand in the first sheet's part still, in both kinds of copy. */
   readonly keeps?: readonly RegExp[];
+  /** Parts of the file that have to be there still, byte for byte. */
+  readonly keepsParts?: readonly string[];
   /** What the records have to say, by the kind of copy. */
   readonly records?: { readonly values?: readonly RegExp[]; readonly plain?: readonly RegExp[] };
 }
@@ -394,6 +396,38 @@ export const oddCases: readonly OddCase[] = [
         },
       ],
     }),
+  },
+  {
+    name: "threaded notes",
+    book: {
+      ...one(RUN, {
+        beside: [
+          {
+            part: "xl/comments1.xml",
+            kind: "comments",
+            type: `${SPREADSHEET_TYPES}.comments+xml`,
+            content: `<comments xmlns="${MAIN}"><authors><author>tc={00000000-0000-0000-0000-000000000001}</author></authors><commentList><comment ref="D1" authorId="0"><text><t>[Threaded comment] look</t></text></comment></commentList></comments>`,
+          },
+          {
+            part: "xl/threadedComments/threadedComment1.xml",
+            kind: "threadedComment",
+            wholeKind: "http://schemas.microsoft.com/office/2017/10/relationships/threadedComment",
+            type: "application/vnd.ms-excel.threadedcomments+xml",
+            content: `<ThreadedComments xmlns="http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments"><threadedComment ref="D1" dT="2027-01-15T10:00:00.00" personId="{00000000-0000-0000-0000-000000000002}" id="{00000000-0000-0000-0000-000000000001}"><text>look</text></threadedComment></ThreadedComments>`,
+          },
+        ],
+      }),
+      beside: [
+        {
+          part: "xl/persons/person.xml",
+          kind: "person",
+          wholeKind: "http://schemas.microsoft.com/office/2017/10/relationships/person",
+          type: "application/vnd.ms-excel.person+xml",
+          content: `<personList xmlns="http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments"><person displayName="us" id="{00000000-0000-0000-0000-000000000002}" userId="us" providerId="None"/></personList>`,
+        },
+      ],
+    },
+    keepsParts: ["xl/comments1.xml", "xl/threadedComments/threadedComment1.xml", "xl/persons/person.xml"],
   },
   { name: "a sheet filled to XFD", book: one({ ...RUN, XFD1: 1, A2: 1, XFD2: 1, A3: 1, XFD3: 1, A4: 1, XFD4: 1, A5: 1, XFD5: 1, A6: 1 }) },
   { name: "the last row of a sheet", book: one({ ...RUN, A1048576: 1 }), local: /more than the workbook takes at once/, excel: "elsewhere" },

@@ -26,6 +26,24 @@ const END = "INDEX(_xldudf_RETORT_DRYING_END(Tray!$A$1:$A$9,Tray!$B$1:$B$9),1,2)
 
 export const ruleCases: readonly OddCase[] = [
   {
+    name: "a what-if table over a call",
+    book: {
+      sheets: [
+        {
+          name: "Tray",
+          cells: {
+            ...RUN,
+            G1: { formula: "D1", value: 0.35 },
+            F2: 35,
+            F3: 36,
+            G2: { xml: '<c r="G2"><f t="dataTable" ref="G2:G3" dt2D="0" dtr="0" r1="B1"/><v>0.35</v></c>' },
+            G3: 0.40909090909,
+          },
+        },
+      ],
+    },
+  },
+  {
     name: "a rule for colouring that calls",
     book: book(colouring(`${CALL}>0.3`)),
     keeps: [/<cfRule type="expression"[^>]*><formula>\(?IF\(IF\(ISNUMBER\(A1\)/],

@@ -10,10 +10,8 @@ export const SAYS = { values: /^Values of /, plain: /^Plain cells of / } as cons
 export const isRefused = (outcome: Outcome | undefined): outcome is RegExp => outcome instanceof RegExp;
 
 /** What else a copy of a case has to keep and to say. */
-export const promisedOf = (
-  { keeps = [], records = {} }: OddCase,
-  kind: keyof typeof SAYS,
-): { keeps: readonly RegExp[]; records: readonly RegExp[] } => ({
+export const promisedOf = ({ keeps = [], keepsParts = [], records = {} }: OddCase, kind: keyof typeof SAYS) => ({
   keeps,
+  keepsParts,
   records: records[kind] ?? [],
 });

@@ -17,6 +17,7 @@ export interface Made {
   /** What the first copy's part has to hold, and cells of the records. */
   readonly keeps?: readonly RegExp[];
   readonly records?: readonly RegExp[];
+  readonly keepsParts?: readonly string[];
 }
 
 /** A call of ours in a formula of a cell, rule, column or name, or in the bound of a scale. */
@@ -52,7 +53,7 @@ export async function wrongInValues(made: Made): Promise<string[]> {
     if (/SECRET/.test(text)) wrong.push(`another workbook's cells in ${part}`);
     if (/calculatedColumnFormula|totalsRowFunction/.test(text)) wrong.push(`a table that calculates in ${part}`);
   }
-  return [...wrong, ...(await packageWrong(made.after))];
+  return [...wrong, ...(await partsWrong(made)), ...(await packageWrong(made.after))];
 }
 
 /** Everything that is not as promised in a copy of plain cells. */
@@ -82,7 +83,12 @@ export async function wrongInPlain(made: Made): Promise<string[]> {
         wrong.push(`a text of more than 255 characters in a formula of ${part}`);
     }
   }
-  return [...wrong, ...(await packageWrong(made.after))];
+  return [...wrong, ...(await partsWrong(made)), ...(await packageWrong(made.after))];
+}
+
+async function partsWrong({ before, after, keepsParts = [] }: Made): Promise<string[]> {
+  const [was, now] = [await partsIn(before), await partsIn(after)];
+  return keepsParts.filter((part) => was.get(part)?.equals(now.get(part) ?? Buffer.alloc(0)) !== true).map((part) => `${part} is not as it was`);
 }
 
 function saysWrong({ copies, keeps = [], records = [] }: Made, after: ReadonlyMap<string, SheetHeld>): string[] {

@@ -37,13 +37,28 @@ describe("sharing a sheet as plain cells within the workbook", () => {
     expect(formulas.filter(([, formula]) => /RETORT|Unfinished/.test(formula))).toEqual([]);
     // What names its own sheet would look at the live one, so it is fixed beside what has no plain form.
     expect(fixed).toBe(2);
-    expect((await workbook.read(copy, "D1")).rows[0]?.[0]?.value).toBe(plainBanner(DATE, fixed));
+    expect((await workbook.read(copy, "A5")).rows[0]?.[0]?.value).toBe(plainBanner(DATE, fixed));
     // The same look as in a file of plain cells.
     const fills = ["C1", "C2", "C3", "C4"].map((cell) => host.book.sheet(copy).looks.get(cell)?.["fill.color"]);
     expect(fills).toEqual([undefined, FIXED_FILL, undefined, FIXED_FILL]);
     const flags = [...host.book.sheet("Tin's run plain cells changes").cells.values()].map(({ formula }) => formula ?? "");
     expect(flags.some((formula) => formula.includes("'Tin''s run plain cells'!"))).toBe(true);
     expect(flags.filter((formula) => formula.includes("Unfinished"))).toEqual([]);
+  });
+
+  test.each([
+    ["in the first row that is blank", [], [], [], "A5"],
+    ["not in a hidden row", [4], [], [], "D1"],
+    ["not under merged cells", [4], [], ["D1:F1"], "G1"],
+    ["not in a hidden column", [4], [6], ["D1:F1"], "H1"],
+  ] as const)("says what it is where somebody sees it: %s", async (_, rows, columns, merged, at) => {
+    const sheet = host.book.sheet("Tin's run");
+    for (const row of rows) sheet.hiddenRows.add(row);
+    for (const column of columns) sheet.hiddenColumns.add(column);
+    sheet.merged.push(...merged);
+    const { copy } = await shareAsPlainCells(workbook, "Tin's run", DATE);
+    const banner = (await workbook.readUsed(copy)).rows.flat().find(({ value }) => String(value).startsWith("Plain cells of"));
+    expect(banner?.cell).toBe(at);
   });
 
   test("keeps prompts and lists, since people go on typing there", async () => {

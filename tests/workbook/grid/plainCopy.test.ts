@@ -30,7 +30,7 @@ describe("in the local workbook", () => {
     expect(await live.workbook.readUsed("Sheet1")).toEqual(before);
     const formulas = (await live.workbook.readUsed(copy)).rows.flat().map(({ formula }) => formula);
     expect(formulas.filter((formula) => formula.includes("RETORT"))).toEqual([]);
-    expect(await Promise.all(["B1", "B3", "C1"].map((cell) => valueOf(copy, cell)))).toEqual([0.35, 0.7, plainBanner(DATE, fixed)]);
+    expect(await Promise.all(["B1", "B3", "A4"].map((cell) => valueOf(copy, cell)))).toEqual([0.35, 0.7, plainBanner(DATE, fixed)]);
     expect(await valueOf(copy, "B2")).toBe(await valueOf("Sheet1", "B2"));
     // The same look as in a file of plain cells.
     const fillOf = (cell: string): unknown => live.engine.book.getSheetByName(copy)?.getRange(cell).getBackground();
@@ -40,6 +40,17 @@ describe("in the local workbook", () => {
     expect(await valueOf(copy, "B1")).toBeCloseTo(13.5 / 20, 12);
     expect(await valueOf(copy, "B2")).toBe(`fixed on ${DATE}: inputs changed`);
     expect(await valueOf("Sheet1", "A2")).toBe(35);
+  });
+
+  test("a copy says what it is where somebody sees it: in no hidden row and under no merged cells", async () => {
+    const sheet = live.engine.book.getSheetByName("Sheet1");
+    sheet?.hideRows(3, 2);
+    sheet?.getRange("C1:E1").merge();
+    await live.settled();
+    expect(await live.workbook.firstScreen("Sheet1")).toMatchObject({ hiddenRows: [3, 4], hiddenColumns: [], merged: ["C1:E1"] });
+    const { copy } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
+    const banner = (await live.workbook.readUsed(copy)).rows.flat().find(({ value }) => String(value).startsWith("Plain cells of"));
+    expect(banner?.cell).toBe("F1");
   });
 
   test("formulas are entered again only where they still stand", async () => {

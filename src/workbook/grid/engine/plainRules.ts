@@ -47,7 +47,11 @@ export function answerPlainRules(injector: Injector): void {
     return Boolean(cell?.f) || Boolean(cell?.si);
   };
   const plain = new Map<string, Answer>();
-  const [add, ask, askNow] = [service.addRule.bind(service), service.getCellFormulaValue.bind(service), service.getCellFormulaValueSync.bind(service)];
+  const [add, ask, askNow] = [
+    service.addRule.bind(service),
+    service.getCellFormulaValue.bind(service),
+    service.getCellFormulaValueSync.bind(service),
+  ];
   service.addRule = (unitId, sheetId, rule) => {
     const answer = plainAnswer(rule, holdsFormula);
     if (answer === undefined) return add(unitId, sheetId, rule);

@@ -9,9 +9,10 @@ import { LocalWorkbook } from "../browser/localWorkbook";
 import { RunSheetOnPage } from "../browser/RunSheetOnPage";
 import { inTurn, median, minimum, printedTook, type Took } from "./inTurn";
 
-// The largest run sheet in the local workbook's page in Chromium, all of it done in the page by the pane's own buttons: the main thread's work to insert it
-// and to add a round, a firing and a sample to it, and what an edit of a weighing takes with one such sheet in the workbook and with twenty. Processor time is
-// the main thread's own; elapsed time is that of whoever waits, and of all else that runs on the machine. Two pages stand side by side and are asked in turn.
+// The largest run sheet in the local workbook's page in Chromium, all of it done in the page by the pane's own buttons: the main thread's work to
+// insert it and to add a round, a firing and a sample to it, and what an edit of a weighing takes with one such sheet in the workbook and with many.
+// Processor time is the main thread's own; elapsed time is that of whoever waits, and of all else that runs on the machine. Two pages stand side
+// by side and are asked in turn.
 const MANY = 20;
 const ADDED = 3;
 const ROUNDS = 9;

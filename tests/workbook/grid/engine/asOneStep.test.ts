@@ -33,10 +33,10 @@ test.each(["weighIns", "ashFirings"] as const)(
     expect((await open.workbook.read(FIRST_SHEET, "A1")).rows[0]?.[0]?.formula).toMatch(/!B6[12]\+1$/);
     expect((await open.workbook.read(sheet, "Z5")).rows[0]?.[0]?.formula).toMatch(/^=B6[12]&C6[23]$/);
     expect(grown).not.toEqual(before);
-    await open.engine.book.undo();
+    open.engine.book.undo();
     await open.settled();
     expect(await all()).toEqual(before);
-    await open.engine.book.redo();
+    open.engine.book.redo();
     await open.settled();
     expect(await all()).toEqual(grown);
   },

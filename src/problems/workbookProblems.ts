@@ -35,7 +35,7 @@ export const tooMuchAtOnce = "That is more than the workbook takes at once. Choo
 
 /** @param seconds that were waited */
 export const notCalculatedWithin = (seconds: number): string =>
-  `The sheets were still being calculated after ${seconds} s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.`;
+  `No cell was calculated for ${seconds} s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.`;
 
 export const hostBusy = "The workbook is busy with something else. Wait a moment and try again.";
 

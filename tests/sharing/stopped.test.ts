@@ -67,6 +67,20 @@ describe("Stop pressed while 10,000 cells are shared in the local workbook", () 
   });
 });
 
+test("Stop pressed while a copy of plain cells calculates takes it back, and the sheet goes on calculating", async () => {
+  const open = await local(5_000);
+  const before = await open.workbook.sheetNames();
+  // The copy has its name once its formulas are in.
+  const isStopped = (): boolean => open.engine.isCalculating() && open.engine.book.getSheetByName(`${SHEET} plain cells`) !== null;
+  await expect(shareAsPlainCells(open.workbook, SHEET, DATE, { isStopped })).rejects.toThrow(sharingStopped);
+  await open.type(SHEET, "A1", 26);
+  await open.settled();
+  expect(await open.workbook.sheetNames()).toEqual(before);
+  // (35 - 31.5) / (35 - 26)
+  expect((await open.workbook.read(SHEET, "D1")).rows[0]?.[0]?.value).toBeCloseTo(3.5 / 9, 12);
+  open.close();
+});
+
 /** Stops at the look after so many; tells whether there was such a look. */
 function stopAfter(looks: number) {
   let asked = 0;

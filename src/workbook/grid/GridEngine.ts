@@ -15,7 +15,10 @@ export interface GridEngine {
   readonly spills: FormulaDataModel;
   readonly references: MovedReferences;
   readonly messages: ErrorMessages;
-  /** Resolves when every cell shows the result of what was last entered. */
-  settled(): Promise<void>;
+  /**
+   * Resolves when every cell shows the result of what was last entered.
+   * @param goOn asked again and again meanwhile; throws where nobody wants to wait any longer
+   */
+  settled(goOn?: () => void): Promise<void>;
   isCalculating(): boolean;
 }

@@ -53,12 +53,12 @@ export async function copyGridSheet(
     const copy = engine.book.duplicateSheet(original);
     made.push(copy);
     copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
-    await engine.settled();
+    await engine.settled(goOn);
     goOn();
     if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
     setCells(engine, copy, filled, { ...(keepsRules ? {} : withoutBoxes(copy)), ...filledWith(copy, fixed, FIXED_FILL) });
     if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
-    await engine.settled();
+    await engine.settled(goOn);
     goOn();
     refuseTaken(engine, name, ...names);
     if (formulas.length > 0) {
@@ -66,12 +66,12 @@ export async function copyGridSheet(
       copy.setName(name);
       for (const plan of further) made.push(insertGridSheet(engine, gridSheet(plan, plan.name)));
       setFormulas(engine, copy, formulas);
-      await engine.settled();
+      await engine.settled(goOn);
       goOn();
     }
     const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
     made.push(recorded);
-    await engine.settled();
+    await engine.settled(goOn);
     fitRowHeights(engine, recorded);
     further.forEach((plan, index) => plan.isHidden === true && made[index + 1]?.hideSheet());
     if (formulas.length > 0) return;

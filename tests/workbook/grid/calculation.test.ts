@@ -33,6 +33,6 @@ test("a cell explained, or a sheet shared, right after an input has changed has 
 
 test("a calculation that does not end is said in words", () => {
   expect(notCalculatedWithin(60)).toBe(
-    "The sheets were still being calculated after 60 s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.",
+    "No cell was calculated for 60 s. Share into a file of its own or fewer cells at once, or write formulas nested thousands of times in several cells.",
   );
 });

@@ -1,8 +1,12 @@
 import type { Injector } from "@univerjs/core";
 import { FORMULA_REF_TO_ARRAY_CACHE, IFormulaDependencyGenerator, IFormulaRuntimeService, Interpreter } from "@univerjs/engine-formula";
 
-/** A part of a formula as the engine keeps it; private there. The engine keeps one for each text, whatever cells hold it. */
+/**
+ * A part of a formula as the engine keeps it; private there. The engine keeps one for each text, whatever cells hold it. What is found out is
+ * noted on it: maps with weak keys take the garbage collector longer than what they save, where tens of thousands of formulas come and go.
+ */
 interface Node {
+  [noted: symbol]: unknown;
   readonly nodeType: number;
   getToken(): string;
   getChildren(): readonly Node[];
@@ -53,13 +57,12 @@ export function rememberFormulas(injector: Injector): void {
 
 /** The same function, asked once for each node. */
 function onceFor<G extends unknown[], R>(find: (...given: G) => R, nodeOf: (...given: G) => Node | null): (...given: G) => R {
-  const found = new WeakMap<Node, { readonly is: R }>();
+  const noted = Symbol(find.name);
   return (...given) => {
     const node = nodeOf(...given);
     if (node === null) return find(...given);
-    const known = found.get(node) ?? { is: find(...given) };
-    found.set(node, known);
-    return known.is;
+    // No answer of these is undefined.
+    return (node[noted] ??= find(...given)) as R;
   };
 }
 
@@ -81,7 +84,7 @@ interface Known {
 function rememberRanges(injector: Injector, generator: Generator): void {
   const place = injector.get(IFormulaRuntimeService) as unknown as Place;
   const original = generator._getRangeListByNode.bind(generator);
-  const known = new WeakMap<Node, Known>();
+  const known = Symbol("ranges");
   const isPlain = onceFor(
     (node: Node) => {
       const found: Node[] = [];
@@ -94,11 +97,11 @@ function rememberRanges(injector: Injector, generator: Generator): void {
     const { node, refOffsetX, refOffsetY } = asked;
     if (node === null || refOffsetX !== 0 || refOffsetY !== 0 || !isPlain(node)) return original(asked);
     const { currentSubUnitId: sheet, currentRowCount: rows, currentColumnCount: columns } = place;
-    const before = known.get(node);
+    const before = node[known] as Known | undefined;
     if (before?.sheet === sheet && before.rows === rows && before.columns === columns) return before.ranges;
     const ranges = await original(asked);
     // What lies beyond the sheet is found anew: rows may come in.
-    if (ranges.every(({ range }) => range.startRow >= 0)) known.set(node, { sheet, rows, columns, ranges });
+    if (ranges.every(({ range }) => range.startRow >= 0)) node[known] = { sheet, rows, columns, ranges } satisfies Known;
     return ranges;
   };
 }

@@ -107,13 +107,10 @@ test("after any edits on four sheets that look at one another here and there, a 
   expect(await values()).toEqual(after);
 });
 
-test("an edit on one of twenty sheets that look at no other goes through the formulas of that sheet alone", async () => {
-  for (let sheet = 0; sheet < 16; sheet++)
-    await open.workbook.addSheet({
-      ...bare("More"),
-      cells: Array.from({ length: 20 }, (_, row) => ({ cell: `B${row + 1}`, formula: `=A${row + 1}+1` })),
-    });
-  await open.settled();
+const more = { ...bare("More"), cells: Array.from({ length: 20 }, (_, row) => ({ cell: `B${row + 1}`, formula: `=A${row + 1}+1` })) };
+
+/** The sheets whose formulas the engine goes through from now on, one for each formula. */
+function sheetsAsked(): string[] {
   const generator = open.engine.injector.get(IFormulaDependencyGenerator) as unknown as { _getTreeNode(tree: { subUnitId: string }): unknown };
   const original = generator._getTreeNode.bind(generator);
   const asked: string[] = [];
@@ -121,8 +118,35 @@ test("an edit on one of twenty sheets that look at no other goes through the for
     asked.push(tree.subUnitId);
     return original(tree);
   };
+  return asked;
+}
+
+async function twentySheets(): Promise<string[]> {
+  for (let sheet = 0; sheet < 16; sheet++) await open.workbook.addSheet(more);
+  await open.settled();
+  return sheetsAsked();
+}
+
+const idOf = (sheet: string): string | undefined => open.engine.book.getSheetByName(sheet)?.getSheetId();
+
+test("an edit on one of twenty sheets that look at no other goes through the formulas of that sheet alone", async () => {
+  const asked = await twentySheets();
   await typed("More", "A3", 5);
   await shows("More", "B3", 6);
   expect(asked.length).toBeGreaterThanOrEqual(20);
-  expect(new Set(asked)).toEqual(new Set([open.engine.book.getSheetByName("More")?.getSheetId()]));
+  expect(new Set(asked)).toEqual(new Set([idOf("More")]));
+});
+
+test("so does a sheet that comes in beside twenty others, and rows put into one of them", async () => {
+  const asked = await twentySheets();
+  const added = await open.workbook.addSheet(more);
+  await open.settled();
+  await shows(added, "B3", 1);
+  expect(new Set(asked)).toEqual(new Set([idOf(added)]));
+  asked.length = 0;
+  open.engine.book.getSheetByName("More")?.insertRowsBefore(1, 2);
+  await open.settled();
+  await typed("More", "A5", 7);
+  await shows("More", "B5", 8);
+  expect(new Set(asked)).toEqual(new Set([idOf("More")]));
 });

@@ -12,7 +12,13 @@ test("a ruled cell that reads what stands as far from A1 as it from the first of
     cells: Object.entries(chain).map(([cell, formula]) => ({ cell, formula, style: "runReckoned" as const })),
     columnWidths: [],
     entryRules: [
-      { range: "F20:H29", allow: { kind: "condition", condition: "=ISFORMULA(F20)" }, promptTitle: "", prompt: "", refusal: "Nothing to type here." },
+      {
+        range: "F20:H29",
+        allow: { kind: "condition", condition: "=AND(ISFORMULA(F20))" },
+        promptTitle: "",
+        prompt: "",
+        refusal: "Nothing to type here.",
+      },
     ],
     frozenRows: 0,
     startAt: "A1",

@@ -3,7 +3,7 @@ import { CRUCIBLE_RATE } from "../../src/balance/hotWeighing";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { optionBounds } from "../../src/runsheet/options/optionBounds";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
-import { VESSEL_MATERIALS } from "../../src/runsheet/words/vesselMaterials";
+import { degreesShown, VESSEL_MATERIALS } from "../../src/runsheet/words/vesselMaterials";
 import { stripWords } from "../../src/runsheet/words/stripWords";
 import { USUAL } from "./plainRun";
 
@@ -23,13 +23,14 @@ describe("The list of vessel materials", () => {
     ["nickel", 550, "From memory: oxidises in air above about 600 °C, and gains weight."],
     ["graphite", 400, "From memory: burns in air above about 450 °C."],
   ])("has %s stand %s °C", (name, standsCelsius, source) => {
-    expect(VESSEL_MATERIALS.find((material) => material.name === name)).toEqual({ name, standsCelsius, source });
+    const found = VESSEL_MATERIALS.find((material) => material.name === name);
+    expect({ ...found, source: found?.source(degreesShown("C")) }).toEqual({ name, standsCelsius, source });
   });
 
   it("has no other, and stays at or below every temperature that its own source names", () => {
     expect(VESSEL_MATERIALS).toHaveLength(11);
     for (const { standsCelsius, source } of VESSEL_MATERIALS)
-      for (const [, celsius] of source.matchAll(/(?<!; )\b(\d+(?:\.\d+)?)(?= (?:to \d+ )?°C)/g))
+      for (const [, celsius] of source(degreesShown("C")).matchAll(/(?<!; )\b(\d+(?:\.\d+)?)(?= (?:to \d+ )?°C)/g))
         expect(standsCelsius).toBeLessThanOrEqual(Number(celsius));
   });
 

@@ -188,6 +188,7 @@ const noted = (run: PlainRun, stage: number, values: Partial<Record<FireColumn, 
 /** Blue crystals, vessel 20.00 g, dry 10.00 g: 8.56, 7.12, 7.12 and 6.39 g left after 60, 120, 120 and 250 °C. */
 function crystals(options: Partial<RunSheetOptions> = {}, weighed = [28.56, 27.12, 27.12, 26.39]): PlainRun {
   const run = plainRun({ kind: "staged", ...options });
+  run.type(run.sheet.settings.material, "none of these");
   run.vessel(20);
   run.weigh([30.02, 30, 30]);
   for (const [index, set] of [60, 120, 120, 250].entries()) noted(run, index + 1, { set });

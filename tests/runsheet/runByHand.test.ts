@@ -64,10 +64,16 @@ describe("A run worked out by hand", () => {
   });
 
   it("needs no kiln temperature: blank, no share, verdict or check changes", () => {
-    const noted = plum();
+    // Of a temperature only the check of temperatures tells, which knows the vessel and the oven here.
+    const told = (one: PlainRun): PlainRun => {
+      one.type(one.sheet.settings.material, "fused quartz");
+      one.type(one.sheet.settings.oven, 105);
+      return one;
+    };
+    const noted = told(plum());
     for (const table of noted.sheet.fired)
       for (let { first, last } = table.rows.fire, row = first; row <= last; row++) noted.type(table.fire(row).set, 500);
-    const [blank, set] = [run, noted].map((one) => one.calculated().map(({ value }) => value));
+    const [blank, set] = [told(plum()), noted].map((one) => one.calculated().map(({ value }) => value));
     expect(set).toEqual(blank);
   });
 
@@ -416,6 +422,27 @@ describe("The head of a sheet as the run goes on", () => {
     expect(run.head().slice(0, 2)).toEqual([
       "► Next: round 5 at about 11:00, row 16",
       "Drying. Lost so far 30.9 % of the moist weight, and not shown dry: no answer yet.",
+    ]);
+  });
+
+  it("goes back to a row that was left out, and tells the loss so far from what is there", () => {
+    const run = plainRun({ kind: "drying" });
+    run.vessel(25);
+    run.weigh([65.2, null, 51.22]);
+    // 13.98 of 40.20 g
+    expect(run.head().slice(0, 2)).toEqual([
+      "► First: fill row 13, left out above a filled one, or clear what stands below",
+      "Drying. Lost so far 34.8 % of the moist weight, and not shown dry: no answer yet.",
+    ]);
+    expect(run.value(run.sheet.working.next)).toBe(13);
+    const two = plainRun({ kind: "drying", replicates: 2 });
+    two.vessel(25);
+    two.vessel(25, 2);
+    two.weigh([65.2, 55.3, 52.1]);
+    two.weigh([65.2, null, 52.1], 2);
+    expect([two.head()[0], two.value(two.sheet.working.next)]).toEqual([
+      "► First: fill row 13, left out above a filled one, or clear what stands below",
+      13,
     ]);
   });
 

@@ -32,6 +32,8 @@ function weighed(kind: RunKind, replicates: number): PlainRun {
     if (run.sheet.caught) run.type(run.sheet.caught.box("gas", sample), to(5.2 * size));
     if (run.sheet.end) run.type(run.sheet.end.vessel(sample), to(vessel + 0.01));
   }
+  // Its figure would be asked for at these temperatures.
+  if (run.sheet.stages) run.type(run.sheet.settings.material, "none of these");
   for (const [index, set] of [200, 350, 500, 650].entries())
     if (run.sheet.stages) run.type(run.sheet.stages.fire(run.sheet.stages.rows.fire.first + index).set, set);
   return run;

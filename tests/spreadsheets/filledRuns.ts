@@ -35,10 +35,14 @@ const TARED: Weighed = { vessel: "tared", drying: [40.2, 31.1, 28.4, 27.62, 27.6
 async function weigh(sheet: OpenRunSheet, sample: number, { vessel, drying, char, ash, again }: Weighed): Promise<void> {
   await sheet.vessel(vessel, sample);
   for (const [index, grams] of drying.entries()) await sheet.round(index + 1, sample === 1 ? clock(9, 30 * index) : null, grams, sample);
-  const noted = (held: number) =>
-    sample === 1 ? { lit: clock(13), set: 450, measured: 438, held, quiet: clock(14, 10), opened: clock(15, 20), seen: "white smoke" } : {};
-  if (sheet.sheet.charring) for (const [index, grams] of char.entries()) await sheet.fire("charring", index + 1, grams, noted(60), sample);
-  if (sheet.sheet.ashing) for (const [index, grams] of ash.entries()) await sheet.fire("ashing", index + 1, grams, noted(180), sample);
+  const noted = (held: number, hour: number) =>
+    sample === 1
+      ? { lit: clock(hour), set: 450, measured: 438, held, quiet: clock(hour + 1, 10), opened: clock(hour + 2, 20), seen: "white smoke" }
+      : {};
+  if (sheet.sheet.charring)
+    for (const [index, grams] of char.entries()) await sheet.fire("charring", index + 1, grams, noted(60, 12 + 2.5 * index), sample);
+  // Lit before the char was opened, and held for longer than that, as is then questioned.
+  if (sheet.sheet.ashing) for (const [index, grams] of ash.entries()) await sheet.fire("ashing", index + 1, grams, noted(180, 16 + index), sample);
   if (sheet.sheet.end) await sheet.type(sheet.sheet.end.vessel(sample), again);
 }
 

@@ -16,6 +16,7 @@ const strip = stripWords.columns("C");
 const [u = "", explained = ""] = workings.u.split("; ");
 const [inUse = "", absent = ""] = workings.inUse.split("; ");
 const [together = "", agreement = ""] = workings.together.split("; ");
+const [start = "", ...crosswise] = workings.start.split("; ");
 const [nextRow = ""] = workings.next.split("; ");
 const { shares } = resultWords;
 const saltWorkings = Object.values(saltWords.workings).flatMap((label) => label.split("; "));
@@ -79,7 +80,8 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [nextRow, meaningWords.nextRow],
       [inUse, meaningWords.inUse],
       [absent, meaningWords.absent],
-      [workings.start, meaningWords.start],
+      [start, meaningWords.start],
+      ...crosswise.map((name) => [name, meaningWords.crosswise] as const),
       [workings.steadyRound, meaningWords.steady],
       [workings.steadyFiring, meaningWords.steady],
       [workings.weighingsLeft, meaningWords.weighingsLeft],

@@ -7,6 +7,7 @@ import { LABEL } from "../sheet/Columns";
 import type { Setting } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { degreeWords } from "../words/BoxWords";
+import { checkWords } from "../words/checkWords";
 import { settingWords } from "../words/settingWords";
 import { VESSEL_MATERIALS } from "../words/vesselMaterials";
 import { band, ofCells, together, type Allowed, type Block } from "./Block";
@@ -55,7 +56,7 @@ const FORMATS: Partial<Record<Setting, string>> = { wanted: "0.0##%", methodScat
 // Bounds only catch a slip of the hand: grams for milligrams, °F for °C, hours for minutes.
 const allowed = ({ degrees }: CheckedOptions): Readonly<Record<Setting, Allowed>> => ({
   vessel: ANYTHING,
-  material: oneOf(VESSEL_MATERIALS.map(({ name }) => name)),
+  material: oneOf([...VESSEL_MATERIALS.map(({ name }) => name), checkWords.material.noneOfThese]),
   readability: numbers(optionBounds.readability),
   repeatability: numbers({ atLeast: 0.0000001, atMost: 100 }),
   wanted: numbers(optionBounds.wanted),

@@ -2,6 +2,7 @@ import { firstOf, isNumber, orNothing, when } from "../expressions/choices";
 import { is, range } from "../expressions/Expression";
 import { startOfClock } from "../formulas/clock";
 import { contradictionOf } from "../formulas/contradiction";
+import { crosswiseIn } from "../formulas/crosswise";
 import { weighingsLeft } from "../formulas/prediction";
 import { SAMPLES_ARE } from "../options/RunSheetOptions";
 import { LABEL } from "../sheet/Columns";
@@ -14,7 +15,7 @@ import { cell } from "../expressions/Expression";
 
 /** Who, what, when, and whether the samples are one material. */
 export function setupBlock(sheet: RunSheet): Block {
-  const { rows, columns, setup, options, settings, samples, working: own } = sheet;
+  const { rows, columns, setup, options, settings, samples, drying, fired, working: own } = sheet;
   const { heading, date, material, samples: samplesRow } = rows.setup;
   const [lastBox, beside] = [columns.box(1, columns.slots).column, columns.reckoned(1, 1).column];
   const { labels, beside: says } = setupWords;
@@ -43,6 +44,8 @@ export function setupBlock(sheet: RunSheet): Block {
       isSeveral ? calculated(cell(samplesRow, beside), which, "runBeside") : { at: cell(samplesRow, beside), content: says.one, style: "runBeside" },
       workingLabel(sheet, date, sheetWords.workings.start),
       working(own.start, startOfClock(sheet), "0.0000"),
+      ...(isSeveral ? [working(own.crosswise, crosswiseIn(sheet, drying), "0")] : []),
+      ...(isSeveral && fired[0] !== undefined ? [working(own.crosswiseFired, crosswiseIn(sheet, fired[0]), "0")] : []),
       workingLabel(sheet, material, sheetWords.workings.weighingsLeft),
       ...samples.map((sample) => working(own.weighingsLeft(sample), weighingsLeft(sheet, sample))),
       workingLabel(sheet, samplesRow, sheetWords.workings.contradiction),

@@ -41,7 +41,8 @@ const { inOrder, notYet, doubt, contradiction, notJudged } = checkWords.verdicts
 
 /** The verdict beside a finding. */
 export const verdictOf = ({ silentWhile, unjudgedWhile }: Check, finding: Cell): Expression => {
-  const graded = when(is(fn("LEFT", finding, 1), "=", MARKS.contradiction.trim()), contradiction, doubt);
+  const begins = (mark: string) => is(fn("LEFT", finding, 1), "=", mark.trim());
+  const graded = when(begins(MARKS.contradiction), contradiction, when(begins(MARKS.unseen), notYet, doubt));
   const told = unjudgedWhile === undefined ? graded : when(is(finding, "=", checkWords.notJudged), notJudged, graded);
   return fn("IFERROR", when(is(finding, "=", NOTHING), when(silentWhile, notYet, inOrder), told), doubt);
 };

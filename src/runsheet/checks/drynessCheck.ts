@@ -1,7 +1,9 @@
-import { all, any, noNumber, sum } from "../expressions/choices";
-import { fn, is, type Expression } from "../expressions/Expression";
+import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
+import { all, any, firstOf, isNumber, noNumber, sum, when, type Condition } from "../expressions/choices";
+import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { isAbsent } from "../formulas/absence";
+import { moistCell } from "../formulas/results";
 import { block, isNotDry, lastWeighed } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -26,15 +28,17 @@ export function drynessCheck(sheet: RunSheet): Check {
     fn("COUNT", steady),
   );
   const waits = all(notDry, is(onTheWay, ">=", working.inUse));
+  const isWide = any(...samples.map((sample) => letsPass(sheet, sample)));
   return {
     silentWhile: any(
       noNumber(block(sheet, drying)),
-      isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, heated ?? drying)), "=", 0)),
+      all(isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, heated ?? drying)), "=", 0)), is(isWide, "=", false)),
     ),
     unjudgedWhile: isAbsent(sheet),
     steps: [
       ...samples.map((sample) => step(any(fn("ISERROR", drying.steady(sample))), words.unjudged(sample, nameOf(drying.steady(sample))))),
       step(is(saying(unjudged.settingsMissing), ">", 0), words.settings(fn("ROW", settings.readability), fn("ROW", settings.limit))),
+      step(isWide, words.tooWide(nameOf(settings.limit))),
       step(is(saying(verdicts.tooCoarse), ">", 0), words.tooCoarse(nameOf(settings.limit))),
       ...(heated === undefined || isCharred === undefined
         ? []
@@ -46,6 +50,37 @@ export function drynessCheck(sheet: RunSheet): Check {
           })),
     ],
   };
+}
+
+// What a limit may let pass of the moist sample, 2 in 1000, twice what EN 322 and EN 13183-1 have; own bound, no source.
+const MOIST_PER_LIMIT = 500;
+// Above 4 % of the sample CONSTANTWEIGHT refuses a limit (constancyCriteria.ts) and says why.
+const MOIST_PER_REFUSED = 25;
+const MINUTES_PER_HOUR = 60;
+
+/** Whether the limit lets more pass as no loss than that share of the moist sample, or than is wanted, and than two readings explain. */
+function letsPass(sheet: RunSheet, sample: number): Condition {
+  const { settings, drying, vessel, working } = sheet;
+  const { limit, criterion, readability, interval, wanted } = settings;
+  const moist = reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));
+  const isIn = (name: (typeof CONSTANCY_CRITERIA)[number]): Condition => is(criterion, "=", name);
+  const measuredIn = firstOf(
+    [
+      [isIn("readability"), fn("N", readability)],
+      [isIn("absolute"), 1],
+      [isIn("of total loss"), fn("MAX", 0, reckon(fn("N", moistCell(sheet, sample)), "-", fn("MIN", drying.counted(sample))))],
+      [isIn("per hour"), reckon(reckon(moist, "*", fn("N", interval)), "/", MINUTES_PER_HOUR)],
+    ],
+    moist,
+  );
+  const grams = reckon(fn("N", limit), "*", measuredIn);
+  const most = fn("MIN", reckon(1, "/", MOIST_PER_LIMIT), when(isNumber(wanted), wanted, 1));
+  const isMuch = is(grams, ">", fn("MAX", fn("N", working.explained), reckon(most, "*", moist)));
+  return all(
+    is(fn("COUNT", vessel(sample), moistCell(sheet, sample), limit), "=", 3),
+    isMuch,
+    is(grams, "<=", reckon(moist, "/", MOIST_PER_REFUSED)),
+  );
 }
 
 const HELD_UP = [unjudged.weightIsText, unjudged.rowMissing, unjudged.vesselMissing, unjudged.clockMissing, unjudged.timesWrong];

@@ -1,6 +1,7 @@
 import { anyWhere, noNumber } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
+import { crosswiseNames } from "../formulas/crosswise";
 import { block } from "../formulas/weighings";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -33,11 +34,19 @@ export function gainCheck(sheet: RunSheet): Check {
   return {
     silentWhile: noNumber(...tables.map((table) => lostIn(sheet, table))),
     steps: [
+      ...crosswiseSteps(sheet),
       ...tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
       ...(sheet.stages === undefined ? [] : inStages(sheet, sheet.stages)),
     ],
   };
 }
+
+/** Two samples that stand crosswise explain the gain of the one. */
+const crosswiseSteps = ({ working, samples, fired }: RunSheet): Step[] =>
+  (samples.length === 1 ? [] : [working.crosswise, ...(fired.length === 0 ? [] : [working.crosswiseFired])]).map((at) => {
+    const [one, other] = crosswiseNames(fn("N", at));
+    return step(is(fn("N", at), ">", 0), checkWords.gain.crosswise(one, other));
+  });
 
 /** The same between stages, where what is left is a share of the dry sample, carried on over what is not weighed. */
 const inStages = (sheet: RunSheet, stages: Fired): Step[] =>

@@ -1,44 +1,50 @@
-import { all, any, noNumber } from "../expressions/choices";
-import { fixed, fn, is, range, type Cell, type Range } from "../expressions/Expression";
+import { all, any, noNumber, when } from "../expressions/choices";
+import { fn, is, type Cell, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 import { isFarFromSet } from "./firing/farFromSet";
+import { implausible, temperaturesOf } from "./firing/implausible";
 
 const words = checkWords.material;
 
 /**
- * Whether each firing was measured near what was set, and the vessel's material stands the hottest that oven, kiln and furnace are set to or
- * were measured at. Stages are looked at for that where they have to rise.
+ * Whether each firing was measured near what was set, nothing is too cold or too hot for what it is to do, and the vessel's material stands
+ * the hottest that oven, kiln and furnace are set to or were measured at; it is asked for as soon as one of the list would not stand that.
+ * How far stages are from what was set is looked at where they have to rise.
  */
-export function materialCheck({ settings, materials, fired, stages, options }: RunSheet): Check {
+export function materialCheck(sheet: RunSheet): Check {
+  const { settings, materials, fired, stages, options } = sheet;
   const { material, oven } = settings;
   const places: readonly (Cell | Range)[] = [oven, ...fired.map(temperaturesOf)];
   const stands = fn("INDEX", materials.stand, fn("MATCH", material, materials.names, 0));
+  const isBlank = is(fn("COUNTA", material), "=", 0);
+  const isNamed = all(is(isBlank, "=", false), is(is(material, "=", words.noneOfThese), "=", false));
+  const hottest = fn("MAX", ...places);
   const far = fired
     .filter((table) => table !== stages)
     .flatMap(firesOf)
-    .map((fire) => ({ at: fire.measured, isFar: isFarFromSet(fire, options.degrees) }));
-  const isAnyFar = far.map(({ isFar }) => isFar);
-  const isUnasked = all(is(fn("COUNTA", material), "=", 0), ...(far.length === 0 ? [] : [is(any(...isAnyFar), "=", false)]));
+    .map((fire) => step(isFarFromSet(fire, options.degrees), checkWords.farFromSet(nameOf(fire.measured))));
+  const unlikely = implausible(sheet);
+  // What the weakest of the list stands they all stand.
+  const isAsked = all(isBlank, is(hottest, ">", fn("MIN", materials.stand)));
   return {
-    silentWhile: any(isUnasked, noNumber(...places)),
+    silentWhile: any(noNumber(...places), is(any(isNamed, isAsked, ...[...far, ...unlikely].map((one) => one.when)), "=", false)),
     steps: [
-      ...far.map(({ at, isFar }) => step(isFar, checkWords.farFromSet(nameOf(at)))),
-      step(any(fn("ISERROR", stands)), words.notListed(nameOf(material))),
+      ...far,
+      step(all(isNamed, fn("ISERROR", stands)), words.notListed(nameOf(material))),
       ...places.map((place) => {
-        const hottest = fn("MAX", place);
-        const at = place.kind === "cell" ? nameOf(place) : lastCellWhere(is(place, "=", hottest), place);
-        return step(all(is(hottest, ">", stands)), words.aboveLimit(at, hottest, options.degrees, stands, material));
+        const most = fn("MAX", place);
+        const at = place.kind === "cell" ? nameOf(place) : lastCellWhere(is(place, "=", most), place);
+        return step(when(isNamed, is(most, ">", stands), false), words.aboveLimit(at, most, options.degrees, stands, material));
       }),
+      ...unlikely,
+      step(isAsked, words.ask(nameOf(material), hottest, options.degrees)),
     ],
   };
 }
 
 const firesOf = ({ rows: { fire }, fire: inRow }: Fired): readonly ReturnType<Fired["fire"]>[] =>
   Array.from({ length: fire.last - fire.first + 1 }, (_, index) => inRow(fire.first + index));
-
-/** Set and measured, side by side. */
-const temperaturesOf = ({ rows: { fire }, fire: inRow }: Fired): Range => range(fixed(inRow(fire.first).set), fixed(inRow(fire.last).measured));

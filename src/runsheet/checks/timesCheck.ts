@@ -6,6 +6,7 @@ import { FIRST_DATE, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
+import { fireOrder } from "./firing/fireOrder";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.times;
@@ -55,6 +56,7 @@ function ofMinutes(sheet: RunSheet): Step[] {
       words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
     ),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
+    ...fireOrder(sheet),
   ];
 }
 
@@ -122,6 +124,7 @@ function ofClock(sheet: RunSheet): Step[] {
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
     step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
     step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),
+    ...fireOrder(sheet),
   ];
 }
 

@@ -1,5 +1,5 @@
-import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
-import { fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../expressions/choices";
+import { fixed, fn, is, joined, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -11,6 +11,7 @@ import { saltWords } from "../words/saltWords";
 import { haveNoCommonValue, spreadOf, weighingOf, WORTH_SAYING } from "./agreement";
 import { headline } from "./headline";
 import { aboveTheory, lossSays } from "./saltAnswer";
+import { lastRowWhere } from "./cellsNamed";
 import { block, isNotDry } from "./weighings";
 
 const words = headWords.answer;
@@ -118,14 +119,16 @@ const marked = (checks: ChecksAt, sentence: Expression): Expression => joined(wh
 
 const material = ({ setup }: RunSheet): Expression => when(is(setup.material, "=", ""), words.sample, setup.material);
 
-/** Lost so far, of all samples together: what the table has lost over what was weighed in. */
+/** Lost so far, of all samples together: from what was weighed in to the lowest filled box of each, rows left out or not. */
 function whileDrying(sheet: RunSheet): Expression {
-  const { drying, across, vessel } = sheet;
-  const { first, total } = drying.rows;
-  const down = range(fixed(drying.lost(first + 1, 1)), fixed(drying.lost(total, sheet.options.replicates)));
-  // The row of the total belongs to the range, so that rows put in above it do.
-  const lost = reckon(fn("SUM", down), "-", fn("SUM", across(drying.net)));
+  const { drying, across, vessel, samples } = sheet;
   const moist = across((sample) => drying.counted(sample).from);
+  const latestOf = (sample: number): Expression => {
+    const boxes = drying.counted(sample);
+    const down = reckon(lastRowWhere(fn("ISNUMBER", boxes), boxes), "-", reckon(fn("ROW", fixed(drying.box(drying.rows.first, sample))), "-", 1));
+    return fn("N", fn("INDEX", boxes, fn("MAX", 1, down)));
+  };
+  const lost = reckon(fn("SUM", moist), "-", sum(...samples.map(latestOf)));
   const weighedIn = reckon(fn("SUM", moist), "-", fn("SUM", across(vessel)));
   const soFar = fn("IFERROR", percent(reckon(lost, "/", weighedIn)), NOTHING);
   return when(

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
@@ -9,14 +9,26 @@ import { weighingWords } from "../words/weighingWords";
 import { timeText } from "./clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
-import { block, isNotDry } from "./weighings";
+import { block, isGapless, isNotDry } from "./weighings";
 
 const words = headWords.next;
 const { notYet, tooSoon, tooCoarse } = weighingWords.verdicts;
 const STILL_LOSING = [notYet, tooSoon, tooCoarse];
 
-/** Rounds, or firings, that all samples under way have been weighed in. */
-const roundsDone = (sheet: RunSheet, table: Weighed): Expression => fn("INT", reckon(fn("COUNT", block(sheet, table)), "/", sheet.working.inUse));
+/**
+ * Rounds, or firings, down to the first that a sample under way has no weight in, whatever stands below it. A table that is full has its
+ * total as that, where no weight stands.
+ */
+const roundsDone = (sheet: RunSheet, table: Weighed): Expression => {
+  const lacking = sheet.samples.map((sample) => {
+    const isUnderWay = is(fn("COUNT", sheet.vessel(sample), sheet.drying.boxes(sample)), ">", 0);
+    return reckon(1, "-", product(notNumber(table.boxes(sample)), isUnderWay));
+  });
+  return reckon(placeWhere(reckon(1, "-", product(...lacking))), "-", 1);
+};
+
+/** Whether a weight stands below one that is left out. */
+const isLeftOut = ({ samples }: RunSheet, table: Weighed): Condition => any(...samples.map((sample) => is(isGapless(table, sample), "=", false)));
 
 /** Samples under way: those with a vessel, or with any weight. */
 export function samplesInUse({ samples, drying, vessel }: RunSheet): Expression {
@@ -111,6 +123,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       [cannotBe, words.mend],
       ...(heated === undefined ? [] : ([[all(isNotDry(sheet), is(fn("COUNT", block(sheet, heated)), ">", 0)), words.mend]] as const)),
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
+      [all(isDrying(sheet), isLeftOut(sheet, drying)), words.leftOut(working.next)],
       [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
       [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],
       ...(steps === undefined ? [] : ([[steps.before.due, words.receivers(working.next)]] as const)),

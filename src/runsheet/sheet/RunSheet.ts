@@ -64,6 +64,9 @@ export interface Working {
   readonly absent: Cell;
   /** When round 1 was, in days: with its date where that is known. */
   readonly start: Cell;
+  /** Where two samples stand crosswise while drying, and in the first table after a fire, as numbers; on a sheet of several. */
+  readonly crosswise: Cell;
+  readonly crosswiseFired: Cell;
   weighingsLeft(sample: number): Cell;
   /** What contradicts in a sample's weights, "" for nothing. */
   contradiction(sample: number): Cell;
@@ -191,6 +194,8 @@ export function runSheet(options: CheckedOptions): RunSheet {
       inUse: work(head.covers),
       absent: work(head.covers, 2),
       start: work(setup.date),
+      crosswise: work(setup.date, 2),
+      crosswiseFired: work(setup.date, 3),
       weighingsLeft: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),
       agreement: (name) => work(results.shares[name] ?? 0, 2),

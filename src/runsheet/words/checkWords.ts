@@ -1,9 +1,12 @@
 import { joined, text, type Expression } from "../expressions/Expression";
 
-/** The two grades of bad: what cannot be, and what may be. Mark, word and weight carry them; colour never alone. */
-export const MARKS = { contradiction: "▲ ", doubt: "? " } as const;
+/**
+ * The two grades of bad: what cannot be, and what may be. Mark, word and weight carry them; colour never alone. And what was found in order as
+ * far as it was seen, which is no verdict yet.
+ */
+export const MARKS = { contradiction: "▲ ", doubt: "? ", unseen: "· " } as const;
 
-const { contradiction, doubt } = MARKS;
+const { contradiction, doubt, unseen } = MARKS;
 const doubted = (sentence: Expression) => joined(doubt, sentence);
 const MEND = "Undo, or press Mend formulas in the task pane.";
 const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${sample}: `, sentence);
@@ -54,6 +57,12 @@ export const checkWords = {
   },
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
+    firedBefore: (at: Expression, before: Expression) =>
+      doubted(text`${at} is before ${before}, which comes first. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+    litBefore: (at: Expression) =>
+      doubted(text`${at} is before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+    heldLonger: (at: Expression) =>
+      doubted(text`${at}: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.`),
     wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
       doubted(
@@ -81,6 +90,8 @@ export const checkWords = {
     clock: (at: Expression) => doubted(text`${at} is blank beside a weight. Type the time of that round: 9:30.`),
   },
   gain: {
+    crosswise: (one: Expression, other: Expression) =>
+      doubted(text`${one} and ${other} look crosswise: exchanged they follow the weights before. Swapped in this row or the one above? Weigh again.`),
     stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.`),
     heavier: (at: Expression) =>
       doubted(text`${at} is heavier than the weight before: damp taken up, a draught, or a slip in either. Weigh again, cold.`),
@@ -115,6 +126,8 @@ export const checkWords = {
     unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
+    tooWide: (limit: Expression) =>
+      doubted(text`${limit} lets more pass as no loss than 0.2 % of the moist sample, or than is wanted, and no ± holds it. Take 2 display steps.`),
     tooCoarse: (limit: Expression) =>
       doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
@@ -123,6 +136,9 @@ export const checkWords = {
       ofSample(sample, text`heated, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
     ),
   opened: {
+    unseen: (rows: Expression) =>
+      joined(unseen, text`Not told of row${rows}: without the times of quiet and opened nobody knows whether it was cold. Type them.`),
+    noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
     notInOrder: (row: Expression) =>
@@ -236,6 +252,13 @@ export const checkWords = {
       ),
   },
   material: {
+    ask: (at: Expression, hottest: Expression, unit: string) =>
+      doubted(text`${at} is blank: choose what vessel and lid are made of, which ${hottest} °${unit} is held against, or none of these.`),
+    noneOfThese: "none of these",
+    tooCold: (at: Expression, set: Expression, unit: string, what: "char" | "ash", least: number) =>
+      doubted(text`${at}: ${set} °${unit} is too cold to ${what}, below ${least} °${unit} (common practice). A slip, or the other degrees?`),
+    oven: (at: Expression, set: Expression, unit: string, least: number, most: number) =>
+      doubted(text`${at}: ${set} °${unit} is no drying oven, ${least} to ${most} °${unit} (common practice). A slip, or the other degrees?`),
     notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),
     aboveLimit: (at: Expression, set: Expression, unit: string, stands: Expression, material: Expression) =>
       doubted(text`${at}: ${set} °${unit} is above the ${stands} °${unit} that ${material} stands. Change vessel or programme.`),

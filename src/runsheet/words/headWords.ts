@@ -5,6 +5,7 @@ export const headWords = {
   next: {
     vessels: (row: Expression) => text`► Next: weigh the empty vessels, row ${row}`,
     round: (round: Expression, at: Expression, row: Expression) => text`► Next: round ${round}${at}, row ${row}`,
+    leftOut: (row: Expression) => text`► First: fill row ${row}, left out above a filled one, or clear what stands below`,
     finishRound: (round: Expression, row: Expression) => text`► Next: finish round ${round}, row ${row}`,
     about: (time: Expression) => text` at about ${time}`,
     minute: (minute: Expression) => text` at about minute ${minute}`,

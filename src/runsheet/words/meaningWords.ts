@@ -132,6 +132,11 @@ export const meaningWords = {
     source: "Own convention: an error of the kind #NAME? is no verdict.",
   },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
+  crosswise: {
+    about:
+      "Where two samples stand crosswise, (10000 - row) × 10000 and both columns, 0 for nowhere: exchanged, they follow the weights before four times nearer.",
+    source: "Own bound: samples that only lose never do.",
+  },
   nextRow: { about: "The row of the next box to fill.", source: "Own convention: the order of the work." },
   band: {
     about: "A corner of the band in the chart: a next weighing within it counts as dry.",

@@ -63,7 +63,7 @@ export const settingWords = {
       prompt:
         "Largest change that still counts as none, in the unit of the criterion. Two display steps: ASTM D4442 method A. 0.001 of last: EN 322, EN 13183-1.",
       refusal: "Type the limit as a number in the unit of the criterion: 2 display steps, or 0.001 for 0.1 %.",
-      help: "largest change that counts as none: display steps, or as the criterion says",
+      help: "the sheet was made with 2 display steps; largest change that counts as none",
     },
     oven: {
       label: "Oven",
@@ -84,7 +84,7 @@ export const settingWords = {
       label: "Vessel made of",
       title: "Vessel made of",
       prompt:
-        "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. Leave blank if it is none of these.",
+        "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. If it is none of them, choose none of these.",
       refusal: "Choose a material from the list, or leave the box blank.",
       help: "held against the temperatures; list at the foot of the sheet",
     },

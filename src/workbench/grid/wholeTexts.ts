@@ -16,10 +16,16 @@ export function countPadding(): void {
   const skeleton = SpreadsheetSkeleton.prototype;
   const original = skeleton.getOverflowPosition; // eslint-disable-line @typescript-eslint/unbound-method -- called on the skeleton below
   skeleton.getOverflowPosition = function (this: SpreadsheetSkeleton, size, align, row, column, ...others) {
-    const { l = PADDING, r = PADDING } = this.worksheet.getComposedCellStyle(row, column).pd ?? {};
+    const { l = PADDING, r = PADDING } = ownStyle(this.worksheet, row, column)?.pd ?? {};
     const wide = size && { ...size, width: size.width + (l ?? PADDING) + (r ?? PADDING) + 2 * CLIPPED };
     return original.call(this, wide, align, row, column, ...others);
   };
+}
+
+/** The style kept with a cell; asking for the composed one would ask again whether its text fits. */
+function ownStyle(worksheet: Worksheet, row: number, column: number): Nullable<IStyleData> {
+  const style = worksheet.getCellRaw(row, column)?.s;
+  return typeof style === "string" ? worksheet.getStyleDataByHash(style) : style;
 }
 
 interface ListDrawing {
@@ -49,7 +55,7 @@ export function drawChoicesWhole(injector: Injector): void {
   };
   list.skipDefaultFontRender = (rule, value, at) =>
     skips.call(list, rule, value, at) &&
-    (at === undefined || fits(value, at.worksheet.getComposedCellStyle(at.row, at.col), at.worksheet.getColumnWidth(at.col)));
+    (at === undefined || fits(value, ownStyle(at.worksheet, at.row, at.col), at.worksheet.getColumnWidth(at.col)));
 }
 
 const fits = (value: unknown, style: Nullable<IStyleData>, width: number): boolean =>

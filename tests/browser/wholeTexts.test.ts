@@ -43,8 +43,13 @@ test("a text that just fits its column, and a choice that does not fit beside it
   await local.page.evaluate((given) => (window as WorkbenchWindow).retortWorkbench?.workbook.addSheet(given), plan);
   await local.settled();
   await local.page.waitForTimeout(1000);
-  const canvas = await local.page.locator("#grid canvas").first().boundingBox();
-  if (canvas === null) throw new Error("no grid");
+  // The cells are the largest of what the engine draws; the line of the formula is another.
+  const canvas = await local.page.locator("#grid canvas").evaluateAll((every) =>
+    every
+      .map((one) => one.getBoundingClientRect())
+      .map(({ x, y, width, height }) => ({ x, y, area: width * height }))
+      .reduce((largest, one) => (one.area > largest.area ? one : largest)),
+  );
   const picture = PNG.sync.read(await local.page.screenshot());
   const isInk = (x: number, y: number): boolean => {
     const [red = 255, green = 255, blue = 255] = picture.data.subarray(4 * (Math.round(y) * picture.width + Math.round(x)));

@@ -1,4 +1,4 @@
-import { DataValidationType, type ICellData, type Injector, type IStyleData, type Nullable, type Worksheet } from "@univerjs/core";
+import { DataValidationType, WrapStrategy, type ICellData, type Injector, type IStyleData, type Nullable, type Worksheet } from "@univerjs/core";
 import { FontCache, getFontStyleString, SpreadsheetSkeleton } from "@univerjs/preset-sheets-core";
 import { DataValidatorRegistryService } from "@univerjs/preset-sheets-data-validation";
 
@@ -14,7 +14,7 @@ const ARROW = 20;
  */
 export function countPadding(): void {
   const skeleton = SpreadsheetSkeleton.prototype;
-  const original = skeleton.getOverflowPosition; // eslint-disable-line @typescript-eslint/unbound-method -- called on the skeleton below
+  const original = skeleton.getOverflowPosition;
   skeleton.getOverflowPosition = function (this: SpreadsheetSkeleton, size, align, row, column, ...others) {
     const { l = PADDING, r = PADDING } = ownStyle(this.worksheet, row, column)?.pd ?? {};
     const wide = size && { ...size, width: size.width + (l ?? PADDING) + (r ?? PADDING) + 2 * CLIPPED };
@@ -29,6 +29,7 @@ function ownStyle(worksheet: Worksheet, row: number, column: number): Nullable<I
 }
 
 interface ListDrawing {
+  getExtraStyle: (...given: unknown[]) => Nullable<IStyleData> | void;
   skipDefaultFontRender?: (rule: unknown, value?: unknown, at?: { row: number; col: number; worksheet: Worksheet }) => boolean;
   readonly canvasRender?: Nullable<{
     drawWith: (context: unknown, info: Drawn, ...others: unknown[]) => void;
@@ -53,6 +54,9 @@ export function drawChoicesWhole(injector: Injector): void {
   drawing.drawWith = (context, info, ...others) => {
     if (fits(info.data?.v, info.style, info.primaryWithCoord.endX - info.primaryWithCoord.startX)) draw(context, info, ...others);
   };
+  const extraStyle = list.getExtraStyle.bind(list);
+  // The engine would wrap it, or clip it at its column.
+  list.getExtraStyle = (...given) => ({ ...extraStyle(...given), tb: WrapStrategy.OVERFLOW });
   list.skipDefaultFontRender = (rule, value, at) =>
     skips.call(list, rule, value, at) &&
     (at === undefined || fits(value, ownStyle(at.worksheet, at.row, at.col), at.worksheet.getColumnWidth(at.col)));

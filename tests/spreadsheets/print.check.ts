@@ -51,12 +51,12 @@ const SMALL = "a drying run at 70 %";
 /** Sheets that rows were added to until their cautions stand on a later page. */
 const GROWN: Readonly<Record<RunSheetOptions["kind"], Partial<RunSheetOptions>>> = {
   drying: { weighIns: 40, cautionsAfter: "end" },
-  charring: { weighIns: 40, charFirings: 4, cautionsAfter: "end" },
+  charring: { weighIns: 24, charFirings: 4, cautionsAfter: "end" },
   ashing: { weighIns: 12, charFirings: 4, ashFirings: 4, cautionsAfter: "ashing" },
   liquids: { weighIns: 12, receivers: 4, charFirings: 4, cautionsAfter: "caught" },
   staged: { weighIns: 12, stages: 12, cautionsAfter: "stages" },
   salt: { weighIns: 30, charFirings: 4, cautionsAfter: "heating" },
-  balance: { replicates: 1, weighIns: 40, cautionsAfter: "notes" },
+  balance: { replicates: 1, weighIns: 30, cautionsAfter: "notes" },
 };
 const grownKinds = Object.keys(GROWN) as RunSheetOptions["kind"][];
 const grown = (kind: RunSheetOptions["kind"]): string => `a ${kind} sheet that grew`;

@@ -1,4 +1,4 @@
-import { DataValidationType, type ICellData, type Injector, type IStyleData, type Nullable, type Worksheet } from "@univerjs/core";
+import { DataValidationType, WrapStrategy, type ICellData, type Injector, type IStyleData, type Nullable, type Worksheet } from "@univerjs/core";
 import { FontCache, getFontStyleString, SpreadsheetSkeleton } from "@univerjs/preset-sheets-core";
 import { DataValidatorRegistryService } from "@univerjs/preset-sheets-data-validation";
 
@@ -14,15 +14,22 @@ const ARROW = 20;
  */
 export function countPadding(): void {
   const skeleton = SpreadsheetSkeleton.prototype;
-  const original = skeleton.getOverflowPosition;  
+  const original = skeleton.getOverflowPosition;
   skeleton.getOverflowPosition = function (this: SpreadsheetSkeleton, size, align, row, column, ...others) {
-    const { l = PADDING, r = PADDING } = this.worksheet.getComposedCellStyle(row, column).pd ?? {};
+    const { l = PADDING, r = PADDING } = ownStyle(this.worksheet, row, column)?.pd ?? {};
     const wide = size && { ...size, width: size.width + (l ?? PADDING) + (r ?? PADDING) + 2 * CLIPPED };
     return original.call(this, wide, align, row, column, ...others);
   };
 }
 
+/** The style kept with a cell; asking for the composed one would ask again whether its text fits. */
+function ownStyle(worksheet: Worksheet, row: number, column: number): Nullable<IStyleData> {
+  const style = worksheet.getCellRaw(row, column)?.s;
+  return typeof style === "string" ? worksheet.getStyleDataByHash(style) : style;
+}
+
 interface ListDrawing {
+  getExtraStyle: (...given: unknown[]) => Nullable<IStyleData> | void;
   skipDefaultFontRender?: (rule: unknown, value?: unknown, at?: { row: number; col: number; worksheet: Worksheet }) => boolean;
   readonly canvasRender?: Nullable<{
     drawWith: (context: unknown, info: Drawn, ...others: unknown[]) => void;
@@ -47,9 +54,12 @@ export function drawChoicesWhole(injector: Injector): void {
   drawing.drawWith = (context, info, ...others) => {
     if (fits(info.data?.v, info.style, info.primaryWithCoord.endX - info.primaryWithCoord.startX)) draw(context, info, ...others);
   };
+  const extraStyle = list.getExtraStyle.bind(list);
+  // The engine would wrap it, or clip it at its column.
+  list.getExtraStyle = (...given) => ({ ...extraStyle(...given), tb: WrapStrategy.OVERFLOW });
   list.skipDefaultFontRender = (rule, value, at) =>
     skips.call(list, rule, value, at) &&
-    (at === undefined || fits(value, at.worksheet.getComposedCellStyle(at.row, at.col), at.worksheet.getColumnWidth(at.col)));
+    (at === undefined || fits(value, ownStyle(at.worksheet, at.row, at.col), at.worksheet.getColumnWidth(at.col)));
 }
 
 const fits = (value: unknown, style: Nullable<IStyleData>, width: number): boolean =>

@@ -33,6 +33,8 @@ export interface Book {
   readonly tables: readonly TablePlace[];
   /** True where the file itself says that its values may be from before. */
   readonly isStale: boolean;
+  /** True where what formulas give was calculated here. */
+  readonly isRecalculated: boolean;
   /** True where the file says that formulas may go round in a circle until they settle. */
   readonly goesRound: boolean;
 }
@@ -64,6 +66,7 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     tables: await file.tables(),
     // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, had not finished when it saved, or calculates when asked alone.
     isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),
+    isRecalculated: false,
     goesRound: isOn(says("iterate")),
   };
 }

@@ -23,7 +23,7 @@ export function recalculatedBook(book: Book, calculated: Calculated, from1904 = 
   if (lost.length > 0) throw new Refusal(notRecalculated(lost));
   if (from1904) refuseDoubtfulDays(book, sheets);
   refuseDoubtful(book, sheets, (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)));
-  return { ...book, sheets, isStale: false };
+  return { ...book, sheets, isStale: false, isRecalculated: true };
 }
 
 /**

@@ -33,7 +33,7 @@ export const nameOf = (sheet: string, cell: string): string =>
  * @throws Refusal naming the cells
  */
 export function refuseUnfinished(
-  { isStale, goesRound, names, tables }: Pick<Book, "isStale" | "goesRound" | "names" | "tables">,
+  { isStale, isRecalculated, goesRound, names, tables }: Pick<Book, "isStale" | "isRecalculated" | "goesRound" | "names" | "tables">,
   sheets: readonly BookSheet[],
   { keepErrors }: Allowed,
 ): void {
@@ -43,10 +43,10 @@ export function refuseUnfinished(
   const named = (cells: readonly NamedCell[]): string[] => cells.map(({ name, cell }) => nameOf(name, cell.cell));
   const codes = (cells: readonly NamedCell[]): string => [...new Set(cells.map(({ cell }) => cell.error))].join(", ");
   const blank = all.filter(({ cell }) => cell.value === null);
-  if (blank.length > 0) throw new Refusal(neverCalculated(named(blank)));
+  if (blank.length > 0) throw new Refusal(neverCalculated(named(blank), isRecalculated));
   if (isStale) throw new Refusal(staleBook);
   const underWay = all.filter(({ cell }) => ON_ITS_WAY.includes(cell.error));
-  if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay)));
+  if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay), isRecalculated));
   if (keepErrors) return;
   const errors = erroneous(sheets);
   const around =
@@ -59,7 +59,7 @@ export function refuseUnfinished(
   if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOf(sheet, cell))));
   if (errors.length === 0) return;
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
-  throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown)) : inError(named(errors), codes(errors)));
+  throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown), isRecalculated) : inError(named(errors), codes(errors)));
 }
 
 /** Cells in error that hold a call of ours, or are filled by one. */

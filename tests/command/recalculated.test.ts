@@ -25,7 +25,7 @@ const book = (cells: Readonly<Record<string, OddCell>>, calculation = ""): Uint8
       { name: "S3", cells: { A1: 24 } },
       { name: "Odd ! name", cells: { A1: 22 } },
     ],
-    behind: names({ shadow: "T!$A$2", total: "T!$A$1+T!$A$2" }, { shadow: "T!$A$3" }),
+    behind: names({ shadow: "T!$A$2", total: "T!$A$1+T!$A$2", airleft: `_xlfn.LAMBDA(_xlpm.v,${AIR}(_xlpm.v))` }, { shadow: "T!$A$3" }),
     calculation,
   });
 
@@ -89,7 +89,7 @@ test("what changed for a reason is calculated", async () => {
     E3: saved("0.1+0.2-0.3", 0),
     E4: saved("SUM(D:D)", 0.5),
   };
-  expect(await shared(cells)).toMatchObject({ D1: Math.exp(-2), E1: 2 * Math.exp(-2), E2: 110, E3: 0, E4: Math.exp(-2) });
+  expect(await shared(cells)).toMatchObject({ D1: Math.exp(-2), E1: 2 * Math.exp(-2), E2: 110, E3: 0, E4: Math.exp(-2), E5: Math.exp(-2) });
 });
 
 test("a sheet name that no spreadsheet gives is none that recalculating could help", async () => {

@@ -88,6 +88,7 @@ test("what changed for a reason is calculated", async () => {
     E2: saved("total*2", 110),
     E3: saved("0.1+0.2-0.3", 0),
     E4: saved("SUM(D:D)", 0.5),
+    E5: saved("airleft(2)", null),
   };
   expect(await shared(cells)).toMatchObject({ D1: Math.exp(-2), E1: 2 * Math.exp(-2), E2: 110, E3: 0, E4: Math.exp(-2), E5: Math.exp(-2) });
 });

@@ -17,10 +17,9 @@ export function engineKnows(names: readonly NameEntry[], knowsFunction?: EngineK
   return { names: found, knowsFunction };
 }
 
-// Two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
+// A sign before a name, two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
 // references or a range of ranges: nothing else of a formula can be what the engine reads otherwise, names and functions left aside.
-const SUSPECT = /:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%\s*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
-const CALL = /([A-Z_][\w.]*)\(/gi;
+const SUSPECT = /(?:^=?|[(,=<>*/+^&-])\s*[-+]\s*[A-Z_]|:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%\s*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
 const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/gu;
 
 /**
@@ -50,8 +49,9 @@ function isMisread(formula: string, reading: Reading): boolean {
 
 function isSuspect(formula: string, { engine: { names, knowsFunction }, isName }: Reading): boolean {
   if (isName || SUSPECT.test(formula)) return true;
-  if (names.size > 0 && [...formula.matchAll(NAME)].some(([name]) => names.has(name.toLowerCase()))) return true;
-  return knowsFunction !== undefined && [...formula.matchAll(CALL)].some(([, name = ""]) => !knowsFunction(name.toUpperCase()));
+  return [...formula.matchAll(NAME)].some(
+    ({ 0: word, index }) => names.has(word.toLowerCase()) || (formula[index + word.length] === "(" && knowsFunction?.(word.toUpperCase()) === false),
+  );
 }
 
 /** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
@@ -60,7 +60,7 @@ function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variable
   for (let part = ahead.pop(); part !== undefined || ahead.length > 0; part = ahead.pop()) {
     switch (part?.type) {
       case "UnaryExpression":
-        if (isSignMisread(part, variables)) return true;
+        if (isSignMisread(part)) return true;
         ahead.push(...part.arguments);
         break;
       case "BinaryExpression":
@@ -90,10 +90,10 @@ function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variable
   return false;
 }
 
-/** A sign before a name, and a percent of a percent. */
-function isSignMisread({ operator, arguments: [of] }: Extract<AstExpression, { type: "UnaryExpression" }>, variables: ReadonlySet<string>): boolean {
+/** A sign before a name or variable, and a percent of a percent. */
+function isSignMisread({ operator, arguments: [of] }: Extract<AstExpression, { type: "UnaryExpression" }>): boolean {
   if (operator === "%") return of?.type === "UnaryExpression" && of.operator === "%";
-  return operator !== "#" && of?.type === "ReferenceIdentifier" && of.kind === "name" && !variables.has(of.value.toLowerCase());
+  return operator !== "#" && of?.type === "ReferenceIdentifier" && of.kind === "name";
 }
 
 /** A cell, or INDEX, which the engine takes for the end of a range; a sheet behind the colon may be the last of several. */

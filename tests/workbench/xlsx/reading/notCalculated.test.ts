@@ -35,6 +35,7 @@ test.each([
   "=T!shadow",
   "=IFERROR(-total,0)",
   "=2*+own",
+  "=LAMBDA(x,COUNT(-x))(2)",
   "=relative*2",
   "=SUM(behind)",
   "=SUM(crossed)",

@@ -68,7 +68,11 @@ function makeBlocks(sheet: RunSheet): Block {
   const names = KINDS[sheet.options.kind].filter((name): name is SampleBlock => name !== "checks");
   const made = names.map((name, index) => BLOCKS[name](sheet, phaseNumber(names, index)));
   const totals = sheet.tables.map(({ rows }) => rows.total);
-  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), { totals, isAside: asideOf(sheet), decides: [sheet.working.absent] });
+  return watched(sheet, together(headBlock(sheet), ...made, checksBlock(sheet)), {
+    totals,
+    isAside: asideOf(sheet),
+    decides: [sheet.working.absent],
+  });
 }
 
 /** Checks that decide whether there is an answer, and do not merely mark it. */

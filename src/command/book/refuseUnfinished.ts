@@ -44,17 +44,18 @@ export function refuseUnfinished(
   const named = (cells: readonly NamedCell[]): string[] => cells.map(({ name, cell }) => nameOf(name, cell.cell));
   const codes = (cells: readonly NamedCell[]): string => [...new Set(cells.map(({ cell }) => cell.error))].join(", ");
   const blank = all.filter(({ cell }) => cell.value === null);
-  if (blank.length > 0) throw new Refusal(neverCalculated(named(blank)));
+  if (blank.length > 0) throw new Refusal(neverCalculated(named(blank), book.isCalculatedHere));
   if (book.isStale) throw new Refusal(staleBook);
   const underWay = all.filter(({ cell }) => ON_ITS_WAY.includes(cell.error));
-  if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay)));
+  if (underWay.length > 0) throw new Refusal(onTheirWay(named(underWay), codes(underWay), book.isCalculatedHere));
   const errors = keepErrors ? [] : erroneous(sheets);
   if (!keepErrors && !book.goesRound && errors.length === 0) {
     const around = circlesAmong(sheets, book);
     if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOf(sheet, cell))));
   }
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
-  if (errors.length > 0) throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown)) : inError(named(errors), codes(errors)));
+  if (errors.length > 0)
+    throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown), book.isCalculatedHere) : inError(named(errors), codes(errors)));
   refuseNotGiven(book, sheets);
 }
 

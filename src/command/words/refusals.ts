@@ -12,21 +12,24 @@ export function cellsNamed(cells: readonly string[]): string {
 }
 
 const isOrAre = (cells: readonly string[]): string => (cells.length === 1 ? "is" : "are");
-const OPEN_AND_SAVE = "Open the workbook in the spreadsheet with the add-in, let it calculate, save it and try again, or give --recalculate.";
+const OPEN_AND_SAVE = "Open the workbook in the spreadsheet with the add-in, let it calculate, save it and try again";
 
-export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${OPEN_AND_SAVE}`;
+/** @param isRecalculated true where --recalculate was given and was of no help */
+const openAndSave = (isRecalculated: boolean): string => (isRecalculated ? `${OPEN_AND_SAVE}.` : `${OPEN_AND_SAVE}, or give --recalculate.`);
 
 export const notWhatFormulasGive = (cells: readonly string[]): string =>
-  `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${OPEN_AND_SAVE}`;
+  `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${openAndSave(false)}`;
 
-export const neverCalculated = (cells: readonly string[]): string =>
-  `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${OPEN_AND_SAVE}`;
+export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${openAndSave(false)}`;
 
-export const onTheirWay = (cells: readonly string[], codes: string): string =>
-  `${cellsNamed(cells)} ${isOrAre(cells)} saved while still calculating (${codes}). ${OPEN_AND_SAVE}`;
+export const neverCalculated = (cells: readonly string[], isRecalculated = false): string =>
+  `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${openAndSave(isRecalculated)}`;
 
-export const notLoaded = (cells: readonly string[]): string =>
-  `${cellsNamed(cells)} ${isOrAre(cells)} saved as #NAME?: the program that saved the file had not loaded Retort's functions. ${OPEN_AND_SAVE}`;
+export const onTheirWay = (cells: readonly string[], codes: string, isRecalculated = false): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} saved while still calculating (${codes}). ${openAndSave(isRecalculated)}`;
+
+export const notLoaded = (cells: readonly string[], isRecalculated = false): string =>
+  `${cellsNamed(cells)} ${isOrAre(cells)} saved as #NAME?: the program that saved the file had not loaded Retort's functions. ${openAndSave(isRecalculated)}`;
 
 export const inError = (cells: readonly string[], codes: string): string =>
   `${cellsNamed(cells)} ${isOrAre(cells)} in error (${codes}). Mend ${cells.length === 1 ? "it" : "them"} ("retort explain" says why), or give --keep-errors to share the errors as they are.`;

@@ -111,10 +111,12 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
 function trustOf(sheet: RunSheet, name: ShareName): Expression {
   const shares = sheet.across((sample) => sheet.share(name, sample));
   const bearing = [...bears(name), "agree" as const].sort((one, other) => numberOf(sheet, one) - numberOf(sheet, other));
-  const contradicting = (["typedOver", "vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap((check) => {
-    const at = verdictOn(sheet, check);
-    return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
-  });
+  const contradicting = (["typedOver", "vessel", "order", ...(bears(name).includes("theory") ? (["theory"] as const) : [])] as const).flatMap(
+    (check) => {
+      const at = verdictOn(sheet, check);
+      return at === undefined ? [] : [[is(at, "=", checkWords.verdicts.contradiction), resultWords.contradicted(numberOf(sheet, check))] as const];
+    },
+  );
   const doubting = bearing.flatMap((check) => {
     const at = verdictOn(sheet, check);
     if (at === undefined) return [];

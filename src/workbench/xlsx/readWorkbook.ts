@@ -1,6 +1,7 @@
 import { datesMoved, noSheetsInFile, notAWorkbookFile, otherFile, readingFailed, tooManySheets, tooMuchInFile } from "../../problems/fileProblems";
 import type { GridName } from "../../workbook/grid/definedNames";
 import { WorkbookProblem } from "../../workbook/Workbook";
+import { typedFormula } from "../../xlsx/formulas/storedFormula";
 import { fileKind } from "./fileKind";
 import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
 import { Findings } from "./reading/Findings";
@@ -63,7 +64,8 @@ async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCell
   for (const entry of entries) tables.push(...(await besideCells(parts, entry, findings)));
   const texts = await sharedTexts(parts, workbook.texts);
   const looks = await stylesPart(parts, workbook.styles);
-  const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, engine: engineKnows(names, knowsFunction), findings };
+  const typedNames = names.map((one) => ({ ...one, refersTo: typedFormula(one.refersTo).slice(1) }));
+  const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, engine: engineKnows(typedNames, knowsFunction), findings };
   const cells = { left: mostCells, most: mostCells };
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));

@@ -76,12 +76,5 @@ function trustOf(sheet: BalanceSheet, name: Performance, value: Cell): Expressio
     (check) => [is(verdictOf(sheet, check), "=", contradiction), resultWords.contradicted(rowOf(sheet, check) + 1)] as const,
   );
   const doubting = BEARS[name].map((check) => [is(verdictOf(sheet, check), "=", doubt), resultWords.doubted(rowOf(sheet, check) + 1)] as const);
-  return firstOf(
-    [
-      ...contradicted,
-      [is(fn("COUNT", value), "=", 0), NOTHING],
-      ...doubting,
-    ],
-    resultWords.trusted,
-  );
+  return firstOf([...contradicted, [is(fn("COUNT", value), "=", 0), NOTHING], ...doubting], resultWords.trusted);
 }

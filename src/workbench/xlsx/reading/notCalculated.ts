@@ -17,16 +17,15 @@ export function engineKnows(names: readonly NameEntry[], knowsFunction?: EngineK
   return { names: found, knowsFunction };
 }
 
-// Two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
+// A sign before a name, two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
 // references or a range of ranges: nothing else of a formula can be what the engine reads otherwise, names and functions left aside.
-const SUSPECT = /:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%\s*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
-const CALL = /([A-Z_][\w.]*)\(/gi;
+const SUSPECT = /(?:^=?|[(,=<>*/+^&-])\s*[-+]\s*[A-Z_]|:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%\s*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
 const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/gu;
 
 /**
  * True for a formula that the engine of the grid (0.25.1) reads otherwise than spreadsheets do, and which it may answer with a wrong number, or an
  * error that another function swallows: references to several sheets, to whole rows, to a sheet with an exclamation mark in its name, several areas,
- * intersections, ranges of ranges, two percents, functions that it has not, and names that are not the same on every sheet, of which it takes the
+ * intersections, ranges of ranges, two percents, a sign before a name, functions that it has not, and names that are not the same on every sheet, of which it takes the
  * last one, or that mean other cells in each cell, which it takes as they stand.
  * @param formula as typed, with "="
  */
@@ -50,8 +49,9 @@ function isMisread(formula: string, reading: Reading): boolean {
 
 function isSuspect(formula: string, { engine: { names, knowsFunction }, isName }: Reading): boolean {
   if (isName || SUSPECT.test(formula)) return true;
-  if (names.size > 0 && [...formula.matchAll(NAME)].some(([name]) => names.has(name.toLowerCase()))) return true;
-  return knowsFunction !== undefined && [...formula.matchAll(CALL)].some(([, name = ""]) => !knowsFunction(name.toUpperCase()));
+  return [...formula.matchAll(NAME)].some(
+    ({ 0: word, index }) => names.has(word.toLowerCase()) || (formula[index + word.length] === "(" && knowsFunction?.(word.toUpperCase()) === false),
+  );
 }
 
 /** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
@@ -60,12 +60,12 @@ function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variable
   for (let part = ahead.pop(); part !== undefined || ahead.length > 0; part = ahead.pop()) {
     switch (part?.type) {
       case "UnaryExpression":
-        if (part.operator === "%" && part.arguments[0]?.type === "UnaryExpression" && part.arguments[0].operator === "%") return true;
+        if (isSignMisread(part)) return true;
         ahead.push(...part.arguments);
         break;
       case "BinaryExpression":
         if (part.operator === " " || part.operator === ",") return true;
-        if (part.operator === ":" && !part.arguments.every(endsARange)) return true;
+        if (part.operator === ":" && !part.arguments.every((one, at) => endsARange(one, tree, at > 0))) return true;
         ahead.push(...part.arguments);
         break;
       case "LetExpression":
@@ -90,10 +90,19 @@ function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variable
   return false;
 }
 
-/** A cell, or INDEX, which the engine takes for the end of a range. */
-const endsARange = (part: AstExpression): boolean =>
-  (part.type === "ReferenceIdentifier" && part.kind === "range" && !part.value.includes(":")) ||
-  (part.type === "CallExpression" && part.callee.name?.toUpperCase() === "INDEX");
+/** A sign before a name or variable, and a percent of a percent. */
+function isSignMisread({ operator, arguments: [of] }: Extract<AstExpression, { type: "UnaryExpression" }>): boolean {
+  if (operator === "%") return of?.type === "UnaryExpression" && of.operator === "%";
+  return operator !== "#" && of?.type === "ReferenceIdentifier" && of.kind === "name";
+}
+
+/** A cell, or INDEX, which the engine takes for the end of a range; a sheet behind the colon may be the last of several. */
+function endsARange(part: AstExpression, tree: FormulaTree, isBehind: boolean): boolean {
+  if (part.type === "CallExpression") return part.callee.name?.toUpperCase() === "INDEX";
+  if (part.type !== "ReferenceIdentifier" || part.kind !== "range") return false;
+  const text = tree.textOf(part);
+  return !text.includes(":") && !(isBehind && text.includes("!"));
+}
 
 function isCallMisread({ callee }: Extract<AstExpression, { type: "CallExpression" }>, reading: Reading, variables: ReadonlySet<string>): boolean {
   const name = callee.name ?? "";

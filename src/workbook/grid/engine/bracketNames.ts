@@ -23,8 +23,8 @@ const OF_REFERENCES: readonly string[] = [":", ",", " ", "!"];
 function isArithmetic(formula: string): boolean {
   let depth = 0;
   return tokenize(formula.startsWith("=") ? formula : `=${formula}`).some(({ type, value }, at) => {
-    if (value === "(" || value === "{") depth++;
-    else if (value === ")" || value === "}") depth--;
-    return at > 0 && depth === 0 && type === tokenTypes.OPERATOR && !OF_REFERENCES.includes(value);
+    const isBracket = ["(", ")", "{", "}"].includes(value);
+    if (isBracket) depth += value === "(" || value === "{" ? 1 : -1;
+    return at > 0 && !isBracket && depth === 0 && type === tokenTypes.OPERATOR && !OF_REFERENCES.includes(value);
   });
 }

@@ -43,7 +43,7 @@ const isReference = ({ type }: Token): boolean => type === tokenTypes.REF_RANGE 
 /** The area that begins at a cell, fixed in rows and columns where the cell is, on the sheet that the cell names. */
 export function areaFrom(anchor: string, { row, column, rows, columns }: CellArea): string {
   const sheet = anchor.slice(0, anchor.lastIndexOf("!") + 1);
-  const [, fixedColumn = "", fixedRow = ""] = /(\$?)[A-Z]+(\$?)\d+$/i.exec(anchor) ?? [];
+  const [, fixedColumn = "", fixedRow = ""] = /^(\$?)[A-Z]+(\$?)\d+$/i.exec(anchor.slice(sheet.length)) ?? [];
   const cell = (down: number, across: number): string => `${fixedColumn}${lettersOf(across)}${fixedRow}${down + 1}`;
   const first = cell(row, column);
   return `${sheet}${rows * columns === 1 ? first : `${first}:${cell(row + rows - 1, column + columns - 1)}`}`;

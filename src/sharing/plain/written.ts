@@ -24,6 +24,9 @@ const PERCENT = 6;
 const SIGN = 7;
 const TIGHTEST = 11;
 
+/** These make one reference of two, for which each is needed whole. */
+const JOINS: readonly string[] = [":", " ", ","];
+
 /** The text of one part of a formula, with its own calls written by `writeCall`. @throws CannotWrite */
 export function written(part: Part, scope: Scope, writeCall: WriteCall): string {
   switch (part?.type) {
@@ -39,7 +42,10 @@ export function written(part: Part, scope: Scope, writeCall: WriteCall): string 
     case "BinaryExpression": {
       const binds = BINDS[part.operator] ?? 1;
       const [left, right] = part.arguments;
-      return `${inBrackets(left, binds, scope, writeCall)}${part.operator}${inBrackets(right, binds + 1, scope, writeCall)}`;
+      const joins = JOINS.includes(part.operator);
+      if (joins && scope.isSingle) return firstCell(part, scope);
+      const inside = joins ? within(scope, { isOnEach: false }) : scope;
+      return `${inBrackets(left, binds, inside, writeCall)}${part.operator}${inBrackets(right, binds + 1, inside, writeCall)}`;
     }
     case "ArrayExpression":
       return scope.isSingle ? scope.tree.textOf(part.elements[0]?.[0] as AstExpression) : scope.tree.textOf(part);
@@ -52,6 +58,11 @@ export function written(part: Part, scope: Scope, writeCall: WriteCall): string 
     default:
       throw new CannotWrite("unreadable");
   }
+}
+
+function firstCell(part: AstExpression, scope: Scope): string {
+  const { sheet, area } = areaReferred(part, scope);
+  return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
 }
 
 function inBrackets(part: Part, binds: number, scope: Scope, writeCall: WriteCall): string {

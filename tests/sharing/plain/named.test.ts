@@ -98,6 +98,13 @@ test.each([
   expect(written(formula, { ...more, round: "=RETORT.AIRLEFT(1)+round" }).slice(0, said.length)).toBe(said);
 });
 
+test.each([
+  ["=RETORT.AIRLEFT(A:A 7:7)", "(A:A 7:7)"],
+  ["=RETORT.AIRLEFT(A1:A3 A2:C2)", "(A1:A3 A2:C2)"],
+  ["=@RETORT.AIRLEFT(A1:A3 A2:C3)", "(A2)"],
+  ["=RETORT.AIRLEFT(A1:A3 A2:C3)", "(A1:A3 A2:C3)"],
+])("%s is asked of %s, what the references have in common", (formula, cell) => expect(written(formula)).toContain(`ISNUMBER(${cell})`));
+
 test("names that call us are written in built-in functions where that can be, a LAMBDA as one", () => {
   const { inCells, changed } = plainNames(names, new ReadSheets({ sheets: [{ sheet: "Sheet1", range: "", rows: [] }] }), {});
   expect(changed.map(({ name }) => name)).toEqual(["WETSHARE", "wets", "wet"]);

@@ -38,6 +38,7 @@ export async function shareAsPlainCells(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
+  patience.looked?.([used]);
   const taken = [...(await workbook.sheetNames())];
   const wished = plainName(sheet, taken);
   const besideName = recordName(sheet, taken);

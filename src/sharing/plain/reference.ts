@@ -101,7 +101,6 @@ export function referenceText(area: CellArea, sheet: string | undefined, home: s
 }
 
 /** A sheet's name before an exclamation mark, in quotation marks where it needs them. */
-export const sheetText = (sheet: string): string =>
-  /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !looksLikeCell(sheet) ? sheet : quotedSheet(sheet);
+export const sheetText = (sheet: string): string => (/^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !looksLikeCell(sheet) ? sheet : quotedSheet(sheet));
 
 const looksLikeCell = (name: string): boolean => /^[A-Z]{1,3}\d+$|^R\d*C\d*$|^[RC]$/i.test(name);

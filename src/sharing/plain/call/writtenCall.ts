@@ -84,9 +84,13 @@ function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {
   if ("text" in call) return `(${call.text})`;
   if (to.workings === undefined) throw new CannotWrite("noForm");
   const { table, guard } = call;
-  return to.workings(scope).block("A table", table.length, table[0]?.length ?? 0, (at) => tableBehind(table, guard, at(0, 0)));
+  return to.workings(scope).block("A table", table.length, table[0]?.length ?? 0, (at) => {
+    const first = at(0, 0);
+    // What reads the table reads the error of the call, whichever cell it takes.
+    return tableBehind(table, guard, first, first);
+  });
 }
 
-/** The cells of a table whose first cell alone asks what is refused. */
-export const tableBehind = (table: TableInCells, guard: (first: string) => string, first: string): TableInCells =>
-  table.map((row, down) => row.map((text, across) => (down + across === 0 ? guard(text) : `IF(ISERROR(${first}),"",${text})`)));
+/** The cells of a table whose first cell alone asks what is refused. @param refused what the others show where that one is in error */
+export const tableBehind = (table: TableInCells, guard: (first: string) => string, first: string, refused = '""'): TableInCells =>
+  table.map((row, down) => row.map((text, across) => (down + across === 0 ? guard(text) : `IF(ISERROR(${first}),${refused},${text})`)));

@@ -104,3 +104,28 @@ test("with an apostrophe in its name an added sheet prints its area and repeats 
   expect(text).toContain(">'Ann''s run record'!$A$1:");
   expect(text).not.toMatch(/>'Ann's/);
 });
+
+test("a blank sheet in plain cells reckons with an analysis, and with a formula given beforehand, and the closed run needs neither", async () => {
+  const formulasOf = async (name: string, ...words: readonly string[]): Promise<ReadonlyMap<string, string>> => {
+    expect((await ran("sheet", "--kind", "charring", "--plain-cells", ...words, "-o", files.at(name))).code).toBe(0);
+    const [first] = (await readBook(files.read(name))).sheets;
+    return new Map(first?.reading.rows.flat().map(({ cell, formula }) => [cell, formula]));
+  };
+  const open = await formulasOf("open.xlsx");
+  const given = await formulasOf("given.xlsx", "--formula", "C6H10O5");
+  // The branch of a formula, of which nothing is known, and not that of the analysis.
+  expect(open.get("F81")?.match(/INDEX\(NA\(\)/g)).toHaveLength(1);
+  expect(open.get("F81")).toContain("INDEX(Workings!");
+  expect(given.get("F81")).not.toContain("NA()");
+  for (const cell of ["F86", "F87"]) expect(open.get(cell)).not.toContain("NA()");
+  expect(open.get("A88")).toContain("The formula needs Retort: clear ");
+});
+
+test.each(["XFE1", "A1048577"])("explain %s: no sheet has such a cell", async (cell) => {
+  const book = files.put("run.xlsx", await bookOf([["Tray", weighed("0.35")]]));
+  expect(await ran("explain", book, cell)).toEqual({
+    code: 2,
+    answer: "",
+    notes: `retort: "${cell}" is not a cell. Give one such as B7, or "Tin 3!B7".\n`,
+  });
+});

@@ -33,7 +33,7 @@ export async function plainRunSheet(plan: SheetPlan, day: string): Promise<Plain
     (formula: string): boolean => {
       const found = read.formulas.find(({ reading }) => reading.cell === cell);
       const workings = new WorkingsSheet("Workings");
-      return found !== undefined && plainFormula(formula, read.around(found, namesOf([]), true), options, workings).kind === "formula";
+      return found !== undefined && plainFormula(formula, read.around(found, namesOf([]), true), options, workings).kind !== "none";
     };
   const mended = {
     ...plan,

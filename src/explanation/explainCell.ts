@@ -25,7 +25,7 @@ import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalR
 import { nameNotes } from "./nameNotes";
 import { explainRunCell } from "./runSheet/explainRunCell";
 import { sheetCells, RUN_SHEET_AREA } from "./runSheet/RunCells";
-import { isAsSaved } from "./saved/isAsSaved";
+import { isRounded } from "./saved/isAsSaved";
 import { agrees, type CallInCell } from "./workOut";
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
@@ -124,7 +124,7 @@ function notes(found: readonly RetortCall[], { cellFormula, whole, reading, work
   const hostNote = hostErrorNote(reading.error);
   if (hostNote !== undefined) return onNames.length > 0 && reading.error === "#NAME?" ? onNames : [...onNames, hostNote];
   if (found.length === 0) return onNames;
-  if (worked.length > 0 && !worked.some((value) => agrees(value, reading) || (reading.error === "" && isAsSaved(value, reading))))
+  if (worked.length > 0 && !worked.some((value) => agrees(value, reading) || (reading.error === "" && isRounded(value, reading.value))))
     return [...onNames, differsFromCell(reading.shown || "nothing")];
   if (whole !== undefined && isTooDeep(whole)) return [...onNames, NESTED_TOO_DEEPLY];
   // A run sheet names the very boxes that are waited for.

@@ -63,6 +63,13 @@ export const staysPending = (sheet: string): StaysPending =>
     "Press F9 and share again, or share the values shown now.",
   );
 
+export const notWhatFormulasGive = (sheet: string, cells: readonly Pick<CellInTheWay, "cell">[]): StaysPending =>
+  new StaysPending(
+    "sheet",
+    `${named(sheet, cells)} from before: ${cells.length === 1 ? "its cell formula gives" : "their cell formulas give"} something else from the inputs that stand there`,
+    "Calculate the workbook anew (in Excel Ctrl+Alt+F9) and share again, or share the values shown now.",
+  );
+
 export const keepsChanging = (sheet: string): InputProblem =>
   new InputProblem("sheet", `values on ${quoted(sheet)} changed while they were read`, "Wait until nothing changes any more, then share again.");
 

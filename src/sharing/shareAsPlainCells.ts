@@ -41,6 +41,7 @@ export async function shareAsPlainCells(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
+  patience.looked?.([used]);
   const screen = await workbook.firstScreen(sheet);
   const taken = [...screen.sheetNames];
   const wished = plainName(sheet, taken);

@@ -2,7 +2,7 @@ import { areaNamed } from "../workbook/areaNamed";
 import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbook/cellArea";
 import { boxesOf } from "../runsheet/reading/boxesOf";
 import { outOfFirstScreen } from "../workbook/OutOfView";
-import type { Workbook } from "../workbook/Workbook";
+import type { RangeReading, Workbook } from "../workbook/Workbook";
 import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
 import { bannerPlace } from "./bannerPlace";
 import { joinedAreas } from "./joinedAreas";
@@ -16,6 +16,8 @@ import { goOn, stepTo, type Progress } from "./progress";
 export interface WithErrors {
   /** True where the user shares cells in error as they are. */
   readonly withErrors?: boolean;
+  /** Looks at what was read of the sheets that are shared; throws where it is not to be shared. */
+  readonly looked?: (sheets: readonly RangeReading[]) => void;
 }
 
 export interface Shared {
@@ -45,6 +47,7 @@ export async function shareAsValues(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
+  patience.looked?.([used]);
   const screen = await workbook.firstScreen(sheet);
   const banner = onSheet(bannerPlace(used, true, outOfFirstScreen(screen)), used.range);
   const areas = formulaCells.map(({ area }) => area);

@@ -99,5 +99,5 @@ test("report writes a page of the calculated sheet, and only where there is some
   const page = Buffer.from(files.read("r.html")).toString();
   expect(page).toMatch(/^<!doctype html>/i);
   expect(page).toContain("0.35");
-  expect((await ran("report", book, "-o", files.at("r.txt"))).code).toBe(1);
+  expect((await ran("report", book, "-o", files.at("r.txt"))).code).toBe(2);
 });

@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { explainCell } from "../../explanation/explainCell";
-import { cellArea } from "../../workbook/cellArea";
+import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/cellArea";
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
 import { openBook } from "../book/openBook";
 import { nameOf } from "../book/refuseUnfinished";
@@ -44,8 +44,8 @@ export const explainCommand = (terminal: Terminal): Command =>
 function placeAsked(asked: string, sheet: string | undefined): { readonly cell: string; readonly sheet: string | undefined } {
   const mark = asked.lastIndexOf("!");
   const cell = asked.slice(mark + 1).replaceAll("$", "").toUpperCase(); // prettier-ignore
-  const { rows = 0, columns = 0 } = cellArea(cell) ?? {};
-  if (rows !== 1 || columns !== 1) throw new WrongUsage(notACell(asked));
+  const { row = 0, column = 0, rows = 0, columns = 0 } = cellArea(cell) ?? {};
+  if (rows !== 1 || columns !== 1 || row >= ROWS_OF_A_SHEET || column >= COLUMNS_OF_A_SHEET) throw new WrongUsage(notACell(asked));
   const written = mark === -1 ? undefined : asked.slice(0, mark);
   const inCell = written?.startsWith("'") === true ? written.slice(1, -1).replaceAll("''", "'") : written;
   if (inCell !== undefined && sheet !== undefined && inCell.toLowerCase() !== sheet.toLowerCase())

@@ -1,6 +1,8 @@
 import { findCalls } from "../../sharing/findCalls";
-import { inBuiltInFunctions } from "../../sharing/inBuiltInFunctions";
+import { plainFormula } from "../../sharing/plain/plainFormula";
 import { plainSheets } from "../../sharing/plain/plainSheets";
+import { ReadSheets, namesOf } from "../../sharing/plain/ReadSheets";
+import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { CellReading } from "../../workbook/Workbook";
 
@@ -25,10 +27,18 @@ export async function plainRunSheet(plan: SheetPlan, day: string): Promise<Plain
   const options = { date: day, areUnfilled: true };
   const first = plainSheets({ sheets: [readingOf(plan)] }, options);
   const fixed = new Set(first.cells.filter(({ kind }) => kind === "fixed").map(({ cell }) => cell));
+  const read = new ReadSheets({ sheets: [readingOf(plan)] });
+  const isWritten =
+    (cell: string) =>
+    (formula: string): boolean => {
+      const found = read.formulas.find(({ reading }) => reading.cell === cell);
+      const workings = new WorkingsSheet("Workings");
+      return found !== undefined && plainFormula(formula, read.around(found, namesOf([]), true), options, workings).kind !== "none";
+    };
   const mended = {
     ...plan,
     cells: plan.cells.map((cell) =>
-      cell.formula === undefined || !fixed.has(cell.cell) ? cell : { ...cell, formula: withoutAnswers(cell.formula, leftOpen) },
+      cell.formula === undefined || !fixed.has(cell.cell) ? cell : { ...cell, formula: withoutAnswers(cell.formula, isWritten(cell.cell), leftOpen) },
     ),
   };
   const plain = plainSheets({ sheets: [readingOf(mended)] }, options);
@@ -37,11 +47,11 @@ export async function plainRunSheet(plan: SheetPlan, day: string): Promise<Plain
   return { content: await file.bytes(), leftOpen: [...leftOpen] };
 }
 
-function withoutAnswers(formula: string, leftOpen: Set<string>): string {
+function withoutAnswers(formula: string, isWritten: (formula: string) => boolean, leftOpen: Set<string>): string {
   const calls = findCalls(formula);
   const outermost = calls.filter(({ start, end }) => !calls.some((other) => other.start < start && other.end >= end));
   return outermost.reduceRight((text, { name, start, end }) => {
-    if (inBuiltInFunctions(`=${formula.slice(start, end)}`) !== undefined) return text;
+    if (isWritten(`=${formula.slice(start, end)}`)) return text;
     leftOpen.add(name);
     return `${text.slice(0, start)}${NO_ANSWER}${text.slice(end)}`;
   }, formula);

@@ -9,6 +9,7 @@ import type { Terminal } from "../Terminal";
 import { exampleLines, JSON_ANSWER, OUTPUT, OVERWRITE } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
 import { onlyWithAddIn, sheetHelp } from "../words/sheetCommandWords";
+import { refuseUnused } from "./refuseUnused";
 import { plainRunSheet } from "./plainRunSheet";
 import { runSheetOptions, withSheetOptions, type TypedOptions } from "./sheetOptions";
 
@@ -29,6 +30,7 @@ export const sheetCommand = (terminal: Terminal): Command =>
     .addHelpText("after", exampleLines(sheetHelp.examples))
     .action(async ({ output, plainCells, overwrite, json, ...asked }: SheetOptions) => {
       if (!output.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(output, ".xlsx"));
+      refuseUnused(asked);
       const plan = planned(asked);
       const target = { file: output, inputs: [], overwrite };
       await checkTarget(target);

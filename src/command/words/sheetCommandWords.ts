@@ -18,7 +18,7 @@ export const sheetHelp = {
   ashFirings: "times that the ash is fired and weighed",
   receivers: "receivers that liquids are caught in",
   stages: "stages of staged heating",
-  formula: "salt: what is heated, CuSO4.5H2O (default: a box to fill in)",
+  formula: "salt: what is heated, CuSO4.5H2O; charring, ashing: what burns, C6H10O5 (default: a box to fill in)",
   residue: "salt: what is to be left of it, CuSO4 (default: a box to fill in)",
   samplesAre: "whether samples side by side are one material",
   degrees: "the unit of temperatures on the sheet",
@@ -35,6 +35,9 @@ export const sheetHelp = {
     "retort sheet --kind salt --formula CuSO4.5H2O --residue CuSO4 -o bluestone.xlsx",
   ],
 } as const;
+
+export const optionOfOtherKinds = (option: string, kind: string, kinds: readonly string[]): string =>
+  `${option} is for --kind ${kinds.join(", ")}; a sheet of the kind ${kind} has no place for it. Leave it out, or choose another kind.`;
 
 export const onlyWithAddIn = (functions: readonly string[]): string =>
   `${functions.join(", ")}: only with the add-in. Cells that need it show no answer.`;

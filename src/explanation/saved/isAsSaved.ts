@@ -14,10 +14,10 @@ export function isAsSaved(answer: CellValue | undefined, { value }: Pick<CellRea
   return (typeof answer === "symbol" ? "" : answer) === (value ?? "");
 }
 
-function isRounded(answer: number, saved: number): boolean {
-  const [digits = "", exponent = "0"] = saved.toExponential().replace("-", "").split("e");
+/** True for a number saved with fewer figures than it has, all of them right. */
+export function isRounded(answer: CellValue | undefined, saved: CellReading["value"]): boolean {
+  if (typeof answer !== "number" || typeof saved !== "number") return false;
+  const [digits = "", exponent] = saved.toExponential().replace(/^-/, "").split("e");
   const figures = digits.replace(".", "").length;
-  return figures >= FEWEST_FIGURES && Math.abs(answer - saved) <= HALF_A_STEP * 10 ** (exponentOf(saved) - figures + 1) && exponent !== "";
+  return figures >= FEWEST_FIGURES && Math.abs(answer - saved) <= HALF_A_STEP * 10 ** (Number(exponent) - figures + 1);
 }
-
-const exponentOf = (number: number): number => Number(number.toExponential().split("e")[1]);

@@ -1,12 +1,13 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
+import { notGiven } from "../../explanation/saved/notGiven";
 import { plainFileMade, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
-import { copyTouched } from "../../problems/sharingProblems";
+import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import type { Patience } from "../../sharing/finalValues";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
 import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
 import { NoOwnFile } from "../../workbook/NoOwnFile";
-import type { Workbook } from "../../workbook/Workbook";
+import type { RangeReading, Workbook } from "../../workbook/Workbook";
 import { today } from "../../workbook/dayOf";
 
 export interface Wanted extends Patience, WithErrors {
@@ -36,7 +37,8 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   if (files === undefined) return inWorkbook(workbook, wanted);
   try {
     const sheets = all ? await workbook.sheetNames() : [sheet];
-    const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, { ...wanted, sheets, date: today() });
+    const asked = { ...wanted, ...lookingAt(wanted), sheets, date: today() };
+    const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
     const without = takenOutToo(takenOut.map(({ where, what }) => whatTaken(where, what)));
     return { said: [made, without, whereItIs].filter((sentence) => sentence !== "").join(" ") };
@@ -47,9 +49,19 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   }
 }
 
+/** A host keeps the values that a file came with until something changes. */
+const lookingAt = ({ asShown }: Wanted): WithErrors => (asShown === true ? {} : { looked: refuseNotGiven });
+
+function refuseNotGiven(sheets: readonly RangeReading[]): void {
+  const [first, ...others] = notGiven({ sheets });
+  if (first === undefined) return;
+  const cells = [first, ...others].filter(({ sheet }) => sheet === first.sheet);
+  throw notWhatFormulasGive(first.sheet, cells);
+}
+
 async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
   const { sheet, as } = wanted;
-  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), wanted);
+  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), { ...wanted, ...lookingAt(wanted) });
   const { copy, record, touched } = shared;
   const made = "fixed" in shared ? plainCopyMade(copy, record, shared.cells, shared.fixed) : copyMade(copy, record, shared.frozenCells);
   return { said: touched ? `${made} ${copyTouched(copy, sheet)}` : made, made: { copy, record } };

@@ -22,7 +22,7 @@ const ABOUT = LABEL + 2;
 
 /** What open burning of the same dry sample would have taken up and sent away, from its analysis or formula. */
 export function openFireBlock(sheet: RunSheet, composition: Composition): Block {
-  const { rows, columns, samples, formats } = sheet;
+  const { rows, columns, samples, formats, options } = sheet;
   const from = rows.openFire;
   if (from === undefined) return ofCells();
   const { boxes, compared: names, grams, exactness, formula } = openFireWords;
@@ -46,7 +46,7 @@ export function openFireBlock(sheet: RunSheet, composition: Composition): Block 
         ),
         { at: cell(from.boxes.carbon + index, columns.verdict), content: names[quantity], style: "runVerdict" },
       ]),
-      calculated(composition.note, openFireSays(composition), "runHelp"),
+      calculated(composition.note, openFireSays(sheet, composition), "runHelp"),
     ),
     ...ELEMENTS.map((element): Block => {
       const { title, prompt, label } = boxes[element];
@@ -62,7 +62,7 @@ export function openFireBlock(sheet: RunSheet, composition: Composition): Block 
       entryRules: [boxRule(composition.exactness, exactness, numbers(EXACT))],
     }),
     labelled(composition.formula.row, formula.label, {
-      cells: [box(composition.formula)],
+      cells: [box(composition.formula, options.formula === undefined ? {} : { content: options.formula })],
       entryRules: [boxRule(composition.formula, formula, ANYTHING)],
     }),
   );

@@ -1,17 +1,16 @@
 import { all, any, firstOf, NOTHING, onceNumbers, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
+import { isAbsent } from "./absence";
 import { COMPARED, type Compared } from "../sheet/layout";
 import type { Composition, RunSheet } from "../sheet/RunSheet";
 import { openFireWords } from "../words/openFireWords";
 import { weighingWords } from "../words/weighingWords";
 
 /** Row and column of a quantity in the table that BURN.COMPARE gives, headings counted as row 1. */
-const PLACE: Readonly<Record<Compared, readonly [row: number, column: number]>> = {
+const PLACE: Readonly<Record<Exclude<Compared, "charLeft" | "vapourLeft">, readonly [row: number, column: number]>> = {
   oxygenTaken: [3, 4],
-  charLeft: [5, 2],
   ashLeft: [5, 4],
-  vapourLeft: [6, 2],
   gases: [6, 4],
   notCovered: [10, 4],
   air: [12, 4],
@@ -43,13 +42,19 @@ export const compared = ({ rows, columns }: RunSheet, quantity: Compared, sample
 const PERCENT = 100;
 
 /**
- * A quantity of the comparison with open burning, g. Empty until the char is weighed and a composition given, a formula or an analysis
- * with carbon, hydrogen and whatever else brings the sum near the whole; and while both are given, or the weights contradict.
+ * A quantity of the comparison with open burning, g. What the closed run left needs the weights alone; the rest is empty until the char is weighed
+ * and a composition given, a formula or an analysis with carbon, hydrogen and whatever else brings the sum near the whole; and while both are given,
+ * or the weights contradict.
  */
 export function comparedValue(sheet: RunSheet, composition: Composition, quantity: Compared, sample: number): Expression {
   const { drying, charring, ashing, working } = sheet;
   if (charring === undefined) return NOTHING;
   const [dry, char, ash] = [drying.net(sample), charring.net(sample), ashing?.net(sample) ?? ""];
+  const isInOrder = is(working.contradiction(sample), "=", NOTHING);
+  if (quantity === "charLeft" || quantity === "vapourLeft") {
+    const left = quantity === "charLeft" ? char : reckon(dry, "-", char);
+    return when(isInOrder, onceNumbers([dry, char], left), NOTHING);
+  }
   const share = (of: Cell): Expression => reckon(of, "/", PERCENT);
   const { formula, carbon, hydrogen, oxygen, nitrogen, sulfur } = composition;
   const byFormula = retort("BURN.COMPARE", weighingWords.tared, dry, char, ash, formula);
@@ -76,17 +81,20 @@ export function comparedValue(sheet: RunSheet, composition: Composition, quantit
     ],
     fn("INDEX", byAnalysis, ...place),
   );
-  const isInOrder = is(working.contradiction(sample), "=", NOTHING);
   // What the analysis or the formula has wrong is said in words beside the boxes and by its check.
   return when(isInOrder, onceNumbers([dry, char], fn("IFERROR", told, NOTHING)), NOTHING);
 }
 
+/** Without Retort nobody reads the formula; a sheet in built-in functions reckons with an analysis all the same. */
+const formulaUnread = (sheet: RunSheet, { formula, carbon, sulfur }: Composition): Expression =>
+  when(isAbsent(sheet), openFireWords.retortMissing, openFireWords.formulaUnread(nameOf(formula), nameOf(carbon), nameOf(sulfur)));
+
 /** One sentence where a formula and an analysis are both given, or what is wrong with the formula; else what the figures are. */
-export const openFireSays = (composition: Composition): Expression =>
+export const openFireSays = (sheet: RunSheet, composition: Composition): Expression =>
   firstOf(
     [
       [hasBoth(composition), openFireWords.both(nameOf(composition.formula), nameOf(composition.carbon), nameOf(composition.sulfur))],
-      [hasFormula(composition), fn("IFERROR", retort("FORMULA.CHECK", composition.formula), openFireWords.nitrogenOfAir)],
+      [hasFormula(composition), fn("IFERROR", retort("FORMULA.CHECK", composition.formula), formulaUnread(sheet, composition))],
     ],
     openFireWords.nitrogenOfAir,
   );

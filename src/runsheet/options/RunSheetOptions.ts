@@ -36,7 +36,10 @@ export interface RunSheetOptions {
   readonly receivers?: number;
   /** Stages of staged heating, 2 to 12, of such a run only. Left out: 4. */
   readonly stages?: number;
-  /** What a salt or mineral is, and what is to be left of it, of such a run only: "CuSO4·5H2O", "CuSO4". Left out: boxes to fill in. */
+  /**
+   * What a salt or mineral is, and what is to be left of it: "CuSO4·5H2O", "CuSO4". Where a run is compared with an open fire, the formula of what
+   * burns: "C6H10O5". Left out: boxes to fill in.
+   */
   readonly formula?: string;
   readonly residue?: string;
   /** Left out: repeats. */

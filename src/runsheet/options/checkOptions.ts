@@ -9,6 +9,7 @@ import {
 import { sheetWords } from "../words/sheetWords";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
 import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunKind, type RunSheetOptions } from "./RunSheetOptions";
+import { has } from "../kinds";
 
 const LONGEST_VESSEL_NAME = 60;
 // What the line of the answer has room for beside its figures.
@@ -56,11 +57,14 @@ function counted(kind: RunKind, receivers = USUAL_RECEIVERS, stages = USUAL_STAG
   return { ...(kind === "liquids" ? { receivers } : {}), ...(kind === "staged" ? { stages } : {}) };
 }
 
-/** The formulas of a salt or mineral; another kind has no use for them. Whether they can be read is told on the sheet. */
+/**
+ * The formulas of a salt or mineral, or what burns of a sample that is compared with an open fire; another kind has no use for them. Whether they
+ * can be read is told on the sheet.
+ */
 function compounds(kind: RunKind, given: Readonly<Record<"formula" | "residue", string | undefined>>): Pick<CheckedOptions, "formula" | "residue"> {
-  if (kind !== "salt") return {};
   return Object.fromEntries(
     Object.entries(given).flatMap(([name, text = ""]) => {
+      if (!has(kind, "compound") && !(has(kind, "openFire") && name === "formula")) return [];
       const formula = text.trim();
       if (formula.length > LONGEST_FORMULA) throw formulaTooLong(name, formula.length, LONGEST_FORMULA);
       return formula === "" ? [] : [[name, formula]];

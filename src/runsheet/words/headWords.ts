@@ -111,7 +111,8 @@ export const headWords = {
   openly: {
     ofDrying: "Water is what left on drying; anything else that left with it counts as water.",
     waits: "The comparison with open burning waits for the answer above.",
-    notWorkedOut: "Open burning is not worked out: carbon or hydrogen is missing, or Retort is not here.",
+    notWorkedOut:
+      "Open burning is not worked out: carbon or hydrogen is missing, or the formula or Retort cannot be read here; see the foot of OPEN FIRE.",
     invite: (first: Expression, last: Expression) =>
       text`Open burning of the same: give the analysis below (rows ${first} to ${last}) and it is told here.`,
     inDoubt: (check: Expression) => text`The comparison with open burning waits: see the check of the analysis, ${check}.`,

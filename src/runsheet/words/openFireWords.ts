@@ -46,5 +46,8 @@ export const openFireWords = {
   },
   both: (formula: Expression, first: Expression, last: Expression) =>
     text`? A formula and an analysis are both given: clear ${formula}, or ${first} to ${last}.`,
+  formulaUnread: (formula: Expression, first: Expression, last: Expression) =>
+    text`The formula needs Retort: clear ${formula} and type the analysis into ${first} to ${last} instead.`,
+  retortMissing: "Open burning needs Retort, which is not here. The third line of the sheet says what to do.",
   nitrogenOfAir: "Complete burning; the nitrogen that comes with the air is not counted among the gases.",
 } as const;

@@ -1,5 +1,5 @@
 import { all, anyWhere, noNumber, product, sum } from "../../expressions/choices";
-import { fixed, fn, is, range, reckon, type Range } from "../../expressions/Expression";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastRowWhere } from "../../formulas/cellsNamed";
 import { minutesBetween } from "../../formulas/clock";
@@ -23,22 +23,21 @@ export function openedCheck(sheet: RunSheet): Check | undefined {
   const weighed = samples.map((sample) => range(fixed(table.box(table.rows.first, sample)), fixed(table.box(table.rows.last, sample))));
   const isBegun = is(sum(...[lit, quiet, opened, ...weighed].map((of) => fn("ISNUMBER", of))), ">", 0);
   const isUnseen = product(isBegun, reckon(1, "-", product(fn("ISNUMBER", quiet), fn("ISNUMBER", opened))));
+  // Since it was lit, on the same day or the next, or by their dates where all three have one.
+  const since = (of: Range): Expression => sum(reckon(of, "-", lit), is(of, "<", lit));
+  const areAlike = [quiet, opened].map((of) => is(is(lit, "<", 1), "=", is(of, "<", 1)));
+  const isCrossed = product(...[lit, quiet, opened].map((of) => fn("ISNUMBER", of)), ...areAlike, is(since(opened), "<", since(quiet)));
   return {
     silentWhile: noNumber(...fired.flatMap((one) => [clocks(one, "lit", "lit"), clocks(one, "quiet", "opened")])),
     steps: [
       ...fireOrder(sheet),
-      ...rows.flatMap(({ lit, quiet, opened }): Step[] => {
-        const closed = minutesBetween(quiet, opened);
-        return [
-          step(
-            all(is(fn("COUNT", lit, quiet, opened), "=", 3), is(minutesBetween(lit, opened), "<", minutesBetween(lit, quiet))),
-            words.notInOrder(fn("ROW", lit)),
-          ),
-          step(
-            all(is(fn("COUNT", quiet, opened, settings.closed), "=", 3), is(closed, "<", settings.closed)),
-            tooEarly(nameOf(opened), closed, settings.closed),
-          ),
-        ];
+      step(anyWhere(isCrossed), words.notInOrder(lastRowWhere(isCrossed, lit))),
+      ...rows.map((row): Step => {
+        const closed = minutesBetween(row.quiet, row.opened);
+        return step(
+          all(is(fn("COUNT", row.quiet, row.opened, settings.closed), "=", 3), is(closed, "<", settings.closed)),
+          tooEarly(nameOf(row.opened), closed, settings.closed),
+        );
       }),
       step(anyWhere(isUnseen), words.unseen(lastRowWhere(isUnseen, lit))),
       step(is(fn("COUNT", settings.closed), "=", 0), words.noSetting(nameOf(settings.closed))),

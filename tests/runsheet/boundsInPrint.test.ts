@@ -63,7 +63,8 @@ describe("The boxes of a run sheet", () => {
   const MASS =
     "Type the weight in grams as a plain number, 0.002 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
   const ZERO = "Type what the empty pan shows, in grams, such as 0 or -0.01; far from 0, zero the balance and weigh again.";
-  const CLOCK = "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time. With a date: 21 Nov 9:30.";
+  const CLOCK =
+    "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
   const zero = (when: string): string =>
     `What the balance shows ${when} the weighings of this row, pan empty: 0 is a reading, so type it. With both zeros the weighings are corrected by their middle. In grams.`;
   const analysis =
@@ -191,7 +192,7 @@ describe("The boxes of a run sheet", () => {
     for (const rule of own) {
       const at = rule.range.split(":")[0] ?? "";
       expect(rule).toMatchObject({
-        allow: { kind: "condition", condition: `=IF(ISNUMBER(${at}),IF(${at}<1,${at}>=0,${at}>=36526),FALSE)` },
+        allow: { kind: "condition", condition: `=IF(ISNUMBER(${at}),IF(${at}<1,${at}>=0,AND(${at}>=36526,MOD(${at},1)>0)),FALSE)` },
         prompt,
         refusal: CLOCK,
       });
@@ -233,8 +234,8 @@ describe("The boxes of a run sheet", () => {
   it.each([
     [
       "Vessel made of",
-      VESSEL_MATERIALS.map(({ name }) => name),
-      "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. Leave blank if it is none of these.",
+      [...VESSEL_MATERIALS.map(({ name }) => name), "none of these"],
+      "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. If it is none of them, choose none of these.",
       "Choose a material from the list, or leave the box blank.",
     ],
     [

@@ -220,13 +220,6 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ],
     ["9/30 later", clocks(clock(9), 46_295), "? B13 is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30."],
     ["dates alone all the way", clocks(46_275, 46_295, 46_296), "? B14 is a date without a time, such as 9-10 or 9/30 becomes."],
-    ["a date alone in the fire table", all(plum, fired(1, { lit: 46_295 })), "? B22 is a date without a time, such as 9-10 or 9/30 becomes."],
-    [
-      "a date alone in the fire table of a sheet in minutes",
-      all(clocks(0, 30, 60), fired(1, { opened: 46_295 })),
-      "? G22 is a date without a time, such as 9-10 or 9/30 becomes.",
-      { timing: "minutes" },
-    ],
     ["two months between", clocks(46_347 + clock(9), 46_410 + clock(9)), "? B13 lies more than a month after the round before. Look at its date."],
     [
       "a date before the round before",
@@ -239,46 +232,6 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? B13 has a date and round 1 has none. Type the date of round 1 in B7, or in B12 too.",
     ],
     ["the same with the run's date given", all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))), FINE],
-    [
-      "a fire lit before the last round",
-      all(plum, fired(1, { lit: clock(8) })),
-      "? B22 is before B16, which comes first. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
-    ],
-    ["the same with its date", all(plum, fired(1, { lit: 46_348 + clock(8) })), FINE],
-    [
-      "a date before that of the rounds",
-      all((run) => run.type(run.sheet.setup.date, 46_347), plum, fired(1, { lit: 46_347 + clock(8) })),
-      "? B22 is before B16, which comes first.",
-    ],
-    ["opened before the last round, nothing else noted", all(plum, fired(1, { opened: clock(8) })), "? G22 is before B16, which comes first."],
-    [
-      "firing 2 lit before firing 1 was opened",
-      all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(14) })),
-      "? B23 is before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
-    ],
-    ["lit at once when opened", all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(15) })), FINE],
-    [
-      "opened past midnight, lit in the morning",
-      all(plum, fired(1, { lit: clock(22), quiet: clock(23), opened: clock(0, 40) }), fired(2, { lit: clock(9) })),
-      FINE,
-    ],
-    [
-      "ashing lit before the char was opened",
-      all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(1, { lit: clock(14) }, "ashing")),
-      "? B31 is before G22, which comes first.",
-    ],
-    [
-      "held 6000 min between lit at 11:30 and opened at 15:00",
-      all(plum, fired(1, { lit: clock(11, 30), opened: clock(15), held: 6000 })),
-      "? E22: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.",
-    ],
-    ["held as long as that, by its dates", all(plum, fired(1, { lit: 46_348 + clock(11), opened: 46_353 + clock(15), held: 6000 })), FINE],
-    [
-      "minutes, and firings crosswise",
-      all(clocks(0, 30), fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(14) })),
-      "? B23 is before the firing above was over.",
-      { timing: "minutes" },
-    ],
     ["minutes that rise", clocks(0, 30, 60), FINE, { timing: "minutes" }],
     ["minutes, and a firing over midnight", all(clocks(0, 30, 60), fired(1, { lit: clock(23, 50), opened: clock(2) })), FINE, { timing: "minutes" }],
     [
@@ -481,6 +434,56 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       fired(1, { lit: clock(13), quiet: clock(15), opened: clock(14) }),
       "? Row 22: lit, quiet and opened are not in order. Put the times right; days later, type dates too.",
     ],
+    [
+      "a fire lit before the last round",
+      all(plum, fired(1, { lit: clock(8) })),
+      "? Row 22: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
+    ],
+    ["the same with its date", all(plum, fired(1, { lit: 46_348 + clock(8) })), "· Not told of row 22"],
+    [
+      "a date before that of the rounds",
+      all((run) => run.type(run.sheet.setup.date, 46_347), plum, fired(1, { lit: 46_347 + clock(8) })),
+      "? Row 22: lit before the work above it was over.",
+    ],
+    [
+      "firing 2 lit before firing 1 was opened",
+      all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(14) })),
+      "? Row 23: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
+    ],
+    ["lit at once when opened", all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(15) })), "· Not told of row 23"],
+    [
+      "opened past midnight, lit in the morning",
+      all(plum, fired(1, { lit: clock(22), quiet: clock(23), opened: clock(0, 40) }), fired(2, { lit: clock(9) })),
+      "· Not told of row 23",
+    ],
+    [
+      "ashing lit before the char was opened",
+      all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(1, { lit: clock(14) }, "ashing")),
+      "? Row 31: lit before the work above it was over.",
+    ],
+    [
+      "held 6000 min between lit at 11:30 and opened at 15:00",
+      all(plum, fired(1, { lit: clock(11, 30), opened: clock(15), held: 6000 })),
+      "? Row 22: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.",
+    ],
+    [
+      "held as long as that, by its dates",
+      all(plum, fired(1, { lit: 46_348 + clock(11), opened: 46_353 + clock(15), held: 6000 })),
+      "· Not told of row 22",
+    ],
+    [
+      "minutes, and firings crosswise",
+      all(clocks(0, 30), fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(14) })),
+      "? Row 23: lit before the firing above was over.",
+      { timing: "minutes" },
+    ],
+    ["a date alone in the fire table", all(plum, fired(1, { lit: 46_295 })), "? Row 22: a date without a time, such as 9-10 or 9/30 becomes."],
+    [
+      "a date alone in the fire table of a sheet in minutes",
+      all(clocks(0, 30, 60), fired(1, { opened: 46_295 })),
+      "? Row 22: a date without a time, such as 9-10 or 9/30 becomes.",
+      { timing: "minutes" },
+    ],
     // What was not seen has no verdict.
     [
       "no time of quiet",
@@ -490,7 +493,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "one of three firings timed",
       all(charred, fired(1, { lit: clock(13, 20), quiet: clock(14, 25), opened: clock(15, 25) })),
-      "· Not told of row 23 24: without the times of quiet and opened nobody knows whether it was cold. Type them.",
+      "· Not told of row 24: without the times of quiet and opened nobody knows whether it was cold. Type them.",
     ],
     [
       "a blank least time",

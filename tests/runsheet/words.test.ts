@@ -304,7 +304,7 @@ describe("What a sheet prints", () => {
       "of the share that left; weighing and scatter are held against it",
       "as planned; a round far off it is questioned",
       "what dry, and fired to the end, are judged by",
-      "largest change that counts as none: display steps, or as the criterion says",
+      "made with 2 display steps; largest change that counts as none",
       "what the oven is set to",
       "held against the temperatures; list at the foot of the sheet",
       "shortest time closed after the vent went quiet; local practice",

@@ -1,4 +1,4 @@
-import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
+import { CONSTANCY_CRITERIA, type ConstancyCriterion } from "../../drying/constantWeight/constancyCriteria";
 import { all, any, firstOf, isNumber, noNumber, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
@@ -28,7 +28,7 @@ export function drynessCheck(sheet: RunSheet): Check {
     fn("COUNT", steady),
   );
   const waits = all(notDry, is(onTheWay, ">=", working.inUse));
-  const isWide = any(...samples.map((sample) => letsPass(sheet, sample)));
+  const isWide = letsPass(sheet);
   return {
     silentWhile: any(
       noNumber(block(sheet, drying)),
@@ -57,18 +57,20 @@ const MOIST_PER_LIMIT = 500;
 // Above 4 % of the sample CONSTANTWEIGHT refuses a limit (constancyCriteria.ts) and says why.
 const MOIST_PER_REFUSED = 25;
 const MINUTES_PER_HOUR = 60;
+const [, , , , OF_TOTAL_LOSS] = [undefined, ...CONSTANCY_CRITERIA];
 
-/** Whether the limit lets more pass as no loss than that share of the moist sample, or than is wanted, and than two readings explain. */
-function letsPass(sheet: RunSheet, sample: number): Condition {
-  const { settings, drying, vessel, working } = sheet;
+/** Whether the limit lets more pass as no loss than that share of the mean moist sample, or than is wanted, and than two readings explain. */
+function letsPass(sheet: RunSheet): Condition {
+  const { settings, drying, vessel, working, across } = sheet;
   const { limit, criterion, readability, interval, wanted } = settings;
-  const moist = reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));
-  const isIn = (name: (typeof CONSTANCY_CRITERIA)[number]): Condition => is(criterion, "=", name);
+  const weighedIn = across((sample) => moistCell(sheet, sample));
+  const moist = reckon(reckon(fn("SUM", weighedIn), "-", fn("SUM", across(vessel))), "/", fn("MAX", 1, working.inUse));
+  const isIn = (name: ConstancyCriterion): Condition => is(criterion, "=", name);
   const measuredIn = firstOf(
     [
       [isIn("readability"), fn("N", readability)],
       [isIn("absolute"), 1],
-      [isIn("of total loss"), fn("MAX", 0, reckon(fn("N", moistCell(sheet, sample)), "-", fn("MIN", drying.counted(sample))))],
+      [isIn(OF_TOTAL_LOSS), fn("MAX", 0, reckon(fn("N", moistCell(sheet, 1)), "-", fn("MIN", drying.counted(1))))],
       [isIn("per hour"), reckon(reckon(moist, "*", fn("N", interval)), "/", MINUTES_PER_HOUR)],
     ],
     moist,
@@ -76,11 +78,7 @@ function letsPass(sheet: RunSheet, sample: number): Condition {
   const grams = reckon(fn("N", limit), "*", measuredIn);
   const most = fn("MIN", reckon(1, "/", MOIST_PER_LIMIT), when(isNumber(wanted), wanted, 1));
   const isMuch = is(grams, ">", fn("MAX", fn("N", working.explained), reckon(most, "*", moist)));
-  return all(
-    is(fn("COUNT", vessel(sample), moistCell(sheet, sample), limit), "=", 3),
-    isMuch,
-    is(grams, "<=", reckon(moist, "/", MOIST_PER_REFUSED)),
-  );
+  return all(is(fn("COUNT", weighedIn), "=", working.inUse), isMuch, is(grams, "<=", reckon(moist, "/", MOIST_PER_REFUSED)));
 }
 
 const HELD_UP = [unjudged.weightIsText, unjudged.rowMissing, unjudged.vesselMissing, unjudged.clockMissing, unjudged.timesWrong];

@@ -6,7 +6,6 @@ import { FIRST_DATE, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
-import { fireOrder } from "./firing/fireOrder";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.times;
@@ -34,7 +33,7 @@ export function timesCheck(sheet: RunSheet): Check {
 const down = (column: number, from: number, to: number): Range => range(fixed(cell(from, column)), fixed(cell(to, column)));
 
 /** A day without a time of day: what a spreadsheet makes of 9-10 or 9/30. ROUND stands for INT, which takes no range everywhere. */
-const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of), is(of, ">=", FIRST_DATE), is(fn("ROUND", of, 0), "=", of));
+export const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of), is(of, ">=", FIRST_DATE), is(fn("ROUND", of, 0), "=", of));
 
 const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastCellWhere(isWholeDay(clocks), clocks)));
 
@@ -50,13 +49,11 @@ function ofMinutes(sheet: RunSheet): Step[] {
   const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   return [
     ...sheet.fired.flatMap(clocksOf).map(noTime),
-    ...sheet.fired.flatMap(clocksOf).map(wholeDay),
     step(
       anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
       words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
     ),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
-    ...fireOrder(sheet),
   ];
 }
 
@@ -115,7 +112,8 @@ function ofClock(sheet: RunSheet): Step[] {
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
   return [
-    ...[every, ...fired.flatMap(clocksOf)].flatMap((clocks) => [noTime(clocks), wholeDay(clocks)]),
+    ...[every, ...fired.flatMap(clocksOf)].map(noTime),
+    wholeDay(every),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
@@ -124,7 +122,6 @@ function ofClock(sheet: RunSheet): Step[] {
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
     step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
     step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),
-    ...fireOrder(sheet),
   ];
 }
 

@@ -90,7 +90,7 @@ export function agreementOf(sheet: RunSheet, name: ShareName): Expression {
 export function everyAgreement({ options, working }: RunSheet): Range {
   const names = sharesOf(options);
   const [first, last] = [names[0], names.at(-1)];
-  if (first === undefined || last === undefined) throw new Error("a sheet without shares");
+  if (first === undefined || last === undefined) throw new Error(options.kind);
   return range(working.agreement(first), working.agreement(last));
 }
 

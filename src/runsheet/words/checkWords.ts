@@ -57,12 +57,13 @@ export const checkWords = {
   },
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
-    firedBefore: (at: Expression, before: Expression) =>
-      doubted(text`${at} is before ${before}, which comes first. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
-    litBefore: (at: Expression) =>
-      doubted(text`${at} is before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
-    heldLonger: (at: Expression) =>
-      doubted(text`${at}: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.`),
+    firedBefore: (row: Expression) =>
+      doubted(text`Row ${row}: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+    litBefore: (row: Expression) =>
+      doubted(text`Row ${row}: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+    heldLonger: (row: Expression) =>
+      doubted(text`Row ${row}: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.`),
+    dayAlone: (row: Expression) => doubted(text`Row ${row}: a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
       doubted(
@@ -136,8 +137,8 @@ export const checkWords = {
       ofSample(sample, text`heated, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
     ),
   opened: {
-    unseen: (rows: Expression) =>
-      joined(unseen, text`Not told of row${rows}: without the times of quiet and opened nobody knows whether it was cold. Type them.`),
+    unseen: (row: Expression) =>
+      joined(unseen, text`Not told of row ${row}: without the times of quiet and opened nobody knows whether it was cold. Type them.`),
     noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),

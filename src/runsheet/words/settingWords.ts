@@ -63,7 +63,7 @@ export const settingWords = {
       prompt:
         "Largest change that still counts as none, in the unit of the criterion. Two display steps: ASTM D4442 method A. 0.001 of last: EN 322, EN 13183-1.",
       refusal: "Type the limit as a number in the unit of the criterion: 2 display steps, or 0.001 for 0.1 %.",
-      help: "the sheet was made with 2 display steps; largest change that counts as none",
+      help: "made with 2 display steps; largest change that counts as none",
     },
     oven: {
       label: "Oven",

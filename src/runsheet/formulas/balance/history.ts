@@ -52,8 +52,11 @@ export const expectedOff = (sheet: BalanceSheet, row: number): Expression =>
 export const expectedNext = (sheet: BalanceSheet): Expression =>
   when(is(sheet.working.count, ">=", FEWEST_BEFORE), atLeastAStep(sheet, sheet.readings), NOTHING);
 
+// Spreadsheets give t to about ten figures; decimals of a gram, well below any balance.
+const NANOGRAMS = 9;
+
 const atLeastAStep = ({ setup }: BalanceSheet, rounds: Range): Expression =>
-  fn("MAX", expectedWithin(WARNING, fn("COUNT", rounds), fn("STDEV", rounds)), fn("N", setup.step));
+  fn("MAX", fn("ROUND", expectedWithin(WARNING, fn("COUNT", rounds), fn("STDEV", rounds)), NANOGRAMS), fn("N", setup.step));
 
 /**
  * Beyond what is to be expected of one round in 20, and of one in 370: warning and action limits, as Shewhart's (ISO 7870-2, from memory),

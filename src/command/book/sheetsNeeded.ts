@@ -17,7 +17,7 @@ export function sheetsNeeded({ sheets, names, tables }: Pick<Book, "sheets" | "n
     const formulas = formulasOn(sheets.find((one) => one.name.toLowerCase() === name)).toLowerCase();
     const text = withNames(formulas, names);
     if (UNSEEN.test(text)) return everything;
-    for (const other of everything) if (!needed.has(other) && text.includes(`${other.replaceAll("'", "''")}`)) ahead.push(other);
+    for (const other of everything) if (!needed.has(other) && text.includes(other.replaceAll("'", "''"))) ahead.push(other);
     for (const table of tables) if (text.includes(table.name.toLowerCase())) ahead.push(table.sheet.toLowerCase());
   }
   return needed;

@@ -1,7 +1,10 @@
 import type { Book, BookSheet } from "./Book";
 
-// Refers to cells that its text does not name, or to every sheet between two.
-const UNSEEN = /\b(?:INDIRECT|OFFSET)\(|:[^!,()"']*!|'[^']*:[^']*'!/i;
+// Refers to cells that its text does not name.
+const UNSEEN = /\b(?:INDIRECT|OFFSET)\(/i;
+// Two names of 31 characters, quoted, and what may be written twice in them.
+const LONGEST_NAMES = 130;
+const BEFORE_NAMES = "(,;+-*/&=<>^ \n";
 
 /**
  * The sheets that some of a book's sheets are calculated from, themselves among them, in small letters. Better one too many than one missing: a
@@ -16,7 +19,7 @@ export function sheetsNeeded({ sheets, names, tables }: Pick<Book, "sheets" | "n
     needed.add(name);
     const formulas = formulasOn(sheets.find((one) => one.name.toLowerCase() === name)).toLowerCase();
     const text = withNames(formulas, names);
-    if (UNSEEN.test(text)) return everything;
+    if (UNSEEN.test(text) || readsSeveral(text)) return everything;
     for (const other of everything) if (!needed.has(other) && text.includes(other.replaceAll("'", "''"))) ahead.push(other);
     for (const table of tables) if (text.includes(table.name.toLowerCase())) ahead.push(table.sheet.toLowerCase());
   }
@@ -34,4 +37,16 @@ function withNames(formulas: string, names: Book["names"]): string {
     if (found === -1) return text;
     text += `\n${left.splice(found, 1)[0]?.formula.toLowerCase() ?? ""}`;
   }
+}
+
+/** Whether a reference goes through every sheet between two: Tin1:Tin3!A1. */
+function readsSeveral(text: string): boolean {
+  for (let mark = text.indexOf("!"); mark !== -1; mark = text.indexOf("!", mark + 1)) {
+    const before = text.slice(Math.max(0, mark - LONGEST_NAMES), mark);
+    const from = before.endsWith("'")
+      ? before.lastIndexOf("'", before.length - 2)
+      : Math.max(...[...BEFORE_NAMES].map((one) => before.lastIndexOf(one)));
+    if (before.slice(from + 1).includes(":")) return true;
+  }
+  return false;
 }

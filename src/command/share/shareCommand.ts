@@ -57,7 +57,9 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const hasMacros = await book.file.hasMacros();
   if (hasMacros && !isPlain) throw new Refusal(macrosNameSheets);
   const ending = hasMacros ? ".xlsm" : ".xlsx";
-  if (!output.toLowerCase().endsWith(ending)) throw new WrongUsage(wantsEnding(output, ending));
+  // Which of the two it has to be is for the workbook to say.
+  const isOther = options.output !== undefined && !/\.xls[xm]$/i.test(options.output);
+  if (!output.toLowerCase().endsWith(ending)) throw new (isOther ? WrongUsage : Refusal)(wantsEnding(output, ending));
   const shared = isPlain ? withCalls(book) : sharedSheets(book, options.sheet);
   refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
   const day = terminal.today();

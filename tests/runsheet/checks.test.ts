@@ -437,13 +437,13 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a fire lit before the last round",
       all(plum, fired(1, { lit: clock(8) })),
-      "? Row 22: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
+      "? Row 22: lit before the work above was over. Put the times right; on a later day, with the date: 22 Nov 9:30.",
     ],
     ["the same with its date", all(plum, fired(1, { lit: 46_348 + clock(8) })), "· Not told of row 22"],
     [
       "a date before that of the rounds",
       all((run) => run.type(run.sheet.setup.date, 46_347), plum, fired(1, { lit: 46_347 + clock(8) })),
-      "? Row 22: lit before the work above it was over.",
+      "? Row 22: lit before the work above was over.",
     ],
     [
       "firing 2 lit before firing 1 was opened",
@@ -459,7 +459,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "ashing lit before the char was opened",
       all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(1, { lit: clock(14) }, "ashing")),
-      "? Row 31: lit before the work above it was over.",
+      "? Row 31: lit before the work above was over.",
     ],
     [
       "held 6000 min between lit at 11:30 and opened at 15:00",
@@ -522,12 +522,12 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
         run.fire("charring", [32.9]);
         run.fire("ashing", [25.41]);
       }),
-      "? Sample 1: charring not shown finished. A slip in C26 or the weight before? If not, what stayed may read high.",
+      "? Sample 1: charring not shown finished. A slip in C26 or before? If not, what stayed may read high.",
     ],
     [
       "vessel weighed again after one firing",
       all(plum, (run) => run.fire("charring", [32.9]), again(25)),
-      "? Sample 1: charring not shown finished. A slip in C26 or the weight before? If not, what stayed may read high.",
+      "? Sample 1: charring not shown finished. A slip in C26 or before? If not, what stayed may read high.",
     ],
     [
       "one planned firing",

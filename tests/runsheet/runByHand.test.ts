@@ -231,7 +231,7 @@ describe("Three replicates", () => {
     expect(run.head()[1]).toBe("71.44 % ± 0.40 % (95 %) of the dry plum prunings left as vapour; 28.56 % stayed. Mean of 3 samples.");
     // 0.003182 apart, weighing ± 2 * 0.00408248 / 20.45 * sqrt(1 + 0.284108^2 + 0.715892^2) = 0.00050479: 6.3 times
     expect(run.head()[3]).toBe(
-      "The ± covers the weighings and the scatter between the 3 samples (range 6 times the largest weighing ±). Not in it: how they stand for the heap, air let in, tar.",
+      "The ± covers the weighings and the scatter between the 3 samples (range 6 times a weighing ±). Not in it: how they stand for the heap, air let in, tar.",
     );
     const { foot } = run.sheet.rows.results;
     expect(run.value(cell(foot, 0))).toBe(

@@ -203,7 +203,7 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
     const run = heated(LIME, 20, 25, [23.11, 23.1]);
     expect(run.check("theory")).toEqual([
       "? doubt",
-      "? Sample 1: lost 38.00 %, theory is 43.97 %: not all of it changed, or it is impure, which cannot be told. Heat on?",
+      "? Sample 1: lost 38.00 %, theory 43.97 %: not all of it changed, or it is impure; weights cannot tell. Heat on?",
     ]);
     // The loss stands on the weighings; only what is said beside theory is in doubt.
     expect(run.head()[1]).toMatch(/^38\.00 % ± 0\.20 % \(95 %\) lost on heating/);

@@ -58,7 +58,7 @@ export const checkWords = {
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
     firedBefore: (row: Expression) =>
-      doubted(text`Row ${row}: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+      doubted(text`Row ${row}: lit before the work above was over. Put the times right; on a later day, with the date: 22 Nov 9:30.`),
     litBefore: (row: Expression) =>
       doubted(text`Row ${row}: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
     heldLonger: (row: Expression) =>
@@ -151,7 +151,7 @@ export const checkWords = {
     unfinished: (what: "Charring" | "Ashing" | "Heating") =>
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
     wentOn: (sample: number, what: "charring" | "ashing" | "heating", last: Expression) =>
-      doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or the weight before? If not, what stayed may read high.`)),
+      doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or before? If not, what stayed may read high.`)),
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
@@ -167,9 +167,7 @@ export const checkWords = {
         ofSample(sample, text`lost ${percent} %, theory is ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
       ),
     below: (sample: number, percent: Expression, theory: Expression) =>
-      doubted(
-        ofSample(sample, text`lost ${percent} %, theory is ${theory} %: not all of it changed, or it is impure, which cannot be told. Heat on?`),
-      ),
+      doubted(ofSample(sample, text`lost ${percent} %, theory ${theory} %: not all of it changed, or it is impure; weights cannot tell. Heat on?`)),
     aboveByVessel: (sample: number, percent: Expression, theory: Expression, again: Expression, vessel: Expression) =>
       joined(
         contradiction,

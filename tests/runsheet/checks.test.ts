@@ -437,7 +437,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a fire lit before the last round",
       all(plum, fired(1, { lit: clock(8) })),
-      "? Row 22: lit before the work above was over. Put the times right; on a later day, with the date: 22 Nov 9:30.",
+      "? Row 22: lit before the work above was over. Put the times right; on a later day, add the date.",
     ],
     ["the same with its date", all(plum, fired(1, { lit: 46_348 + clock(8) })), "· Not told of row 22"],
     [

@@ -58,7 +58,7 @@ export const checkWords = {
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
     firedBefore: (row: Expression) =>
-      doubted(text`Row ${row}: lit before the work above was over. Put the times right; on a later day, with the date: 22 Nov 9:30.`),
+      doubted(text`Row ${row}: lit before the work above was over. Put the times right; on a later day, add the date.`),
     litBefore: (row: Expression) =>
       doubted(text`Row ${row}: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
     heldLonger: (row: Expression) =>

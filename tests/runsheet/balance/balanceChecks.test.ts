@@ -75,7 +75,7 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     [
       "as one in 370 is",
       [valued, read(...FIVE, 199.94)],
-      "? C18 is -0.068 g off the mean before: by chance, 1 round in 370 is. Level, clean, weigh again; then have it adjusted.",
+      "? C18 is -0.068 g off the mean; by chance 1 in 370 is. Level, clean, weigh again; then have it adjusted.",
     ],
     ["back in order after that", [valued, read(...FIVE, 199.98, 200.01)], FINE],
   ],

@@ -34,7 +34,7 @@ export const balanceCheckWords = {
   },
   newest: {
     action: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before: by chance, 1 round in 370 is. Level, clean, weigh again; then have it adjusted.`),
+      doubted(text`${at} is ${off} g off the mean; by chance 1 in 370 is. Level, clean, weigh again; then have it adjusted.`),
     warning: (at: Expression, off: Expression) =>
       doubted(text`${at} is ${off} g off the mean before: by chance one round in twenty is. Weigh again.`),
   },

@@ -34,7 +34,16 @@ describe("A run sheet just inserted", () => {
       // zero and load each rounded to 0.01 g: sqrt(2 / 12) * 0.01; two steps of change mean nothing
       expect([numbers.get(placeOf(u)), numbers.get(placeOf(explained))]).toEqual([expect.closeTo(0.00408248, 8), expect.closeTo(0.02, 8)]);
       expect(next).toBe(sheet.sheet.rows.drying.vessel);
-      expect([...numbers.values()].slice(3)).toEqual([...held, ...standing.flat()]);
+      // A chart of a blank sheet has its axes from one point of the workings: to the last round as planned, and from below 0 up, or from 0
+      // to as hot as furnaces reach.
+      const { columns, rows } = sheet.sheet;
+      const frame = (place: number): (number | undefined)[] =>
+        (["x", "y"] as const).map((axis) => numbers.get(placeOf(columns.frame(rows.curves.first + place, axis))));
+      const second = stages !== undefined ? [1000, undefined] : phases.length > 0 ? [-1, -1] : [undefined, undefined];
+      expect([frame(0), frame(1)]).toEqual([[(options.weighIns - 1) * options.intervalMinutes, -1], second]);
+      const frames = [0, 1].flatMap((place) => (["x", "y"] as const).map((axis) => placeOf(columns.frame(rows.curves.first + place, axis))));
+      const others = [...numbers].filter(([place]) => !frames.includes(place)).map(([, value]) => value);
+      expect(others.slice(3)).toEqual([...held, ...standing.flat()]);
       const printed = shown.filter(({ cell, value }) => typeof value === "string" && value !== "" && (cell.match(/^[A-Z]+/)?.[0] ?? "").length === 1);
       expect(printed.map(({ value }) => value)).toEqual(
         expect.arrayContaining([

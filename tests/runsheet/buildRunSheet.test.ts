@@ -421,7 +421,9 @@ describe("buildRunSheet(options)", () => {
     const box = plan.entryRules.find(({ promptTitle }) => promptTitle === "Vessel made of");
     const names = box?.allow.kind === "words" ? box.allow.words : [];
     expect(names.length).toBeGreaterThan(5);
-    for (const name of names) {
+    // The last is for a vessel of none of them, which nothing is held against.
+    expect(names.at(-1)).toBe("none of these");
+    for (const name of names.slice(0, -1)) {
       const row = rowOf(cellWith(plan, name) ?? "");
       const [stands, source] = ["B", "C"].map((column) => plan.cells.find(({ cell }) => cell === `${column}${row}`)?.content);
       expect(stands).toEqual(expect.any(Number));
@@ -498,11 +500,12 @@ describe("buildRunSheet(options)", () => {
     expect(() => buildRunSheet({ ...usual, vessel: "x".repeat(61) })).toThrow(expect.objectContaining({ name: "InputProblem", message }));
   });
 
-  // Version 0.2 had 285 formula cells for three samples, six rounds, char and ash; 250 without ash.
+  // Version 0.2 had 285 formula cells for three samples, six rounds, char and ash; 250 without ash. Since then a sheet watches whether its
+  // formulas were typed over, row by row how samples agree, and the limit line of its firings: 5 and 15 cells more.
   it.each([
     ["drying", 3, 6, 178],
-    ["charring", 3, 6, 250],
-    ["ashing", 3, 6, 285],
+    ["charring", 3, 6, 255],
+    ["ashing", 3, 6, 300],
     ["charring", 3, 8, 286],
     ["ashing", 6, 8, 591],
     // The further kinds have none to be held against: as they were made.
@@ -511,7 +514,7 @@ describe("buildRunSheet(options)", () => {
     ["staged", 3, 6, 320],
     ["balance", 1, 6, 110],
   ] as const)(
-    "of %s with %s samples and %s rounds has fewer formula cells than %s, those of version 0.2 where it had the kind",
+    "of %s with %s samples and %s rounds has fewer formula cells than %s, about those of version 0.2 where it had the kind",
     (kind, replicates, weighIns, before) => {
       expect(formulaCells(buildRunSheet({ ...usual, kind, replicates, weighIns })).length).toBeLessThan(before);
     },

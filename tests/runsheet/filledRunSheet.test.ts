@@ -48,6 +48,8 @@ describe("A run sheet filled in weighing by weighing", () => {
   it("goes on to char and ash, fired until nothing more leaves, and to the vessel weighed again", async () => {
     await opened();
     await dryPlum();
+    // Asked for as soon as a kiln is hotter than any of the list stands; without it the answer is in doubt.
+    await sheet.type(sheet.sheet.settings.material, "mild steel");
     await sheet.fire("charring", 1, 32.9, { lit: "12:00", set: 450, measured: 438, held: 60, quiet: "13:10", opened: "14:20", seen: "white smoke" });
     expect((await sheet.head())[1]).toBe("At least 69.9 % of the dry sample has left as vapour so far; charring is not shown finished.");
     await sheet.fire("charring", 2, 32.54);

@@ -81,7 +81,8 @@ describe("The ± 95 % of one sample, fired three times", () => {
 
   it("covers it on a tin that scales, once the tin is weighed again", () => {
     const { share } = covered(sheetFor({}), "volatile", vapour, true, () => tin(undefined, true));
-    expect(Math.abs(share - STATED)).toBeLessThan(SCATTER);
+    // The gain counts as anything from none to all of it, a rectangle, which two standard uncertainties cover whole: oftener, never seldomer.
+    expect(share).toBeGreaterThan(STATED - SCATTER);
   });
 
   it("covers it far too seldom where such a tin is not weighed again", () => {
@@ -102,7 +103,8 @@ describe("The ± 95 % of one sample, fired three times", () => {
       true,
       () => tin(undefined, true),
     );
-    expect(Math.abs(share - STATED)).toBeLessThan(SCATTER);
+    // The gain counts as anything from none to all of it, a rectangle, which two standard uncertainties cover whole: oftener, never seldomer.
+    expect(share).toBeGreaterThan(STATED - SCATTER);
   });
 });
 

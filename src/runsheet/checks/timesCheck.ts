@@ -1,7 +1,7 @@
 import { all, anyWhere, isNumber, notNumber, placeWhere, product, sum, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { nameBelow, nameOf } from "../expressions/formulaText";
-import { lastCellWhere } from "../formulas/cellsNamed";
+import { lastCellWhere, lastRowWhere } from "../formulas/cellsNamed";
 import { FIRST_DATE, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
@@ -35,13 +35,19 @@ const down = (column: number, from: number, to: number): Range => range(fixed(ce
 /** A day without a time of day: what a spreadsheet makes of 9-10 or 9/30. ROUND stands for INT, which takes no range everywhere. */
 export const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of), is(of, ">=", FIRST_DATE), is(fn("ROUND", of, 0), "=", of));
 
-const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastCellWhere(isWholeDay(clocks), clocks)));
+const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastNameWhere(isWholeDay(clocks), clocks)));
 
 /** A text, or a number that is neither a time of day nor a day with one. */
 const isNoTime = (of: Range): Expression =>
   sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
 
-const noTime = (clocks: Range): Step => step(anyWhere(isNoTime(clocks)), words.noTime(lastCellWhere(isNoTime(clocks), clocks)));
+const noTime = (clocks: Range): Step => step(anyWhere(isNoTime(clocks)), words.noTime(lastNameWhere(isNoTime(clocks), clocks)));
+
+/** A column of its own needs only the row, so that the formula fits a cell with every table of a sheet in it. */
+function lastNameWhere(holds: Expression, clocks: Range): Expression {
+  if (clocks.from.column !== clocks.to.column) return lastCellWhere(holds, clocks);
+  return nameBelow(clocks.from, reckon(lastRowWhere(holds, clocks), "-", fn("ROW", clocks.from)));
+}
 
 function ofMinutes(sheet: RunSheet): Step[] {
   const { first, total } = sheet.drying.rows;

@@ -1,5 +1,6 @@
 import { all, isNumber, when } from "../expressions/choices";
-import { cell, fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { largest } from "./curves";
 import { block } from "./weighings";
@@ -18,9 +19,12 @@ const frameOf = (largest: Expression, blank: Expression, begun: Expression): Poi
   return { x: when(isBegun, begun, blank), y: when(isBegun, largest, BELOW_ZERO) };
 };
 
-/** To the last round as planned, and upwards from below 0, where a chart writes no numbers: no weight is known yet. */
-export const dryingFrame = (sheet: RunSheet): Point =>
-  frameOf(largest(sheet, [sheet.drying]), reckon(sheet.options.weighIns - 1, "*", fn("N", sheet.settings.interval)), 0);
+/** To the last round as planned, those put in by hand too, and upwards from below 0, where a chart writes no numbers: no weight is known yet. */
+export function dryingFrame(sheet: RunSheet): Point {
+  const { first, total } = sheet.drying.rows;
+  const later = reckon(fn("ROWS", range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)))), "-", 2);
+  return frameOf(largest(sheet, [sheet.drying]), reckon(later, "*", fn("N", sheet.settings.interval)), 0);
+}
 
 /** How long will be held is not known either. */
 export const firingFrame = (sheet: RunSheet): Point =>

@@ -1,4 +1,4 @@
-import { orNothing, when, type Condition } from "../expressions/choices";
+import { isNumber, orNothing, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../expressions/Expression";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { largest, ROWS_OF_DRYING } from "./curves";
@@ -42,14 +42,16 @@ export function firedLowerEdge(sheet: RunSheet, table: Fired, sample: number): E
   const count = countOf(table, sample);
   const steps = retort("CONSTANTWEIGHT.STEPS", ...given);
   const inForce = orNothing(fn("INDEX", steps, reckon(count, "+", HEADING_ROWS + WEIGHINGS_BEFORE), LIMIT_COLUMN));
-  const weighed = reckon(latest(table, sample, WEIGHINGS_BEFORE), "-", fn("N", inForce));
-  return when(is(count, ">", 0), weighed, largest(sheet, sheet.fired));
+  // What counts of a weighing is text while its vessel, or a zero of its row, is not known.
+  const [counts, another] = [latest(table, sample, WEIGHINGS_BEFORE), largest(sheet, sheet.fired)];
+  return when(is(count, ">", 0), when(isNumber(counts), reckon(counts, "-", fn("N", inForce)), another), another);
 }
 
 /** As far above the latest weighing as the lower edge is below it. */
 export function firedUpperEdge(table: Fired, { corner }: FiringBandCells, sample: number): Expression {
-  const twice = reckon(2, "*", latest(table, sample, WEIGHINGS_BEFORE));
-  return when(is(countOf(table, sample), ">", 0), reckon(twice, "-", corner(0, sample)), corner(0, sample));
+  const counts = latest(table, sample, WEIGHINGS_BEFORE);
+  const mirrored = when(isNumber(counts), reckon(reckon(2, "*", counts), "-", corner(0, sample)), corner(0, sample));
+  return when(is(countOf(table, sample), ">", 0), mirrored, corner(0, sample));
 }
 
 /** From the latest firing of any sample to another held as long; no longer than a point while no limit is in force. */
@@ -84,8 +86,11 @@ export function edgeEnds(sheet: RunSheet, char: Fired, ash: Fired, { corner, at 
   const counted = (table: Fired): Expression => fn("MAX", ...samples.map((sample) => countOf(table, sample)));
   const held = (table: Fired, more: number): Expression => fn("N", fn("INDEX", table.minutes, reckon(counted(table), "+", more)));
   const underWay = (of: (table: Fired) => Expression): Expression => when(isAshed(sheet, ash), of(ash), of(char));
-  const weighed = (table: Fired): Expression =>
-    fn("SUM", ...samples.map((sample) => when(is(countOf(table, sample), ">", 0), latest(table, sample, WEIGHINGS_BEFORE), corner(0, sample))));
+  const weighedBy = (table: Fired, sample: number): Expression => {
+    const counts = latest(table, sample, WEIGHINGS_BEFORE);
+    return when(is(countOf(table, sample), ">", 0), when(isNumber(counts), counts, corner(0, sample)), corner(0, sample));
+  };
+  const weighed = (table: Fired): Expression => fn("SUM", ...samples.map((sample) => weighedBy(table, sample)));
   const edges = fn("SUM", across((sample) => corner(0, sample))); // prettier-ignore
   const another = reckon(reckon(2, "*", at(0)), "-", underWay((table) => held(table, 0))); // prettier-ignore
   return [underWay((table) => held(table, WEIGHINGS_BEFORE)), when(is(underWay(weighed), ">", edges), another, at(0))];

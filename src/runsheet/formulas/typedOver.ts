@@ -20,6 +20,8 @@ export interface Watched {
 const NAMED = 3;
 /** Blocks of cells asked one by one stand in so many cells at most, within the columns that names of cells take. */
 export const MOST_LOTS = 3;
+/** What is told of them, and in which order, stands in so many cells. */
+export const WATCH_CELLS = 6 + MOST_LOTS;
 
 /**
  * Beside the last check, all that it tells of what was typed over: how many calculated cells hold no formula of those that the answer is

@@ -1,4 +1,5 @@
 import type { CheckedOptions } from "../options/RunSheetOptions";
+import { WATCH_CELLS } from "../formulas/typedOver";
 import { columns, FRAME_COLUMNS } from "./Columns";
 import { decimalsOf } from "./massFormats";
 
@@ -28,7 +29,8 @@ export function columnWidths(options: CheckedOptions): number[] {
   const wide = { boxes: Math.max(usual.boxes, decimals + BEFORE_DECIMALS), reckoned: Math.max(usual.reckoned, decimals + BEFORE_DECIMALS - 1) };
   const each = slots >= MANY && decimals >= FINE ? FINE_CLOSE : wide;
   const [boxes, reckoned] = [new Array<number>(slots).fill(each.boxes), new Array<number>(slots).fill(each.reckoned)];
-  const workings = new Array<number>(slots + 1 + FRAME_COLUMNS + (options.panZeros ? 2 * slots : 0)).fill(WORKINGS);
+  // What is told of cells typed over stands beside its label, however few the samples.
+  const workings = new Array<number>(Math.max(slots + 1 + FRAME_COLUMNS + (options.panZeros ? 2 * slots : 0), WATCH_CELLS)).fill(WORKINGS);
   return [LABELS, CLOCKS, ...boxes, ...reckoned, VERDICTS, GAP, WORKING_LABELS, ...workings];
 }
 

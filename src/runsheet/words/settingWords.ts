@@ -85,7 +85,7 @@ export const settingWords = {
       title: "Vessel made of",
       prompt:
         "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. If it is none of them, choose none of these.",
-      refusal: "Choose a material from the list, or leave the box blank.",
+      refusal: "Choose a material from the list, or its last, none of these.",
       help: "held against the temperatures; list at the foot of the sheet",
     },
     closed: {

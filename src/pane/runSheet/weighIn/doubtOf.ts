@@ -3,6 +3,7 @@ import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import type { BalanceCheck } from "../../../runsheet/sheet/balanceRows";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";
+import { MARKS } from "../../../runsheet/words/checkWords";
 import type { CheckName } from "../../../runsheet/sheet/layout";
 import type { Step } from "./order/Step";
 import { recalculated } from "./recalculated";
@@ -32,11 +33,11 @@ export function doubtOf(cells: SheetCells, { change }: Step, typed: ReadonlyMap<
   return typeof value === "number" && value < -least ? change.doubtedBelow(value.toFixed(decimalsOf(cells.sheet.options.readability))) : "";
 }
 
-/** "" too where only the spreadsheet can work the check out; it will say so itself once the entry stands. */
+/** "" too where it is in order as far as seen, and where only the spreadsheet can work the check out; it will say so once the entry stands. */
 function findingAt(of: SheetCells, row: number): string {
   try {
     const finding = of.at(row, CLOCK + 1);
-    return typeof finding === "string" ? finding : "";
+    return typeof finding === "string" && !finding.startsWith(MARKS.unseen) ? finding : "";
   } catch {
     return "";
   }

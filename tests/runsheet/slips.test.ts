@@ -93,10 +93,10 @@ const CAUGHT: readonly Row[] = [
     1,
     off(again, 1),
     "marked",
-    "C30 is 1.01 g heavier than C11, more than scale",
+    "C30 is 1.01 g heavier than C11: more than scale",
     DONE,
   ],
-  ["the vessel at the end 0.1 g too heavy", "charring", 1, off(again, 0.1), "marked", "heavier than C11, more than scale", DONE],
+  ["the vessel at the end 0.1 g too heavy", "charring", 1, off(again, 0.1), "marked", "heavier than C11: more than scale", DONE],
   ["the vessel at the start 1 g too light", "ashing", 3, off(vessel, -1), "marked", "C47 is 1.01 g heavier than C11", DONE],
   ["a point shifted in the vessel at the end", "staged", 3, times(again, 0.1), "withheld", "C32, is far from that before, C11", MEND],
   ["a point shifted in the vessel at the start", "charring", 1, times(vessel, 0.1), "withheld", "C30, is far from that before, C11", MEND],
@@ -144,7 +144,7 @@ const CAUGHT: readonly Row[] = [
     1,
     off(round(6), -1),
     "none",
-    "charred, row 25, before it was shown dry. A slip in C17 or the weight above?",
+    "charred, row 25, before it was shown dry. A slip in C17 or above?",
     MEND,
   ],
   ["the last round 1 g too heavy, and charred", "charring", 1, off(round(6), 1), "none", "C17 is heavier than the weight before", MEND],
@@ -155,7 +155,7 @@ const CAUGHT: readonly Row[] = [
     3,
     off(fired("charring", 2), -1),
     "marked",
-    "C27 is heavier than the weight before: air or damp got in, or a slip in either",
+    "C27 is heavier than the weight before: air or damp got in, or a slip",
   ],
   [
     "a point shifted in a char weight between two",
@@ -170,18 +170,18 @@ const CAUGHT: readonly Row[] = [
   ["the last char 1 g too heavy", "charring", 1, off(fired("charring", 3), 1), "marked", "C27 is heavier than the weight before", MEND],
   ["the last ash 1 g too light", "ashing", 3, off(fired("ashing", 2), -1), "withheld", "ash, C34, is below the empty vessel, C11", MEND],
   ["another sample's char", "charring", 3, read(fired("charring", 3), 44.25), "marked", "charring not shown finished. A slip in C27"],
-  ["what is left of a salt 1 g too light", "salt", 1, off(fired("heating", 3), -1), "withheld", "theory is 36.08 %. A slip, overheated"],
+  ["what is left of a salt 1 g too light", "salt", 1, off(fired("heating", 3), -1), "withheld", "theory 36.08 %. A slip, overheated"],
   [
     "the vessel of a salt 1 g too heavy at the end",
     "salt",
     1,
     off(again, 1),
     "withheld",
-    "theory is 36.08 %; and the vessel changed, C15 to C34. Weigh it again first",
+    "theory 36.08 %; and the vessel changed, C15 to C34. Weigh it again first",
   ],
   ["a point shifted in what is left of a salt", "salt", 1, times(fired("heating", 3), 10), "withheld", "C31, is over 4 times what was heated", MEND],
   ["the last stage 1 g too light", "staged", 3, off(fired("stages", 4), -1), "marked", "sample 1 stands apart"],
-  ["a receiver 1 g too light", "liquids", 1, (run) => run.caught([[55.2, 55.41], [80.11, 81.01], [120.5, 127.9]]), "silent", "5.5 % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?"], // prettier-ignore
+  ["a receiver 1 g too light", "liquids", 1, (run) => run.caught([[55.2, 55.41], [80.11, 81.01], [120.5, 127.9]]), "silent", "5.5 % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?"], // prettier-ignore
   ["a receiver lighter than it was", "liquids", 1, (run) => run.caught([[55.2, 55.41], [80.11, 81.01], [120.5, 102.9]]), "withheld", "receiver lighter with its liquid", MEND], // prettier-ignore
   [
     "a clock an hour late",

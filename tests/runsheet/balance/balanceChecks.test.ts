@@ -101,7 +101,7 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     [
       "three steps",
       [valued, corners(70, 69.97)],
-      "? C28 is -0.03 g off the centre. Level the balance, look under the pan; till mended weigh in the middle only.",
+      "? C28 is -0.03 g off the centre. Level the balance, look under the pan; weigh in the middle till mended.",
     ],
     ["no centre", [corners(null, 70)], "? C25 is blank: the corners are held against the centre. Weigh it."],
     ["text", [corners(70, "off")], "? C28 is text, not a weight. Type grams as a plain number."],

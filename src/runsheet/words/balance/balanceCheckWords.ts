@@ -48,7 +48,7 @@ export const balanceCheckWords = {
   },
   corners: {
     off: (at: Expression, grams: Expression) =>
-      doubted(text`${at} is ${grams} g off the centre. Level the balance, look under the pan; till mended weigh in the middle only.`),
+      doubted(text`${at} is ${grams} g off the centre. Level the balance, look under the pan; weigh in the middle till mended.`),
     noCentre: (at: Expression) => doubted(text`${at} is blank: the corners are held against the centre. Weigh it.`),
   },
 } as const;

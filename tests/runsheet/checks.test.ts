@@ -309,6 +309,29 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       { replicates: 3 },
     ],
     [
+      "two samples, of which one has a text among its weights",
+      (run) => {
+        run.vessel(25);
+        run.vessel(24, 2);
+        run.weigh([65.2, 51.3, 51.21]);
+        run.weigh([60.1, 47.9, "47.82 g"], 2);
+      },
+      "· Not told whether samples stand crosswise: beside a text, or a row put in by hand till the pane adds a round.",
+      { replicates: 2 },
+    ],
+    [
+      "two samples, where a row was put in by hand and the search gives that it cannot look",
+      (run) => {
+        run.vessel(25);
+        run.vessel(24, 2);
+        run.weigh([65.2, 51.3, 51.21]);
+        run.weigh([60.1, 47.9, 47.82], 2);
+        run.type(run.sheet.working.crosswise, -1);
+      },
+      "· Not told whether samples stand crosswise",
+      { replicates: 2 },
+    ],
+    [
       "one that gained, and no other",
       (run) => {
         run.vessel(25);

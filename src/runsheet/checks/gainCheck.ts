@@ -1,5 +1,5 @@
 import { anyWhere, noNumber } from "../expressions/choices";
-import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
+import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
 import { block } from "../formulas/weighings";
@@ -37,13 +37,17 @@ export function gainCheck(sheet: RunSheet): Check {
       ...crosswiseSteps(sheet),
       ...tables.map((table) => gained(sheet, table, checkWords.gain.heavier)),
       ...(sheet.stages === undefined ? [] : inStages(sheet, sheet.stages)),
+      ...crosswiseIn(sheet).map((at) => step(is(fn("N", at), "<", 0), checkWords.gain.crosswiseUnseen)),
     ],
   };
 }
 
+const crosswiseIn = ({ working, samples, fired }: RunSheet): Cell[] =>
+  samples.length === 1 ? [] : [working.crosswise, ...(fired.length === 0 ? [] : [working.crosswiseFired])];
+
 /** Two samples that stand crosswise explain the gain of the one. */
-const crosswiseSteps = ({ working, samples, fired }: RunSheet): Step[] =>
-  (samples.length === 1 ? [] : [working.crosswise, ...(fired.length === 0 ? [] : [working.crosswiseFired])]).map((at) => {
+const crosswiseSteps = (sheet: RunSheet): Step[] =>
+  crosswiseIn(sheet).map((at) => {
     const [one, other] = crosswiseNames(fn("N", at));
     return step(is(fn("N", at), ">", 0), checkWords.gain.crosswise(one, other));
   });

@@ -8,8 +8,14 @@ const TIMES_NEARER = 4;
 const [ROWS, PER_ROW, PER_COLUMN, BEFORE_A] = [10_000, 10_000, 100, 64] as const;
 
 /**
- * The first row of a table in which two samples stand crosswise, as a number that names it, 0 for none: where |b' - a| + |a' - b|, exchanged,
- * is less than a quarter of |a' - a| + |b' - b|, as they stand, with a and b before and a' and b' after, beyond what two readings explain. Samples that
+ * Where a row put in by hand, below the last, belongs to the rows after and to none of those before: the row of the total, which would hold it
+ * in both, has headings below it on most sheets. And beside a text.
+ */
+const NOT_LOOKED_FOR = reckon(0, "-", 1);
+
+/**
+ * The first row of a table in which two samples stand crosswise, as a number that names it, 0 for none, below 0 where that cannot be
+ * looked for: where |b' - a| + |a' - b|, exchanged, is less than a quarter of |a' - a| + |b' - b|, as they stand, with a and b before and a' and b' after, beyond what two readings explain. Samples that
  * only lose cannot: for them the first sum is no less than the second.
  */
 export function crosswiseIn({ samples, working }: RunSheet, table: Weighed): Expression {
@@ -31,7 +37,7 @@ export function crosswiseIn({ samples, working }: RunSheet, table: Weighed): Exp
     const columns = table.box(first, one).column * PER_COLUMN + table.box(first, other).column + PER_COLUMN + 1;
     return fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", sum(reckon(reckon(ROWS, "-", fn("ROW", aLater)), "*", PER_ROW), columns))));
   });
-  return fn("IFERROR", fn("MAX", 0, ...each), 0);
+  return fn("IFERROR", fn("MAX", 0, ...each), NOT_LOOKED_FOR);
 }
 
 /** The names of the two cells that such a number stands for. */

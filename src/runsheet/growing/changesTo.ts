@@ -60,11 +60,15 @@ function onFormula(
   if (there === undefined) return "write";
   if (there.formula !== "") {
     if (isSameFormula(there.formula, formula)) return moves ? "write" : "leave";
-    if (isSameShape(there.formula, formula) || (before?.formula !== undefined && isSameShape(there.formula, before.formula))) return "write";
+    const [held, wanted, made] = [there.formula, formula, before?.formula ?? formula].map(askedOnce) as [string, string, string];
+    if (isSameShape(held, wanted) || isSameShape(held, made)) return "write";
   } else if (before?.content !== undefined && isOurText(there, before)) return "write";
   if (mends) return "write";
   return before === undefined ? somebodys : "typedOver";
 }
+
+/** Cells that are asked one by one whether they hold a formula cannot count a row put in by hand; as many as there are, they ask the same. */
+const askedOnce = (formula: string): string => formula.replace(/ISFORMULA\([^(),]*\)(?:,ISFORMULA\([^(),]*\))+/g, "ISFORMULA(A1)");
 
 /** Numbers in a label count rounds, samples and checks, and change with them. */
 const isOurText = ({ formula, value }: CellNow, { content }: PlannedCell): boolean =>

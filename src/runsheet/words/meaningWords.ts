@@ -134,7 +134,7 @@ export const meaningWords = {
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   crosswise: {
     about:
-      "Where two samples stand crosswise, (10000 - row) × 10000 and both columns, 0 for nowhere: exchanged, they follow the weights before four times nearer.",
+      "Where two samples stand crosswise, (10000 - row) × 10000 and both columns, 0 for nowhere, -1 where it cannot be looked for: exchanged, they follow the weights before four times nearer.",
     source: "Own bound: samples that only lose never do.",
   },
   nextRow: { about: "The row of the next box to fill.", source: "Own convention: the order of the work." },

@@ -12,7 +12,7 @@ export const sheetWords = {
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
     inUse: "samples under way; verdicts not given, for want of Retort",
-    start: "round 1 was at (days); samples crosswise while drying, 0 for nowhere; the same after a fire",
+    start: "round 1 was at (days); samples crosswise while drying, 0 for nowhere, -1 not looked for; the same after a fire",
     steadyRound: "steady since round, each and all",
     weighingsLeft: "more rounds, by the curve",
     contradiction: "weights that contradict",

@@ -92,8 +92,15 @@ describe("A sheet that was planned", () => {
   });
 });
 
+interface StatedOnce {
+  readonly together: number;
+  readonly largest: number;
+  /** A vessel reads heavier or lighter at the end by more than two readings explain, which the stated ± counts. */
+  readonly hasGained: boolean;
+}
+
 /** A sheet's stated ± of the headline share, worked out by its own formulas, for samples weighed as a zeroed balance shows them. */
-function stated(wanted: RunWanted, grams: number, seed: number): () => { readonly together: number; readonly largest: number } {
+function stated(wanted: RunWanted, grams: number, seed: number): () => StatedOnce {
   const [uniform, normal] = [seededUniform(seed), seededNormal(seed + 1)];
   const { readability, repeatability = 0, moisture, expectedLoss = 0, samples, samplesAre, kind } = wanted;
   const read = (mass: number): number => Math.round((mass + repeatability * normal() + (uniform() - 0.5) * readability) / readability) * readability;
@@ -113,7 +120,14 @@ function stated(wanted: RunWanted, grams: number, seed: number): () => { readonl
       if (run.sheet.end !== undefined) run.type(run.sheet.end.vessel(sample), read(vessel));
     }
     const plusMinus = run.sheet.samples.map((sample) => run.value(run.sheet.plusMinus(name, sample)));
-    return { together: Number(run.value(run.sheet.working.together(name))), largest: Math.max(...plusMinus.map(Number)) };
+    const { end } = run.sheet;
+    const explained = Number(run.value(run.sheet.working.explained));
+    const gains = end === undefined ? [] : run.sheet.samples.map((sample) => Math.abs(Number(run.value(end.gain(sample)))));
+    return {
+      hasGained: gains.some((gain) => gain > explained),
+      together: Number(run.value(run.sheet.working.together(name))),
+      largest: Math.max(...plusMinus.map(Number)),
+    };
   };
 }
 
@@ -140,13 +154,18 @@ describe("The planned mass", () => {
   ])("makes the sheet's stated ± meet the wanted one in 95 of 100 runs: %s", (_, runs, more) => {
     const wanted: RunWanted = { ...usual, ...more };
     const next = stated(wanted, planRun(wanted).moistGrams, 5);
-    let met = 0;
+    let [met, kept] = [0, 0];
     for (let run = 0; run < runs; run++) {
-      const { together, largest } = next();
+      const { together, largest, hasGained } = next();
+      // A plan is made for vessels that keep their weight; by chance alone some read otherwise, and the sheet asks to weigh those again.
+      if (hasGained) continue;
+      kept++;
       // Samples that are kept apart have no ± together, and each is held against the wanted one.
       if (largest <= wanted.wantedUncertainty && (together <= wanted.wantedUncertainty || wanted.samplesAre === "different")) met++;
     }
-    expect(met / runs).toBeGreaterThanOrEqual(MET - 3 * Math.sqrt((MET * (1 - MET)) / runs));
+    expect(met / kept).toBeGreaterThanOrEqual(MET - 3 * Math.sqrt((MET * (1 - MET)) / kept));
+    // Four vessels of which each reads otherwise in 2 to 3 of 100 runs.
+    expect(kept / runs).toBeGreaterThan(0.88);
   });
 
   it("is no larger than needed: four fifths of it meet the wanted ± far too seldom", () => {

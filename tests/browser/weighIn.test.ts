@@ -144,7 +144,7 @@ describe("weighing in is for cold fingers", () => {
     expect(await timer.textContent()).toMatch(/^Next round due in (19|20):\d\d$/);
     const seen = await timer.textContent();
     await pane.waitForFunction((was) => document.querySelector("[role=timer]")?.textContent !== was, seen);
-    expect(await status().textContent()).toMatch(/^Round 1: moist, sample 2: 66 g/);
+    expect(await status().textContent()).toMatch(/^Round 1: moist, sample 2: 66\.00 g/);
     expect(await pane.locator("#weigh-sound").isChecked()).toBe(false);
     await pane.locator("#weigh-sound").check();
     expect(local.complaints).toEqual([]);

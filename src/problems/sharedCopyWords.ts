@@ -39,6 +39,14 @@ export const takenOutToo = (taken: readonly string[]): string =>
     ? ""
     : `Taken out, because ${taken.length === 1 ? "it calls" : "they call"} Retort and ${taken.length === 1 ? "has" : "have"} no plain form: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}. The record says why.`;
 
+/** @param rules of the copy that call us, for a copy within the workbook keeps them as they are */
+export const rulesStillCall = (copy: string, rules: number): string =>
+  rules === 0
+    ? ""
+    : `${counted(rules, "rule")} of "${copy}" for colouring or entries ${rules === 1 ? "calls" : "call"} Retort and ${rules === 1 ? "does" : "do"} nothing without it. In a file of its own ${rules === 1 ? "it is" : "they are"} written in built-in functions or taken out.`;
+export const rulesUnread = (copy: string): string =>
+  `Whether rules of "${copy}" for colouring or entries call Retort could not be read; such rules do nothing without it.`;
+
 export const whatTaken = (where: string, what: keyof typeof RULE_KINDS): string => `${where} (${RULE_KINDS[what]})`;
 
 const JOINED = "A form that goes on in the next rows is one formula: join them.";

@@ -201,6 +201,8 @@ export interface Workbook {
   readUsed(sheet: string): Promise<RangeReading>;
   /** What of the sheet's first screen nobody sees. */
   firstScreen(sheet: string): Promise<FirstScreen>;
+  /** The formulas of each rule of the sheet for colouring or for entries, each beginning with "=", as far as the workbook tells them. */
+  ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]>;
   /**
    * All cells of a sheet that hold anything, once nothing calculates: read twice, alike both times. Does not wait.
    * @param asShown reads whatever the calculation says

@@ -60,6 +60,8 @@ describe("as values", () => {
     expect(JSON.parse(answer)).toEqual({
       ...{ as: "values", file: files.at("v.xlsx"), date: DAY },
       sheets: [{ sheet: "Tray", copy: "Tray values", record: "Tray record", formulas: 1, banner: "A2" }],
+      // Rules and names that call Retort are told of in either kind of copy.
+      rules: { rewritten: 0, takenOut: [] },
     });
   });
 });

@@ -94,6 +94,7 @@ export class SheetInMemory implements Workbook {
 
   firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: [] });
 
+  ruleFormulas = async (): Promise<readonly (readonly string[])[]> => [];
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
 
   writeFormula = async ({ sheet, cell }: CellAddress, formula: string): Promise<void> => {

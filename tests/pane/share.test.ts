@@ -1,6 +1,7 @@
 import { share, type Wanted } from "../../src/pane/share/sharing";
 import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../src/problems/mendWords";
 import { callsOnSheet, mendFirst, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
+import { rulesStillCall } from "../../src/problems/sharedCopyWords";
 import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
 import type { OwnFiles } from "../../src/sharing/shareInFile";
 import { NoOwnFile } from "../../src/workbook/NoOwnFile";
@@ -55,6 +56,27 @@ describe("share(workbook, wanted)", () => {
         'Made "Tin plain cells" and its record, "Tin record". 1 cell of Retort written in built-in functions, none fixed.',
       ),
     );
+  });
+
+  test("says of a copy in the workbook which of its rules call Retort, and where that could not be read", async () => {
+    const workbook = workbookOf();
+    const made = 'Made "Tin values" and its record, "Tin record". One formula cell became a value.';
+    workbook.rules = [[], ["=A1>0"], ['=A1="RETORT.MOLARMASS(A1)"'], ["=RETORT.MOLARMASS(A1)>50"], ["=1", "=_xldudf_RETORT_MOLARMASS(A1)"]];
+    expect((await share(workbook, wanted({}))).said).toBe(
+      `${made} 2 rules of "Tin values" for colouring or entries call Retort and do nothing without it. In a file of its own they are written in built-in functions or taken out.`,
+    );
+    expect(rulesStillCall("Tin values", 1)).toBe(
+      '1 rule of "Tin values" for colouring or entries calls Retort and does nothing without it. In a file of its own it is written in built-in functions or taken out.',
+    );
+    workbook.rules = [["=A1>0"]];
+    const again = await share(workbook, wanted({}));
+    expect(again.said).not.toContain("rule");
+    workbook.ruleFormulas = () => Promise.reject(new WorkbookProblem("Excel did not answer."));
+    const unread = await share(workbook, wanted({}));
+    expect(unread.said).toMatch(
+      /Whether rules of "Tin values \(3\)" for colouring or entries call Retort could not be read; such rules do nothing without it\.$/,
+    );
+    expect(unread.made?.copy).toBe("Tin values (3)");
   });
 
   test("does not fill the workbook with every sheet's copy, nor go on after any other problem", async () => {

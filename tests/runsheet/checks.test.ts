@@ -208,7 +208,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "days between with dates",
       clocks(46_347 + clock(9), 46_350 + clock(9)),
-      "? B13 comes 72 h after the round before, planned 30 min. Look at their dates; if right, weigh once more as planned.",
+      "? B13 comes 72 h after the round before, planned 30 min. Check their dates; if right, weigh once more.",
     ],
     ["days between, and a round as planned after them", clocks(46_347 + clock(9), 46_350 + clock(9), 46_350 + clock(9, 30)), FINE],
     // 4 intervals and a day: 26 h
@@ -305,7 +305,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
         run.weigh([65.2, 51.3, 47.82, 51.21]);
         run.weigh([60.1, 47.9, 51.21, 47.82], 2);
       },
-      "? C14 and D14 look crosswise: exchanged they follow the weights before. Swapped in this row or the one above? Weigh again.",
+      "? C14 and D14 look crosswise: exchanged, they follow the row above. Swapped here or there? Weigh again.",
       { replicates: 3 },
     ],
     [
@@ -411,20 +411,20 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "of 9, while still drying too",
       all(weighed(25, 65.2, 55.31), setting("limit", 9)),
-      "? B82 lets more pass as no loss than 0.2 % of the moist sample, or than is wanted, and no ± holds it. Take 2 display steps.",
+      "? B82 lets pass more than 0.2 % of the moist sample, or than is wanted; no ± holds it. Take 2 display steps.",
     ],
-    ["of 50", all(plum, setting("limit", 50)), "? B82 lets more pass as no loss than 0.2 % of the moist sample"],
-    ["8, with 0.1 % wanted", all(plum, setting("limit", 8), setting("wanted", 0.001)), "? B82 lets more pass as no loss"],
-    ["0.5 g, absolute", all(plum, setting("criterion", "absolute"), setting("limit", 0.5)), "? B82 lets more pass as no loss"],
+    ["of 50", all(plum, setting("limit", 50)), "? B82 lets pass more than 0.2 % of the moist sample"],
+    ["8, with 0.1 % wanted", all(plum, setting("limit", 8), setting("wanted", 0.001)), "? B82 lets pass more than"],
+    ["0.5 g, absolute", all(plum, setting("criterion", "absolute"), setting("limit", 0.5)), "? B82 lets pass more than"],
     ["0.1 % of the last, EN 322", all(plum, setting("criterion", "of last"), setting("limit", 0.001)), FINE],
-    ["1 % of the last", all(plum, setting("criterion", "of last"), setting("limit", 0.01)), "? B82 lets more pass as no loss"],
+    ["1 % of the last", all(plum, setting("criterion", "of last"), setting("limit", 0.01)), "? B82 lets pass more than"],
     ["0.2 % of the total loss, ISO 18134-1", all(plum, setting("criterion", "of total loss"), setting("limit", 0.002)), FINE],
 
     ["dry", plum, FINE],
     [
       "charred before",
       all(weighed(25, 65.2, 55.31), (run) => run.fire("charring", [30])),
-      "? Sample 1: charred, row 26, before it was shown dry. A slip in C13 or the weight above? If not, no share can be given.",
+      "? Sample 1: charred, row 26, before it was shown dry. A slip in C13 or above? If not, no share follows.",
     ],
     ["a blank limit", all(plum, setting("limit", null)), "? A setting is blank, rows 77 to 82: step, rounds apart, criterion or limit. Type it."],
     [
@@ -449,7 +449,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a minute less",
       fired(1, { quiet: clock(14, 25), opened: clock(15, 24) }),
-      "? G22: opened 59 min after the vent went quiet, sooner than 60 min. Char may have burnt: the yield reads low.",
+      "? G22: opened 59 min after the vent fell quiet, sooner than 60 min. Char may have burnt: yield reads low.",
     ],
     ["over midnight", fired(2, { lit: clock(22), quiet: clock(23, 30), opened: clock(0, 40) }), FINE],
     [
@@ -460,18 +460,18 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a fire lit before the last round",
       all(plum, fired(1, { lit: clock(8) })),
-      "? Row 22: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
+      "? Row 22: lit before the work above was over. Put the times right; on a later day, add the date.",
     ],
     ["the same with its date", all(plum, fired(1, { lit: 46_348 + clock(8) })), "· Not told of row 22"],
     [
       "a date before that of the rounds",
       all((run) => run.type(run.sheet.setup.date, 46_347), plum, fired(1, { lit: 46_347 + clock(8) })),
-      "? Row 22: lit before the work above it was over.",
+      "? Row 22: lit before the work above was over.",
     ],
     [
       "firing 2 lit before firing 1 was opened",
       all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(14) })),
-      "? Row 23: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.",
+      "? Row 23: lit before the firing above was over. Put the times right; on a later day, add the date.",
     ],
     ["lit at once when opened", all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(2, { lit: clock(15) })), "· Not told of row 23"],
     [
@@ -482,12 +482,12 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "ashing lit before the char was opened",
       all(plum, fired(1, { lit: clock(12), opened: clock(15) }), fired(1, { lit: clock(14) }, "ashing")),
-      "? Row 31: lit before the work above it was over.",
+      "? Row 31: lit before the work above was over.",
     ],
     [
       "held 6000 min between lit at 11:30 and opened at 15:00",
       all(plum, fired(1, { lit: clock(11, 30), opened: clock(15), held: 6000 })),
-      "? Row 22: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.",
+      "? Row 22: held longer than from lit to opened. Put one of the three right, or type dates too.",
     ],
     [
       "held as long as that, by its dates",
@@ -526,7 +526,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "another least time",
       all(setting("closed", 120), fired(3, { quiet: clock(14), opened: clock(15, 30) })),
-      "? G24: opened 90 min after the vent went quiet, sooner than 120 min. Char may have burnt: the yield reads low.",
+      "? G24: opened 90 min after the vent fell quiet, sooner than 120 min. Char may have burnt: yield reads low.",
     ],
     ["dates that lie days apart", fired(1, { quiet: 46_347 + clock(14), opened: 46_348 + clock(14, 10) }), FINE],
   ],
@@ -545,12 +545,12 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
         run.fire("charring", [32.9]);
         run.fire("ashing", [25.41]);
       }),
-      "? Sample 1: charring not shown finished. A slip in C26 or the weight before? If not, what stayed may read high.",
+      "? Sample 1: charring not shown finished. A slip in C26 or before? If not, what stayed may read high.",
     ],
     [
       "vessel weighed again after one firing",
       all(plum, (run) => run.fire("charring", [32.9]), again(25)),
-      "? Sample 1: charring not shown finished. A slip in C26 or the weight before? If not, what stayed may read high.",
+      "? Sample 1: charring not shown finished. A slip in C26 or before? If not, what stayed may read high.",
     ],
     [
       "one planned firing",
@@ -583,7 +583,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a gain between firings",
       all(plum, (run) => run.fire("charring", [32.5, 32.6])),
-      "? C27 is heavier than the weight before: air or damp got in, or a slip in either. Weigh again, or fire again, closed.",
+      "? C27 is heavier than the weight before: air or damp got in, or a slip. Weigh or fire again, closed.",
     ],
     [
       "white edges",
@@ -606,15 +606,11 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["scale", all(charred, again(25.05)), FINE],
     // 1 in 200 of 26.21 g dry: 0.13105 g
     ["as much as scale may be", all(charred, again(25.13)), FINE],
-    [
-      "more",
-      all(charred, again(25.14)),
-      "? Sample 1: C48 is 0.14 g heavier than C11, more than scale: char left inside cannot be told from it. Brush out, weigh again.",
-    ],
+    ["more", all(charred, again(25.14)), "? Sample 1: C48 is 0.14 g heavier than C11: more than scale, or char left inside. Brush out, weigh again."],
     [
       "52 display steps",
       all(charred, again(25.52)),
-      "? Sample 1: C48 is 0.52 g heavier than C11, more than scale: char left inside cannot be told from it. Brush out, weigh again.",
+      "? Sample 1: C48 is 0.52 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
     ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
     ["scale on a tared balance", all(weighed("tared", 40.2, 26.21, 26.21), again(0.05)), FINE],
@@ -623,23 +619,18 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["one sample finished", tins(0.7), NOT_YET, { replicates: 3 }],
     ["three alike", tins(0.7, 0.701, 0.702), FINE, { replicates: 3 }],
     // mean 0.7, s = 0.01, 4.303 * 0.01 / sqrt 3 = 0.02484 above 0.01; weighing 2 * 0.0040825 / 20 * sqrt(1 + 0.29^2 + 0.71^2) = 0.00051449
-    [
-      "three apart",
-      tins(0.69, 0.7, 0.71),
-      "? Their range is 2.0 %, 38.9 times the largest weighing ±: no one answer. Look for a cause, or take more.",
-      { replicates: 3 },
-    ],
+    ["three apart", tins(0.69, 0.7, 0.71), "? Range 2.0 %, 38.9 times a weighing ±: no one answer. Find out why, or take more.", { replicates: 3 }],
     [
       "one of three apart",
       tins(0.713, 0.716, 0.681),
-      "? Their range is 3.5 %, 67.9 times the largest weighing ±; sample 3 stands apart: no one answer. Look for a cause, or take more.",
+      "? Range 3.5 %, 67.9 times a weighing ±; sample 3 stands apart: no one answer. Find out why, or take more.",
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127
     [
       "two, a little apart",
       tins(0.7, 0.702),
-      "? Together ± 1.3 %, more than wanted: their range is 0.2 %, 3.9 times the largest weighing ±. Take more.",
+      "? Together ± 1.3 %, more than wanted: their range is 0.2 %, 3.9 times a weighing ±. Take more.",
       { replicates: 2 },
     ],
     ["three apart with nothing wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", null)), FINE, { replicates: 3 }],

@@ -83,7 +83,7 @@ const LIQUIDS: readonly Row[] = [
     "order",
     "a receiver full before the run counted twice: products above the feed",
     [dried, charred, parts([null, null], [null, null], [120.5, 139.3])],
-    "▲ Sample 1: products, 26.33 g, are above the 26.21 g fed, by more than the weighing ±. Weigh again, receivers too.",
+    "▲ Sample 1: products, 26.33 g, exceed the 26.21 g fed by more than the weighing ±. Weigh all again.",
   ],
   ["ledger", "nothing", [], NOT_YET],
   ["ledger", "gas by difference", [dried, charred, caught], FINE],
@@ -93,7 +93,7 @@ const LIQUIDS: readonly Row[] = [
     "ledger",
     "more unaccounted than wanted",
     [dried, charred, caught, ledger({ gas: 7.5 })],
-    "? Sample 1: 1.2 % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?",
+    "? Sample 1: 1.2 % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?",
   ],
   ["ledger", "no wanted ± to hold it against", [dried, charred, caught, ledger({ gas: 7.5 }), setting("wanted", null)], FINE],
   [
@@ -119,7 +119,7 @@ const LIQUIDS: readonly Row[] = [
     "dryness",
     "charred moist, its moisture not known",
     [(run) => run.vessel(25), (run) => run.weigh([65.2]), charred],
-    "? Sample 1: charred, row 26, before it was shown dry. A slip in C12 or the weight above? If not, no share can be given.",
+    "? Sample 1: charred, row 26, before it was shown dry. A slip in C12 or above? If not, no share follows.",
   ],
   [
     "typedOver",
@@ -213,13 +213,13 @@ const STAGED: readonly Row[] = [
     "dryness",
     "heated before it was dry",
     [(run) => run.vessel(20), (run) => run.weigh([30.02]), left(28.56)],
-    "? Sample 1: heated, row 27, before it was shown dry. A slip in C12 or the weight above? If not, no share can be given.",
+    "? Sample 1: heated, row 27, before it was shown dry. A slip in C12 or above? If not, no share follows.",
   ],
   [
     "opened",
     "opened early",
     [salts, stage(1, { quiet: clock(13), opened: clock(13, 20) })],
-    "? G22: opened 20 min after the vent went quiet, sooner than 60 min. Warm, it reads light, and air gets in.",
+    "? G22: opened 20 min after the vent fell quiet, sooner than 60 min. Warm, it reads light, and air gets in.",
   ],
   [
     "material",

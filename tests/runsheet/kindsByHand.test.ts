@@ -112,7 +112,7 @@ describe("A run with liquids caught, worked out by hand", () => {
     ledgerBox(run, "gas", 7.83);
     expect(run.check("order")).toEqual(["✓ in order", ""]);
     ledgerBox(run, "gas", 7.84);
-    const finding = "▲ Sample 1: products, 26.24 g, are above the 26.21 g fed, by more than the weighing ±. Weigh again, receivers too.";
+    const finding = "▲ Sample 1: products, 26.24 g, exceed the 26.21 g fed by more than the weighing ±. Weigh all again.";
     expect(run.check("order")).toEqual(["▲ wrong", finding]);
     expect(run.head()[1]).toBe("▲ Answer withheld: two weights contradict each other. Put right what the next line names.");
     expect([share(run, "unaccounted"), share(run, "charYield"), together(run, "closure")]).toEqual([
@@ -144,7 +144,7 @@ describe("A run with liquids caught, worked out by hand", () => {
   it("puts a doubtful ledger in doubt, not what left as vapour", () => {
     const run = plum();
     ledgerBox(run, "gas", 6);
-    const finding = "? Sample 1: 6.9 % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?";
+    const finding = "? Sample 1: 6.9 % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?";
     expect(run.check("ledger")).toEqual(["? doubt", finding]);
     expect([trust(run, "volatile"), trust(run, "unaccounted")]).toEqual(["✓", "? check 12"]);
     expect(run.head()[1]).toMatch(/^71\.271 % ± 0\.039 % \(95 %\) of the dry sample left as vapour/);

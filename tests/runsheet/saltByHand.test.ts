@@ -109,7 +109,7 @@ describe("A hydrate, worked out by hand", () => {
     const run = crystals([22.1, 22.1]);
     expect(run.head().slice(1, 3)).toEqual([
       "▲ 58.0 % lost on heating, more than the 36.08 % of CuSO4·5H2O to CuSO4. See the next line.",
-      "▲ 1 of 13 checks: Sample 1: lost 58.00 %, theory is 36.08 %. A slip, overheated, a second step, spat, damp, or not this salt?",
+      "▲ 1 of 13 checks: Sample 1: lost 58.00 %, theory 36.08 %. A slip, overheated, a second step, spat, damp, or not this salt?",
     ]);
     expect([trust(run, "lossOnHeating"), trust(run, "ofTheory"), trust(run, "waters")]).toEqual(["✓", "▲ check 10", "▲ check 10"]);
     expect(run.head()[4]).toBe("The comparison with theory waits for the answer above.");
@@ -203,7 +203,7 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
     const run = heated(LIME, 20, 25, [23.11, 23.1]);
     expect(run.check("theory")).toEqual([
       "? doubt",
-      "? Sample 1: lost 38.00 %, theory is 43.97 %: not all of it changed, or it is impure, which cannot be told. Heat on?",
+      "? Sample 1: lost 38.00 %, theory 43.97 %: not all changed, or impure; weights cannot tell. Heat on?",
     ]);
     // The loss stands on the weighings; only what is said beside theory is in doubt.
     expect(run.head()[1]).toMatch(/^38\.00 % ± 0\.20 % \(95 %\) lost on heating/);

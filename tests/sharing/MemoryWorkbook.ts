@@ -93,6 +93,8 @@ export class MemoryWorkbook implements Workbook {
   removeUnfinished = async (): Promise<Removal> => "gone";
   firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: await this.sheetNames() });
 
+  rules: readonly (readonly string[])[] = [];
+  ruleFormulas = async (): Promise<readonly (readonly string[])[]> => this.rules;
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
   reenter = async (): Promise<Reentered> => ({ entered: [], changed: [] });
   replaceValue = async (): Promise<void> => undefined;

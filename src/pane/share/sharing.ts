@@ -1,8 +1,9 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
-import { plainFileMade, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import { plainFileMade, rulesStillCall, rulesUnread, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import type { Patience } from "../../sharing/finalValues";
+import { findCalls } from "../../sharing/findCalls";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
 import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
@@ -64,5 +65,13 @@ async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
   const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), { ...wanted, ...lookingAt(wanted) });
   const { copy, record, touched } = shared;
   const made = "fixed" in shared ? plainCopyMade(copy, record, shared.cells, shared.fixed) : copyMade(copy, record, shared.frozenCells);
-  return { said: touched ? `${made} ${copyTouched(copy, sheet)}` : made, made: { copy, record } };
+  const said = [made, touched ? copyTouched(copy, sheet) : "", await saidOfRules(workbook, copy)];
+  return { said: said.filter((sentence) => sentence !== "").join(" "), made: { copy, record } };
 }
+
+/** The copy stands by now, so that whatever keeps its rules from being read is no reason to say otherwise. */
+const saidOfRules = (workbook: Workbook, copy: string): Promise<string> =>
+  workbook.ruleFormulas(copy).then(
+    (rules) => rulesStillCall(copy, rules.filter((formulas) => formulas.some((formula) => findCalls(formula).length > 0)).length),
+    () => rulesUnread(copy),
+  );

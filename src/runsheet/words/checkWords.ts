@@ -58,17 +58,14 @@ export const checkWords = {
   times: {
     noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
     firedBefore: (row: Expression) =>
-      doubted(text`Row ${row}: lit before the work above it was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
+      doubted(text`Row ${row}: lit before the work above was over. Put the times right; on a later day, add the date.`),
     litBefore: (row: Expression) =>
-      doubted(text`Row ${row}: lit before the firing above was over. Put the times right; a day or more later, type the date too: 22 Nov 9:30.`),
-    heldLonger: (row: Expression) =>
-      doubted(text`Row ${row}: held longer than from lit to opened. Put one of the three right; a day or more between, type dates too.`),
+      doubted(text`Row ${row}: lit before the firing above was over. Put the times right; on a later day, add the date.`),
+    heldLonger: (row: Expression) => doubted(text`Row ${row}: held longer than from lit to opened. Put one of the three right, or type dates too.`),
     dayAlone: (row: Expression) => doubted(text`Row ${row}: a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
-      doubted(
-        text`${at} comes ${hours} h after the round before, planned ${planned} min. Look at their dates; if right, weigh once more as planned.`,
-      ),
+      doubted(text`${at} comes ${hours} h after the round before, planned ${planned} min. Check their dates; if right, weigh once more.`),
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
     dateMissing: (at: Expression, date: Expression, first: Expression) =>
       doubted(text`${at} has a date and round 1 has none. Type the date of round 1 in ${date}, or in ${first} too.`),
@@ -92,7 +89,7 @@ export const checkWords = {
   },
   gain: {
     crosswise: (one: Expression, other: Expression) =>
-      doubted(text`${one} and ${other} look crosswise: exchanged they follow the weights before. Swapped in this row or the one above? Weigh again.`),
+      doubted(text`${one} and ${other} look crosswise: exchanged, they follow the row above. Swapped here or there? Weigh again.`),
     crosswiseUnseen: joined(unseen, "Not told whether samples stand crosswise: beside a text, or a row put in by hand till the pane adds a round."),
     stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.`),
     heavier: (at: Expression) =>
@@ -117,42 +114,38 @@ export const checkWords = {
     receiverLighter: (after: Expression, before: Expression) =>
       text`receiver lighter with its liquid, ${after}, than empty, ${before}. Swapped? Weigh again.`,
     productsAboveFed: (found: Expression, fed: Expression) =>
-      text`products, ${found} g, are above the ${fed} g fed, by more than the weighing ±. Weigh again, receivers too.`,
+      text`products, ${found} g, exceed the ${fed} g fed by more than the weighing ±. Weigh all again.`,
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
   },
   dryness: {
     charredBefore: (sample: number, row: Expression, last: Expression) =>
-      doubted(
-        ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
-      ),
+      doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
     unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>
-      doubted(text`${limit} lets more pass as no loss than 0.2 % of the moist sample, or than is wanted, and no ± holds it. Take 2 display steps.`),
+      doubted(text`${limit} lets pass more than 0.2 % of the moist sample, or than is wanted; no ± holds it. Take 2 display steps.`),
     tooCoarse: (limit: Expression) =>
       doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
   heatedBefore: (sample: number, row: Expression, last: Expression) =>
-    doubted(
-      ofSample(sample, text`heated, row ${row}, before it was shown dry. A slip in ${last} or the weight above? If not, no share can be given.`),
-    ),
+    doubted(ofSample(sample, text`heated, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
   opened: {
     unseen: (row: Expression) =>
       joined(unseen, text`Not told of row ${row}: without the times of quiet and opened nobody knows whether it was cold. Type them.`),
     noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
-      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
+      doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
-      doubted(text`${at}: opened ${minutes} min after the vent went quiet, sooner than ${least} min. Char may have burnt: the yield reads low.`),
+      doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Char may have burnt: yield reads low.`),
   },
   fired: {
     unfinished: (what: "Charring" | "Ashing" | "Heating") =>
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
     wentOn: (sample: number, what: "charring" | "ashing" | "heating", last: Expression) =>
-      doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or the weight before? If not, what stayed may read high.`)),
+      doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or before? If not, what stayed may read high.`)),
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
@@ -165,21 +158,18 @@ export const checkWords = {
     above: (sample: number, percent: Expression, theory: Expression) =>
       joined(
         contradiction,
-        ofSample(sample, text`lost ${percent} %, theory is ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
+        ofSample(sample, text`lost ${percent} %, theory ${theory} %. A slip, overheated, a second step, spat, damp, or not this salt?`),
       ),
     below: (sample: number, percent: Expression, theory: Expression) =>
-      doubted(
-        ofSample(sample, text`lost ${percent} %, theory is ${theory} %: not all of it changed, or it is impure, which cannot be told. Heat on?`),
-      ),
+      doubted(ofSample(sample, text`lost ${percent} %, theory ${theory} %: not all changed, or impure; weights cannot tell. Heat on?`)),
     aboveByVessel: (sample: number, percent: Expression, theory: Expression, again: Expression, vessel: Expression) =>
       joined(
         contradiction,
-        ofSample(sample, text`lost ${percent} %, theory is ${theory} %; and the vessel changed, ${vessel} to ${again}. Weigh it again first.`),
+        ofSample(sample, text`lost ${percent} %, theory ${theory} %; and the vessel changed, ${vessel} to ${again}. Weigh it again first.`),
       ),
   },
   air: {
-    gained: (at: Expression) =>
-      doubted(text`${at} is heavier than the weight before: air or damp got in, or a slip in either. Weigh again, or fire again, closed.`),
+    gained: (at: Expression) => doubted(text`${at} is heavier than the weight before: air or damp got in, or a slip. Weigh or fire again, closed.`),
     whiteEdges: (row: Expression) => doubted(text`White edges seen, row ${row} or near it: air got in and char burnt. The yield reads low.`),
     low: (percent: Expression) =>
       doubted(text`Char of ${percent} % is less than untreated plants leave: air got in, or a slip. Look for white edges.`),
@@ -209,28 +199,21 @@ export const checkWords = {
     waterOverVapour: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`more water than left as vapour. Look at the water content in ${at}.`)),
     unaccounted: (sample: number, percent: Expression) =>
-      doubted(ofSample(sample, text`${percent} % of the dry feed is unaccounted for, more than wanted. A leak, liquid left in the tube, or a slip?`)),
+      doubted(ofSample(sample, text`${percent} % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?`)),
   },
   vesselAgain: {
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
-      doubted(
-        ofSample(
-          sample,
-          text`${at} is ${grams} g heavier than ${before}, more than scale: char left inside cannot be told from it. Brush out, weigh again.`,
-        ),
-      ),
+      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: more than scale, or char left inside. Brush out, weigh again.`)),
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(
-        text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times the largest weighing ±${apart}. Take more.`,
-      ),
+      doubted(text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
     /** Where there is no common answer, there is no ± of it. */
     farApart: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Their range is ${percent} %, ${times} times the largest weighing ±${apart}: no one answer. Look for a cause, or take more.`),
+      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}: no one answer. Find out why, or take more.`),
     rowApart: (row: Expression, together: Expression) =>
       doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
     rowWide: (row: Expression, together: Expression) =>

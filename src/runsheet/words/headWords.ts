@@ -87,7 +87,7 @@ export const headWords = {
       text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
     others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
-    times: (times: Expression) => text` (range ${times} times the largest weighing ±)`,
+    times: (times: Expression) => text` (range ${times} times a weighing ±)`,
     roundingOnly: " (rounding only)",
   },
   ledger: {

@@ -32,6 +32,7 @@ import { readInputs } from "./reading/readInputs";
 import { watchSelection } from "./reading/selectionEvents";
 import { sheetsThere } from "./unfinished/sheetMark";
 import { firstScreen } from "./reading/firstScreen";
+import { ruleFormulas } from "./reading/ruleFormulas";
 import { readSettled } from "./reading/readSettled";
 import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
 import { reenterFormulas } from "./writing/reenterFormulas";
@@ -126,6 +127,10 @@ export class ExcelWorkbook implements Workbook {
 
   firstScreen(sheet: string): Promise<FirstScreen> {
     return inExcel((context) => firstScreen(context, sheet), { sheet });
+  }
+
+  ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]> {
+    return inExcel((context) => ruleFormulas(context, sheet), { sheet });
   }
 
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {

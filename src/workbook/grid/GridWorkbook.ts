@@ -164,6 +164,11 @@ export class GridWorkbook implements Workbook {
     };
   }
 
+  async ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]> {
+    const rules = this.sheetNamed(sheet).getDataValidations();
+    return rules.map(({ rule }) => [rule.formula1 ?? "", rule.formula2 ?? ""].filter((formula) => formula.startsWith("=")));
+  }
+
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {
     return readTwice(this, sheet, asShown);
   }

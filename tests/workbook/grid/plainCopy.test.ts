@@ -1,5 +1,6 @@
 import { plainBanner } from "../../../src/problems/sharedCopyWords";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
+import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { FIXED_FILL } from "../../../src/workbook/sheetStyles";
 import type { CellContent } from "../../../src/workbook/Workbook";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
@@ -51,6 +52,18 @@ describe("in the local workbook", () => {
     const { copy } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
     const banner = (await live.workbook.readUsed(copy)).rows.flat().find(({ value }) => String(value).startsWith("Plain cells of"));
     expect(banner?.cell).toBe("F1");
+  });
+
+  test("tells the formulas of a sheet's rules for entries, those of a copy too", async () => {
+    const range = live.engine.book.getSheetByName("Sheet1")?.getRange("C5:C9");
+    const condition = "=RETORT.MOISTURE.WET($A$1,$A$2,$A$3)>C5";
+    range?.setDataValidation(live.engine.api.newDataValidation().requireFormulaSatisfied(condition).build());
+    live.engine.book.getSheetByName("Sheet1")?.getRange("D5").setDataValidation(live.engine.api.newDataValidation().requireValueInList(["yes", "no"]).build()); // prettier-ignore
+    await live.settled();
+    const { copy } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
+    for (const sheet of ["Sheet1", copy]) expect((await live.workbook.ruleFormulas(sheet)).flat()).toEqual([condition]);
+    const values = await shareAsValues(live.workbook, "Sheet1", DATE);
+    expect(await live.workbook.ruleFormulas(values.copy)).toEqual([]);
   });
 
   test("formulas are entered again only where they still stand", async () => {

@@ -34,7 +34,7 @@ export const balanceCheckWords = {
   },
   newest: {
     action: (at: Expression, off: Expression) =>
-      doubted(text`${at} is ${off} g off the mean before: by chance one round in 370 is. Level, clean, weigh again; if it stays, have it adjusted.`),
+      doubted(text`${at} is ${off} g off the mean; by chance 1 in 370 is. Level, clean, weigh again; then have it adjusted.`),
     warning: (at: Expression, off: Expression) =>
       doubted(text`${at} is ${off} g off the mean before: by chance one round in twenty is. Weigh again.`),
   },
@@ -48,7 +48,7 @@ export const balanceCheckWords = {
   },
   corners: {
     off: (at: Expression, grams: Expression) =>
-      doubted(text`${at} is ${grams} g off the centre. Level the balance, look under the pan; till mended weigh in the middle only.`),
+      doubted(text`${at} is ${grams} g off the centre. Level the balance, look under the pan; weigh in the middle till mended.`),
     noCentre: (at: Expression) => doubted(text`${at} is blank: the corners are held against the centre. Weigh it.`),
   },
 } as const;

@@ -119,7 +119,8 @@ export const OPERATIONS: readonly Operation[] = [
         shared.value(1, 1) === 0.7 &&
         [25, ...typed.filter(({ sheet }) => sheet.name.startsWith("Mine")).map(({ value }) => value)].includes(Number(shared.value(0, 0))) &&
         shared.value(1, 0) === "plum" &&
-        shared.value(0, 1) === valuesBanner("2026-03-14") &&
+        // In the first row that is blank from end to end, as in a file.
+        shared.value(2, 0) === valuesBanner("2026-03-14") &&
         shared.cells.size === 4;
       if (!isAsMade && said === "") return "the copy holds something else, and nothing is said";
       return recorded.cells.size > 0 && shared.names.size + recorded.names.size === 0 ? "" : "no record, or a mark left";

@@ -236,7 +236,7 @@ describe("The boxes of a run sheet", () => {
       "Vessel made of",
       [...VESSEL_MATERIALS.map(({ name }) => name), "none of these"],
       "What vessel and lid are made of, whichever stands less heat. Held against oven, kiln and furnace; the figures stand at the foot of the sheet. If it is none of them, choose none of these.",
-      "Choose a material from the list, or leave the box blank.",
+      "Choose a material from the list, or its last, none of these.",
     ],
     [
       "Criterion",

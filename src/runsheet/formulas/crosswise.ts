@@ -15,8 +15,8 @@ const NOT_LOOKED_FOR = reckon(0, "-", 1);
 
 /**
  * The first row of a table in which two samples stand crosswise, as a number that names it, 0 for none, below 0 where that cannot be
- * looked for: where |b' - a| + |a' - b|, exchanged, is less than a quarter of |a' - a| + |b' - b|, as they stand, with a and b before and a' and b' after, beyond what two readings explain. Samples that
- * only lose cannot: for them the first sum is no less than the second.
+ * looked for: where |b' - a| + |a' - b|, exchanged, is less than a quarter of |a' - a| + |b' - b|, as they stand, with a and b before and a'
+ * and b' after, beyond what two readings explain. Samples that only lose cannot: for them the first sum is no less than the second.
  */
 export function crosswiseIn({ samples, working }: RunSheet, table: Weighed): Expression {
   const { first, total } = table.rows;

@@ -42,6 +42,16 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
+    title: "ruleFormulas(sheet) has no formula of a sheet without rules, nor of one with a list of words, and refuses a sheet that is not there",
+    async check({ workbook }) {
+      const [bare, listed] = [plan("No rules"), plan("A list of words")];
+      const words = { range: "B2:B4", promptTitle: "", prompt: "", refusal: "yes or no", allow: { kind: "words", words: ["yes", "no"] } } as const;
+      const names = [await workbook.addSheet(bare), await workbook.addSheet({ ...listed, entryRules: [words] })];
+      for (const name of names) expect((await workbook.ruleFormulas(name)).flat()).toEqual([]);
+      await expect(workbook.ruleFormulas("Nowhere")).rejects.toThrow(noSuchSheet("Nowhere"));
+    },
+  },
+  {
     title: "addSheet(plan) gives the wanted name when it is free",
     check: async ({ workbook }) => expect(await workbook.addSheet(plan("Wanted name"))).toBe("Wanted name"),
   },

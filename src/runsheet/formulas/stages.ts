@@ -1,5 +1,5 @@
 import { all, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Call, type Cell, type Expression } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Call, type Expression } from "../expressions/Expression";
 import { STAGE_SHARES, type StageShare } from "../sheet/sharesOf";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { resultWords } from "../words/resultWords";
@@ -114,9 +114,3 @@ export function stageName(table: Fired, name: StageShare, unit: "C" | "F"): Expr
   );
   return resultWords.stage(resultWords.shares[name], called);
 }
-
-/** The temperature of the stage weighed last, in the workings. */
-export const lastTemperature = (sheet: RunSheet, table: Fired): Call => {
-  const down: Cell[] = [cell(table.rows.heading, sheet.columns.elapsed), cell(table.rows.total, sheet.columns.elapsed)];
-  return fn("INDEX", range(fixed(down[0] as Cell), fixed(down[1] as Cell)), reckon(1, "+", fn("ROUND", table.allSteady, 0)));
-};

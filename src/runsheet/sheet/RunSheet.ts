@@ -2,7 +2,7 @@ import { cell, fixed, range, type Cell, type Range } from "../expressions/Expres
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import type { CaughtRows, LedgerBox } from "./caughtRows";
 import { CLOCK, columns, LABEL, type Columns } from "./Columns";
-import { ELEMENTS, layout, type Element, type FiredRows, type Layout, type Placed, type Setting, type ShareName, type WeighedRows } from "./layout";
+import { layout, type Element, type FiredRows, type Layout, type Placed, type Setting, type ShareName, type WeighedRows } from "./layout";
 import { massFormats, type MassFormats } from "./massFormats";
 
 /** What every kind of sheet has. */
@@ -293,5 +293,3 @@ function fired(at: Columns, rows: FiredRows): Fired {
 export const cellEach = <Name extends string>(rows: Readonly<Record<Name, number>>, at: (row: number) => Cell): Readonly<Record<Name, Cell>> =>
   // Object.fromEntries forgets which names it was given.
   Object.fromEntries(Object.entries<number>(rows).map(([name, row]) => [name, at(row)])) as Record<Name, Cell>;
-
-export const isElement = (name: string): name is Element => (ELEMENTS as readonly string[]).includes(name);

@@ -128,8 +128,8 @@ export const meaningWords = {
   contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
   absent: {
-    about: "How many verdicts the spreadsheet cannot give because it does not know Retort's functions. Above 0, nothing is judged.",
-    source: "Own convention: an error of the kind #NAME? is no verdict.",
+    about: "1 where a verdict is missing because the spreadsheet does not know Retort's functions: then nothing is judged.",
+    source: "Own convention: a function of Retort that has an answer everywhere is asked once a verdict is an error.",
   },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   crosswise: {

@@ -136,6 +136,8 @@ export const checkWords = {
     noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
+    oneUndated: (row: Expression) =>
+      doubted(text`Row ${row}: of quiet and opened one has a date. Type both dates: the time closed may be hours or days.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>

@@ -3,14 +3,16 @@ import { cell, type Cell } from "../../src/runsheet/expressions/Expression";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import type { RunKind, RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
+import type { CheckName } from "../../src/runsheet/sheet/layout";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import { clock } from "./plainRun";
 
-export interface TimeSlip {
+/** What is typed into a blank sheet, and what one check finds then. */
+export interface TypedSlip {
   readonly title: string;
   readonly options: RunSheetOptions;
   readonly typed: readonly (readonly [Cell, number])[];
-  readonly check: "times" | "opened";
+  readonly check: CheckName;
   /** How the finding begins; "" where the check has nothing to say against the times. */
   readonly says: string;
 }
@@ -82,7 +84,7 @@ function firing(
   title: string,
   noted: Noted,
   says: (row: number) => string,
-): TimeSlip {
+): TypedSlip {
   const options = { ...USUAL, kind };
   const table = sheetOf(options)[phase];
   if (table === undefined) throw new Error(`${kind} has no ${phase}`);
@@ -94,8 +96,8 @@ function firing(
   return { title: `${kind}, firing ${number} of ${phase}: ${title}`, options, typed, check: "opened", says: says(lit.row) };
 }
 
-const ofFires = FIRES.flatMap(([kind, phase]): TimeSlip[] => {
-  const all = (of: Readonly<Record<string, Noted>>, number: number, says: (row: number) => string): TimeSlip[] =>
+const ofFires = FIRES.flatMap(([kind, phase]): TypedSlip[] => {
+  const all = (of: Readonly<Record<string, Noted>>, number: number, says: (row: number) => string): TypedSlip[] =>
     Object.entries(of).map(([title, noted]) => firing(kind, phase, number, title, noted, says));
   const asked = (row: number): string => `? Row ${row}: of quiet and opened one has a date. Type both dates: the time closed may be hours or days.`;
   return [
@@ -107,7 +109,7 @@ const ofFires = FIRES.flatMap(([kind, phase]): TimeSlip[] => {
 });
 
 /** Rounds at these times, one below the other. */
-function rounds(title: string, times: readonly number[], says: string, timing: "clock" | "minutes" = "clock"): TimeSlip {
+function rounds(title: string, times: readonly number[], says: string, timing: "clock" | "minutes" = "clock"): TypedSlip {
   const options = { ...USUAL, kind: "drying", timing } as const;
   const { first } = sheetOf(options).rows.drying;
   return { title: `rounds: ${title}`, options, typed: times.map((time, index) => [cell(first + index, CLOCK), time]), check: "times", says };
@@ -127,7 +129,7 @@ const ofRounds = [
   rounds("the same minute", [0, 30, 30], "? B14 is not after the round before. Type minutes since round 1.", "minutes"),
 ];
 
-export const timeSlips: readonly TimeSlip[] = [...ofFires, ...ofRounds];
+export const timeSlips: readonly TypedSlip[] = [...ofFires, ...ofRounds];
 // Tables of every other kind are asked by the same formulas.
 const EACH_TABLE: readonly RunKind[] = ["drying", "ashing", "staged"];
 /** For spreadsheets, which take their time. */

@@ -227,6 +227,12 @@ export const checkWords = {
   fine: {
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    tooLittleDry: (sample: Expression, grams: Expression) =>
+      doubted(text`Sample ${sample}: too little is left dry for this balance and the wanted ±, below ${grams} g. Start with more.`),
+    offPlan: (settings: Expression, planned: Expression, percent: Expression, grams: Expression) =>
+      doubted(text`${settings} on: balance or wanted ± not as planned: ${planned} g give about ± ${percent} %. Take ${grams} g or more.`),
+    dryBelowPlan: (sample: Expression, grams: Expression, planned: Expression, percent: Expression) =>
+      doubted(text`Sample ${sample}: ${grams} g dry, ${planned} g planned: the ± will be about ${percent} %. Start with more.`),
     belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
       doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),

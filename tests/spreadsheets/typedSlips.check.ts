@@ -8,27 +8,31 @@ import { runSheet } from "../../src/runsheet/sheet/RunSheet";
 import { areaNamed } from "../../src/workbook/areaNamed";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { plannedFile } from "../../src/xlsx/planned/plannedFile";
-import { isAsSaid, slipsOfEachTable as slips, type TimeSlip } from "../runsheet/timeSlips";
+import { planSlips } from "../runsheet/planning/planSlips";
+import { isAsSaid, slipsOfEachTable, type TypedSlip } from "../runsheet/timeSlips";
 import { PROGRAMS, recalculatedBy } from "./recalculated";
 
 jest.setTimeout(600_000);
 
-const lookedAt = ({ options, check }: TimeSlip): Cell => {
+const slips = [...slipsOfEachTable, ...planSlips];
+
+const lookedAt = ({ options, check }: TypedSlip): Cell => {
   const { rows } = runSheet(checkOptions(options));
   return cell(rows.checks.lines.find((line) => line.check === check)?.row ?? 0, CLOCK + 1);
 };
 
 /** A sheet for each: what stands above the dry sample and the one finding; what else the sheet calculates does not bear on it. */
-function planned(slip: TimeSlip, index: number): SheetPlan {
+function planned(slip: TypedSlip, index: number): SheetPlan {
   const { rows } = runSheet(checkOptions(slip.options));
   const finding = placeOf(lookedAt(slip));
   const typed = new Map(slip.typed.map(([at, content]) => [placeOf(at), content]));
   const plan = buildRunSheet(slip.options);
   const cells = plan.cells.flatMap((one): PlannedCell[] => {
+    const at = typed.get(one.cell);
+    if (at !== undefined) return [{ cell: one.cell, content: at }];
     const isWanted = one.cell === finding || areaNamed(one.cell).row < rows.drying.total;
     if (one.formula !== undefined) return isWanted && !one.formula.includes("RETORT.") ? [one] : [];
-    const content = typed.get(one.cell) ?? one.content;
-    return content === undefined ? [] : [{ cell: one.cell, content }];
+    return one.content === undefined ? [] : [{ cell: one.cell, content: one.content }];
   });
   return { ...plan, name: `S${index}`, cells, entryRules: [], emphasis: [], charts: [] };
 }

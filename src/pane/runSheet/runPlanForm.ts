@@ -1,3 +1,4 @@
+import { plainNumber } from "../../problems/quoted";
 import { heatingRateMissingInForm, kilnTemperatureMissing, outOfBoundsInForm } from "../../problems/paneProblems";
 import { has } from "../../runsheet/kinds";
 import { inDegrees } from "../../runsheet/options/degrees";
@@ -150,9 +151,11 @@ const FAHRENHEIT_PER_CELSIUS = 1.8;
 // As the plan's bounds of 0.01 and 1000 °C/min.
 const FAHRENHEIT_RATES = [0.018, 1800] as const;
 
-function carriedOf({ wantedUncertainty, repeatability, methodScatter, vesselMaterial }: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
+function carriedOf(wanted: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
+  const { kind, wantedUncertainty, repeatability, methodScatter, vesselMaterial } = wanted;
   return {
     moistGrams: plan.moistGrams,
+    ...(has(kind, "charring") ? { dryGrams: Number(plainNumber(plan.dryGrams)) } : {}),
     wantedUncertainty,
     ...(repeatability === undefined ? {} : { repeatability }),
     ...(methodScatter === undefined ? {} : { methodScatter }),

@@ -47,9 +47,3 @@ export function elapsed(sheet: RunSheet, row: number): Expression {
 
 /** "9:05" of a time in days, whatever the language of the spreadsheet. */
 export const timeText = (time: Expression): Expression => joined(fn("HOUR", time), ":", fn("RIGHT", joined("0", fn("MINUTE", time)), 2));
-
-/** Minutes from one clock time to another on the same day or the next; by their dates where both have them. */
-export const minutesBetween = (from: Cell, to: Cell): Expression => {
-  const days = reckon(to, "-", from);
-  return fn("ROUND", reckon(when(all(is(from, ">=", FIRST_DATE), is(to, ">=", FIRST_DATE)), days, fn("MOD", days, 1)), "*", MINUTES_PER_DAY), 0);
-};

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, certainPlaceWhere, product, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
@@ -24,7 +24,7 @@ const roundsDone = (sheet: RunSheet, table: Weighed): Expression => {
     const isUnderWay = is(fn("COUNT", sheet.vessel(sample), sheet.drying.boxes(sample)), ">", 0);
     return reckon(1, "-", product(notNumber(table.boxes(sample)), isUnderWay));
   });
-  return reckon(certainPlaceWhere(reckon(1, "-", product(...lacking))), "-", 1);
+  return reckon(placeWhere(reckon(1, "-", product(...lacking))), "-", 1);
 };
 
 /** Whether a weight stands below one that is left out. */

@@ -136,6 +136,8 @@ export const checkWords = {
     noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
+    oneUndated: (row: Expression) =>
+      doubted(text`Row ${row}: of quiet and opened one has a date. Type both dates: the time closed may be hours or days.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
@@ -225,6 +227,12 @@ export const checkWords = {
   fine: {
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    tooLittleDry: (sample: Expression, grams: Expression) =>
+      doubted(text`Sample ${sample}: too little is left dry for this balance and the wanted ±, below ${grams} g. Start with more.`),
+    offPlan: (settings: Expression, planned: Expression, percent: Expression, grams: Expression) =>
+      doubted(text`${settings} on: balance or wanted ± not as planned: ${planned} g give about ± ${percent} %. Take ${grams} g or more.`),
+    dryBelowPlan: (sample: Expression, grams: Expression, planned: Expression, percent: Expression) =>
+      doubted(text`Sample ${sample}: ${grams} g dry, ${planned} g planned: the ± will be about ${percent} %. Start with more.`),
     belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
       doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),

@@ -60,7 +60,7 @@ describe("readRunPlanForm(form)", () => {
     expect(readRunPlanForm(FORM)).toEqual({
       wanted,
       plan: planRun(wanted),
-      carried: { moistGrams: 4.86, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+      carried: { moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
       degrees: "C",
       beginAt: undefined,
     });
@@ -87,6 +87,7 @@ describe("readRunPlanForm(form)", () => {
     const typed = { replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel" };
     expect(made(typed).carried).toEqual({
       moistGrams: made(typed).plan.moistGrams,
+      dryGrams: made(typed).plan.dryGrams,
       wantedUncertainty: 0.005,
       repeatability: 0.002,
       methodScatter: 0.001,

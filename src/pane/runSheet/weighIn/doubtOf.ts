@@ -14,14 +14,22 @@ const ON_ENTRIES: readonly (CheckName | BalanceCheck)[] = [
   ...(["dates", "slip"] as const),
 ];
 
+/** While drying another sample can still be taken, so that too little for what is wanted, or less than planned, is told at once. */
+const WHILE_DRYING: readonly CheckName[] = ["fine"];
+
+function isWhileDrying({ sheet: { rows } }: SheetCells, { row }: Step["at"]): boolean {
+  return "drying" in rows && row > rows.drying.vessel && row <= rows.drying.last;
+}
+
 /**
  * What the sheet's own checks would newly say of an entry, "" for nothing.
  * @param typed what is to be entered, by name of cell
  */
-export function doubtOf(cells: SheetCells, { change }: Step, typed: ReadonlyMap<string, Plain>): string {
+export function doubtOf(cells: SheetCells, { at, change }: Step, typed: ReadonlyMap<string, Plain>): string {
+  const asked = isWhileDrying(cells, at) ? [...ON_ENTRIES, ...WHILE_DRYING] : ON_ENTRIES;
   const found = (of: SheetCells): string[] =>
     cells.sheet.rows.checks.lines
-      .filter(({ check }) => ON_ENTRIES.includes(check))
+      .filter(({ check }) => asked.includes(check))
       .map(({ row }) => findingAt(of, row))
       .filter((finding) => finding !== "");
   const before = new Set(found(recalculated(cells, new Map())));

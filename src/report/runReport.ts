@@ -3,6 +3,7 @@ import type { BlockCell } from "../runsheet/blocks/Block";
 import { NEXT } from "../runsheet/blocks/headBlock";
 import { everyBlock } from "../runsheet/buildRunSheet";
 import { cell } from "../runsheet/expressions/Expression";
+import { nextAsTold } from "../runsheet/reading/readHead";
 import type { BalanceSheet } from "../runsheet/sheet/BalanceSheet";
 import { LABEL } from "../runsheet/sheet/Columns";
 import type { RunSheet } from "../runsheet/sheet/RunSheet";
@@ -118,8 +119,8 @@ function head({ rows, options }: RunSheet | BalanceSheet, shown: ShownCells): Ch
     return node("div", { class: "answer", role: "note" }, paragraph(state.errors(shown.reading(wrong[0] ?? next)?.cell ?? ""), "failed"));
   const texts = lines.map((at) => shown.text(at));
   const isBlank = texts[0] === headWords.answer.nothing || texts[0] === balanceWords.head.nothing;
-  const goesOn =
-    shown.text(next) === headWords.next.complete ? state.finished(shown.text(next)) : state.unfinished(shown.text(next).replace("► ", ""));
+  const told = nextAsTold(shown.text(next), texts[1] ?? "");
+  const goesOn = told === headWords.next.complete ? state.finished(told) : state.unfinished(told.replace("► ", ""));
   const now = isBlank ? state.blank : options.kind === "balance" ? state.history : goesOn;
   return [
     paragraph(now, "state"),

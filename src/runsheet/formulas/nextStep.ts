@@ -6,7 +6,7 @@ import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { weighingWords } from "../words/weighingWords";
-import { timeText } from "./clock";
+import { hasClockForMinutes, timeText } from "./clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
 import { block, isGapless, isNotDry } from "./weighings";
@@ -162,7 +162,11 @@ function due(sheet: RunSheet): Expression {
   const canTell = all(is(done, ">", 0), isNumber(settings.interval));
   if (options.timing === "minutes") {
     const minutes = fn("INDEX", range(fixed(cell(first, columns.elapsed)), fixed(cell(total, columns.elapsed))), done);
-    return when(canTell, when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING), NOTHING);
+    return when(
+      all(canTell, is(hasClockForMinutes(sheet), "=", false)),
+      when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING),
+      NOTHING,
+    );
   }
   const time = fn("MOD", reckon(last, "+", reckon(settings.interval, "/", MINUTES_PER_DAY)), 1);
   // Half a minute, so that 9:59:59.99 of binary rounding is 10:00.

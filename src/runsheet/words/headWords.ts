@@ -23,6 +23,8 @@ export const headWords = {
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
     caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
     mend: "► First: put right what the third line names",
+    /** The same beside the sheet, where no third line stands. */
+    mendThis: (finding: string) => `► First put right: ${finding}`,
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",

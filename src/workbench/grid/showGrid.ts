@@ -26,7 +26,8 @@ export async function showGrid(engine: GridEngine, container: HTMLElement): Prom
       // The green corner and its warning on text such as 007 explain a thing this page keeps on purpose.
       sheets: { disableForceStringAlert: true, disableForceStringMark: true },
     }),
-    UniverSheetsDataValidationPreset(),
+    // The search would take the keys from the cell, and lose the letter that opened the list.
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false }),
   ];
   for (const entry of presets.flatMap(({ plugins }) => plugins)) {
     const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];

@@ -14,6 +14,7 @@ import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
+import { keepBoxes } from "./engine/keepBoxes";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
@@ -74,6 +75,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   rememberFormulas(injector);
   keepDependencies(injector);
   answerPlainRules(injector);
+  keepBoxes(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
   const engine: GridEngine = {

@@ -340,7 +340,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
         run.weigh([65.2, 51.3, 51.21]);
         run.weigh([60.1, 47.9, "47.82 g"], 2);
       },
-      "· Not told whether samples stand crosswise: beside a text, or a row put in by hand till the pane adds a round.",
+      "· Not told whether samples stand crosswise: beside text, or a row put in by hand till the pane adds a round.",
       { replicates: 2 },
     ],
     [
@@ -916,6 +916,6 @@ describe.each(Object.entries(FINDINGS))("The check %s", (name, rows) => {
     expect([verdict, finding]).toEqual(
       isQuiet ? [says, ""] : [says.startsWith("▲") ? "▲ wrong" : says.startsWith("·") ? NOT_YET : "? doubt", expect.stringContaining(says)],
     );
-    if (!isQuiet) expect(String(finding).length).toBeLessThanOrEqual(140);
+    if (!isQuiet) expect(String(finding).length).toBeLessThanOrEqual(108);
   });
 });

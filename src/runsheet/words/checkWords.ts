@@ -101,7 +101,7 @@ export const checkWords = {
   gain: {
     crosswise: (one: Expression, other: Expression) =>
       doubted(text`${one} and ${other} look crosswise: exchanged, they follow the row above. Swapped here or there? Weigh again.`),
-    crosswiseUnseen: joined(unseen, "Not told whether samples stand crosswise: beside a text, or a row put in by hand till the pane adds a round."),
+    crosswiseUnseen: joined(unseen, "Not told whether samples stand crosswise: beside text, or a row put in by hand till the pane adds a round."),
     stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.`),
     heavier: (at: Expression) =>
       doubted(text`${at} is heavier than the weight before: damp taken up, a draught, or a slip in either. Weigh again, cold.`),

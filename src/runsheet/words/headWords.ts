@@ -86,7 +86,7 @@ export const headWords = {
     each: (rounding: Expression, others: string) =>
       text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, ${others}.`,
     scatter: (count: Expression, times: Expression, others: string) =>
-      text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, ${others}.`,
+      text`The ± covers weighing and the scatter of the ${count} samples${times}; not how they stand for the heap, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
     others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
     times: (times: Expression) => text` (range ${times} times a weighing ±)`,

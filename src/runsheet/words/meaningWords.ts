@@ -121,7 +121,8 @@ export const meaningWords = {
   },
   before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
   elapsed: {
-    about: "Minutes since round 1, or held at temperature so far; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
+    about:
+      "Minutes since round 1, or held at temperature so far, of ash on from its char; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },

@@ -42,7 +42,7 @@ export const sheetWords = {
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),
   firingBandSeries: (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`),
-  firingEdgeSeries: (sample: number): string => (sample === 1 ? "finished if the next is not below" : `finished, sample ${sample}`),
+  upperEdgeSeries: (band: string): string => `${band}: upper edge`,
   frameSeries: "(axes)",
   foretoldSeries: (sample: number): string => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`),
   curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },

@@ -1,8 +1,8 @@
-import { calculationRecord } from "../../src/sharing/calculationRecord";
+import { calculationRecord } from "../../src/sharing/record/calculationRecord";
 import { everyFormulaCell } from "../../src/sharing/formulaCells";
-import { filledDownTogether } from "../../src/sharing/filledDown";
+import { filledDownTogether } from "../../src/sharing/record/filledDown";
 import { cellsToMend, hasLost, typedAgain } from "../../src/sharing/mend";
-import { formulasIn, recordedFormulas } from "../../src/sharing/recordedFormulas";
+import { formulasIn, recordedFormulas } from "../../src/sharing/record/recordedFormulas";
 import { cellAt } from "../../src/workbook/cellArea";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";

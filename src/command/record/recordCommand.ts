@@ -1,8 +1,8 @@
 import { Command } from "commander";
-import { calculationRecord } from "../../sharing/calculationRecord";
-import { filledDownTogether } from "../../sharing/filledDown";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
+import { filledDownTogether } from "../../sharing/record/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
-import { recordRows, type RecordRow } from "../../sharing/recordRows";
+import { recordRows, type RecordRow } from "../../sharing/record/recordRows";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";

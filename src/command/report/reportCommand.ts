@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { reportHtml } from "../../report/reportHtml";
-import { VERSION } from "../../sharing/calculationRecord";
+import { VERSION } from "../../sharing/record/calculationRecord";
 import type { Book, BookSheet } from "../book/Book";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";

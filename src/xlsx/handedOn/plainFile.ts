@@ -1,8 +1,8 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { plainBanner } from "../../problems/sharedCopyWords";
-import { calculationRecord } from "../../sharing/calculationRecord";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
-import { filledDownTogether } from "../../sharing/filledDown";
+import { filledDownTogether } from "../../sharing/record/filledDown";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";

@@ -1,8 +1,8 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { valuesBanner } from "../../problems/sharedCopyWords";
-import { calculationRecord } from "../../sharing/calculationRecord";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
-import { filledDownTogether } from "../../sharing/filledDown";
+import { filledDownTogether } from "../../sharing/record/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileMade, FileWanted } from "../../sharing/shareInFile";

@@ -1,6 +1,6 @@
-import { cellArea, cellAt, cellsOfArea } from "../workbook/cellArea";
-import { slideFormula } from "../workbook/slideFormula";
-import type { RangeReading, Workbook } from "../workbook/Workbook";
+import { cellArea, cellAt, cellsOfArea } from "../../workbook/cellArea";
+import { slideFormula } from "../../workbook/slideFormula";
+import type { RangeReading, Workbook } from "../../workbook/Workbook";
 import { RECORD_TITLE, SHEET_LABEL } from "./calculationRecord";
 import { FILLED_DOWN } from "./recordRows";
 

@@ -1,12 +1,12 @@
-import { EDITION } from "../chemistry/atomicWeights";
-import { cellAt } from "../workbook/cellArea";
-import type { CellStyle, PlannedCell, SheetPlan } from "../workbook/SheetPlan";
-import type { CellContent } from "../workbook/Workbook";
-import { wrappedLines } from "../workbook/wrappedLines";
-import { aboutPlainCells, aboutValues, checkByHand, formsOnCopy, shownRounded } from "../problems/sharedCopyWords";
-import type { FormulaCell } from "./formulaCells";
-import type { PlainCell } from "./plain/plainSheets";
-import type { RulesPut } from "./plain/plainRules";
+import { EDITION } from "../../chemistry/atomicWeights";
+import { cellAt } from "../../workbook/cellArea";
+import type { CellStyle, PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
+import type { CellContent } from "../../workbook/Workbook";
+import { wrappedLines } from "../../workbook/wrappedLines";
+import { aboutPlainCells, aboutValues, checkByHand, formsOnCopy, shownRounded } from "../../problems/sharedCopyWords";
+import type { FormulaCell } from "../formulaCells";
+import type { PlainCell } from "../plain/plainSheets";
+import type { RulesPut } from "../plain/plainRules";
 import { recordGroups, ruleGroups, type RecordRow } from "./recordRows";
 
 /** What a calculation record is about. */

@@ -1,12 +1,12 @@
-import { catalogue, everyFunction, NAMESPACE } from "../functions/catalogue";
-import { WHY_FIXED } from "../problems/plainCellProblems";
-import { fixedBecause, RULE_KINDS, rulesOfSheet, takenOutBecause } from "../problems/sharedCopyWords";
-import type { CellContent } from "../workbook/Workbook";
-import { findCalls } from "./findCalls";
-import type { FormulaCell } from "./formulaCells";
-import { inBuiltInFunctions } from "./inBuiltInFunctions";
-import type { RulesPut } from "./plain/plainRules";
-import type { PlainCell } from "./plain/plainSheets";
+import { catalogue, everyFunction, NAMESPACE } from "../../functions/catalogue";
+import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { fixedBecause, RULE_KINDS, rulesOfSheet, takenOutBecause } from "../../problems/sharedCopyWords";
+import type { CellContent } from "../../workbook/Workbook";
+import { findCalls } from "../findCalls";
+import type { FormulaCell } from "../formulaCells";
+import { inBuiltInFunctions } from "../inBuiltInFunctions";
+import type { RulesPut } from "../plain/plainRules";
+import type { PlainCell } from "../plain/plainSheets";
 
 /** One line of a calculation record. */
 export interface RecordRow {

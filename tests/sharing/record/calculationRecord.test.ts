@@ -1,15 +1,15 @@
-import { inBuiltInFunctions } from "../../src/sharing/inBuiltInFunctions";
-import { EDITION } from "../../src/chemistry/atomicWeights";
-import { everyFunction } from "../../src/functions/catalogue";
-import { calculationRecord, VERSION } from "../../src/sharing/calculationRecord";
-import { findCalls } from "../../src/sharing/findCalls";
-import type { FormulaCell } from "../../src/sharing/formulaCells";
-import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
-import type { PlainCell } from "../../src/sharing/plain/plainSheets";
-import { pixelsOf, POINTS_PER_PIXEL } from "../../src/workbook/columnPixels";
-import { sheetStyles } from "../../src/workbook/sheetStyles";
-import { wrappedLines } from "../../src/workbook/wrappedLines";
-import type { CellContent } from "../../src/workbook/Workbook";
+import { inBuiltInFunctions } from "../../../src/sharing/inBuiltInFunctions";
+import { EDITION } from "../../../src/chemistry/atomicWeights";
+import { everyFunction } from "../../../src/functions/catalogue";
+import { calculationRecord, VERSION } from "../../../src/sharing/record/calculationRecord";
+import { findCalls } from "../../../src/sharing/findCalls";
+import type { FormulaCell } from "../../../src/sharing/formulaCells";
+import { checkSheetPlan } from "../../../src/workbook/checkSheetPlan";
+import type { PlainCell } from "../../../src/sharing/plain/plainSheets";
+import { pixelsOf, POINTS_PER_PIXEL } from "../../../src/workbook/columnPixels";
+import { sheetStyles } from "../../../src/workbook/sheetStyles";
+import { wrappedLines } from "../../../src/workbook/wrappedLines";
+import type { CellContent } from "../../../src/workbook/Workbook";
 
 const formulaCell = (cell: string, formula: string, values: CellContent[][], range = cell): FormulaCell => ({
   cell,

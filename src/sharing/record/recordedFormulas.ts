@@ -1,7 +1,9 @@
+import { recordWords } from "../../problems/recordWords";
+import { rulesOfSheet } from "../../problems/sharedCopyWords";
 import { cellArea, cellAt, cellsOfArea } from "../../workbook/cellArea";
-import { slideFormula } from "../../workbook/slideFormula";
 import type { RangeReading, Workbook } from "../../workbook/Workbook";
 import { RECORD_TITLE, SHEET_LABEL } from "./calculationRecord";
+import { movedFormula } from "./movedFormula";
 import { FILLED_DOWN } from "./recordRows";
 
 // How records are named, numbered ones too.
@@ -28,19 +30,70 @@ export function formulasIn({ rows }: Pick<RangeReading, "rows">, sheet: string):
   const lines = rows.map((row) => row.map(({ value }) => String(value ?? "")));
   const isItsRecord = lines[0]?.[0] === RECORD_TITLE && lines.some(([label, value]) => label === SHEET_LABEL && value === sheet);
   if (!isItsRecord) return new Map();
-  const entries: { cells: string; typed: string; about: string }[] = [];
-  for (const [cells = "", , typed = "", , , about = ""] of lines) {
+  const isEarlier = lines.some((line) => line[EARLIER.text] === EARLIER.heading);
+  return new Map((isEarlier ? earlierEntries(lines) : entriesIn(lines)).flatMap(formulasOf));
+}
+
+interface Entry {
+  readonly cells: string;
+  typed: string;
+  /** True for the formula of every cell of the area, that of the first moved along; else the area is what one formula fills. */
+  isMoved: boolean;
+  movingToo: ReadonlySet<string>;
+}
+
+const TEXT = recordWords.columns.length - 1;
+const WHAT = 2;
+
+function entriesIn(lines: readonly (readonly string[])[]): Entry[] {
+  const entries: Entry[] = [];
+  // True while a long formula may go on: it does so in the next rows, before anything else is said of it.
+  let goesOn = false;
+  for (const line of withoutRules(lines)) {
+    const [cells = "", label = "", what = "", text = ""] = [line[0], line[1], line[WHAT], line[TEXT]];
     const last = entries.at(-1);
-    if (cellArea(cells) !== undefined && typed.startsWith("=")) entries.push({ cells, typed, about });
+    if (cellArea(cells) !== undefined && text.startsWith("=")) {
+      entries.push({ cells, typed: text, isMoved: false, movingToo: new Set() });
+      goesOn = true;
+      continue;
+    }
+    goesOn &&= cells === "" && label === "" && what === "";
+    if (last === undefined || cells !== "" || label !== "") continue;
+    if (goesOn) last.typed += text;
+    else if (what === recordWords.moving) last.movingToo = new Set(text.split(" "));
+    else if (what === recordWords.values) last.isMoved = true;
+  }
+  return entries;
+}
+
+/** A rule of the sheet is a formula of no cell, though it is listed under its cells. */
+function withoutRules(lines: readonly (readonly string[])[]): (readonly string[])[] {
+  let isRule = false;
+  return lines.filter(([first = "", ...others]) => {
+    if (first !== "" && others.every((text) => text === "")) isRule = first === rulesOfSheet.heading;
+    return !isRule;
+  });
+}
+
+// How records of versions before 0.3 were laid out: eight columns, with what is said of a function in each line.
+const EARLIER = { heading: "Cell formula as typed", text: 2, about: 5 } as const;
+
+function earlierEntries(lines: readonly (readonly string[])[]): Entry[] {
+  const entries: Entry[] = [];
+  for (const line of withoutRules(lines)) {
+    const [cells = "", typed = "", about = ""] = [line[0], line[EARLIER.text], line[EARLIER.about]];
+    const last = entries.at(-1);
+    if (cellArea(cells) !== undefined && typed.startsWith("="))
+      entries.push({ cells, typed, isMoved: about.startsWith(FILLED_DOWN), movingToo: new Set() }); // prettier-ignore
     // A long formula goes on in the next rows.
     else if (cells === "" && typed !== "" && last !== undefined) last.typed += typed;
   }
-  return new Map(entries.flatMap(({ cells, typed, about }) => formulasOf(cells, typed, about.startsWith(FILLED_DOWN))));
+  return entries;
 }
 
-function formulasOf(cells: string, typed: string, isFilledDown: boolean): [string, string][] {
+function formulasOf({ cells, typed, isMoved, movingToo }: Entry): [string, string][] {
   const area = cellArea(cells);
   if (area === undefined) return [];
-  if (!isFilledDown) return [[cellAt(area.row, area.column), typed]];
-  return cellsOfArea(area).map(([cell = ""], down) => [cell, slideFormula(typed, { rows: down, columns: 0 }, new Set())]);
+  if (!isMoved) return [[cellAt(area.row, area.column), typed]];
+  return cellsOfArea(area).flatMap((row, down) => row.map((cell, across): [string, string] => [cell, movedFormula(typed, { rows: down, columns: across }, movingToo)])); // prettier-ignore
 }

@@ -8,6 +8,7 @@ import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
 import { gatherSteps } from "./engine/asOneStep";
 import { bracketNames } from "./engine/bracketNames";
+import { calculateMovedCells } from "./engine/calculateMovedCells";
 import { calculateWhatDepends } from "./engine/calculateWhatDepends";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
@@ -70,6 +71,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   keepRulesOffTheSheet(injector);
   answerWhateverIsTyped(injector);
   bracketNames(injector);
+  calculateMovedCells(injector);
   calculateWhatDepends(injector);
   rememberFormulas(injector);
   keepDependencies(injector);

@@ -10,6 +10,7 @@ import { gatherSteps } from "./engine/asOneStep";
 import { bracketNames } from "./engine/bracketNames";
 import { calculateMovedCells } from "./engine/calculateMovedCells";
 import { calculateWhatDepends } from "./engine/calculateWhatDepends";
+import { checkEntriesAnew } from "./engine/checkEntriesAnew";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
@@ -18,6 +19,8 @@ import type { HostFunction } from "./HostFunction";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
+import { giveZeroForBlank, keepEmptyTexts, refuseTextConditions } from "./engine/readAsSpreadsheets";
+import { readSigns } from "./engine/readSigns";
 import { answerPlainRules } from "./engine/plainRules";
 import { rememberFormulas, tellFormulasApart } from "./engine/rememberFormulas";
 
@@ -46,6 +49,7 @@ export interface GridSetup {
 export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   compareWhatCellsHold();
+  keepEmptyTexts();
   tellFormulasApart();
   gatherSteps();
   const messages = new ErrorMessages();
@@ -68,7 +72,10 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  refuseTextConditions(injector);
+  giveZeroForBlank(injector);
   keepRulesOffTheSheet(injector);
+  readSigns(injector);
   answerWhateverIsTyped(injector);
   bracketNames(injector);
   calculateMovedCells(injector);
@@ -76,6 +83,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   rememberFormulas(injector);
   keepDependencies(injector);
   answerPlainRules(injector);
+  checkEntriesAnew(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
   const engine: GridEngine = {

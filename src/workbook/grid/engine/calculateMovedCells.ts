@@ -12,14 +12,15 @@ import {
 } from "@univerjs/sheets";
 
 /** What a change that moves cells is told by; a move from one sheet to another names both ends. */
-interface Moved {
+export interface Moved {
   readonly unitId: string;
   readonly subUnitId?: string;
   readonly from?: { readonly subUnitId: string };
   readonly to?: { readonly subUnitId: string };
 }
 
-const MOVE_CELLS: readonly string[] = [
+/** The engine's changes by which cells come into other places. */
+export const MOVE_CELLS: readonly string[] = [
   InsertRowMutation,
   InsertColMutation,
   RemoveRowMutation,
@@ -42,7 +43,7 @@ export function calculateMovedCells(injector: Injector): void {
   injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
     if (!MOVE_CELLS.includes(id)) return;
     const { unitId } = params as Moved;
-    for (const sheet of sheetsOf(params as Moved))
+    for (const sheet of sheetsMoved(params as Moved))
       for (const kept of [spills.getArrayFormulaRange(), spills.getArrayFormulaCellData()]) delete kept[unitId]?.[sheet];
   });
   const find = changes.get.bind(changes);
@@ -59,13 +60,14 @@ export function calculateMovedCells(injector: Injector): void {
   };
 }
 
-const sheetsOf = ({ subUnitId, from, to }: Moved): string[] =>
+/** The sheets on which cells moved. */
+export const sheetsMoved = ({ subUnitId, from, to }: Moved): string[] =>
   [...new Set([subUnitId, from?.subUnitId, to?.subUnitId])].filter((sheet) => sheet !== undefined);
 
 /** Every cell of the sheets that are still there. */
 function wholeSheets(books: IUniverInstanceService, moved: Moved): IUnitRange[] {
   const book = books.getUnit<Workbook>(moved.unitId, UniverInstanceType.UNIVER_SHEET);
-  return sheetsOf(moved).flatMap((sheetId) => {
+  return sheetsMoved(moved).flatMap((sheetId) => {
     const sheet = book?.getSheetBySheetId(sheetId);
     if (!sheet) return [];
     const range = { startRow: 0, startColumn: 0, endRow: sheet.getRowCount() - 1, endColumn: sheet.getColumnCount() - 1 };

@@ -1,8 +1,8 @@
 import { Command } from "commander";
-import { calculationRecord } from "../../sharing/calculationRecord";
-import { filledDownTogether } from "../../sharing/filledDown";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
+import { filledDownTogether } from "../../sharing/record/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
-import { recordRows, type RecordRow } from "../../sharing/recordRows";
+import { recordRows, type RecordRow } from "../../sharing/record/recordRows";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
@@ -46,25 +46,25 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   const sheets = sharedSheets(book, sheet);
   refuseUnfinished(book, sheets, { keepErrors });
   const found = sheets.map((one) => {
-    const formulaCells = filledDownTogether(everyFormulaCell(one.reading));
+    const formulaCells = everyFormulaCell(one.reading);
     if (formulaCells.length === 0) throw new Refusal(noFormulas(one.name));
     book.progress(recording(formulaCells.length));
-    return { sheet: one.name, formulaCells };
+    return { sheet: one.name, formulaCells, rows: one.reading.rows };
   });
   if (target !== undefined) {
     const taken: string[] = [];
-    const plans = found.map(({ sheet: name, formulaCells }) => {
+    const plans = found.map(({ sheet: name, ...calculated }) => {
       const wished = recordName(name, taken);
       taken.push(wished);
-      return calculationRecord({ sheet: name, copy: name, date: terminal.today(), formulaCells }, wished);
+      return calculationRecord({ sheet: name, copy: name, date: terminal.today(), ...calculated }, wished);
     });
     await writeWhole(target, await newFileOf(plans));
     terminal.note(written(target.file));
     if (!json) return;
   }
-  const rows = found.map(({ sheet: name, formulaCells }): { sheet: string; rows: readonly RecordRow[] } => ({
+  const rows = found.map(({ sheet: name, formulaCells, rows: held }): { sheet: string; rows: readonly RecordRow[] } => ({
     sheet: name,
-    rows: recordRows(formulaCells),
+    rows: recordRows(filledDownTogether(formulaCells), held),
   }));
   terminal.answer(
     json ? `${JSON.stringify(rows, undefined, 2)}\n` : `${printable(rows.flatMap((one) => recordLines(one.sheet, one.rows)).join("\n"))}\n`,

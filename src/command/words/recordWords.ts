@@ -1,5 +1,5 @@
 import { plainNumber } from "../../problems/quoted";
-import type { RecordRow } from "../../sharing/recordRows";
+import type { RecordRow } from "../../sharing/record/recordRows";
 
 /** A calculation record as lines of text. */
 export const recordLines = (sheet: string, rows: readonly RecordRow[]): string[] => [

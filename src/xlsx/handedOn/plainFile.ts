@@ -1,8 +1,7 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { plainBanner } from "../../problems/sharedCopyWords";
-import { calculationRecord } from "../../sharing/calculationRecord";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
-import { filledDownTogether } from "../../sharing/filledDown";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
@@ -96,7 +95,7 @@ export async function leavePlainCells(
     const { sheet } = reading;
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells, put };
+    const shared = { sheet, copy: sheet, date, formulaCells, rows: reading.rows, plainCells: plain.cells, put };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     const place = await bannerPlaceIn(file, sheet, reading, false);

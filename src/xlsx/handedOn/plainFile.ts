@@ -13,6 +13,7 @@ import { cellsOfArea } from "../../workbook/cellArea";
 import { WorkbookProblem, type CellReading, type RangeReading } from "../../workbook/Workbook";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
+import { bookAround, type BookAround } from "./bookAround";
 import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { putPlain } from "./putPlain";
@@ -29,6 +30,8 @@ export interface PlainWanted {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
   readonly newerFunctions?: boolean;
+  /** What the formulas may name, of a file that has lost sheets since they were read; left out: what the file has. */
+  readonly around?: BookAround;
   /** The sheets that say what they are and get a record. */
   readonly recorded: readonly string[];
   /** Told before each record is written. */
@@ -53,13 +56,14 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   // A file of its own is named .xlsx, as which programs open none with macros.
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   const recorded = sheets.map(({ sheet }) => sheet);
-  await file.keepSheets(recorded);
+  const around = await bookAround(file, recorded);
   const read: PlainSheet[] = [];
   for (const reading of sheets) {
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: asInFile(reading, held), held });
   }
-  const { plain, put } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
+  await file.keepSheets(recorded);
+  const { plain, put } = await leavePlainCells(file, read, { date, recorded, around, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
   return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
@@ -72,13 +76,14 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
 export async function leavePlainCells(
   file: WorkbookPackage,
   sheets: readonly PlainSheet[],
-  { date, newerFunctions = false, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
+  { date, newerFunctions = false, around: given, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
 ): Promise<PlainMade> {
-  const around = { names: await file.definedNames(), tables: await file.tables() };
+  const around = given ?? (await bookAround(file));
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
-  for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
+  for (const sheet of new Set(around.tables.map((table) => table.sheet)))
+    if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
   const put = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
   await file.noTemplate();
   const before = await file.sheets();

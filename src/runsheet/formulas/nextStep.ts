@@ -1,5 +1,6 @@
 import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
 import { CLOCK } from "../sheet/Columns";
@@ -42,6 +43,13 @@ const needsVessels = (sheet: RunSheet): Condition => {
   return all(is(fn("COUNT", block(sheet, drying)), "=", 0), is(fn("COUNT", across(vessel)), "<", options.replicates));
 };
 
+/** Samples with a weight and no vessel, and one that was added to a run under way, each with the box of its vessel. */
+const withoutVessel = ({ samples, drying, vessel, columns, rows, options }: RunSheet): readonly (readonly [Condition, Cell])[] =>
+  samples.map((sample) => [
+    sample === options.addedSample ? noNumber(vessel(sample)) : all(noNumber(vessel(sample)), is(fn("COUNT", drying.boxes(sample)), ">", 0)),
+    fixed(columns.box(rows.drying.vessel, sample)),
+  ]);
+
 const isDrying = (sheet: RunSheet): Condition => {
   const [first] = sheet.fired;
   return first === undefined ? isNotDry(sheet) : all(isNotDry(sheet), is(fn("COUNT", block(sheet, first)), "=", 0));
@@ -77,6 +85,7 @@ export function nextRow(sheet: RunSheet): Expression {
     [
       [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
       [isAbsent(sheet), 0],
+      [any(...withoutVessel(sheet).map(([isMissing]) => isMissing)), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
       [isDrying(sheet), row(drying)],
       ...(steps === undefined ? [] : ([[steps.before.due, steps.before.row]] as const)),
       ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
@@ -121,6 +130,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       [needsVessels(sheet), words.vessels(working.next)],
       [isAbsent(sheet), words.absent],
       [cannotBe, words.mend],
+      ...withoutVessel(sheet).map(([isMissing, box]) => [isMissing, words.vesselMissing(nameOf(box))] as const),
       ...(heated === undefined ? [] : ([[all(isNotDry(sheet), is(fn("COUNT", block(sheet, heated)), ">", 0)), words.mend]] as const)),
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isLeftOut(sheet, drying)), words.leftOut(working.next)],

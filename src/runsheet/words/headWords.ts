@@ -4,6 +4,7 @@ import { text, type Expression } from "../expressions/Expression";
 export const headWords = {
   next: {
     vessels: (row: Expression) => text`► Next: weigh the empty vessels, row ${row}`,
+    vesselMissing: (name: Expression) => text`► First: type the weight of the empty vessel, ${name}`,
     round: (round: Expression, at: Expression, row: Expression) => text`► Next: round ${round}${at}, row ${row}`,
     leftOut: (row: Expression) => text`► First: fill row ${row}, left out above a filled one, or clear what stands below`,
     finishRound: (round: Expression, row: Expression) => text`► Next: finish round ${round}, row ${row}`,

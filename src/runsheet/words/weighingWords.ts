@@ -67,6 +67,7 @@ export const weighingWords = {
     tooSoon: "too soon to tell",
     tooCoarse: "? balance too coarse",
     nothing: "no loss that counts",
+    notJudged: (why: string) => `? ${why}`,
     lost: (grams: Expression) => text`lost ${grams} g`,
     losing: (grams: Expression) => text`still losing ${grams} g`,
     fireAgain: (grams: Expression) => text`lost ${grams} g: fire again`,

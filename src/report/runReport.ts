@@ -1,9 +1,11 @@
+import { otherFormulas } from "../problems/growingProblems";
 import { balanceBlocks } from "../runsheet/blocks/balance/planBalanceSheet";
 import type { BlockCell } from "../runsheet/blocks/Block";
 import { NEXT } from "../runsheet/blocks/headBlock";
 import { everyBlock } from "../runsheet/buildRunSheet";
 import { cell } from "../runsheet/expressions/Expression";
 import { nextAsTold } from "../runsheet/reading/readHead";
+import { formulasNotOwn } from "../runsheet/reading/formulasNotOwn";
 import type { BalanceSheet } from "../runsheet/sheet/BalanceSheet";
 import { LABEL } from "../runsheet/sheet/Columns";
 import type { RunSheet } from "../runsheet/sheet/RunSheet";
@@ -60,6 +62,7 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
       fact(words.setup.sheet, reading.sheet),
       fact(words.setup.made, extras.date),
     ),
+    paragraph(otherFormulas(formulasNotOwn(reading)), "failed"),
     head(sheet, shown),
     section(
       words.results,

@@ -131,7 +131,7 @@ const ofRounds = [
 
 export const timeSlips: readonly TypedSlip[] = [...ofFires, ...ofRounds];
 // Tables of every other kind are asked by the same formulas.
-const EACH_TABLE: readonly RunKind[] = ["drying", "ashing", "staged"];
+const EACH_TABLE: readonly RunKind[] = ["drying", "ashing"];
 /** For spreadsheets, which take their time. */
 export const slipsOfEachTable = timeSlips.filter(({ options }) => EACH_TABLE.includes(options.kind));
 /** Rows that tell nothing against the times may still say what was not seen. */

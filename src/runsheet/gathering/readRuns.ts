@@ -1,6 +1,7 @@
 import type { RangeReading } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
 import { recorded } from "../growing/record";
+import { formulasNotOwn } from "../reading/formulasNotOwn";
 import { HeldCells } from "./HeldCells";
 import { heldAgain } from "./heldAgain";
 import { readOlderRun } from "./readOlderRun";
@@ -19,6 +20,8 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     const rows = readRun(sheet, held) ?? readOlderRun(sheet, held) ?? [];
     if (recorded(reading)?.kind === "balance") return { sheet, why: gatherWords.leftOut.balance };
     if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
+    const others = formulasNotOwn(reading);
+    if (others.length > 0) return { sheet, why: gatherWords.leftOut.otherFormulas(others) };
     return rows.some((row) => isLive(held, row)) ? rows : { sheet, why: gatherWords.leftOut.copy };
   });
   const again = heldAgain(sheets.filter((_, index) => !isLeftOut(read[index] ?? [])));

@@ -63,6 +63,10 @@ export const gatherWords = {
     heading: "LEFT OUT",
     balance: "a balance check: it weighs no samples",
     copy: "a copy with values: it follows no correction",
+    otherFormulas: (cells: readonly string[]): string =>
+      cells.length === 1
+        ? `the formula of ${cells[0] ?? ""} is not the sheet's own: mend it there, and gather again`
+        : `the formulas of ${cells[0] ?? ""} and ${cells.length - 1} more are not the sheet's own: mend them there, and gather again`,
     noShares: "no table of shares was found on it",
     heldAgain: (other: string): string => `all its weighings stand on "${other}" too, as after adding a sample: counted there`,
   },

@@ -9,6 +9,8 @@ export const sheetWords = {
     title: "WORKINGS. Nothing to type here; not printed.",
     /** Begins the record of what a sheet was made with, by which it is read again. */
     madeWith: "Retort run sheet 1, made with ",
+    /** Begins what tells the formulas of one version from those of another. */
+    formulas: "Formulas ",
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
     inUse: "samples under way; verdicts not given, for want of Retort",

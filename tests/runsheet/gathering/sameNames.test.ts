@@ -11,10 +11,12 @@ let open: HeadlessWorkbook;
 beforeEach(async () => (open = await openHeadlessWorkbook()));
 afterEach(() => open.close());
 
-const pupil = (sheet: string, name: string) => filled(sheet, charring, (run) => [...weighed(run, [prunings(0.71)]), [run.setup.name(1), name]]);
+const pupil = (sheet: string, name: string, share: number) =>
+  filled(sheet, charring, (run) => [...weighed(run, [prunings(share)]), [run.setup.name(1), name]]);
 
 test("two pupils of one name keep a row each, are numbered and told; the demo's run is left out beside them", async () => {
-  for (const plan of [demoRun, pupil("Run 1", "Asha"), pupil("Run 2", "asha"), pupil("Run 3", "Ben")]) await open.workbook.addSheet(plan);
+  for (const plan of [demoRun, pupil("Run 1", "Asha", 0.71), pupil("Run 2", "asha", 0.72), pupil("Run 3", "Ben", 0.73)])
+    await open.workbook.addSheet(plan);
   const gathered = await gatherRuns(open.workbook);
   expect(gathered).toMatchObject({
     samples: 3,

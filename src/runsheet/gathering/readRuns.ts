@@ -3,6 +3,7 @@ import { gatherWords } from "../words/gatherWords";
 import { recorded } from "../growing/record";
 import { formulasNotOwn } from "../reading/formulasNotOwn";
 import { HeldCells } from "./HeldCells";
+import { joined } from "../expressions/Expression";
 import { heldAgain } from "./heldAgain";
 import { readOlderRun } from "./readOlderRun";
 import { readRun } from "./readRun";
@@ -30,10 +31,23 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     const other = again.get(sheet);
     return other === undefined ? one : { sheet, why: gatherWords.leftOut.heldAgain(other) };
   });
+  const own = setDemoAside(once, sheets.map((reading) => new HeldCells(reading).holds(gatherWords.demoNote))); // prettier-ignore
   return {
-    rows: once.flatMap((one) => (isLeftOut(one) ? [] : one)),
-    leftOut: once.flatMap((one) => (isLeftOut(one) ? [one] : [])),
+    rows: own.flatMap((one) => (isLeftOut(one) ? [] : one)),
+    leftOut: own.flatMap((one) => (isLeftOut(one) ? [one] : [])),
   };
+}
+
+type Read = readonly RunRow[] | LeftOut;
+
+/** The run of the opening workbook counts beside nobody's own; where it is all there is, its samples are named as the demo's. */
+function setDemoAside(read: readonly Read[], isDemo: readonly boolean[]): readonly Read[] {
+  const hasOwn = read.some((one, index) => !isLeftOut(one) && isDemo[index] !== true);
+  return read.map((one, index) => {
+    if (isDemo[index] !== true || isLeftOut(one)) return one;
+    if (hasOwn) return { sheet: one[0]?.sheet ?? "", why: gatherWords.leftOut.demo };
+    return one.map((row) => ({ ...row, name: joined(gatherWords.demo, row.name), isDemo: true as const }));
+  });
 }
 
 const isLeftOut = (one: readonly RunRow[] | LeftOut): one is LeftOut => "why" in one;

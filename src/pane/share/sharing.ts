@@ -6,7 +6,7 @@ import { plainFileMade, rulesStillCall, rulesUnread, takenOutToo, valuesFileMade
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import type { Patience } from "../../sharing/finalValues";
-import { findCalls } from "../../sharing/findCalls";
+import { callingAmong } from "../../sharing/callingRules";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
 import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
@@ -88,6 +88,6 @@ async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
 /** The copy stands by now, so that whatever keeps its rules from being read is no reason to say otherwise. */
 const saidOfRules = (workbook: Workbook, copy: string): Promise<string> =>
   workbook.ruleFormulas(copy).then(
-    (rules) => rulesStillCall(copy, rules.filter((formulas) => formulas.some((formula) => findCalls(formula).length > 0)).length),
+    (rules) => rulesStillCall(copy, callingAmong(rules)),
     () => rulesUnread(copy),
   );

@@ -73,7 +73,8 @@ export const headWords = {
     sample: "sample",
   },
   checks: {
-    absent: "▲ Retort is not here: new entries are not judged, other values stand as shared. Install Retort, or ask for the sheet in plain cells.",
+    // Stands only on a sheet that was shared as it is: values have no formula that could say it, and plain cells judge by themselves.
+    absent: "▲ Retort is not here: losses follow new weights, verdicts and shares do not. Install Retort, or ask for the sheet in plain cells.",
     all: (count: number) => `✓ All ${count} checks are in order.`,
     some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} with nothing to look at yet.`,
     failed: (mark: Expression, failed: Expression, count: number, finding: Expression) => text`${mark} ${failed} of ${count} checks: ${finding}`,

@@ -4,6 +4,7 @@ import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
+import { namesWritten } from "../../sharing/plain/plainNames";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
@@ -84,7 +85,9 @@ export async function leavePlainCells(
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const put = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  const beside = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  // Names are written with the cells, before the rules that use them.
+  const put = { ...beside, namesWritten: [...namesWritten(around.names, plain.names), ...beside.namesWritten] };
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);

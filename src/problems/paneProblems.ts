@@ -57,6 +57,16 @@ export const runCellWords = {
 export const heatingRateMissingInForm = (label: string): string =>
   sentenceAbout(label, "nothing here, though a kiln temperature is given", "Give the rate.");
 
+const FIGURES_CONVERTED = 3;
+
+/** A bare number that is more likely of another unit. @param converted the number in the box's own unit if it is of the other */
+export const unitOrUnit = (label: string, value: number, own: string, other: string, converted: number): string =>
+  sentenceAbout(
+    label,
+    `${plainNumber(value)} may be ${plainNumber(value)} ${own} or ${plainNumber(value)} ${other}`,
+    `Type ${plainNumber(converted, FIGURES_CONVERTED)}, or ${plainNumber(value)} ${own} with its unit.`,
+  );
+
 const IN_PERCENT = 100;
 
 /** A number in a box for percent that is so small that a fraction may be meant: 0.71 for 71 %. */

@@ -178,12 +178,32 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(formulas.length).toBeGreaterThan(30);
     expect(formulas.filter(({ cell }) => !refused(cell))).toEqual([]);
     const ruledCells = areas.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
-    expect(ruledCells).toBe(onPaper.filter(isBox).length + formulas.length);
+    const ofWords = areas.filter(({ allow, range }) => allow.kind === "condition" && allow.condition === `=ISTEXT(${range.split(":")[0] ?? ""})`);
+    const words = ofWords.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
+    expect(ruledCells).toBe(onPaper.filter(isBox).length + formulas.length + words);
+  });
+
+  it("refuses a number over every heading and label, and beside them in the rows of headings and totals", () => {
+    const rules = plan.entryRules.filter(
+      ({ allow, range }) => allow.kind === "condition" && allow.condition === `=ISTEXT(${range.split(":")[0] ?? ""})`,
+    );
+    const isRuled = (cell: string): boolean =>
+      rules.some(({ range }) => {
+        const area = cellArea(range);
+        return area !== undefined && isWithin(area, cell);
+      });
+    const words = plan.cells.filter(({ cell, content }) => typeof content === "string" && isWithin(printed(plan), cell));
+    expect(words.filter((one) => !isBox(one) && !isRuled(one.cell)).map(({ cell }) => cell)).toEqual([]);
+    expect(plan.cells.filter((one) => isBox(one) && isRuled(one.cell))).toEqual([]);
+    const total = plan.cells.find(({ style }) => style === "runTotal");
+    // The boxes' columns in the row of a total hold nothing, and are read with the boxes above.
+    expect(isRuled(`C${rowOf(total?.cell ?? "")}`)).toBe(true);
   });
 
   it("prompts at every box with its unit or what it wants, and stays quiet elsewhere", () => {
     const silent = plan.entryRules.filter(({ prompt }) => prompt === "");
     expect([...new Set(silent.map(({ refusal }) => refusal))].sort()).toEqual([
+      "No number goes here: it would be taken for a weighing. Type it into a box. Esc gives the words back.",
       "Nothing to type here. Boxes stand left of the heavy line. Esc gives the formula back.",
       "This box begins further left: type in its first cell.",
     ]);

@@ -10,6 +10,7 @@ import { type NumberBox, readNumbers } from "./readNumbers";
 import { readPercents } from "./runPlanPercents";
 import { readClock } from "./runPlanClock";
 import { minutesDoubted, withoutHours } from "./runPlanHours";
+import { unitDoubted, withoutUnits } from "./runPlanUnits";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
 
@@ -106,7 +107,7 @@ const NOT_HEATED = { expectedLoss: "", kiln: "", heatingRate: "", holdMinutes: "
 
 /** Reads the planning boxes and plans the run. The kiln's boxes count only for a run that goes on after drying. */
 export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
-  const form = has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED };
+  const form = withoutUnits(has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED });
   const areRepeats = form.replicates !== "1" && form.samplesAre === "repeats";
   const degrees = asDegrees(form.degrees);
   const labels = planLabels(degrees);
@@ -127,6 +128,8 @@ export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
   const { kiln, heatingRate, replicates, ovenCelsius: oven, ...others } = read.numbers;
   const kilnProblem = kilnProblemOf(labels, degrees, read.numbers);
   if (kilnProblem !== undefined) return kilnProblem;
+  const doubted = unitDoubted(labels, degrees, given, read.numbers);
+  if (doubted !== undefined) return doubted;
   const wanted: RunWanted = {
     ...others,
     ...percents,

@@ -39,6 +39,42 @@ function made(typed: Partial<RunPlanForm> = {}): PlanMade {
   return outcome;
 }
 
+describe("a number that is likely of another unit", () => {
+  const KILN = { kiln: "450" };
+  test.each<[Partial<RunPlanForm>, string]>([
+    [{ ...KILN, heatingRate: "600" }, "Heating (°C/min): 600 may be 600 °C/min or 600 °C/h. Type 10, or 600 °C/min with its unit."],
+    [{ ...KILN, heatingRate: "60" }, "Heating (°C/min): 60 may be 60 °C/min or 60 °C/h. Type 1, or 60 °C/min with its unit."],
+    [
+      { kiln: "842", degrees: "F", heatingRate: "100" },
+      "Heating (°F/min): 100 may be 100 °F/min or 100 °F/h. Type 1.67, or 100 °F/min with its unit.",
+    ],
+    [{ holdMinutes: "1" }, "Hold (min): 1 may be 1 min or 1 h. Type 60, or 1 min with its unit."],
+    [{ holdMinutes: "0,5" }, "Hold (min): 0.5 may be 0.5 min or 0.5 h. Type 30, or 0.5 min with its unit."],
+    [{ repeatability: "10" }, "Repeatability (g): 10 may be 10 g or 10 mg. Type 0.01, or 10 g with its unit."],
+    [{ repeatability: "20", kind: "drying" }, "Repeatability (g): 20 may be 20 g or 20 mg. Type 0.02, or 20 g with its unit."],
+    [{ readability: "0.0001", repeatability: "0.2" }, "Repeatability (g): 0.2 may be 0.2 g or 0.2 mg. Type 0.0002, or 0.2 g with its unit."],
+  ])("%j is asked about", (typed, problem) => {
+    expect(withTyped(typed)).toEqual({ problem, field: Object.keys(typed).find((name) => problem.includes(LABELS[name] ?? "-")) });
+    expect(runPlanText(withTyped(typed))).toEqual(["Mend the marked entry to see the plan."]);
+  });
+
+  const LABELS: Readonly<Record<string, string>> = { heatingRate: "Heating (", holdMinutes: "Hold (", repeatability: "Repeatability (" };
+
+  test.each<[Partial<RunPlanForm>]>([
+    [{ heatingRate: "600 °C/min" }],
+    [{ heatingRate: "60/min" }],
+    [{ heatingRate: "20" }],
+    [{ holdMinutes: "1 min" }],
+    [{ holdMinutes: "0" }],
+    [{ holdMinutes: "30 minutes" }],
+    [{ repeatability: "10 g" }],
+    [{ repeatability: "0.1" }],
+    [{ kind: "drying", heatingRate: "600", holdMinutes: "1" }],
+  ])("%j is taken", (typed) => {
+    expect(withTyped(typed)).not.toHaveProperty("problem");
+  });
+});
+
 describe("readRunPlanForm(form)", () => {
   test("hands percent on as fractions and plans the run", () => {
     const wanted = {

@@ -172,11 +172,12 @@ describe("The boxes of a run sheet", () => {
     for (const rule of own) expect(rule).toMatchObject({ allow: { kind: "number", atLeast, atMost }, prompt, refusal });
   });
 
-  it("takes minutes from 0 to a quarter of a year where rounds are timed so", () => {
+  // A clock time is a part of a day to the minute, which no count of minutes is likely to be: 0.3958333 for 9:30, but not 0.5 or 0.25.
+  it("takes minutes from 0 to a quarter of a year where rounds are timed so, and no clock time", () => {
     const rule = buildRunSheet({ ...USUAL, timing: "minutes" }).entryRules.find(({ promptTitle }) => promptTitle === "Minutes");
     expect(rule).toMatchObject({
-      allow: { kind: "number", atLeast: 0, atMost: 131_400 },
-      refusal: "Type whole or decimal minutes since round 1, 0 or more.",
+      allow: { kind: "condition", condition: expect.stringMatching(/^=IF\(ISNUMBER\(B12\),AND\(B12>=0,B12<=131400,.*=0\),FALSE\)$/) as unknown },
+      refusal: "Type minutes since round 1 as a number, such as 30; a clock time such as 9:30 is none on this sheet.",
     });
   });
 

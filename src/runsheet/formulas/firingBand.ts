@@ -32,11 +32,11 @@ export function firingBandCells({ rows, columns }: RunSheet): FiringBandCells {
 }
 
 /** Of the last table that anything was weighed in, else of the first. */
-function underWay(sheet: RunSheet, of: (table: Fired) => Expression): Expression {
-  const [first, ...later] = bandedFirings(sheet);
-  if (first === undefined) throw new Error("no firings");
-  return later.reduce((before, table) => when(is(fn("COUNT", block(sheet, table)), ">", 0), of(table), before), of(first));
-}
+const underWay = (sheet: RunSheet, of: (table: Fired) => Expression): Expression =>
+  bandedFirings(sheet).reduce<Expression>(
+    (before, table, index) => (index === 0 ? of(table) : when(is(fn("COUNT", block(sheet, table)), ">", 0), of(table), before)),
+    BELOW_ZERO,
+  );
 
 // What counts of a weighing is text while its vessel, or a zero of its row, is not known.
 const weighs = (table: Fired, sample: number): Condition =>

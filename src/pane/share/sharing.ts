@@ -1,6 +1,6 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
-import { plainFileMade, rulesStillCall, rulesUnread, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import type { Patience } from "../../sharing/finalValues";
 import { findCalls } from "../../sharing/findCalls";
@@ -41,8 +41,9 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
     const asked = { ...wanted, ...lookingAt(wanted), sheets, date: today() };
     const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
-    const without = takenOutToo(takenOut.map(({ where, what }) => whatTaken(where, what)));
-    return { said: [made, without, whereItIs].filter((sentence) => sentence !== "").join(" ") };
+    const named = (isAlone: boolean): string[] =>
+      takenOut.filter(({ why }) => (why === "notShared") === isAlone).map(({ where, what }) => whatTaken(where, what));
+    return { said: [made, takenOutToo(named(false)), takenOutAlone(named(true)), whereItIs].filter((sentence) => sentence !== "").join(" ") };
   } catch (problem) {
     if (!(problem instanceof NoOwnFile) || all) throw problem;
     const { said, ...others } = await inWorkbook(workbook, wanted);

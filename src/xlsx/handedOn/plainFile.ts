@@ -16,6 +16,7 @@ import { addPlanned } from "../planned/addPlanned";
 import { bookAround, type BookAround } from "./bookAround";
 import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
+import { leaveAlone } from "./leaveAlone";
 import { putPlain } from "./putPlain";
 import { putRules, takenOut } from "./putRules";
 import type { Handed } from "./valuesFile";
@@ -30,8 +31,8 @@ export interface PlainWanted {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
   readonly newerFunctions?: boolean;
-  /** What the formulas may name, of a file that has lost sheets since they were read; left out: what the file has. */
-  readonly around?: BookAround;
+  /** For a file that has lost sheets since its cells were read: what the formulas may name, and what became of the rules before; left out: as the file is. */
+  readonly alone?: { readonly around: BookAround; readonly rules: RulesPut };
   /** The sheets that say what they are and get a record. */
   readonly recorded: readonly string[];
   /** Told before each record is written. */
@@ -62,8 +63,9 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: asInFile(reading, held), held });
   }
+  const rules = await leaveAlone(file, recorded, {}, around);
   await file.keepSheets(recorded);
-  const { plain, put } = await leavePlainCells(file, read, { date, recorded, around, ...(between && { between }) });
+  const { plain, put } = await leavePlainCells(file, read, { date, recorded, alone: { around, rules }, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
   return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
@@ -76,15 +78,15 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
 export async function leavePlainCells(
   file: WorkbookPackage,
   sheets: readonly PlainSheet[],
-  { date, newerFunctions = false, around: given, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
+  { date, newerFunctions = false, alone, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
 ): Promise<PlainMade> {
-  const around = given ?? (await bookAround(file));
+  const around = alone?.around ?? (await bookAround(file));
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const put = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  const put = alone?.rules ?? (await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions })); // prettier-ignore
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);

@@ -12,7 +12,9 @@ import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
 import { bannerPlaceIn, putBanner } from "./putBanner";
-import { putRules, takenOut } from "./putRules";
+import { bookAround } from "./bookAround";
+import { leaveAlone, underNames } from "./leaveAlone";
+import { takenOut } from "./putRules";
 
 export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
 
@@ -65,14 +67,18 @@ export async function leaveValues(
 ): Promise<{ readonly made: readonly ValuesMade[]; readonly put: RulesPut }> {
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   await file.noTemplate();
-  await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
+  const kept = sheets.map(({ reading }) => reading.sheet);
+  // A copy takes no entries.
+  for (const sheet of kept) await file.takeEntryRules(sheet);
+  const alone = await leaveAlone(file, kept, {}, await bookAround(file, kept));
+  const put = underNames(alone, new Map(sheets.map(({ reading: { sheet }, copy }) => [sheet, copy])));
+  await file.keepSheets(kept);
   const printed = await boxLooks(file);
   for (const { reading } of sheets) {
     await freeze(file, reading.sheet, printed);
     await between();
   }
   await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
-  const put = await putRules(file, sheets.map(({ copy }) => copy)); // prettier-ignore
   const made: ValuesMade[] = [];
   const records: SheetPlan[] = [];
   const taken = (await file.sheets()).map(({ name }) => name);

@@ -4,9 +4,11 @@ import type { FileParts } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";
 import { sharedTexts, type SharedText } from "../parts/sharedTexts";
 import { addSheetsOf, openStyles } from "./addSheets";
+import { goneBeside, isNameGone } from "./alone/goneWith";
+import { standAlone, type TakenAlone } from "./alone/standAlone";
 import { orderSheets, renameSheets } from "./arrangeSheets";
 import { dropCalculationChain } from "./calculationChain";
-import type { CellChange } from "./CellChange";
+import type { CellChange, FileValue } from "./CellChange";
 import { changeCells } from "./changeCells";
 import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
@@ -115,6 +117,25 @@ export class WorkbookPackage {
     const frozen = await this.parts.whole(() => keepSheets(this, names));
     this.texts = undefined;
     return frozen;
+  }
+
+  /**
+   * Makes what stands beside the cells of some sheets do without the others, before those go.
+   * @param valuesOf the values of a range that goes, row by row
+   * @returns what had to be taken out
+   */
+  standAlone(kept: readonly string[], valuesOf: (formula: string) => readonly FileValue[] | undefined): Promise<readonly TakenAlone[]> {
+    return this.parts.whole(() => standAlone(this.parts, kept, valuesOf));
+  }
+
+  /** Tells of a defined name, given with the sheet that alone knows it, whether it goes once these sheets alone are kept. */
+  async namesGoing(kept: readonly string[]): Promise<(name: string, sheet: string | undefined) => boolean> {
+    const outline = await workbookOutline(this.parts);
+    const gone = goneBeside(outline, kept);
+    const going = outline.names.filter((one) => isNameGone(outline, one, gone));
+    const keyOf = (name: string, sheet: string | undefined): string => `${sheet ?? ""}!${name}`;
+    const keys = new Set(going.map(({ name, sheet }) => keyOf(name, sheet === undefined ? undefined : outline.sheets[sheet]?.name)));
+    return (name, sheet) => keys.has(keyOf(name, sheet));
   }
 
   /** Gives sheets other names, also in every formula, link, chart and name of the file. @param names new names by the old ones */

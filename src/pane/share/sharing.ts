@@ -1,6 +1,7 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
 import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import { signatureGone } from "../../problems/signatureWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import type { Patience } from "../../sharing/finalValues";
 import { findCalls } from "../../sharing/findCalls";
@@ -39,11 +40,15 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   try {
     const sheets = all ? await workbook.sheetNames() : [sheet];
     const asked = { ...wanted, ...lookingAt(wanted), sheets, date: today() };
-    const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, asked);
+    const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
     const named = (isAlone: boolean): string[] =>
       takenOut.filter(({ why }) => (why === "notShared") === isAlone).map(({ where, what }) => whatTaken(where, what));
-    return { said: [made, takenOutToo(named(false)), takenOutAlone(named(true)), whereItIs].filter((sentence) => sentence !== "").join(" ") };
+    return {
+      said: [made, takenOutToo(named(false)), takenOutAlone(named(true)), wasSigned === true ? signatureGone : "", whereItIs]
+        .filter((sentence) => sentence !== "")
+        .join(" "),
+    };
   } catch (problem) {
     if (!(problem instanceof NoOwnFile) || all) throw problem;
     const { said, ...others } = await inWorkbook(workbook, wanted);

@@ -68,7 +68,8 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   const { plain, put } = await leavePlainCells(file, read, { date, recorded, alone: { around, rules }, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
-  return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
+  const wasSigned = await file.isSigned();
+  return { content: await file.bytes(), wasSigned, cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
 }
 
 /**

@@ -16,7 +16,7 @@ import { bookAround } from "./bookAround";
 import { leaveAlone, underNames } from "./leaveAlone";
 import { takenOut } from "./putRules";
 
-export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
+export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut" | "wasSigned">;
 
 /** A sheet that becomes a copy, and the name of the copy. */
 export interface Copied {
@@ -52,7 +52,8 @@ export interface ValuesWanted {
 export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
   const { made, put } = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
-  return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
+  const wasSigned = await file.isSigned();
+  return { content: await file.bytes(), wasSigned, cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
 }
 
 /**

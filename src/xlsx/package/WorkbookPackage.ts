@@ -25,6 +25,7 @@ import { takePivots } from "./pivots";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
 import { changeSheetRules, type RuleChange } from "./sheetRules";
+import { dropSignatures, isSigned } from "./signature";
 import { showSheet } from "./showSheet";
 import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
@@ -38,7 +39,7 @@ import type { TablePlace } from "../../sharing/plain/Surroundings";
 /**
  * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written
  * as the bytes it came as: charts, tables, comments, rules for colouring, hidden sheets, pictures, settings of printers, macros. A file with
- * macros keeps its kind, and so has to keep the ending of its name. What is signed loses nothing but the signature's truth.
+ * macros keeps its kind, and so has to keep the ending of its name. A signature goes with the first change, since it would hold no longer.
  */
 export class WorkbookPackage {
   private texts: readonly SharedText[] | undefined;
@@ -93,6 +94,7 @@ export class WorkbookPackage {
 
   /** Looks that differ from others of the file: for each, the number of the look it comes from and what is another. @returns their numbers */
   async addLooks(wanted: readonly (readonly [base: number, change: LookChange])[]): Promise<readonly number[]> {
+    if (wanted.length === 0) return [];
     const { part, styles } = await openStyles(this.parts);
     const looks = wanted.map(([base, change]) => changedLook(styles, base, change));
     await this.parts.edit(part, styles.edits());
@@ -259,7 +261,14 @@ export class WorkbookPackage {
     return calculateOnOpening(this.parts);
   }
 
-  bytes(): Promise<Uint8Array<ArrayBuffer>> {
+  /** True for a file with a digital signature over its parts. */
+  isSigned(): Promise<boolean> {
+    return isSigned(this.parts);
+  }
+
+  /** The file; a changed one is no longer signed. */
+  async bytes(): Promise<Uint8Array<ArrayBuffer>> {
+    if (this.parts.isChanged) await dropSignatures(this.parts);
     return this.parts.bytes();
   }
 

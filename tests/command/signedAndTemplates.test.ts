@@ -97,3 +97,13 @@ describe("a formula that cannot be read", () => {
     expect((await ran(...asked, files.at("other.xlsx"))).code).toBe(0);
   });
 });
+
+test.each([
+  [["share", "--as", "values"], "nothing was shared. Name the sheet with --sheet to share it"],
+  [["report", "-o", "x.html"], "nothing was reported. Name the sheet with --sheet to report it"],
+  [["record"], "nothing was recorded. Name the sheet with --sheet to record it"],
+])("%j of a workbook without our functions says what was not done", async ([command = "", ...options], said) => {
+  const book = files.put("none.xlsx", packageOf({ sheets: { Tray: '<row r="1"><c r="A1"><v>1</v></c></row>' } }));
+  const { code, notes } = await ran(command, book, ...options.map((one) => (one === "x.html" ? files.at(one) : one)));
+  expect({ code, notes }).toEqual({ code: 1, notes: expect.stringContaining(said) });
+});

@@ -42,8 +42,8 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
   if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(target.file, ".xlsx"));
   if (target !== undefined) await checkTarget(target);
-  const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet) });
-  const sheets = sharedSheets(book, sheet);
+  const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet, "record") });
+  const sheets = sharedSheets(book, sheet, "record");
   refuseUnfinished(book, sheets, { keepErrors });
   const found = sheets.map((one) => {
     const formulaCells = everyFormulaCell(one.reading);

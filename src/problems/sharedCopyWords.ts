@@ -8,6 +8,10 @@ export const valuesBanner = (date: string): string => `Values of ${date}; does n
 export const plainBanner = (date: string, fixed: number): string =>
   `Plain cells of ${date}; lives without Retort; ${fixed === 0 ? "no cell" : counted(fixed, "cell")} fixed`;
 
+/** The same behind the title of a run sheet, which stays. */
+export const plainBannerBeside = (title: string, date: string, fixed: number): string =>
+  `${title}: plain cells of ${date}, ${fixed === 0 ? "none" : fixed} fixed`;
+
 export const valuesFileMade = (file: string, cells: number): string =>
   `Made ${file}: ${cells === 0 ? "no cell held a formula" : `${counted(cells, "formula cell")} became ${cells === 1 ? "a value" : "values"}`}. Your own workbook is as it was.`;
 

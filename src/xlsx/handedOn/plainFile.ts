@@ -1,5 +1,5 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
-import { plainBanner } from "../../problems/sharedCopyWords";
+import { plainBanner, plainBannerBeside } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { findCalls } from "../../sharing/findCalls";
@@ -102,8 +102,9 @@ export async function leavePlainCells(
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     const place = await bannerPlaceIn(file, sheet, reading, false);
-    const holds = reading.rows.some((row) => row.some((one) => one.cell === place && (one.value ?? "") !== ""));
-    await putBanner(file, sheet, place, plainBanner(date, fixed), holds);
+    const title = reading.rows.flat().find(({ cell }) => cell === place)?.value ?? "";
+    const words = title === "" ? plainBanner(date, fixed) : plainBannerBeside(String(title), date, fixed);
+    await putBanner(file, sheet, place, words, title !== "");
     await between();
   }
   // All at once: each time goes through the looks of the whole file.

@@ -1,6 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { ArgumentProblem } from "../problems/ArgumentProblem";
-import { damagedPart, notAWorkbookFile } from "../problems/fileProblems";
+import { damageInWords } from "../xlsx/parts/damageInWords";
 import { VERSION } from "../sharing/record/calculationRecord";
 import { WorkbookProblem } from "../workbook/Workbook";
 import { explainCommand } from "./explain/explainCommand";
@@ -32,12 +32,10 @@ export async function runCommand(words: readonly string[], terminal: Terminal): 
 }
 
 function sentenceOf(problem: unknown): string {
-  if (problem instanceof DamagedFile) return damagedFile(problem);
+  if (problem instanceof DamagedFile) return damageInWords(problem);
   const isOurs = [Refusal, WrongUsage, WorkbookProblem, ArgumentProblem].some((kind) => problem instanceof kind);
   return isOurs ? (problem as Error).message : internalError(problem instanceof Error ? (problem.stack ?? problem.message) : String(problem));
 }
-
-const damagedFile = ({ part, message }: DamagedFile): string => (part === undefined ? notAWorkbookFile : damagedPart(part, message));
 
 function program(terminal: Terminal): Command {
   const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);

@@ -8,6 +8,10 @@ export const valuesBanner = (date: string): string => `Values of ${date}; does n
 export const plainBanner = (date: string, fixed: number): string =>
   `Plain cells of ${date}; lives without Retort; ${fixed === 0 ? "no cell" : counted(fixed, "cell")} fixed`;
 
+/** The same behind the title of a run sheet, which stays. */
+export const plainBannerBeside = (title: string, date: string, fixed: number): string =>
+  `${title}: plain cells of ${date}, ${fixed === 0 ? "none" : fixed} fixed`;
+
 export const valuesFileMade = (file: string, cells: number): string =>
   `Made ${file}: ${cells === 0 ? "no cell held a formula" : `${counted(cells, "formula cell")} became ${cells === 1 ? "a value" : "values"}`}. Your own workbook is as it was.`;
 
@@ -25,9 +29,12 @@ export const fixedBecause = (why: string): string => `fixed at its value: ${why}
 /** What the record and the pane say of rules and names that call Retort and stand in no cell. */
 export const rulesOfSheet = {
   heading: "Rules and names",
-  about: "No cell: a rule of the sheet or a name of the workbook that called Retort.",
+  about: "No cell: a rule of the sheet, a name of the workbook or a link or chart that called Retort or read a sheet which is not in this file.",
 } as const;
-export const RULE_KINDS = { colouring: "colours cells", entry: "checks entries", name: "defined name" } as const;
+export const RULE_KINDS = {
+  ...{ colouring: "colours cells", entry: "checks entries", name: "defined name" },
+  ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", pivot: "pivot table" },
+} as const;
 export const takenOutBecause = (why: string): string => `taken out: ${why}`;
 
 // As many as a message can hold; the record lists all.
@@ -38,6 +45,12 @@ export const takenOutToo = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
     : `Taken out, because ${taken.length === 1 ? "it calls" : "they call"} Retort and ${taken.length === 1 ? "has" : "have"} no plain form: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}. The record says why.`;
+
+/** @param taken as takenOutToo has it */
+export const takenOutAlone = (taken: readonly string[]): string =>
+  taken.length === 0
+    ? ""
+    : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}.`;
 
 /** @param rules of the copy that call us, for a copy within the workbook keeps them as they are */
 export const rulesStillCall = (copy: string, rules: number): string =>

@@ -19,7 +19,7 @@ const COLUMNS_NEEDED = 5;
 /**
  * Where a copy says what it is: a blank cell in view. Above what stands on the sheet, else in a blank row near the top, else in a gap of a row near
  * the top, else to the right of the first row and of what its last text runs on over, and where that is out of view in a blank row of the first screen. A run sheet that calculates on has no such gap: there the
- * banner takes the printed title, unless somebody wrote one of their own. A cell that a formula refers to is left blank on a copy that calculates:
+ * banner stands behind the printed title in its cell, unless somebody wrote one of their own. A cell that a formula refers to is left blank on a copy that calculates:
  * the text would count there. No row is put in: the record, the formulas and the printed pages name cells by their places.
  * @param isStill true for a copy that does not calculate: on a run sheet it takes the cell that says what to weigh next, which nobody weighs there
  */

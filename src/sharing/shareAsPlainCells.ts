@@ -1,4 +1,4 @@
-import { makingCopy, plainBanner, readingSheet } from "../problems/sharedCopyWords";
+import { makingCopy, plainBanner, plainBannerBeside, readingSheet } from "../problems/sharedCopyWords";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellsOfArea } from "../workbook/cellArea";
 import { outOfFirstScreen } from "../workbook/OutOfView";
@@ -48,7 +48,9 @@ export async function shareAsPlainCells(
   const plain = plainSheets({ sheets: [{ ...used, sheet: wished }] }, { date, taken });
   const fixedCells = plain.cells.filter(({ kind }) => kind === "fixed");
   const fixed = fixedCells.length;
-  const banner = { range: bannerPlace(used, false, outOfFirstScreen(screen)), values: [[plainBanner(date, fixed)]] };
+  const range = bannerPlace(used, false, outOfFirstScreen(screen));
+  const title = used.rows.flat().find(({ cell }) => cell === range)?.value ?? "";
+  const banner = { range, values: [[title === "" ? plainBanner(date, fixed) : plainBannerBeside(String(title), date, fixed)]] };
   const shared = { sheet: wished, copy: wished, date, formulaCells, rows: used.rows, plainCells: plain.cells };
   await stepTo(patience, makingCopy);
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {

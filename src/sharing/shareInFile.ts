@@ -30,6 +30,8 @@ export interface FileMade {
   readonly fixed: number;
   /** Rules and names that called us and could not stay. */
   readonly takenOut: readonly TakenOut[];
+  /** True where the workbook carried a digital signature, which the file does not. */
+  readonly wasSigned?: boolean;
 }
 
 export interface FileHandedOut extends FileMade {

@@ -1,6 +1,7 @@
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import { download } from "../pane/download";
 import type { GridEngine } from "../workbook/grid/GridEngine";
+import { signatureGone } from "../problems/signatureWords";
 import { notWrittenAnew, writtenAnew } from "../problems/packageProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
 import { enterEdit } from "./grid/cellEditing";
@@ -74,7 +75,7 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
     download(isWhole ? name : FILE_NAME, bytes);
     opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
     saved.set(content);
-    return `Saved ${isWhole ? name : FILE_NAME}.`;
+    return [`Saved ${isWhole ? name : FILE_NAME}.`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
   };
   const mayReplace = async (by: string): Promise<boolean> => {
     enterEdit(engine);

@@ -50,8 +50,8 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
   if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(target.file, ".xlsx"));
   if (target !== undefined) await checkTarget(target);
-  const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet) });
-  const sheets = sharedSheets(book, sheet);
+  const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet, "record") });
+  const sheets = sharedSheets(book, sheet, "record");
   refuseUnfinished(book, sheets, { keepErrors });
   // The file is not written, so that what its rules would become may be put in.
   const put = await putRules(book.file, sheets.map(({ name }) => name)); // prettier-ignore

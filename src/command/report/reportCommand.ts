@@ -39,7 +39,7 @@ export const reportCommand = (terminal: Terminal): Command =>
       if (!/\.html?$/i.test(output)) throw new WrongUsage(wantsEnding(output, ".html"));
       const target = { file: output, inputs: [path], overwrite };
       await checkTarget(target);
-      const wanted = (of: Pick<Book, "sheets">): readonly BookSheet[] => sharedSheets(of, sheet === undefined ? [] : [sheet]).slice(0, 1);
+      const wanted = (of: Pick<Book, "sheets">): readonly BookSheet[] => sharedSheets(of, sheet === undefined ? [] : [sheet], "report").slice(0, 1);
       const book = await openBook(terminal, path, { recalculate, wanted, asSaved: "give --no-recalculate" });
       const shared = wanted(book);
       refuseUnfinished(book, shared, { keepErrors });

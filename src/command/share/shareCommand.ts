@@ -1,6 +1,7 @@
 import { Command, Option } from "commander";
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { counted } from "../../problems/quoted";
+import { signatureGone } from "../../problems/signatureWords";
 import type { ValuesMade } from "../../xlsx/handedOn/valuesFile";
 import type { Book } from "../book/Book";
 import { openBook } from "../book/openBook";
@@ -49,7 +50,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const isPlain = options.as === "plain-cells";
   if (isPlain && options.sheet.length > 0) throw new WrongUsage(SHEET_WITH_VALUES);
   if (!isPlain && newerFunctions) throw new WrongUsage(NEWER_WITH_PLAIN);
-  const output = options.output ?? besideFile(path, isPlain ? PLAIN_FILE : VALUES_FILE);
+  const output = options.output ?? besideFile(path, isPlain ? PLAIN_FILE : VALUES_FILE, endingBeside(path));
   const target = { file: output, inputs: [path], overwrite };
   await checkTarget(target);
   const wanted = isPlain ? {} : { wanted: (of: Pick<Book, "sheets">) => sharedSheets(of, options.sheet) };
@@ -66,8 +67,10 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const made = isPlain
     ? { as: options.as, file: output, ...(await asPlainCells(book, { day, newerFunctions, recalculated: recalculate })) }
     : { as: options.as, file: output, ...(await valuesMade(book, shared, { day, recalculated: recalculate })) };
+  const wasSigned = await book.file.isSigned();
   await writeWhole(target, await book.file.bytes());
   terminal.note(written(output));
+  if (wasSigned) terminal.note(signatureGone);
   const hidden = isPlain || options.sheet.length > 0 ? [] : book.sheets.filter((sheet) => sheet.isHidden && hasCalls(sheet));
   if (hidden.length > 0) terminal.note(hiddenLeftOut(hidden.map(({ name }) => name)));
   if (options.json) return terminal.answer(`${JSON.stringify({ ...made, date: day }, undefined, 2)}\n`);
@@ -79,6 +82,10 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
       : [`${counted(made.rewritten, "cell formula")} in built-in functions`, ...fixedCells(made.fixed)];
   terminal.answer(`${printable([...lines, ...rulesLines(made.rules)].join("\n"))}\n`);
 }
+
+/** What is made of a template is a workbook, and a file without an ending gets one. */
+const endingBeside = (path: string): string | undefined =>
+  /\.xls[xm]$/i.test(path) ? undefined : /\.xltm$/i.test(path) ? ".xlsm" : /\.\w+$/.test(path) && !/\.xltx$/i.test(path) ? undefined : ".xlsx";
 
 async function valuesMade(...asked: Parameters<typeof asValues>): Promise<{ readonly sheets: readonly ValuesMade[]; readonly rules: RulesOutcome }> {
   const { made, put } = await asValues(...asked);

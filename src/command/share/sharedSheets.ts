@@ -2,7 +2,7 @@ import { holdsCall } from "../../sharing/findCalls";
 import type { BookSheet } from "../book/Book";
 import { sheetCalled } from "../book/Book";
 import { Refusal } from "../Refusal";
-import { noCallsAtAll, noCallsOfOurs } from "../words/refusals";
+import { DONE, noCallsAtAll, noCallsOfOurs } from "../words/refusals";
 
 /** In its cells, its rules or the names that they use. */
 export const hasCalls = ({ reading, callsBeside }: BookSheet): boolean =>
@@ -12,10 +12,14 @@ export const hasCalls = ({ reading, callsBeside }: BookSheet): boolean =>
  * The sheets that are shared: those named, else every sheet in view with a call of ours.
  * @throws Refusal for a name that no sheet has, and where there is nothing to share
  */
-export function sharedSheets(book: { readonly sheets: readonly BookSheet[] }, named: readonly string[]): readonly BookSheet[] {
+export function sharedSheets(
+  book: { readonly sheets: readonly BookSheet[] },
+  named: readonly string[],
+  command: keyof typeof DONE = "share",
+): readonly BookSheet[] {
   if (named.length > 0) return [...new Set(named.map((name) => sheetCalled(book, name)))];
   const found = book.sheets.filter((sheet) => !sheet.isHidden && hasCalls(sheet));
-  if (found.length === 0) throw new Refusal(noCallsOfOurs);
+  if (found.length === 0) throw new Refusal(noCallsOfOurs(DONE[command]));
   return found;
 }
 

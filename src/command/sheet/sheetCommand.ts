@@ -1,6 +1,8 @@
 import { Command } from "commander";
 import { ArgumentProblem } from "../../problems/ArgumentProblem";
 import { buildRunSheet } from "../../runsheet/buildRunSheet";
+import { checkOptions } from "../../runsheet/options/checkOptions";
+import { heldToChemistry } from "../../runsheet/options/heldToChemistry";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { checkTarget, writeWhole } from "../files/writeWhole";
@@ -47,7 +49,9 @@ export const sheetCommand = (terminal: Terminal): Command =>
 /** @throws WrongUsage naming the option that cannot serve */
 function planned(asked: TypedOptions): SheetPlan {
   try {
-    return buildRunSheet(runSheetOptions(asked));
+    const options = runSheetOptions(asked);
+    heldToChemistry(checkOptions(options));
+    return buildRunSheet(options);
   } catch (problem) {
     throw problem instanceof ArgumentProblem ? new WrongUsage(problem.message) : problem;
   }

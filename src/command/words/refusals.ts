@@ -66,8 +66,16 @@ export const noSuchSheet = (sheet: string, sheets: readonly string[]): string =>
 
 export const noSheets = "This workbook has no sheet with cells.";
 
-export const noCallsOfOurs =
-  "No sheet in view of this workbook holds a Retort function, so nothing was shared. Name the sheet with --sheet to share it all the same.";
+/** @param doing what is not done with the sheet */
+export const noCallsOfOurs = ({ done, doing }: (typeof DONE)[keyof typeof DONE]): string =>
+  `No sheet in view of this workbook holds a Retort function, so nothing was ${done}. Name the sheet with --sheet to ${doing} it all the same.`;
+
+/** What a command does with a sheet. */
+export const DONE = {
+  share: { done: "shared", doing: "share" },
+  report: { done: "reported", doing: "report" },
+  record: { done: "recorded", doing: "record" },
+} as const;
 
 export const noCallsAtAll = "No sheet of this workbook holds a Retort function, so it needs no plain cells and nothing was written.";
 

@@ -1,3 +1,4 @@
+import { WHY_FIXED } from "../../problems/plainCellProblems";
 import { counted } from "../../problems/quoted";
 import { whatTaken, type RULE_KINDS } from "../../problems/sharedCopyWords";
 
@@ -24,13 +25,25 @@ export const fixedCells = (fixed: readonly { readonly cell: string; readonly why
 /** What is said of rules for colouring and entries, and of defined names. */
 export const rulesLines = ({ rewritten, takenOut }: RulesSaid): string[] => [
   ...(rewritten === 0 ? [] : [`${counted(rewritten, "rule")} for colouring or entries in built-in functions`]),
-  ...(takenOut.length === 0
+  ...takenLines(
+    takenOut.filter(({ why }) => why !== WHY_FIXED.notShared),
+    "calls Retort, has no plain form",
+    "call Retort, have no plain form",
+  ),
+  ...takenLines(
+    takenOut.filter(({ why }) => why === WHY_FIXED.notShared),
+    "reads or leads to a sheet that is not in the file",
+    "read or lead to sheets that are not in the file",
+  ),
+];
+
+const takenLines = (taken: RulesSaid["takenOut"], does: string, doing: string): string[] =>
+  taken.length === 0
     ? []
     : [
-        `${takenOut.length} ${takenOut.length === 1 ? "calls Retort, has" : "call Retort, have"} no plain form and ${takenOut.length === 1 ? "was" : "were"} taken out:`,
-        ...takenOut.map(({ what, where, why }) => `  ${whatTaken(where, what)}: ${why}`),
-      ]),
-];
+        `${taken.length} ${taken.length === 1 ? does : doing} and ${taken.length === 1 ? "was" : "were"} taken out:`,
+        ...taken.map(({ what, where, why }) => `  ${whatTaken(where, what)}: ${why}`),
+      ];
 
 interface RulesSaid {
   readonly rewritten: number;

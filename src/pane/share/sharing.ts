@@ -2,7 +2,8 @@ import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTab
 import { notGiven } from "../../explanation/saved/notGiven";
 import { otherFormulas } from "../../problems/growingProblems";
 import { quoted } from "../../problems/quoted";
-import { plainFileMade, rulesStillCall, rulesUnread, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import { signatureGone } from "../../problems/signatureWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import type { Patience } from "../../sharing/finalValues";
@@ -43,10 +44,12 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
     const sheets = all ? await workbook.sheetNames() : [sheet];
     const others: string[] = [];
     const asked = { ...wanted, ...lookingAt(wanted, others), sheets, date: today() };
-    const { fileName, cells, fixed, takenOut, whereItIs } = await shareInFile(workbook, files, asked);
+    const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
-    const without = takenOutToo(takenOut.map(({ where, what }) => whatTaken(where, what)));
-    return { said: [made, without, whereItIs, ...others].filter((sentence) => sentence !== "").join(" ") };
+    const named = (isAlone: boolean): string[] =>
+      takenOut.filter(({ why }) => (why === "notShared") === isAlone).map(({ where, what }) => whatTaken(where, what));
+    const further = [takenOutToo(named(false)), takenOutAlone(named(true)), wasSigned === true ? signatureGone : "", whereItIs, ...others];
+    return { said: [made, ...further].filter((sentence) => sentence !== "").join(" ") };
   } catch (problem) {
     if (!(problem instanceof NoOwnFile) || all) throw problem;
     const { said, ...others } = await inWorkbook(workbook, wanted);

@@ -8,5 +8,6 @@ import type { RunSheetOptions } from "./RunSheetOptions";
  */
 export function heldToChemistry({ formula, residue }: RunSheetOptions): void {
   if (formula !== undefined) parseFormula(formula, "formula");
+  if (residue !== undefined && formula === undefined) parseFormula(residue, "residue");
   if (formula !== undefined && residue !== undefined) decompose(formula, residue, undefined, { start: "formula", residue: "residue" });
 }

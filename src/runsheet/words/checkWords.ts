@@ -133,7 +133,7 @@ export const checkWords = {
   dryness: {
     charredBefore: (sample: number, row: Expression, last: Expression) =>
       doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
-    unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged. Select ${at} and read under This cell why.`)),
+    unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged: a weighing, time or setting is wrong. See ${at}.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>

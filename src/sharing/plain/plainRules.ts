@@ -3,10 +3,11 @@ import type { WhyFixed } from "../../problems/plainCellProblems";
 import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
 import { plainNames, type NameWritten, type PlainNames } from "./plainNames";
-import type { NameReading } from "./PlainReading";
+import type { NameReading, PlainReading } from "./PlainReading";
 import { sourcesOf } from "./change/precedents";
 import { namesOf } from "./ReadSheets";
-import type { PlainOptions } from "./Surroundings";
+import { ruleAlone } from "./ruleAlone";
+import type { PlainOptions, Surroundings, TablePlace } from "./Surroundings";
 
 /** A rule of a sheet for colouring cells or for entries, with its formulas as typed, each beginning with "=". */
 export interface RuleReading {
@@ -15,20 +16,24 @@ export interface RuleReading {
   /** Relative references are those of the first area's first cell: "B4:B9". */
   readonly areas: readonly string[];
   readonly formulas: readonly string[];
+  /** True for entries from a list. */
+  readonly isList?: boolean;
 }
 
-/** What becomes of a rule that calls us: other formulas, as many as before, or why it has to go. */
+/** What becomes of a rule that calls us or reads a sheet that goes: other formulas, as many as before, or why it has to go. */
 export type PlainRule = RuleReading & ({ readonly now: readonly string[] } | { readonly why: WhyFixed });
 
-/** What stands beside the cells of shared sheets and called us. */
+/** What stands beside the cells of shared sheets and called us, or read a sheet that goes. */
 export interface RulesPut {
   readonly rules: readonly PlainRule[];
   readonly namesWritten: readonly NameWritten[];
   readonly namesGone: PlainNames["gone"];
+  /** What is neither rule nor name and could not stay. */
+  readonly others?: readonly TakenOut[];
 }
 
 export interface TakenOut {
-  readonly what: RuleReading["kind"] | "name";
+  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "pivot";
   /** "Tray!D1:D9", or a defined name. */
   readonly where: string;
   readonly why: WhyFixed;
@@ -43,28 +48,34 @@ export function plainRules(
   names: readonly NameReading[],
   sheets: readonly string[],
   options: PlainOptions,
+  { going, tables = [] }: Pick<PlainReading, "going" | "tables"> = {},
 ): (rule: RuleReading) => PlainRule | undefined {
   const { inCells } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
   const [nameAsRead, nameNow] = [namesOf(names), namesOf(inCells)];
+  const tableOf = (name: string): TablePlace | undefined => tables.find((one) => one.name.toLowerCase() === name.toLowerCase());
   return (rule) => {
-    const place = {
+    const place: Surroundings = {
       ...{ sheet: rule.sheet, cell: firstCell(rule.areas), area: firstCell(rule.areas) },
-      ...{ nameOf: nameAsRead, tableOf: () => undefined, spillOf: () => undefined },
+      ...{ nameOf: nameAsRead, tableOf: going === undefined ? () => undefined : tableOf, spillOf: () => undefined },
+      ...(going && { isGone: going.isGone, heldAt: going.heldAt }),
     };
     const now: string[] = [];
-    let isOurs = false;
-    for (const formula of rule.formulas) {
-      if (!sourcesOf(formula, place, sheets).isOurs) {
+    let isOther = false;
+    for (const before of rule.formulas) {
+      const { isOurs, isBeyond } = sourcesOf(before, place, sheets, going?.order);
+      const formula = isBeyond && going !== undefined ? ruleAlone(before, rule, place, sheets) : before;
+      if (formula === undefined) return { ...rule, why: "notShared" };
+      isOther ||= isOurs || formula !== before;
+      if (!isOurs) {
         now.push(formula);
         continue;
       }
-      isOurs = true;
       const plain = plainFormula(formula, { ...place, nameOf: nameNow }, options);
       if (plain.kind === "none") return { ...rule, why: plain.why };
       if (plain.kind === "cells" || plain.isArray || plain.held.length > 0 || holdsList(plain.formula)) return { ...rule, why: "ruleForm" };
       now.push(plain.formula);
     }
-    return isOurs ? { ...rule, now } : undefined;
+    return isOther ? { ...rule, now } : undefined;
   };
 }
 

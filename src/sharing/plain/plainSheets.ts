@@ -111,7 +111,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     if (isBeyond || mayLose) {
       fixed.set(formula.id, isBeyond ? "notShared" : "unseen");
       sources[formula.id] = followedAsRead(source, everyInput);
-      if (source.asRead === undefined) untold.add(formula.id);
+      if (source.isUnseen && source.asRead === undefined) untold.add(formula.id);
     }
     if (!isOurs || isBeyond || mayLose) return;
     const plain = filledDown.plainFormula(formula, nameNow);

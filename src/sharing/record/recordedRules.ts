@@ -3,7 +3,7 @@ import { RULE_KINDS, takenOutBecause } from "../../problems/sharedCopyWords";
 import type { RulesPut } from "../plain/plainRules";
 import { asTyped } from "./recordRows";
 
-/** A rule or name that calls us, as a record lists it. */
+/** A rule or name that calls us or read a sheet that went, as a record lists it. */
 export interface RecordedRule {
   /** The cells of a rule, or what a name is called. */
   readonly where: string;
@@ -13,7 +13,7 @@ export interface RecordedRule {
   readonly now: string;
 }
 
-/** The rules of a copy and the defined names that called us. */
+/** The rules of a copy, what else could not stay, and the defined names that called us. */
 export function recordedRules(copy: string, put: RulesPut | undefined): RecordedRule[] {
   const rules = (put?.rules ?? []).filter(({ sheet }) => sheet === copy);
   return [
@@ -24,6 +24,12 @@ export function recordedRules(copy: string, put: RulesPut | undefined): Recorded
     ...(put?.namesWritten ?? []).map(({ name, now }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
     })),
+    ...(put?.others ?? [])
+      .filter(({ where }) => where.startsWith(`${copy}!`) || where === copy)
+      .map(({ what, where, why }) => ({
+        ...{ where: where.slice(copy.length + 1), kind: RULE_KINDS[what], typed: "" },
+        now: takenOutBecause(WHY_FIXED[why]),
+      })),
     ...(put?.namesGone ?? []).map(({ name, why }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula) },
       now: takenOutBecause(WHY_FIXED[why]),

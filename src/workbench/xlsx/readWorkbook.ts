@@ -1,9 +1,12 @@
+import { isSignedFile } from "../../problems/signatureWords";
 import { datesMoved, noSheetsInFile, notAWorkbookFile, otherFile, readingFailed, tooManySheets, tooMuchInFile } from "../../problems/fileProblems";
 import type { GridName } from "../../workbook/grid/definedNames";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import { typedFormula } from "../../xlsx/formulas/storedFormula";
 import { fileKind } from "./fileKind";
+import { damageInWords } from "../../xlsx/parts/damageInWords";
 import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
+import { isSigned } from "../../xlsx/package/signature";
 import { Findings } from "./reading/Findings";
 import { FormulaReader } from "./reading/FormulaReader";
 import { engineKnows, type EngineKnows } from "./reading/notCalculated";
@@ -46,7 +49,7 @@ export async function readWorkbook(content: Uint8Array<ArrayBuffer>, settings: R
     return await readParts(parts, settings);
   } catch (problem) {
     if (problem instanceof WorkbookProblem) throw problem;
-    if (problem instanceof DamagedFile) throw new WorkbookProblem(notAWorkbookFile);
+    if (problem instanceof DamagedFile) throw new WorkbookProblem(damageInWords(problem));
     throw new WorkbookProblem(readingFailed(String(problem)));
   }
 }
@@ -70,6 +73,7 @@ async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCell
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);
+  if (await isSigned(parts)) findings.note(isSignedFile);
   return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings };
 }
 

@@ -1,5 +1,5 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
-import { plainBanner } from "../../problems/sharedCopyWords";
+import { plainBanner, plainBannerBeside } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { findCalls } from "../../sharing/findCalls";
@@ -17,6 +17,7 @@ import { addPlanned } from "../planned/addPlanned";
 import { bookAround, type BookAround } from "./bookAround";
 import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
+import { leaveAlone } from "./leaveAlone";
 import { putPlain } from "./putPlain";
 import { putRules, takenOut } from "./putRules";
 import type { Handed } from "./valuesFile";
@@ -31,8 +32,8 @@ export interface PlainWanted {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
   readonly newerFunctions?: boolean;
-  /** What the formulas may name, of a file that has lost sheets since they were read; left out: what the file has. */
-  readonly around?: BookAround;
+  /** For a file that has lost sheets since its cells were read: what the formulas may name, and what became of the rules before; left out: as the file is. */
+  readonly alone?: { readonly around: BookAround; readonly rules: RulesPut };
   /** The sheets that say what they are and get a record. */
   readonly recorded: readonly string[];
   /** Told before each record is written. */
@@ -63,11 +64,13 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: asInFile(reading, held), held });
   }
+  const rules = await leaveAlone(file, recorded, {}, around);
   await file.keepSheets(recorded);
-  const { plain, put } = await leavePlainCells(file, read, { date, recorded, around, ...(between && { between }) });
+  const { plain, put } = await leavePlainCells(file, read, { date, recorded, alone: { around, rules }, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
-  return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
+  const wasSigned = await file.isSigned();
+  return { content: await file.bytes(), wasSigned, cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
 }
 
 /**
@@ -77,15 +80,15 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
 export async function leavePlainCells(
   file: WorkbookPackage,
   sheets: readonly PlainSheet[],
-  { date, newerFunctions = false, around: given, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
+  { date, newerFunctions = false, alone, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
 ): Promise<PlainMade> {
-  const around = given ?? (await bookAround(file));
+  const around = alone?.around ?? (await bookAround(file));
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const beside = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  const beside = alone?.rules ?? (await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions })); // prettier-ignore
   // Names are written with the cells, before the rules that use them.
   const put = { ...beside, namesWritten: [...namesWritten(around.names, plain.names), ...beside.namesWritten] };
   await file.noTemplate();
@@ -102,8 +105,9 @@ export async function leavePlainCells(
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     const place = await bannerPlaceIn(file, sheet, reading, false);
-    const holds = reading.rows.some((row) => row.some((one) => one.cell === place && (one.value ?? "") !== ""));
-    await putBanner(file, sheet, place, plainBanner(date, fixed), holds);
+    const title = reading.rows.flat().find(({ cell }) => cell === place)?.value ?? "";
+    const words = title === "" ? plainBanner(date, fixed) : plainBannerBeside(String(title), date, fixed);
+    await putBanner(file, sheet, place, words, title !== "");
     await between();
   }
   // All at once: each time goes through the looks of the whole file.

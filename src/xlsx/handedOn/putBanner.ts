@@ -12,7 +12,7 @@ const TITLE_PLACE_SIZE = 8;
 export const bannerPlaceIn = async (file: WorkbookPackage, sheet: string, reading: RangeReading, isStill: boolean): Promise<string> =>
   bannerPlace(reading, isStill, await file.outOfView(sheet));
 
-/** @param inTitlePlace true where the line stands in the place of a run sheet's title, and ends where the next step begins */
+/** @param inTitlePlace true where the line stands behind a run sheet's title, in its cell, and ends where the next step begins */
 export async function putBanner(file: WorkbookPackage, sheet: string, cell: string, words: string, inTitlePlace = false): Promise<void> {
   const [look] = await file.addLooks([[0, inTitlePlace ? { ...BANNER_LOOK, size: TITLE_PLACE_SIZE } : BANNER_LOOK]]);
   await file.changeCells(sheet, [{ cell, content: { kind: "value", value: words }, ...(look !== undefined && { look }) }]);

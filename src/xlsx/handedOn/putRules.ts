@@ -1,16 +1,20 @@
+import type { SheetsGoing } from "../../sharing/plain/PlainReading";
 import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
 import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
 /**
- * Writes the rules for colouring and for entries, and the defined names, that call one of our functions in built-in ones; takes out those that have
- * no such form, which would do nothing without a word.
+ * Writes the rules for colouring and for entries, and the defined names, that call one of our functions in built-in ones, and what rules read on sheets
+ * that go as values; takes out those that have no such form, which would do nothing without a word.
+ * @param going the sheets that are about to go, with the names that stand for them
  */
-export async function putRules(file: WorkbookPackage, sheets: readonly string[], options: PlainOptions = {}): Promise<RulesPut> {
+export async function putRules(file: WorkbookPackage, sheets: readonly string[], options: PlainOptions = {}, going?: SheetsGoing): Promise<RulesPut> {
   const names = await file.definedNames();
-  const { changed, gone } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
-  const plainOf = plainRules(names, sheets, options);
+  const { changed, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
+  const isGoing = going === undefined ? () => false : await file.namesGoing(sheets);
+  const gone = without.filter(({ name }) => !isGoing(name.name, name.sheet));
+  const plainOf = plainRules(names, sheets, options, going && { going, tables: await file.tables() });
   const rules: PlainRule[] = [];
   for (const sheet of sheets)
     await file.changeRules(sheet, (rule) => {
@@ -26,7 +30,8 @@ export async function putRules(file: WorkbookPackage, sheets: readonly string[],
 }
 
 /** What was taken out, and why: the rules by their cells, the names behind them. */
-export const takenOut = ({ rules, namesGone }: RulesPut): readonly TakenOut[] => [
+export const takenOut = ({ rules, namesGone, others = [] }: RulesPut): readonly TakenOut[] => [
   ...rules.flatMap((rule) => ("why" in rule ? [{ what: rule.kind, where: `${rule.sheet}!${rule.areas.join(" ")}`, why: rule.why }] : [])),
+  ...others,
   ...namesGone.map(({ name, why }) => ({ what: "name" as const, where: name.name, why })),
 ];

@@ -12,9 +12,11 @@ import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
 import { bannerPlaceIn, putBanner } from "./putBanner";
-import { putRules, takenOut } from "./putRules";
+import { bookAround } from "./bookAround";
+import { leaveAlone, underNames } from "./leaveAlone";
+import { takenOut } from "./putRules";
 
-export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut">;
+export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut" | "wasSigned">;
 
 /** A sheet that becomes a copy, and the name of the copy. */
 export interface Copied {
@@ -50,7 +52,8 @@ export interface ValuesWanted {
 export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
   const { made, put } = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
-  return { content: await file.bytes(), cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
+  const wasSigned = await file.isSigned();
+  return { content: await file.bytes(), wasSigned, cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
 }
 
 /**
@@ -65,14 +68,18 @@ export async function leaveValues(
 ): Promise<{ readonly made: readonly ValuesMade[]; readonly put: RulesPut }> {
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   await file.noTemplate();
-  await file.keepSheets(sheets.map(({ reading }) => reading.sheet));
+  const kept = sheets.map(({ reading }) => reading.sheet);
+  // A copy takes no entries.
+  for (const sheet of kept) await file.takeEntryRules(sheet);
+  const alone = await leaveAlone(file, kept, {}, await bookAround(file, kept));
+  const put = underNames(alone, new Map(sheets.map(({ reading: { sheet }, copy }) => [sheet, copy])));
+  await file.keepSheets(kept);
   const printed = await boxLooks(file);
   for (const { reading } of sheets) {
     await freeze(file, reading.sheet, printed);
     await between();
   }
   await file.renameSheets(new Map(sheets.flatMap(({ reading: { sheet }, copy }) => (sheet === copy ? [] : [[sheet, copy]]))));
-  const put = await putRules(file, sheets.map(({ copy }) => copy)); // prettier-ignore
   const made: ValuesMade[] = [];
   const records: SheetPlan[] = [];
   const taken = (await file.sheets()).map(({ name }) => name);

@@ -22,6 +22,11 @@ export class EditableParts implements PartSource {
     return new EditableParts(content instanceof FileParts ? content : await FileParts.of(content));
   }
 
+  /** True where a part was changed, added or taken away. */
+  get isChanged(): boolean {
+    return this.written.size > 0 || this.removed.size > 0;
+  }
+
   has(name: string): boolean {
     const key = keyOf(name);
     return this.written.has(key) || (this.original.has(key) && !this.removed.has(key));

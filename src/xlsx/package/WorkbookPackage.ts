@@ -4,9 +4,11 @@ import type { FileParts } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";
 import { sharedTexts, type SharedText } from "../parts/sharedTexts";
 import { addSheetsOf, openStyles } from "./addSheets";
+import { goneBeside, isNameGone } from "./alone/goneWith";
+import { standAlone, type TakenAlone } from "./alone/standAlone";
 import { orderSheets, renameSheets } from "./arrangeSheets";
 import { dropCalculationChain } from "./calculationChain";
-import type { CellChange } from "./CellChange";
+import type { CellChange, FileValue } from "./CellChange";
 import { changeCells } from "./changeCells";
 import { widthEdits } from "./columnWidths";
 import { EditableParts } from "./EditableParts";
@@ -23,6 +25,7 @@ import { takePivots } from "./pivots";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
 import { changeSheetRules, type RuleChange } from "./sheetRules";
+import { dropSignatures, isSigned } from "./signature";
 import { showSheet } from "./showSheet";
 import { spillMark } from "./spillMark";
 import { changedLook, type LookChange } from "./StylesPart";
@@ -36,7 +39,7 @@ import type { TablePlace } from "../../sharing/plain/Surroundings";
 /**
  * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written
  * as the bytes it came as: charts, tables, comments, rules for colouring, hidden sheets, pictures, settings of printers, macros. A file with
- * macros keeps its kind, and so has to keep the ending of its name. What is signed loses nothing but the signature's truth.
+ * macros keeps its kind, and so has to keep the ending of its name. A signature goes with the first change, since it would hold no longer.
  */
 export class WorkbookPackage {
   private texts: readonly SharedText[] | undefined;
@@ -91,6 +94,7 @@ export class WorkbookPackage {
 
   /** Looks that differ from others of the file: for each, the number of the look it comes from and what is another. @returns their numbers */
   async addLooks(wanted: readonly (readonly [base: number, change: LookChange])[]): Promise<readonly number[]> {
+    if (wanted.length === 0) return [];
     const { part, styles } = await openStyles(this.parts);
     const looks = wanted.map(([base, change]) => changedLook(styles, base, change));
     await this.parts.edit(part, styles.edits());
@@ -115,6 +119,25 @@ export class WorkbookPackage {
     const frozen = await this.parts.whole(() => keepSheets(this, names));
     this.texts = undefined;
     return frozen;
+  }
+
+  /**
+   * Makes what stands beside the cells of some sheets do without the others, before those go.
+   * @param valuesOf the values of a range that goes, row by row
+   * @returns what had to be taken out
+   */
+  standAlone(kept: readonly string[], valuesOf: (formula: string) => readonly FileValue[] | undefined): Promise<readonly TakenAlone[]> {
+    return this.parts.whole(() => standAlone(this.parts, kept, valuesOf));
+  }
+
+  /** Tells of a defined name, given with the sheet that alone knows it, whether it goes once these sheets alone are kept. */
+  async namesGoing(kept: readonly string[]): Promise<(name: string, sheet: string | undefined) => boolean> {
+    const outline = await workbookOutline(this.parts);
+    const gone = goneBeside(outline, kept);
+    const going = outline.names.filter((one) => isNameGone(outline, one, gone));
+    const keyOf = (name: string, sheet: string | undefined): string => `${sheet ?? ""}!${name}`;
+    const keys = new Set(going.map(({ name, sheet }) => keyOf(name, sheet === undefined ? undefined : outline.sheets[sheet]?.name)));
+    return (name, sheet) => keys.has(keyOf(name, sheet));
   }
 
   /** Gives sheets other names, also in every formula, link, chart and name of the file. @param names new names by the old ones */
@@ -238,7 +261,14 @@ export class WorkbookPackage {
     return calculateOnOpening(this.parts);
   }
 
-  bytes(): Promise<Uint8Array<ArrayBuffer>> {
+  /** True for a file with a digital signature over its parts. */
+  isSigned(): Promise<boolean> {
+    return isSigned(this.parts);
+  }
+
+  /** The file; a changed one is no longer signed. */
+  async bytes(): Promise<Uint8Array<ArrayBuffer>> {
+    if (this.parts.isChanged) await dropSignatures(this.parts);
     return this.parts.bytes();
   }
 

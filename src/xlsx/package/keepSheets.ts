@@ -6,6 +6,7 @@ import type { EditableParts } from "./EditableParts";
 import { attributeOf, childNamed, elementsOf, readMarkup, removal, withAttributes } from "./markup";
 import { holdsFormulas, mendFormulas } from "./mendFormulas";
 import { reachable, removeParts, unname } from "./namedParts";
+import { goneWith } from "./alone/goneWith";
 import { readsGone, withoutGone, type Gone } from "./namedSheets";
 import type { Edit } from "./partText";
 import { forgetPivotData } from "./pivots";
@@ -52,21 +53,6 @@ export async function takeNames(parts: EditableParts, isTaken: (name: string, sh
   const gone = { sheets: new Set<string>(), names: new Set(taken.map(({ name }) => name.toUpperCase()).filter((name) => !left.has(name))) };
   for (const one of [part, ...(await reachable(parts))])
     if (one === part || holdsFormulas(one)) await mendFormulas(parts, one, (formula) => withoutGone(formula, gone));
-}
-
-/** Names go that a sheet alone knew, that stand for cells of one, or for another name that goes. */
-function goneWith({ sheets, names }: Outline, going: readonly ListedSheet[]): Gone {
-  const goneSheets = new Set(going.map(({ name }) => name.toUpperCase()));
-  const isGoing = (sheet: number | undefined): boolean => sheet !== undefined && goneSheets.has(sheets[sheet]?.name.toUpperCase() ?? "");
-  const goneNames = new Set<string>();
-  for (let known = -1; known < goneNames.size;) {
-    known = goneNames.size;
-    for (const { name, refersTo, sheet } of names) {
-      if (isGoing(sheet) || /^_xlnm\./i.test(name)) continue;
-      if (readsGone(refersTo, { sheets: goneSheets, names: goneNames })) goneNames.add(name.toUpperCase());
-    }
-  }
-  return { sheets: goneSheets, names: goneNames };
 }
 
 /** A formula that reads what goes would make the file a damaged one, or show an error in place of what it showed. */

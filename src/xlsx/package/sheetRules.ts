@@ -4,6 +4,7 @@ import type { EditableParts } from "./EditableParts";
 import { dropEmptyExtensions } from "./entryRules";
 import { attributeOf, childNamed, childrenNamed, elementsOf, escapedText, removal, withAttributes, type Element } from "./markup";
 import type { Edit } from "./partText";
+import { withoutCells } from "./withoutCells";
 
 type RuleInFile = Omit<RuleReading, "sheet">;
 
@@ -41,16 +42,6 @@ export async function changeSheetRules(parts: EditableParts, part: string, chang
   if (out.size > 0) await dropEmptyExtensions(parts, part);
 }
 
-/** The part with blanks in place of its cells, so that everything else keeps its place and few elements are made. */
-function withoutCells(text: string): string {
-  const open = /<(\w+:)?sheetData[\s>]/.exec(text);
-  if (open === null) return text;
-  // One pattern over all of it would take time in proportion to the square of the text.
-  const from = text.indexOf(">", open.index) + 1;
-  const to = text.lastIndexOf(`</${open[1] ?? ""}sheetData`);
-  return to <= from ? text : `${text.slice(0, from)}${" ".repeat(to - from)}${text.slice(to)}`;
-}
-
 function rulesIn(sheet: Element): Found[] {
   const extensions = childrenNamed(sheet, "extLst").flatMap(({ children }) => children);
   const colouring = [
@@ -73,7 +64,8 @@ function rulesIn(sheet: Element): Found[] {
 
 function foundRule(kind: RuleReading["kind"], element: Element, areas: readonly string[], around: readonly Element[]): Found {
   const formulas = formulasIn(element);
-  const rule = { kind, areas, formulas: formulas.map((one) => typedFormula(formulaOf(one))) };
+  const isList = kind === "entry" && attributeOf(element, "type") === "list";
+  const rule = { kind, areas, formulas: formulas.map((one) => typedFormula(formulaOf(one))), ...(isList && { isList }) };
   return { rule, element, formulas, around, id: attributeOf(element, "id") ?? idIn(element) };
 }
 

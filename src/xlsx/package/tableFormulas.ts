@@ -18,19 +18,21 @@ export type ColumnFormula = (formula: string, cells: readonly string[]) => strin
 export async function changeTableFormulas(
   parts: EditableParts,
   sheetPart: string,
-  { column, stillTotals }: { readonly column: ColumnFormula; readonly stillTotals: boolean },
+  { column, stillTotals }: { readonly column: ColumnFormula; readonly stillTotals: boolean | ((formula: string) => boolean) },
 ): Promise<void> {
   for (const { type, target } of await relationshipsOf(parts, sheetPart)) {
     if (type !== "table" || !parts.has(target)) continue;
     const text = await parts.text(target);
     const table = elementsOf(target, text);
     const area = areaNamed(attributeOf(table, "ref") ?? "A1");
-    const [headings, totals] = [Number(attributeOf(table, "headerRowCount") ?? 1), Number(attributeOf(table, "totalsRowCount") ?? 0)];
+    const [headings, totalRows] = [Number(attributeOf(table, "headerRowCount") ?? 1), Number(attributeOf(table, "totalsRowCount") ?? 0)];
     const columns = childNamed(table, "tableColumns");
     const edits = (columns === undefined ? [] : childrenNamed(columns, "tableColumn")).flatMap((element, place): Edit[] => {
-      const cells = cellsOf(area, place, headings, totals);
+      const cells = cellsOf(area, place, headings, totalRows);
       const filled = childrenNamed(element, "calculatedColumnFormula").flatMap((one) => changed(one, column(one.text, cells)));
-      return stillTotals ? [...filled, ...stillTotal(text, element)] : filled;
+      const totals = childrenNamed(element, "totalsRowFormula").map((one) => one.text);
+      const isStill = typeof stillTotals === "boolean" ? stillTotals : totals.some(stillTotals);
+      return isStill ? [...filled, ...stillTotal(text, element)] : filled;
     });
     await parts.edit(target, edits);
   }

@@ -1,5 +1,5 @@
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
-import { tooMuchInFile } from "../../../src/problems/fileProblems";
+import { damagedPart, tooMuchInFile } from "../../../src/problems/fileProblems";
 import { DamagedFile, FileParts } from "../../../src/xlsx/parts/FileParts";
 import { MOST_CELLS } from "../../../src/workbench/xlsx/readWorkbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
@@ -20,6 +20,8 @@ const wide = (text: string): number[] => [...Buffer.from(text, "utf16le")];
 const CONTAINER = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...new Array<number>(504).fill(0)];
 const OPEN_ELSEWHERE = "Open it in the program it comes from, save it as .xlsx and open that here.";
 const CHOOSE_LESS = "Nothing was changed. Take out what is not needed, in the program the file comes from, and open what is left.";
+/** Which part of the file is damaged, as the command line says it. */
+const inCells = (why: string): string => damagedPart("xl/worksheets/sheet1.xml", why);
 const DAMAGED = "This file is not an .xlsx workbook or is damaged, so nothing was changed. Choose a file saved as .xlsx.";
 const XLSX_ALONE = "Choose a file saved as .xlsx.";
 const TEXT =
@@ -76,10 +78,10 @@ test.each<[string, Uint8Array<ArrayBuffer>, string]>([
   ],
   ["a program", bytes([0x7f, 0x45, 0x4c, 0x46, 2, 1, 1, 0]), DAMAGED],
   ["a workbook cut off", small.slice(0, -30), DAMAGED],
-  ["a workbook with a changed byte in its cells", changed(small, "xl/worksheets/sheet1.xml"), DAMAGED],
-  ["a workbook of broken XML", packageOf({ sheets: { Kiln: "<row><c>" } }), DAMAGED],
-  ["a number that is none", packageOf({ sheets: { Kiln: "<row><c><v>1,5</v></c></row>" } }), DAMAGED],
-  ["a shared text that is not there", packageOf({ sheets: { Kiln: '<row><c t="s"><v>7</v></c></row>' } }), DAMAGED],
+  ["a workbook with a changed byte in its cells", changed(small, "xl/worksheets/sheet1.xml"), inCells("Error: Invalid CRC32")],
+  ["a workbook of broken XML", packageOf({ sheets: { Kiln: "<row><c>" } }), inCells("1:42: unexpected close tag.")],
+  ["a number that is none", packageOf({ sheets: { Kiln: "<row><c><v>1,5</v></c></row>" } }), inCells("1,5 is no number")],
+  ["a shared text that is not there", packageOf({ sheets: { Kiln: '<row><c t="s"><v>7</v></c></row>' } }), inCells("no shared text 7")],
   ["no sheet", packageOf({ sheets: {} }), "This workbook has no sheet with cells, so nothing was changed. Choose another file."],
   [
     "very many sheets",

@@ -9,7 +9,7 @@ import type { FormulaSources, Precedent } from "./precedents";
  * more, and as long as nothing else changes, INDIRECT and OFFSET refer to what they did. Where that cannot be told, any input may be one of its own.
  */
 export function followedAsRead(source: FormulaSources, everyInput: () => readonly Precedent[]): FormulaSources {
-  const besides = source.asRead ?? everyInput();
+  const besides = source.isUnseen ? (source.asRead ?? everyInput()) : [];
   return { ...source, precedents: [...source.precedents, ...besides], isUnseen: false };
 }
 

@@ -22,8 +22,8 @@ export interface FormulaSources {
   readonly isOurs: boolean;
   /** True where its text does not show all that it refers to. */
   readonly isUnseen: boolean;
-  /** What else it referred to as the workbook was read, which its text does not show; undefined where that cannot be told. */
-  readonly asRead: readonly Precedent[] | undefined;
+  /** What else it referred to as the workbook was read, where its text does not show it and that can be told. */
+  readonly asRead?: readonly Precedent[];
   /** True where it may refer to any sheet, which one cannot be told. */
   readonly isAnywhere: boolean;
   /** True where it gives something else without any cell changing, such as NOW(). */
@@ -52,10 +52,10 @@ interface Gathered {
 export function sourcesOf(formula: string, place: Surroundings, sheets: readonly string[], order = sheets): FormulaSources {
   const gathered = nothing();
   const tree = formulaTree(formula);
-  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula), asRead: undefined };
+  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula) };
   gather(tree.root, { tree, place, sheets, order, seen: new Set() }, gathered);
   const { picked, isUntold, ...found } = gathered;
-  return { ...found, asRead: isUntold ? undefined : picked };
+  return { ...found, ...(found.isUnseen && !isUntold && { asRead: picked }) };
 }
 
 const nothing = (): Gathered => ({

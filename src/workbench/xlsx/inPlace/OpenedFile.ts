@@ -14,7 +14,7 @@ import { cellDifferences } from "./cellDifferences";
 import { sheetStates, type SheetState } from "./SheetState";
 
 /** The file saved, or why it cannot be saved so that everything in it stays. */
-export type SavedInPlace = { readonly content: Uint8Array<ArrayBuffer> } | { readonly because: string };
+export type SavedInPlace = { readonly content: Uint8Array<ArrayBuffer>; readonly wasSigned: boolean } | { readonly because: string };
 
 /** Changes that move cells: what else the file has on them would stay where it was. */
 const MOVES = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|move-rows|move-columns|move-range|reorder-range)$/;
@@ -70,7 +70,7 @@ export class OpenedFile {
     const because = this.whyNot(now);
     if (because !== undefined) return { because };
     try {
-      return { content: await this.changed(now) };
+      return await this.changed(now);
     } catch (problem) {
       if (problem instanceof WorkbookProblem) return { because: problem.message };
       if (problem instanceof DamagedFile) return { because: [problem.part, problem.message].filter((one) => one !== undefined).join(": ") };
@@ -95,7 +95,7 @@ export class OpenedFile {
     return isSame && JSON.stringify(namesIn(this.engine)) !== this.names ? namesChanged : undefined;
   }
 
-  private async changed(now: readonly SheetState[]): Promise<Uint8Array<ArrayBuffer>> {
+  private async changed(now: readonly SheetState[]): Promise<Extract<SavedInPlace, { readonly content: unknown }>> {
     const file = await WorkbookPackage.of(this.content);
     const renamed = new Map(
       this.states.flatMap(({ id, name }): [string, string][] => {
@@ -124,7 +124,9 @@ export class OpenedFile {
     const isInOrder = (await file.sheets()).filter(({ name }) => names.includes(name)).every(({ name }, place) => name === names[place]);
     // Sheets without cells, which the grid does not show, come behind the others where those were moved.
     if (!isInOrder) await file.orderSheets([...names, ...others]);
-    return file.bytes();
+    const wasSigned = await file.isSigned();
+    const content = await file.bytes();
+    return { content, wasSigned: wasSigned && !(await file.isSigned()) };
   }
 
   private async addSheets(file: WorkbookPackage, now: readonly SheetState[]): Promise<void> {

@@ -1,0 +1,49 @@
+import { relationshipsOf } from "../../parts/relationships";
+import type { FileValue } from "../CellChange";
+import type { EditableParts } from "../EditableParts";
+import { readsGone } from "../namedSheets";
+import { changeTableFormulas } from "../tableFormulas";
+import { workbookOutline } from "../workbookOutline";
+import { goneBeside } from "./goneWith";
+import { stillChart } from "./stillCharts";
+import { stillDrawing } from "./stillDrawing";
+import { takeLinks } from "./takeLinks";
+import { takeSmallCharts } from "./takeSmallCharts";
+
+/** Something beside the cells that could not stay. */
+export interface TakenAlone {
+  readonly what: "link" | "smallChart" | "series";
+  readonly sheet: string;
+  /** Its cell; "" for what stands in none. */
+  readonly cell: string;
+}
+
+/**
+ * Makes what stands beside the cells of some sheets do without every other sheet, before these go: charts are drawn from values of their own, shapes keep
+ * their words, links that lead away and charts in single cells are taken out. Rules and names are not looked at.
+ * @param valuesOf the values of a range that goes, row by row
+ */
+export async function standAlone(
+  parts: EditableParts,
+  kept: readonly string[],
+  valuesOf: (formula: string) => readonly FileValue[] | undefined,
+): Promise<readonly TakenAlone[]> {
+  const outline = await workbookOutline(parts);
+  const gone = goneBeside(outline, kept);
+  const isGone = (formula: string): boolean => formula !== "" && readsGone(formula, gone);
+  const taken: TakenAlone[] = [];
+  const wanted = new Set(kept.map((name) => name.toLowerCase()));
+  for (const { name: sheet, part, kind } of outline.sheets) {
+    if (kind !== "worksheet" || !wanted.has(sheet.toLowerCase())) continue;
+    const note = (what: TakenAlone["what"], cells: readonly string[]): void => void taken.push(...cells.map((cell) => ({ what, sheet, cell })));
+    await changeTableFormulas(parts, part, { column: (formula) => (isGone(formula) ? undefined : formula), stillTotals: isGone });
+    note("link", await takeLinks(parts, part, isGone));
+    note("smallChart", await takeSmallCharts(parts, part, isGone));
+    for (const drawing of (await relationshipsOf(parts, part)).filter(({ type }) => type === "drawing")) {
+      note("link", Array<string>(await stillDrawing(parts, drawing.target, isGone)).fill(""));
+      for (const { type, target } of await relationshipsOf(parts, drawing.target))
+        if (type === "chart" && parts.has(target)) note("series", Array<string>(await stillChart(parts, target, { isGone, valuesOf })).fill(""));
+    }
+  }
+  return taken;
+}

@@ -440,7 +440,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a limit typed as percent",
       all(plum, setting("criterion", "of last"), setting("limit", 0.1)),
-      "? Sample 1: cannot be judged. Select L5 and read under This cell why.",
+      "? Sample 1: cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on L5.",
     ],
   ],
   opened: [

@@ -1,7 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { damagedPart, notAWorkbookFile } from "../problems/fileProblems";
-import { VERSION } from "../sharing/calculationRecord";
+import { VERSION } from "../sharing/record/calculationRecord";
 import { WorkbookProblem } from "../workbook/Workbook";
 import { explainCommand } from "./explain/explainCommand";
 import { recordCommand } from "./record/recordCommand";

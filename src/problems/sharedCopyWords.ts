@@ -49,7 +49,7 @@ export const rulesUnread = (copy: string): string =>
 
 export const whatTaken = (where: string, what: keyof typeof RULE_KINDS): string => `${where} (${RULE_KINDS[what]})`;
 
-const JOINED = "A form that goes on in the next rows is one formula: join them.";
+const JOINED = "Alike formulas are told once, as that of the first cell. A formula that goes on in the next rows is one: join them.";
 
 /** What the calculation record says at its top. */
 export const aboutValues = (sheet: string, copy: string): string =>
@@ -57,8 +57,8 @@ export const aboutValues = (sheet: string, copy: string): string =>
 export const aboutPlainCells = (copy: string): string =>
   `How the cells on "${copy}" are calculated. They go on calculating without Retort; a fixed one says so once an input of it is changed.`;
 export const checkByHand = (copy: string): string =>
-  `To check by hand: put the numbers on "${copy}" into the arithmetic below, or type the last column into a blank cell of that sheet. ${JOINED}`;
-export const formsOnCopy = `The last column is what stands in the cell now, or why its value does. ${JOINED}`;
+  `To check by hand: put the numbers on "${copy}" into the arithmetic below, or type a built-in form into a blank cell of that sheet. ${JOINED}`;
+export const formsOnCopy = `The built-in form is what stands in the cell now, or why its value does. ${JOINED}`;
 export const shownRounded = "A sheet may show a value rounded; it was calculated with all its digits.";
 
 /** What a button says that shares all the same. */

@@ -1,7 +1,7 @@
 import { calculatedInCircle, errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
 import { stepsOf } from "../runsheet/reading/stepsOf";
 import { areaNamed } from "../workbook/areaNamed";
-import { cellsOfArea } from "../workbook/cellArea";
+import { cellAt, cellsOfArea } from "../workbook/cellArea";
 import type { CellContent, CellReading, FrozenArea, RangeReading } from "../workbook/Workbook";
 import { circles } from "./circles";
 import { findCalls, type RetortCall } from "./findCalls";
@@ -14,6 +14,8 @@ export interface FormulaCell {
   readonly label: string;
   /** The step of the work that the cell belongs to on a run sheet: "1 DRYING"; left out on any other sheet. */
   readonly step?: string;
+  /** True where it stands among the workings of a run sheet, beyond what is printed. */
+  readonly isWorking?: true;
   /** As the workbook holds it, beginning with "=". */
   readonly formula: string;
   readonly calls: readonly RetortCall[];
@@ -47,11 +49,22 @@ export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
   const readings = new Map(used.rows.flat().map((reading) => [reading.cell, reading]));
   const withFormulas = [...readings.values()].filter(({ formula }) => formula !== "");
   const labelOf = labelsOf(used);
-  const stepOf = stepsOf(used);
+  const steps = stepsOf(withRange(used));
   return withFormulas.map((reading) => {
     const cell = formulaCell(reading, labelOf(reading), readings);
-    return stepOf === undefined ? cell : { ...cell, step: stepOf(areaNamed(reading.cell).row) };
+    if (steps === undefined) return cell;
+    const { row, column } = areaNamed(reading.cell);
+    return { ...cell, step: steps.headingOf(row), ...(steps.isPrinted(column) ? {} : { isWorking: true }) };
   });
+}
+
+/** Of a file the cells alone are read, without the range that they cover. */
+function withRange(used: RangeReading): RangeReading {
+  if (used.range !== "" || used.rows.length === 0) return used;
+  const areas = used.rows.flat().map(({ cell }) => areaNamed(cell));
+  const last = areas.reduce((so, { row, column }) => ({ row: Math.max(so.row, row), column: Math.max(so.column, column) }), { row: 0, column: 0 });
+  const [top] = areas;
+  return { ...used, range: `A${(top?.row ?? 0) + 1}:${cellAt(last.row, last.column)}` };
 }
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {

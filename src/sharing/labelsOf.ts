@@ -10,22 +10,23 @@ const WORDS_AFTER = /^\d grams$/;
  */
 export function labelsOf({ rows }: Pick<RangeReading, "rows">): (cell: Pick<CellReading, "cell" | "spill">) => string {
   const labels = new Map<string, string>();
-  const headings: string[] = [];
+  const headings = new Map<number, string>();
   for (const row of rows) {
     const [first] = row;
-    if (first !== undefined && isPrinted(first) && cellArea(first.cell)?.column === 0)
-      row.slice(1).forEach(({ cell }, index) => {
-        const heading = headings[index + 1] ?? "";
+    if (first !== undefined && isPrinted(first) && columnOf(first) === 0)
+      row.slice(1).forEach((reading, index) => {
+        const heading = headings.get(columnOf(reading)) ?? "";
         const after = WORDS_AFTER.test(heading) ? row.slice(index + 2).find((one) => isPrinted(one) && typeof one.value === "string") : undefined;
-        if (after !== undefined) labels.set(cell, `${String(after.value)}, ${heading}`);
-        else if (typeof first.value === "string") labels.set(cell, first.value);
-        else if (heading !== "") labels.set(cell, `${heading}, ${first.shown}`);
+        if (after !== undefined) labels.set(reading.cell, `${String(after.value)}, ${heading}`);
+        else if (typeof first.value === "string") labels.set(reading.cell, first.value);
+        else if (heading !== "") labels.set(reading.cell, `${heading}, ${first.shown}`);
       });
-    row.forEach((reading, column) => {
-      if (isPrinted(reading) && typeof reading.value === "string") headings[column] = reading.value;
-    });
+    // A row of a file may leave blank cells out.
+    for (const reading of row) if (isPrinted(reading) && typeof reading.value === "string") headings.set(columnOf(reading), reading.value);
   }
   return ({ cell, spill }) => (spill === "" ? (labels.get(cell) ?? "") : "");
 }
+
+const columnOf = ({ cell }: CellReading): number => cellArea(cell)?.column ?? -1;
 
 const isPrinted = ({ formula, value }: CellReading): boolean => formula === "" && value !== null && value !== "";

@@ -4,9 +4,8 @@ import { cellsOfArea } from "../workbook/cellArea";
 import { outOfFirstScreen } from "../workbook/OutOfView";
 import type { CopiedFormula, Workbook } from "../workbook/Workbook";
 import { bannerPlace } from "./bannerPlace";
-import { calculationRecord } from "./calculationRecord";
+import { calculationRecord } from "./record/calculationRecord";
 import { plainName, recordName } from "./copyNames";
-import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 import { plannedBeside } from "./plain/plannedBeside";
@@ -50,7 +49,7 @@ export async function shareAsPlainCells(
   const fixedCells = plain.cells.filter(({ kind }) => kind === "fixed");
   const fixed = fixedCells.length;
   const banner = { range: bannerPlace(used, false, outOfFirstScreen(screen)), values: [[plainBanner(date, fixed)]] };
-  const shared = { sheet: wished, copy: wished, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells };
+  const shared = { sheet: wished, copy: wished, date, formulaCells, rows: used.rows, plainCells: plain.cells };
   await stepTo(patience, makingCopy);
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     goOn: () => goOn(patience),

@@ -6,9 +6,8 @@ import type { RangeReading, Workbook } from "../workbook/Workbook";
 import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
 import { bannerPlace } from "./bannerPlace";
 import { joinedAreas } from "./joinedAreas";
-import { calculationRecord } from "./calculationRecord";
+import { calculationRecord } from "./record/calculationRecord";
 import { recordName, valuesName } from "./copyNames";
-import { filledDownTogether } from "./filledDown";
 import { finalValues, type Patience } from "./finalValues";
 import { formulaCellsOf } from "./formulaCells";
 import { goOn, stepTo, type Progress } from "./progress";
@@ -54,7 +53,7 @@ export async function shareAsValues(
   const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = [...screen.sheetNames];
   const wished = valuesName(sheet, taken);
-  const record = calculationRecord({ sheet, copy: wished, date, formulaCells: filledDownTogether(formulaCells) }, recordName(sheet, taken));
+  const record = calculationRecord({ sheet, copy: wished, date, formulaCells, rows: used.rows }, recordName(sheet, taken));
   await stepTo(patience, makingCopy);
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {

@@ -26,7 +26,14 @@ const WORDS: Readonly<Record<Exclude<keyof RunSheetOptions, "plan" | "cautionsAf
   ...{ kind: "--kind", weighIns: "--weigh-ins", intervalMinutes: "--interval", readability: "--readability", vessel: "--vessel" },
   ...{ replicates: "--replicates", ovenCelsius: "--oven", panZeros: "--pan-zeros", temperatures: "--temperatures", receivers: "--receivers" },
   ...{ charFirings: "--char-firings", ashFirings: "--ash-firings", stages: "--stages", formula: "--formula", residue: "--residue" },
-  ...{ samplesAre: "--samples-are", degrees: "--degrees", timing: "--timing", moistGrams: "--moist-grams", repeatability: "--repeatability" },
+  ...{
+    samplesAre: "--samples-are",
+    degrees: "--degrees",
+    timing: "--timing",
+    moistGrams: "--moist-grams",
+    dryGrams: "--dry-grams",
+    repeatability: "--repeatability",
+  },
   ...{ wantedUncertainty: "--wanted-uncertainty", methodScatter: "--method-scatter", vesselMaterial: "--vessel-material" },
   kilnSetPoint: "--kiln-set-point",
 };

@@ -1,7 +1,7 @@
 import { explainCell } from "../../src/explanation/explainCell";
 import type { CellExplanation } from "../../src/explanation/CellExplanation";
 import { findCalls } from "../../src/sharing/findCalls";
-import { inBuiltInFunctions } from "../../src/sharing/inBuiltInFunctions";
+import { inBuiltInFunctions } from "../sharing/inBuiltInFunctions";
 import { whatIsWrong } from "../../src/workbench/whatIsWrong";
 import { SheetInMemory } from "./SheetInMemory";
 

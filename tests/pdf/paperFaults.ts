@@ -18,7 +18,7 @@ const UNPRINTABLE = 12;
 export function paperFaults(plan: SheetPlan, pages: readonly PrintedPage[]): string[] {
   return [
     ...pages.flatMap((page, index) => [
-      ...textFaults(page),
+      ...textFaults(page, LEAST_TEXT),
       ...boxFaults(page),
       ...headFaults(plan, page, pages[0] ?? page),
       ...(said(page).includes(`Page${index + 1}of${pages.length}`) ? [] : ["no page number"]),
@@ -28,9 +28,10 @@ export function paperFaults(plan: SheetPlan, pages: readonly PrintedPage[]): str
   ];
 }
 
-function textFaults({ texts, width, height }: PrintedPage): string[] {
+/** @param least points that a text may be small */
+export function textFaults({ texts, width, height }: PrintedPage, least = LEAST_TEXT): string[] {
   return [
-    ...texts.filter(({ size }) => size < LEAST_TEXT - ROUNDED).map(({ text, size }) => `"${text}" is ${size.toFixed(2)} points`),
+    ...texts.filter(({ size }) => size < least - ROUNDED).map(({ text, size }) => `"${text}" is ${size.toFixed(2)} points`),
     ...texts.filter((one) => isCut(one)).map(({ text }) => `"${text}" is cut off`),
     ...texts
       .filter(({ left, right, bottom }) => left < UNPRINTABLE || right > width - UNPRINTABLE || bottom > height - UNPRINTABLE)

@@ -1,4 +1,4 @@
-import { inBuiltInFunctions } from "../../src/sharing/inBuiltInFunctions";
+import { inBuiltInFunctions } from "./inBuiltInFunctions";
 
 const GUARDED =
   "IF(IF(ISNUMBER(B2)>ISLOGICAL(B2),(B2<=0)+(B2>1E15),1)+IF(ISNUMBER(B3)>ISLOGICAL(B3),(B3<=0)+(B3>1E15),1)," +

@@ -1,8 +1,7 @@
-import { calculationRecord } from "../../src/sharing/calculationRecord";
+import { calculationRecord } from "../../src/sharing/record/calculationRecord";
 import { everyFormulaCell } from "../../src/sharing/formulaCells";
-import { filledDownTogether } from "../../src/sharing/filledDown";
 import { cellsToMend, hasLost, typedAgain } from "../../src/sharing/mend";
-import { formulasIn, recordedFormulas } from "../../src/sharing/recordedFormulas";
+import { formulasIn, recordedFormulas } from "../../src/sharing/record/recordedFormulas";
 import { cellAt } from "../../src/workbook/cellArea";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
@@ -96,9 +95,7 @@ function readBack(plan: SheetPlan): RangeReading {
 describe("formulasIn(record, sheet)", () => {
   const record = (cells: readonly CellReading[]): RangeReading => {
     const formulaCells = everyFormulaCell({ sheet: "Tin", range: "A1:Z2000", rows: cells.map((cell) => [cell]) });
-    return readBack(
-      calculationRecord({ sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells: filledDownTogether(formulaCells) }, "Tin record"),
-    );
+    return readBack(calculationRecord({ sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells }, "Tin record"));
   };
 
   it("finds each formula of the sheet that the record is about, and none for another sheet", () => {
@@ -119,6 +116,65 @@ describe("formulasIn(record, sheet)", () => {
     const many = Array.from({ length: 1001 }, (_, index) => showing(`B${index + 1}`, `=RETORT.MOLARMASS(A${index + 1},$C$1)`));
     const found = formulasIn(record(many), "Tin");
     expect([found.size, found.get("B777")]).toEqual([1001, "=RETORT.MOLARMASS(A777,$C$1)"]);
+  });
+
+  it("moves the references held by $ that the record names, and no others", () => {
+    const shares = ["C", "D", "E"].map((column) => showing(`${column}43`, `=RETORT.MOISTURE.WET($${column}$11,$${column}$12,$B$2)`));
+    const losses = [12, 13, 14].map((row) => showing(`F${row}`, `=RETORT.MOISTURE.WET($B$2,C${row},$C$${row + 1})`));
+    const formulaCells = everyFormulaCell({ sheet: "Tin", range: "A1:Z99", rows: [...losses.map((cell) => [cell]), shares] });
+    const plan = calculationRecord({ sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells }, "Tin record");
+    expect(plan.cells.filter(({ content }) => content === "moving too")).toHaveLength(2);
+    expect(formulasIn(readBack(plan), "Tin")).toEqual(new Map([...losses, ...shares].map(({ cell, formula }) => [cell, formula])));
+  });
+
+  it("takes a spill for one formula, and the rule of a cell for none", () => {
+    const spilled = { ...showing("B4", "=RETORT.MOISTURE.WET(B1,B2:B3,C2:C3)"), spill: "B4:B5" };
+    const formulaCells = everyFormulaCell(sheetOf(spilled, showing("D1", "=RETORT.MOLARMASS(A1)")));
+    const rule = { kind: "colouring", sheet: "Tin values", areas: ["D1"], formulas: ["=RETORT.MOLARMASS(A9)>1"], why: "ruleForm" } as const;
+    const shared = { sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells, put: { rules: [rule], namesWritten: [], namesGone: [] } };
+    expect(formulasIn(readBack(calculationRecord(shared, "Tin record")), "Tin")).toEqual(
+      new Map([
+        ["B4", "=RETORT.MOISTURE.WET(B1,B2:B3,C2:C3)"],
+        ["D1", "=RETORT.MOLARMASS(A1)"],
+      ]),
+    );
+  });
+
+  it("finds the formulas of what a run sheet says, which are not printed", () => {
+    const cells = everyFormulaCell(sheetOf(showing("A2", '="Dry: "&B6', "Dry: 1"), showing("A3", '="Dry: "&B7', "Dry: 2"), showing("B6", "=1", 1)));
+    const formulaCells = cells.map((cell) => ({ ...cell, step: "HEAD" }));
+    const plan = calculationRecord({ sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells }, "Tin record");
+    expect(Object.fromEntries(formulasIn(readBack(plan), "Tin"))).toEqual({ A2: '="Dry: "&B6', A3: '="Dry: "&B7', B6: "=1" });
+  });
+
+  it("reads a record of version 0.2, which had eight columns", () => {
+    const lines = [
+      ["Calculation record"],
+      ["Sheet", "Tin"],
+      [
+        "Cell",
+        "On the sheet",
+        "Cell formula as typed",
+        "Value",
+        "Unit of the function",
+        "What the function is",
+        "Its source",
+        "With built-in functions only",
+      ],
+      ["Drying"],
+      ["B4", "", "=RETORT.MOLARMASS(A1)", 1, "", "RETORT.MOLARMASS: a mass", "a source", "=1"],
+      ["", "", "+B1*2"],
+      ["D1:D3", "", "=RETORT.MOLARMASS(C1,$E$1)", 1, "", "Filled down; formula and value are those of the first cell. RETORT.MOLARMASS: a mass"],
+      ["Rules and names"],
+      ["D2", "colours cells", "=RETORT.MOLARMASS(A9)>1", "", "", "No cell", "", "taken out: no form"],
+    ];
+    const rows = lines.map((line, row) => line.map((value, column) => reading(cellAt(row, column), { value })));
+    expect(Object.fromEntries(formulasIn({ rows }, "Tin"))).toEqual({
+      B4: "=RETORT.MOLARMASS(A1)+B1*2",
+      D1: "=RETORT.MOLARMASS(C1,$E$1)",
+      D2: "=RETORT.MOLARMASS(C2,$E$1)",
+      D3: "=RETORT.MOLARMASS(C3,$E$1)",
+    });
   });
 
   it("takes none of two that differ", async () => {

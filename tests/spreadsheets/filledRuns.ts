@@ -65,6 +65,7 @@ async function analysed(sheet: OpenRunSheet): Promise<OpenRunSheet> {
 export const filledRuns: Readonly<Record<string, () => Promise<Pick<OpenRunSheet, "workbook" | "engine" | "name" | "close">>>> = {
   ...filledKinds,
   "drying run": () => opened({ ...common, kind: "drying", replicates: 1 }, [SHELLS]),
+  "charring run of one sample": () => opened({ ...common, kind: "charring", replicates: 1 }, [SHELLS]),
   "unfinished drying run": () => opened({ ...common, kind: "drying", replicates: 1 }, [{ ...SHELLS, drying: SHELLS.drying.slice(0, 4) }]),
   "charring run of three samples with its composition, one on a tared balance": async () =>
     analysed(await opened({ ...common, kind: "charring", replicates: 3, ovenCelsius: 105 }, [SHELLS, PRUNINGS, TARED])),

@@ -4,7 +4,7 @@ import { CellProblem } from "../../src/cells/CellProblem";
 import { balanceBlocks } from "../../src/runsheet/blocks/balance/planBalanceSheet";
 import { everyBlock } from "../../src/runsheet/buildRunSheet";
 import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
-import { inBuiltInFunctions } from "../../src/sharing/inBuiltInFunctions";
+import { inBuiltInFunctions } from "../sharing/inBuiltInFunctions";
 import { findCalls } from "../../src/sharing/findCalls";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import { storedFormula, typedFormula } from "../../src/xlsx/formulas/storedFormula";

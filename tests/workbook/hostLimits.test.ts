@@ -3,7 +3,7 @@
 import { ROWS_OF_A_SHEET } from "../../src/cells/Grid";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { SAMPLE_KINDS } from "../../src/runsheet/options/RunSheetOptions";
-import { calculationRecord } from "../../src/sharing/calculationRecord";
+import { calculationRecord } from "../../src/sharing/record/calculationRecord";
 import { demo } from "../../src/workbench/demo/demo";
 import { demoRun } from "../../src/workbench/demo/orchardRun";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";

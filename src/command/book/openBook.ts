@@ -1,6 +1,6 @@
 import type { Terminal } from "../Terminal";
 import { contentOf } from "../files/bookFile";
-import { readingFile, recalculating, sheetRead } from "../words/refusals";
+import { readingFile, recalculating, sheetRead, type AsSaved } from "../words/refusals";
 import { readBook, type Book, type BookSheet } from "./Book";
 import { recalculatedBook } from "./recalculatedBook";
 import { sheetsNeeded } from "./sheetsNeeded";
@@ -18,10 +18,16 @@ interface Opening {
   readonly recalculate: boolean;
   /** The sheets that are wanted of it, which alone are calculated, with those that they are calculated from; left out: all. */
   readonly wanted?: (book: Book) => readonly BookSheet[];
+  /** How the command is told to take what the file holds. */
+  readonly asSaved?: AsSaved;
 }
 
 /** Reads a workbook file, and calculates it here where that is asked for. */
-export async function openBook(terminal: Terminal, path: string, { recalculate, wanted }: Opening): Promise<OpenBook> {
+export async function openBook(
+  terminal: Terminal,
+  path: string,
+  { recalculate, wanted, asSaved = "leave out --recalculate" }: Opening,
+): Promise<OpenBook> {
   const content = await contentOf(path);
   const progress = content.length < LONG ? (): void => undefined : terminal.note;
   progress(readingFile(path, (content.length / BYTES_PER_MEGABYTE).toFixed(1)));
@@ -32,5 +38,5 @@ export async function openBook(terminal: Terminal, path: string, { recalculate, 
   const { calculated } = await import("./recalculate");
   const from1904 = await book.file.countsFrom1904();
   const only = wanted && sheetsNeeded(book, wanted(book));
-  return { ...recalculatedBook(book, await calculated(content, from1904, only), from1904), progress };
+  return { ...recalculatedBook(book, await calculated(content, from1904, only), { from1904, asSaved }), progress };
 }

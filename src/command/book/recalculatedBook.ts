@@ -1,12 +1,19 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { plainNumber } from "../../problems/quoted";
 import { cellArea, cellAt } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { daysInDoubt, neverCalculatedHere, notRecalculated } from "../words/refusals";
+import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
 import { isSame, refuseDoubtful } from "./refuseDoubtful";
-import { holdsCall, nameOf } from "./refuseUnfinished";
+import { nameOf } from "./refuseUnfinished";
+
+export interface RecalculatedHere {
+  /** True where the file counts days from 1904. */
+  readonly from1904: boolean;
+  readonly asSaved: AsSaved;
+}
 
 /**
  * The book with the values that its formulas have here in place of those in the file. What cannot be calculated here, such as what reads another
@@ -14,15 +21,15 @@ import { holdsCall, nameOf } from "./refuseUnfinished";
  * @throws Refusal where a formula without calls of ours gives an error here and a value in the file, for a formula that cannot be calculated here and
  * has no value or one that is from before, and where the file holds another value and nothing changed that it is calculated from
  */
-export function recalculatedBook(book: Book, calculated: Calculated, from1904 = false): Book {
+export function recalculatedBook(book: Book, calculated: Calculated, { from1904, asSaved }: RecalculatedHere): Book {
   const [lost, without]: [string[], string[]] = [[], []];
   const sheets = book.sheets.map((sheet) =>
     recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), { lost, without }),
   );
-  if (without.length > 0) throw new Refusal(neverCalculatedHere(without));
-  if (lost.length > 0) throw new Refusal(notRecalculated(lost));
-  if (from1904) refuseDoubtfulDays(book, sheets);
-  refuseDoubtful(book, sheets, (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)));
+  if (without.length > 0) throw new Refusal(neverCalculatedHere(without, asSaved));
+  if (lost.length > 0) throw new Refusal(notRecalculated(lost, asSaved));
+  if (from1904) refuseDoubtfulDays(book, sheets, asSaved);
+  refuseDoubtful(book, sheets, { asSaved, wasCalculated: (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)) });
   return { ...book, sheets, isStale: false, isCalculatedHere: true };
 }
 
@@ -30,13 +37,13 @@ export function recalculatedBook(book: Book, calculated: Calculated, from1904 = 
  * In a file that counts days from 1904, numbers that do not look like days may be days all the same, and are then calculated here as days from 1900.
  * Where the file holds another number, or none, that cannot be told.
  */
-function refuseDoubtfulDays(before: Book, now: readonly BookSheet[]): void {
+function refuseDoubtfulDays(before: Book, now: readonly BookSheet[], asSaved: AsSaved): void {
   const doubtful = now.flatMap(({ name, reading }, place) => {
     const was = new Map(before.sheets[place]?.reading.rows.flat().map((one) => [one.cell, one.value]));
     const reads = reading.rows.flat().filter(({ formula, value }) => formula !== "" && typeof value === "number" && !holdsCall(formula));
     return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => nameOf(name, cell));
   });
-  if (doubtful.length > 0) throw new Refusal(daysInDoubt(doubtful));
+  if (doubtful.length > 0) throw new Refusal(daysInDoubt(doubtful, asSaved));
 }
 
 // The two counts are far further apart.

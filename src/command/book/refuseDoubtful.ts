@@ -1,12 +1,18 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { FilledCells } from "../../sharing/plain/FilledCells";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
 import { areaNamed } from "../../workbook/areaNamed";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { differsUnchanged, keptThoughChanged } from "../words/refusals";
+import { differsUnchanged, keptThoughChanged, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { holdsCall, nameOf } from "./refuseUnfinished";
+import { nameOf } from "./refuseUnfinished";
+
+interface HowCalculated {
+  readonly asSaved: AsSaved;
+  readonly wasCalculated: (sheet: string, cell: string) => boolean;
+}
 
 /**
  * Refuses what calculating here may have made wrong. A formula that cannot be calculated here keeps the value in the file, which holds no longer once
@@ -15,7 +21,7 @@ import { holdsCall, nameOf } from "./refuseUnfinished";
  * @param now the same sheets with the values of here
  * @throws Refusal naming the cells
  */
-export function refuseDoubtful(before: Book, now: readonly BookSheet[], wasCalculated: (sheet: string, cell: string) => boolean): void {
+export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSaved, wasCalculated }: HowCalculated): void {
   const sheets = new ReadSheets({ sheets: before.sheets.map(({ reading }) => reading), names: before.names, tables: before.tables });
   const nameAsRead = namesOf(before.names);
   const readNow = new Map(now.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
@@ -32,7 +38,7 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], wasCalcu
 
   const kept = sheets.formulas.filter(({ sheet, reading }) => reading.value !== null && !wasCalculated(sheet, reading.cell));
   const outdated = kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one));
-  if (outdated.length > 0) throw new Refusal(keptThoughChanged(named(outdated)));
+  if (outdated.length > 0) throw new Refusal(keptThoughChanged(named(outdated), asSaved));
   // A file that says itself that its values may be from before vouches for none of them.
   if (before.isStale) return;
   const differing = sheets.formulas.filter(({ sheet, reading }) => {
@@ -40,7 +46,7 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], wasCalcu
     return isComparable && !isSame(reading, nowAt(sheet, reading.cell));
   });
   const doubtful = differing.filter((one) => !isVolatile(one) && !inputsChanged(one));
-  if (doubtful.length > 0) throw new Refusal(differsUnchanged(named(doubtful)));
+  if (doubtful.length > 0) throw new Refusal(differsUnchanged(named(doubtful), asSaved));
 }
 
 function changedCells(

@@ -38,8 +38,10 @@ export const recordHelp = {
 } as const;
 
 export const reportHelp = {
-  about: "Writes a report of a sheet that prints on one or two pages, calculated with the built functions.",
+  about: "Writes a report of a sheet that prints on one or two pages.",
   sheet: "the sheet (default: the first in view with a Retort function)",
+  recalculate: "calculate every cell formula here first, with the built functions (the default)",
+  asSaved: "report the values that the file holds",
   examples: ["retort report run.xlsx -o report.html", 'retort report run.xlsx --sheet "Charring run" -o report.html --json'],
 } as const;
 

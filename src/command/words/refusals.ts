@@ -40,22 +40,26 @@ export const inCircle = (cells: readonly string[]): string =>
 export const hiddenLeftOut = (sheets: readonly string[]): string =>
   `Not shared, being hidden: ${sheets.map((name) => quoted(name)).join(", ")}. Name a sheet with --sheet to share it.`;
 
-export const notRecalculated = (cells: readonly string[]): string =>
-  `${cellsNamed(cells)} cannot be calculated here, though the file holds ${cells.length === 1 ? "a value" : "values"}: a function or reference that is not known here. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
+/** How a command is told to take what the file holds: most do so unless they are told otherwise, and a report calculates unless it is. */
+export type AsSaved = "leave out --recalculate" | "give --no-recalculate";
 
-const WITHOUT_RECALCULATING = "Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.";
+const takeSaved = (asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${asSaved.charAt(0).toUpperCase()}${asSaved.slice(1)} after saving the workbook in the spreadsheet with the add-in.`;
 
-export const neverCalculatedHere = (cells: readonly string[]): string =>
-  `${cellsNamed(cells)} cannot be calculated rightly here, and the file holds no ${cells.length === 1 ? "value" : "values"}: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${WITHOUT_RECALCULATING}`;
+export const notRecalculated = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} cannot be calculated here, though the file holds ${cells.length === 1 ? "a value" : "values"}: a function or reference that is not known here. ${takeSaved(asSaved)}`;
 
-export const keptThoughChanged = (cells: readonly string[]): string =>
-  `${cellsNamed(cells)} cannot be calculated rightly here, and what the file holds may be from before: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${WITHOUT_RECALCULATING}`;
+export const neverCalculatedHere = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} cannot be calculated rightly here, and the file holds no ${cells.length === 1 ? "value" : "values"}: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${takeSaved(asSaved)}`;
 
-export const differsUnchanged = (cells: readonly string[]): string =>
-  `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved, though nothing changed that ${cells.length === 1 ? "it is" : "they are"} calculated from. ${WITHOUT_RECALCULATING}`;
+export const keptThoughChanged = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} cannot be calculated rightly here, and what the file holds may be from before: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${takeSaved(asSaved)}`;
 
-export const daysInDoubt = (cells: readonly string[]): string =>
-  `This file counts days from 1904, and ${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved: whether as ${cells.length === 1 ? "a number or a day" : "numbers or days"} cannot be told. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;
+export const differsUnchanged = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved, though nothing changed that ${cells.length === 1 ? "it is" : "they are"} calculated from. ${takeSaved(asSaved)}`;
+
+export const daysInDoubt = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `This file counts days from 1904, and ${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved: whether as ${cells.length === 1 ? "a number or a day" : "numbers or days"} cannot be told. ${takeSaved(asSaved)}`;
 
 export const noSuchSheet = (sheet: string, sheets: readonly string[]): string =>
   `There is no sheet ${quoted(sheet)} with cells in this workbook. Its sheets: ${sheets.map((name) => `"${name}"`).join(", ")}.`;

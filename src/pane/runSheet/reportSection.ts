@@ -1,6 +1,6 @@
 import { reportNotCopied, reportWordsInPane } from "../../problems/reportProblems";
 import { reportHtml } from "../../report/reportHtml";
-import { VERSION } from "../../sharing/calculationRecord";
+import { VERSION } from "../../sharing/record/calculationRecord";
 import { finalValues } from "../../sharing/finalValues";
 import type { Workbook } from "../../workbook/Workbook";
 import { today } from "../../workbook/dayOf";

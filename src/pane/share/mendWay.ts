@@ -1,7 +1,7 @@
 import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../problems/mendWords";
 import { shareTabWords } from "../../problems/shareTabWords";
 import { cellsToMend, hasLost, type Mending } from "../../sharing/mend";
-import { recordedFormulas } from "../../sharing/recordedFormulas";
+import { recordedFormulas } from "../../sharing/record/recordedFormulas";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";

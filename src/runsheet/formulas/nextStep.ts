@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, certainPlaceWhere, product, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { optionBounds } from "../options/optionBounds";
@@ -7,7 +7,7 @@ import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { weighingWords } from "../words/weighingWords";
-import { timeText } from "./clock";
+import { hasClockForMinutes, timeText } from "./clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
 import { block, isGapless, isNotDry } from "./weighings";
@@ -25,7 +25,7 @@ const roundsDone = (sheet: RunSheet, table: Weighed): Expression => {
     const isUnderWay = is(fn("COUNT", sheet.vessel(sample), sheet.drying.boxes(sample)), ">", 0);
     return reckon(1, "-", product(notNumber(table.boxes(sample)), isUnderWay));
   });
-  return reckon(certainPlaceWhere(reckon(1, "-", product(...lacking))), "-", 1);
+  return reckon(placeWhere(reckon(1, "-", product(...lacking))), "-", 1);
 };
 
 /** Whether a weight stands below one that is left out. */
@@ -172,7 +172,11 @@ function due(sheet: RunSheet): Expression {
   const canTell = all(is(done, ">", 0), isNumber(settings.interval));
   if (options.timing === "minutes") {
     const minutes = fn("INDEX", range(fixed(cell(first, columns.elapsed)), fixed(cell(total, columns.elapsed))), done);
-    return when(canTell, when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING), NOTHING);
+    return when(
+      all(canTell, is(hasClockForMinutes(sheet), "=", false)),
+      when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING),
+      NOTHING,
+    );
   }
   const time = fn("MOD", reckon(last, "+", reckon(settings.interval, "/", MINUTES_PER_DAY)), 1);
   // Half a minute, so that 9:59:59.99 of binary rounding is 10:00.

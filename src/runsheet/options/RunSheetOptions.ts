@@ -60,6 +60,8 @@ export interface RunSheetOptions {
 export interface CarriedPlan {
   /** Moist sample in each vessel, g. */
   readonly moistGrams: number;
+  /** What is to be left of it when dry, g, for a run that goes on after drying; left out: not known. */
+  readonly dryGrams?: number;
   readonly wantedUncertainty: number;
   readonly repeatability?: number;
   readonly methodScatter?: number;

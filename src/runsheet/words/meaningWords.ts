@@ -143,15 +143,16 @@ export const meaningWords = {
   },
   before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
   elapsed: {
-    about: "Minutes since round 1, or held at temperature so far; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
+    about:
+      "Minutes since round 1, or held at temperature so far, of ash on from its char; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
   contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
   absent: {
-    about: "How many verdicts the spreadsheet cannot give because it does not know Retort's functions. Above 0, nothing is judged.",
-    source: "Own convention: an error of the kind #NAME? is no verdict.",
+    about: "1 where a verdict is missing because the spreadsheet does not know Retort's functions: then nothing is judged.",
+    source: "Own convention: a function of Retort that has an answer everywhere is asked once a verdict is an error.",
   },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   crosswise: {

@@ -13,6 +13,8 @@ interface Known<T> {
   relative?: { readonly inRow: ((row: number) => T) | undefined };
 }
 
+const LEADS_ELSEWHERE = /\bHYPERLINK\(/i;
+
 /** What is made of formulas, made once for all cells of a column that one is filled down to: taking formulas apart takes most of the time. */
 export class FilledDownFormulas {
   private readonly sources = new Map<string, Known<FormulaSources>>();
@@ -26,9 +28,11 @@ export class FilledDownFormulas {
 
   sourcesOf(formula: ReadFormula, nameOf: NameOf): FormulaSources {
     const { sheets } = this;
-    const here = (): FormulaSources => sourcesOf(formula.reading.formula, sheets.around(formula, nameOf), sheets.names);
+    const here = (): FormulaSources => sourcesOf(formula.reading.formula, sheets.around(formula, nameOf), sheets.names, sheets.order);
     return madeOnce(this.sources, formula, here, (relative) => {
-      const found = sourcesOf(relative.formula, this.far(relative, formula.sheet, nameOf), sheets.names);
+      const found = sourcesOf(relative.formula, this.far(relative, formula.sheet, nameOf), sheets.names, sheets.order);
+      // What it refers to without showing it is told by the cells beside it.
+      if (found.isUnseen || LEADS_ELSEWHERE.test(relative.formula)) return undefined;
       return (row) => ({ ...found, precedents: found.precedents.map(({ sheet, area }) => ({ sheet, area: areaInRow(area, row) })) });
     });
   }

@@ -45,6 +45,11 @@ export class ReadSheets {
     return this.reading.sheets.map(({ sheet }) => sheet);
   }
 
+  /** Every sheet of the workbook. */
+  get order(): readonly string[] {
+    return this.reading.going?.order ?? this.names;
+  }
+
   sheet(name: string): ReadSheet | undefined {
     return this.sheets.get(name.toLowerCase());
   }
@@ -58,7 +63,7 @@ export class ReadSheets {
 
   /** What has to be known around a formula. @param nameOf what a defined name stands for @param areUnfilled true where cells are still to be filled in */
   around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"], areUnfilled = false): Surroundings {
-    const { tables = [] } = this.reading;
+    const { tables = [], going } = this.reading;
     const place = areaNamed(reading.cell);
     return {
       sheet,
@@ -70,7 +75,8 @@ export class ReadSheets {
           ? tables.find((table) => table.sheet === sheet && covers(table.area, place.row, place.column))
           : tables.find((table) => table.name.toLowerCase() === name.toLowerCase()),
       spillOf: this.spillOf,
-      heldAt: (on, row, column) => this.sheet(on)?.at(row, column),
+      heldAt: (on, row, column) => (going?.isGone(on) === true ? going.heldAt(on, row, column) : this.sheet(on)?.at(row, column)),
+      ...(going && { isGone: going.isGone }),
       isUnfilled: areUnfilled,
     };
   }

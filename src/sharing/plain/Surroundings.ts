@@ -31,6 +31,8 @@ export interface Surroundings {
    * cells.
    */
   readonly heldAt?: (sheet: string, row: number, column: number) => CellReading | undefined;
+  /** True for a sheet that goes from the file with what stands on it. */
+  readonly isGone?: (sheet: string) => boolean;
   /** True where blank cells are boxes that somebody will fill in. */
   readonly isUnfilled?: boolean;
 }

@@ -6,6 +6,7 @@ import type { CellContent, CellReading } from "../../workbook/Workbook";
 import { numberText } from "../../inputs/numberText";
 import { ERROR_NUMBERS, LONGEST_IN_FORMULA } from "./change/changed";
 import { changeFlags, type FlagSheet } from "./change/changeFlags";
+import { followedAsRead, inputsOf } from "./change/followedAsRead";
 import { STALE } from "./change/flagText";
 import { tangledUnseen } from "./change/unseen";
 import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
@@ -91,6 +92,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const circles = circularFormulas(sheets, sources);
   const rewritten = new Map<number, Exclude<PlainFormula, { readonly kind: "none" }>>();
   const fixed = new Map<number, WhyFixed>();
+  const untold = new Set<number>();
+  const everyInput = inputsOf(sheets);
   const fixCircle = (circle: Circle): void => {
     const outside = sourcesOutside(circle, sources);
     for (const { id } of circle) {
@@ -102,9 +105,15 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   for (const circle of circles) if (circle.some(({ id }) => sources[id]?.isOurs)) fixCircle(circle);
   sheets.formulas.forEach((formula) => {
     if (fixed.has(formula.id)) return;
-    const { isOurs, isBeyond } = sources[formula.id] as FormulaSources;
-    if (isBeyond) fixed.set(formula.id, "notShared");
-    if (!isOurs || isBeyond) return;
+    const source = sources[formula.id] as FormulaSources;
+    const { isOurs, isBeyond } = source;
+    const mayLose = !isBeyond && source.isAnywhere && reading.going !== undefined;
+    if (isBeyond || mayLose) {
+      fixed.set(formula.id, isBeyond ? "notShared" : "unseen");
+      sources[formula.id] = followedAsRead(source, everyInput);
+      if (source.asRead === undefined) untold.add(formula.id);
+    }
+    if (!isOurs || isBeyond || mayLose) return;
     const plain = filledDown.plainFormula(formula, nameNow);
     if (plain.kind === "none") fixed.set(formula.id, plain.why);
     else rewritten.set(formula.id, plain);
@@ -139,7 +148,7 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   };
   const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), withoutCalls, held: heldNow(), staleness, flagSheetOf, workings });
   // Their flags stand from the start, and nothing has changed by then.
-  const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen));
+  const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen === true || untold.has(id)));
   const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
     const flag = changes.guards.get(formula.id) ?? `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;

@@ -1,10 +1,10 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { plainBanner } from "../../problems/sharedCopyWords";
-import { calculationRecord } from "../../sharing/calculationRecord";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
-import { filledDownTogether } from "../../sharing/filledDown";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
+import { namesWritten } from "../../sharing/plain/plainNames";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
@@ -14,6 +14,7 @@ import { cellsOfArea } from "../../workbook/cellArea";
 import { WorkbookProblem, type CellReading, type RangeReading } from "../../workbook/Workbook";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
+import { bookAround, type BookAround } from "./bookAround";
 import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { putPlain } from "./putPlain";
@@ -30,6 +31,8 @@ export interface PlainWanted {
   /** The day of sharing, as it is to be printed. */
   readonly date: string;
   readonly newerFunctions?: boolean;
+  /** What the formulas may name, of a file that has lost sheets since they were read; left out: what the file has. */
+  readonly around?: BookAround;
   /** The sheets that say what they are and get a record. */
   readonly recorded: readonly string[];
   /** Told before each record is written. */
@@ -54,13 +57,14 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   // A file of its own is named .xlsx, as which programs open none with macros.
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   const recorded = sheets.map(({ sheet }) => sheet);
-  await file.keepSheets(recorded);
+  const around = await bookAround(file, recorded);
   const read: PlainSheet[] = [];
   for (const reading of sheets) {
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: asInFile(reading, held), held });
   }
-  const { plain, put } = await leavePlainCells(file, read, { date, recorded, ...(between && { between }) });
+  await file.keepSheets(recorded);
+  const { plain, put } = await leavePlainCells(file, read, { date, recorded, around, ...(between && { between }) });
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
   return { content: await file.bytes(), cells: count("plain"), fixed: count("fixed"), takenOut: takenOut(put) };
@@ -73,14 +77,17 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
 export async function leavePlainCells(
   file: WorkbookPackage,
   sheets: readonly PlainSheet[],
-  { date, newerFunctions = false, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
+  { date, newerFunctions = false, around: given, recorded, recording = () => undefined, between = async () => undefined }: PlainWanted,
 ): Promise<PlainMade> {
-  const around = { names: await file.definedNames(), tables: await file.tables() };
+  const around = given ?? (await bookAround(file));
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
-  for (const sheet of new Set(around.tables.map((table) => table.sheet))) await keepColumnFormulas(file, sheet);
-  const put = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  for (const sheet of new Set(around.tables.map((table) => table.sheet)))
+    if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
+  const beside = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  // Names are written with the cells, before the rules that use them.
+  const put = { ...beside, namesWritten: [...namesWritten(around.names, plain.names), ...beside.namesWritten] };
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);
@@ -91,7 +98,7 @@ export async function leavePlainCells(
     const { sheet } = reading;
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    const shared = { sheet, copy: sheet, date, formulaCells: filledDownTogether(formulaCells), plainCells: plain.cells, put };
+    const shared = { sheet, copy: sheet, date, formulaCells, rows: reading.rows, plainCells: plain.cells, put };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
     const place = await bannerPlaceIn(file, sheet, reading, false);

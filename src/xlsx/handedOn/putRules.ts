@@ -1,4 +1,4 @@
-import { plainNames } from "../../sharing/plain/plainNames";
+import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
 import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
@@ -22,7 +22,7 @@ export async function putRules(file: WorkbookPackage, sheets: readonly string[],
   await file.changeNames(changed);
   const namesGone = new Set(gone.map(({ name: { name, sheet = "" } }) => `${sheet}!${name}`));
   if (namesGone.size > 0) await file.takeNames((name, sheet = "") => namesGone.has(`${sheet}!${name}`));
-  return { rules, namesGone: gone };
+  return { rules, namesWritten: namesWritten(names, changed), namesGone: gone };
 }
 
 /** What was taken out, and why: the rules by their cells, the names behind them. */

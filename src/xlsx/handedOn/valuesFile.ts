@@ -1,8 +1,7 @@
 import { macrosNameSheets } from "../../problems/packageProblems";
 import { valuesBanner } from "../../problems/sharedCopyWords";
-import { calculationRecord } from "../../sharing/calculationRecord";
+import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
-import { filledDownTogether } from "../../sharing/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileMade, FileWanted } from "../../sharing/shareInFile";
@@ -82,7 +81,7 @@ export async function leaveValues(
     const [record, banner] = [recordName(sheet, taken), await bannerPlaceIn(file, copy, reading, true)];
     const formulaCells = everyFormulaCell(reading);
     recording(formulaCells.length);
-    records.push(calculationRecord({ sheet, copy, date, formulaCells: filledDownTogether(formulaCells), put }, record));
+    records.push(calculationRecord({ sheet, copy, date, formulaCells, rows: reading.rows, put }, record));
     await putBanner(file, copy, banner, valuesBanner(date));
     await between();
     made.push({ sheet, copy, record, formulas: formulaCells.length, banner });

@@ -4,6 +4,8 @@ import { CannotWrite } from "../CannotWrite";
 import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
 import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../functionKinds";
 import { cellsReferred, tableCellsReferred, type Referred } from "../reference";
+import { heldValue } from "./heldValue";
+import { areaShown, indirectly, offset } from "./picked";
 import { spillReferred } from "../sizeOf";
 import type { Surroundings } from "../Surroundings";
 
@@ -20,6 +22,10 @@ export interface FormulaSources {
   readonly isOurs: boolean;
   /** True where its text does not show all that it refers to. */
   readonly isUnseen: boolean;
+  /** What else it referred to as the workbook was read, which its text does not show; undefined where that cannot be told. */
+  readonly asRead: readonly Precedent[] | undefined;
+  /** True where it may refer to any sheet, which one cannot be told. */
+  readonly isAnywhere: boolean;
   /** True where it gives something else without any cell changing, such as NOW(). */
   readonly isVolatile: boolean;
   /** True where it refers to a sheet that is not shared. */
@@ -28,19 +34,38 @@ export interface FormulaSources {
 
 interface Gathered {
   readonly precedents: Precedent[];
+  /** What calls of INDIRECT and OFFSET referred to. */
+  readonly picked: Precedent[];
   isOurs: boolean;
   isUnseen: boolean;
+  /** True where what its text does not show cannot be told from the cells either. */
+  isUntold: boolean;
+  isAnywhere: boolean;
   isVolatile: boolean;
   isBeyond: boolean;
 }
 
-/** @param sheets that are shared, in their order */
-export function sourcesOf(formula: string, place: Surroundings, sheets: readonly string[]): FormulaSources {
-  const gathered: Gathered = { precedents: [], isOurs: false, isUnseen: false, isVolatile: false, isBeyond: false };
+/**
+ * @param sheets that are shared, in their order
+ * @param order every sheet of the workbook, for references that go through several
+ */
+export function sourcesOf(formula: string, place: Surroundings, sheets: readonly string[], order = sheets): FormulaSources {
+  const gathered = nothing();
   const tree = formulaTree(formula);
-  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula) };
-  gather(tree.root, { tree, place, sheets, seen: new Set() }, gathered);
-  return gathered;
+  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula), asRead: undefined };
+  gather(tree.root, { tree, place, sheets, order, seen: new Set() }, gathered);
+  const { picked, isUntold, ...found } = gathered;
+  return { ...found, asRead: isUntold ? undefined : picked };
+}
+
+const nothing = (): Gathered => ({
+  ...{ precedents: [], picked: [], isOurs: false, isUnseen: false, isUntold: false },
+  ...{ isAnywhere: false, isVolatile: false, isBeyond: false },
+});
+
+function untold(into: Gathered): void {
+  into.isUnseen = true;
+  into.isUntold = true;
 }
 
 /** A formula that cannot be taken apart is looked at as text: better taken for ours than left alone. */
@@ -50,6 +75,7 @@ interface Looking {
   readonly tree: FormulaTree;
   readonly place: Surroundings;
   readonly sheets: readonly string[];
+  readonly order: readonly string[];
   /** Names that are being looked into. */
   readonly seen: ReadonlySet<string>;
 }
@@ -66,7 +92,8 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         else ahead.push(...part.arguments);
         break;
       case "BinaryExpression":
-        if (part.operator === ":" && !part.arguments.every((one) => one.type === "ReferenceIdentifier")) into.isUnseen = true;
+        if (part.operator === ":" && gatherSheets(part.arguments, looking, into)) break;
+        if (part.operator === ":" && !part.arguments.every((one) => one.type === "ReferenceIdentifier")) gatherBetween(part.arguments, looking, into);
         ahead.push(...part.arguments);
         break;
       case "ArrayExpression":
@@ -85,7 +112,10 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         const ours = catalogueName(name);
         if (ours !== undefined) into.isOurs = true;
         if (name !== "" && !variables.has(name.toLowerCase())) gatherName(part.callee.name, looking, into);
-        if (REFERS_UNSEEN.has(name)) into.isUnseen = true;
+        if (REFERS_UNSEEN.has(name)) gatherPicked(name, part, looking, into);
+        // Counts the sheets of the workbook, or tells which one it is.
+        if ((name === "SHEET" || name === "SHEETS") && looking.place.isGone !== undefined) into.isBeyond = true;
+        if (name === "HYPERLINK" && leadsToGone(part.arguments[0], looking)) into.isBeyond = true;
         if (VOLATILE.has(name)) into.isVolatile = true;
         if (TAKES_AS_MANY.has(name)) gatherAsMany(name, part, looking, into);
         if (name === "ANCHORARRAY") gatherSpill(part.arguments[0], looking, into);
@@ -100,14 +130,69 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
   }
 }
 
-function gatherSpill(anchor: Part, { tree, place, sheets }: Looking, into: Gathered): void {
+/** A range between two references that are worked out lies on one sheet: where that is not shared, nothing of it is to be followed. */
+function gatherBetween(ends: readonly Part[], looking: Looking, into: Gathered): void {
+  const alone = nothing();
+  for (const end of ends) gather(end, looking, alone);
+  if (alone.isBeyond && alone.precedents.length === 0 && !alone.isUnseen) return;
+  untold(into);
+}
+
+/** What INDIRECT or OFFSET referred to. It refers to something else as soon as what it is told changes. */
+function gatherPicked(name: string, call: Extract<Part, { type: "CallExpression" }>, looking: Looking, into: Gathered): void {
+  into.isUnseen = true;
+  const alone = nothing();
+  const found = name === "INDIRECT" ? indirectly(call.arguments, looking) : (offset(call.arguments, looking) ?? goneBase(call.arguments[0], looking));
+  if (found === undefined) {
+    into.isUntold = true;
+    if (name === "INDIRECT") into.isAnywhere = true;
+  } else if (typeof found === "object") add(found, looking, alone);
+  else if (!gatherName(found, looking, alone)) into.isUntold = true;
+  into.picked.push(...alone.precedents, ...alone.picked);
+  into.isBeyond ||= alone.isBeyond;
+  into.isUntold ||= alone.isUntold;
+  into.isAnywhere ||= alone.isAnywhere;
+}
+
+/** OFFSET does not leave the sheet of its first argument. */
+function goneBase(from: Part, looking: Looking): Referred | undefined {
+  const base = areaShown(from, looking);
+  return base?.sheet !== undefined && looking.place.isGone?.(base.sheet) === true ? base : undefined;
+}
+
+/** Whether a link leads to a place on a sheet that goes from the file. */
+function leadsToGone(target: Part, looking: Looking): boolean {
+  const text = heldValue(target, looking);
+  if (typeof text !== "string" || !text.startsWith("#")) return false;
+  const sheet = cellsReferred(text.slice(1), looking.place.sheet)?.sheet;
+  return sheet !== undefined && looking.place.isGone?.(sheet) === true;
+}
+
+function gatherSpill(anchor: Part, looking: Looking, into: Gathered): void {
+  const { tree, place } = looking;
   try {
     const scope = { tree, place, options: {}, variables: new Map(), isSingle: false, isOnEach: false, isQualified: false };
-    add(spillReferred(anchor, scope), sheets, into);
+    add(spillReferred(anchor, scope), looking, into);
   } catch (thrown) {
     if (!(thrown instanceof CannotWrite)) throw thrown;
-    into.isUnseen = true;
+    untold(into);
   }
+}
+
+/**
+ * Where the names of the sheets look like cells and stand without quotation marks, the parser takes Tin1:Tin2!B4 for a range from Tin1 to Tin2!B4.
+ * @returns false for what is no reference to several sheets
+ */
+function gatherSheets(ends: readonly Part[], looking: Looking, into: Gathered): boolean {
+  const { tree, sheets } = looking;
+  const [first, last] = ends.map((end) => (end?.type === "ReferenceIdentifier" ? tree.textOf(end) : ""));
+  const [, lastSheet, cells] = /^([^!']+)!([^!]+)$/.exec(last ?? "") ?? [];
+  const isSheet = (name: string): boolean => sheets.some((one) => one.toLowerCase() === name.toLowerCase());
+  if (first === undefined || lastSheet === undefined || !isSheet(first) || !isSheet(lastSheet)) return false;
+  const found = cellsReferred(cells ?? "", first);
+  if (found === undefined) untold(into);
+  else add({ ...found, sheet: first, lastSheet }, looking, into);
+  return true;
 }
 
 /**
@@ -118,25 +203,18 @@ function gatherAsMany(name: string, { arguments: given }: { readonly arguments: 
   const [sized, last] = [given[TAKES_AS_MANY.get(name) ?? 0], given[2]];
   if (last === undefined || last === null) return;
   const [asked, taken] = [areaShown(sized, looking), areaShown(last, looking)];
-  if (taken === undefined || (asked === undefined && (name !== "LOOKUP" || taken.area.rows * taken.area.columns === 1))) into.isUnseen = true;
-  else if (asked !== undefined) add({ ...taken, area: { ...taken.area, rows: asked.area.rows, columns: asked.area.columns } }, looking.sheets, into);
-}
-
-/** The cells of a reference, be it a name or a table's column. */
-function areaShown(part: Part, { tree, place }: Looking): Referred | undefined {
-  if (part?.type !== "ReferenceIdentifier") return undefined;
-  const text = tree.textOf(part);
-  if (part.kind === "table") return tableCellsReferred(text, place);
-  return cellsReferred(part.kind === "name" ? (place.nameOf(text, place.sheet) ?? "").replace(/^=/, "") : text, place.sheet);
+  if (taken === undefined || (asked === undefined && (name !== "LOOKUP" || taken.area.rows * taken.area.columns === 1))) untold(into);
+  else if (asked !== undefined) add({ ...taken, area: { ...taken.area, rows: asked.area.rows, columns: asked.area.columns } }, looking, into);
 }
 
 /** What stands in cells does not matter where only their place is asked for. @returns false for what is no reference to cells */
-function gatherPlace(part: Part, { tree, place, sheets }: Looking, into: Gathered): boolean {
+function gatherPlace(part: Part, looking: Looking, into: Gathered): boolean {
+  const { tree, place } = looking;
   if (part?.type !== "ReferenceIdentifier" || part.kind === "table" || part.kind === "name") return false;
   const found = cellsReferred(tree.textOf(part), place.sheet);
   if (found === undefined) return false;
-  const alone: Gathered = { ...into, precedents: [], isBeyond: false };
-  add(found, sheets, alone);
+  const alone = nothing();
+  add(found, looking, alone);
   into.isBeyond ||= alone.isBeyond;
   return true;
 }
@@ -147,20 +225,20 @@ function gatherReference(
   variables: ReadonlySet<string>,
   into: Gathered,
 ): void {
-  const { tree, place, sheets } = looking;
+  const { tree, place } = looking;
   const text = tree.textOf(part);
   if (part.kind === "table") {
     const found = tableCellsReferred(text, place);
-    if (found === undefined) into.isUnseen = true;
-    else add(found, sheets, into);
+    if (found === undefined) untold(into);
+    else add(found, looking, into);
     return;
   }
   const found = part.kind === "name" ? undefined : cellsReferred(text, place.sheet);
-  if (found !== undefined) return add(found, sheets, into);
+  if (found !== undefined) return add(found, looking, into);
   // The name of a function of ours without a call: behind a space, or handed to another function.
   if (catalogueName(text) !== undefined) into.isOurs = true;
   if (part.kind === "name" && variables.has(text.toLowerCase())) return;
-  if (!gatherName(text, looking, into)) into.isUnseen = true;
+  if (!gatherName(text, looking, into)) untold(into);
 }
 
 /** What a name stands for, be it called or not. @returns false where it is not known */
@@ -173,23 +251,20 @@ function gatherName(text: string, looking: Looking, into: Gathered): boolean {
   if (seen.has(key)) return true;
   const named = formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
   if (named === undefined) {
-    into.isUnseen = true;
+    untold(into);
     return true;
   }
   gather(named.root, { ...looking, tree: named, seen: new Set([...seen, key]) }, into);
   return true;
 }
 
-function add({ sheet, lastSheet, area }: Referred, sheets: readonly string[], into: Gathered): void {
+function add({ sheet, lastSheet, area }: Referred, { sheets, order }: Looking, into: Gathered): void {
   // Another workbook changes nothing here.
   if (sheet === undefined) return;
-  const [first, last] = [sheet, lastSheet ?? sheet].map((name) => sheets.findIndex((one) => one.toLowerCase() === name.toLowerCase())) as [
-    number,
-    number,
-  ];
-  if (first === -1 || last === -1) {
-    into.isBeyond = true;
-    return;
-  }
-  for (const name of sheets.slice(Math.min(first, last), Math.max(first, last) + 1)) into.precedents.push({ sheet: name, area });
+  const placeOf = (name: string): number => order.findIndex((one) => one.toLowerCase() === name.toLowerCase());
+  const [first, last] = [placeOf(sheet), placeOf(lastSheet ?? sheet)];
+  const through = first === -1 || last === -1 ? [] : order.slice(Math.min(first, last), Math.max(first, last) + 1);
+  const shared = through.filter((name) => sheets.includes(name));
+  if (shared.length === 0 || shared.length < through.length) into.isBeyond = true;
+  for (const name of shared) into.precedents.push({ sheet: name, area });
 }

@@ -1,5 +1,5 @@
-import { cellArea, rangeOf } from "../workbook/cellArea";
-import type { FormulaCell } from "./formulaCells";
+import { cellArea, rangeOf } from "../../workbook/cellArea";
+import type { FormulaCell } from "../formulaCells";
 
 // So many lines are read by somebody; of longer sheets each block of a filled-down formula is one line.
 const MOST_LINES = 1000;

@@ -1,5 +1,5 @@
-import { plainFormula } from "./plain/plainFormula";
-import type { Surroundings } from "./plain/Surroundings";
+import { plainFormula } from "../../src/sharing/plain/plainFormula";
+import type { Surroundings } from "../../src/sharing/plain/Surroundings";
 
 /** Nothing is known around the formula but the formula itself. */
 const ALONE: Surroundings = {

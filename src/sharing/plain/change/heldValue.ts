@@ -1,0 +1,88 @@
+import { cellArea } from "../../../workbook/cellArea";
+import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
+import { cellsReferred } from "../reference";
+import type { Surroundings } from "../Surroundings";
+
+/** A formula and what is around it. */
+export interface Standing {
+  readonly tree: FormulaTree;
+  readonly place: Surroundings;
+}
+
+export type Held = string | number | boolean;
+
+// A name that leads round in a circle is none.
+const MOST_NAMES = 20;
+
+/**
+ * What a part of a formula came to as the workbook was read, where that is put together from texts, numbers and single cells: enough for what people
+ * hand to INDIRECT and OFFSET. Undefined for anything else.
+ */
+export function heldValue(part: Part, standing: Standing, names = 0): Held | undefined {
+  const value = (one: Part): Held | undefined => heldValue(one, standing, names);
+  switch (part?.type) {
+    case "Literal":
+      return literal(standing.tree.textOf(part));
+    case "ReferenceIdentifier":
+      return part.kind === "name" ? named(standing.tree.textOf(part), standing, names) : cellHeld(standing.tree.textOf(part), standing.place);
+    case "UnaryExpression": {
+      const number = numberIn(value(part.arguments[0]));
+      return number === undefined ? undefined : part.operator === "-" ? -number : part.operator === "+" ? number : undefined;
+    }
+    case "BinaryExpression": {
+      const [left, right] = part.arguments.map(value);
+      return left === undefined || right === undefined ? undefined : joined(part.operator, left, right);
+    }
+    case "CallExpression":
+      return called(part.callee.name?.toUpperCase() ?? "", part.arguments, standing.place, value);
+    default:
+      return undefined;
+  }
+}
+
+function literal(text: string): Held | undefined {
+  if (text.startsWith('"')) return text.slice(1, -1).replaceAll('""', '"');
+  if (/^true$/i.test(text)) return true;
+  if (/^false$/i.test(text)) return false;
+  return text === "" ? undefined : numberIn(Number(text));
+}
+
+function named(text: string, { place }: Standing, names: number): Held | undefined {
+  const formula = place.nameOf(text, place.sheet);
+  const tree = formula === undefined || names > MOST_NAMES ? undefined : formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
+  return tree && heldValue(tree.root, { tree, place }, names + 1);
+}
+
+function cellHeld(text: string, { sheet: home, heldAt }: Surroundings): Held | undefined {
+  const found = cellsReferred(text, home);
+  if (found?.sheet === undefined || found.lastSheet !== undefined || heldAt === undefined || found.area.rows * found.area.columns > 1)
+    return undefined;
+  const held = heldAt(found.sheet, found.area.row, found.area.column);
+  return held === undefined ? "" : held.error === "" ? (held.value ?? "") : undefined;
+}
+
+const numberIn = (value: Held | undefined): number | undefined =>
+  typeof value === "number" && Number.isFinite(value) ? value : value === "" ? 0 : undefined;
+
+/** A number with decimals would stand in a text as the language of the spreadsheet has it. */
+export const textIn = (value: Held | undefined): string | undefined =>
+  typeof value === "number" ? (Number.isSafeInteger(value) ? String(value) : undefined) : typeof value === "string" ? value : undefined;
+
+function joined(operator: string, left: Held, right: Held): Held | undefined {
+  if (operator === "&") {
+    const [one, other] = [textIn(left), textIn(right)];
+    return one === undefined || other === undefined ? undefined : one + other;
+  }
+  const [one, other] = [numberIn(left), numberIn(right)];
+  if (one === undefined || other === undefined) return undefined;
+  return { "+": one + other, "-": one - other, "*": one * other }[operator];
+}
+
+/** Where the cell stands, and texts one behind the other. */
+function called(name: string, given: readonly Part[], place: Surroundings, value: (part: Part) => Held | undefined): Held | undefined {
+  const own = cellArea(place.cell);
+  if (given.length === 0 && own !== undefined) return name === "ROW" ? own.row + 1 : name === "COLUMN" ? own.column + 1 : undefined;
+  if (name !== "CONCATENATE") return undefined;
+  const texts = given.map((one) => textIn(value(one)));
+  return texts.includes(undefined) ? undefined : texts.join("");
+}

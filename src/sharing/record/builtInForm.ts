@@ -1,0 +1,41 @@
+import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { formFillsSeveral, formForNowAlone, formInSeveralCells, formWithNames, noFormBecause } from "../../problems/recordWords";
+import { fixedBecause } from "../../problems/sharedCopyWords";
+import { cellAt } from "../../workbook/cellArea";
+import type { CellReading, RangeReading } from "../../workbook/Workbook";
+import type { FormulaCell } from "../formulaCells";
+import { plainFormula } from "../plain/plainFormula";
+import type { PlainCell } from "../plain/plainSheets";
+import { WorkingsSheet } from "../plain/WorkingsSheet";
+
+/** What the cells of a sheet held, by row and column from 0. */
+export type HeldAt = (row: number, column: number) => CellReading | undefined;
+
+export function heldIn(rows: RangeReading["rows"]): HeldAt {
+  const held = new Map(rows.flat().map((reading) => [reading.cell, reading]));
+  return (row, column) => held.get(cellAt(row, column));
+}
+
+// Steps on a sheet of workings name the sheet that they read.
+const SHEET = "Sheet";
+const NOTHING_AROUND = { sheet: SHEET, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined } as const;
+
+/** The guarded form of a cell formula in built-in functions, or why a cell holds none; "" for a formula that calls none of our functions. */
+export function builtInForm({ calls, formula, cell, area: { range } }: FormulaCell, heldAt: HeldAt): string {
+  if (calls.length === 0) return "";
+  const place = { ...NOTHING_AROUND, cell, area: range };
+  const alone = range === cell ? plainFormula(formula, place) : undefined;
+  if (alone?.kind === "formula") return alone.formula;
+  const workings = new WorkingsSheet("Workings");
+  const here = { ...place, heldAt: (sheet: string, row: number, column: number) => (sheet === SHEET ? heldAt(row, column) : undefined) };
+  const withSteps = plainFormula(formula, here, {}, workings);
+  if (withSteps.kind === "none") return withSteps.why === "unknownName" ? formWithNames : noFormBecause(WHY_FIXED[withSteps.why]);
+  if (range !== cell) return formFillsSeveral;
+  return workings.cells.length === 0 && withSteps.held.length > 0 ? formForNowAlone : formInSeveralCells;
+}
+
+/** What stands in the first cell of a copy of plain cells, or why its value does. */
+export function formOnCopy({ kind, why, formulas }: PlainCell): string {
+  if (kind === "fixed") return fixedBecause(why === undefined ? "" : WHY_FIXED[why]);
+  return "one" in formulas ? formulas.one : (formulas.each[0]?.[0] ?? "");
+}

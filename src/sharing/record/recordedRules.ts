@@ -1,0 +1,32 @@
+import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { RULE_KINDS, takenOutBecause } from "../../problems/sharedCopyWords";
+import type { RulesPut } from "../plain/plainRules";
+import { asTyped } from "./recordRows";
+
+/** A rule or name that calls us, as a record lists it. */
+export interface RecordedRule {
+  /** The cells of a rule, or what a name is called. */
+  readonly where: string;
+  readonly kind: string;
+  readonly typed: string;
+  /** Its formulas now, or what became of it. */
+  readonly now: string;
+}
+
+/** The rules of a copy and the defined names that called us. */
+export function recordedRules(copy: string, put: RulesPut | undefined): RecordedRule[] {
+  const rules = (put?.rules ?? []).filter(({ sheet }) => sheet === copy);
+  return [
+    ...rules.map((rule) => ({
+      ...{ where: rule.areas.join(" "), kind: RULE_KINDS[rule.kind], typed: rule.formulas.join("; ") },
+      now: "now" in rule ? rule.now.join("; ") : takenOutBecause(WHY_FIXED[rule.why]),
+    })),
+    ...(put?.namesWritten ?? []).map(({ name, now }) => ({
+      ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
+    })),
+    ...(put?.namesGone ?? []).map(({ name, why }) => ({
+      ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula) },
+      now: takenOutBecause(WHY_FIXED[why]),
+    })),
+  ];
+}

@@ -1,8 +1,10 @@
 import path from "node:path";
 import { Command } from "commander";
 import { besideFile } from "../../src/command/files/bookFile";
-import { withSheetOptions } from "../../src/command/sheet/sheetOptions";
+import { runSheetOptions, withSheetOptions } from "../../src/command/sheet/sheetOptions";
+import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import type { CarriedPlan, RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { layout } from "../../src/runsheet/sheet/layout";
 
 test.each<[string, string]>([
   ["run.xlsx", "run values.xlsx"],
@@ -39,4 +41,12 @@ const WORDS: Readonly<Record<Exclude<keyof RunSheetOptions, "plan" | "cautionsAf
 test("every option of a run sheet can be given on the command line", () => {
   const offered = withSheetOptions(new Command("sheet")).options.map(({ long }) => long);
   expect([...offered].sort()).toEqual(Object.values(WORDS).sort());
+});
+
+test("what is left out is as the page begins with, so that three samples of a char stand on two pages", () => {
+  const command = withSheetOptions(new Command("sheet"));
+  command.parse(["node", "sheet", "--kind", "charring", "--replicates", "3"]);
+  const options = runSheetOptions(command.opts());
+  expect([options.weighIns, options.intervalMinutes]).toEqual([8, 20]);
+  for (const replicates of [1, 2, 3]) expect(layout(checkOptions({ ...options, replicates })).breaks).toHaveLength(1);
 });

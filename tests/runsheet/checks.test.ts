@@ -464,7 +464,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a limit typed as percent",
       all(plum, setting("criterion", "of last"), setting("limit", 0.1)),
-      "? Sample 1: cannot be judged: a weighing, time or setting is wrong. See L5.",
+      "? Sample 1: cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on L5.",
     ],
   ],
   opened: [

@@ -102,7 +102,8 @@ describe("A run with liquids caught, worked out by hand", () => {
     expect(says(run, caughtOf(run).rows.boxes.fed)).toBe("fed moist: feed water counts");
     expect(says(run, run.sheet.rows.drying.total)).toBe("fed moist, by its moisture");
     expect(run.head()[4]).toBe(
-      "Of 100 g dry: 28.7 g char, 95.4 g liquids (30.6 g of them water formed), 29.3 g gas by difference, every leak with it.",
+      // 13.9896 / 26.2104 of feed water, with which the parts come to 153.4 g.
+      "Of 100 g dry and 53.4 g water fed: 28.7 g char, 95.4 g liquids (30.6 g water formed), 29.3 g gas by difference, every leak with it.",
     );
   });
 

@@ -193,15 +193,19 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
     [
       "a residue that cannot come from it",
       { formula: "CaCO3", residue: "MgO" },
-      "? B12 cannot be read, or cannot come from B11. Select L11: This cell in the pane says why.",
+      "? B12 cannot be read, holds what B11 lacks, or leaves a metal out. More: This cell, on L11.",
     ],
     [
       "a formula that is none",
       { formula: "CaCo3", residue: "CaO" },
-      "? The formula in B11 cannot be read. Select M11: This cell in the pane says why.",
+      "? The formula in B11 cannot be read: look at capitals, brackets, digits. More: This cell, on M11.",
     ],
     ["no residue", { formula: "CaCO3" }, "? B12 is blank: type what stays, and theory can be told."],
-    ["a residue that is none", { residue: "lime" }, "? The formula in B12 cannot be read. Select M12: This cell in the pane says why."],
+    [
+      "a residue that is none",
+      { residue: "lime" },
+      "? The formula in B12 cannot be read: look at capitals, brackets, digits. More: This cell, on M12.",
+    ],
     ["nothing that leaves", { formula: "CaO", residue: "CaO" }, "? By B11 and B12 nothing would leave. Put the formulas right."],
   ])("%s", (_, given, finding) => {
     const run = heated({ kind: "salt", ...given }, 20, 25, [22.9, 22.89]);

@@ -1,9 +1,10 @@
 import { Command, InvalidArgumentError, Option } from "commander";
 import { RUN_KINDS, SAMPLES_ARE, type CarriedPlan, type RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
+import { USUAL_ROUNDS } from "../../runsheet/options/usualRounds";
 import { notANumber, sheetHelp } from "../words/sheetCommandWords";
 
 /** What was typed, by the names of its options. */
-export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMinutes" | "ovenCelsius" | "cautionsAfter"> {
+export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMinutes" | "ovenCelsius" | "cautionsAfter" | "addedSample"> {
   readonly interval: number;
   readonly oven?: number;
   readonly moistGrams?: number;
@@ -25,8 +26,8 @@ const number = (text: string): number => {
 export const withSheetOptions = (command: Command): Command =>
   command
     .addOption(new Option("--kind <kind>", sheetHelp.kind).choices(RUN_KINDS).makeOptionMandatory())
-    .option("--weigh-ins <count>", sheetHelp.weighIns, number, 12)
-    .option("--interval <minutes>", sheetHelp.interval, number, 30)
+    .option("--weigh-ins <count>", sheetHelp.weighIns, number, USUAL_ROUNDS.weighIns)
+    .option("--interval <minutes>", sheetHelp.interval, number, USUAL_ROUNDS.intervalMinutes)
     .option("--readability <grams>", sheetHelp.readability, number, 0.01)
     .option("--vessel <name>", sheetHelp.vessel, "")
     .option("--replicates <count>", sheetHelp.replicates, number, 1)

@@ -1,5 +1,6 @@
 import { optionBounds } from "../../runsheet/options/optionBounds";
 import type { RunKind } from "../../runsheet/options/RunSheetOptions";
+import { USUAL_ROUNDS } from "../../runsheet/options/usualRounds";
 import { element } from "../element";
 import { checkBox, choiceList, field, type Field, underEachName } from "./field";
 import { type EntryName, EXTRA_LABELS, type ExtraName, FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
@@ -7,10 +8,9 @@ import { type EntryName, EXTRA_LABELS, type ExtraName, FIELD_LABELS, type RunShe
 // Steps of balances in common use, from a kitchen scale to an analytical balance; common practice, no source.
 const READABILITIES = ["0.1", "0.01", "0.001", "0.0001"];
 
-// Twenty minutes between weighings: own choice, no source.
 const START = {
-  weighIns: "8",
-  intervalMinutes: "20",
+  weighIns: String(USUAL_ROUNDS.weighIns),
+  intervalMinutes: String(USUAL_ROUNDS.intervalMinutes),
   readability: "0.01",
   vessel: "lidded steel tin",
   replicates: "1",

@@ -91,7 +91,13 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
       [isNotDry(sheet), soFarDried],
       [is(fn("COUNT", block(sheet, table)), "=", 0), marked(checks, notHeated)],
       [is(fn("COUNT", shares), "=", 0), words.someOf(0, working.inUse)],
-      [is(table.allSteady, "=", 0), marked(checks, joined(soFar(meanOrEnds(sheet, shares), material(sheet)), ofSome(sheet, shares)))],
+      [
+        is(table.allSteady, "=", 0),
+        marked(
+          checks,
+          joined(soFar(charring === undefined ? meanOrEnds(sheet, shares) : leastOrEnds(sheet, shares), material(sheet)), ofSome(sheet, shares)),
+        ),
+      ],
       ...noCommonAnswer(sheet, checks),
     ],
     settled(sheet, checks),
@@ -107,6 +113,12 @@ function meanOrEnds(sheet: RunSheet, shares: Range): Expression {
   const mean = percent(fn("AVERAGE", shares));
   if (sheet.options.replicates === 1) return mean;
   return when(areKeptApart(sheet), words.fromTo(percent(fn("MIN", shares)), percent(fn("MAX", shares))), mean);
+}
+
+/** The least share, which each of repeats has lost at least; of different materials the least and the largest. */
+function leastOrEnds(sheet: RunSheet, shares: Range): Expression {
+  const least = percent(fn("MIN", shares));
+  return sheet.options.replicates === 1 ? least : when(areKeptApart(sheet), words.fromTo(least, percent(fn("MAX", shares))), least);
 }
 
 /** A sample without its share is not in a mean, and the mean says so. */

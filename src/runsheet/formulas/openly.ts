@@ -41,7 +41,20 @@ export function openlySays(sheet: RunSheet, checks: ChecksAt): Expression {
       [all(is(fn("COUNT", oxygen), "<", sheet.working.inUse), isGiven), openly.notWorkedOut],
       [is(fn("COUNT", oxygen), "<", sheet.working.inUse), invite],
       [is(fn("COUNT", oxygen), "=", 0), invite],
-      [is(charring.allSteady, "=", 0), joined(openly.soFar(closed), said)],
+      [
+        is(charring.allSteady, "=", 0),
+        joined(
+          openly.soFar(
+            percent(
+              fn(
+                "MIN",
+                across((sample) => share("volatile", sample)),
+              ),
+            ),
+          ),
+          said,
+        ),
+      ],
     ],
     joined(openly.closed(closed), said),
   );

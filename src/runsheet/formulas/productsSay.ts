@@ -1,4 +1,4 @@
-import { all, any, firstOf, NOTHING, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, NOTHING, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import type { Caught, RunSheet } from "../sheet/RunSheet";
@@ -17,7 +17,12 @@ export function productsSay(sheet: RunSheet, caught: Caught, checks: ChecksAt): 
   const mean = (name: ShareName): Expression => per100(fn("AVERAGE", of(name)));
   const ofEach = (name: ShareName): Condition => is(fn("COUNT", of(name)), "=", working.inUse);
   const off = options.replicates === 1 ? plusMinus("unaccounted", 1) : working.together("unaccounted");
-  const water = when(ofEach("waterFormed"), words.water(mean("waterFormed")), NOTHING);
+  // Liquids and gas hold the feed's water too, so that the parts are more than 100 g of a sample fed moist.
+  const feedWater = sheet.samples.map((sample) => fn("IFERROR", reckon(reckon(caught.fed(sample), "/", sheet.drying.net(sample)), "-", 1), 0));
+  const fed = per100(reckon(sum(...feedWater), "/", fn("MAX", 1, working.inUse)));
+  const isFedMoist = is(fn("COUNT", across(sheet.drying.steady)), "<", working.inUse);
+  const formed = mean("waterFormed");
+  const water = when(ofEach("waterFormed"), when(isFedMoist, words.waterOfMoist(formed), words.water(formed)), NOTHING);
   const gas = firstOf(
     [
       [ofEach("unaccounted"), words.measured(mean("gasMeasured"), mean("unaccounted"), per100(fn("N", off)))],
@@ -26,7 +31,10 @@ export function productsSay(sheet: RunSheet, caught: Caught, checks: ChecksAt): 
     words.mixed,
   );
   const isDoubted = any(...(checks.ledger ?? []).map((at) => is(at, "=", checkWords.verdicts.doubt)), ...disagreeInLedger(checks));
-  const told = joined(when(isDoubted, headWords.answer.inDoubt, NOTHING), words.told(mean("charYield"), mean("liquidYield"), water, gas));
+  const told = joined(
+    when(isDoubted, headWords.answer.inDoubt, NOTHING),
+    words.told(when(isFedMoist, words.feedWater(fed), NOTHING), mean("charYield"), mean("liquidYield"), water, gas),
+  );
   return firstOf(
     [
       [any(isMarked(checks), isAbsent(sheet)), words.waits],

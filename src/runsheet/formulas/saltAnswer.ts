@@ -1,5 +1,6 @@
 import { all, isNumber, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
@@ -21,5 +22,7 @@ export function aboveTheory({ salt, across, share }: RunSheet, checks: ChecksAt)
 export function lossSays({ salt }: RunSheet, together: Expression, stayed: Expression, samples: Expression, material: Expression): Expression {
   const plain = saltWords.lost(together, stayed, samples, material);
   if (salt === undefined) return plain;
-  return when(isNumber(salt.theory), saltWords.lostBeside(together, salt.formula, salt.residue, percent(salt.theory, 2), samples), plain);
+  const beside = saltWords.lostBeside(together, salt.formula, salt.residue, percent(salt.theory, 2), samples);
+  const ofNothing = saltWords.lostOfNothing(together, nameOf(salt.formula), nameOf(salt.residue), samples);
+  return when(isNumber(salt.theory), when(is(salt.theory, ">", 0), beside, ofNothing), plain);
 }

@@ -9,7 +9,7 @@ const HEAD = { title: 19.5, answer: 18, apart: 16.5, band: HEIGHT.box, about: HE
 const CHART_ROWS = 17;
 
 /** Characters, of the columns that are printed. */
-export const WIDTHS = [17.9, 9, 19.6, 7.86, 7.86, 7.86, 7.86, 8.43, 28] as const;
+export const WIDTHS = [17.9, 10.6, 18, 7.86, 7.86, 7.86, 7.86, 8.43, 28] as const;
 /** Columns, from 0. */
 export const AT = { run: 0, trust: 1, sample: 2, moistureWet: 3, volatile: 4, charYield: 5, ash: 6, plusMinus: 7, mark: 8 } as const;
 /** Beyond what is printed, with a gap before them. */

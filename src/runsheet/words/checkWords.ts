@@ -133,7 +133,8 @@ export const checkWords = {
   dryness: {
     charredBefore: (sample: number, row: Expression, last: Expression) =>
       doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
-    unjudged: (sample: number, at: Expression) => doubted(ofSample(sample, text`cannot be judged: a weighing, time or setting is wrong. See ${at}.`)),
+    unjudged: (sample: number, at: Expression) =>
+      doubted(ofSample(sample, text`cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${at}.`)),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>
@@ -166,9 +167,9 @@ export const checkWords = {
   theory: {
     residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
     unread: (at: Expression, working: Expression) =>
-      doubted(text`The formula in ${at} cannot be read. Select ${working}: This cell in the pane says why.`),
+      doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits. More: This cell, on ${working}.`),
     notFrom: (at: Expression, formula: Expression, working: Expression) =>
-      doubted(text`${at} cannot be read, or cannot come from ${formula}. Select ${working}: This cell in the pane says why.`),
+      doubted(text`${at} cannot be read, holds what ${formula} lacks, or leaves a metal out. More: This cell, on ${working}.`),
     nothingLeaves: (formula: Expression, at: Expression) => doubted(text`By ${formula} and ${at} nothing would leave. Put the formulas right.`),
     above: (sample: number, percent: Expression, theory: Expression) =>
       joined(
@@ -208,6 +209,8 @@ export const checkWords = {
   },
   ledger: {
     percent: (at: Expression) => doubted(text`${at}: typed as a fraction? Type percent, such as 70 for 0.70.`),
+    driedBefore: (fed: Expression, at: Expression) =>
+      doubted(text`${fed} is taken off ${at}, though it lost water while drying before. Clear ${fed}, or dry on till steady.`),
     dryAndMoist: (at: Expression) => doubted(text`${at} says fed moist, and the sample was shown dry. Clear one: the dried sample counts.`),
     waterNegative: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`less water in the liquids than was fed. Look at its moisture and ${at}; or water escaped.`)),

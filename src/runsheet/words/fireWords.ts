@@ -20,4 +20,14 @@ export const fireWords = {
   quiet: { title: "Vent quiet", prompt: "When no more vapour was seen at the vent: 14:25." },
   opened: { title: "Opened, cold", prompt: "When the vessel, cooled closed, was cold and was opened: 16:05." },
   seen: { title: "Seen", prompt: "Colour of the smoke, white or grey edges on the char, cracks, a lid that moved.", refusal: "" },
+  /** How white edges are noted, and how that there are none; a note may say both, of two places. What smoke was white is no edge. */
+  whiteEdges: {
+    white: ["*white edge*", "*white ash*edge*", "*white on*edge*", "*white at*edge*", "*white along*edge*", "*edge*white*"],
+    both: ["*no white edge*white edge*", "*white edge*no white edge*"],
+    notWhite: [
+      ...["*no white*edge*", "*without white*edge*", "*not white*edge*", "*edge*no white*", "*edge*not white*", "*edge*without white*"],
+      ...["*edge*white smoke*", "*edge*white steam*", "*edge*white vapour*", "*no edge*white*"],
+    ],
+    onlyNot: "*no white edge*no white edge*",
+  },
 } as const;

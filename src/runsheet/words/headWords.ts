@@ -98,9 +98,11 @@ export const headWords = {
     waits: "The products wait for the answer above.",
     invite: (first: Expression, last: Expression) => text`The products are told here once what was caught is weighed (rows ${first} to ${last}).`,
     different: "The products of each material stand in the results; different materials have no common ledger.",
-    told: (char: Expression, liquids: Expression, water: Expression, gas: Expression) =>
-      text`Of 100 g dry: ${char} g char, ${liquids} g liquids${water}, ${gas}.`,
+    told: (feedWater: Expression, char: Expression, liquids: Expression, water: Expression, gas: Expression) =>
+      text`Of 100 g dry${feedWater}: ${char} g char, ${liquids} g liquids${water}, ${gas}.`,
+    feedWater: (grams: Expression) => text` and ${grams} g water fed`,
     water: (grams: Expression) => text` (${grams} g of them water formed)`,
+    waterOfMoist: (grams: Expression) => text` (${grams} g water formed)`,
     byDifference: (grams: Expression) => text`${grams} g gas by difference, every leak with it`,
     mixed: "gas measured in some and by difference in others: see the results",
     measured: (grams: Expression, unaccounted: Expression, plusMinus: Expression) =>

@@ -56,6 +56,8 @@ export const saltWords = {
     text`${share} (95 %) of the ${material} lost on heating; ${stayed} stayed. ${samples}`,
   lostBeside: (share: Expression, start: Expression, residue: Expression, theory: Expression, samples: Expression) =>
     text`${share} (95 %) lost on heating; ${start} to ${residue} would lose ${theory} %. ${samples}`,
+  lostOfNothing: (share: Expression, start: Expression, residue: Expression, samples: Expression) =>
+    text`${share} (95 %) lost on heating, though by ${start} and ${residue} nothing would leave. ${samples}`,
   above: (percent: Expression, start: Expression, residue: Expression, theory: Expression) =>
     text`▲ ${percent} % lost on heating, more than the ${theory} % of ${start} to ${residue}. See the next line.`,
   lostOfEach: "Lost on heating, of each",

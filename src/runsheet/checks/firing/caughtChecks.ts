@@ -1,8 +1,8 @@
-import { all, any, anyWhere, isNumber, noNumber, sum } from "../../expressions/choices";
+import { all, any, anyWhere, isNumber, noNumber, sum, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
-import { block } from "../../formulas/weighings";
+import { block, countOf, isGapless, lastWeighed, latest } from "../../formulas/weighings";
 import { APPARATUS } from "../../sheet/caughtRows";
 import type { Caught, RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
@@ -48,6 +48,13 @@ function lighter({ working }: RunSheet, caught: Caught, part: number, sample: nu
   return step(isLighter, words.lighter(nameOf(caught.after(part, sample))));
 }
 
+/** Whether a sample that is fed moist lost by drying before, by more than two readings explain. */
+function hasLost({ drying, working }: RunSheet, sample: number): Condition {
+  const { from } = drying.counted(sample);
+  const lost = reckon(fn("N", from), "-", fn("N", latest(drying, sample, 0)));
+  return all(is(countOf(drying, sample), ">", 1), isGapless(drying, sample), is(lost, ">", fn("N", working.explained)));
+}
+
 const PERCENT = 100;
 // Values of 1 and less are fractions more often than percentages; the box itself refuses them.
 const FRACTION = 1;
@@ -70,6 +77,7 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
       return [
         ...[water, fed].map((at) => step(isFraction(at), ledger.percent(nameOf(at)))),
         step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
+        step(all(isNumber(fed), hasLost(sheet, sample)), ledger.driedBefore(nameOf(fed), lastWeighed(drying, sample))),
         step(all(isNumber(formed), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
         step(
           all(isNumber(formed), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),

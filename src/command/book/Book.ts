@@ -1,6 +1,7 @@
 import { notAWorkbookFile, otherFile } from "../../problems/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { RuleReading } from "../../sharing/plain/plainRules";
 import type { TablePlace } from "../../sharing/plain/Surroundings";
 import { fileKind } from "../../workbench/xlsx/fileKind";
 import { cellArea } from "../../workbook/cellArea";
@@ -36,6 +37,10 @@ export interface Book {
   readonly isCalculatedHere: boolean;
   /** True where the file says that formulas may go round in a circle until they settle. */
   readonly goesRound: boolean;
+  /** True where the file says that numbers are rounded as they are shown before anything is calculated from them. */
+  readonly roundsAsShown: boolean;
+  /** The formulas of rules for colouring, by sheet, each with the cells that it is for. */
+  readonly colouring: readonly RuleReading[];
 }
 
 /**
@@ -44,13 +49,17 @@ export interface Book {
  */
 export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: string, cells: number) => void = () => undefined): Promise<Book> {
   const file = await opened(content);
-  const sheets: BookSheet[] = [];
+  const [sheets, colouring]: [BookSheet[], RuleReading[]] = [[], []];
   for (const { name, kind, isHidden } of await file.sheets()) {
     if (kind !== "worksheet") continue;
     const cells: CellInFile[] = [];
     await file.readCells(name, (cell) => void cells.push(cell));
     told(name, cells.length);
     sheets.push({ name, isHidden, cells, reading: readingOf(name, cells) });
+    await file.changeRules(name, (rule) => {
+      if (rule.kind === "colouring") colouring.push({ ...rule, sheet: name });
+      return undefined;
+    });
   }
   if (sheets.length === 0) throw new Refusal(noSheets);
   const outline = await workbookOutline(file.parts);
@@ -67,6 +76,8 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),
     isCalculatedHere: false,
     goesRound: isOn(says("iterate")),
+    roundsAsShown: isOff("fullPrecision"),
+    colouring,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { BookSheet } from "../book/Book";
 import { sheetCalled } from "../book/Book";
-import { holdsCall } from "../book/refuseUnfinished";
+import { holdsCall } from "../book/cellNames";
 import { Refusal } from "../Refusal";
 import { noCallsAtAll, noCallsOfOurs } from "../words/refusals";
 

@@ -25,6 +25,10 @@ export const staleBook = `The file says that it is to be calculated when it is o
 export const neverCalculated = (cells: readonly string[], isRecalculated = false): string =>
   `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${openAndSave(isRecalculated)}`;
 
+/** @param fillers the cells whose formulas fill them */
+export const halfFilled = (cells: readonly string[], fillers: readonly string[], isRecalculated = false): string =>
+  `No value was saved in ${cellsNamed(cells)}, which the cell ${fillers.length === 1 ? "formula" : "formulas"} of ${cellsNamed(fillers)} ${fillers.length === 1 ? "fills" : "fill"}. ${openAndSave(isRecalculated)}`;
+
 export const onTheirWay = (cells: readonly string[], codes: string, isRecalculated = false): string =>
   `${cellsNamed(cells)} ${isOrAre(cells)} saved while still calculating (${codes}). ${openAndSave(isRecalculated)}`;
 
@@ -53,6 +57,9 @@ export const keptThoughChanged = (cells: readonly string[]): string =>
 
 export const differsUnchanged = (cells: readonly string[]): string =>
   `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved, though nothing changed that ${cells.length === 1 ? "it is" : "they are"} calculated from. ${WITHOUT_RECALCULATING}`;
+
+export const misreadHere = (cells: readonly string[]): string =>
+  `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than ${cells.length === 1 ? "its cell formula gives" : "their cell formulas give"}. ${WITHOUT_RECALCULATING}`;
 
 export const daysInDoubt = (cells: readonly string[]): string =>
   `This file counts days from 1904, and ${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved: whether as ${cells.length === 1 ? "a number or a day" : "numbers or days"} cannot be told. Leave out --recalculate after saving the workbook in the spreadsheet with the add-in.`;

@@ -18,6 +18,8 @@ export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
   readonly names: readonly GridName[];
   readonly findings: Findings;
+  /** True where the file itself says that its values may be from before. */
+  readonly isStale: boolean;
 }
 
 // The grid takes about 4 s for 100,000 cells of which a tenth are formulas, and three times that for three times as many, on two cores.
@@ -70,7 +72,7 @@ async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCell
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);
-  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings };
+  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings, isStale: workbook.isStale };
 }
 
 function nameHeld({ name, refersTo, sheet }: NameEntry, tables: readonly Table[], findings: Findings): GridName[] {

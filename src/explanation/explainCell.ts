@@ -6,6 +6,7 @@ import {
   CALLS_NO_FUNCTION,
   differsFromCell,
   firstCallsOnly,
+  FROM_BEFORE,
   hostErrorNote,
   NESTED_TOO_DEEPLY,
   WAITS_FOR_INPUTS,
@@ -39,7 +40,8 @@ export async function explainCell(workbook: Pick<Workbook, "look" | "readInputs"
  * @throws WorkbookProblem when the workbook cannot be read
  */
 export async function explainLook(workbook: Pick<Workbook, "readInputs">, look: CellLook, pause?: Pause): Promise<CellExplanation> {
-  const { value, error } = look.reading;
+  const { value, error, isFromBefore } = look.reading;
+  if (isFromBefore === true) return { ...explanation({ look, references: [], ranges: [], notes: [] }), calls: [], notes: [FROM_BEFORE] };
   const found = findCalls(formulaOf(look));
   const run = runSheetAround(look);
   if (found.length === 0 && (run === undefined || (formulaOf(look) === "" && value === null && error === "")))

@@ -29,6 +29,9 @@ export const CALCULATING =
 export const WAITS_FOR_F9 =
   "The workbook calculates only when asked to, and something waits, so what the cell shows may be from before. Press F9, then select the cell again.";
 
+export const FROM_BEFORE =
+  "This value is from before: something that it is calculated from was changed, and a cell formula on the way cannot be calculated rightly here. Save the workbook and let the spreadsheet it comes from calculate it.";
+
 /** Said above an explanation. */
 export const STAYS_PENDING =
   "The workbook says that something still waits to be calculated, though nothing is under way. What follows explains what the cell shows now; press F9 to be sure of it.";

@@ -40,6 +40,10 @@ export const namesChanged = "Defined names were changed.";
 export const writtenAnew = (fileName: string, because: string): string =>
   `${because} ${fileName} can therefore only be written anew, without what is listed here. The file you opened stays as it is.`;
 
+/** @param cells with their sheets, as many as a line holds @param more how many further ones */
+export const keptFromBefore = (cells: readonly string[], more: number): string =>
+  `${cells.join(", ")}${more === 0 ? "" : ` and ${more} more`} ${cells.length + more === 1 ? "shows a value" : "show values"} from before: something that ${cells.length + more === 1 ? "it is" : "they are"} calculated from was changed, and the cell ${cells.length + more === 1 ? "formula" : "formulas"} cannot be calculated rightly here. Save the workbook and let the spreadsheet it comes from calculate it.`;
+
 export const notWrittenAnew = (fileName: string): string => `${fileName} was not saved.`;
 
 export const looksNotKept = "looks not known here, such as underlining and the colours of a theme, and settings of pages";

@@ -70,6 +70,14 @@ export const notWhatFormulasGive = (sheet: string, cells: readonly Pick<CellInTh
     "Calculate the workbook anew (in Excel Ctrl+Alt+F9) and share again, or share the values shown now.",
   );
 
+/** What the workbook itself cannot calculate any more is not to be shared from it. */
+export const fromBefore = (sheet: string, cells: readonly Pick<CellInTheWay, "cell">[]): InputProblem =>
+  new InputProblem(
+    "sheet",
+    `${named(sheet, cells)} from before: something that ${cells.length === 1 ? "it is" : "they are"} calculated from was changed, and a cell formula on the way cannot be calculated rightly here`,
+    "Save the workbook, let the spreadsheet it comes from calculate it, and share it from there.",
+  );
+
 export const keepsChanging = (sheet: string): InputProblem =>
   new InputProblem("sheet", `values on ${quoted(sheet)} changed while they were read`, "Wait until nothing changes any more, then share again.");
 

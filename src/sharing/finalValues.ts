@@ -1,4 +1,4 @@
-import { calculatesWhenAsked, keepsChanging, staysPending, workbookCalculating } from "../problems/sharingProblems";
+import { calculatesWhenAsked, fromBefore, keepsChanging, staysPending, workbookCalculating } from "../problems/sharingProblems";
 import type { RangeReading, Workbook } from "../workbook/Workbook";
 
 export interface Patience {
@@ -19,7 +19,7 @@ const MOST_LOOKS = 10;
 export async function finalValues(workbook: Workbook, sheet: string, { asShown = false, pause = waited }: Patience = {}): Promise<RangeReading> {
   for (let looks = 1; ; looks++) {
     const { calculation, reading } = await workbook.readSettled(sheet, asShown);
-    if (reading !== undefined) return reading;
+    if (reading !== undefined) return calculated(reading);
     const { state, manual } = calculation;
     if (state === "pending" && manual && !asShown) throw calculatesWhenAsked(sheet);
     if (looks >= MOST_LOOKS) {
@@ -28,6 +28,13 @@ export async function finalValues(workbook: Workbook, sheet: string, { asShown =
     }
     await pause(BETWEEN_LOOKS);
   }
+}
+
+/** @throws InputProblem where the workbook cannot calculate what it shows */
+function calculated(reading: RangeReading): RangeReading {
+  const cells = reading.rows.flat().filter(({ isFromBefore }) => isFromBefore === true);
+  if (cells.length > 0) throw fromBefore(reading.sheet, cells);
+  return reading;
 }
 
 const waited = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));

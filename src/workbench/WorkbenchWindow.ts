@@ -1,11 +1,10 @@
 import type { GridEngine } from "../workbook/grid/GridEngine";
-import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import type { OwnFiles } from "../sharing/shareInFile";
-import type { CellAddress, CellContent } from "../workbook/Workbook";
+import type { CellAddress, CellContent, Workbook } from "../workbook/Workbook";
 
 /** What the page lends to the pane in its frame, and to browser tests. */
 export interface RetortWorkbench {
-  readonly workbook: GridWorkbook;
+  readonly workbook: Workbook;
   readonly engine: GridEngine;
   /** Once the bar stands. */
   files?: OwnFiles;

@@ -1,9 +1,12 @@
+import { CommandType } from "@univerjs/core";
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import { download } from "../pane/download";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { signatureGone } from "../problems/signatureWords";
-import { notWrittenAnew, writtenAnew } from "../problems/packageProblems";
+import { keptFromBefore, notWrittenAnew, writtenAnew } from "../problems/packageProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
+import type { Doubts } from "./withDoubts";
+import type { KeptFormulas } from "./xlsx/kept/KeptFormulas";
 import { enterEdit } from "./grid/cellEditing";
 import type { OpenedFile } from "./xlsx/inPlace/OpenedFile";
 import { typedContent } from "./typedContent";
@@ -34,10 +37,18 @@ export interface Bar {
   wholeFile(): Promise<Uint8Array<ArrayBuffer>>;
 }
 
+/** What is open. */
+interface Open {
+  readonly engine: GridEngine;
+  readonly saved: SavedContent;
+  /** Told of each file that is opened. */
+  readonly doubts: Doubts;
+}
+
 const FILE_NAME = "retort-workbook.xlsx";
 
 /** The bar above the grid: opens and saves files. */
-export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, saveFile, dialog, anew, notice, notShown }: BarElements): Bar {
+export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile, dialog, anew, notice, notShown }: BarElements): Bar {
   const say = (text: string, kind = ""): void => {
     notice.textContent = text;
     notice.className = kind;
@@ -53,6 +64,7 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
       },
     );
   };
+  const watch = watchKept({ engine, doubts }, say);
   /** The file whose sheets are open, under its name. */
   let opened: { readonly file: OpenedFile; readonly name: string } | undefined;
   const save = async (): Promise<string> => {
@@ -69,10 +81,11 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
     }
     const { file: openedFile, name } = opened;
     const isWhole = "content" in inPlace;
-    if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), openedFile.notShown)))
-      throw new WorkbookProblem(notWrittenAnew(name));
+    const lost = [...openedFile.notShown, ...keptInWords(openedFile.kept)];
+    if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), lost))) throw new WorkbookProblem(notWrittenAnew(name));
     const bytes = isWhole ? inPlace.content : await saveXlsx(engine);
     download(isWhole ? name : FILE_NAME, bytes);
+    doubts.kept = isWhole ? openedFile.kept : undefined;
     opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
     saved.set(content);
     return [`Saved ${isWhole ? name : FILE_NAME}.`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
@@ -89,8 +102,10 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
     const { openFile: openWhole } = await fileCode();
     const { said: left, opened: openedFile } = await openWhole(engine, new Uint8Array(await chosen.arrayBuffer()));
     opened = { file: openedFile, name: chosen.name };
+    doubts.kept = openedFile.kept;
     saved.set(typedContent(engine));
-    listNotShown(left);
+    listNotShown([...left, ...keptInWords(doubts.kept)]);
+    watch.begin();
     return left.length === 0 ? `Opened ${chosen.name}.` : openedInPart(chosen.name);
   };
   const wholeFile = async (): Promise<Uint8Array<ArrayBuffer>> => {
@@ -107,6 +122,36 @@ export function bar(engine: GridEngine, saved: SavedContent, { openFile, file, s
   };
   saveFile.onclick = () => told(save);
   return { save: () => told(save), say, listNotShown, mayReplace, wholeFile };
+}
+
+// As many as a line holds.
+const NAMED = 5;
+
+/** Which cells hold values from before; none where all hold. */
+function keptInWords(kept: KeptFormulas | undefined): readonly string[] {
+  const cells = kept?.fromBefore() ?? [];
+  return cells.length === 0 ? [] : [keptFromBefore(cells.slice(0, NAMED), Math.max(0, cells.length - NAMED))];
+}
+
+// Long enough for the grid to calculate what follows from a change.
+const PAUSE_MS = 500;
+
+/** Says which cells hold no longer as soon as something was changed that they are calculated from. */
+function watchKept({ engine, doubts }: Pick<Open, "engine" | "doubts">, say: Bar["say"]): { begin(): void } {
+  let [told, timer]: [string, number | undefined] = ["", undefined];
+  const words = (): string => keptInWords(doubts.kept).join(" ");
+  const look = async (): Promise<void> => {
+    await engine.settled();
+    const now = words();
+    if (now !== told && now !== "") say(now, "problem");
+    told = now;
+  };
+  engine.api.addEvent(engine.api.Event.CommandExecuted, ({ type }) => {
+    if (type !== CommandType.MUTATION || doubts.kept === undefined) return;
+    clearTimeout(timer);
+    timer = window.setTimeout(() => void look().catch(() => undefined), PAUSE_MS);
+  });
+  return { begin: () => void (told = words()) };
 }
 
 /** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */

@@ -11,6 +11,7 @@ import { CustomFunctionsHost } from "./functionsHost/CustomFunctionsHost";
 import { demo, opensAt } from "./demo/demo";
 import type { FunctionsMetadata } from "./functionsHost/FunctionsMetadata";
 import { calculateBeforeDrawn, calculatingParts } from "./grid/calculatingParts";
+import { withDoubts, type Doubts } from "./withDoubts";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
 const byId = <E extends HTMLElement>(id: string): E => document.getElementById(id) as E;
@@ -30,15 +31,17 @@ async function start(): Promise<void> {
     data: { name: "Workbook" },
   });
   calculateBeforeDrawn(engine);
-  const workbook = new GridWorkbook(engine);
+  const doubts: Doubts = { kept: undefined };
+  const grid = new GridWorkbook(engine);
+  const workbook = withDoubts(grid, doubts);
   await replaceSheets(
     engine,
     demo.map((plan) => gridSheet(plan, plan.name)),
   );
   await workbook.select(opensAt);
   (window as WorkbenchWindow).retortWorkbench = { workbook, engine, type: (address, content) => typeInto(engine, address, content) };
-  await cellMirror(workbook, engine, byId("selected"));
-  await drawn(engine);
+  await cellMirror(grid, engine, byId("selected"));
+  await drawn(engine, doubts);
   document.body.dataset.ready = "yes";
   keepForOffline();
 }
@@ -49,7 +52,7 @@ function keepForOffline(): void {
 }
 
 /** The grid, the bar above it and the pane beside it. */
-async function drawn(engine: GridEngine): Promise<void> {
+async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
   const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }, { printing }] =
     await Promise.all([
       import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
@@ -74,10 +77,13 @@ async function drawn(engine: GridEngine): Promise<void> {
   engine.book.setActiveSheet(shown);
   await engine.settled();
   const saved = new SavedContent(engine);
-  const { save, ...ofBar } = bar(engine, saved, {
-    ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
-    ...{ dialog: byId("unsaved"), anew: byId("anew"), notice: byId("notice"), notShown: byId("not-shown") },
-  });
+  const { save, ...ofBar } = bar(
+    { engine, saved, doubts },
+    {
+      ...{ openFile: byId("open-file"), file: byId("file"), saveFile: byId("save-file") },
+      ...{ dialog: byId("unsaved"), anew: byId("anew"), notice: byId("notice"), notShown: byId("not-shown") },
+    },
+  );
   const lent = (window as WorkbenchWindow).retortWorkbench;
   if (lent !== undefined) lent.files = ownFiles(ofBar);
   const keys = { s: save, p: printing({ engine, paper: byId("paper"), button: byId("print-sheet") }) };

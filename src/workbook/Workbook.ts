@@ -26,6 +26,8 @@ export interface CellReading {
   readonly message: string;
   /** For the formula cell of a spill, the whole area it fills ("B7:C12"); else "". */
   readonly spill: string;
+  /** True where the workbook cannot calculate the cell, or something on the way to it, and what that is calculated from has changed. */
+  readonly isFromBefore?: boolean;
 }
 
 /** A rectangle of cells, row by row. */

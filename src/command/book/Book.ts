@@ -1,6 +1,7 @@
 import { notAWorkbookFile, otherFile } from "../../problems/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { RuleReading } from "../../sharing/plain/plainRules";
 import type { TablePlace } from "../../sharing/plain/Surroundings";
 import { fileKind } from "../../workbench/xlsx/fileKind";
 import { cellArea } from "../../workbook/cellArea";
@@ -39,6 +40,10 @@ export interface Book {
   readonly isCalculatedHere: boolean;
   /** True where the file says that formulas may go round in a circle until they settle. */
   readonly goesRound: boolean;
+  /** True where the file says that numbers are rounded as they are shown before anything is calculated from them. */
+  readonly roundsAsShown: boolean;
+  /** The formulas of rules for colouring, by sheet, each with the cells that it is for. */
+  readonly colouring: readonly RuleReading[];
 }
 
 /**
@@ -48,6 +53,7 @@ export interface Book {
 export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: string, cells: number) => void = () => undefined): Promise<Book> {
   const file = await opened(content);
   const read: (Omit<BookSheet, "callsBeside"> & { readonly rules: readonly string[] })[] = [];
+  const colouring: RuleReading[] = [];
   for (const { name, kind, isHidden } of await file.sheets()) {
     if (kind !== "worksheet") continue;
     const cells: CellInFile[] = [];
@@ -55,7 +61,11 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     told(name, cells.length);
     const rules: string[] = [];
     // Looked at and left as it is.
-    await file.changeRules(name, ({ formulas }) => void rules.push(...formulas));
+    await file.changeRules(name, (rule) => {
+      rules.push(...rule.formulas);
+      if (rule.kind === "colouring") colouring.push({ ...rule, sheet: name });
+      return undefined;
+    });
     read.push({ name, isHidden, cells, reading: readingOf(name, cells), rules });
   }
   if (read.length === 0) throw new Refusal(noSheets);
@@ -76,6 +86,8 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),
     isCalculatedHere: false,
     goesRound: isOn(says("iterate")),
+    roundsAsShown: isOff("fullPrecision"),
+    colouring,
   };
 }
 

@@ -1,13 +1,14 @@
 import { holdsCall } from "../../sharing/findCalls";
 import { plainNumber } from "../../problems/quoted";
-import { cellArea, cellAt } from "../../workbook/cellArea";
+import { areaNamed } from "../../workbook/areaNamed";
+import { cellAt, cellsOfArea, covers, rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
-import { isSame, refuseDoubtful } from "./refuseDoubtful";
-import { nameOf } from "./refuseUnfinished";
+import { nameOf } from "./cellNames";
+import { isSame, refuseDoubtful, refuseMisread, type CalculatedHere } from "./refuseDoubtful";
 
 export interface RecalculatedHere {
   /** True where the file counts days from 1904. */
@@ -23,14 +24,20 @@ export interface RecalculatedHere {
  */
 export function recalculatedBook(book: Book, calculated: Calculated, { from1904, asSaved }: RecalculatedHere): Book {
   const [lost, without]: [string[], string[]] = [[], []];
-  const sheets = book.sheets.map((sheet) =>
-    recalculatedSheet(sheet, calculated.get(sheet.name) ?? new Map<string, CellReading>(), { lost, without }),
-  );
+  const sheets = book.sheets.map((sheet) => recalculatedSheet(sheet, calculated.get(sheet.name), { lost, without }));
   if (without.length > 0) throw new Refusal(neverCalculatedHere(without, asSaved));
   if (lost.length > 0) throw new Refusal(notRecalculated(lost, asSaved));
   if (from1904) refuseDoubtfulDays(book, sheets, asSaved);
-  refuseDoubtful(book, sheets, { asSaved, wasCalculated: (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)) });
-  return { ...book, sheets, isStale: false, isCalculatedHere: true };
+  const here: CalculatedHere = {
+    asSaved,
+    isLookedAt: (sheet) => calculated.has(sheet),
+    wasCalculated: (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)),
+  };
+  refuseDoubtful(book, sheets, here);
+  const now = { ...book, sheets, isStale: false, isCalculatedHere: true };
+  // A day and a number that counts days cannot be told apart in every cell.
+  if (!from1904) refuseMisread(book, now, here);
+  return now;
 }
 
 /**
@@ -53,15 +60,20 @@ const isNear = (one: unknown, other: unknown): boolean =>
 /** What is kept as a value has no formula here. */
 const isCalculatedHere = (now: CellReading | undefined): boolean => now?.formula !== undefined && now.formula !== "";
 
-function recalculatedSheet(
-  sheet: BookSheet,
-  here: ReadonlyMap<string, CellReading>,
-  { lost, without }: { readonly lost: string[]; readonly without: string[] },
-): BookSheet {
-  const filled = new Set(sheet.reading.rows.flat().flatMap(({ spill }) => (spill === "" ? [] : cellsIn(spill))));
+type Here = ReadonlyMap<string, CellReading>;
+
+interface Found {
+  readonly lost: string[];
+  readonly without: string[];
+}
+
+/** @param calculated left out for a sheet that nothing wanted is calculated from, which stays as it is */
+function recalculatedSheet(before: BookSheet, calculated: Here | undefined, { lost, without }: Found): BookSheet {
+  if (calculated === undefined) return before;
+  const { sheet, filled } = asFilledHere(before, calculated);
   const rows = sheet.reading.rows.map((row) =>
     row.map((reading): CellReading => {
-      const now = here.get(reading.cell);
+      const now = filled.get(reading.cell) ?? calculated.get(reading.cell);
       const isCalculated = reading.formula === "" ? filled.has(reading.cell) : isCalculatedHere(now);
       if (!isCalculated && reading.formula !== "" && reading.value === null) without.push(nameOf(sheet.name, reading.cell));
       if (now === undefined || !isCalculated) return reading;
@@ -69,15 +81,77 @@ function recalculatedSheet(
       if (error !== "" && error !== reading.error && reading.value !== null && !holdsCall(reading.formula) && !filled.has(reading.cell))
         lost.push(nameOf(sheet.name, reading.cell));
       // A formula that gives a blank gives an empty text, as files have it.
-      const value = now.value ?? "";
-      const calculated = { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value) };
-      return !holdsCall(reading.formula) && isSame(reading, calculated) ? reading : calculated;
+      const value = now.value ?? (reading.formula === "" ? null : "");
+      const calculatedHere = { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value ?? "") };
+      return !holdsCall(reading.formula) && isSame(reading, calculatedHere) ? reading : calculatedHere;
     }),
   );
   return { ...sheet, reading: { ...sheet.reading, rows } };
 }
 
-function cellsIn(range: string): string[] {
-  const { row = 0, column = 0, rows = 0, columns = 0 } = cellArea(range) ?? {};
-  return Array.from({ length: rows * columns }, (_, index) => cellAt(row + Math.floor(index / columns), column + (index % columns)));
+interface FilledHere {
+  /** The sheet, with a reading for every cell that a formula fills. */
+  readonly sheet: BookSheet;
+  /** What formulas give in the cells that they fill besides their own. */
+  readonly filled: Here;
+}
+
+/** An array formula keeps its size; one that fills as many cells as it gives has the size that it has here. */
+function asFilledHere(sheet: BookSheet, here: Here): FilledHere {
+  const spilling = new Set(sheet.cells.flatMap(({ cell, spills }) => (spills ? [cell] : [])));
+  const filled = new Map<string, CellReading>();
+  const spills = new Map<string, string>();
+  for (const { cell, formula, spill } of sheet.reading.rows.flat()) {
+    const now = here.get(cell);
+    if (formula === "" || now === undefined || !isCalculatedHere(now) || (spill === "" && !spilling.has(cell))) continue;
+    const given = areaNamed(now.spill === "" ? cell : now.spill);
+    const area = spilling.has(cell) ? given : areaNamed(spill);
+    spills.set(cell, area.rows * area.columns === 1 ? "" : rangeOf(area));
+    for (const one of cellsOfArea(area).flat().slice(1)) filled.set(one, { ...now, ...partAt(given, one, here), cell: one, formula: "", spill: "" });
+    if (spill !== "") for (const one of cellsOfArea(areaNamed(spill)).flat()) if (one !== cell && !isIn(area, one)) filled.set(one, blankAt(one)); // prettier-ignore
+  }
+  if (spills.size === 0) return { sheet, filled };
+  const known = new Set<string>();
+  const rows = sheet.reading.rows.map((row) =>
+    row.map((reading) => {
+      known.add(reading.cell);
+      const spill = spills.get(reading.cell);
+      return spill === undefined ? reading : { ...reading, spill };
+    }),
+  );
+  const missing = [...filled.keys()].filter((cell) => !known.has(cell)).map(blankAt);
+  return { sheet: { ...sheet, reading: { ...sheet.reading, rows: inOrder([...rows.flat(), ...missing]) } }, filled };
+}
+
+const isIn = (area: CellArea, cell: string): boolean => {
+  const { row, column } = areaNamed(cell);
+  return covers(area, row, column);
+};
+
+const blankAt = (cell: string): CellReading => ({ cell, formula: "", value: null, shown: "", error: "", message: "", spill: "" });
+
+/** A single row, column or value of an answer serves every place of an array formula; beyond it there is none. */
+function partAt(given: CellArea, cell: string, here: Here): Pick<CellReading, "value" | "error" | "shown"> {
+  const { row, column } = areaNamed(cell);
+  const down = given.rows === 1 ? 0 : row - given.row;
+  const across = given.columns === 1 ? 0 : column - given.column;
+  if (down >= given.rows || across >= given.columns) return { value: BEYOND, error: BEYOND, shown: BEYOND };
+  const { value = null, error = "", shown = "" } = here.get(cellAt(given.row + down, given.column + across)) ?? {};
+  return { value: value ?? "", error, shown };
+}
+
+const BEYOND = "#N/A";
+
+/** Row by row, as readings are. */
+function inOrder(readings: readonly CellReading[]): CellReading[][] {
+  const rows = new Map<number, { readonly column: number; readonly reading: CellReading }[]>();
+  for (const reading of readings) {
+    const { row, column } = areaNamed(reading.cell);
+    const here = rows.get(row);
+    if (here === undefined) rows.set(row, [{ column, reading }]);
+    else here.push({ column, reading });
+  }
+  return [...rows]
+    .sort(([one], [other]) => one - other)
+    .map(([, row]) => row.sort((one, other) => one.column - other.column).map(({ reading }) => reading));
 }

@@ -1,32 +1,39 @@
-import { holdsCall } from "../../sharing/findCalls";
 import { FilledCells } from "../../sharing/plain/FilledCells";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
 import { areaNamed } from "../../workbook/areaNamed";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
-import { differsUnchanged, keptThoughChanged, type AsSaved } from "../words/refusals";
+import { holdsCall } from "../../sharing/findCalls";
+import { differsUnchanged, keptThoughChanged, misreadHere, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { nameOf } from "./refuseUnfinished";
+import { nameOf } from "./cellNames";
+import { otherThanGiven } from "./doubts";
 
-interface HowCalculated {
+/** What was calculated here. */
+export interface CalculatedHere {
   readonly asSaved: AsSaved;
+  /** False for a sheet that nothing wanted is calculated from. */
+  readonly isLookedAt: (sheet: string) => boolean;
   readonly wasCalculated: (sheet: string, cell: string) => boolean;
 }
 
 /**
- * Refuses what calculating here may have made wrong. A formula that cannot be calculated here keeps the value in the file, which holds no longer once
+ * Refuses what calculating here may have made wrong. What every spreadsheet works out alike shows which of two values is right: a formula of that kind
+ * is from before where the file holds another value than it gives, and is misread here where it is calculated otherwise. A formula that cannot be calculated here keeps the value in the file, which holds no longer once
  * anything that it is calculated from has changed. And where nothing has changed that a formula is calculated from, but for what it gives here and
  * what the file holds, one of the two is wrong, and the file was calculated by the spreadsheet that the workbook is used in.
  * @param now the same sheets with the values of here
  * @throws Refusal naming the cells
  */
-export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSaved, wasCalculated }: HowCalculated): void {
+export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSaved, isLookedAt, wasCalculated }: CalculatedHere): void {
   const sheets = new ReadSheets({ sheets: before.sheets.map(({ reading }) => reading), names: before.names, tables: before.tables });
   const nameAsRead = namesOf(before.names);
   const readNow = new Map(now.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
   const nowAt = (sheet: string, cell: string): CellReading | undefined => readNow.get(sheet)?.get(cell);
-  const changed = new Map(before.sheets.map(({ name, reading }) => [name, changedCells(reading.rows.flat(), (cell) => nowAt(name, cell))]));
+  const changed = new Map(
+    before.sheets.map(({ name, reading }) => [name, changedCells(reading.rows.flat(), readNow.get(name) ?? new Map<string, CellReading>())]),
+  );
   const anyChanged = [...changed.values()].some(({ count }) => count > 0);
   const inputsChanged = (formula: ReadFormula): boolean => {
     const { precedents, isUnseen } = sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names);
@@ -36,7 +43,7 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
     sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names).isVolatile;
   const named = (formulas: readonly ReadFormula[]): string[] => formulas.map(({ sheet, reading }) => nameOf(sheet, reading.cell));
 
-  const kept = sheets.formulas.filter(({ sheet, reading }) => reading.value !== null && !wasCalculated(sheet, reading.cell));
+  const kept = sheets.formulas.filter(({ sheet, reading }) => isLookedAt(sheet) && reading.value !== null && !wasCalculated(sheet, reading.cell));
   const outdated = kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one));
   if (outdated.length > 0) throw new Refusal(keptThoughChanged(named(outdated), asSaved));
   // A file that says itself that its values may be from before vouches for none of them.
@@ -46,15 +53,35 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
     return isComparable && !isSame(reading, nowAt(sheet, reading.cell));
   });
   const doubtful = differing.filter((one) => !isVolatile(one) && !inputsChanged(one));
-  if (doubtful.length > 0) throw new Refusal(differsUnchanged(named(doubtful), asSaved));
+  if (doubtful.length === 0) return;
+  const fromBefore = otherThanGiven(before, before.sheets);
+  const unsure = doubtful.filter(({ sheet, reading }) => !fromBefore.some((one) => one.sheet === sheet && one.cell === reading.cell));
+  if (unsure.length > 0) throw new Refusal(differsUnchanged(named(unsure), asSaved));
+}
+
+/** @param now the book with the values of here @throws Refusal naming cells that hold other values now than every spreadsheet gives them */
+export function refuseMisread(before: Book, now: Book, { asSaved, wasCalculated }: CalculatedHere): void {
+  const wasAt = new Map(before.sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
+  const others = (sheet: BookSheet): CellReading[] =>
+    sheet.reading.rows.flat().filter((one) => one.formula !== "" && !isSame(one, wasAt.get(sheet.name)?.get(one.cell)));
+  const changed = new Set(now.sheets.flatMap((sheet) => others(sheet).map(({ cell }) => nameOf(sheet.name, cell))));
+  if (changed.size === 0) return;
+  const misread = otherThanGiven({ ...now, isCalculatedHere: false }, now.sheets)
+    .filter(({ sheet, cell }) => wasCalculated(sheet, cell))
+    .map(({ sheet, cell }) => nameOf(sheet, cell))
+    .filter((cell) => changed.has(cell));
+  if (misread.length > 0) throw new Refusal(misreadHere(misread, asSaved));
 }
 
 function changedCells(
   readings: readonly CellReading[],
-  nowAt: (cell: string) => CellReading | undefined,
+  now: ReadonlyMap<string, CellReading>,
 ): { readonly cells: FilledCells; readonly count: number } {
   const columns = new Map<number, number[]>();
-  const found = readings.filter((was) => !isSame(was, nowAt(was.cell)));
+  const known = new Set(readings.map(({ cell }) => cell));
+  // Where nothing was saved that a formula fills.
+  const added = [...now.values()].filter(({ cell, value }) => value !== null && !known.has(cell));
+  const found = [...readings.filter((was) => !isSame(was, now.get(was.cell))), ...added];
   for (const { cell } of found) {
     const { row, column } = areaNamed(cell);
     columns.set(column, [...(columns.get(column) ?? []), row]);

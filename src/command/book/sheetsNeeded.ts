@@ -8,16 +8,20 @@ const BEFORE_NAMES = "(,;+-*/&=<>^ \n";
 
 /**
  * The sheets that some of a book's sheets are calculated from, themselves among them, in small letters. Better one too many than one missing: a
- * sheet counts as soon as its name stands in a formula, or in a defined name that does.
+ * sheet counts as soon as its name stands in a formula, a rule for colouring, or a defined name that does.
  */
-export function sheetsNeeded({ sheets, names, tables }: Pick<Book, "sheets" | "names" | "tables">, of: readonly BookSheet[]): ReadonlySet<string> {
+export function sheetsNeeded(
+  { sheets, names, tables, colouring }: Pick<Book, "sheets" | "names" | "tables" | "colouring">,
+  of: readonly BookSheet[],
+): ReadonlySet<string> {
   const needed = new Set<string>();
   const everything = new Set(sheets.map(({ name }) => name.toLowerCase()));
   const ahead = of.map(({ name }) => name.toLowerCase());
   for (let name = ahead.pop(); name !== undefined; name = ahead.pop()) {
     if (needed.has(name)) continue;
     needed.add(name);
-    const formulas = formulasOn(sheets.find((one) => one.name.toLowerCase() === name)).toLowerCase();
+    const ofRules = colouring.filter(({ sheet }) => sheet.toLowerCase() === name).flatMap((rule) => rule.formulas);
+    const formulas = [formulasOn(sheets.find((one) => one.name.toLowerCase() === name)), ...ofRules].join("\n").toLowerCase();
     const text = withNames(formulas, names);
     if (UNSEEN.test(text) || readsSeveral(text)) return everything;
     for (const other of everything) if (!needed.has(other) && text.includes(other.replaceAll("'", "''"))) ahead.push(other);

@@ -2,8 +2,9 @@ import { Command } from "commander";
 import { explainCell } from "../../explanation/explainCell";
 import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/cellArea";
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
+import { doubtsBehind, refuseDoubts } from "../book/doubts";
 import { openBook } from "../book/openBook";
-import { nameOf } from "../book/refuseUnfinished";
+import { nameOf } from "../book/cellNames";
 import { Refusal, WrongUsage } from "../Refusal";
 import { printable, type Terminal } from "../Terminal";
 import { explanationLines } from "../words/explainWords";
@@ -31,8 +32,8 @@ export const explainCommand = (terminal: Terminal): Command =>
       const book = await openBook(terminal, path, { recalculate });
       const found = place.sheet === undefined ? firstInView(book) : sheetCalled(book, place.sheet);
       const address = { sheet: found.name, cell: place.cell };
-      refuseUncalculated(book, found, place.cell);
       const cells = new FileCells(book);
+      refuseUncalculated(book, found, place.cell, cells);
       const explained = await explainCell(
         { look: async () => cells.look(address), readInputs: (at, wanted) => cells.readInputs(at, wanted) },
         address,
@@ -55,10 +56,11 @@ function placeAsked(asked: string, sheet: string | undefined): { readonly cell: 
 
 const firstInView = ({ sheets }: Book): BookSheet => sheets.find(({ isHidden }) => !isHidden) ?? (sheets[0] as BookSheet);
 
-/** Errors are what an explanation is for; values from before are not. */
-function refuseUncalculated({ isStale }: Book, { name, reading }: BookSheet, cell: string): void {
-  const here = reading.rows.flat().find((one) => one.cell === cell);
-  if (here === undefined || here.formula === "") return;
-  if (here.value === null) throw new Refusal(neverCalculated([nameOf(name, cell)]));
-  if (isStale) throw new Refusal(staleBook);
+/** Errors are what an explanation is for; values from before, and cells that were never calculated, are not, wherever they come from. */
+function refuseUncalculated(book: Book, sheet: BookSheet, cell: string, cells: FileCells): void {
+  const { reading, anchor = reading } = cells.look({ sheet: sheet.name, cell });
+  if (anchor.formula === "") return;
+  if (anchor.value === null) throw new Refusal(neverCalculated([nameOf(sheet.name, anchor.cell)], book.isCalculatedHere));
+  if (book.isStale) throw new Refusal(staleBook);
+  refuseDoubts(book, doubtsBehind(book, sheet, anchor));
 }

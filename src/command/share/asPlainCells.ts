@@ -4,7 +4,7 @@ import type { HeldCells } from "../../xlsx/handedOn/HeldCells";
 import { leavePlainCells } from "../../xlsx/handedOn/plainFile";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
-import { nameOf } from "../book/refuseUnfinished";
+import { nameOf } from "../book/cellNames";
 import { packing, recording, rewriting } from "../words/refusals";
 import { fileValue } from "./fileValue";
 import { hasCalls } from "./sharedSheets";
@@ -57,9 +57,11 @@ const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
 
 /** What the cells hold, what was calculated here before what the file says. */
 function heldBy({ cells, reading }: BookSheet): HeldCells {
+  const inFile = new Map(cells.map((one) => [one.cell, one]));
   const now = new Map(reading.rows.flat().map((one) => [one.cell, one]));
   return new Map(
-    cells.map(({ cell, value, look, formulaKind }) => {
+    [...new Set([...inFile.keys(), ...now.keys()])].map((cell) => {
+      const { value = null, look = 0, formulaKind = "none" } = inFile.get(cell) ?? {};
       const found = now.get(cell);
       return [cell, { value: found === undefined ? value : fileValue(found), look, isArray: formulaKind === "array" }];
     }),

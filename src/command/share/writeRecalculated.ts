@@ -10,10 +10,21 @@ export async function writeRecalculated({ file }: OpenBook, sheets: readonly Boo
   for (const sheet of sheets) await file.changeCells(sheet.name, valuesHere(sheet));
 }
 
-function valuesHere({ reading }: BookSheet): CellChange[] {
+function valuesHere({ reading, cells: inFile }: BookSheet): CellChange[] {
   const cells = reading.rows.flat();
-  const filled = new Set(cells.flatMap(({ spill }) => (spill === "" ? [] : cellsOfArea(areaNamed(spill)).flat())));
+  const fillsOf = new Map(
+    inFile.flatMap(({ cell, fills, spills, formula }) => (spills ? [[cell, { fills: fills.replaceAll("$", ""), formula }]] : [])),
+  );
+  const filled = new Set(
+    cells.flatMap(({ cell, spill }) => [spill, fillsOf.get(cell)?.fills ?? ""].flatMap((range) => (range === "" ? [] : cellsOfArea(areaNamed(range)).flat()))), // prettier-ignore
+  );
   return cells
     .filter(({ cell, formula }) => formula !== "" || filled.has(cell))
-    .map((one) => ({ cell: one.cell, content: { kind: "recalculated", value: fileValue(one) } }));
+    .map((one): CellChange => {
+      const value = fileValue(one);
+      const before = fillsOf.get(one.cell);
+      const array = one.spill === "" ? one.cell : one.spill;
+      if (before === undefined || before.fills === array) return { cell: one.cell, content: { kind: "recalculated", value } };
+      return { cell: one.cell, content: { kind: "formula", formula: before.formula, value, array, spills: true } };
+    });
 }

@@ -25,6 +25,10 @@ export const staleBook = `The file says that it is to be calculated when it is o
 export const neverCalculated = (cells: readonly string[], isRecalculated = false): string =>
   `No value was saved beside ${cells.length === 1 ? "the cell formula" : "the cell formulas"} of ${cellsNamed(cells)}. ${openAndSave(isRecalculated)}`;
 
+/** @param fillers the cells whose formulas fill them */
+export const halfFilled = (cells: readonly string[], fillers: readonly string[], isRecalculated = false): string =>
+  `No value was saved in ${cellsNamed(cells)}, which the cell ${fillers.length === 1 ? "formula" : "formulas"} of ${cellsNamed(fillers)} ${fillers.length === 1 ? "fills" : "fill"}. ${openAndSave(isRecalculated)}`;
+
 export const onTheirWay = (cells: readonly string[], codes: string, isRecalculated = false): string =>
   `${cellsNamed(cells)} ${isOrAre(cells)} saved while still calculating (${codes}). ${openAndSave(isRecalculated)}`;
 
@@ -54,6 +58,9 @@ export const neverCalculatedHere = (cells: readonly string[], asSaved: AsSaved =
 
 export const keptThoughChanged = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
   `${cellsNamed(cells)} cannot be calculated rightly here, and what the file holds may be from before: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${takeSaved(asSaved)}`;
+
+export const misreadHere = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than ${cells.length === 1 ? "its cell formula gives" : "their cell formulas give"}. ${takeSaved(asSaved)}`;
 
 export const differsUnchanged = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
   `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than saved, though nothing changed that ${cells.length === 1 ? "it is" : "they are"} calculated from. ${takeSaved(asSaved)}`;

@@ -2,7 +2,7 @@ import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { ReadSheet, ReadSheets } from "../../sharing/plain/ReadSheets";
 import type { Referred } from "../../sharing/plain/reference";
 import { isWholeColumns, isWholeRows } from "../../workbook/cellArea";
-import { oneCell, type Cells } from "../formula/Cells";
+import type { Cells } from "../formula/Cells";
 
 // A long book's calls read a few cells each; what reads whole long columns over and over is left unchecked once so many were read.
 const MOST_CELLS_READ = 20_000_000;
@@ -21,8 +21,20 @@ export class SavedCells {
     const rows = isWholeColumns(area) ? longest : area.rows;
     this.left -= rows * columns;
     if (rows < 1 || this.left < 0 || isWholeRows(area)) return undefined;
-    if (rows === 1 && columns === 1) return oneCell(valueAt(read, row, column));
-    return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, across) => valueAt(read, row + down, column + across)));
+    const values = Array.from({ length: rows }, (_, down) =>
+      Array.from({ length: columns }, (__, across) => valueAt(read, row + down, column + across)),
+    );
+    return values.every((line): line is CellValue[] => line.every((value) => value !== undefined)) ? values : undefined;
+  }
+
+  /** The cells of several sheets, those between the two among them, one sheet's below the other's. */
+  onSheets({ sheet, lastSheet, area }: Referred, longest: number): Cells | undefined {
+    const names = this.sheets.names.map((name) => name.toLowerCase());
+    const [first, last] = [sheet, lastSheet].map((name) => names.indexOf(name?.toLowerCase() ?? ""));
+    if (first === undefined || last === undefined || first === -1 || last === -1) return undefined;
+    const between = this.sheets.names.slice(Math.min(first, last), Math.max(first, last) + 1);
+    const each = between.map((name) => this.in({ sheet: name, area, isWhole: isWholeColumns(area) }, longest));
+    return each.every((cells) => cells !== undefined) ? each.flat() : undefined;
   }
 
   /** Rows down to the last cell that holds anything in whole columns; 0 for any other reference. */
@@ -34,8 +46,10 @@ export class SavedCells {
   }
 }
 
-function valueAt(sheet: ReadSheet, row: number, column: number): CellValue {
+/** Undefined for a formula that was never calculated. */
+function valueAt(sheet: ReadSheet, row: number, column: number): CellValue | undefined {
   const cell = sheet.at(row, column);
   if (cell === undefined) return BLANK;
+  if (cell.formula !== "" && cell.value === null) return undefined;
   return cell.error === "" ? (cell.value ?? BLANK) : new CellError(cell.error);
 }

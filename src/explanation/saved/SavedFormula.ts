@@ -9,6 +9,7 @@ import { expressionOf } from "../formula/expressionOf";
 import { builtInHere } from "./builtInHere";
 import { isFixedName } from "./isFixedName";
 import type { SavedCells } from "./SavedCells";
+import { sureValue } from "./sure/sureValue";
 import { valuesItMayGive } from "./valuesItMayGive";
 
 /** The workbook that formulas stand in. */
@@ -20,6 +21,14 @@ export interface SavedBook {
 
 // Names that stand for names.
 const MOST_NAMES = 8;
+
+interface Asked {
+  readonly blankAs: BlankForm;
+  /** True where nothing counts but what is the same in every spreadsheet, conditions worked out. */
+  readonly isCertain: boolean;
+  /** Names that stand around this one. */
+  readonly depth: number;
+}
 
 /** A cell formula taken apart once, for every cell of a column that it is filled down to: taking apart takes most of the time. */
 export class SavedFormula {
@@ -46,22 +55,32 @@ export class SavedFormula {
     };
   }
 
-  /** What it may give in a cell, whichever way its conditions go; undefined where only the spreadsheet can tell. */
+  /** What it may give in a cell, whichever way conditions go that only the spreadsheet can work out; undefined where only that can tell. */
   valuesIn(formula: ReadFormula, blankAs: BlankForm): readonly Cells[] | undefined {
-    return this.expression && this.valuesOf(this.expression, formula, blankAs, 0);
+    return this.expression && this.valuesOf(this.expression, formula, { blankAs, isCertain: false, depth: 0 });
   }
 
-  private valuesOf(expression: AstExpression, formula: ReadFormula, blankAs: BlankForm, depth: number): readonly Cells[] | undefined {
-    return valuesItMayGive(expression, {
-      blankAs,
-      builtIn: builtInHere,
-      referred: (text, isSpill) => {
-        const cells = this.cellsOf(text, formula);
-        if (cells === undefined) return isSpill ? undefined : this.named(text, formula, blankAs, depth);
-        const meant = isSpill ? this.spillOf(text, cells, formula) : cells;
-        return meant && this.book.cells.in(meant, this.reach(expression, formula));
-      },
-    });
+  /** What it gives in a cell in every spreadsheet; undefined where that is not certain. */
+  certainIn(formula: ReadFormula): Cells | undefined {
+    return this.expression && this.valuesOf(this.expression, formula, { blankAs: 0, isCertain: true, depth: 0 })?.[0];
+  }
+
+  private valuesOf(expression: AstExpression, formula: ReadFormula, asked: Asked): readonly Cells[] | undefined {
+    const { blankAs } = asked;
+    const referred = (text: string, isSpill: boolean): Cells | undefined => {
+      const cells = this.cellsOf(text, formula);
+      if (cells === undefined) return isSpill ? undefined : this.named(text, formula, asked);
+      const meant = isSpill ? this.spillOf(text, cells, formula) : cells;
+      return meant && this.book.cells.in(meant, this.reach(expression, formula));
+    };
+    const onSheets = (text: string): Cells | undefined => {
+      const meant = cellsReferred(text, formula.sheet);
+      // Whole columns would have to be taken as far as any of the sheets is filled.
+      return meant?.lastSheet === undefined || meant.isWhole ? undefined : this.book.cells.onSheets(meant, 0);
+    };
+    const certain = sureValue(expression, { blankAs, referred, onSheets });
+    if (certain !== undefined || asked.isCertain) return certain && [certain];
+    return valuesItMayGive(expression, { blankAs, builtIn: builtInHere, referred });
   }
 
   private cellsOf(text: string, formula: ReadFormula): Referred | undefined {
@@ -84,10 +103,10 @@ export class SavedFormula {
   }
 
   /** What a defined name stands for, where it is the same in every cell. */
-  private named(text: string, formula: ReadFormula, blankAs: BlankForm, depth: number): Cells | undefined {
+  private named(text: string, formula: ReadFormula, asked: Asked): Cells | undefined {
     const name = this.book.nameOf(text.split("!").at(-1) ?? text, formula.sheet);
-    const meant = name === undefined || depth === MOST_NAMES || !isFixedName(name) ? undefined : expressionOf(name);
-    const values = meant && this.valuesOf(meant, formula, blankAs, depth + 1);
+    const meant = name === undefined || asked.depth === MOST_NAMES || !isFixedName(name) ? undefined : expressionOf(name);
+    const values = meant && this.valuesOf(meant, formula, { ...asked, depth: asked.depth + 1 });
     return values?.length === 1 ? values[0] : undefined;
   }
 

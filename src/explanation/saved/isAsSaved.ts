@@ -1,4 +1,4 @@
-import { CellError, type CellValue } from "../../inputs/CellValue";
+import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import type { CellReading } from "../../workbook/Workbook";
 import { isSameNumber } from "../runSheet/isSameNumber";
 
@@ -11,8 +11,13 @@ const HALF_A_STEP = 0.5 + 1e-6;
 export function isAsSaved(answer: CellValue | undefined, { value }: Pick<CellReading, "value">): boolean {
   if (typeof answer === "number" && typeof value === "number") return isSameNumber(answer, value) || isRounded(answer, value);
   if (answer instanceof CellError) return false;
-  return (typeof answer === "symbol" ? "" : answer) === (value ?? "");
+  // A formula that gives a blank cell shows it as 0 in most programs.
+  if (answer === BLANK) return value === 0 || (value ?? "") === "";
+  return typeof answer === "string" && typeof value === "string" ? asWritten(answer) === asWritten(value) : (answer ?? "") === (value ?? "");
 }
+
+/** Decimals stand behind a comma in some languages, and files end lines in two ways. */
+const asWritten = (text: string): string => text.replaceAll(",", ".").replaceAll("\r", "");
 
 /** True for a number saved with fewer figures than it has, all of them right. */
 export function isRounded(answer: CellValue | undefined, saved: CellReading["value"]): boolean {

@@ -35,7 +35,8 @@ export function answersInFile(engine: GridEngine, sheets: readonly ReadSheet[]):
   return [isVolatile ? `${differs} ${dayOrChance}` : differs];
 }
 
-function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellReading, "value" | "error">): boolean {
+/** True where a cell holds here what was written down beside its formula. */
+export function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellReading, "value" | "error">): boolean {
   if (isError || error !== "") return isError && error === content;
   if (typeof content === "number" && typeof value === "number")
     return Math.abs(content - value) <= ALIKE * Math.max(Math.abs(content), Math.abs(value));

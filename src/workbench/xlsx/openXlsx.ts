@@ -4,6 +4,7 @@ import { looksNotKept } from "../../problems/packageProblems";
 import { answersInFile, UNKNOWN_FUNCTION } from "./answersInFile";
 import { placeOf } from "./inPlace/heldCells";
 import { OpenedFile } from "./inPlace/OpenedFile";
+import { KeptFormulas } from "./kept/KeptFormulas";
 import { readWorkbook, type ReadWorkbook } from "./readWorkbook";
 
 /**
@@ -21,14 +22,17 @@ export async function openFile(
   engine: GridEngine,
   content: Uint8Array<ArrayBuffer>,
 ): Promise<{ readonly said: readonly string[]; readonly opened: OpenedFile }> {
-  const { findings, sheets } = await shown(engine, content);
+  const { findings, sheets, isStale } = await shown(engine, content);
   const unknown = sheets.map(({ sheet, answers }): [string, Set<number>] => {
     const cells = answers.filter((answer) => answer.isError && answer.content === UNKNOWN_FUNCTION);
     return [sheet.name, new Set(cells.map(({ row, column }) => placeOf(row, column)))];
   });
   return {
     said: [...findings.inWords(), ...answersInFile(engine, sheets)],
-    opened: OpenedFile.of(engine, content, [...findings.kept(), looksNotKept], new Map(unknown)),
+    opened: OpenedFile.of(engine, content, [...findings.kept(), looksNotKept], {
+      unknown: new Map(unknown),
+      kept: (isMoved) => new KeptFormulas(engine, sheets, isStale, isMoved),
+    }),
   };
 }
 

@@ -21,6 +21,8 @@ export interface ReadWorkbook {
   readonly sheets: readonly ReadSheet[];
   readonly names: readonly GridName[];
   readonly findings: Findings;
+  /** True where the file itself says that its values may be from before. */
+  readonly isStale: boolean;
 }
 
 // The grid takes about 4 s for 100,000 cells of which a tenth are formulas, and three times that for three times as many, on two cores.
@@ -74,7 +76,7 @@ async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCell
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);
   if (await isSigned(parts)) findings.note(isSignedFile);
-  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings };
+  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings, isStale: workbook.isStale };
 }
 
 function nameHeld({ name, refersTo, sheet }: NameEntry, tables: readonly Table[], findings: Findings): GridName[] {

@@ -11,6 +11,7 @@ import { WorkbookPackage } from "../../../xlsx/package/WorkbookPackage";
 import { DamagedFile } from "../../../xlsx/parts/FileParts";
 import { chartsOn, sheetsFile } from "../saveXlsx";
 import { cellDifferences } from "./cellDifferences";
+import type { KeptFormulas } from "../kept/KeptFormulas";
 import { sheetStates, type SheetState } from "./SheetState";
 
 /** The file saved, or why it cannot be saved so that everything in it stays. */
@@ -19,11 +20,20 @@ export type SavedInPlace = { readonly content: Uint8Array<ArrayBuffer>; readonly
 /** Changes that move cells: what else the file has on them would stay where it was. */
 const MOVES = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|move-rows|move-columns|move-range|reorder-range)$/;
 
+interface Read {
+  readonly unknown?: ReadonlyMap<string, ReadonlySet<number>>;
+  /** Its formulas that the grid cannot calculate, asked for once the file is open; or the same as before. */
+  readonly kept?: ((isMoved: () => boolean) => KeptFormulas) | KeptFormulas;
+}
+
 /** A file that is open in the grid, with everything in it that the grid does not show. */
 export class OpenedFile {
   private readonly names: string;
   private readonly moved = new Set<string>();
   private readonly stop: { dispose(): void };
+
+  /** Its formulas that the grid cannot calculate; undefined for a file that was written by the grid. */
+  readonly kept: KeptFormulas | undefined;
 
   private constructor(
     private readonly engine: GridEngine,
@@ -31,7 +41,10 @@ export class OpenedFile {
     private readonly states: readonly SheetState[],
     /** What of the file is not shown, each in words; a file written anew does not have it. */
     readonly notShown: readonly string[],
+    kept: ((isMoved: () => boolean) => KeptFormulas) | KeptFormulas | undefined,
   ) {
+    const isMoved = (): boolean => this.moved.size > 0;
+    this.kept = typeof kept === "function" ? kept(isMoved) : kept?.goOn(isMoved);
     this.names = JSON.stringify(namesIn(engine));
     this.stop = engine.api.addEvent(engine.api.Event.CommandExecuted, ({ id, params }) => {
       if (MOVES.test(id)) this.moved.add((params as { readonly subUnitId?: string } | undefined)?.subUnitId ?? "");
@@ -40,21 +53,17 @@ export class OpenedFile {
 
   /**
    * Remembers what the grid holds now as what stands in the file.
-   * @param unknown the cells of which the file holds that their function was not known, by sheet and place: the grid knows better
+   * @param read what was read of it; of that, `unknown` are the cells of which the file holds that their function was not known, by sheet and place:
+   * the grid knows better
    */
-  static of(
-    engine: GridEngine,
-    content: Uint8Array<ArrayBuffer>,
-    notShown: readonly string[],
-    unknown: ReadonlyMap<string, ReadonlySet<number>> = new Map(),
-  ): OpenedFile {
+  static of(engine: GridEngine, content: Uint8Array<ArrayBuffer>, notShown: readonly string[], { unknown = new Map(), kept }: Read = {}): OpenedFile {
     const states = sheetStates(engine).map((state): SheetState => {
       const places = unknown.get(state.name);
       if (places === undefined) return state;
       const asInFile = [...state.cells].map(([place, cell]) => [place, places.has(place) ? { ...cell, value: { error: "#NAME?" } } : cell] as const);
       return { ...state, cells: new Map(asInFile) };
     });
-    return new OpenedFile(engine, content, states, notShown);
+    return new OpenedFile(engine, content, states, notShown, kept);
   }
 
   /** True while any of the file's sheets is open; others may have come in place of all of them. */
@@ -81,7 +90,9 @@ export class OpenedFile {
   /** The same file after it was saved. */
   after(content: Uint8Array<ArrayBuffer>, notShown = this.notShown): OpenedFile {
     this.stop.dispose();
-    return OpenedFile.of(this.engine, content, notShown);
+    // What was from before is so still; the file says so itself.
+    const kept = notShown.length === 0 ? undefined : this.kept;
+    return OpenedFile.of(this.engine, content, notShown, kept && { kept });
   }
 
   private whyNot(now: readonly SheetState[]): string | undefined {
@@ -124,6 +135,7 @@ export class OpenedFile {
     const isInOrder = (await file.sheets()).filter(({ name }) => names.includes(name)).every(({ name }, place) => name === names[place]);
     // Sheets without cells, which the grid does not show, come behind the others where those were moved.
     if (!isInOrder) await file.orderSheets([...names, ...others]);
+    if ((this.kept?.fromBefore() ?? []).length > 0) await file.calculateOnOpening();
     const wasSigned = await file.isSigned();
     const content = await file.bytes();
     return { content, wasSigned: wasSigned && !(await file.isSigned()) };

@@ -1,6 +1,6 @@
 import type { ICellData } from "@univerjs/core";
 import { tooManyCells } from "../../../problems/fileProblems";
-import { columnOf, covers, type CellArea } from "../../../workbook/cellArea";
+import { columnOf, covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { Attributes } from "../../../xlsx/parts/readXml";
 import { movedTo1900, valueInFile, type ValueInFile } from "../../../xlsx/parts/cellValue";
@@ -14,6 +14,16 @@ import type { CellLookInFile } from "./stylesPart";
 export interface AnswerInFile extends ValueInFile {
   readonly row: number;
   readonly column: number;
+}
+
+/** A cell formula of the file that is not calculated here, so that the cell keeps the value beside it. */
+export interface KeptFormula {
+  readonly row: number;
+  readonly column: number;
+  /** As typed, with "="; "" where its text does not say what it is calculated from. */
+  readonly formula: string;
+  /** The cells that it fills, "B2:B9"; "" for one alone. */
+  readonly spill: string;
 }
 
 /** What all sheets of a file share, and how many cells they may still have. */
@@ -38,6 +48,7 @@ interface OpenCell {
 /** Takes the cells of one sheet, row by row (ECMA-376 Part 1, 18.3.1.4). */
 export class CellsReader {
   readonly answers: AnswerInFile[] = [];
+  readonly kept: KeptFormula[] = [];
   readonly held: Record<number, Record<number, ICellData>> = {};
   /** The last row and column that hold anything, from 0. */
   end = { row: -1, column: -1 };
@@ -97,6 +108,10 @@ export class CellsReader {
     const inFile = this.around.looks[Number(attributes.s ?? 0)];
     const here = this.valueOf(attributes, value, inFile?.format ?? "");
     const typed = formula && this.formulas.formula(formula.text, formula.attributes, { sheet: this.sheet, row, column });
+    if (formula !== undefined && this.formulas.kept !== undefined) {
+      const filled = arrayArea(formula.attributes);
+      this.kept.push({ row, column, formula: this.formulas.kept, spill: filled === undefined ? "" : rangeOf(filled) });
+    }
     const isSpilled = typed === undefined && this.arrays.some((area) => covers(area, row, column));
     if (isSpilled || (typed !== undefined && here.content !== null)) this.answers.push({ row, column, ...here });
     const area = typed === undefined || formula === undefined ? undefined : arrayArea(formula.attributes);

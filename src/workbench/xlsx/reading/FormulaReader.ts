@@ -26,6 +26,9 @@ export interface FormulaSurroundings {
 export class FormulaReader {
   private readonly groups = new Map<string, { text: string; row: number; column: number }>();
 
+  /** The formula that was last read and kept as a value, as typed; "" for one that has no text of its own, undefined where none was kept. */
+  kept: string | undefined;
+
   constructor(private readonly around: FormulaSurroundings) {}
 
   /**
@@ -33,6 +36,7 @@ export class FormulaReader {
    * @param text as it stands in the file, without "="
    */
   formula(text: string, attributes: Attributes, at: Place): string | undefined {
+    this.kept = undefined;
     if (text.length > LONGEST_FORMULA) throw new WorkbookProblem(textOfFileTooLong("cell formula", text.length, LONGEST_FORMULA));
     if (isTooNested(text)) throw new WorkbookProblem(formulaTooNested(MOST_NESTED, MOST_OPERATORS));
     if (attributes.t === "dataTable") return this.keptAsValue("dataTable", at);
@@ -40,9 +44,9 @@ export class FormulaReader {
     if (own === undefined) return this.keptAsValue("orphan", at);
     if (own === "") return undefined;
     const typed = typedFormula(own);
-    if (readsOtherWorkbook(typed)) return this.keptAsValue("outside", at);
-    if (isNotCalculated(typed, at.sheet, this.around.engine)) return this.keptAsValue("notCalculated", at);
-    return withoutTables(typed, at, this.around.tables) ?? this.keptAsValue("structured", at);
+    if (readsOtherWorkbook(typed)) return this.keptAsValue("outside", at, typed);
+    if (isNotCalculated(typed, at.sheet, this.around.engine)) return this.keptAsValue("notCalculated", at, typed);
+    return withoutTables(typed, at, this.around.tables) ?? this.keptAsValue("structured", at, typed);
   }
 
   private ofGroup(text: string, group: string, at: Place): string | undefined {
@@ -55,7 +59,8 @@ export class FormulaReader {
     return first && slideFormula(first.text, { rows: at.row - first.row, columns: at.column - first.column }, this.around.names);
   }
 
-  private keptAsValue(why: string, { sheet }: Place): undefined {
+  private keptAsValue(why: string, { sheet }: Place, formula = ""): undefined {
+    this.kept = formula;
     this.around.findings.add(why, sheet);
   }
 }

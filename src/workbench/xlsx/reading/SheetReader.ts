@@ -2,7 +2,7 @@ import { generateRandomId } from "@univerjs/core";
 import { COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
 import type { GridSheet } from "../../../workbook/grid/GridSheet";
 import { isOn, type Attributes, type XmlReader } from "../../../xlsx/parts/readXml";
-import { CellsReader, type AnswerInFile, type SheetSurroundings } from "./CellsReader";
+import { CellsReader, type AnswerInFile, type KeptFormula, type SheetSurroundings } from "./CellsReader";
 import { EntryRulesReader } from "./entryRules";
 import { SheetLayout } from "./SheetLayout";
 
@@ -49,6 +49,10 @@ export class SheetReader implements XmlReader {
 
   get answers(): readonly AnswerInFile[] {
     return this.cells.answers;
+  }
+
+  get kept(): readonly KeptFormula[] {
+    return this.cells.kept;
   }
 
   /** The sheet, when all of it has been read. */

@@ -6,7 +6,7 @@ import type { FileParts } from "../../../xlsx/parts/FileParts";
 import { readXml } from "../../../xlsx/parts/readXml";
 import { relationshipsOf, type Relationship } from "../../../xlsx/parts/relationships";
 import type { Findings } from "./Findings";
-import type { AnswerInFile, SheetSurroundings } from "./CellsReader";
+import type { AnswerInFile, KeptFormula, SheetSurroundings } from "./CellsReader";
 import { SheetReader } from "./SheetReader";
 import { tablePart, type Table } from "../../../xlsx/parts/tablePart";
 import type { SheetEntry } from "./workbookPart";
@@ -14,6 +14,7 @@ import type { SheetEntry } from "./workbookPart";
 export interface ReadSheet {
   readonly sheet: GridSheet;
   readonly answers: readonly AnswerInFile[];
+  readonly kept: readonly KeptFormula[];
 }
 
 /** What a sheet names beside its cells, by the last word of the type. */
@@ -68,7 +69,7 @@ export async function readSheet(parts: FileParts, { name, part }: SheetEntry, ar
   });
   const sheet = reader.sheet();
   lookUnderMerged(sheet, around.findings);
-  return { sheet, answers: reader.answers };
+  return { sheet, answers: reader.answers, kept: reader.kept };
 }
 
 /** Only the first cell of merged ones shows what it holds; other programs may have left values under the rest. */

@@ -21,6 +21,8 @@ export interface WorkbookPart {
   readonly sheets: readonly SheetEntry[];
   readonly names: readonly NameEntry[];
   readonly from1904: boolean;
+  /** True where the file itself says that its values may be from before (ECMA-376 Part 1, 18.2.2). */
+  readonly isStale: boolean;
   /** The parts that serve all sheets; undefined where the file has none. */
   readonly styles: string | undefined;
   readonly texts: string | undefined;
@@ -36,6 +38,7 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
   const listed: { name: string; id: string }[] = [];
   const names: { name: string; sheet: number | undefined; refersTo: string }[] = [];
   let from1904 = false;
+  let isStale = false;
   let isInName = false;
   await readXml(parts, place, {
     open: (element, attributes) => {
@@ -43,6 +46,7 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
         listed.push({ name: attributes.name ?? "", id: attributes.id ?? "" });
         if (attributes.state !== undefined && attributes.state !== "visible") findings.add("hiddenSheet", attributes.name ?? "");
       } else if (element === "workbookPr") from1904 = isOn(attributes.date1904);
+      else if (element === "calcPr") isStale = isOn(attributes.fullCalcOnLoad) || ["0", "false"].includes(attributes.calcCompleted ?? "");
       else if (element === "workbookProtection" && [attributes.lockStructure, attributes.lockWindows].some(isOn)) findings.add("protection", "");
       else if (element === "definedName") {
         isInName = true;
@@ -73,6 +77,7 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
       .filter(({ name, refersTo }) => !OWN_NAME.test(name) && refersTo !== "")
       .map(({ name, sheet, refersTo }) => ({ name, refersTo, sheet: sheet === undefined ? undefined : listed[sheet]?.name })),
     from1904,
+    isStale,
     styles: related.find(({ type }) => type === "styles")?.target,
     texts: related.find(({ type }) => type === "sharedStrings")?.target,
   };

@@ -1,0 +1,184 @@
+import type { AstExpression } from "@borgar/fx";
+import { CellProblem, type Answer } from "../../../cells/CellProblem";
+import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
+import { answerOf, definitionOf } from "../../formula/calledFunction";
+import { handedOver, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
+import { isTooDeep } from "../../formula/everyPart";
+import { nameCalled } from "../../../sharing/plain/formulaTree";
+import { certainTruth, type Certain } from "./certain";
+import type { Given, SureFunction } from "./Given";
+import { sureLookups } from "./sureLookups";
+import { sureNumbers } from "./sureNumbers";
+import { SURE_BINARY, SURE_UNARY } from "./sureOperators";
+import { sureTexts } from "./sureTexts";
+
+/** What an expression is worked out from. */
+export interface SureSurroundings {
+  /** What a reference as typed holds, "B7" or for a spill the "B7" of "B7#"; undefined where that is not known. */
+  readonly referred: (text: string, isSpill: boolean) => Cells | undefined;
+  /** What a reference to several sheets holds, one sheet's cells below the other's; undefined for any other reference. */
+  readonly onSheets: (text: string) => Cells | undefined;
+  readonly blankAs: BlankForm;
+}
+
+const FUNCTIONS: ReadonlyMap<string, SureFunction> = new Map(Object.entries({ ...sureNumbers, ...sureTexts, ...sureLookups }));
+// Works on arrays wherever it stands; other functions take one cell of what an operator makes of a range, or all of it, as the file says.
+const OVER_ARRAYS = "SUMPRODUCT";
+// Those that take a reference to several sheets (Excel's own list, "Create a reference to the same cell range on multiple worksheets", from memory).
+const OVER_SHEETS = /^(?:SUM|AVERAGE|COUNT|COUNTA|MIN|MAX|PRODUCT|STDEV(?:P|\.P|\.S)?|VAR(?:P|\.P|\.S)?)$/;
+
+/**
+ * What an expression gives in every spreadsheet, from what its cells hold: conditions are worked out, and days, chance, other languages' signs, last
+ * digits that decide, and functions that programs take differently are left alone.
+ * @returns undefined for what is not certain
+ */
+export const sureValue = (expression: AstExpression, around: SureSurroundings): Certain<Cells> =>
+  isTooDeep(expression) ? undefined : valueOf(expression, around, true);
+
+/** @param isOverArrays false where a range behind an operator may be taken for one of its cells */
+function valueOf(expression: AstExpression, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
+  switch (expression.type) {
+    case "Literal":
+      return oneCell(expression.value);
+    case "ErrorLiteral":
+      return oneCell(new CellError(expression.value));
+    case "ArrayExpression":
+      return arrayOf(expression.elements, around);
+    case "ReferenceIdentifier":
+      return around.referred(expression.value, false);
+    case "UnaryExpression":
+      return unary(expression.operator, expression.arguments[0], around, isOverArrays);
+    case "BinaryExpression":
+      return binary(expression, around, isOverArrays);
+    case "CallExpression":
+      return called(nameCalled(expression), expression.arguments, around, isOverArrays);
+    default:
+      return undefined;
+  }
+}
+
+type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
+
+/** From the first operand on: the terms of a long sum hang on one another at its left side. */
+function binary(expression: Binary, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
+  const steps: Binary[] = [];
+  let first: AstExpression | undefined = expression;
+  while (first?.type === "BinaryExpression") {
+    steps.push(first);
+    first = first.arguments[0];
+  }
+  let value = first && valueOf(first, around, isOverArrays);
+  for (const { operator, arguments: operands } of steps.reverse()) {
+    const operation = SURE_BINARY[operator];
+    const right = value && operands[1] && valueOf(operands[1], around, isOverArrays);
+    if (operation === undefined || value === undefined || right === undefined) return undefined;
+    value = cellByCell((one, other) => firstError(one, other) ?? operation(one, other), [value, right], isOverArrays);
+  }
+  return value;
+}
+
+function unary(operator: string, operand: AstExpression | undefined, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
+  if (operand === undefined) return undefined;
+  if (operator === "#") return operand.type === "ReferenceIdentifier" ? around.referred(operand.value, true) : undefined;
+  const cells = valueOf(operand, around, isOverArrays);
+  if (operator === "@") return cells !== undefined && isOne(cells) ? cells : undefined;
+  const operation = SURE_UNARY[operator];
+  if (cells === undefined || operation === undefined) return undefined;
+  return cellByCell((one) => firstError(one) ?? operation(one), [cells], isOverArrays);
+}
+
+const isOne = (cells: Cells): boolean => cells.length === 1 && cells[0]?.length === 1;
+const firstError = (...values: readonly CellValue[]): CellError | undefined => values.find((value): value is CellError => value instanceof CellError);
+
+type Operation = (one: CellValue, other: CellValue) => Certain<CellValue>;
+
+/** Undefined as soon as one cell is uncertain. */
+function cellByCell(operation: Operation, operands: readonly Cells[], isOverArrays: boolean): Certain<Cells> {
+  if (!isOverArrays && !operands.every(isOne)) return undefined;
+  const rows = Math.max(...operands.map((cells) => cells.length));
+  const columns = Math.max(...operands.map((cells) => cells[0]?.length ?? 1));
+  const missing = new CellError("#N/A");
+  const answer = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column) => {
+      const [one = missing, other = missing] = operands.map((cells) => valueAt(cells, { row, column }) ?? missing);
+      return operation(one, operands.length === 1 ? BLANK : other);
+    }),
+  );
+  return answer.every((row): row is CellValue[] => row.every((value) => value !== undefined)) ? answer : undefined;
+}
+
+type Arguments = readonly (AstExpression | null)[];
+
+function called(callee: string, given: Arguments, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
+  const definition = definitionOf(callee);
+  const name = callee.toUpperCase();
+  const choice = definition === undefined ? CHOICES[name] : undefined;
+  if (choice !== undefined) return choice(given, (part) => (part === null ? oneCell(0) : valueOf(part, around, isOverArrays)));
+  const isEach = definition !== undefined || name === OVER_ARRAYS;
+  const read = given.map((part) => (part === null ? null : (onSheets(name, part, around) ?? valueOf(part, around, isEach))));
+  if (read.includes(undefined)) return undefined;
+  if (definition === undefined) return builtIn(name, given, read as readonly (Cells | null)[]);
+  const answer = answerOf(definition, read.map((cells) => (cells ? handedOver(cells, around.blankAs) : null))); // prettier-ignore
+  return Array.isArray(answer) ? answer.map((row) => row.map(cellValueOf)) : oneCell(cellValueOf(answer));
+}
+
+/** Sheets whose names look like cells are taken apart as a range from one to the other. */
+function onSheets(name: string, part: AstExpression, { onSheets: of }: SureSurroundings): Certain<Cells> {
+  if (!OVER_SHEETS.test(name)) return undefined;
+  if (part.type === "ReferenceIdentifier") return part.value.includes("!") ? of(part.value) : undefined;
+  if (part.type !== "BinaryExpression" || part.operator !== ":") return undefined;
+  const [first, last] = part.arguments.map((end) => (end.type === "ReferenceIdentifier" ? end.value : ""));
+  const [, sheet, cells] = /^([^!']+)!([^!]+)$/.exec(last ?? "") ?? [];
+  return first === undefined || sheet === undefined || first.includes("!") ? undefined : of(`'${first}:${sheet}'!${cells}`);
+}
+
+const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);
+
+function builtIn(name: string, parts: Arguments, read: readonly (Cells | null)[]): Certain<Cells> {
+  const of = FUNCTIONS.get(name);
+  if (of === undefined || !read.every((cells) => cells !== null)) return undefined;
+  const given = read.map((cells, place): Given => ({ cells, isReference: isReference(parts[place]) }));
+  const answer = of(...given);
+  return answer === undefined ? undefined : oneCell(answer);
+}
+
+const isReference = (part: AstExpression | null | undefined): boolean =>
+  part?.type === "ReferenceIdentifier" || (part?.type === "BinaryExpression" && part.operator === ":");
+
+type Choice = (given: Arguments, worked: (part: AstExpression | null) => Certain<Cells>) => Certain<Cells>;
+
+/** The single value of a part. */
+const single = (cells: Certain<Cells>): Certain<CellValue> => (cells !== undefined && isOne(cells) ? cells[0]?.[0] : undefined);
+
+/** What the first part gives, or the second where it is such an error. */
+const unless =
+  (isSuch: (code: string) => boolean): Choice =>
+  ([first = null, second = null], worked) => {
+    const cells = worked(first);
+    const value = single(cells);
+    return value === undefined ? undefined : value instanceof CellError && isSuch(value.code) ? worked(second) : cells;
+  };
+
+/** Functions that give one of their parts, and work out no other. */
+const CHOICES: Readonly<Record<string, Choice>> = {
+  IF: ([condition = null, then = null, otherwise], worked) => {
+    const value = single(worked(condition));
+    if (value === undefined || value instanceof CellError) return value && oneCell(value);
+    const holds = certainTruth(value);
+    if (holds === undefined) return undefined;
+    return holds ? worked(then) : otherwise === undefined ? oneCell(false) : worked(otherwise);
+  },
+  IFERROR: unless(() => true),
+  IFNA: unless((code) => code === "#N/A"),
+  CHOOSE: ([which = null, ...choices], worked) => {
+    const value = single(worked(which));
+    if (value instanceof CellError) return oneCell(value);
+    const chosen = typeof value === "number" && Number.isInteger(value) ? choices[value - 1] : undefined;
+    return chosen === undefined ? undefined : worked(chosen);
+  },
+};
+
+function arrayOf(elements: readonly (readonly AstExpression[])[], around: SureSurroundings): Certain<Cells> {
+  const rows = elements.map((row) => row.map((element) => single(valueOf(element, around, false))));
+  return rows.every((row): row is CellValue[] => row.every((value) => value !== undefined)) ? rows : undefined;
+}

@@ -43,7 +43,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sharing: ["runsheet", "functions", "inputs", "chemistry", "workbook", "problems"],
   explanation: ["runsheet", "sharing", "cells", "functions", "inputs", "numerics", "workbook", "problems"],
   xlsx: ["explanation", "sharing", "functions", "workbook", "problems"],
-  report: ["explanation", "runsheet", "sharing", "cells", "chemistry", "functions", "workbook", "problems"],
+  report: ["runsheet", "sharing", "chemistry", "functions", "workbook", "problems"],
   command: ["workbook/grid", "workbench", "xlsx", "report", "explanation", "runsheet", "sharing", "cells", "functions", "workbook", "problems"],
   pane: ["report", "explanation", "sharing", "runsheet", "help", "functions", "chemistry", "inputs", "workbook", "problems"],
   "workbook/excel": ["workbook", "problems"],

@@ -82,6 +82,16 @@ export const mendedCells = (cells: readonly string[]): string =>
 export const stillTypedOver = (cells: readonly string[]): string =>
   ` ${someCells(cells)} ${cells.length === 1 ? "holds" : "hold"} something typed over a formula: "Mend formulas" puts the formula back.`;
 
+/** Said wherever a run is vouched for; "" where each formula is the sheet's own. */
+export const otherFormulas = (cells: readonly string[]): string => {
+  if (cells.length === 0) return "";
+  const [formula, its] =
+    cells.length === 1
+      ? ["The formula", "is not the sheet's own, so its number is"]
+      : ["The formulas", "are not the sheet's own, so their numbers are"];
+  return `${formula} of ${someCells(cells)} ${its} not vouched for. Undo, or press Mend formulas in the task pane.`;
+};
+
 export const keptTyped = (cells: readonly string[]): string =>
   ` Somebody typed into ${someCells(cells)} meanwhile; that was kept. "Mend formulas" puts the formula back.`;
 

@@ -57,6 +57,16 @@ export const runCellWords = {
 export const heatingRateMissingInForm = (label: string): string =>
   sentenceAbout(label, "nothing here, though a kiln temperature is given", "Give the rate.");
 
+const FIGURES_CONVERTED = 3;
+
+/** A bare number that is more likely of another unit. @param converted the number in the box's own unit if it is of the other */
+export const unitOrUnit = (label: string, value: number, own: string, other: string, converted: number): string =>
+  sentenceAbout(
+    label,
+    `${plainNumber(value)} may be ${plainNumber(value)} ${own} or ${plainNumber(value)} ${other}`,
+    `Type ${plainNumber(converted, FIGURES_CONVERTED)}, or ${plainNumber(value)} ${own} with its unit.`,
+  );
+
 const IN_PERCENT = 100;
 
 /** A number in a box for percent that is so small that a fraction may be meant: 0.71 for 71 %. */
@@ -66,6 +76,25 @@ export const percentOrFraction = (label: string, value: number): string =>
     `${plainNumber(value)} may be ${plainNumber(value)} % or ${plainNumber(IN_PERCENT * value)} %`,
     `Type ${plainNumber(IN_PERCENT * value)}, or ${plainNumber(value)} % with its sign.`,
   );
+
+const MINUTES_PER_HOUR = 60;
+const FIGURES = 3;
+
+/** A number in a box for hours that is so large that minutes may be meant: 180 for 3 h. */
+export const hoursOrMinutes = (label: string, value: number): string =>
+  sentenceAbout(
+    label,
+    `${plainNumber(value)} may be ${plainNumber(value)} min or ${plainNumber(value)} h`,
+    `Type ${plainNumber(value / MINUTES_PER_HOUR, FIGURES)}, or ${plainNumber(value)} h with its unit.`,
+  );
+
+/** Weighings planned so far apart that another unit may be meant. */
+export const farBetween = (label: string, minutes: number): string =>
+  `? ${sentenceAbout(label, `${plainNumber(minutes)} min are ${plainNumber(minutes / MINUTES_PER_HOUR, FIGURES)} h between two weighings`, "Type minutes, fewer if seconds were meant.")}`;
+
+/** Weighings planned farther apart than the drying takes. */
+export const longerThanDrying = (label: string, minutes: number, drying: string, hours: number): string =>
+  `? ${sentenceAbout(label, `${plainNumber(minutes)} min are longer than the ${plainNumber(hours, FIGURES)} h of ${drying}`, "Look at both.")}`;
 
 export const notAClockInForm = (label: string, typed: string): string =>
   sentenceAbout(label, `"${typed}" is no clock time`, "Type it with a colon: 9:30.");

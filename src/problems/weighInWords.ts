@@ -59,6 +59,10 @@ export const weighInWords = {
     isDue: "The vessel has been closed for as long as is set. Open it once it is cold.",
   },
   doubted: (finding: string): string => `Before it is entered: ${finding}`,
+  kilograms: (grams: number, step: number): string =>
+    `${withUnit(grams, "g")} has more figures than this balance shows, ${withUnit(step, "g")}: kilograms typed? Type grams.`,
+  milligrams: (grams: number, step: number): string =>
+    `${withUnit(grams, "g")} is too much for a balance that shows ${withUnit(step, "g")}: milligrams typed? Type grams.`,
   blank: (name: string): string => sentenceAbout(capital(name), "nothing here", "Type what the balance shows."),
   noNumber: (typed: string): string => `${quoted(typed)} is not a number. Type digits, such as 51.21.`,
   /** @param refusal what the sheet says of the box */
@@ -68,5 +72,7 @@ export const weighInWords = {
   noTime: "Type the time with a colon: 9:30. Left blank, it is now.",
   blankWords: (name: string): string => sentenceAbout(capital(name), "nothing here", "Type a word or two, or leave the box blank."),
   noDay: "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today.",
+  clockForMinutes: (typed: string): string =>
+    `${quoted(typed)} is a clock time, and this sheet counts minutes. Type the minutes since round 1, such as 30.`,
   noMinute: "Type the minutes since round 1: when that was is not known in this window.",
 } as const;

@@ -1,8 +1,11 @@
+import { otherFormulas } from "../problems/growingProblems";
 import { balanceBlocks } from "../runsheet/blocks/balance/planBalanceSheet";
 import type { BlockCell } from "../runsheet/blocks/Block";
 import { NEXT } from "../runsheet/blocks/headBlock";
 import { everyBlock } from "../runsheet/buildRunSheet";
 import { cell } from "../runsheet/expressions/Expression";
+import { nextAsTold } from "../runsheet/reading/readHead";
+import { formulasNotOwn } from "../runsheet/reading/formulasNotOwn";
 import type { BalanceSheet } from "../runsheet/sheet/BalanceSheet";
 import { LABEL } from "../runsheet/sheet/Columns";
 import type { RunSheet } from "../runsheet/sheet/RunSheet";
@@ -59,6 +62,7 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
       fact(words.setup.sheet, reading.sheet),
       fact(words.setup.made, extras.date),
     ),
+    paragraph(otherFormulas(formulasNotOwn(reading)), "failed"),
     head(sheet, shown),
     section(
       words.results,
@@ -118,8 +122,8 @@ function head({ rows, options }: RunSheet | BalanceSheet, shown: ShownCells): Ch
     return node("div", { class: "answer", role: "note" }, paragraph(state.errors(shown.reading(wrong[0] ?? next)?.cell ?? ""), "failed"));
   const texts = lines.map((at) => shown.text(at));
   const isBlank = texts[0] === headWords.answer.nothing || texts[0] === balanceWords.head.nothing;
-  const goesOn =
-    shown.text(next) === headWords.next.complete ? state.finished(shown.text(next)) : state.unfinished(shown.text(next).replace("► ", ""));
+  const told = nextAsTold(shown.text(next), texts[1] ?? "");
+  const goesOn = told === headWords.next.complete ? state.finished(told) : state.unfinished(told.replace("► ", ""));
   const now = isBlank ? state.blank : options.kind === "balance" ? state.history : goesOn;
   return [
     paragraph(now, "state"),

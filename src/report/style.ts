@@ -1,11 +1,11 @@
 /** How a report looks on screen and on paper: black on white, nothing smaller than 8 points, margins that both A4 and Letter have. */
 export const STYLE = `
-@page { margin: 11mm 12mm 13mm; }
+@page { margin: 9mm 12mm 10mm; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; padding: 0 4mm; max-width: 194mm; color: #000; background: #fff; font: 9pt/1.3 Arial, "Liberation Sans", Helvetica, sans-serif; }
+body { margin: 0 auto; padding: 0 4mm; max-width: 194mm; color: #000; background: #fff; font: 9pt/1.25 Arial, "Liberation Sans", Helvetica, sans-serif; }
 h1 { font-size: 14pt; margin: 0 0 1mm; overflow-wrap: anywhere; }
-h2 { font-size: 10.5pt; margin: 2.2mm 0 0.8mm; border-bottom: 0.8pt solid #000; break-after: avoid; }
-p { margin: 0.8mm 0; overflow-wrap: anywhere; }
+h2 { font-size: 10.5pt; margin: 1.6mm 0 0.6mm; border-bottom: 0.8pt solid #000; break-after: avoid; }
+p { margin: 0.6mm 0; overflow-wrap: anywhere; }
 .state, .note, footer { font-size: 8pt; }
 .state { font-weight: bold; }
 .answer { border: 1.2pt solid #000; padding: 0.8mm 2mm; margin: 1mm 0; break-inside: avoid; }
@@ -18,11 +18,11 @@ dt { color: #333; }
 dt::after { content: ": "; }
 dd { font-weight: 600; }
 .wide { overflow-x: auto; }
-table { border-collapse: collapse; margin: 0.6mm 0 1.2mm; font-size: 8.5pt; font-variant-numeric: tabular-nums; }
+table { border-collapse: collapse; margin: 0.4mm 0 0.8mm; font-size: 8.5pt; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: bold; padding-bottom: 0.4mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
-th, td { padding: 0.15mm 1.2mm; border-bottom: 0.4pt solid #999; text-align: left; vertical-align: top; }
+th, td { padding: 0.15mm 1.2mm; line-height: 1.15; border-bottom: 0.4pt solid #999; text-align: left; vertical-align: top; }
 th { font-weight: 600; }
 tbody th, td.verdict { white-space: nowrap; }
 caption small, .none { font-size: 8pt; font-weight: normal; }
@@ -42,7 +42,7 @@ ul { margin: 0.8mm 0; padding-left: 4.5mm; }
 .small li { overflow-wrap: anywhere; }
 .tables { display: flex; flex-wrap: wrap; gap: 0 8mm; }
 .tables > div { max-width: 100%; }
-footer { border-top: 0.6pt solid #000; margin-top: 3mm; padding-top: 1mm; }
+footer { border-top: 0.6pt solid #000; margin-top: 1.5mm; padding-top: 0.6mm; }
 table.many { font-size: 8pt; }
 .many th, .many td { padding: 0.15mm 0.6mm; }
 .many tbody th { white-space: normal; }

@@ -17,6 +17,9 @@ export interface AsItIs {
   readonly saysSo: boolean;
 }
 
+// How the line begins, in sheets of earlier versions too.
+const NOT_HERE = headWords.checks.absent.slice(0, headWords.checks.absent.indexOf(":") + 1);
+
 export function asItIs(reading: RangeReading): AsItIs {
   const calling = everyFormulaCell(reading).filter(({ calls }) => calls.length > 0);
   const fixed = new Set(plainSheets({ sheets: [reading] }, { date: "" }).cells.flatMap(({ kind, cell }) => (kind === "fixed" ? [cell] : [])));
@@ -25,6 +28,6 @@ export function asItIs(reading: RangeReading): AsItIs {
     calling: calling.map(({ cell }) => cell),
     plain: calling.filter(({ cell }) => !fixed.has(cell)).length,
     toMend: cellsToMend(reading).cells.map(({ cell }) => cell),
-    saysSo: is === "whole" && reading.rows.some((row) => row.some(({ formula }) => formula.includes(headWords.checks.absent))),
+    saysSo: is === "whole" && reading.rows.some((row) => row.some(({ formula }) => formula.includes(NOT_HERE))),
   };
 }

@@ -93,3 +93,6 @@ function argumentsBetween(cellFormula: string, bounds: readonly number[]): strin
 }
 
 const startOf = (token: Token): number => token.loc?.[0] ?? 0;
+
+/** Cheaper than taking every formula apart: a call of ours has the word in its name, typed or stored. */
+export const holdsCall = (formula: string): boolean => /retort/i.test(formula) && findCalls(formula).length > 0;

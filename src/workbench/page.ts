@@ -62,7 +62,12 @@ async function drawn(engine: GridEngine): Promise<void> {
       import(/* webpackChunkName: "grid" */ "./paper/printing"),
     ]);
   const pane = byId<HTMLIFrameElement>("pane");
-  await showGrid(engine, byId("grid"));
+  const notice = byId("notice");
+  const say = (sentence: string): void => {
+    notice.textContent = sentence;
+    notice.className = "problem";
+  };
+  await showGrid(engine, byId("grid"), say);
   // Not before the first answers: a run sheet has more formulas than the rest of the demo. The engine shows a sheet that it inserts.
   const shown = engine.book.getActiveSheet();
   insertGridSheet(engine, gridSheet(demoRun, demoRun.name));

@@ -58,13 +58,15 @@ export interface ChartSeries {
   readonly y: string;
   /**
    * Left out: what was weighed, its points joined; a limit and what is foretold are lines without marks. A frame is not seen: while nothing is
-   * weighed it spans the axes with the points of the others, so that a curve can be drawn by hand.
+   * weighed it spans the axes with the points of the others, so that a curve can be drawn by hand, where no limit can do that.
    */
   readonly draws?: "limit" | "foretold" | "frame";
   /** From 0: those of one look belong together, as all of one sample. Left out: one each, in their order. The key names limits of the first alone. */
   readonly look?: number;
   /** Hollow marks tell ash from char of the same sample. */
   readonly open?: true;
+  /** The upper edge of a band, whose lower edge is the limit before it; the key names the band once, by that. */
+  readonly isUpper?: true;
 }
 
 /** A number format of axes: nothing at 0 and below. */
@@ -76,8 +78,10 @@ export interface PlannedChart {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly series: readonly ChartSeries[];
-  /** Axes whose numbers cannot be foretold: a frame lies below 0 along them, where ticks have no texts. */
+  /** Axes whose numbers cannot be foretold: on a blank sheet every point lies below 0 along them, where ticks have no texts. */
   readonly unforetold?: readonly ("x" | "y")[];
+  /** Its points are of different runs, parted by blank rows: no line joins them, and one alone is drawn. */
+  readonly isApart?: true;
   /** The cells the chart covers: "H4:O20". */
   readonly over: string;
 }

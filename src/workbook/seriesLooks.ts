@@ -41,5 +41,6 @@ export function lookNumbers(series: readonly ChartSeries[]): number[] {
   return series.map(({ draws, look }) => look ?? counts[draws ?? "measured"]++);
 }
 
-/** Whether the key names a series: each that was weighed, and limits and ends foretold of the first sample for all. */
-export const isInKey = ({ draws, look = 0 }: ChartSeries): boolean => draws === undefined || (draws !== "frame" && look === 0);
+/** Whether the key names a series: each that was weighed, and limits and ends foretold of the first sample for all, a band by its lower edge. */
+export const isInKey = ({ draws, look = 0, isUpper }: ChartSeries): boolean =>
+  draws === undefined || (draws !== "frame" && look === 0 && isUpper === undefined);

@@ -66,8 +66,8 @@ test("char and ash of three samples stand beside their drying, told apart by das
   );
   expect(await pane.locator("figure.chart").last().locator(".chart-key li").allTextContents()).toEqual([
     "Sample 1, char",
-    "finished if the next falls in here",
     "Sample 1, ash",
+    "finished if the next falls in here",
     "Sample 2, char",
     "Sample 2, ash",
     "Sample 3, char",

@@ -18,6 +18,11 @@ afterAll(() => browser.close());
 test.each([
   ["blank ashing", 2],
   ["ashing of one", 2],
+  ["ashing of three", 2],
+  ["ashing of two, char and ash swapped, times backward", 2],
+  ["run with liquids caught, gas by difference", 2],
+  ["run of staged heating, three samples", 2],
+  ["run of a salt, two samples", 2],
   ["contradicting", 2],
   ["balance check", 2],
 ])("the report of a run (%s) prints on at most %i pages of either size, nothing below 8 points, and has no fault of access", async (name, most) => {

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { closeSync, existsSync, openSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { CommandFolder } from "./inFolder";
 import { bookOf } from "./longBook";
@@ -27,3 +27,25 @@ test("the built program calculates with the built functions and shares what they
   expect(status).toBe(0);
   expect((JSON.parse(stdout) as { rows: { value: number }[] }[])[0]?.rows[0]?.value).toBeCloseTo(18.015, 3);
 });
+
+// A device that takes nothing, as a full disk does.
+const FULL = "/dev/full";
+const isThere = existsSync(FULL);
+
+(isThere ? test : test.skip).each([["record"], ["record", "--json"], ["--help"], ["share", "--help"]])(
+  "an answer that is lost is said to be, and ends with 1: %p",
+  async (...words) => {
+    const files = new CommandFolder();
+    const sheet = '<sheetData><row r="1"><c r="A1"><f>_xldudf_RETORT_MOLARMASS("H2O")</f><v>18.015</v></c></row></sheetData>';
+    const book = files.put("run.xlsx", await bookOf([["Tray", sheet]]));
+    const full = openSync(FULL, "w");
+    const typed = words[0] === "record" ? ["record", book, ...words.slice(1)] : words;
+    const { status, stderr } = spawnSync(process.execPath, [BUILT, ...typed], { encoding: "utf8", stdio: ["ignore", full, "pipe"] });
+    closeSync(full);
+    files.remove();
+    expect({ status, stderr }).toEqual({
+      status: 1,
+      stderr: "retort: The answer could not be written to its end (ENOSPC), so what is there is not whole. Send it where there is room.\n",
+    });
+  },
+);

@@ -19,12 +19,19 @@ test.each<[string, string]>([
   ["..\\RUN.XLSX", "..\\RUN values.XLSX"],
 ])("on Windows beside %s stands %s", (file, beside) => expect(besideFile(file, " values", undefined, path.win32)).toBe(beside));
 
-// Every option of a run sheet, and what its word on the command line is; only where the cautions stand is the sheet's own affair.
-const WORDS: Readonly<Record<Exclude<keyof RunSheetOptions, "plan" | "cautionsAfter"> | keyof CarriedPlan, string>> = {
+// Every option of a run sheet, and what its word on the command line is; where the cautions stand and what was added is the sheet's own affair.
+const WORDS: Readonly<Record<Exclude<keyof RunSheetOptions, "plan" | "cautionsAfter" | "addedSample"> | keyof CarriedPlan, string>> = {
   ...{ kind: "--kind", weighIns: "--weigh-ins", intervalMinutes: "--interval", readability: "--readability", vessel: "--vessel" },
   ...{ replicates: "--replicates", ovenCelsius: "--oven", panZeros: "--pan-zeros", temperatures: "--temperatures", receivers: "--receivers" },
   ...{ charFirings: "--char-firings", ashFirings: "--ash-firings", stages: "--stages", formula: "--formula", residue: "--residue" },
-  ...{ samplesAre: "--samples-are", degrees: "--degrees", timing: "--timing", moistGrams: "--moist-grams", repeatability: "--repeatability" },
+  ...{
+    samplesAre: "--samples-are",
+    degrees: "--degrees",
+    timing: "--timing",
+    moistGrams: "--moist-grams",
+    dryGrams: "--dry-grams",
+    repeatability: "--repeatability",
+  },
   ...{ wantedUncertainty: "--wanted-uncertainty", methodScatter: "--method-scatter", vesselMaterial: "--vessel-material" },
   kilnSetPoint: "--kiln-set-point",
 };

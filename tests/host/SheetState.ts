@@ -35,6 +35,8 @@ export interface SeriesState {
   line?: string;
   /** Points. */
   weight?: number;
+  /** False where its entry was taken out of the legend. */
+  isInKey?: boolean;
 }
 
 export interface ConditionalFormatState {

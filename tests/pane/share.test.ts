@@ -3,6 +3,7 @@ import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, n
 import { callsOnSheet, mendFirst, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
 import { rulesStillCall } from "../../src/problems/sharedCopyWords";
 import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
+import { StaysPending } from "../../src/problems/sharingProblems";
 import type { OwnFiles } from "../../src/sharing/shareInFile";
 import { NoOwnFile } from "../../src/workbook/NoOwnFile";
 import { WorkbookProblem } from "../../src/workbook/Workbook";
@@ -77,6 +78,45 @@ describe("share(workbook, wanted)", () => {
       /Whether rules of "Tin values \(3\)" for colouring or entries call Retort could not be read; such rules do nothing without it\.$/,
     );
     expect(unread.made?.copy).toBe("Tin values (3)");
+  });
+
+  describe("refuses saved values that their formulas do not give, and makes nothing", () => {
+    const before = (): MemoryWorkbook =>
+      new MemoryWorkbook("Tin", [
+        reading("A1", { value: 25 }),
+        reading("A2", { value: 35 }),
+        reading("A3", { value: 31.5 }),
+        reading("B1", { formula: "=RETORT.MOISTURE.WET(A1,A2,A3)", value: 0.99 }),
+        reading("B2", { formula: "=RETORT.MOISTURE.WET(A1,A2,A3)", value: 0.35 }),
+      ]);
+    const SAYS =
+      'sheet: B1 on "Tin" is from before: its cell formula gives something else from the inputs that stand there. Calculate the workbook anew (in Excel Ctrl+Alt+F9) and share again, or share the values shown now.';
+
+    test.each([
+      ["values", undefined],
+      ["plain", undefined],
+      ["values", files(async () => made)],
+      ["plain", files(async () => made)],
+    ] as const)("as %s, %p", async (as, into) => {
+      const workbook = before();
+      const making = jest.fn(into?.make);
+      const owned = into === undefined ? undefined : { ...into, make: making };
+      await expect(share(workbook, wanted({ as, files: owned }))).rejects.toBeInstanceOf(StaysPending);
+      await expect(share(workbook, wanted({ as, files: owned }))).rejects.toThrow(SAYS);
+      expect(making).not.toHaveBeenCalled();
+      expect([await workbook.sheetNames(), workbook.calls.filter((call) => call.startsWith("copy"))]).toEqual([["Tin"], []]);
+      // By choice the values shown now are shared.
+      expect((await share(workbook, wanted({ as, files: owned, asShown: true }))).said).toMatch(/^Made /);
+    });
+
+    test("and names every such cell", async () => {
+      const workbook = before();
+      workbook.sheets.get("Tin")?.set("B3", reading("B3", { formula: "=B2*2", value: 7 })); // prettier-ignore
+      workbook.sheets.get("Tin")?.set("B4", reading("B4", { formula: "=RETORT.MOISTURE.DRY(A1,A2,A3)", value: 7 })); // prettier-ignore
+      await expect(share(workbook, wanted({}))).rejects.toThrow(
+        /^sheet: B1 and B4 on "Tin" are from before: their cell formulas give something else/,
+      );
+    });
   });
 
   test("does not fill the workbook with every sheet's copy, nor go on after any other problem", async () => {

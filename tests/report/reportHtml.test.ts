@@ -77,6 +77,9 @@ test("a withheld answer stays withheld, and failed checks stand out by mark, wor
   expect(html).toContain("<td>withheld</td>");
   expect(html).toMatch(/<th scope="row">6 +Order of weights<\/th><td class="failed verdict">▲ wrong<\/td><td>▲ Sample 2: char, /);
   expect(html).not.toMatch(/left as vapour; /);
+  // Its own third line is a heading: what is wrong is named where the report says that the run is unfinished.
+  expect(html).not.toContain("third line");
+  expect(textOf(html)).toMatch(/\|Unfinished when this report was made\. First put right: Sample 2: char, [^|]*[^.]\.\|/);
 });
 
 test("typed text is printed letter by letter and turns nothing around", () => {

@@ -71,6 +71,19 @@ export const reported: Readonly<Record<string, () => Promise<RangeReading>>> = {
       await dried(sheet);
       await burnt(sheet);
     }),
+  "ashing of three": () =>
+    filled({ replicates: 3 }, async (sheet) => {
+      await dried(sheet);
+      await burnt(sheet);
+    }),
+  "ashing of two, char and ash swapped, times backward": () =>
+    filled({ replicates: 2 }, async (sheet) => {
+      await dried(sheet);
+      await burnt(sheet);
+      await sheet.round(3, "9:10", null);
+      for (const [index, grams] of [32.9, 25.0, 25.0].entries()) await sheet.fire("charring", index + 1, grams, {}, 2);
+      for (const [index, grams] of [32.5, 32.4].entries()) await sheet.fire("ashing", index + 1, grams, {}, 2);
+    }),
   "ashing of six": () =>
     filled({ replicates: 6, charFirings: 4 }, async (sheet) => {
       await dried(sheet);

@@ -6,6 +6,7 @@ import { findCalls } from "../../src/sharing/findCalls";
 import { cellArea, covers, type CellArea } from "../../src/workbook/cellArea";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
 import { pixelsOf } from "../../src/workbook/columnPixels";
+import { isInKey } from "../../src/workbook/seriesLooks";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { leavesArgumentOut } from "../leavesArgumentOut";
 
@@ -177,12 +178,32 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     expect(formulas.length).toBeGreaterThan(30);
     expect(formulas.filter(({ cell }) => !refused(cell))).toEqual([]);
     const ruledCells = areas.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
-    expect(ruledCells).toBe(onPaper.filter(isBox).length + formulas.length);
+    const ofWords = areas.filter(({ allow, range }) => allow.kind === "condition" && allow.condition === `=ISTEXT(${range.split(":")[0] ?? ""})`);
+    const words = ofWords.reduce((sum, { area }) => sum + (area?.rows ?? 0) * (area?.columns ?? 0), 0);
+    expect(ruledCells).toBe(onPaper.filter(isBox).length + formulas.length + words);
+  });
+
+  it("refuses a number over every heading and label, and beside them in the rows of headings and totals", () => {
+    const rules = plan.entryRules.filter(
+      ({ allow, range }) => allow.kind === "condition" && allow.condition === `=ISTEXT(${range.split(":")[0] ?? ""})`,
+    );
+    const isRuled = (cell: string): boolean =>
+      rules.some(({ range }) => {
+        const area = cellArea(range);
+        return area !== undefined && isWithin(area, cell);
+      });
+    const words = plan.cells.filter(({ cell, content }) => typeof content === "string" && isWithin(printed(plan), cell));
+    expect(words.filter((one) => !isBox(one) && !isRuled(one.cell)).map(({ cell }) => cell)).toEqual([]);
+    expect(plan.cells.filter((one) => isBox(one) && isRuled(one.cell))).toEqual([]);
+    const total = plan.cells.find(({ style }) => style === "runTotal");
+    // The boxes' columns in the row of a total hold nothing, and are read with the boxes above.
+    expect(isRuled(`C${rowOf(total?.cell ?? "")}`)).toBe(true);
   });
 
   it("prompts at every box with its unit or what it wants, and stays quiet elsewhere", () => {
     const silent = plan.entryRules.filter(({ prompt }) => prompt === "");
     expect([...new Set(silent.map(({ refusal }) => refusal))].sort()).toEqual([
+      "No number goes here: it would be taken for a weighing. Type it into a box. Esc gives the words back.",
       "Nothing to type here. Boxes stand left of the heavy line. Esc gives the formula back.",
       "This box begins further left: type in its first cell.",
     ]);
@@ -221,10 +242,11 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const [drying, firing] = plan.charts ?? [];
     const named = (draws: "limit" | "foretold" | undefined): string[] =>
       (drying?.series ?? []).filter((series) => series.draws === draws).map(({ name }) => name);
+    const withUpper = (lower: readonly string[]): string[] => lower.flatMap((name) => [name, `${name}: upper edge`]);
     expect(named(undefined)).toEqual(every((sample) => `Sample ${sample}`));
-    expect(named("limit")).toEqual(every((sample) => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`)));
+    expect(named("limit")).toEqual(withUpper(every((sample) => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`))));
     expect(named("foretold")).toEqual(every((sample) => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`)));
-    const sizes = { measured: options.weighIns + 1, limit: 4, foretold: 2, frame: 1 };
+    const sizes = { measured: options.weighIns + 1, limit: 2, foretold: 2, frame: 1 };
     for (const { x, y, draws = "measured" } of drying?.series ?? []) {
       // The row of the total, empty there, belongs to what is weighed, so that rows put in above it do.
       expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes[draws], sizes[draws]]);
@@ -232,16 +254,18 @@ describe.each([...every, ...extras].map((options) => [title(options), options] a
     const firings = options.kind === "drying" ? undefined : options.kind === "ashing" ? 2 * options.replicates : options.replicates;
     const fired = (firing?.series ?? []).filter(({ draws }) => draws === undefined);
     expect(fired.length).toBe(firings ?? 0);
-    // The band of firings stands in cells where there is one table of them, of char and ash its lower edge.
+    // The band of the firings under way; stages, drawn against temperature, have none.
     const banded = ["charring", "liquids", "salt", "ashing"].includes(options.kind);
-    const [first, ends] = options.kind === "ashing" ? ["finished if the next is not below", 2] : ["finished if the next falls in here", sizes.limit];
-    const finished = (sample: number): string => (sample === 1 ? first : `finished, sample ${sample}`);
+    const finished = (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`);
     const band = (firing?.series ?? []).filter(({ draws }) => draws === "limit");
-    expect(band.map(({ name }) => name)).toEqual(banded ? every(finished) : []);
-    for (const { x, y } of band) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([ends, ends]);
-    // What belongs to one sample looks alike, and a frame that is not seen spans the axes of a blank sheet.
+    expect(band.map(({ name }) => name)).toEqual(banded ? withUpper(every(finished)) : []);
+    for (const { x, y } of band) expect([cellArea(x)?.rows, cellArea(y)?.rows]).toEqual([sizes.limit, sizes.limit]);
+    // What belongs to one sample looks alike. Bands span the axes of a blank sheet, and of stages a frame that is not seen.
     for (const { series } of plan.charts ?? []) {
-      expect(series.filter(({ draws }) => draws === "frame")).toHaveLength(1);
+      expect(series.filter(({ draws }) => draws === "frame")).toHaveLength(series.some(({ draws }) => draws === "limit") ? 0 : 1);
+      // The key names a band once, by its lower edge, and lines of one kind for the first sample alone.
+      const inKey = series.filter(isInKey).map(({ draws }) => draws ?? "weighed");
+      expect(inKey.filter((draws) => draws !== "weighed").sort()).toEqual([...new Set(series.flatMap(({ draws }) => (draws === undefined || draws === "frame" ? [] : [draws])))].sort()); // prettier-ignore
       for (const { name, look, draws } of series) if (draws === undefined) expect(name).toMatch(new RegExp(`^Sample ${(look ?? 0) + 1}\\b`));
     }
     if (options.kind === "staged") {

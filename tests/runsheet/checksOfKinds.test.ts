@@ -245,6 +245,6 @@ describe.each([
     const [verdict, finding] = run.check(check);
     const isQuiet = says === NOT_YET || says === FINE;
     expect([verdict, finding]).toEqual(isQuiet ? [says, ""] : [says.startsWith("▲") ? "▲ wrong" : "? doubt", says]);
-    expect(String(finding).length).toBeLessThanOrEqual(120);
+    expect(String(finding).length).toBeLessThanOrEqual(108);
   });
 });

@@ -1,3 +1,4 @@
+import { parse, tokenize } from "@borgar/fx";
 import {
   anyWhere,
   firstOf,
@@ -54,6 +55,10 @@ describe("formulaText(expression)", () => {
     ["=100*(SUM(A1,B1))", reckon(100, "*", bracketed(fn("SUM", a, b)))],
     ["=(A1-B1)*100<C1", is(reckon(reckon(a, "-", b), "*", 100), "<", c)],
     ['=A1&B1=""', is(joined(a, b), "=", "")],
+    ["=(A1<1)=(B1<1)", is(is(a, "<", 1), "=", is(b, "<", 1))],
+    ["=(A1=B1)=FALSE", is(is(a, "=", b), "=", false)],
+    ["=(A1^B1)^C1", reckon(reckon(a, "^", b), "^", c)],
+    ["=A1^(B1^C1)", reckon(a, "^", reckon(b, "^", c))],
     ['="row "&(A1+1)&" of "&B1', text`row ${reckon(a, "+", 1)} of ${b}`],
     ['="Sample 2: "&A1', joined("Sample 2", ": ", a)],
     ["=(A1&B1)+1", reckon(joined(a, b), "+", 1)],
@@ -72,11 +77,34 @@ describe("formulaText(expression)", () => {
     ["=COUNT(A1,B1,C1)<3", lacksNumber(a, b, c)],
     ['=IFERROR(LOG10(A1),"")', orNothing(fn("LOG10", a))],
     ["=SUMPRODUCT(ISNUMBER(A1)*(1-ISNUMBER(B1))*1)>0", anyWhere(product(fn("ISNUMBER", a), notNumber(b)))],
-    ["=MATCH(1,INDEX((A1>2)*1,0),0)", placeWhere(is(a, ">", 2))],
+    ["=SUMPRODUCT(MATCH(1,(A1>2)*1,0))", placeWhere(is(a, ">", 2))],
     ['="B"&ROW(B1)', nameOf(b)],
     ['="B"&(ROW(B1)+A1)', nameBelow(b, a)],
   ])("writes %s", (formula, expression) => {
     expect(formulaText(expression)).toBe(formula);
+  });
+
+  // Against a parser of its own (@borgar/fx): what a spreadsheet reads is what was meant, for each operator within each other.
+  const operators = ["=", "<", "<=", ">", ">=", "+", "-", "*", "/", "^"] as const;
+  const read = (formula: string): unknown => {
+    const shape = (part: ReturnType<typeof parse> | undefined): unknown => {
+      if (part?.type === "BinaryExpression") return [shape(part.arguments[0]), part.operator, shape(part.arguments[1])];
+      return part?.type === "ReferenceIdentifier" ? part.value : part;
+    };
+    return shape(parse(tokenize(formula)));
+  };
+  const pairs = operators.flatMap((outer) => operators.map((inner) => [outer, inner] as const));
+  // a+(b-c) is (a+b)-c, and a*(b/c) is (a*b)/c.
+  const isRegrouped = (outer: string, inner: string) => (outer === "+" && "+-".includes(inner)) || (outer === "*" && "*/".includes(inner));
+
+  it.each(pairs)("keeps the order of a %s beside a %s", (outer, inner) => {
+    const infix = (left: Expression, operator: (typeof operators)[number], right: Expression): Expression =>
+      operator === "+" || operator === "-" || operator === "*" || operator === "/" || operator === "^"
+        ? reckon(left, operator, right)
+        : is(left, operator, right);
+    expect(read(formulaText(infix(infix(a, inner, b), outer, c)))).toEqual([["A1", inner, "B1"], outer, "C1"]);
+    const onTheRight = isRegrouped(outer, inner) ? [["A1", outer, "B1"], inner, "C1"] : ["A1", outer, ["B1", inner, "C1"]];
+    expect(read(formulaText(infix(a, outer, infix(b, inner, c))))).toEqual(onTheRight);
   });
 
   it("gives the place of a cell or a range without the marks that fix it", () => {

@@ -1,6 +1,7 @@
 // How a run sheet stands on paper and on screen, by its own heights and widths.
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
+import { HEIGHT } from "../../src/runsheet/sheet/heights";
 import { beginPages, blocksOnPageOne, pageFor, SCALE_PERCENT } from "../../src/runsheet/sheet/pages";
 import { cautionLine } from "../../src/runsheet/words/cautions";
 import { cellArea } from "../../src/workbook/cellArea";
@@ -105,6 +106,27 @@ describe("The number of pages", () => {
           expect([kind, pagesOf({ kind, replicates, weighIns })]).toEqual([kind, 2]);
         for (const kind of ["ashing", "liquids"] as const) expect([kind, pagesOf({ kind, replicates, weighIns })]).toEqual([kind, 3]);
       }
+    },
+  );
+
+  // Text of 8 points and boxes of 6 mm on the shorter of A4 and Letter: nothing can be smaller, and the curves have their least height.
+  it.each([
+    ["ashing", 3, 8, 1874.25],
+    ["ashing", 1, 3, 1735.5],
+    ["liquids", 3, 8, 1929],
+    ["liquids", 1, 3, 1790.25],
+  ] as const)(
+    "of %s for %i samples of %i rounds cannot be two: it is %s points high, and two pages hold 1728",
+    (kind, replicates, weighIns, high) => {
+      const plan = buildRunSheet({ ...usual, kind, replicates, weighIns });
+      const heights = heightsOf(plan);
+      const [curves, vessels] = [rowOf(plan, "CURVES"), rowOf(plan, "VESSELS")];
+      const least = heights.slice(0, vessels - 1).map((height, index) => (index + 1 > curves ? Math.min(height, HEIGHT.curve) : height));
+      expect(sum(least)).toBeCloseTo(high, 9);
+      const repeated = sum(heights.slice(0, plan.print?.titleRows ?? 0));
+      expect(2 * pageFor(plan.columnWidths.slice(0, 9)).points - repeated).toBeCloseTo(1728, 0);
+      expect(high).toBeGreaterThan(1728);
+      expect(pagesOf({ kind, replicates, weighIns })).toBe(3);
     },
   );
 

@@ -57,7 +57,8 @@ describe("A hydrate, worked out by hand", () => {
       "36.080 % ± 0.020 % (95 %) lost on heating; CuSO4·5H2O to CuSO4 would lose 36.08 %. 1 sample.",
       "✓ Checks: 10 in order, 3 with nothing to look at yet.",
       "The ± covers the weighings alone (rounding only); surface water, other substances and spitting count as loss.",
-      "n = 5.0007 ± 0.0044 (95 %) H2O per CuSO4: only 5 fits, as the formula says.",
+      // 2 × 0.0044 of all n: 0.9 %, rounded up.
+      "n = 5.0007 ± 0.0044 (95 %) H2O per CuSO4: only 5 fits (1 % by chance), as the formula says.",
     ]);
     expect(beside(run)).toEqual(["would lose 36.08 % in all", "CuSO4·5H2O → CuSO4 + 5 H2O", "taken as free of surface water: round 1 is enough"]);
     expect([share(run, "moistureWet"), trust(run, "waters"), together(run, "waters")]).toEqual(["", "✓", "5.0007 ± 0.0044"]);
@@ -70,12 +71,19 @@ describe("A hydrate, worked out by hand", () => {
       { formula: "CuSO4·5H2O", residue: "CuSO4" },
       25,
       23.4,
-      "no whole, half or third number lies within the ±; by the formula it is 5",
+      "no usual hydrate within the ±: look again (all water? other gas?); by the formula it is 5",
     ],
     // 0.93 of 15 g: 0.062 / 0.938 × 136.134 / 18.015 = 0.4995
-    ["a half", { formula: "CaSO4·0.5H2O", residue: "CaSO4" }, 35, 34.07, "only 1/2 fits, as the formula says"],
+    ["a half", { formula: "CaSO4·0.5H2O", residue: "CaSO4" }, 35, 34.07, "only 1/2 fits (1 % by chance), as the formula says"],
     // 3CdSO4·8H2O: 8 × 18.015 / (3 × 208.47 + 144.12) = 0.187280; 0.9364 of 5 g rounds to 0.936
-    ["thirds", { residue: "CdSO4" }, 25, 24.064, "only 8/3 fits"],
+    ["thirds, with nothing that says so", { residue: "CdSO4" }, 25, 24.064, "no usual hydrate within the ±: look again (all water? other gas?)"],
+    ["thirds, by the formula", { formula: "3CdSO4·8H2O", residue: "CdSO4" }, 25, 24.064, "the formula's 2.67 fits, no usual number otherwise"],
+    // Limestone, its gas taken for water: 2.146 of 5 g, 0.4292 / 0.5708 × 56.077 / 18.015 = 2.3406.
+    ["another gas as water", { residue: "CaO" }, 25, 22.854, "no usual hydrate within the ±: look again (all water? other gas?)"],
+    // 2.147 of 5 g: 0.4294 / 0.5706 × 8.8594 = 6.6671, near 20/3.
+    ["a third of many", { residue: "CuSO4" }, 25, 22.853, "no usual hydrate within the ±: look again (all water? other gas?)"],
+    // 1.916 of 5 g: 0.3832 / 0.6168 × 8.8594 = 5.5041; halves above 3 1/2 are none that salts take up.
+    ["a half of many", { residue: "CuSO4" }, 25, 23.084, "no usual hydrate within the ±: look again (all water? other gas?)"],
     // 0.003 of 5 g: 0.0006 / 0.9994 × 8.8594 = 0.0053, ± 0.004 and more
     ["none", { residue: "CuSO4" }, 25, 24.999, "no water is told from none"],
   ])("claims or does not claim: %s", (_, options, before, after, says) => {
@@ -83,7 +91,7 @@ describe("A hydrate, worked out by hand", () => {
     expect(String(run.head()[4]).replace(/^n = [^:]*: /, "")).toBe(`${says}.`);
   });
 
-  it("claims nothing where several numbers fit, or a third beside the whole one", () => {
+  it("claims nothing where several numbers fit, or many n would by chance", () => {
     const coarse = (readability: number, left: number) => {
       const run = plainRun({ kind: "salt", readability, residue: "CuSO4" });
       run.type(run.sheet.settings.wanted, 0.1);
@@ -92,10 +100,15 @@ describe("A hydrate, worked out by hand", () => {
       run.fire("heating", [20 + left, 20 + left]);
       return run.head()[4];
     };
-    // ± 2 u × 1.24 / 5 g = 0.020 is ± 0.44 of a water: 4 2/3 and 5 1/3 lie within.
-    expect(coarse(0.1, 3.2)).toBe("n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 fits, and so does a half or third: no claim.");
-    // 1.7 of 5 g, n = 4.56 ± 0.21: 4 1/2 and 4 2/3.
-    expect(coarse(0.05, 3.3)).toBe("n = 4.56 ± 0.21 (95 %) H2O per CuSO4: several numbers fit: weigh more of it.");
+    // ± 2 u × 1.24 / 5 g = 0.020 is ± 0.44 of a water: of all n 88 % lie so near to a whole one.
+    expect(coarse(0.1, 3.2)).toBe("n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 fits, and by chance 88 % of all n do: no claim, weigh more of it.");
+    expect(coarse(0.01, 3.196)).toBe("n = 5.001 ± 0.044 (95 %) H2O per CuSO4: only 5 fits (9 % by chance).");
+    // 2.3 of 5 g, n = 2.02 ± 0.15 with 0.1 g: 2 alone, but 4 × 0.15 of all n lie so near to a whole or a half.
+    expect(coarse(0.05, 4.07)).toMatch(/^n = 2\.02 ± 0\.1\d \(95 %\) H2O per CuSO4: 2 fits, and by chance \d\d % of all n do: no claim/);
+    // 1.7 of 5 g, n = 4.56 ± 0.21: neither whole nor a usual half.
+    expect(coarse(0.05, 3.3)).toBe("n = 4.56 ± 0.21 (95 %) H2O per CuSO4: no usual hydrate within the ±: look again (all water? other gas?).");
+    // 1.2 of 5 g, n = 2.80 ± 0.33: 2 1/2 and 3.
+    expect(coarse(0.1, 3.8)).toContain("several numbers fit: weigh more of it.");
   });
 
   it("waits with n while more may leave, and says so where more left than there is", () => {
@@ -147,7 +160,7 @@ describe("A carbonate or hydroxide, worked out by hand", () => {
   it("tells water from other gases by its mass: a hydroxide has an n, a bicarbonate has none", () => {
     // Ca(OH)2 74.092: 1.215 of 5 g is 0.2430, theory 18.015 / 74.092
     expect(heated({ ...FINE, formula: "Ca(OH)2", residue: "CaO" }, 20, 25, [23.784, 23.784]).head()[4]).toMatch(
-      /^n = 1\.000\d ± 0\.00\d\d \(95 %\) H2O per CaO: only 1 fits, as the formula says\.$/,
+      /^n = 1\.000\d ± 0\.00\d\d \(95 %\) H2O per CaO: only 1 fits \(\d % by chance\), as the formula says\.$/,
     );
     for (const [formula, residue] of [
       ["NaHCO3", "Na2CO3"],

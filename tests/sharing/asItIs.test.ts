@@ -1,4 +1,6 @@
 import { asItIs } from "../../src/sharing/asItIs";
+import { shareAsPlainCells } from "../../src/sharing/shareAsPlainCells";
+import { shareAsValues } from "../../src/sharing/shareAsValues";
 import { everyFormulaCell } from "../../src/sharing/formulaCells";
 import { plainSheets } from "../../src/sharing/plain/plainSheets";
 import { openRunSheet } from "../runsheet/openRunSheet";
@@ -21,4 +23,31 @@ test("of a run sheet it counts as many cells that go on calculating as sharing a
   expect(plain).toBe(calls.filter(({ cell }) => !fixed.includes(cell)).length);
   expect(plain).toBeGreaterThan(5);
   expect(plain).toBe(shared.cells.filter(({ kind }) => kind === "plain").length);
+});
+
+test.each([
+  ["as it is", "says what follows and what does not, where the functions are missing"],
+  ["as values", "has no formula that could say it"],
+  ["as plain cells", "never says that the functions are missing"],
+])("the third line of a run sheet shared %s %s", async (way) => {
+  const line = "▲ Retort is not here: losses follow new weights, verdicts and shares do not. Install Retort, or ask for the sheet in plain cells.";
+  const run = await openRunSheet({ kind: "drying", weighIns: 4, intervalMinutes: 30, vessel: "tin", readability: 0.01, replicates: 1 });
+  await run.vessel(212.4);
+  for (const [round, grams] of [262.85, 258.92].entries()) await run.round(round + 1, clock(9, 30 * round), grams);
+  const third = async (sheet: string) => (await run.workbook.read(sheet, "A3")).rows[0]?.[0];
+  if (way === "as it is") {
+    const reading = await run.workbook.readUsed(run.name);
+    expect(asItIs(reading).saysSo).toBe(true);
+    expect((await third(run.name))?.formula).toContain(line);
+    const earlier = JSON.parse(JSON.stringify(reading).replaceAll("losses follow new weights, verdicts and shares do not", "new entries are not judged")) as typeof reading; // prettier-ignore
+    expect(asItIs(earlier).saysSo).toBe(true);
+  } else if (way === "as values") {
+    const { copy } = await shareAsValues(run.workbook, run.name, "2027-01-15");
+    expect(await third(copy)).toMatchObject({ formula: "", value: expect.not.stringContaining("Retort is not here") as string });
+  } else {
+    const { copy } = await shareAsPlainCells(run.workbook, run.name, "2027-01-15");
+    const { formula = "", value } = (await third(copy)) ?? {};
+    expect([formula === "", String(value).includes("Retort is not here")]).toEqual([false, false]);
+  }
+  run.close();
 });

@@ -131,7 +131,7 @@ describe("formulasIn(record, sheet)", () => {
     const spilled = { ...showing("B4", "=RETORT.MOISTURE.WET(B1,B2:B3,C2:C3)"), spill: "B4:B5" };
     const formulaCells = everyFormulaCell(sheetOf(spilled, showing("D1", "=RETORT.MOLARMASS(A1)")));
     const rule = { kind: "colouring", sheet: "Tin values", areas: ["D1"], formulas: ["=RETORT.MOLARMASS(A9)>1"], why: "ruleForm" } as const;
-    const shared = { sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells, put: { rules: [rule], namesGone: [] } };
+    const shared = { sheet: "Tin", copy: "Tin values", date: "2027-01-15", formulaCells, put: { rules: [rule], namesWritten: [], namesGone: [] } };
     expect(formulasIn(readBack(calculationRecord(shared, "Tin record")), "Tin")).toEqual(
       new Map([
         ["B4", "=RETORT.MOISTURE.WET(B1,B2:B3,C2:C3)"],

@@ -3,6 +3,7 @@
 import { Workbook, type Cell } from "exceljs";
 import { plainRunSheet } from "../../src/command/sheet/plainRunSheet";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import { cell } from "../../src/runsheet/expressions/Expression";
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
@@ -72,6 +73,39 @@ test.each(PROGRAMS)("%s names what was typed over, and withholds the answer only
   if (program === "LibreOffice") for (const at of [share, ofOthers]) expect(withheld).toContain(at);
 });
 
+// What kind of error a refused weighing or setting gives differs from spreadsheet to spreadsheet; a colleague with plain cells lacks nothing.
+const { settings, drying } = runSheet(checkOptions(OPTIONS));
+const SLIPS = [
+  [drying.box(17, 1), 256_190],
+  [drying.box(13, 1), 0.25],
+  [settings.criterion, "absolute"],
+] as const;
+
+test.each(PROGRAMS.flatMap((program) => SLIPS.map(([at, content]) => [program, content, placeOf(at), at] as const)))(
+  "%s tells what is wrong with a refused %p in %s as the live sheet does, and not that Retort is missing",
+  async (program, content, _, at) => {
+    const rounds = DRYING.flatMap((grams, index) => [
+      [cell(12 + index, 1), (9 + 0.5 * index) / 24] as const,
+      [drying.box(12 + index, 1), grams] as const,
+    ]);
+    const live = await openRunSheet(OPTIONS);
+    const file = new Workbook();
+    await file.xlsx.load((await plainRunSheet(buildRunSheet(OPTIONS), "2027-01-15")).content.buffer);
+    for (const [box, typed] of [[cell(11, 2), 212.4] as const, ...rounds, [at, content] as const]) {
+      await live.type(box, typed);
+      put(file, live.name, placeOf(box), typed);
+    }
+    const heads = ["D1", "A2", "A3"];
+    const shown = (await live.workbook.readUsed(live.name)).rows.flat();
+    live.close();
+    file.eachSheet((sheet) => sheet.eachRow((row) => row.eachCell(withoutAnswer)));
+    const back = (await recalculatedBy(program, file)).getWorksheet(live.name);
+    const told = heads.map((line) => back?.getCell(line).result);
+    expect(told).toEqual(heads.map((line) => shown.find((one) => one.cell === line)?.shown));
+    expect(told[2]).toMatch(/^[▲?] .*\bcheck/);
+  },
+);
+
 const WITH_COMPOSITION = "charring run of three samples with its composition, one on a tared balance";
 
 test.each(PROGRAMS)("what open burning sends away is the same in plain cells when %s calculates it anew", async (program) => {
@@ -98,7 +132,7 @@ test.each(PROGRAMS)("what open burning sends away is the same in plain cells whe
   expect(differing).toEqual([]);
 });
 
-function put(file: Workbook, sheet: string, cell: string, value: number): void {
+function put(file: Workbook, sheet: string, cell: string, value: string | number): void {
   const found = file.getWorksheet(sheet)?.getCell(cell);
   if (found !== undefined) found.value = value;
 }

@@ -101,6 +101,19 @@ describe.each(papers)("On %s", (paper) => {
     },
   );
 
+  // How long anything will be held is not known: numbers beside the axes, such as those of firings not yet made, would be read as minutes.
+  test.each(["a charring run", "an ashing run", "a run with liquids caught", "a salt"])("%s, blank, has a firing chart without numbers", (name) => {
+    const page = pagesOf(name, paper).find(({ texts }) => texts.some(({ text }) => text === "Firing"));
+    const title = page?.texts.find(({ text }) => text === "Firing");
+    const below = page?.texts.find(({ text }) => text.startsWith("minutes held so far"));
+    if (page === undefined || title === undefined || below === undefined) throw new Error("no firing chart");
+    const [from, to] = [Math.min(title.top, below.top), Math.max(title.bottom, below.bottom)];
+    // The drying chart has the left half.
+    const within = page.texts.filter(({ top, bottom, left }) => top >= from && bottom <= to && left > page.width / 2);
+    expect(within.length).toBeGreaterThan(2);
+    expect(within.filter(({ text }) => /^[-\d.]+$/.test(text)).map(({ text }) => text)).toEqual([]);
+  });
+
   test.each(Object.keys(filledRuns))("a %s is whole and readable", (name) => {
     expect(faultsOf(name, paper)).toEqual([]);
   });

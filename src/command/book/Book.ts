@@ -12,6 +12,7 @@ import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { workbookOutline } from "../../xlsx/package/workbookOutline";
 import { isOn } from "../../xlsx/parts/readXml";
 import { Refusal } from "../Refusal";
+import { callsBeside } from "./callsBeside";
 import { noSheets, noSuchSheet } from "../words/refusals";
 
 export interface BookSheet {
@@ -21,6 +22,8 @@ export interface BookSheet {
   readonly cells: readonly CellInFile[];
   /** The cells that hold anything, row by row. Numbers are shown plainly, whatever their format. */
   readonly reading: RangeReading;
+  /** True where a rule of it calls us, or a defined name in its formulas or rules does. */
+  readonly callsBeside: boolean;
 }
 
 /** A workbook file, all of its sheets read as the program that saved it left them. */
@@ -44,15 +47,21 @@ export interface Book {
  */
 export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: string, cells: number) => void = () => undefined): Promise<Book> {
   const file = await opened(content);
-  const sheets: BookSheet[] = [];
+  const read: (Omit<BookSheet, "callsBeside"> & { readonly rules: readonly string[] })[] = [];
   for (const { name, kind, isHidden } of await file.sheets()) {
     if (kind !== "worksheet") continue;
     const cells: CellInFile[] = [];
     await file.readCells(name, (cell) => void cells.push(cell));
     told(name, cells.length);
-    sheets.push({ name, isHidden, cells, reading: readingOf(name, cells) });
+    const rules: string[] = [];
+    // Looked at and left as it is.
+    await file.changeRules(name, ({ formulas }) => void rules.push(...formulas));
+    read.push({ name, isHidden, cells, reading: readingOf(name, cells), rules });
   }
-  if (sheets.length === 0) throw new Refusal(noSheets);
+  if (read.length === 0) throw new Refusal(noSheets);
+  const names = await file.definedNames();
+  const beside = callsBeside(read, names);
+  const sheets = read.map(({ name, isHidden, cells, reading }): BookSheet => ({ name, isHidden, cells, reading, callsBeside: beside.has(name) }));
   const outline = await workbookOutline(file.parts);
   const calculation = childNamed(outline.root, "calcPr");
   const says = (name: string): string | undefined => (calculation === undefined ? undefined : attributeOf(calculation, name));
@@ -61,7 +70,7 @@ export async function readBook(content: Uint8Array<ArrayBuffer>, told: (sheet: s
     content,
     file,
     sheets,
-    names: await file.definedNames(),
+    names,
     tables: await file.tables(),
     // ECMA-376 Part 1, 18.2.2: the program is to calculate everything on opening, had not finished when it saved, or calculates when asked alone.
     isStale: isOn(says("fullCalcOnLoad")) || isOff("calcCompleted") || (says("calcMode") === "manual" && isOff("calcOnSave")),

@@ -1,3 +1,4 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { plainNumber } from "../../problems/quoted";
 import { cellArea, cellAt } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
@@ -6,7 +7,7 @@ import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from 
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
 import { isSame, refuseDoubtful } from "./refuseDoubtful";
-import { holdsCall, nameOf } from "./refuseUnfinished";
+import { nameOf } from "./refuseUnfinished";
 
 export interface RecalculatedHere {
   /** True where the file counts days from 1904. */

@@ -1,3 +1,4 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { FilledCells } from "../../sharing/plain/FilledCells";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
@@ -6,7 +7,7 @@ import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { differsUnchanged, keptThoughChanged, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { holdsCall, nameOf } from "./refuseUnfinished";
+import { nameOf } from "./refuseUnfinished";
 
 interface HowCalculated {
   readonly asSaved: AsSaved;

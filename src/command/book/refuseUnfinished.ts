@@ -1,6 +1,6 @@
 import { notGiven } from "../../explanation/saved/notGiven";
 import { circles, type CellInCircle } from "../../sharing/circles";
-import { findCalls } from "../../sharing/findCalls";
+import { holdsCall } from "../../sharing/findCalls";
 import { cellArea, covers } from "../../workbook/cellArea";
 import { quotedSheet } from "../../workbook/quotedSheet";
 import type { CellReading } from "../../workbook/Workbook";
@@ -21,9 +21,6 @@ interface NamedCell {
 interface Allowed {
   readonly keepErrors: boolean;
 }
-
-/** Cheaper than taking every formula apart: a call of ours has the word in its name, typed or stored. */
-export const holdsCall = (formula: string): boolean => /retort/i.test(formula) && findCalls(formula).length > 0;
 
 /** A cell as a message names it, with its sheet. */
 export const nameOf = (sheet: string, cell: string): string => (/^[A-Za-z_]\w*$/.test(sheet) ? `${sheet}!${cell}` : `${quotedSheet(sheet)}!${cell}`);

@@ -3,6 +3,8 @@ import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { filledDownTogether } from "../../sharing/record/filledDown";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { recordRows, type RecordRow } from "../../sharing/record/recordRows";
+import { recordedRules, type RecordedRule } from "../../sharing/record/recordedRules";
+import { putRules } from "../../xlsx/handedOn/putRules";
 import { newFileOf } from "../../xlsx/planned/addPlanned";
 import { openBook } from "../book/openBook";
 import { refuseUnfinished } from "../book/refuseUnfinished";
@@ -15,6 +17,12 @@ import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALC
 import { recordLines } from "../words/recordWords";
 import { noFormulas, recording, wantsEnding, written } from "../words/refusals";
 import { recordName } from "../../sharing/copyNames";
+
+interface RecordAnswer {
+  readonly sheet: string;
+  readonly rows: readonly RecordRow[];
+  readonly rules: readonly RecordedRule[];
+}
 
 interface RecordOptions {
   readonly output?: string;
@@ -45,9 +53,11 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet, "record") });
   const sheets = sharedSheets(book, sheet, "record");
   refuseUnfinished(book, sheets, { keepErrors });
+  // The file is not written, so that what its rules would become may be put in.
+  const put = await putRules(book.file, sheets.map(({ name }) => name)); // prettier-ignore
   const found = sheets.map((one) => {
     const formulaCells = everyFormulaCell(one.reading);
-    if (formulaCells.length === 0) throw new Refusal(noFormulas(one.name));
+    if (formulaCells.length === 0 && recordedRules(one.name, put).length === 0) throw new Refusal(noFormulas(one.name));
     book.progress(recording(formulaCells.length));
     return { sheet: one.name, formulaCells, rows: one.reading.rows };
   });
@@ -56,17 +66,20 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
     const plans = found.map(({ sheet: name, ...calculated }) => {
       const wished = recordName(name, taken);
       taken.push(wished);
-      return calculationRecord({ sheet: name, copy: name, date: terminal.today(), ...calculated }, wished);
+      return calculationRecord({ sheet: name, copy: name, date: terminal.today(), ...calculated, put }, wished);
     });
     await writeWhole(target, await newFileOf(plans));
     terminal.note(written(target.file));
     if (!json) return;
   }
-  const rows = found.map(({ sheet: name, formulaCells, rows: held }): { sheet: string; rows: readonly RecordRow[] } => ({
+  const rows = found.map(({ sheet: name, formulaCells, rows: held }): RecordAnswer => ({
     sheet: name,
     rows: recordRows(filledDownTogether(formulaCells), held),
+    rules: recordedRules(name, put),
   }));
   terminal.answer(
-    json ? `${JSON.stringify(rows, undefined, 2)}\n` : `${printable(rows.flatMap((one) => recordLines(one.sheet, one.rows)).join("\n"))}\n`,
+    json
+      ? `${JSON.stringify(rows, undefined, 2)}\n`
+      : `${printable(rows.flatMap((one) => recordLines(one.sheet, one.rows, one.rules)).join("\n"))}\n`,
   );
 }

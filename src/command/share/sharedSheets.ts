@@ -1,10 +1,12 @@
+import { holdsCall } from "../../sharing/findCalls";
 import type { BookSheet } from "../book/Book";
 import { sheetCalled } from "../book/Book";
-import { holdsCall } from "../book/refuseUnfinished";
 import { Refusal } from "../Refusal";
 import { DONE, noCallsAtAll, noCallsOfOurs } from "../words/refusals";
 
-export const hasCalls = ({ reading }: BookSheet): boolean => reading.rows.some((row) => row.some(({ formula }) => holdsCall(formula)));
+/** In its cells, its rules or the names that they use. */
+export const hasCalls = ({ reading, callsBeside }: BookSheet): boolean =>
+  callsBeside || reading.rows.some((row) => row.some(({ formula }) => holdsCall(formula)));
 
 /**
  * The sheets that are shared: those named, else every sheet in view with a call of ours.

@@ -7,6 +7,7 @@ export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMi
   readonly interval: number;
   readonly oven?: number;
   readonly moistGrams?: number;
+  readonly dryGrams?: number;
   readonly wantedUncertainty?: number;
   readonly repeatability?: number;
   readonly methodScatter?: number;
@@ -42,6 +43,7 @@ export const withSheetOptions = (command: Command): Command =>
     .addOption(new Option("--degrees <unit>", sheetHelp.degrees).choices(["C", "F"]))
     .addOption(new Option("--timing <how>", sheetHelp.timing).choices(["clock", "minutes"]))
     .option("--moist-grams <grams>", sheetHelp.moistGrams, number)
+    .option("--dry-grams <grams>", sheetHelp.dryGrams, number)
     .option("--wanted-uncertainty <fraction>", sheetHelp.wantedUncertainty, number)
     .option("--repeatability <grams>", sheetHelp.repeatability, number)
     .option("--method-scatter <fraction>", sheetHelp.methodScatter, number)
@@ -50,11 +52,11 @@ export const withSheetOptions = (command: Command): Command =>
 
 /** Boxes of a plan are filled only where the two of them that every plan has are given. */
 export function runSheetOptions(typed: TypedOptions): RunSheetOptions {
-  const { interval, oven, moistGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint, ...asked } = typed;
+  const { interval, oven, moistGrams, dryGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint, ...asked } = typed;
   const plan: CarriedPlan | undefined =
     moistGrams === undefined || wantedUncertainty === undefined
       ? undefined
-      : given({ moistGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint });
+      : given({ moistGrams, dryGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint });
   return given({ ...asked, intervalMinutes: interval, ovenCelsius: oven, plan });
 }
 

@@ -1,8 +1,9 @@
 import { plainNumber } from "../../problems/quoted";
+import type { RecordedRule } from "../../sharing/record/recordedRules";
 import type { RecordRow } from "../../sharing/record/recordRows";
 
 /** A calculation record as lines of text. */
-export const recordLines = (sheet: string, rows: readonly RecordRow[]): string[] => [
+export const recordLines = (sheet: string, rows: readonly RecordRow[], rules: readonly RecordedRule[]): string[] => [
   `Calculation record of "${sheet}"`,
   ...rows.flatMap(({ cells, label, typed, value, unit, about, source, builtIn }) => [
     "",
@@ -12,5 +13,6 @@ export const recordLines = (sheet: string, rows: readonly RecordRow[]): string[]
     ...(source === "" ? [] : [`  Source: ${source}`]),
     ...(builtIn === "" ? [] : [`  With built-in functions only: ${builtIn}`]),
   ]),
+  ...rules.flatMap(({ where, kind, typed, now }) => ["", `${where} (${kind})`, `  ${typed}`, `  With built-in functions only: ${now}`]),
   "",
 ];

@@ -24,6 +24,7 @@ export const sheetHelp = {
   degrees: "the unit of temperatures on the sheet",
   timing: "rounds by the clock or in minutes since the first",
   moistGrams: "from a plan, with --wanted-uncertainty: moist sample in each vessel, g",
+  dryGrams: "from a plan: what is to be left of it when dry, g, of a run that goes on after drying",
   wantedUncertainty: "from a plan, with --moist-grams: wanted uncertainty, a fraction",
   repeatability: "from a plan: the balance's repeatability, g",
   methodScatter: "from a plan: scatter of the method, a fraction",

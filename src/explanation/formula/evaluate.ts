@@ -4,7 +4,7 @@ import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
-import { nameCalled } from "./expressionOf";
+import { nameCalled } from "../../sharing/plain/formulaTree";
 import { isTooDeep } from "./everyPart";
 
 /** What an expression is worked out from. */

@@ -1,4 +1,5 @@
 import { parse, tokenize, type AstExpression } from "@borgar/fx";
+import { nameCalled } from "../../sharing/plain/formulaTree";
 
 /** The expression tree of a cell formula or of one argument's text, with offsets in it; undefined where it cannot be read. */
 export function expressionOf(text: string): AstExpression | undefined {
@@ -8,11 +9,6 @@ export function expressionOf(text: string): AstExpression | undefined {
     return undefined;
   }
 }
-
-type Call = Extract<AstExpression, { type: "CallExpression" }>;
-
-/** The name that a call calls; "" where that is no name but a LAMBDA, or what another call gives. */
-export const nameCalled = ({ callee }: Call): string => (callee as { readonly name?: string }).name ?? "";
 
 /** Which arguments of a spreadsheet's own function become its value unchanged. */
 const PASSED_ON: Readonly<Record<string, readonly number[]>> = { IF: [1, 2], IFERROR: [0], IFNA: [0] };

@@ -65,6 +65,8 @@ const minutesOf = (time: number): number => Math.floor((time - Math.floor(time))
 // As spreadsheets number their errors (ECMA-376 Part 1, 18.17.7.96, from memory).
 const ERROR_TYPES: Readonly<Record<string, number>> = { "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 };
 
+const remainder = ofValues((value, by) => (by === 0 ? error("#DIV/0!") : value - by * Math.floor(value / by)));
+
 /** Built-in functions but for those that choose what is worked out, and those that ask where a cell stands. */
 export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => Plain | Table>> = {
   AND: (...values) => all(values).find(isError) ?? all(values).every(Boolean),
@@ -97,7 +99,7 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
   STDEV: ofNumbers((numbers) =>
     numbers.length < 2 ? error("#DIV/0!") : Math.sqrt(numbers.reduce((sum, value) => sum + (value - mean(numbers)) ** 2, 0) / (numbers.length - 1)),
   ),
-  MOD: ofValues((value, by) => (by === 0 ? error("#DIV/0!") : value - by * Math.floor(value / by))),
+  MOD: (value = null, by = null) => elementwise(value, by, (one, other) => remainder(one, other)),
   ROUND: (value = null, decimals = 0) =>
     elementwise(value, null, (one) => {
       const plain = number(one);

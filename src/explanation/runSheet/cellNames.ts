@@ -1,5 +1,6 @@
 import type { Cell } from "../../runsheet/expressions/Expression";
 import type { BalanceCheck } from "../../runsheet/sheet/balanceRows";
+import { has } from "../../runsheet/kinds";
 import type { CheckName } from "../../runsheet/sheet/layout";
 import { CLOCK, LABEL } from "../../runsheet/sheet/Columns";
 import { cellNameWords } from "../../runsheet/words/cellNameWords";
@@ -35,9 +36,15 @@ export function nameOf(cells: SheetCells, at: Cell): CellName {
 /** The lines at the top have no labels of their own. */
 function headName({ sheet }: SheetCells, { row, column }: Cell): CellName | undefined {
   const name = column > sheet.columns.verdict ? undefined : Object.entries(sheet.rows.head).find(([, own]) => own === row)?.[0];
-  const words = isBalance(sheet) ? { ...cellNameWords.head, ...balanceNameWords.head } : cellNameWords.head;
-  const core = name && words[name as keyof typeof cellNameWords.head];
+  const words = { ...cellNameWords.head, openly: lastLineName(sheet), ...(isBalance(sheet) ? balanceNameWords.head : {}) };
+  const core = name && words[name as keyof typeof words];
   return core === undefined ? undefined : named(core, "", "", "", "");
+}
+
+/** What the last line of the head tells is another thing on each kind of run. */
+function lastLineName({ options: { kind } }: SheetCells["sheet"]): string {
+  const block = (["openFire", "caught", "stages", "compound"] as const).find((one) => has(kind, one));
+  return cellNameWords.lastLine[block ?? "drying"];
 }
 
 function printedName(cells: SheetCells, at: Cell): CellName {

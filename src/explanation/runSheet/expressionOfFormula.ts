@@ -3,7 +3,8 @@ import { NAMESPACE } from "../../functions/catalogue";
 import { cell, joined, range, type Call, type Expression, type Infix } from "../../runsheet/expressions/Expression";
 import { catalogueName } from "../../sharing/catalogueName";
 import { cellArea } from "../../workbook/cellArea";
-import { expressionOf, nameCalled } from "../formula/expressionOf";
+import { nameCalled } from "../../sharing/plain/formulaTree";
+import { expressionOf } from "../formula/expressionOf";
 
 const OPERATORS = ["+", "-", "*", "/", "^", "=", "<", "<=", ">", ">="];
 

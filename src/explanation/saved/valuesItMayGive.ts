@@ -1,6 +1,7 @@
 import type { AstExpression } from "@borgar/fx";
 import type { Cells } from "../formula/Cells";
 import { evaluate, type Surroundings } from "../formula/evaluate";
+import { nameCalled } from "../../sharing/plain/formulaTree";
 
 // Branches within branches of a formula that a person wrote; more are not looked into.
 const MOST_VALUES = 20;
@@ -32,7 +33,7 @@ export function valuesItMayGive(whole: AstExpression, around: Surroundings): rea
 function waysOf(part: AstExpression): readonly (AstExpression | null)[] | undefined {
   if (part.type !== "CallExpression") return undefined;
   const given = part.arguments;
-  switch (part.callee.name.toUpperCase()) {
+  switch (nameCalled(part).toUpperCase()) {
     case "IF":
       // Without a third argument it may give FALSE, which nobody shares as a result.
       return given.length === 3 ? given.slice(1) : [null];

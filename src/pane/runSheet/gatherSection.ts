@@ -9,10 +9,14 @@ export function gatherSection(workbook: Workbook): HTMLElement {
   const messages = new Messages();
   const gather = button("Gather runs", "secondary", () => void messages.report(gather, gathered));
   const gathered = async (): Promise<string> => {
-    const { sheet, samples, runs, leftOut, withoutVapour = [] } = await gatherRuns(workbook);
+    const { sheet, samples, runs, leftOut, withoutVapour = [], sameNames = [], isDemo } = await gatherRuns(workbook);
     const without = leftOut.map((one) => ` Left out: ${quoted(one.sheet)}, ${one.why}.`).join("");
     const lossAlone = withoutVapour.map((one) => ` No vapour share: ${quoted(one.sheet)}, ${one.why}.`).join("");
-    return `Gathered ${counted(samples, "sample")} of ${counted(runs, "run sheet")} on a new sheet, "${sheet}". It follows later corrections.${without}${lossAlone}`;
+    const alike = sameNames
+      .map((one) => ` ${quoted(one.name)} names ${counted(one.samples, "sample")}: they are numbered, 1 of ${one.samples} and on.`)
+      .join("");
+    const demo = isDemo === true ? " All of it is demo data, made up." : "";
+    return `Gathered ${counted(samples, "sample")} of ${counted(runs, "run sheet")} on a new sheet, "${sheet}". It follows later corrections.${alike}${demo}${without}${lossAlone}`;
   };
   return element(
     "section",

@@ -1,7 +1,7 @@
 import { notAClockInForm } from "../../problems/paneProblems";
+import { clockTyped } from "./clockTyped";
 import type { WrongEntry } from "./WrongEntry";
 
-const CLOCK = /^([01]?\d|2[0-3]):([0-5]\d)$/;
 const MINUTES_IN_AN_HOUR = 60;
 const MINUTES_IN_A_DAY = 1440;
 
@@ -9,9 +9,7 @@ const MINUTES_IN_A_DAY = 1440;
 export function readClock(label: string, typed: string): number | undefined | WrongEntry<"beginAt"> {
   const text = typed.trim();
   if (text === "") return undefined;
-  const [, hours, minutes] = CLOCK.exec(text) ?? [];
-  if (hours === undefined) return { problem: notAClockInForm(label, text), field: "beginAt" };
-  return Number(hours) * MINUTES_IN_AN_HOUR + Number(minutes);
+  return clockTyped(text) ?? { problem: notAClockInForm(label, text), field: "beginAt" };
 }
 
 /** "16:29", and how many days later where that is another day: "16:29, 1 day later". */

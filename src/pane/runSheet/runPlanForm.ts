@@ -1,3 +1,4 @@
+import { plainNumber } from "../../problems/quoted";
 import { heatingRateMissingInForm, kilnTemperatureMissing, outOfBoundsInForm } from "../../problems/paneProblems";
 import { has } from "../../runsheet/kinds";
 import { inDegrees } from "../../runsheet/options/degrees";
@@ -8,6 +9,8 @@ import { asDegrees, inCelsius, ovenLabel, type Degrees } from "./degreesTyped";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { readPercents } from "./runPlanPercents";
 import { readClock } from "./runPlanClock";
+import { minutesDoubted, withoutHours } from "./runPlanHours";
+import { unitDoubted, withoutUnits } from "./runPlanUnits";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
 
@@ -70,6 +73,19 @@ const NAMED_IN_MESSAGES: Readonly<Record<string, PlanFieldName>> = {
   "mean molar mass": "molarMass",
 };
 
+/** What the form shows beside each box that the messages of the plan name. */
+const labelsOf = (labels: Readonly<Record<PlanFieldName, string>>, degrees: Degrees): Readonly<Record<string, string>> => ({
+  ...Object.fromEntries(Object.entries(NAMED_IN_MESSAGES).map(([name, field]) => [name, labels[field]])),
+  "wanted uncertainty": labels.wantedUncertainty,
+  "expected moisture": labels.expectedMoisture,
+  "expected loss": labels.expectedLoss,
+  interval: FIELD_LABELS.intervalMinutes,
+  readability: FIELD_LABELS.readability,
+  replicates: FIELD_LABELS.replicates,
+  "char firings": FIELD_LABELS.charFirings,
+  "oven temperature": ovenLabel(degrees),
+});
+
 const boxes = (labels: Readonly<Record<PlanFieldName, string>>, degrees: Degrees) =>
   ({
     readability: { label: FIELD_LABELS.readability, example: "0.01" },
@@ -91,19 +107,29 @@ const NOT_HEATED = { expectedLoss: "", kiln: "", heatingRate: "", holdMinutes: "
 
 /** Reads the planning boxes and plans the run. The kiln's boxes count only for a run that goes on after drying. */
 export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
-  const form = has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED };
+  const form = withoutUnits(has(given.kind, "charring") ? given : { ...given, ...NOT_HEATED });
   const areRepeats = form.replicates !== "1" && form.samplesAre === "repeats";
   const degrees = asDegrees(form.degrees);
   const labels = planLabels(degrees);
   const percents = readPercents(labels, areRepeats ? form : { ...form, methodScatter: "" });
   if ("problem" in percents) return percents;
-  const read = readNumbers(boxes(labels, degrees), form);
+  const read = readNumbers(boxes(labels, degrees), {
+    ...form,
+    dryingHours: withoutHours(form.dryingHours),
+    coolingHours: withoutHours(form.coolingHours),
+  });
   if ("problem" in read) return { problem: read.problem, field: isPlanField(read.field) ? read.field : undefined };
+  for (const field of ["dryingHours", "coolingHours"] as const) {
+    const problem = minutesDoubted(labels[field], form[field], read.numbers[field]);
+    if (problem !== undefined) return { problem, field };
+  }
   const beginAt = readClock(labels.beginAt, form.beginAt);
   if (typeof beginAt === "object") return beginAt;
   const { kiln, heatingRate, replicates, ovenCelsius: oven, ...others } = read.numbers;
   const kilnProblem = kilnProblemOf(labels, degrees, read.numbers);
   if (kilnProblem !== undefined) return kilnProblem;
+  const doubted = unitDoubted(labels, degrees, given, read.numbers);
+  if (doubted !== undefined) return doubted;
   const wanted: RunWanted = {
     ...others,
     ...percents,
@@ -116,10 +142,14 @@ export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
     ...(heatingRate === undefined ? {} : { celsiusPerMinute: degrees === "C" ? heatingRate : heatingRate / FAHRENHEIT_PER_CELSIUS }),
     ...(form.vesselMaterial === "" ? {} : { vesselMaterial: form.vesselMaterial }),
   };
-  return orWrongEntry(() => {
-    const plan = planRun(wanted);
-    return { wanted, plan, carried: carriedOf(wanted, plan, kiln), degrees, beginAt };
-  }, NAMED_IN_MESSAGES);
+  return orWrongEntry(
+    () => {
+      const plan = planRun(wanted);
+      return { wanted, plan, carried: carriedOf(wanted, plan, kiln), degrees, beginAt };
+    },
+    NAMED_IN_MESSAGES,
+    labelsOf(labels, degrees),
+  );
 }
 
 interface KilnNumbers {
@@ -150,9 +180,11 @@ const FAHRENHEIT_PER_CELSIUS = 1.8;
 // As the plan's bounds of 0.01 and 1000 °C/min.
 const FAHRENHEIT_RATES = [0.018, 1800] as const;
 
-function carriedOf({ wantedUncertainty, repeatability, methodScatter, vesselMaterial }: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
+function carriedOf(wanted: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
+  const { kind, wantedUncertainty, repeatability, methodScatter, vesselMaterial } = wanted;
   return {
     moistGrams: plan.moistGrams,
+    ...(has(kind, "charring") ? { dryGrams: Number(plainNumber(plan.dryGrams)) } : {}),
     wantedUncertainty,
     ...(repeatability === undefined ? {} : { repeatability }),
     ...(methodScatter === undefined ? {} : { methodScatter }),

@@ -1,10 +1,12 @@
+import { farBetween, longerThanDrying } from "../../problems/paneProblems";
 import { plainNumber, SIZE_FIGURES } from "../../problems/quoted";
 import { has } from "../../runsheet/kinds";
 import { degreesFrom } from "../../runsheet/options/degrees";
 import { USUAL_MOLAR_MASS } from "../../runsheet/planning/gasLitres";
 import { durationText } from "./durationText";
 import { clockAfter } from "./runPlanClock";
-import { type PlanMade, type PlanOutcome, START_CELSIUS } from "./runPlanForm";
+import { type PlanMade, type PlanOutcome, planLabels, START_CELSIUS } from "./runPlanForm";
+import { FIELD_LABELS } from "./runSheetForm";
 
 // A standard deviation of one display step, beside two roundings of d/sqrt(12), makes u and with it the sample sqrt(7) = 2.6 times as large.
 const SCATTER = "The display's rounding alone asks for that; where repeat weighings scatter by one display step, take three times as much.";
@@ -20,6 +22,7 @@ export function runPlanText(outcome: PlanOutcome): string[] {
   if ("problem" in outcome) return [outcome.field === undefined ? outcome.problem : "Mend the marked entry to see the plan."];
   const { wanted, plan } = outcome;
   return [
+    ...interval(outcome),
     `Weigh in at least ${grams(plan.moistGrams)} of moist sample${wanted.samples === 1 ? "" : ` into each of ${wanted.samples} vessels`}: ` +
       `about ${grams(plan.dryGrams)} when dry.${filled(outcome)} ${why(outcome)}`,
     `${plan.weighIns} weigh-ins, ${durationText(wanted.intervalMinutes)} apart, take ${durationText(plan.dryingMinutes)}: ` +
@@ -27,6 +30,17 @@ export function runPlanText(outcome: PlanOutcome): string[] {
     ...tooHot(outcome),
     ...firing(outcome),
   ];
+}
+
+// Weighings farther apart are planned for, and are seconds more often; own bound, no source.
+const FAR_APART = 480;
+
+/** What is asked of minutes between weighings that are unlikely beside the drying time, or at all. */
+function interval({ wanted: { intervalMinutes, dryingHours }, degrees }: PlanMade): string[] {
+  const label = FIELD_LABELS.intervalMinutes;
+  if (intervalMinutes > FAR_APART) return [farBetween(label, intervalMinutes)];
+  if (dryingHours === 0 || intervalMinutes <= dryingHours * MINUTES_PER_HOUR) return [];
+  return [longerThanDrying(label, intervalMinutes, planLabels(degrees).dryingHours, dryingHours)];
 }
 
 /** To three figures, as the balance cannot be told from a sentence. */

@@ -7,8 +7,10 @@ import {
   plainInstead,
   runSheetSaysSo,
 } from "../../problems/asItIsWords";
+import { rulesStillCall, rulesUnread } from "../../problems/sharedCopyWords";
 import { shareTabWords } from "../../problems/shareTabWords";
 import { headWords } from "../../runsheet/words/headWords";
+import { callingAmong } from "../../sharing/callingRules";
 import { asItIs } from "../../sharing/asItIs";
 import { finalValues } from "../../sharing/finalValues";
 import type { Workbook } from "../../workbook/Workbook";
@@ -28,10 +30,12 @@ export function asItIsWay(workbook: Workbook, chosen: () => string): HTMLElement
     found.replaceChildren();
     const sheet = chosen();
     const { calling, plain, toMend, saysSo } = asItIs(await finalValues(workbook, sheet));
-    if (calling.length === 0 && toMend.length === 0) return nothingNeedsRetort(sheet);
+    const rules = await workbook.ruleFormulas(sheet).then(callingAmong, () => undefined);
+    if (calling.length === 0 && toMend.length === 0 && rules === 0) return nothingNeedsRetort(sheet);
     const what = [
       ...(calling.length === 0 ? [] : [callsOnSheet(sheet, calling), onceRecalculated]),
       ...(saysSo ? [runSheetSaysSo(headWords.checks.absent)] : []),
+      ...(rules === undefined ? [rulesUnread(sheet)] : rules > 0 ? [rulesStillCall(sheet, rules)] : []),
       ...(calling.length === 0 ? [] : [plainInstead(calling.length, plain)]),
     ];
     replaceKeepingFocus(found, [points(what)]);

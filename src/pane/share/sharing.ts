@@ -1,10 +1,13 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
+import { otherFormulas } from "../../problems/growingProblems";
+import { quoted } from "../../problems/quoted";
 import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
 import { signatureGone } from "../../problems/signatureWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
+import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import type { Patience } from "../../sharing/finalValues";
-import { findCalls } from "../../sharing/findCalls";
+import { callingAmong } from "../../sharing/callingRules";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
 import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
@@ -39,13 +42,14 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   if (files === undefined) return inWorkbook(workbook, wanted);
   try {
     const sheets = all ? await workbook.sheetNames() : [sheet];
-    const asked = { ...wanted, ...lookingAt(wanted), sheets, date: today() };
+    const others: string[] = [];
+    const asked = { ...wanted, ...lookingAt(wanted, others), sheets, date: today() };
     const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
     const named = (isAlone: boolean): string[] =>
       takenOut.filter(({ why }) => (why === "notShared") === isAlone).map(({ where, what }) => whatTaken(where, what));
     return {
-      said: [made, takenOutToo(named(false)), takenOutAlone(named(true)), wasSigned === true ? signatureGone : "", whereItIs]
+      said: [made, takenOutToo(named(false)), takenOutAlone(named(true)), wasSigned === true ? signatureGone : "", whereItIs, ...others]
         .filter((sentence) => sentence !== "")
         .join(" "),
     };
@@ -57,7 +61,18 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
 }
 
 /** A host keeps the values that a file came with until something changes. */
-const lookingAt = ({ asShown }: Wanted): WithErrors => (asShown === true ? {} : { looked: refuseNotGiven });
+const lookingAt = ({ asShown }: Wanted, others: string[]): WithErrors => ({
+  looked: (sheets) => {
+    if (asShown !== true) refuseNotGiven(sheets);
+    others.splice(0, others.length, ...sheets.flatMap(saidOfFormulas));
+  },
+});
+
+/** What a colleague is to know, for a run whose formulas somebody changed may be shared all the same. */
+function saidOfFormulas(reading: RangeReading): string[] {
+  const said = otherFormulas(formulasNotOwn(reading));
+  return said === "" ? [] : [`${quoted(reading.sheet)}: ${said}`];
+}
 
 function refuseNotGiven(sheets: readonly RangeReading[]): void {
   const [first, ...others] = notGiven({ sheets });
@@ -68,16 +83,17 @@ function refuseNotGiven(sheets: readonly RangeReading[]): void {
 
 async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
   const { sheet, as } = wanted;
-  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), { ...wanted, ...lookingAt(wanted) });
+  const others: string[] = [];
+  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), { ...wanted, ...lookingAt(wanted, others) });
   const { copy, record, touched } = shared;
   const made = "fixed" in shared ? plainCopyMade(copy, record, shared.cells, shared.fixed) : copyMade(copy, record, shared.frozenCells);
-  const said = [made, touched ? copyTouched(copy, sheet) : "", await saidOfRules(workbook, copy)];
+  const said = [made, touched ? copyTouched(copy, sheet) : "", await saidOfRules(workbook, copy), ...others];
   return { said: said.filter((sentence) => sentence !== "").join(" "), made: { copy, record } };
 }
 
 /** The copy stands by now, so that whatever keeps its rules from being read is no reason to say otherwise. */
 const saidOfRules = (workbook: Workbook, copy: string): Promise<string> =>
   workbook.ruleFormulas(copy).then(
-    (rules) => rulesStillCall(copy, rules.filter((formulas) => formulas.some((formula) => findCalls(formula).length > 0)).length),
+    (rules) => rulesStillCall(copy, callingAmong(rules)),
     () => rulesUnread(copy),
   );

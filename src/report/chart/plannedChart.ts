@@ -7,37 +7,36 @@ import type { Chart, Curves, Line, Point } from "./Chart";
 export type NumberAt = (at: { readonly row: number; readonly column: number }) => number | undefined;
 
 const POINTS_FOR_A_LINE = 2;
-const CORNERS_OF_A_BAND = 4;
 
 /**
  * A chart of a sheet's plan with the numbers that its cells hold: every drawing of it outside a spreadsheet has its lines, names and marks from
- * here. A chart with a frame is of a run, whose points are joined and of which a lone weighing is no curve yet; any other is of points that
- * blank rows part, and those no line joins.
+ * here. Of a run, whose points are joined, a lone weighing is no curve yet.
  */
-export function plannedChart({ title, xTitle, yTitle, series, unforetold }: PlannedChart, numberAt: NumberAt, unit: string): Chart {
+export function plannedChart({ title, xTitle, yTitle, series, unforetold, isApart }: PlannedChart, numberAt: NumberAt, unit: string): Chart {
   const looks = lookNumbers(series);
-  const frame = series.find(({ draws }) => draws === "frame");
+  const pointsOf = (one: ChartSeries | undefined): readonly Point[] => (one === undefined ? [] : chartPoints(one, numberAt));
   const lines = series.flatMap((one, index): Line[] => {
     const draws = one.draws ?? "weighed";
-    if (draws === "frame") return [];
-    const { points, isApart } = chartPoints(one, numberAt);
-    if (points.length < (frame === undefined ? 1 : POINTS_FOR_A_LINE)) return [];
+    if (draws === "frame" || one.isUpper) return [];
+    const [points, next] = [pointsOf(one), series[index + 1]];
+    if (points.length < (isApart ? 1 : POINTS_FOR_A_LINE)) return [];
     const look = looks[index] ?? 0;
-    const parted = frame === undefined && isApart;
-    const open = one.open === true || (parted && look > 0);
+    const parted = isApart && draws === "weighed";
+    const open = one.open === true || (parted === true && look > 0);
     return [
       {
         name: nameInKey(series, one),
-        ...(draws === "limit" ? edges(points) : { points }),
+        points,
+        ...(next?.isUpper ? { upper: pointsOf(next) } : {}),
         draws,
-        look: draws === "weighed" || frame !== undefined ? look : 0,
-        ...(parted ? { isApart: true } : {}),
+        look: draws === "weighed" || !isApart ? look : 0,
+        ...(parted ? { isApart } : {}),
         ...(open ? { open } : {}),
       },
     ];
   });
-  const room = frame && series.flatMap((one) => chartPoints(one, numberAt).points);
-  return { title, x: xTitle, y: yTitle, unit, lines, ...(room === undefined ? {} : { room: { points: room, unforetold: unforetold ?? [] } }) };
+  const room = isApart ? undefined : { points: series.flatMap(pointsOf), unforetold: unforetold ?? [] };
+  return { title, x: xTitle, y: yTitle, unit, lines, ...(room && { room }) };
 }
 
 export const hasCurves = ({ lines }: Pick<Chart, "lines">): boolean => lines.some(({ draws }) => draws === "weighed");
@@ -60,24 +59,14 @@ function nameInKey(series: readonly ChartSeries[], one: ChartSeries): string {
   return alike(0)[alike(one.look ?? 0).indexOf(one)]?.name ?? one.name;
 }
 
-/** A band's corners go along its lower edge and back along the upper one. */
-function edges(points: readonly Point[]): Pick<Line, "points" | "upper"> {
-  const [from, to, back, up] = points;
-  return points.length < CORNERS_OF_A_BAND || from === undefined || to === undefined || back === undefined || up === undefined
-    ? { points }
-    : { points: [from, to], upper: [up, back] };
-}
-
-/** The points of a series, and whether blank rows part them all; a point that only holds the place of the one before it is none. */
-function chartPoints({ x, y }: ChartSeries, numberAt: NumberAt): { readonly points: readonly Point[]; readonly isApart: boolean } {
+/** The points of a series; one that only holds the place of the one before it is none. */
+function chartPoints({ x, y }: ChartSeries, numberAt: NumberAt): readonly Point[] {
   const [across, up] = [areaNamed(x), areaNamed(y)];
   const found = Array.from({ length: up.rows }, (_, index) => index).flatMap((index) => {
     const [atX, atY] = [across, up].map((area) => numberAt({ row: area.row + index + 1, column: area.column }));
-    return atX === undefined || atY === undefined ? [] : [{ index, point: { x: atX, y: atY } }];
+    return atX === undefined || atY === undefined ? [] : [{ x: atX, y: atY }];
   });
-  const isApart = found.every(({ index }, place) => place === 0 || index > (found[place - 1]?.index ?? 0) + 1);
-  const points = found.map(({ point }) => point);
-  return { points: points.filter((point, index) => !isSame(point, points[index - 1])), isApart };
+  return found.filter((point, index) => !isSame(point, found[index - 1]));
 }
 
 const isSame = (one: Point, other: Point | undefined): boolean => one.x === other?.x && one.y === other.y;

@@ -1,3 +1,4 @@
+import { firingsPlanned } from "../../runsheet/blocks/curvesBlock";
 import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
 import { cell } from "../../runsheet/expressions/Expression";
 import type { Fired, RunSheet } from "../../runsheet/sheet/RunSheet";
@@ -7,7 +8,7 @@ import type { RangeReading } from "../../workbook/Workbook";
 import type { ShownCells } from "../sheet/ShownCells";
 import { reportWords } from "../words/reportWords";
 import type { Chart, Line, Point } from "./Chart";
-import { firingBand } from "./firingBand";
+import { plannedChart } from "./plannedChart";
 
 const POINTS_FOR_A_LINE = 2;
 const IN_PERCENT = 100;
@@ -42,32 +43,21 @@ function linesOf({ name, points, band, foretold }: WeighingSeries, look: number)
   ];
 }
 
-/** What is left after each firing without its vessel, against the minutes held so far. */
+/** The sheet's own chart of the firings, without the vessels: a char or an ash less the vessel as it was while that was weighed. */
 function firingChart(sheet: RunSheet, shown: ShownCells): readonly Chart[] {
-  const { charring, ashing, heating } = sheet;
-  const first = charring ?? heating;
-  if (first === undefined) return [];
-  const lines = sheet.samples.flatMap((sample): Line[] => [
-    ...lineOf(sheet, shown, first, sample, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample)),
-    ...(ashing === undefined
-      ? []
-      : lineOf(sheet, shown, ashing, sample, sheetWords.ashSeries(sample)).map((line) =>
-          line.draws === "weighed" ? { ...line, open: true as const } : line,
-        )),
-  ]);
-  return [{ title: sheetWords.firingChart.title, x: sheetWords.firingChart.x, y: reportWords.chart.left, unit: "g", lines }];
-}
-
-function lineOf(sheet: RunSheet, shown: ShownCells, table: Fired, sample: number, name: string): Line[] {
-  const { columns } = sheet;
-  const vessel = shown.number(table.vessel(sample));
-  const points = rowsOf(table).flatMap((row): Point[] => {
-    const [x, y] = [shown.number(cell(row, columns.elapsed)), shown.number(columns.working(row, sample))];
-    const isWeighed = shown.number(table.box(row, sample)) !== undefined;
-    return isWeighed && x !== undefined && y !== undefined && vessel !== undefined ? [{ x, y: y - vessel }] : [];
+  const planned = firingsPlanned(sheet);
+  const [first, ashing] = sheet.fired;
+  if (planned === undefined || first === undefined) return [];
+  const chart = plannedChart(planned, (at) => shown.number(at), "g");
+  const isAshed = ashing !== undefined && chart.lines.some(({ open }) => open);
+  const lines = chart.lines.flatMap((line): Line[] => {
+    const table = line.open === true || (line.draws === "limit" && isAshed) ? (ashing ?? first) : first;
+    const vessel = shown.number(table.vessel(line.look + 1));
+    if (vessel === undefined) return [];
+    const less = (points: readonly Point[]): Point[] => points.map(({ x, y }) => ({ x, y: y - vessel }));
+    return [{ ...line, points: less(line.points), ...(line.upper === undefined ? {} : { upper: less(line.upper) }) }];
   });
-  if (points.length < POINTS_FOR_A_LINE) return [];
-  return [{ name, points, draws: "weighed", look: sample - 1 }, ...firingBand(sheet, table, sample, shown, points, sample - 1)];
+  return [{ title: chart.title, x: chart.x, y: reportWords.chart.left, unit: chart.unit, lines }];
 }
 
 /** What is left of the dry sample against temperature, from all of it on; only what was weighed is a point. */

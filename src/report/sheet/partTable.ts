@@ -33,7 +33,7 @@ export function partTable({ headings, rows }: Part, caption?: string): readonly 
   const columns = [...new Set(kept.flatMap(({ cells }) => cells.filter(({ text }) => text !== "").map(({ column }) => column)))].sort(
     (a, b) => a - b,
   );
-  const head = node("tr", {}, node("td", {}), ...columns.map((column) => node("th", { scope: "col" }, headings.get(column) ?? "")));
+  const head = node("tr", {}, node("td", {}), ...columns.map((column) => header("col", headings.get(column) ?? "")));
   const left = every.length - kept.length;
   const said = caption === undefined ? [] : [node("caption", {}, caption, left === 0 ? "" : [" ", node("small", {}, blankRows(left))])];
   const looks = columns.length > MANY_COLUMNS ? "many" : kept.length <= KEPT_TOGETHER ? "kept" : undefined;
@@ -57,8 +57,11 @@ function tableRow(row: PartRow, columns: readonly number[]): Markup {
     cells.push(node("td", { class: classOf(at), colspan: span > 1 ? span : undefined }, at?.text ?? ""));
     index += span;
   }
-  return node("tr", { class: row.isTotal ? "total" : undefined }, node("th", { scope: "row" }, row.label), cells);
+  return node("tr", { class: row.isTotal ? "total" : undefined }, header("row", row.label), cells);
 }
+
+/** A cell that names a column or a row; one without a name names nothing. */
+const header = (scope: "col" | "row", text: string): Markup => (text === "" ? node("td", {}) : node("th", { scope }, text));
 
 function classOf(at: ShownCell | undefined): string | undefined {
   if (at === undefined) return undefined;

@@ -5,7 +5,7 @@ export const reportWords = {
   setup: { sheet: "Sheet", made: "Report made" },
   state: {
     blank: "Blank: nothing has been weighed on this sheet yet.",
-    unfinished: (next: string): string => `Unfinished when this report was made. ${next}.`,
+    unfinished: (next: string): string => `Unfinished when this report was made. ${next}${/[.?]$/.test(next) ? "" : "."}`,
     finished: (next: string): string => `${next}.`,
     history: "A history that goes on: it stands as it was when this report was made.",
     errors: (cells: string): string =>

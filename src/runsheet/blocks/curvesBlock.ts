@@ -13,8 +13,8 @@ import {
   upperEdge,
   type CurveCells,
 } from "../formulas/curves";
-import { drawnPoint, dryingFrame, firingFrame, stagesFrame } from "../formulas/drawnPoints";
-import { bandedFirings, edgeEnds, edgeUnderWay, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
+import { drawnPoint, stagesFrame } from "../formulas/drawnPoints";
+import { bandedFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
 import { LABEL } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
@@ -22,8 +22,8 @@ import { stageWords } from "../words/stageWords";
 import { band, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";
 
 const MINUTES = "0";
-/** Ends of a line. */
-const EDGE = [0, 1] as const;
+/** The first corner of the upper edge. */
+const UPPER = 2;
 
 /** Room for the curves, and beside them the points that nobody weighs. */
 export function curvesBlock(sheet: RunSheet): Block {
@@ -31,23 +31,21 @@ export function curvesBlock(sheet: RunSheet): Block {
   const { heading, first } = rows.curves;
   const cells = curveCells(sheet);
   const { workings, curves } = sheetWords;
-  const [from, to] = bandEnds(sheet, cells);
-  const ends = [from, to, cells.bandAt(1), cells.bandAt(0)];
+  const ends = bandEnds(sheet, cells);
   const masses = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format = formats.reckoned): BlockCell[] =>
     samples.map((sample) => working(at(sample), formula(sample) ?? 0, format));
   const edge = (corner: number, sample: number): BlockCell["formula"] =>
-    corner === 0 ? lowerEdge(sheet, cells, sample) : corner === 2 ? upperEdge(cells, sample) : cells.band(corner - 1, sample);
+    corner === 0 ? lowerEdge(sheet, cells, sample) : corner === UPPER ? upperEdge(cells, sample) : cells.band(corner - 1, sample);
   return ofCells(
     ...band(sheet, heading, "runBand", { [LABEL]: curves.heading, [LABEL + 2]: sheet.stages === undefined ? curves.about : stageWords.curves }),
     { at: cell(heading, sheet.columns.elapsed), content: workings.bandEdges, style: "runWorkingHeading" },
     ...CORNERS.flatMap((corner): BlockCell[] => [
       workingLabel(sheet, first + corner, workings.band[corner]),
       ...masses((sample) => cells.band(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
-      working(cells.bandAt(corner), ends[corner] ?? 0, MINUTES),
     ]),
+    ...ends.map((minutes, end) => working(cells.bandAt(end), minutes, MINUTES)),
     ...foretoldCells(sheet, cells, masses),
-    ...firedBand(sheet, bandedFirings(sheet), masses),
-    ...firedEdge(sheet, masses),
+    ...firedBand(sheet, masses),
     ...frameCells(sheet),
     ...(sheet.options.panZeros ? drawnCells(sheet) : []),
   );
@@ -56,46 +54,32 @@ export function curvesBlock(sheet: RunSheet): Block {
 /** What belongs to each sample of a row of workings. */
 type MassRow = (at: (sample: number) => Cell, formula: (sample: number) => BlockCell["formula"], format?: string) => BlockCell[];
 
-/** The band of one table of firings, a row a corner. */
-function firedBand(sheet: RunSheet, table: Fired | undefined, masses: MassRow): BlockCell[] {
-  if (table === undefined) return [];
+/** The band of the firings under way, a row a corner. */
+function firedBand(sheet: RunSheet, masses: MassRow): BlockCell[] {
+  if (bandedFirings(sheet).length === 0) return [];
   const cells = firingBandCells(sheet);
   const labels = sheetWords.workings.firingBand;
-  const [from, to] = firingBandEnds(sheet, table, cells);
   const edge = (corner: number, sample: number): BlockCell["formula"] =>
-    corner === 0 ? firedLowerEdge(sheet, table, sample) : corner === 2 ? firedUpperEdge(table, cells, sample) : cells.corner(corner - 1, sample);
-  const ends = [from, to, cells.at(1), cells.at(0)];
-  return CORNERS.flatMap((corner): BlockCell[] => [
-    workingLabel(sheet, cells.at(corner).row, labels[corner]),
-    ...masses((sample) => cells.corner(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
-    working(cells.at(corner), ends[corner] ?? 0, MINUTES),
-  ]);
+    corner === 0 ? firedLowerEdge(sheet, sample) : corner === UPPER ? firedUpperEdge(sheet, cells, sample) : cells.corner(corner - 1, sample);
+  return [
+    ...CORNERS.flatMap((corner): BlockCell[] => [
+      workingLabel(sheet, cells.corner(corner, 1).row, labels[corner]),
+      ...masses((sample) => cells.corner(corner, sample), (sample) => edge(corner, sample)), // prettier-ignore
+    ]),
+    ...firingBandEnds(sheet, cells).map((minutes, end) => working(cells.at(end), minutes, MINUTES)),
+  ];
 }
 
-/** The lower edge of char and ash, a row an end. */
-function firedEdge(sheet: RunSheet, masses: MassRow): BlockCell[] {
-  const { charring, ashing } = sheet;
-  if (charring === undefined || ashing === undefined) return [];
-  const cells = firingBandCells(sheet);
-  const [from, to] = edgeEnds(sheet, charring, ashing, cells);
-  return EDGE.flatMap((end): BlockCell[] => [
-    workingLabel(sheet, cells.at(end).row, sheetWords.workings.firingBand[end]),
-    ...masses((sample) => cells.corner(end, sample), (sample) => (end === 0 ? edgeUnderWay(sheet, charring, ashing, sample) : cells.corner(0, sample))), // prettier-ignore
-    working(cells.at(end), end === 0 ? from : to, MINUTES),
-  ]);
-}
-
-/** The frames of both charts, one below the other. */
+/** The frame of the stages' chart; the bands span the axes of the others. */
 function frameCells(sheet: RunSheet): BlockCell[] {
-  const { rows, columns, formats, stages, fired } = sheet;
+  const { rows, columns, formats, stages } = sheet;
+  if (stages === undefined) return [];
   const { first, heading } = rows.curves;
-  const second = stages !== undefined ? [stagesFrame(sheet, stages)] : fired.length > 0 ? [firingFrame(sheet)] : [];
+  const { x, y } = stagesFrame(sheet, stages);
   return [
     { at: columns.frame(heading, "x"), content: sheetWords.workings.frame, style: "runWorkingHeading" },
-    ...[dryingFrame(sheet), ...second].flatMap(({ x, y }, index) => [
-      working(columns.frame(first + index, "x"), x, MINUTES),
-      working(columns.frame(first + index, "y"), y, formats.reckoned),
-    ]),
+    working(columns.frame(first, "x"), x, MINUTES),
+    working(columns.frame(first, "y"), y, formats.reckoned),
   ];
 }
 
@@ -137,7 +121,7 @@ function foretoldCells(sheet: RunSheet, cells: CurveCells, row: MassRow): BlockC
 /** The curves of a run: its drying, and beside that its firings or stages where it has any. */
 export const runCharts = (sheet: RunSheet): PlannedChart[] => [
   dryingChart(sheet),
-  ...(sheet.stages === undefined ? firingChart(sheet) : [stagesChart(sheet, sheet.stages)]),
+  ...(sheet.stages === undefined ? [firingsPlanned(sheet)].filter((chart) => chart !== undefined) : [stagesChart(sheet, sheet.stages)]),
 ];
 
 /** What is left against temperature, one line a sample, from the workings: one not weighed lies on the point before it. */
@@ -155,16 +139,25 @@ function stagesChart(sheet: RunSheet, { rows: { heading, total } }: Fired): Plan
         y: placeOf(range(columns.working(heading, sample), columns.working(total, sample))),
         look: sample - 1,
       })),
-      frameSeries(sheet, 1),
+      frameSeries(sheet),
     ],
     over: besideDrying(columns, rows),
   };
 }
 
-/** @param place of the chart on the sheet, from 0 */
-function frameSeries({ columns, rows }: Pick<RunSheet, "columns" | "rows">, place: number): ChartSeries {
-  const at = (axis: "x" | "y"): string => placeOf(columns.frame(rows.curves.first + place, axis));
+function frameSeries({ columns, rows }: Pick<RunSheet, "columns" | "rows">): ChartSeries {
+  const at = (axis: "x" | "y"): string => placeOf(columns.frame(rows.curves.first, axis));
   return { name: sheetWords.frameSeries, x: at("x"), y: at("y"), draws: "frame" };
+}
+
+/** The edges of a band, the lower one first. */
+function bandSeries(name: string, sample: number, x: string, corner: (corner: number) => Cell): ChartSeries[] {
+  const [lower, upper] = [0, UPPER].map((from) => placeOf(range(corner(from), corner(from + 1))));
+  const one = { x, draws: "limit", look: sample - 1 } as const;
+  return [
+    { ...one, name, y: lower ?? "" },
+    { ...one, name: sheetWords.upperEdgeSeries(name), y: upper ?? "", isUpper: true },
+  ];
 }
 
 /** Weighings as they count, from the boxes themselves where that is what stands in them. */
@@ -197,16 +190,9 @@ function dryingChart(sheet: RunSheet): PlannedChart {
     yTitle: y,
     // Sample by sample, so that one added later comes last.
     series: [
-      frameSeries(sheet, 0),
       ...samples.flatMap((sample): ChartSeries[] => [
         weighedSeries(sheet, drying, sheetWords.sample(sample), sample),
-        {
-          name: sheetWords.bandSeries(sample),
-          x: over(cells.bandAt(0), cells.bandAt(CORNERS.length - 1)),
-          y: over(cells.band(0, sample), cells.band(CORNERS.length - 1, sample)),
-          draws: "limit",
-          look: sample - 1,
-        },
+        ...bandSeries(sheetWords.bandSeries(sample), sample, over(cells.bandAt(0), cells.bandAt(1)), (corner) => cells.band(corner, sample)),
         {
           name: sheetWords.foretoldSeries(sample),
           x: over(cells.latestAt(sample), cells.foretoldAt(sample)),
@@ -222,40 +208,23 @@ function dryingChart(sheet: RunSheet): PlannedChart {
 }
 
 /**
- * What is left after each firing, against the minutes held so far; the dry sample, far above, would flatten the curve. With it the band in
- * which another firing as long as the last counts as nothing lost, of char and ash its lower edge.
+ * What is left after each firing, against the minutes held so far, ash after the char it comes from: side by side at the same minutes they
+ * would read as one moment. The dry sample, far above, would flatten the curve. With it the band in which another firing as long as the last
+ * counts as nothing lost.
  */
-function firingChart(sheet: RunSheet): PlannedChart[] {
+export function firingsPlanned(sheet: RunSheet): PlannedChart | undefined {
   const { samples, charring, ashing, heating, columns, rows } = sheet;
   const first = charring ?? heating;
-  if (first === undefined) return [];
+  if (first === undefined) return undefined;
   const { title, x, y } = sheetWords.firingChart;
-  const bandOf = (sample: number): ChartSeries => {
-    const { corner, at } = firingBandCells(sheet);
-    const last = ashing === undefined ? CORNERS.length - 1 : EDGE.length - 1;
-    return {
-      name: ashing === undefined ? sheetWords.firingBandSeries(sample) : sheetWords.firingEdgeSeries(sample),
-      x: placeOf(range(at(0), at(last))),
-      y: placeOf(range(corner(0, sample), corner(last, sample))),
-      draws: "limit",
-      look: sample - 1,
-    };
-  };
+  const { corner, at } = firingBandCells(sheet);
+  const minutes = placeOf(range(at(0), at(1)));
   const linesOf = (sample: number): ChartSeries[] => [
     weighedSeries(sheet, first, ashing === undefined ? sheetWords.sample(sample) : sheetWords.charSeries(sample), sample),
     ...(ashing === undefined ? [] : [{ ...weighedSeries(sheet, ashing, sheetWords.ashSeries(sample), sample), open: true as const }]),
-    bandOf(sample),
+    ...bandSeries(sheetWords.firingBandSeries(sample), sample, minutes, (place) => corner(place, sample)),
   ];
-  return [
-    {
-      title,
-      xTitle: x,
-      yTitle: y,
-      series: [frameSeries(sheet, 1), ...samples.flatMap(linesOf)],
-      unforetold: ["x", "y"],
-      over: besideDrying(columns, rows),
-    },
-  ];
+  return { title, xTitle: x, yTitle: y, series: samples.flatMap(linesOf), unforetold: ["x", "y"], over: besideDrying(columns, rows) };
 }
 
 const besideDrying = (columns: RunSheet["columns"], rows: RunSheet["rows"]): string =>

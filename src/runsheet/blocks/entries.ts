@@ -74,3 +74,6 @@ export function wideBox(
  */
 export const calculatedRule = (over: Range): BoxRule =>
   boxRule(over, boxWords.calculated, { kind: "condition", condition: fn("ISFORMULA", over.from) });
+
+/** Refuses numbers typed over headings, labels and the blanks between them; other words pass, since a label may be worded anew. */
+export const wordsRule = (over: Range): BoxRule => boxRule(over, boxWords.words, { kind: "condition", condition: fn("ISTEXT", over.from) });

@@ -9,6 +9,7 @@ import type { Sheet } from "../sheet/RunSheet";
 import { cautionLine } from "../words/cautions";
 import { kindWords } from "../words/kindWords";
 import { sheetWords } from "../words/sheetWords";
+import { formulasMark } from "../formulasMark";
 import type { Block, BlockCell } from "./Block";
 import { plannedCell, plannedRule, rowHeights } from "./planned";
 
@@ -18,9 +19,10 @@ export function plannedSheet(
   { cells, entryRules }: Block,
   own: Required<Pick<SheetPlan, "emphasis" | "charts" | "startAt">>,
 ): SheetPlan {
+  const written = cells.map((one) => planned(sheet, one));
   return {
     name: kindWords[sheet.options.kind].sheetName,
-    cells: cells.map((one) => planned(sheet, one)),
+    cells: [...written, markedBy(sheet, written)],
     columnWidths: columnWidths(sheet.options),
     rowHeights: rowHeights(sheet.rows.heights),
     entryRules: entryRules.map(plannedRule),
@@ -32,6 +34,13 @@ export function plannedSheet(
     startAt: own.startAt,
   };
 }
+
+/** By which the formulas are known again as those that this version makes. */
+const markedBy = ({ columns, rows }: Sheet, cells: readonly PlannedCell[]): PlannedCell => ({
+  cell: placeOf(columns.working(rows.head.title, 1)),
+  content: `${sheetWords.workings.formulas}${formulasMark(cells)}`,
+  style: "runWorking",
+});
 
 // What the sheet works out or says beside boxes.
 const RIGHT_OF_LINE: readonly CellStyle[] = ["runReckoned", "runTotalNumber", "runBeside"];

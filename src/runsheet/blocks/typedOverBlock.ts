@@ -13,9 +13,9 @@ import {
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Sheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";
-import { calculatedAreas } from "./calculatedAreas";
+import { calculatedAreas, wordAreas } from "./calculatedAreas";
 import { calculatedFor } from "./calculatedFor";
-import { calculatedRule } from "./entries";
+import { calculatedRule, wordsRule } from "./entries";
 import { ofCells, together, working, workingLabel, type Block, type BlockCell } from "./Block";
 
 /** What the watch of a sheet has to know of it. */
@@ -29,7 +29,7 @@ export interface Watching {
 }
 
 /**
- * A sheet whose calculated cells are all watched: each under a rule that refuses whatever is typed, and told where a spreadsheet let it
+ * A sheet whose calculated cells are all watched, and its words under a rule: each of them under one that refuses whatever is typed, and told where a spreadsheet let it
  * pass, as it does what is pasted: apart those that the answer is calculated from.
  */
 export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside, decides }: Watching): Block {
@@ -59,7 +59,8 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   );
   const ofHead = [...later.filter((one) => !isLine(one)), ...told.cells.filter(({ formula }) => formula !== undefined)].map(({ at }) => at);
   const all = together(block, told, ofCells(working(watch.head, namesWithoutFormula(ofHead))));
-  return together(all, { cells: [], entryRules: calculatedAreas(all.cells).map(calculatedRule) });
+  const words = wordAreas(all.cells, sheet.columns.verdict + 1);
+  return together(all, { cells: [], entryRules: [...calculatedAreas(all.cells).map(calculatedRule), ...words.map(wordsRule)] });
 }
 
 /** The check of what was typed over, the marks in the results that follow from the checks, and the lines at the top. */

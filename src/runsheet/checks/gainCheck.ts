@@ -1,4 +1,4 @@
-import { anyWhere, noNumber } from "../expressions/choices";
+import { anyWhere, noNumber, product } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
@@ -7,7 +7,7 @@ import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
-/** What was lost in each row of a table, down to and with the row of the total, whose mass is below 0 only where the order is wrong. */
+/** What was lost in each row of a table, down to and with the row of the total, so that rows put in above it belong to it. */
 const lostIn = ({ options }: RunSheet, table: Weighed): Range =>
   range(fixed(table.lost(firstLoss(table), 1)), fixed(table.lost(table.rows.total, options.replicates)));
 
@@ -18,14 +18,16 @@ const firstLoss = ({ rows }: Weighed): number => ("fire" in rows ? rows.first : 
  * Which boxes are heavier than the ones above by more than two readings explain (changeExplained). A row that shows no loss shows no
  * gain.
  */
-const gainedIn = (sheet: RunSheet, table: Weighed): Expression => {
+const gainedIn = (sheet: RunSheet, table: Weighed, boxes: Range): Expression => {
   const lost = lostIn(sheet, table);
-  return reckon(fn("ISNUMBER", lost), "*", is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained))));
+  // The total's mass stands in the column of what was lost, and no box stands beside it.
+  return product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained))));
 };
 
 export function gained(sheet: RunSheet, table: Weighed, said: (at: Expression) => Expression): Step {
   const boxes = block(sheet, table, firstLoss(table));
-  return step(anyWhere(gainedIn(sheet, table)), said(lastCellWhere(gainedIn(sheet, table), boxes)));
+  const gains = gainedIn(sheet, table, boxes);
+  return step(anyWhere(gains), said(lastCellWhere(gains, boxes)));
 }
 
 /** Whether a sample gained between two rounds, or while it was ashed; between the firings of a char, air got in. */

@@ -2,7 +2,7 @@ import { all, anyWhere, isNumber, notNumber, placeWhere, product, sum, when, typ
 import { cell, fixed, fn, is, joined, range, reckon, type Expression, type Range } from "../expressions/Expression";
 import { nameBelow, nameOf } from "../expressions/formulaText";
 import { lastCellWhere, lastRowWhere } from "../formulas/cellsNamed";
-import { FIRST_DATE, timeText } from "../formulas/clock";
+import { FIRST_DATE, hasClockForMinutes, isClockForMinutes, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
@@ -53,12 +53,16 @@ function ofMinutes(sheet: RunSheet): Step[] {
   const { first, total } = sheet.drying.rows;
   const later = down(CLOCK, first + 1, total + 1);
   const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
+  const clocks = down(CLOCK, first, total);
+  // Of several within the first minute the last is named.
+  const isClockOrFirst = reckon(is(sum(isClockForMinutes(clocks), product(is(clocks, ">", 0), is(clocks, "<", 1))), ">", 0), "*", 1);
   return [
     ...sheet.fired.flatMap(clocksOf).map(noTime),
     step(
       anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
-      words.minutesNotAfter(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
+      words.minutesAsText(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
     ),
+    step(hasClockForMinutes(sheet), words.clockForMinutes(lastNameWhere(isClockOrFirst, clocks))),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
   ];
 }

@@ -31,11 +31,11 @@ export const isNumber = (at: Expression): Call => fn("ISNUMBER", at);
 export const countWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", reckon(eachCell, "*", 1));
 export const anyWhere = (eachCell: Expression): Infix => is(countWhere(eachCell), ">", 0);
 
-/** The place, from 1, of the first cell that satisfies; an error where none does. INDEX makes the spreadsheet work it out cell by cell. */
-export const placeWhere = (eachCell: Expression): Call => fn("MATCH", 1, fn("INDEX", reckon(eachCell, "*", 1), 0), 0);
-
-/** The same where one is certain to, for every spreadsheet: Gnumeric takes INDEX(…,0) for a place outside. */
-export const certainPlaceWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", fn("MATCH", 1, reckon(eachCell, "*", 1), 0));
+/**
+ * The place, from 1, of the first cell that satisfies; an error where none does. SUMPRODUCT makes every spreadsheet work it out cell by cell;
+ * INDEX(…,0) would too, but Gnumeric takes it for a place outside.
+ */
+export const placeWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", fn("MATCH", 1, reckon(eachCell, "*", 1), 0));
 
 /** Cell by cell: whether it is no number, as 1 or 0. */
 export const notNumber = (range: Expression): Infix => reckon(1, "-", fn("ISNUMBER", range));

@@ -51,11 +51,13 @@ const isInfix = (expression: Expression): expression is Infix => typeof expressi
 const JOINS = 1;
 const BINDS = { "=": 0, "<": 0, "<=": 0, ">": 0, ">=": 0, "+": 2, "-": 2, "*": 3, "/": 3, "^": 4 } as const;
 
-/** Brackets only where the order of reckoning needs them: a-(b+c), (a+b)*c, but a*b/c for a*(b/c). */
+/** Brackets only where the order of reckoning needs them: a-(b+c), (a+b)*c, (a<1)=(b<1), but a*b/c for a*(b/c). */
 function operation({ left, operator, right }: Infix): string {
   const own = BINDS[operator];
-  const mustStandApart = operator === "-" || operator === "/" || operator === "^";
-  const before = binds(left) < own ? `(${written(left)})` : written(left);
+  const isPower = operator === "^";
+  // Of comparisons and powers in a row a spreadsheet works out the first before the second; a reader should not have to know.
+  const mustStandApart = operator === "-" || operator === "/" || isPower || own === BINDS["="];
+  const before = binds(left) < own || (binds(left) === own && (isPower || own === BINDS["="])) ? `(${written(left)})` : written(left);
   const after = binds(right) < own || (mustStandApart && binds(right) === own) ? `(${written(right)})` : written(right);
   return `${before}${operator}${after}`;
 }

@@ -1,5 +1,5 @@
-import { all, isNumber, NOTHING, when } from "../expressions/choices";
-import { cell, fixed, fn, is, joined, reckon, type Call, type Cell, type Expression } from "../expressions/Expression";
+import { all, any, countWhere, isNumber, NOTHING, product, sum, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, joined, range, reckon, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 import { CLOCK } from "../sheet/Columns";
 
@@ -45,11 +45,27 @@ export function elapsed(sheet: RunSheet, row: number): Expression {
   return when(isNumber(begun), when(isClock(clock), when(is(clock, "<", 1), onward, dated), planned), NOTHING);
 }
 
+const HUNDREDTHS = 100;
+const PER_THOUSAND = 1000;
+
+/**
+ * Cell by cell, 1 where a number of minutes is a clock time that was typed in their place: a fraction of a day that comes to whole minutes and
+ * is no decimal such as 0.25, or a day with a time.
+ */
+export function isClockForMinutes(of: Cell | Range): Expression {
+  const off = (per: number): Expression =>
+    reckon(fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0))), "*", PER_THOUSAND);
+  const bare = product(is(of, ">", 0), is(of, "<", 1), is(off(MINUTES_PER_DAY), "<", 1), is(off(HUNDREDTHS), ">", 1));
+  return sum(bare, product(is(of, ">=", FIRST_DATE), is(off(1), ">", 1)));
+}
+
+/** Whether the rounds of a run in minutes hold a clock time: one that can be nothing else, or several within the first minute. */
+export function hasClockForMinutes({ drying: { rows } }: RunSheet): Condition {
+  const clocks = range(fixed(cell(rows.first, CLOCK)), fixed(cell(rows.total, CLOCK)));
+  const within = all(is(fn("COUNT", clocks), ">", 1), is(fn("MAX", clocks), "<", 1));
+  // A text among them is an error in arithmetic, and told by itself.
+  return any(within, is(fn("IFERROR", countWhere(isClockForMinutes(clocks)), 0), ">", 0));
+}
+
 /** "9:05" of a time in days, whatever the language of the spreadsheet. */
 export const timeText = (time: Expression): Expression => joined(fn("HOUR", time), ":", fn("RIGHT", joined("0", fn("MINUTE", time)), 2));
-
-/** Minutes from one clock time to another on the same day or the next; by their dates where both have them. */
-export const minutesBetween = (from: Cell, to: Cell): Expression => {
-  const days = reckon(to, "-", from);
-  return fn("ROUND", reckon(when(all(is(from, ">=", FIRST_DATE), is(to, ">=", FIRST_DATE)), days, fn("MOD", days, 1)), "*", MINUTES_PER_DAY), 0);
-};

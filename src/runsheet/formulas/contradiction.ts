@@ -7,6 +7,7 @@ import { checkWords } from "../words/checkWords";
 import { balanceOff } from "./ledger";
 import { moistCell } from "./results";
 import { grams } from "./rowSays";
+import { unitSlips } from "./unitSlip";
 import { isOtherVessel, isVesselDoubtful } from "./vesselAgain";
 import { countOf, isGapless, lastWeighed, latest } from "./weighings";
 
@@ -27,10 +28,12 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
   // The vessel at the end is taken off each of them, so where it can be doubted it is named first.
   const byVessel = end && isVesselDoubtful(sheet, end, sample);
   const again = end && nameOf(end.vessel(sample));
+  const slips = unitSlips(sheet, sample);
   const isAny = fired.length === 0 ? undefined : any(...fired.map(([condition]) => condition));
   return firstOf(
     [
       [is(fn("COUNT", vessel(sample), moist), "<", 2), NOTHING],
+      ...slips,
       [is(fn("MIN", drying.counted(sample)), "<=", vessel(sample)), words.belowVessel(lowestName(sheet, sample), nameOf(box))],
       ...ofDrying(sheet, sample),
       ...(caught === undefined ? [] : caught.parts.slice(APPARATUS.length).map((part) => lostByReceiver(sheet, caught, part, sample))),

@@ -1,5 +1,6 @@
-import { isNumber, orNothing, when } from "../expressions/choices";
-import { fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { all, isNumber, orNothing, when } from "../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
+import { CLOCK } from "../sheet/Columns";
 import type { RunSheet, Weighed } from "../sheet/RunSheet";
 import { block, countOf, vesselGiven } from "./weighings";
 
@@ -11,9 +12,9 @@ const FINAL_SAMPLE = [1, 2] as const;
 
 /** Where the points of the drying chart stand that nobody weighs: rows beside the chart, a column a sample. */
 export interface CurveCells {
-  /** The corners of the band, mass and minutes: lower edge, then upper edge back. */
+  /** The corners of the band, its lower edge and then its upper one, each from and to; the minutes of both are the same. */
   band(corner: number, sample: number): Cell;
-  bandAt(corner: number): Cell;
+  bandAt(end: number): Cell;
   latest(sample: number): Cell;
   foretold(sample: number): Cell;
   latestAt(sample: number): Cell;
@@ -23,6 +24,8 @@ export interface CurveCells {
 export const CORNERS = [0, 1, 2, 3] as const;
 const LATEST_ROW = CORNERS.length;
 const ROWS_FORETOLD = 4;
+/** Of a chart where no number is known: its axis writes none at 0 and below. */
+export const BELOW_ZERO = reckon(0, "-", 1);
 /** Rows beside the charts that the drying chart needs. */
 export const ROWS_OF_DRYING = LATEST_ROW + ROWS_FORETOLD;
 
@@ -60,24 +63,34 @@ export function latestPoint(sheet: RunSheet, sample: number): Expression {
 export const latestMinutes = ({ drying }: RunSheet, sample: number): Expression =>
   when(is(countOf(drying, sample), ">", 0), fn("N", fn("INDEX", drying.minutes, countOf(drying, sample))), 0);
 
-/** The least that the next weighing may show and still count as the same: the latest less the limit in force at it, g with the vessel. */
+/**
+ * The least that the next weighing may show and still count as the same: the latest less the limit in force at it, g with the vessel. On a
+ * blank sheet below 0: with the latest at 0 it spans the axis, so that the curve can be drawn by hand.
+ */
 export function lowerEdge({ drying, settings, vessel }: RunSheet, { latest }: CurveCells, sample: number): Expression {
   const { readability, interval, criterion, limit } = settings;
   const given = [drying.counted(sample), limit, criterion, drying.minutes, vesselGiven(vessel(sample)), readability, interval];
   const steps = retort("CONSTANTWEIGHT.STEPS", ...given);
   const inForce = orNothing(fn("INDEX", steps, reckon(countOf(drying, sample), "+", HEADING_ROWS), LIMIT_COLUMN));
-  return reckon(latest(sample), "-", fn("N", inForce));
+  return when(is(latest(sample), ">", 0), reckon(latest(sample), "-", fn("N", inForce)), BELOW_ZERO);
 }
 
-export const upperEdge = ({ latest, band }: CurveCells, sample: number): Expression => reckon(reckon(2, "*", latest(sample)), "-", band(0, sample));
+export const upperEdge = ({ latest, band }: CurveCells, sample: number): Expression =>
+  when(is(latest(sample), ">", 0), reckon(reckon(2, "*", latest(sample)), "-", band(0, sample)), band(0, sample));
 
-/** From the latest round to the next as planned; no longer than a point while no limit is in force. */
+/**
+ * From the latest round to the next as planned; no longer than a point while no limit is in force, and on a blank sheet the last round as
+ * planned, those put in by hand too.
+ */
 export function bandEnds(sheet: RunSheet, cells: CurveCells): readonly [from: Expression, to: Expression] {
   const { across, settings } = sheet;
   const [latest, low] = [across(cells.latest), across((sample) => cells.band(0, sample))];
-  const from = fn("MAX", across(cells.latestAt));
-  const start = cells.bandAt(0);
-  return [from, when(is(fn("SUM", latest), ">", fn("SUM", low)), reckon(start, "+", fn("N", settings.interval)), start)];
+  const { first, total } = sheet.drying.rows;
+  const later = reckon(fn("ROWS", range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)))), "-", 2);
+  const isBegun = is(fn("SUM", latest), ">", 0);
+  const isLimited = all(isBegun, is(fn("SUM", latest), ">", fn("SUM", low)));
+  const [start, interval] = [cells.bandAt(0), fn("N", settings.interval)];
+  return [when(isBegun, fn("MAX", across(cells.latestAt)), reckon(later, "*", interval)), when(isLimited, reckon(start, "+", interval), start)];
 }
 
 /** The final sample that the falling-rate curve foretells, g with the vessel; the latest weighing while nothing can be foretold. */

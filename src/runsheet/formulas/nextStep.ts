@@ -1,12 +1,13 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, certainPlaceWhere, product, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { nameOf } from "../expressions/formulaText";
 import { optionBounds } from "../options/optionBounds";
 import { APPARATUS } from "../sheet/caughtRows";
 import { CLOCK } from "../sheet/Columns";
 import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { headWords } from "../words/headWords";
 import { weighingWords } from "../words/weighingWords";
-import { timeText } from "./clock";
+import { hasClockForMinutes, timeText } from "./clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
 import { block, isGapless, isNotDry } from "./weighings";
@@ -24,7 +25,7 @@ const roundsDone = (sheet: RunSheet, table: Weighed): Expression => {
     const isUnderWay = is(fn("COUNT", sheet.vessel(sample), sheet.drying.boxes(sample)), ">", 0);
     return reckon(1, "-", product(notNumber(table.boxes(sample)), isUnderWay));
   });
-  return reckon(certainPlaceWhere(reckon(1, "-", product(...lacking))), "-", 1);
+  return reckon(placeWhere(reckon(1, "-", product(...lacking))), "-", 1);
 };
 
 /** Whether a weight stands below one that is left out. */
@@ -41,6 +42,13 @@ const needsVessels = (sheet: RunSheet): Condition => {
   const { drying, across, vessel, options } = sheet;
   return all(is(fn("COUNT", block(sheet, drying)), "=", 0), is(fn("COUNT", across(vessel)), "<", options.replicates));
 };
+
+/** Samples with a weight and no vessel, and one that was added to a run under way, each with the box of its vessel. */
+const withoutVessel = ({ samples, drying, vessel, columns, rows, options }: RunSheet): readonly (readonly [Condition, Cell])[] =>
+  samples.map((sample) => [
+    sample === options.addedSample ? noNumber(vessel(sample)) : all(noNumber(vessel(sample)), is(fn("COUNT", drying.boxes(sample)), ">", 0)),
+    fixed(columns.box(rows.drying.vessel, sample)),
+  ]);
 
 const isDrying = (sheet: RunSheet): Condition => {
   const [first] = sheet.fired;
@@ -77,6 +85,7 @@ export function nextRow(sheet: RunSheet): Expression {
     [
       [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
       [isAbsent(sheet), 0],
+      [any(...withoutVessel(sheet).map(([isMissing]) => isMissing)), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
       [isDrying(sheet), row(drying)],
       ...(steps === undefined ? [] : ([[steps.before.due, steps.before.row]] as const)),
       ...(charring === undefined ? [] : ([[isFiring(sheet, charring, ashing), row(charring)]] as const)),
@@ -121,6 +130,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       [needsVessels(sheet), words.vessels(working.next)],
       [isAbsent(sheet), words.absent],
       [cannotBe, words.mend],
+      ...withoutVessel(sheet).map(([isMissing, box]) => [isMissing, words.vesselMissing(nameOf(box))] as const),
       ...(heated === undefined ? [] : ([[all(isNotDry(sheet), is(fn("COUNT", block(sheet, heated)), ">", 0)), words.mend]] as const)),
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isLeftOut(sheet, drying)), words.leftOut(working.next)],
@@ -162,7 +172,11 @@ function due(sheet: RunSheet): Expression {
   const canTell = all(is(done, ">", 0), isNumber(settings.interval));
   if (options.timing === "minutes") {
     const minutes = fn("INDEX", range(fixed(cell(first, columns.elapsed)), fixed(cell(total, columns.elapsed))), done);
-    return when(canTell, when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING), NOTHING);
+    return when(
+      all(canTell, is(hasClockForMinutes(sheet), "=", false)),
+      when(isNumber(minutes), words.minute(reckon(minutes, "+", settings.interval)), NOTHING),
+      NOTHING,
+    );
   }
   const time = fn("MOD", reckon(last, "+", reckon(settings.interval, "/", MINUTES_PER_DAY)), 1);
   // Half a minute, so that 9:59:59.99 of binary rounding is 10:00.

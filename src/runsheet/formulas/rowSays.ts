@@ -9,7 +9,7 @@ import { isAbsent } from "./absence";
 import { isMoreThanScale } from "./vesselAgain";
 import { block, isNotDry } from "./weighings";
 
-const { says, total: totals, verdicts, end: endWords } = weighingWords;
+const { says, total: totals, unjudged, verdicts, end: endWords } = weighingWords;
 
 /** Grams in a sentence, as the balance shows them. */
 export const grams = ({ options }: RunSheet, mass: Expression): Expression => fn("FIXED", mass, decimalsOf(options.readability), true);
@@ -28,12 +28,20 @@ const isNext = ({ working }: RunSheet, at: Cell): Condition => is(working.next, 
 /** The verdict of the newest round where it says that the round cannot tell. */
 const newestSays = ({ across }: RunSheet, table: Weighed, words: string): Condition => is(fn("COUNTIF", across(table.steady), words), ">", 0);
 
+/** Whether no row below holds a weight, where all samples are weighed in every row. */
+const isLatestIn = (sheet: RunSheet, table: Weighed, row: number): Condition =>
+  is(fn("COUNT", block(sheet, table)), "<=", reckon(sheet.working.inUse, "*", place(table, row)));
+
+/** Why a sample may not be judged although its row is whole: of the others alone no loss and no constancy is told for all. */
+const notJudged = [unjudged.vesselMissing, unjudged.rowMissing, unjudged.clockMissing, unjudged.timesWrong, unjudged.settingsMissing];
+const notJudgedFired = [unjudged.notDry, unjudged.rowMissing, unjudged.heldMissing, unjudged.settingsMissing];
+
 /** What the sheet says of a round while drying. */
 export function roundSays(sheet: RunSheet, row: number): Expression {
   const { drying, working } = sheet;
   const [boxes, lost, clock] = [rowOf(sheet, drying, row), lostIn(sheet, drying, row), cell(row, CLOCK)];
   const wholeRow = range(clock, drying.box(row, sheet.options.replicates));
-  const isLatest = is(fn("COUNT", block(sheet, drying)), "<=", reckon(working.inUse, "*", place(drying, row)));
+  const isLatest = isLatestIn(sheet, drying, row);
   const begun = [
     [is(fn("COUNTA", wholeRow), "=", 0), when(isNext(sheet, drying.box(row, 1)), says.next, NOTHING)],
     [anyWhere(fn("ISTEXT", boxes)), says.notANumber],
@@ -48,6 +56,8 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(drying.allSteady, ">", 0), is(place(drying, row), ">=", drying.allSteady)), says.nothing],
       [isAbsent(sheet), says.lost(grams(sheet, fn("MAX", lost)))],
+      ...notJudged.map((why) => [all(isLatest, newestSays(sheet, drying, why)), says.notJudged(why)] as const),
+      [any(...notJudged.map((why) => newestSays(sheet, drying, why))), says.lost(grams(sheet, fn("MAX", lost)))],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooSoon)), says.tooSoon],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooCoarse)), says.tooCoarse],
     ],
@@ -68,6 +78,8 @@ export function firingSays(sheet: RunSheet, table: Fired, row: number): Expressi
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(table.allSteady, ">", 0), is(place(table, row), ">=", table.allSteady)), says.nothing],
       [isAbsent(sheet), says.lost(grams(sheet, fn("MAX", lost)))],
+      ...notJudgedFired.map((why) => [all(isLatestIn(sheet, table, row), newestSays(sheet, table, why)), says.notJudged(why)] as const),
+      [any(...notJudgedFired.map((why) => newestSays(sheet, table, why))), says.lost(grams(sheet, fn("MAX", lost)))],
       [newestSays(sheet, table, verdicts.tooCoarse), says.tooCoarse],
     ],
     says.fireAgain(grams(sheet, fn("MAX", lost))),

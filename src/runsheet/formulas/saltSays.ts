@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { checkWords } from "../words/checkWords";
@@ -65,33 +65,49 @@ const within = (parts: number, least: Expression, most: Expression) => {
   const last = fn("INT", reckon(parts, "*", most));
   // The least whole number not below x is -INT(-x).
   const first = reckon(0, "-", fn("INT", reckon(0, "-", reckon(parts, "*", least))));
-  return { last, count: reckon(reckon(last, "-", first), "+", 1) };
+  return { last, count: fn("MAX", 0, reckon(reckon(last, "-", first), "+", 1)) };
 };
 
-/** A whole, half or third number of waters is claimed only where it alone of them lies within the ± 95 %. */
+// Hydrates with half a water are hemihydrates, sesquihydrates and those of 2 1/2 and 3 1/2 (CaSO4·0.5H2O, K2CO3·1.5H2O, CdCl2·2.5H2O,
+// FeCl3·3.5H2O); from memory. Above, salts take up whole waters.
+const MOST_HALVES = 7;
+/** A number is claimed only where of n drawn at random no more than one in ten would fit too, so that the fit is evidence; own bound. */
+const MOST_BY_CHANCE = 10;
+
+/**
+ * A whole number of waters, or a half up to 3 1/2, is claimed only where it alone lies within the ± 95 % and few n would by chance: 2 U of
+ * them where whole numbers fit, 4 U where halves do too. That of the formula is told to fit; other parts are no usual hydrate.
+ */
 function watersSay(sheet: RunSheet, salt: Salt): Expression {
   const { across, share, working } = sheet;
   const [n, off] = [fn("AVERAGE", across((sample) => share("waters", sample))), working.together("waters")]; // prettier-ignore
   const [least, most] = [fn("MAX", 0, reckon(n, "-", off)), reckon(n, "+", off)];
-  const [wholes, halves, thirds] = [within(1, least, most), within(2, least, most), within(3, least, most)];
-  // Each whole number is a half and a third number too.
-  const simple = reckon(reckon(halves.count, "+", thirds.count), "-", wholes.count);
+  const upTo = fn("MIN", most, reckon(MOST_HALVES, "/", 2));
+  const [wholes, halves, belowHalves] = [within(1, least, most), within(2, least, upTo), within(1, least, upTo)];
+  // Each whole number is two halves too.
+  const fitting = sum(wholes.count, halves.count, reckon(0, "-", belowHalves.count));
+  const isOfHalves = is(n, "<", reckon(MOST_HALVES + 1, "/", 2));
+  const byChance = fn("ROUNDUP", reckon(when(isOfHalves, 400, 200), "*", off), 0);
+  const isByFormula = all(isNumber(salt.waters), is(fn("ABS", reckon(n, "-", fn("N", salt.waters))), "<=", off));
   const byFormula = when(isNumber(salt.waters), says.formulaSays(fn("ROUND", salt.waters, 2)), NOTHING);
-  const claimed = (called: Expression, number: Expression): Expression => {
-    const isTheSame = is(fn("ROUND", reckon(salt.waters, "-", number), 2), "=", 0);
-    return joined(says.claimed(called), when(isNumber(salt.waters), when(isTheSame, says.asFormula, byFormula), NOTHING));
-  };
   const besideFormula = (verdict: Expression): Expression => joined(verdict, byFormula);
+  const fits = (called: Expression, number: Expression): Expression => {
+    const isTheSame = is(fn("ROUND", reckon(fn("N", salt.waters), "-", number), 2), "=", 0);
+    return when(
+      is(byChance, ">", MOST_BY_CHANCE),
+      besideFormula(says.fits(called, byChance)),
+      joined(says.claimed(called, byChance), when(isNumber(salt.waters), when(isTheSame, says.asFormula, byFormula), NOTHING)),
+    );
+  };
   const verdict = firstOf(
     [
       [all(is(wholes.count, "=", 1), is(wholes.last, "=", 0)), besideFormula(says.noWater)],
-      [all(is(wholes.count, "=", 1), is(simple, "=", 1)), claimed(wholes.last, wholes.last)],
-      [is(wholes.count, "=", 1), besideFormula(says.fits(wholes.last))],
-      [is(simple, ">", 1), besideFormula(says.open)],
-      [is(simple, "<", 1), besideFormula(says.between)],
-      [is(halves.count, "=", 1), claimed(halfText(halves.last), reckon(halves.last, "/", 2))],
+      [is(fitting, ">", 1), besideFormula(says.open)],
+      [is(wholes.count, "=", 1), fits(wholes.last, wholes.last)],
+      [is(fitting, "=", 1), fits(halfText(halves.last), reckon(halves.last, "/", 2))],
+      [isByFormula, says.formulaFits(fn("ROUND", salt.waters, 2))],
     ],
-    claimed(says.third(thirds.last), reckon(thirds.last, "/", 3)),
+    besideFormula(says.between),
   );
   return says.waters(togetherText(sheet, "waters"), salt.residue, verdict);
 }

@@ -41,7 +41,7 @@ const rowsOf = ({ box }: Weighed, sample: number, from: number, to: number): Ran
  * Each box with the one below it, as two ranges of one shape. Both reach into the row of the total or past it, where no number stands,
  * so that rows put in above the total belong to both.
  */
-const pairsOf = (table: Weighed, sample: number): readonly [below: Range, above: Range] => {
+export const pairsOf = (table: Weighed, sample: number): readonly [below: Range, above: Range] => {
   const { first, total } = table.rows;
   return [rowsOf(table, sample, first + 1, total + 1), rowsOf(table, sample, first, total)];
 };

@@ -24,6 +24,8 @@ export const WORK = {
   ash: { counted: 20, apart: 21 },
   /** Row, counted, not counted; row of the lines' ends, median, band from, band to. */
   chart: { row: 23, counted: 24, doubted: 25, ends: 26, median: 27, from: 28, to: 29 },
+  /** What the person named the sample. */
+  name: 31,
 } as const;
 
 /** Where everything stands on the sheet that gathers runs. */

@@ -23,6 +23,16 @@ export class HeldCells {
     return this.cells.find((one) => one.row === row && one.reading.value === text)?.column;
   }
 
+  /** What a cell shows, "" for none. */
+  textAt({ row, column }: Cell): string {
+    return this.cells.find((one) => one.row === row && one.column === column)?.reading.shown ?? "";
+  }
+
+  /** Whether any cell holds this text. */
+  holds(text: string): boolean {
+    return this.cells.some(({ reading }) => reading.value === text);
+  }
+
   /** Whether a cell holds a cell formula. */
   isCalculated({ row, column }: Cell): boolean {
     return this.cells.some((one) => one.row === row && one.column === column && one.reading.formula !== "");

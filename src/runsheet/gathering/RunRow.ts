@@ -17,12 +17,16 @@ export interface RunRow {
   /** "✓", or what is wrong with the run. */
   readonly trust: Expression;
   readonly name: Expression;
+  /** The box that the sample was named in, and what stood there when it was read; left out where the sheet names no samples. */
+  readonly own?: { readonly at: Cell; readonly called: string };
   /** Undefined for a share that the kind of run does not have. */
   readonly shares: Readonly<Partial<Record<GatheredShare, Cell>>>;
   /** What a kind without a vapour share lost in the fire. */
   readonly loss?: { readonly of: LossName; readonly share: Cell };
   /** ± 95 % by weighing of the vapour's share, else of the loss, or of the water's where that is all there is. */
   readonly plusMinus: Expression | undefined;
+  /** Of the opening workbook's made-up run. */
+  readonly isDemo?: true;
 }
 
 /** A run sheet without a row here, and why. */

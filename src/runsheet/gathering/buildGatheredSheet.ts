@@ -24,7 +24,7 @@ export function buildGatheredSheet(runs: RunsRead): SheetPlan {
   return {
     name: gatherWords.sheetName,
     cells: cells.map(plannedCell),
-    columnWidths: [...WIDTHS, BESIDE.gap, BESIDE.label, ...new Array<number>(WORK.chart.to - WORK.label).fill(BESIDE.workings)],
+    columnWidths: [...WIDTHS, BESIDE.gap, BESIDE.label, ...new Array<number>(WORK.name - WORK.label).fill(BESIDE.workings)],
     rowHeights: rowHeights(sheet.heights),
     entryRules: [...entryRules, ...calculatedAreas(cells, WIDTH).map(calculatedRule)].map(plannedRule),
     emphasis: emphasisOf(sheet),

@@ -1,12 +1,12 @@
 import type { CellStyle } from "../../workbook/SheetPlan";
 import { calculated, ofCells, working, type Block, type BlockCell } from "../blocks/Block";
 import { box, boxRule, numbers } from "../blocks/entries";
-import { NOTHING, orNothing, when } from "../expressions/choices";
+import { NOTHING, when } from "../expressions/choices";
 import { cell, fn, is, type Expression } from "../expressions/Expression";
 import { gatherWords } from "../words/gatherWords";
 import { AT, WORK, type GatheredSheet } from "./GatheredSheet";
 import { answerSays, apartSays, bandSays, countedEnd, scatterOf } from "./headFormulas";
-import { areAlike, countedShare, FEWEST, fromMedian, markOf, outsideBand, robustZ, shown, standsApart } from "./rowFormulas";
+import { areAlike, countedShare, FEWEST, fromMedian, markOf, nameShown, outsideBand, robustZ, shown, standsApart } from "./rowFormulas";
 import { GATHERED_SHARES, type GatheredShare, type RunRow } from "./RunRow";
 
 const SHARE = "0.00%";
@@ -54,6 +54,7 @@ export function headBlock(sheet: GatheredSheet): Block {
       heading(head.about, WORK.chart.row, workings.chartAbout),
       ...[...workings.columns, ...workings.others].map((content, index) => heading(head.headings, WORK.volatile.counted + index, content)),
       ...workings.chart.map((content, index) => heading(head.headings, WORK.chart.row + index, content)),
+      heading(head.headings, WORK.name, workings.name),
     ],
     entryRules: [band.from, band.to].map((at) => boxRule(at, words.box, numbers(PERCENT))),
   };
@@ -66,7 +67,7 @@ export function rowBlock(sheet: GatheredSheet, run: RunRow, row: number): Block 
   return ofCells(
     label(row, AT.run, run.sheet),
     calculated(cell(row, AT.trust), shown(run.trust), "runMark"),
-    calculated(cell(row, AT.sample), orNothing(run.name), "runLabel"),
+    calculated(cell(row, AT.sample), nameShown(sheet, run, row), "runLabel"),
     ...GATHERED_SHARES.map((name): BlockCell => {
       const share = run.shares[name];
       return share === undefined
@@ -75,6 +76,7 @@ export function rowBlock(sheet: GatheredSheet, run: RunRow, row: number): Block 
     }),
     ...(run.plusMinus === undefined ? [] : [calculated(cell(row, AT.plusMinus), shown(run.plusMinus), "runReckoned", PLUS_MINUS)]),
     calculated(cell(row, AT.mark), markOf(run, row), "runVerdict"),
+    ...(run.own === undefined ? [] : [working(cell(row, WORK.name), shown(run.own.at))]),
     // The water of a salt, or of what is heated in stages, is no water of plants.
     ...shares
       .filter((name) => run.loss === undefined || name !== "moistureWet")

@@ -71,6 +71,7 @@ function chartFrom(first: number, rows: number, over: string): PlannedChart {
       line(series.from, chart.from),
       line(series.to, chart.to),
     ],
+    isApart: true,
     over,
   };
 }

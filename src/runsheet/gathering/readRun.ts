@@ -25,7 +25,7 @@ export function readRun(sheet: string, held: HeldCells): readonly RunRow[] | und
       sheet,
       heading: held.at(heading, LABEL),
       trust: held.at(headline, trustColumn),
-      name: nameOf(held, sample),
+      ...nameOf(held, sample),
       shares: Object.fromEntries(
         GATHERED_SHARES.flatMap((name) => {
           const row = rowOf(resultWords.shares[name]);
@@ -46,7 +46,7 @@ export const samplesUnder = (held: HeldCells, row: number, heading: (sample: num
   });
 
 /** What a sample is called: its own name, or the material with its number. */
-function nameOf(held: HeldCells, sample: number): Expression {
+function nameOf(held: HeldCells, sample: number): Pick<RunRow, "name" | "own"> {
   const heading = held.rowWith(setupWords.heading, LABEL);
   const { samples, oneSample, material } = setupWords.labels;
   const [nameRow, materialRow] = [
@@ -54,9 +54,9 @@ function nameOf(held: HeldCells, sample: number): Expression {
     held.rowWith(material, LABEL, heading),
   ];
   const column = heading === undefined ? undefined : held.columnWith(sheetWords.sample(sample), heading);
-  if (nameRow === undefined || column === undefined) return gatherWords.sample(sample);
+  if (nameRow === undefined || column === undefined) return { name: gatherWords.sample(sample) };
   const [own, ofMaterial] = [held.at(nameRow, column), materialRow === undefined ? undefined : held.at(materialRow, LABEL + 1)];
-  return named(own, ofMaterial, sample);
+  return { name: named(own, ofMaterial, sample), own: { at: own, called: held.textAt(own).trim() } };
 }
 
 /** @param own undefined for a sheet that names no samples */

@@ -1,7 +1,9 @@
 import type { RangeReading } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
 import { recorded } from "../growing/record";
+import { formulasNotOwn } from "../reading/formulasNotOwn";
 import { HeldCells } from "./HeldCells";
+import { joined } from "../expressions/Expression";
 import { heldAgain } from "./heldAgain";
 import { readOlderRun } from "./readOlderRun";
 import { readRun } from "./readRun";
@@ -19,6 +21,8 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     const rows = readRun(sheet, held) ?? readOlderRun(sheet, held) ?? [];
     if (recorded(reading)?.kind === "balance") return { sheet, why: gatherWords.leftOut.balance };
     if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
+    const others = formulasNotOwn(reading);
+    if (others.length > 0) return { sheet, why: gatherWords.leftOut.otherFormulas(others) };
     return rows.some((row) => isLive(held, row)) ? rows : { sheet, why: gatherWords.leftOut.copy };
   });
   const again = heldAgain(sheets.filter((_, index) => !isLeftOut(read[index] ?? [])));
@@ -27,10 +31,23 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
     const other = again.get(sheet);
     return other === undefined ? one : { sheet, why: gatherWords.leftOut.heldAgain(other) };
   });
+  const own = setDemoAside(once, sheets.map((reading) => new HeldCells(reading).holds(gatherWords.demoNote))); // prettier-ignore
   return {
-    rows: once.flatMap((one) => (isLeftOut(one) ? [] : one)),
-    leftOut: once.flatMap((one) => (isLeftOut(one) ? [one] : [])),
+    rows: own.flatMap((one) => (isLeftOut(one) ? [] : one)),
+    leftOut: own.flatMap((one) => (isLeftOut(one) ? [one] : [])),
   };
+}
+
+type Read = readonly RunRow[] | LeftOut;
+
+/** The run of the opening workbook counts beside nobody's own; where it is all there is, its samples are named as the demo's. */
+function setDemoAside(read: readonly Read[], isDemo: readonly boolean[]): readonly Read[] {
+  const hasOwn = read.some((one, index) => !isLeftOut(one) && isDemo[index] !== true);
+  return read.map((one, index) => {
+    if (isDemo[index] !== true || isLeftOut(one)) return one;
+    if (hasOwn) return { sheet: one[0]?.sheet ?? "", why: gatherWords.leftOut.demo };
+    return one.map((row) => ({ ...row, name: joined(gatherWords.demo, row.name), isDemo: true as const }));
+  });
 }
 
 const isLeftOut = (one: readonly RunRow[] | LeftOut): one is LeftOut => "why" in one;

@@ -1,5 +1,5 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, onceNumbers, orNothing, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
+import { all, any, countWhere, firstOf, isNumber, NOTHING, noNumber, onceNumbers, orNothing, when, type Condition } from "../expressions/choices";
+import { cell, fixed, fn, is, joined, range, reckon, type Cell, type Expression } from "../expressions/Expression";
 import { gatherWords, markWithBand } from "../words/gatherWords";
 import { resultWords } from "../words/resultWords";
 import { AT, WORK, type GatheredSheet } from "./GatheredSheet";
@@ -20,6 +20,17 @@ const at = (row: number, column: number): Cell => cell(row, column);
 
 /** What another sheet's cell shows, nothing for a blank one, which a bare reference would make 0, or for an error. */
 export const shown = (of: Expression): Expression => orNothing(when(is(of, "=", NOTHING), NOTHING, of));
+
+/** What a sample is called; of several that a person gave one name, which of them it is. */
+export function nameShown({ down, first }: GatheredSheet, { name, own }: RunRow, row: number): Expression {
+  if (own === undefined) return orNothing(name);
+  const called = at(row, WORK.name);
+  const same = (of: Expression): Expression => countWhere(is(of, "=", called));
+  const every = same(down(WORK.name));
+  const upToHere = same(range(fixed(at(first, WORK.name)), called));
+  const isShared = when(is(called, "=", NOTHING), false, is(every, ">", 1));
+  return orNothing(joined(when(isShared, gatherWords.oneOf(upToHere, every), NOTHING), name));
+}
 
 /** A share that counts: a number of a run without a mark against it. */
 export const countedShare = (row: number, share: GatheredShare): Expression =>

@@ -18,8 +18,11 @@ export type Growth = (typeof GROWTHS)[number];
 export const calledOn = ({ kind }: CheckedOptions, growth: Growth): Growth | "heatings" =>
   growth === "charFirings" && has(kind, "heating") ? "heatings" : growth;
 
-/** The same sheet with one more. */
-export const withOneMore = (options: CheckedOptions, growth: Growth): CheckedOptions => ({ ...options, [growth]: (options[growth] ?? 0) + 1 });
+/** The same sheet with one more; a sample that is added is the next to be weighed. */
+export function withOneMore(options: CheckedOptions, growth: Growth): CheckedOptions {
+  const count = (options[growth] ?? 0) + 1;
+  return { ...options, [growth]: count, ...(growth === "replicates" ? { addedSample: count } : {}) };
+}
 
 /** Whether a sheet has any use for the option: a run that ends with drying has no firings, and a balance check has one check weight. */
 export const hasUseFor = (options: CheckedOptions, growth: Growth): boolean =>

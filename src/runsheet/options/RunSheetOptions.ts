@@ -50,6 +50,8 @@ export interface RunSheetOptions {
   readonly timing?: "clock" | "minutes";
   /** What a plan knew, put into the boxes it belongs to. Left out: nothing was planned. */
   readonly plan?: CarriedPlan;
+  /** The sample that was added while the run was under way, whose empty vessel comes before all else. Left out: none was. */
+  readonly addedSample?: number;
   /** The block below which the cautions stand. Left out: the last that fits on page one with them. */
   readonly cautionsAfter?: BlockName;
 }
@@ -58,6 +60,8 @@ export interface RunSheetOptions {
 export interface CarriedPlan {
   /** Moist sample in each vessel, g. */
   readonly moistGrams: number;
+  /** What is to be left of it when dry, g, for a run that goes on after drying; left out: not known. */
+  readonly dryGrams?: number;
   readonly wantedUncertainty: number;
   readonly repeatability?: number;
   readonly methodScatter?: number;
@@ -67,7 +71,7 @@ export interface CarriedPlan {
 }
 
 /** What the sheet has no usual value for, or only one kind of run has. */
-type LeftOpen = "ovenCelsius" | "plan" | "cautionsAfter" | "receivers" | "stages" | "formula" | "residue";
+type LeftOpen = "ovenCelsius" | "plan" | "addedSample" | "cautionsAfter" | "receivers" | "stages" | "formula" | "residue";
 
 /** The same with everything said. */
 export type CheckedOptions = Required<Omit<RunSheetOptions, LeftOpen>> & Pick<RunSheetOptions, LeftOpen>;

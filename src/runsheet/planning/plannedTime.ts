@@ -28,7 +28,7 @@ export interface PlannedTime {
   readonly totalMinutes: number | undefined;
 }
 
-const MINUTES_PER_HOUR = 60;
+export const MINUTES_PER_HOUR = 60;
 const ROOM_CELSIUS = 20;
 // Hours typed as decimals may miss a whole number of intervals by binary rounding alone.
 const ROUNDING = 1e-9;

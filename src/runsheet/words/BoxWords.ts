@@ -53,5 +53,10 @@ export const boxWords = {
     prompt: "",
     refusal: "Nothing to type here. Boxes stand left of the heavy line. Esc gives the formula back.",
   },
+  words: {
+    title: "Heading or label",
+    prompt: "",
+    refusal: "No number goes here: it would be taken for a weighing. Type it into a box. Esc gives the words back.",
+  },
   goesOn: { title: "One box", prompt: "", refusal: "This box begins further left: type in its first cell." },
 } as const;

@@ -5,7 +5,14 @@ export const cellNameWords = {
     answer: "Answer",
     checks: "Checks, in a line",
     covers: "What the ± covers",
-    openly: "Open burning",
+  },
+  /** The last line of the head, by what it tells on each kind of run. */
+  lastLine: {
+    openFire: "Open burning",
+    caught: "Products",
+    stages: "Where most left",
+    compound: "Beside theory",
+    drying: "What counts as water",
   },
   /** What the heading over a sample's boxes begins with. */
   sample: "Sample ",

@@ -9,6 +9,8 @@ export const MARKS = { contradiction: "▲ ", doubt: "? ", unseen: "· " } as co
 const { contradiction, doubt, unseen } = MARKS;
 const doubted = (sentence: Expression) => joined(doubt, sentence);
 const MEND = "Undo, or press Mend formulas in the task pane.";
+/** What a finding about kilograms or milligrams ends with, and no other. */
+export const TYPE_GRAMS = "Type grams.";
 const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${sample}: `, sentence);
 
 /** Words of the checks: the name of each, and what it finds: where, what, and what to do. */
@@ -48,6 +50,13 @@ export const checkWords = {
   notJudged: "Not judged: Retort is not here. The third line of the sheet says what to do.",
   unreadable: doubted("A cell that this check reads shows an error: put that right first."),
   vessel: {
+    units: (sample: number, sentence: Expression) => joined(contradiction, ofSample(sample, sentence)),
+    kilograms: (at: Expression, sample: number, moist: Expression) =>
+      doubted(ofSample(sample, text`${at} is under a thousandth of ${moist}: kilograms typed, or milligrams there? ${TYPE_GRAMS}`)),
+    finer: (at: Expression, step: Expression) =>
+      doubted(text`${at} is finer than the balance's step, ${step}: kilograms typed? Type grams, or mend the step.`),
+    coarser: (at: Expression, step: Expression) =>
+      doubted(text`${at} is too much for a balance of the step in ${step}: milligrams typed? Type grams, or mend the step.`),
     notWeighed: (sample: number, vessel: Expression) =>
       doubted(ofSample(sample, text`empty vessel not weighed, ${vessel}. Weigh it, or type tared.`)),
     notAbove: (sample: number, moist: Expression, vessel: Expression) =>
@@ -76,6 +85,8 @@ export const checkWords = {
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. Look at both; if right, type its date too.`),
     longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),
+    minutesAsText: (at: Expression) => doubted(text`${at} is no number. Type minutes since round 1, such as 30.`),
+    clockForMinutes: (at: Expression) => doubted(text`${at} is a clock time, and this sheet counts minutes. Type minutes since round 1, such as 30.`),
     minutesNotAfter: (at: Expression) => doubted(text`${at} is not after the round before. Type minutes since round 1.`),
   },
   rows: {
@@ -90,13 +101,15 @@ export const checkWords = {
   gain: {
     crosswise: (one: Expression, other: Expression) =>
       doubted(text`${one} and ${other} look crosswise: exchanged, they follow the row above. Swapped here or there? Weigh again.`),
-    crosswiseUnseen: joined(unseen, "Not told whether samples stand crosswise: beside a text, or a row put in by hand till the pane adds a round."),
+    crosswiseUnseen: joined(unseen, "Not told whether samples stand crosswise: beside text, or a row put in by hand till the pane adds a round."),
     stage: (at: Expression) => doubted(text`${at} is heavier than the stage before: air or damp taken up, or a slip in either. Weigh again, cold.`),
     heavier: (at: Expression) =>
       doubted(text`${at} is heavier than the weight before: damp taken up, a draught, or a slip in either. Weigh again, cold.`),
   },
   order: {
     of: (sample: number, finding: Expression, others: readonly Expression[]) => joined(contradiction, ofSample(sample, finding), ...others),
+    units: (one: Expression, other: Expression) =>
+      text`${one} and ${other} cannot both be grams. Kilograms or milligrams in one, or swapped? ${TYPE_GRAMS}`,
     alsoSample: (sample: number): string => ` Also sample ${sample}.`,
     belowVessel: (at: Expression, vessel: Expression) => text`${at} is not above the empty vessel, ${vessel}. Weigh both again, cold.`,
     dryAboveMoist: (dry: Expression, moist: Expression) => text`dry, ${dry}, is above moist, ${moist}. Swapped? Weigh again, cold.`,
@@ -136,6 +149,8 @@ export const checkWords = {
     noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
+    oneUndated: (row: Expression) =>
+      doubted(text`Row ${row}: of quiet and opened one has a date. Type both dates: the time closed may be hours or days.`),
     notInOrder: (row: Expression) =>
       doubted(text`Row ${row}: lit, quiet and opened are not in order. Put the times right; days later, type dates too.`),
     tooEarly: (at: Expression, minutes: Expression, least: Expression) =>
@@ -225,6 +240,12 @@ export const checkWords = {
   fine: {
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
+    tooLittleDry: (sample: Expression, grams: Expression) =>
+      doubted(text`Sample ${sample}: too little is left dry for this balance and the wanted ±, below ${grams} g. Start with more.`),
+    offPlan: (settings: Expression, planned: Expression, percent: Expression, grams: Expression) =>
+      doubted(text`${settings} on: balance or wanted ± not as planned: ${planned} g give about ± ${percent} %. Take ${grams} g or more.`),
+    dryBelowPlan: (sample: Expression, grams: Expression, planned: Expression, percent: Expression) =>
+      doubted(text`Sample ${sample}: ${grams} g dry, ${planned} g planned: the ± will be about ${percent} %. Start with more.`),
     belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
       doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),

@@ -36,6 +36,11 @@ export const gatherWords = {
   columns: ["Run (sheet)", "Trust", "Sample", "Water", "Vapour", "Char", "Ash", "± 95 %", "Mark"],
   sample: (sample: number): string => `sample ${sample}`,
   sampleOf: (material: Expression, sample: number) => text`${material} ${String(sample)}`,
+  /** Before the name of one of several samples that a person named alike. */
+  oneOf: (number: Expression, count: Expression) => text`${number} of ${count}: `,
+  /** Before the name of a sample of the opening workbook's run, whose notes say this. */
+  demo: "demo: ",
+  demoNote: "Invented: the community orchard, its kiln and every weighing here are made up, to try Retort on.",
   marks: {
     counted: "counted",
     gone: "▲ gone: its sheet was deleted",
@@ -63,7 +68,12 @@ export const gatherWords = {
     heading: "LEFT OUT",
     balance: "a balance check: it weighs no samples",
     copy: "a copy with values: it follows no correction",
+    otherFormulas: (cells: readonly string[]): string =>
+      cells.length === 1
+        ? `the formula of ${cells[0] ?? ""} is not the sheet's own: mend it there, and gather again`
+        : `the formulas of ${cells[0] ?? ""} and ${cells.length - 1} more are not the sheet's own: mend them there, and gather again`,
     noShares: "no table of shares was found on it",
+    demo: "demo data: its notes say that every weighing is made up; clear them to have it counted",
     heldAgain: (other: string): string => `all its weighings stand on "${other}" too, as after adding a sample: counted there`,
   },
   /** Kinds of run with a loss and no vapour share, and why. */
@@ -84,6 +94,7 @@ export const gatherWords = {
     columns: ["vapour counted", "from median", "robust z", "stands apart", "outside band"],
     others: ["water counted", "from median", "char counted", "from median", "ash counted", "from median"],
     chart: ["row", "counted", "not counted", "row", "median", "band from", "band to"],
+    name: "named",
     chartAbout: "for the chart; #N/A is not drawn",
   },
   print: { left: "&10&A, &D", centre: "&10Page &P of &N", right: "&10Retort gathered runs" },

@@ -4,6 +4,7 @@ import { text, type Expression } from "../expressions/Expression";
 export const headWords = {
   next: {
     vessels: (row: Expression) => text`► Next: weigh the empty vessels, row ${row}`,
+    vesselMissing: (name: Expression) => text`► First: type the weight of the empty vessel, ${name}`,
     round: (round: Expression, at: Expression, row: Expression) => text`► Next: round ${round}${at}, row ${row}`,
     leftOut: (row: Expression) => text`► First: fill row ${row}, left out above a filled one, or clear what stands below`,
     finishRound: (round: Expression, row: Expression) => text`► Next: finish round ${round}, row ${row}`,
@@ -23,6 +24,8 @@ export const headWords = {
     receivers: (row: Expression) => text`► Next: weigh tube, trap, receivers empty, row ${row} on`,
     caught: (row: Expression) => text`► Next: weigh what was caught, row ${row} on`,
     mend: "► First: put right what the third line names",
+    /** The same beside the sheet, where no third line stands. */
+    mendThis: (finding: string) => `► First put right: ${finding}`,
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",
@@ -70,7 +73,8 @@ export const headWords = {
     sample: "sample",
   },
   checks: {
-    absent: "▲ Retort is not here: new entries are not judged, other values stand as shared. Install Retort, or ask for the sheet in plain cells.",
+    // Stands only on a sheet that was shared as it is: values have no formula that could say it, and plain cells judge by themselves.
+    absent: "▲ Retort is not here: losses follow new weights, verdicts and shares do not. Install Retort, or ask for the sheet in plain cells.",
     all: (count: number) => `✓ All ${count} checks are in order.`,
     some: (inOrder: Expression, waiting: Expression) => text`✓ Checks: ${inOrder} in order, ${waiting} with nothing to look at yet.`,
     failed: (mark: Expression, failed: Expression, count: number, finding: Expression) => text`${mark} ${failed} of ${count} checks: ${finding}`,
@@ -84,7 +88,7 @@ export const headWords = {
     each: (rounding: Expression, others: string) =>
       text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, ${others}.`,
     scatter: (count: Expression, times: Expression, others: string) =>
-      text`The ± covers the weighings and the scatter between the ${count} samples${times}. Not in it: how they stand for the heap, ${others}.`,
+      text`The ± covers weighing and the scatter of the ${count} samples${times}; not how they stand for the heap, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
     others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
     times: (times: Expression) => text` (range ${times} times a weighing ±)`,

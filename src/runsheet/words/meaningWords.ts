@@ -100,6 +100,28 @@ export const meaningWords = {
       "The ± of the gases follows from how exact the analysis is: for each percent that carbon, hydrogen and oxygen may be off, oxygen in is off by 8.43 g and gases out by 9.66 g of 100 g, at the same 95 %.",
     source: "Stoichiometry of complete burning, C 12.011, H 1.008, O 15.999 g/mol; GUM (JCGM 100:2008), equation 10, for the ±.",
   },
+  productsTold: {
+    about:
+      "What became of 100 g of the dry sample, the mean of repeats: char, what was caught, the water formed in it, and the gas, measured or by difference.",
+    plusMinus: "Where the gas was measured, the ± is that of what is unaccounted: weighings, and how far typed percentages may be off, at 95 %.",
+    source: LEDGER,
+  },
+  stagesTold: {
+    about: "In which stage most was lost, by the first sample, and how much of its dry weight that was.",
+    source: MASS_SHARES,
+  },
+  theoryTold: {
+    about:
+      "The loss beside what the formulas allow: n, the waters of one formula of what stays, with the number that alone fits it, or the share of theory.",
+    plusMinus:
+      "95 %, from the ± of the loss: of n it is U M(residue) / M(water) / (1 - w)^2, w the loss; of the share of theory U over the theoretical loss.",
+    source:
+      "Conservation of each element, as RETORT.THEORETICALLOSS; n = w / (1 - w) × M(residue) / M(water). Which n is claimed is our own convention.",
+  },
+  waterTold: {
+    about: "What the water of this run stands for; the same whatever is weighed.",
+    source: "Loss on drying, as in ISO 18134 and EN 13183-1.",
+  },
   compared: { about: "From the comparison of this run with open burning of the same dry sample.", source: OPEN_FIRE },
   u: {
     about: "Standard uncertainty of one weighing: repeatability, and the rounding of the display at zero and at load.",
@@ -121,15 +143,16 @@ export const meaningWords = {
   },
   before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
   elapsed: {
-    about: "Minutes since round 1, or held at temperature so far; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
+    about:
+      "Minutes since round 1, or held at temperature so far, of ash on from its char; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
   contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
   absent: {
-    about: "How many verdicts the spreadsheet cannot give because it does not know Retort's functions. Above 0, nothing is judged.",
-    source: "Own convention: an error of the kind #NAME? is no verdict.",
+    about: "1 where a verdict is missing because the spreadsheet does not know Retort's functions: then nothing is judged.",
+    source: "Own convention: a function of Retort that has an answer everywhere is asked once a verdict is an error.",
   },
   start: { about: "When round 1 was, in days as the spreadsheet counts them, where its date is known.", source: "Own convention." },
   crosswise: {

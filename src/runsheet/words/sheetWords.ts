@@ -9,6 +9,8 @@ export const sheetWords = {
     title: "WORKINGS. Nothing to type here; not printed.",
     /** Begins the record of what a sheet was made with, by which it is read again. */
     madeWith: "Retort run sheet 1, made with ",
+    /** Begins what tells the formulas of one version from those of another. */
+    formulas: "Formulas ",
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
     inUse: "samples under way; verdicts not given, for want of Retort",
@@ -42,7 +44,7 @@ export const sheetWords = {
   ashSeries: (sample: number): string => `Sample ${sample}, ash`,
   bandSeries: (sample: number): string => (sample === 1 ? "dry if the next falls in here" : `dry, sample ${sample}`),
   firingBandSeries: (sample: number): string => (sample === 1 ? "finished if the next falls in here" : `finished, sample ${sample}`),
-  firingEdgeSeries: (sample: number): string => (sample === 1 ? "finished if the next is not below" : `finished, sample ${sample}`),
+  upperEdgeSeries: (band: string): string => `${band}: upper edge`,
   frameSeries: "(axes)",
   foretoldSeries: (sample: number): string => (sample === 1 ? "end foretold by the curve" : `end foretold, sample ${sample}`),
   curves: { heading: "CURVES", about: "weights as in the boxes, vessel included, against time; lines told apart by markers" },

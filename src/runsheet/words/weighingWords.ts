@@ -38,7 +38,11 @@ export const weighingWords = {
     title: "Clock",
     prompt: "The time of this round with a colon: 9:30. Midnight is understood. For gaps of half a day or more type the date too: 21 Nov 9:30.",
   },
-  minuteBox: { title: "Minutes", prompt: "Minutes since round 1, which is 0.", refusal: "Type whole or decimal minutes since round 1, 0 or more." },
+  minuteBox: {
+    title: "Minutes",
+    prompt: "Minutes since round 1, which is 0.",
+    refusal: "Type minutes since round 1 as a number, such as 30; a clock time such as 9:30 is none on this sheet.",
+  },
   /** Verdicts of CONSTANTWEIGHT.STEPS that the sheet itself acts on. */
   verdicts: { steady: "steady", notYet: "not yet", first: "first", tooSoon: "too soon to tell", tooCoarse: "balance too coarse", gain: "gain" },
   /** Why a sample is not judged. */
@@ -63,6 +67,7 @@ export const weighingWords = {
     tooSoon: "too soon to tell",
     tooCoarse: "? balance too coarse",
     nothing: "no loss that counts",
+    notJudged: (why: string) => `? ${why}`,
     lost: (grams: Expression) => text`lost ${grams} g`,
     losing: (grams: Expression) => text`still losing ${grams} g`,
     fireAgain: (grams: Expression) => text`lost ${grams} g: fire again`,

@@ -12,6 +12,11 @@ export interface FormulaTree {
   readonly linkOf: (start: number | undefined) => string;
 }
 
+type Call = Extract<AstExpression, { type: "CallExpression" }>;
+
+/** The name that a call calls; "" where that is no name but a LAMBDA, or what another call gives. */
+export const nameCalled = ({ callee }: Call): string => (callee as { readonly name?: string }).name ?? "";
+
 /** True where some part of a formula is such a one. */
 export function anyPart(root: Part, isSuch: (part: Part) => boolean): boolean {
   const ahead: Part[] = [root];

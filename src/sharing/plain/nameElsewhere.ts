@@ -1,9 +1,11 @@
 import { CannotWrite } from "./CannotWrite";
-import type { Part } from "./formulaTree";
+import { nameCalled, type Part } from "./formulaTree";
 import { TIED_TO_ITS_CELL } from "./functionKinds";
 import { cellsReferred, sheetText } from "./reference";
 import type { Scope } from "./Scope";
 import { namedFormula } from "./named";
+
+const isElsewhere = (name: string): boolean => name !== "" && !TIED_TO_ITS_CELL.has(name);
 
 const ABSOLUTE = /!(?:\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?|\$[A-Z]+:\$[A-Z]+|\$\d+:\$\d+)$/i;
 
@@ -39,7 +41,8 @@ function isTheSameEverywhere(part: Part, scope: Scope): boolean {
     case "BinaryExpression":
       return part.arguments.every((one) => isTheSameEverywhere(one, scope));
     case "CallExpression":
-      return !TIED_TO_ITS_CELL.has(part.callee.name?.toUpperCase()) && part.arguments.every((one) => isTheSameEverywhere(one, scope));
+      // A LAMBDA called on the spot has no name, and its own text is not looked into.
+      return isElsewhere(nameCalled(part).toUpperCase()) && part.arguments.every((one) => isTheSameEverywhere(one, scope));
     default:
       return false;
   }

@@ -1,5 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import type { WhyFixed } from "../../problems/plainCellProblems";
+import { findCalls } from "../findCalls";
 import { catalogueName } from "../catalogueName";
 import { mayBeOurs } from "./change/precedents";
 import { anyPart, formulaTree, type FormulaTree } from "./formulaTree";
@@ -60,6 +61,19 @@ export function plainNames(names: readonly NameReading[], sheets: Pick<ReadSheet
     gone: [...gone].map(([name, why]) => ({ name, why })),
   };
 }
+
+/** A name that called us, and its formula in built-in functions. */
+export interface NameWritten {
+  readonly name: NameReading;
+  readonly now: string;
+}
+
+/** Those of the names that called us and are written otherwise by now. */
+export const namesWritten = (before: readonly NameReading[], now: readonly NameReading[]): NameWritten[] =>
+  before.flatMap((name) => {
+    const written = now.find((one) => one.name === name.name && one.sheet === name.sheet);
+    return written === undefined || findCalls(name.formula).length === 0 ? [] : [{ name, now: written.formula }];
+  });
 
 const callsOursItself = ({ root }: FormulaTree): boolean =>
   anyPart(root, (part) => part?.type === "CallExpression" && catalogueName(part.callee.name ?? "") !== undefined);

@@ -2,7 +2,7 @@ import { tokenize, tokenTypes } from "@borgar/fx";
 import type { WhyFixed } from "../../problems/plainCellProblems";
 import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
-import { plainNames, type PlainNames } from "./plainNames";
+import { plainNames, type NameWritten, type PlainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./PlainReading";
 import { sourcesOf } from "./change/precedents";
 import { namesOf } from "./ReadSheets";
@@ -26,6 +26,7 @@ export type PlainRule = RuleReading & ({ readonly now: readonly string[] } | { r
 /** What stands beside the cells of shared sheets and called us, or read a sheet that goes. */
 export interface RulesPut {
   readonly rules: readonly PlainRule[];
+  readonly namesWritten: readonly NameWritten[];
   readonly namesGone: PlainNames["gone"];
   /** What is neither rule nor name and could not stay. */
   readonly others?: readonly TakenOut[];

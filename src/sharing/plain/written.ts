@@ -2,7 +2,7 @@ import type { AstExpression } from "@borgar/fx";
 import { everyFunction } from "../../functions/catalogue";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
-import type { Part } from "./formulaTree";
+import { nameCalled, type Part } from "./formulaTree";
 import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
 import { covers } from "../../workbook/cellArea";
 import { cellsReferred, referenceText, sheetText } from "./reference";
@@ -178,9 +178,11 @@ function letOrBody(part: Let, scope: Scope, writeCall: WriteCall): string {
 function called(call: Call, scope: Scope, writeCall: WriteCall): string {
   const lambda = lambdaOf(call, scope);
   if (lambda !== undefined) return calledLambda(call, lambda, scope, writeCall);
-  const variable = scope.variables.get(call.callee.name.toLowerCase());
+  const name = nameCalled(call).toUpperCase();
+  // What another call gives is called: a function that only its value knows.
+  if (name === "") throw new CannotWrite("newerFunction");
+  const variable = scope.variables.get(name.toLowerCase());
   if (variable !== undefined && (!variable.isKept || scope.isQualified)) throw new CannotWrite("newerFunction");
-  const name = call.callee.name.toUpperCase();
   const ours = catalogueName(name);
   if (ours !== undefined) return writeCall(call, ours, scope);
   if (name === "SINGLE") return written({ type: "UnaryExpression", operator: "@", arguments: call.arguments }, scope, writeCall);

@@ -27,6 +27,9 @@ export function recordedRules(copy: string, put: RulesPut | undefined): Recorded
         ...{ where: where.slice(copy.length + 1), kind: RULE_KINDS[what], typed: "" },
         now: takenOutBecause(WHY_FIXED[why]),
       })),
+    ...(put?.namesWritten ?? []).map(({ name, now }) => ({
+      ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
+    })),
     ...(put?.namesGone ?? []).map(({ name, why }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula) },
       now: takenOutBecause(WHY_FIXED[why]),

@@ -3,6 +3,7 @@ import { cell, type Cell } from "../../runsheet/expressions/Expression";
 import { placeOf } from "../../runsheet/expressions/formulaText";
 import { checkOptions } from "../../runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
+import { gatherWords } from "../../runsheet/words/gatherWords";
 import { runSheet, type Fired } from "../../runsheet/sheet/RunSheet";
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
 
@@ -63,7 +64,7 @@ function entries(charring: Fired): readonly (readonly [at: Cell, content: string
     ...(composition === undefined
       ? []
       : ([[composition.carbon, 48.6], [composition.hydrogen, 6], [composition.oxygen, 42.8], [composition.nitrogen, 0.5]] as const)), // prettier-ignore
-    [cell(rows.end.notes.first, 1), "Invented: the community orchard, its kiln and every weighing here are made up, to try Retort on."],
+    [cell(rows.end.notes.first, 1), gatherWords.demoNote],
   ];
 }
 

@@ -6,16 +6,19 @@ import dataValidationWords from "@univerjs/preset-sheets-data-validation/locales
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { GridPreset } from "../../workbook/grid/openGrid";
 import { isCalculatingPart } from "./calculatingParts";
+import { boundEntries } from "./boundEntries";
 import { focusCells } from "./cellEditing";
+import { takeCurrentSuggestions } from "./currentSuggestions";
 import { nameControls } from "./nameControls";
 import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
 /**
  * Draws an engine that already calculates into the container: cells, a formula line and sheet tabs, no toolbar. Fetched after the
  * calculating parts, of which the engine must have all.
+ * @param say tells why something was not entered
  * @returns when the cells can be seen and used
  */
-export async function showGrid(engine: GridEngine, container: HTMLElement): Promise<void> {
+export async function showGrid(engine: GridEngine, container: HTMLElement, say: (sentence: string) => void): Promise<void> {
   const { univer, injector } = engine;
   injector.get(LocaleService).load({ [LocaleType.EN_US]: mergeLocales(coreWords, dataValidationWords) });
   const presets: readonly GridPreset[] = [
@@ -26,7 +29,8 @@ export async function showGrid(engine: GridEngine, container: HTMLElement): Prom
       // The green corner and its warning on text such as 007 explain a thing this page keeps on purpose.
       sheets: { disableForceStringAlert: true, disableForceStringMark: true },
     }),
-    UniverSheetsDataValidationPreset(),
+    // The search would take the keys from the cell, and lose the letter that opened the list.
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false }),
   ];
   for (const entry of presets.flatMap(({ plugins }) => plugins)) {
     const [plugin, settings] = Array.isArray(entry) ? entry : [entry, undefined];
@@ -38,6 +42,8 @@ export async function showGrid(engine: GridEngine, container: HTMLElement): Prom
   await injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   // The engine has its lists by now.
   drawChoicesWhole(injector);
+  takeCurrentSuggestions(engine);
+  boundEntries(engine, container, say);
 }
 
 /** Dark where the page is: the engine draws every colour of a sheet, its own or a cell's, turned about in lightness. */

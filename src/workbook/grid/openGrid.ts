@@ -8,15 +8,20 @@ import "@univerjs/sheets/facade";
 import type { Theme } from "@univerjs/themes";
 import { gatherSteps } from "./engine/asOneStep";
 import { bracketNames } from "./engine/bracketNames";
+import { calculateMovedCells } from "./engine/calculateMovedCells";
 import { calculateWhatDepends } from "./engine/calculateWhatDepends";
+import { checkEntriesAnew } from "./engine/checkEntriesAnew";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./ErrorMessages";
 import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
+import { keepBoxes } from "./engine/keepBoxes";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
+import { giveZeroForBlank, keepEmptyTexts, refuseTextConditions } from "./engine/readAsSpreadsheets";
+import { readSigns } from "./engine/readSigns";
 import { answerPlainRules } from "./engine/plainRules";
 import { rememberFormulas, tellFormulasApart } from "./engine/rememberFormulas";
 
@@ -45,6 +50,7 @@ export interface GridSetup {
 export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   compareWhatCellsHold();
+  keepEmptyTexts();
   tellFormulasApart();
   gatherSteps();
   const messages = new ErrorMessages();
@@ -67,13 +73,19 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  refuseTextConditions(injector);
+  giveZeroForBlank(injector);
   keepRulesOffTheSheet(injector);
+  readSigns(injector);
   answerWhateverIsTyped(injector);
   bracketNames(injector);
+  calculateMovedCells(injector);
   calculateWhatDepends(injector);
   rememberFormulas(injector);
   keepDependencies(injector);
   answerPlainRules(injector);
+  keepBoxes(injector);
+  checkEntriesAnew(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());
   const engine: GridEngine = {

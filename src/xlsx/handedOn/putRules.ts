@@ -1,5 +1,5 @@
 import type { SheetsGoing } from "../../sharing/plain/PlainReading";
-import { plainNames } from "../../sharing/plain/plainNames";
+import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
 import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
@@ -11,8 +11,9 @@ import type { WorkbookPackage } from "../package/WorkbookPackage";
  */
 export async function putRules(file: WorkbookPackage, sheets: readonly string[], options: PlainOptions = {}, going?: SheetsGoing): Promise<RulesPut> {
   const names = await file.definedNames();
-  const { changed, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
+  const { changed: written, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
   const isGoing = going === undefined ? () => false : await file.namesGoing(sheets);
+  const changed = written.filter(({ name, sheet }) => !isGoing(name, sheet));
   const gone = without.filter(({ name }) => !isGoing(name.name, name.sheet));
   const plainOf = plainRules(names, sheets, options, going && { going, tables: await file.tables() });
   const rules: PlainRule[] = [];
@@ -26,7 +27,7 @@ export async function putRules(file: WorkbookPackage, sheets: readonly string[],
   await file.changeNames(changed);
   const namesGone = new Set(gone.map(({ name: { name, sheet = "" } }) => `${sheet}!${name}`));
   if (namesGone.size > 0) await file.takeNames((name, sheet = "") => namesGone.has(`${sheet}!${name}`));
-  return { rules, namesGone: gone };
+  return { rules, namesWritten: namesWritten(names, changed), namesGone: gone };
 }
 
 /** What was taken out, and why: the rules by their cells, the names behind them. */

@@ -2,11 +2,16 @@
 import { explainCell } from "../../../src/explanation/explainCell";
 import type { RunCellExplanation } from "../../../src/explanation/CellExplanation";
 import { explainRunCell } from "../../../src/explanation/runSheet/explainRunCell";
-import { sheetCells, RUN_SHEET_AREA } from "../../../src/explanation/runSheet/RunCells";
+import { nameOf } from "../../../src/explanation/runSheet/cellNames";
+import { cellsOf, sheetCells, RUN_SHEET_AREA } from "../../../src/explanation/runSheet/RunCells";
 import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/cellNotes";
+import { cell } from "../../../src/runsheet/expressions/Expression";
+import { checkOptions } from "../../../src/runsheet/options/checkOptions";
+import { runSheet } from "../../../src/runsheet/sheet/RunSheet";
 import { meaningWords } from "../../../src/runsheet/words/meaningWords";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { filledKinds, type FilledSheet } from "../../runsheet/filledKinds";
+import { USUAL } from "../../runsheet/plainRun";
 import { equationsIn, isRight, type Equation } from "./workedLines";
 
 jest.setTimeout(120_000);
@@ -36,6 +41,32 @@ function asFarAsShown(one: Equation): Equation {
   return { ...one, largest: (one.largest * Number(from)) / Math.abs(Number(from) - Number(less)) };
 }
 
+/** What the last line of the head tells on each. */
+const LAST_LINES: Readonly<Record<string, string>> = {
+  "run with liquids caught, gas by difference": "products",
+  "run with liquids caught and gas measured, one sample on a tared balance": "products",
+  "run of staged heating, three samples": "where most left",
+  "run of a salt, two samples": "beside theory",
+  "balance check": "figure for run sheets",
+};
+
+test.each([
+  ["drying", "what counts as water"],
+  ["charring", "open burning"],
+  ["ashing", "open burning"],
+  ["liquids", "products"],
+  ["staged", "where most left"],
+  ["salt", "beside theory"],
+] as const)("the last line of the head of a %s sheet is called %s", (kind, name) => {
+  const sheet = runSheet(checkOptions({ ...USUAL, kind }));
+  expect(
+    nameOf(
+      cellsOf(sheet, () => null),
+      cell(sheet.rows.head.openly, 0),
+    ).text,
+  ).toBe(name);
+});
+
 describe.each(Object.keys(filledKinds))("every calculated cell of a %s", (kind) => {
   let sheet: FilledSheet;
   let every: readonly Explained[];
@@ -52,6 +83,13 @@ describe.each(Object.keys(filledKinds))("every calculated cell of a %s", (kind) 
     expect(every.filter(({ notes }) => notes.some((note) => note === RUN_CELL_DIFFERS || note === RUN_CELL_OTHERWISE))).toEqual([]);
     expect(every.filter(({ of }) => of.name === "" || of.about === "" || of.source === "").map(({ reading }) => reading.cell)).toEqual([]);
     expect(every.filter(({ of }) => of.about === meaningWords.other.about).map(({ reading, of }) => [reading.cell, of.name])).toEqual([]);
+  });
+
+  it("explains the five lines at the top by what stands in them on this kind", () => {
+    const head = every.filter(({ reading }) => /^(D1|A[2-5])$/.test(reading.cell)).map(({ reading, of }) => [reading.cell, of.name] as const);
+    expect(head.map(([cell]) => cell)).toEqual(expect.arrayContaining(["D1", "A2", "A3", "A4", "A5"]));
+    expect(head.find(([cell]) => cell === "A5")?.[1]).toBe(LAST_LINES[kind]);
+    expect(every.some(({ of }) => of.about === meaningWords.openly.about)).toBe(false);
   });
 
   it("has working lines that are right, and the last of a number is what the cell shows", () => {

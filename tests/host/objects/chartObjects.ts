@@ -36,7 +36,15 @@ function chartObject(chart: ChartState): HostObject {
       Title: () => ({ kind: "ChartTitle", writes: { Text: (text: string) => (chart.title = text) } }),
       Legend: () => ({
         kind: "ChartLegend",
-        writes: { Visible: (visible: boolean) => (chart.legend = visible), Position: (at: string) => (chart.legendAt = at) },
+        writes: {
+          Visible: (visible: boolean) => {
+            // A legend made anew has an entry a series.
+            if (visible && chart.legend === false) for (const series of chart.series) delete series.isInKey;
+            chart.legend = visible;
+          },
+          Position: (at: string) => (chart.legendAt = at),
+        },
+        parts: { LegendEntries: () => legendEntriesObject(chart) },
       }),
       Axes: () => ({
         kind: "ChartAxes",
@@ -76,6 +84,18 @@ function seriesCollectionObject(chart: ChartState): HostObject {
     },
   };
 }
+
+/** An entry a series, in their order. */
+const legendEntriesObject = (chart: ChartState): HostObject => ({
+  kind: "ChartLegendEntryCollection",
+  methods: {
+    GetItemAt: (index: number): HostObject => {
+      const series = chart.series[index];
+      if (!series) throw notFound(`legend entry ${index}`);
+      return { kind: "ChartLegendEntry", writes: { Visible: (visible: boolean) => (series.isInKey = visible) } };
+    },
+  },
+});
 
 const seriesObject = (chart: ChartState, series: SeriesState): HostObject => ({
   kind: "ChartSeries",

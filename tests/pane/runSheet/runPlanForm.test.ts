@@ -39,6 +39,42 @@ function made(typed: Partial<RunPlanForm> = {}): PlanMade {
   return outcome;
 }
 
+describe("a number that is likely of another unit", () => {
+  const KILN = { kiln: "450" };
+  test.each<[Partial<RunPlanForm>, string]>([
+    [{ ...KILN, heatingRate: "600" }, "Heating (°C/min): 600 may be 600 °C/min or 600 °C/h. Type 10, or 600 °C/min with its unit."],
+    [{ ...KILN, heatingRate: "60" }, "Heating (°C/min): 60 may be 60 °C/min or 60 °C/h. Type 1, or 60 °C/min with its unit."],
+    [
+      { kiln: "842", degrees: "F", heatingRate: "100" },
+      "Heating (°F/min): 100 may be 100 °F/min or 100 °F/h. Type 1.67, or 100 °F/min with its unit.",
+    ],
+    [{ holdMinutes: "1" }, "Hold (min): 1 may be 1 min or 1 h. Type 60, or 1 min with its unit."],
+    [{ holdMinutes: "0,5" }, "Hold (min): 0.5 may be 0.5 min or 0.5 h. Type 30, or 0.5 min with its unit."],
+    [{ repeatability: "10" }, "Repeatability (g): 10 may be 10 g or 10 mg. Type 0.01, or 10 g with its unit."],
+    [{ repeatability: "20", kind: "drying" }, "Repeatability (g): 20 may be 20 g or 20 mg. Type 0.02, or 20 g with its unit."],
+    [{ readability: "0.0001", repeatability: "0.2" }, "Repeatability (g): 0.2 may be 0.2 g or 0.2 mg. Type 0.0002, or 0.2 g with its unit."],
+  ])("%j is asked about", (typed, problem) => {
+    expect(withTyped(typed)).toEqual({ problem, field: Object.keys(typed).find((name) => problem.includes(LABELS[name] ?? "-")) });
+    expect(runPlanText(withTyped(typed))).toEqual(["Mend the marked entry to see the plan."]);
+  });
+
+  const LABELS: Readonly<Record<string, string>> = { heatingRate: "Heating (", holdMinutes: "Hold (", repeatability: "Repeatability (" };
+
+  test.each<[Partial<RunPlanForm>]>([
+    [{ heatingRate: "600 °C/min" }],
+    [{ heatingRate: "60/min" }],
+    [{ heatingRate: "20" }],
+    [{ holdMinutes: "1 min" }],
+    [{ holdMinutes: "0" }],
+    [{ holdMinutes: "30 minutes" }],
+    [{ repeatability: "10 g" }],
+    [{ repeatability: "0.1" }],
+    [{ kind: "drying", heatingRate: "600", holdMinutes: "1" }],
+  ])("%j is taken", (typed) => {
+    expect(withTyped(typed)).not.toHaveProperty("problem");
+  });
+});
+
 describe("readRunPlanForm(form)", () => {
   test("hands percent on as fractions and plans the run", () => {
     const wanted = {
@@ -60,7 +96,7 @@ describe("readRunPlanForm(form)", () => {
     expect(readRunPlanForm(FORM)).toEqual({
       wanted,
       plan: planRun(wanted),
-      carried: { moistGrams: 4.86, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+      carried: { moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
       degrees: "C",
       beginAt: undefined,
     });
@@ -87,6 +123,7 @@ describe("readRunPlanForm(form)", () => {
     const typed = { replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel" };
     expect(made(typed).carried).toEqual({
       moistGrams: made(typed).plan.moistGrams,
+      dryGrams: made(typed).plan.dryGrams,
       wantedUncertainty: 0.005,
       repeatability: 0.002,
       methodScatter: 0.001,
@@ -136,37 +173,64 @@ describe("readRunPlanForm(form)", () => {
     ],
     [
       { replicates: "3", methodScatter: "0.3" },
-      "scatter between samples: alone it is more than 3 samples can average to the wanted uncertainty. Take 6 samples, or allow a wider uncertainty.",
+      "Scatter of samples (%): alone it is more than 3 samples can average to the wanted uncertainty. Take 6 samples, or allow a wider uncertainty.",
       "methodScatter",
     ],
     [{ dryingHours: "" }, "Drying time (h): nothing here. Type a value such as 3.", "dryingHours"],
-    [{ dryingHours: "721" }, "drying time: 721 h is not between 0 and 720 h. Give a number in between.", "dryingHours"],
-    [{ kiln: "2000" }, "kiln temperature: 2000 °C is not between 20 and 1800 °C. Give a number in between.", "kiln"],
+    [{ dryingHours: "180" }, "Drying time (h): 180 may be 180 min or 180 h. Type 3, or 180 h with its unit.", "dryingHours"],
+    [{ dryingHours: "45" }, "Drying time (h): 45 may be 45 min or 45 h. Type 0.75, or 45 h with its unit.", "dryingHours"],
+    [{ coolingHours: "90" }, "Cooling (h): 90 may be 90 min or 90 h. Type 1.5, or 90 h with its unit.", "coolingHours"],
+    [{ dryingHours: "long h" }, 'Drying time (h): "long h" is not a number. Type digits, such as 30 or 0.01.', "dryingHours"],
+    [{ readability: "1000" }, "Readability: 1000 g is not between 0.000001 and 100 g. Give a number in between.", undefined],
+    [{ intervalMinutes: "2000" }, "Minutes apart: 2000 min is not between 1 and 1440 min. Give a number in between.", undefined],
+    [{ replicates: "9" }, "Samples: 9 is not between 1 and 6. Give a number in between.", undefined],
+    [{ dryingHours: "721 h" }, "Drying time (h): 721 h is not between 0 and 720 h. Give a number in between.", "dryingHours"],
+    [{ kiln: "2000" }, "Kiln (°C): 2000 °C is not between 20 and 1800 °C. Give a number in between.", "kiln"],
     [{ kiln: "" }, "Kiln (°C): nothing here, though a heating rate or a hold is given. Give the temperature or clear them.", "kiln"],
     [
       { ...NO_KILN, holdMinutes: "60" },
       "Kiln (°C): nothing here, though a heating rate or a hold is given. Give the temperature or clear them.",
       "kiln",
     ],
-    [{ heatingRate: "" }, "heating rate: nothing here, though a kiln temperature is given. Give degrees Celsius per minute.", "heatingRate"],
+    [{ heatingRate: "" }, "Heating (°C/min): nothing here, though a kiln temperature is given. Give degrees Celsius per minute.", "heatingRate"],
     [{ degrees: "F", heatingRate: "" }, "Heating (°F/min): nothing here, though a kiln temperature is given. Give the rate.", "heatingRate"],
     [{ degrees: "F", kiln: "60" }, "Kiln (°F): 60 °F is not between 68 and 3272 °F. Give a number in between.", "kiln"],
     [{ degrees: "F", heatingRate: "0" }, "Heating (°F/min): 0 °F/min is not between 0.018 and 1800 °F/min. Give a number in between.", "heatingRate"],
-    [{ holdMinutes: "-5" }, "hold: -5 min is not between 0 and 43200 min. Give a number in between.", "holdMinutes"],
-    [{ coolingHours: "-1" }, "cooling: -1 h is not between 0 and 240 h. Give a number in between.", "coolingHours"],
-    [{ repeatability: "0" }, "repeatability: 0 g is not between 1e-7 and 100 g. Give a number in between.", "repeatability"],
-    [{ bulkDensity: "200" }, "bulk density: 200 g/mL is not between 0.01 and 5 g/mL. Give a number in between.", "bulkDensity"],
-    [{ molarMass: "1" }, "mean molar mass: 1 g/mol is not between 2 and 300 g/mol. Give a number in between.", "molarMass"],
+    [{ holdMinutes: "-5" }, "Hold (min): -5 min is not between 0 and 43200 min. Give a number in between.", "holdMinutes"],
+    [{ coolingHours: "-1" }, "Cooling (h): -1 h is not between 0 and 240 h. Give a number in between.", "coolingHours"],
+    [{ repeatability: "0" }, "Repeatability (g): 0 g is not between 1e-7 and 100 g. Give a number in between.", "repeatability"],
+    [{ bulkDensity: "200" }, "Bulk density (g/mL): 200 g/mL is not between 0.01 and 5 g/mL. Give a number in between.", "bulkDensity"],
+    [{ molarMass: "1" }, "Vapour (g/mol): 1 g/mol is not between 2 and 300 g/mol. Give a number in between.", "molarMass"],
     [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is no clock time. Type it with a colon: 9:30.', "beginAt"],
     [{ beginAt: "24:00" }, 'Begin at (h:mm): "24:00" is no clock time. Type it with a colon: 9:30.', "beginAt"],
     [{ intervalMinutes: "soon" }, 'Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.', undefined],
     [
       { intervalMinutes: "1" },
-      "interval: every 1 min for 3 h makes 182 weigh-ins, more than the 60 of a run sheet. Take a longer interval.",
+      "Minutes apart: every 1 min for 3 h makes 182 weigh-ins, more than the 60 of a run sheet. Take a longer interval.",
       undefined,
     ],
   ])("says under its box what is wrong with %j", (typed, problem, field) => {
     expect(withTyped(typed)).toEqual({ problem, field });
+  });
+
+  test("takes many hours with their unit, and a day without it", () => {
+    expect(made({ dryingHours: "180 h", intervalMinutes: "240" }).wanted.dryingHours).toBe(180);
+    expect(made({ dryingHours: "24", coolingHours: "36 hours" }).wanted).toMatchObject({ dryingHours: 24, coolingHours: 36 });
+  });
+
+  test("asks about weighings that are unlikely far apart, and plans all the same", () => {
+    const question = (typed: Partial<RunPlanForm>): string | undefined => runPlanText(withTyped(typed)).find((line) => line.startsWith("?"));
+    expect(question({ intervalMinutes: "1200", dryingHours: "24" })).toBe(
+      "? Minutes apart: 1200 min are 20 h between two weighings. Type minutes, fewer if seconds were meant.",
+    );
+    expect(question({ intervalMinutes: "240", dryingHours: "3" })).toBe(
+      "? Minutes apart: 240 min are longer than the 3 h of Drying time (h). Look at both.",
+    );
+    expect([question({}), question({ intervalMinutes: "480", dryingHours: "24" }), question({ dryingHours: "0" })]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   test.each([

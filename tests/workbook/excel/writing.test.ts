@@ -205,9 +205,15 @@ describe("addSheet(plan) in Excel", () => {
       { name: "end foretold by the curve", x: "E6:E7", y: "F6:F7", draws: "foretold" },
       { name: "Sample 1, ash", x: "A2:A5", y: "D2:D5", look: 0, open: true },
       { name: "(axes)", x: "E8:E9", y: "F8:F9", draws: "frame" },
+      { name: "dry, sample 2", x: "E2:E3", y: "G2:G3", draws: "limit", look: 1 },
+      { name: "dry, sample 2: upper edge", x: "E2:E3", y: "G4:G5", draws: "limit", look: 0, isUpper: true },
     ] as const;
     const chart: PlannedChart = { title: "Drying", xTitle: "Elapsed (min)", yTitle: "Sample (g)", series, unforetold: ["y"], over: "E2:K16" };
     await workbook.addSheet({ ...blank, charts: [chart] });
+    // The key has no place for what is not seen, and none twice for what looks alike.
+    const named = host.book.sheet("Run").charts[0]?.series.map((one) => one.isInKey ?? true);
+    expect(named).toEqual([true, true, true, true, true, false, false, false]);
+    for (const one of host.book.sheet("Run").charts[0]?.series ?? []) delete one.isInKey;
     expect(host.book.sheet("Run").charts).toEqual([
       {
         id: expect.any(String) as unknown,
@@ -264,10 +270,14 @@ describe("addSheet(plan) in Excel", () => {
             weight: 1.5,
           },
           { name: "(axes)", x: "Run!E8:E9", y: "Run!F8:F9", marker: "None", line: "None", colour: "#1F2328", inside: "#1F2328", weight: 1 },
+          { ...edge("dry, sample 2", "G2:G3"), colour: "#8A3B12", inside: "#8A3B12" },
+          { ...edge("dry, sample 2: upper edge", "G4:G5"), colour: "#1F2328", inside: "#1F2328" },
         ],
       },
     ]);
   });
+
+  const edge = (name: string, at: string) => ({ name, x: "Run!E2:E3", y: `Run!${at}`, marker: "None", line: "Dash", weight: 1 });
 
   test("takes the sheet away again when Excel does not accept part of it", async () => {
     await expect(workbook.addSheet({ ...blank, cells: [{ cell: "A1", formula: "=SUM((" }] })).rejects.toThrow(

@@ -4,13 +4,15 @@ import { isOfSamples, RUN_SHEET_AREA, sheetCells, type RunCells, type SheetCells
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
+import { NEXT } from "../../../runsheet/blocks/headBlock";
+import { nextAsTold } from "../../../runsheet/reading/readHead";
 import { LABEL } from "../../../runsheet/sheet/Columns";
 import { briefCaution } from "../../../runsheet/words/cautions";
 import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
 import { nextStep } from "./nextStep";
 import type { Skip, Step } from "./order/Step";
-import { dayText } from "./readClock";
+import { dayText, readClock } from "./readClock";
 import { readEntry } from "./readEntry";
 import { report, timeText } from "./report";
 import { begunAt, dueAt, openedFrom, stampNow, typedStamp } from "./stamp";
@@ -144,7 +146,8 @@ export class WeighIn {
     if (clock === undefined || cells.at(clock.row, clock.column) !== null) return undefined;
     const refused = { clock: weighInWords.noTime, minutes: weighInWords.noMinute, day: weighInWords.noDay }[this.timed];
     const stamp = time.trim() === "" ? stampNow(cells, clock.row, now, this.begun.get(this.sheet)) : typedStamp(cells, time.trim(), now);
-    if (stamp === undefined) return { refused };
+    if (stamp === undefined)
+      return { refused: this.timed === "minutes" && readClock(time.trim(), now) !== undefined ? weighInWords.clockForMinutes(time.trim()) : refused };
     const judged = readEntry(cells, { at: clock, kind: "reading", name: "" }, String(stamp), now);
     return "refused" in judged ? { refused: judged.refused } : stamp;
   }
@@ -208,8 +211,9 @@ export class WeighIn {
 
   /** What is said where no box is next. */
   get rest(): string {
-    const next = this.cells?.at(this.cells.sheet.rows.head.title, LABEL + 3);
-    return typeof next === "string" && next !== "" ? next : weighInWords.done;
+    const { at, sheet } = this.cells ?? {};
+    const [next, checks] = [at?.(sheet?.rows.head.title ?? 0, NEXT), at?.(sheet?.rows.head.checks ?? 0, LABEL)];
+    return typeof next === "string" && next !== "" ? nextAsTold(next, String(checks ?? "")) : weighInWords.done;
   }
 }
 

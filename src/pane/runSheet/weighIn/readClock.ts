@@ -1,19 +1,20 @@
+import { clockTyped } from "../clockTyped";
 import { clockText } from "../../../explanation/runSheet/plainText";
 
 const MINUTES_PER_DAY = 1440;
 const MINUTES_PER_HOUR = 60;
-const HOURS = 24;
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-const CLOCK = /^(?:(\d{1,2}) ([a-z]{3})[a-z]*(?: (\d{4}))? |(\d{4})-(\d{1,2})-(\d{1,2}) )?(\d{1,2}):(\d{2})$/i;
+const DATED = /^(?:(\d{1,2}) ([a-z]{3})[a-z]*(?: (\d{4}))? |(\d{4})-(\d{1,2})-(\d{1,2}) )?(\S.*)$/i;
 // Days from the spreadsheet's first date, 1899-12-30, to 1970-01-01.
 const BEFORE_1970 = 25_569;
 const MILLISECONDS_PER_DAY = 86_400_000;
 
-/** "9:30", "21 Nov 9:30", "2026-11-21 9:30" as a spreadsheet holds them, in days; undefined for anything else. */
+/** "9:30", "21 Nov 9:30 am", "2026-11-21 9:30" as a spreadsheet holds them, in days; undefined for anything that is no time of day. */
 export function readClock(text: string, now: Date): number | undefined {
-  const [, day, monthName, year, isoYear, isoMonth, isoDay, hours = "", minutes = ""] = CLOCK.exec(text) ?? [];
-  if (hours === "" || Number(hours) >= HOURS || Number(minutes) >= MINUTES_PER_HOUR) return undefined;
-  const time = (Number(hours) * MINUTES_PER_HOUR + Number(minutes)) / MINUTES_PER_DAY;
+  const [, day, monthName, year, isoYear, isoMonth, isoDay, clock = ""] = DATED.exec(text) ?? [];
+  const minutes = clockTyped(clock);
+  if (minutes === undefined) return undefined;
+  const time = minutes / MINUTES_PER_DAY;
   if (isoYear !== undefined) return dated(Number(isoYear), Number(isoMonth) - 1, Number(isoDay), time);
   if (day === undefined || monthName === undefined) return time;
   return dated(Number(year ?? now.getFullYear()), MONTHS.indexOf(monthName.toLowerCase()), Number(day), time);

@@ -1,5 +1,6 @@
-import { cell, range } from "../../expressions/Expression";
-import { elapsed } from "../../formulas/clock";
+import { all, isNumber, when } from "../../expressions/choices";
+import { cell, is, range, type Cell } from "../../expressions/Expression";
+import { elapsed, isClockForMinutes } from "../../formulas/clock";
 import { dryPartFedMoist } from "../../formulas/ledger";
 import { drySays, lostSince, roundSays } from "../../formulas/rowSays";
 import { asWeighed } from "../../formulas/salt";
@@ -11,8 +12,8 @@ import { clockWords, massWords } from "../../words/BoxWords";
 import { saltWords } from "../../words/saltWords";
 import { sheetWords } from "../../words/sheetWords";
 import { weighingWords } from "../../words/weighingWords";
-import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Block, type BlockCell } from "../Block";
-import { box, boxRule, clockAt, CLOCK_FORMAT, masses, numbers, vesselOr } from "../entries";
+import { band, calculated, ofCells, overSamples, together, working, workingLabel, type Allowed, type Block, type BlockCell } from "../Block";
+import { box, boxRule, clockAt, CLOCK_FORMAT, masses, vesselOr } from "../entries";
 import { stripBlock } from "./stripBlock";
 
 // Minutes since round 1: up to a quarter of a year.
@@ -88,9 +89,13 @@ function dryOf(sheet: RunSheet, sample: number) {
 }
 
 const timeRule = (isClock: boolean, at: Parameters<typeof clockAt>[0]): [Parameters<typeof boxRule>[1], Parameters<typeof boxRule>[2]] =>
-  isClock
-    ? [clockWords(weighingWords.clockBox.title, weighingWords.clockBox.prompt), clockAt(at)]
-    : [weighingWords.minuteBox, numbers({ atLeast: 0, atMost: MOST_MINUTES })];
+  isClock ? [clockWords(weighingWords.clockBox.title, weighingWords.clockBox.prompt), clockAt(at)] : [weighingWords.minuteBox, minutesAt(at)];
+
+/** Minutes; a clock time typed in their place is none. */
+const minutesAt = (at: Cell): Allowed => ({
+  kind: "condition",
+  condition: when(isNumber(at), all(is(at, ">=", 0), is(at, "<=", MOST_MINUTES), is(isClockForMinutes(at), "=", 0)), false),
+});
 
 function roundRow(sheet: RunSheet, row: number): BlockCell[] {
   const { rows, columns, options, samples, formats, drying } = sheet;

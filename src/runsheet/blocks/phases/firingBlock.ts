@@ -1,10 +1,9 @@
-import { cell, range, type Cell } from "../../expressions/Expression";
 import { isNumber, when } from "../../expressions/choices";
-import { fn, reckon } from "../../expressions/Expression";
+import { cell, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { firedVessel } from "../../formulas/results";
 import { firedSays, firingSays, lostSince } from "../../formulas/rowSays";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
-import { allSteady, beforeFiring, firedNet, steadyFiring } from "../../formulas/weighings";
+import { allSteady, beforeFiring, block, countOf, firedNet, steadyFiring } from "../../formulas/weighings";
 import { inDegrees } from "../../options/degrees";
 import { optionBounds } from "../../options/optionBounds";
 import { LABEL } from "../../sheet/Columns";
@@ -113,7 +112,7 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: Phase, number: numbe
         ...samples.map((sample) => working(table.vessel(sample), firedVessel(sheet, table, sample), formats.corrected)),
         workingLabel(sheet, heading, workings.before),
         ...samples.map((sample) => working(columns.working(heading, sample), beforeFiring(sheet, table, sample), formats.reckoned)),
-        working(cell(heading, columns.elapsed), 0, "0"),
+        working(cell(heading, columns.elapsed), heldBefore(sheet, table), "0"),
         ...every.flatMap((row): BlockCell[] => [
           { at: cell(row, LABEL), content: label(row), style: "runLabel" },
           ...samples.map((sample) => box(table.box(row, sample), { format: formats.read })),
@@ -145,10 +144,20 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: Phase, number: numbe
   );
 }
 
-/** Minutes at temperature so far, for a limit per hour; a firing without its minutes counts one, so that the next one is later. */
-function heldSoFar(sheet: RunSheet, table: Fired, row: number) {
+/** Char is ashed after it was fired, so the minutes of ash count on from those of char: a chart of both has them in their order. */
+function heldBefore({ charring, samples }: RunSheet, table: Fired): Expression {
+  if (charring === undefined || table.rows === charring.rows) return 0;
+  const firings = fn("MAX", ...samples.map((sample) => countOf(charring, sample)));
+  return fn("N", fn("INDEX", charring.minutes, reckon(firings, "+", 1)));
+}
+
+/**
+ * Minutes at temperature so far, for a limit per hour; a firing without its minutes counts one, so that the next one is later. While nothing is
+ * weighed it counts none: on a blank sheet a chart would number its axis by it.
+ */
+function heldSoFar(sheet: RunSheet, table: Fired, row: number): Expression {
   const { fire, first } = table.rows;
   const held: Cell = table.fire(fire.first + row - first).held;
   const before = cell(row - 1, sheet.columns.elapsed);
-  return reckon(before, "+", when(isNumber(held), fn("MAX", held, 1), 1));
+  return reckon(before, "+", when(isNumber(held), fn("MAX", held, 1), when(is(fn("COUNT", block(sheet, table)), ">", 0), 1, 0)));
 }

@@ -1,4 +1,4 @@
-import { all, any, anyWhere, isNumber, noNumber, notNumber, product, sum, when } from "../../expressions/choices";
+import { all, any, anyWhere, isNumber, noNumber, notNumber, product, sum, when, type Condition } from "../../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import { gap, hasGap, lastCellWhere } from "../../formulas/cellsNamed";
@@ -76,16 +76,25 @@ function roundsCheck({ readings, zeros }: BalanceSheet): Check {
   };
 }
 
+// The same weight never reads so many times more or less; kilograms for grams do. Own bound.
+const TOO_FAR = 100;
+const isFar = (light: Expression, heavy: Expression): Condition => is(heavy, ">", reckon(TOO_FAR, "*", light));
+
 function slipCheck(sheet: BalanceSheet): Check {
   const { readings, setup } = sheet;
   // A reading that is text is told by the check of the rows; N takes only the first of several cells, so the test is of each.
   const numbers = fn("COUNT", readings);
   const isOther = product(fn("ISNUMBER", readings), isOtherWeight(sheet, reckon(readings, "-", setup.value)));
   const at = lastCellWhere(isOther, readings);
+  const [least, most] = [fn("MIN", readings), fn("MAX", readings)];
   const largest = fn("MAX", fn("ABS", reckon(fn("MAX", readings), "-", setup.value)), fn("ABS", reckon(fn("MIN", readings), "-", setup.value)));
   return {
     silentWhile: any(is(numbers, "=", 0), is(fn("COUNT", setup.value), "=", 0), is(fn("COUNTA", readings), ">", numbers)),
-    steps: [step(anyWhere(isOther), words.slip.other(at, grams(sheet, largest), nameOf(setup.value)))],
+    steps: [
+      step(isFar(least, setup.value), words.slip.units(lastCellWhere(is(readings, "=", least), readings), nameOf(setup.value))),
+      step(isFar(setup.value, most), words.slip.units(lastCellWhere(is(readings, "=", most), readings), nameOf(setup.value))),
+      step(anyWhere(isOther), words.slip.other(at, grams(sheet, largest), nameOf(setup.value))),
+    ],
   };
 }
 
@@ -136,6 +145,10 @@ function cornersCheck(sheet: BalanceSheet): Check {
     silentWhile: noNumber(boxes),
     steps: [
       step(anyWhere(reckon(fn("ISTEXT", boxes), "*", 1)), checkWords.rows.isText(lastCellWhere(reckon(fn("ISTEXT", boxes), "*", 1), boxes))),
+      step(
+        isFar(fn("MIN", boxes), fn("MAX", boxes)),
+        words.slip.units(lastCellWhere(is(boxes, "=", fn("MIN", boxes)), boxes), lastCellWhere(is(boxes, "=", fn("MAX", boxes)), boxes)),
+      ),
       step(is(hasCentre(sheet), "=", false), words.corners.noCentre(nameOf(corner("centre").box))),
       step(
         is(fn("ABS", fn("N", largestOff)), ">", working.explained),

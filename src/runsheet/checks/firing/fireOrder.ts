@@ -1,5 +1,5 @@
-import { anyWhere, notNumber, product, sum, when } from "../../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { any, anyWhere, notNumber, product, sum, when } from "../../expressions/choices";
+import { cell, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { lastRowWhere } from "../../formulas/cellsNamed";
 import { CLOCK } from "../../sheet/Columns";
 import type { Fired, FireColumn, RunSheet } from "../../sheet/RunSheet";
@@ -14,14 +14,18 @@ const MINUTES_PER_DAY = 1440;
  * Whether the times of the fires follow one another and the rounds before them. A bare clock time before a bare one may be of the next day,
  * so it is questioned till its date is typed; a date is held against a date, and against the rounds where theirs is known.
  */
-export const fireOrder = (sheet: RunSheet): Step[] =>
-  sheet.fired.flatMap((table, index) => {
+export const fireOrder = (sheet: RunSheet): Step[] => [
+  ...sheet.fired.flatMap((table, index) => {
     const before = index === 0 ? lastRound(sheet) : lastOpened(sheet.fired[index - 1]);
-    return [dayAlone(table), ...(before === undefined ? [] : [firstFire(table, before)]), ...laterFires(table), held(table)];
-  });
+    return [dayAlone(table), ...(before === undefined ? [] : [firstFire(table, before)]), ...laterFires(table)];
+  }),
+  withinFirings(sheet.fired),
+  ...sheet.fired.map(held),
+];
 
-const column = ({ rows: { fire }, fire: inRow }: Fired, name: FireColumn, from = fire.first, to = fire.last): Range =>
-  range(fixed(inRow(from)[name]), fixed(inRow(to)[name]));
+/** The boxes of one column of a fire table; references that are not fixed are shorter, and a cell holds so many characters. */
+export const column = ({ rows: { fire }, fire: inRow }: Fired, name: FireColumn, from = fire.first, to = fire.last): Range =>
+  range(inRow(from)[name], inRow(to)[name]);
 
 interface Before {
   readonly time: Expression;
@@ -32,7 +36,7 @@ interface Before {
 function lastRound({ drying, columns, options, working }: RunSheet): Before | undefined {
   if (options.timing === "minutes") return undefined;
   const { first, total } = drying.rows;
-  const down = (at: number): Range => range(fixed(cell(first, at)), fixed(cell(total, at)));
+  const down = (at: number): Range => range(cell(first, at), cell(total, at));
   const clocks = down(CLOCK);
   const count = fn("MAX", 1, fn("COUNT", clocks));
   const dated = reckon(working.start, "+", reckon(fn("INDEX", down(columns.elapsed), count), "/", MINUTES_PER_DAY));
@@ -66,16 +70,43 @@ function laterFires(table: Fired): Step[] {
   return [step(anyWhere(holds), words.litBefore(lastRowWhere(is(holds, ">", 0), lit)))];
 }
 
+// More minutes than lie between any two times, dates among them.
+const ALL_MINUTES = 100_000_000;
+
+/** Lit, quiet and opened of each firing one after another, as far as their days are known. */
+function withinFirings(tables: readonly Fired[]): Step {
+  const rows = tables.map((table) => lastRowWhere(is(isCrossed(table), ">", 0), column(table, "lit")));
+  return step(any(...tables.map((table) => anyWhere(isCrossed(table)))), checkWords.opened.notInOrder(fn("MAX", ...rows)));
+}
+
+/**
+ * Firing by firing, above 0 where the times contradict one another. A date is held against a date. A bare time may be of any day, but a bare quiet
+ * lies between two dates, and of quiet and opened, both bare, that of quiet comes first after lit. Whole minutes, since a date leaves a time fewer
+ * decimals.
+ */
+function isCrossed(table: Fired): Expression {
+  const [lit, quiet, opened] = (["lit", "quiet", "opened"] as const).map((name) => column(table, name)) as [Range, Range, Range];
+  const isDated = (of: Range): Expression => is(of, ">=", 1);
+  const minutesTo = (of: Range): Expression => fn("ROUND", reckon(reckon(of, "-", lit), "*", MINUTES_PER_DAY), 0);
+  const areDatedBack = sum(product(isDated(quiet), is(quiet, "<", lit)), product(isDated(opened), sum(is(opened, "<", quiet), is(opened, "<", lit))));
+  const toOpened = fn("MOD", minutesTo(opened), sum(MINUTES_PER_DAY, product(ALL_MINUTES, isDated(opened))));
+  const isQuietLater = is(fn("MOD", minutesTo(quiet), MINUTES_PER_DAY), ">", toOpened);
+  const areThere = [lit, quiet, opened].map((of) => fn("ISNUMBER", of));
+  return sum(areDatedBack, product(...areThere, is(quiet, "<", 1), isQuietLater));
+}
+
 /** Held no longer than from lit to opened, on the same day or the next, or by their dates. */
 function held(table: Fired): Step {
-  const [lit, opened, minutes] = [column(table, "lit"), column(table, "opened"), column(table, "held")];
+  const [lit, opened, atHeat] = [column(table, "lit"), column(table, "opened"), column(table, "held")];
   const days = sum(reckon(opened, "-", lit), is(opened, "<", lit));
   // A minute more, since clocks are read to the minute.
-  const isLonger = is(minutes, ">", sum(reckon(days, "*", MINUTES_PER_DAY), 1));
-  const areAlike = is(is(lit, "<", 1), "=", is(opened, "<", 1));
-  const holds = product(fn("ISNUMBER", lit), fn("ISNUMBER", opened), fn("ISNUMBER", minutes), areAlike, isLonger);
-  return step(anyWhere(holds), words.heldLonger(lastRowWhere(holds, minutes)));
+  const isLonger = is(atHeat, ">", sum(reckon(days, "*", MINUTES_PER_DAY), 1));
+  const holds = product(fn("ISNUMBER", lit), fn("ISNUMBER", opened), fn("ISNUMBER", atHeat), areAlike(lit, opened), isLonger);
+  return step(anyWhere(holds), words.heldLonger(lastRowWhere(holds, atHeat)));
 }
+
+/** 1 where both have a date or neither, else 0; by a sum, since Gnumeric compares no two blocks of TRUE and FALSE cell by cell. */
+export const areAlike = (one: Range, other: Range): Expression => fn("ABS", reckon(sum(is(one, "<", 1), is(other, "<", 1)), "-", 1));
 
 /** Temperatures and minutes held stand between the clocks, and lie far below any date. */
 function dayAlone(table: Fired): Step {

@@ -1,6 +1,6 @@
 import { joined, text, type Expression } from "../../expressions/Expression";
 import type { BalanceCheck } from "../../sheet/balanceRows";
-import { MARKS } from "../checkWords";
+import { MARKS, TYPE_GRAMS } from "../checkWords";
 
 const { contradiction, doubt } = MARKS;
 const doubted = (sentence: Expression) => joined(doubt, sentence);
@@ -29,6 +29,8 @@ export const balanceCheckWords = {
     missing: (at: Expression) => doubted(text`${at} is blank beside a reading. Type the day of that round.`),
   },
   slip: {
+    units: (one: Expression, other: Expression) =>
+      joined(contradiction, text`${one} and ${other} cannot both be grams: kilograms or milligrams in one? ${TYPE_GRAMS}`),
     other: (at: Expression, off: Expression, value: Expression) =>
       joined(contradiction, text`${at} is ${off} g off the weight's value, ${value}: another weight, or a slip. Weigh again, or mend the value.`),
   },

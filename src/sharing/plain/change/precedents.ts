@@ -92,6 +92,7 @@ function gather(root: Part, looking: Looking, into: Gathered): void {
         else ahead.push(...part.arguments);
         break;
       case "BinaryExpression":
+        if (part.operator === ":" && gatherSheets(part.arguments, looking, into)) break;
         if (part.operator === ":" && !part.arguments.every((one) => one.type === "ReferenceIdentifier")) gatherBetween(part.arguments, looking, into);
         ahead.push(...part.arguments);
         break;
@@ -176,6 +177,22 @@ function gatherSpill(anchor: Part, looking: Looking, into: Gathered): void {
     if (!(thrown instanceof CannotWrite)) throw thrown;
     untold(into);
   }
+}
+
+/**
+ * Where the names of the sheets look like cells and stand without quotation marks, the parser takes Tin1:Tin2!B4 for a range from Tin1 to Tin2!B4.
+ * @returns false for what is no reference to several sheets
+ */
+function gatherSheets(ends: readonly Part[], looking: Looking, into: Gathered): boolean {
+  const { tree, sheets } = looking;
+  const [first, last] = ends.map((end) => (end?.type === "ReferenceIdentifier" ? tree.textOf(end) : ""));
+  const [, lastSheet, cells] = /^([^!']+)!([^!]+)$/.exec(last ?? "") ?? [];
+  const isSheet = (name: string): boolean => sheets.some((one) => one.toLowerCase() === name.toLowerCase());
+  if (first === undefined || lastSheet === undefined || !isSheet(first) || !isSheet(lastSheet)) return false;
+  const found = cellsReferred(cells ?? "", first);
+  if (found === undefined) untold(into);
+  else add({ ...found, sheet: first, lastSheet }, looking, into);
+  return true;
 }
 
 /**

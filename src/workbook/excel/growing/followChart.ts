@@ -1,6 +1,6 @@
 import { seriesLooks } from "../../seriesLooks";
 import type { PlannedChart, SheetPlan } from "../../SheetPlan";
-import { addSeries, setSeries } from "../writing/drawChart";
+import { addSeries, drawKey, setSeries } from "../writing/drawChart";
 
 /** A planned chart as it is on the sheet. */
 export interface ChartThere {
@@ -26,15 +26,16 @@ export function askForSeries(charts: readonly Pick<ChartThere, "planned" | "char
   return () => asked.map(({ series, ...one }) => ({ ...one, series: series.items }));
 }
 
-/** Gives the lines their new columns and adds those that are new; how each looks stays as the user may have made it. */
+/** Gives the lines their new columns and adds those that are new, to the key too; how each looks stays as the user may have made it. */
 export function followChart(worksheet: Excel.Worksheet, { planned, chart, series }: ChartThere): void {
   const looks = seriesLooks(planned.series);
-  planned.series.forEach((line, index) => {
+  const added = planned.series.filter((line, index) => {
     const there = series.find(({ name }) => name === line.name);
     if (there === undefined) addSeries(worksheet, chart, line, looks[index]);
     else setSeries(worksheet, there, line);
+    return there === undefined;
   });
-  chart.legend.visible = planned.series.length > 1;
+  if (added.length > 0) drawKey(chart, [...series.map(({ name }) => planned.series.find((line) => line.name === name)), ...added]);
   const [from = planned.over, to = from] = planned.over.split(":");
   chart.setPosition(from, to);
 }

@@ -1,4 +1,4 @@
-import { seriesLooks, type SeriesLook } from "../../seriesLooks";
+import { isInKey, seriesLooks, type SeriesLook } from "../../seriesLooks";
 import { ABOVE_ZERO, type ChartSeries, type PlannedChart } from "../../SheetPlan";
 
 /**
@@ -24,11 +24,24 @@ export function finishChart(worksheet: Excel.Worksheet, chart: Excel.Chart, plan
   chart.axes.categoryAxis.title.text = planned.xTitle;
   chart.axes.valueAxis.title.text = planned.yTitle;
   for (const axis of planned.unforetold ?? []) (axis === "x" ? chart.axes.categoryAxis : chart.axes.valueAxis).numberFormat = ABOVE_ZERO;
-  chart.legend.visible = planned.series.length > 1;
-  // Beside the curves: below them it takes half of a low chart on paper.
-  chart.legend.position = Excel.ChartLegendPosition.right;
+  drawKey(chart, planned.series);
   chart.displayBlanksAs = Excel.ChartDisplayBlanksAs.notPlotted;
   chart.setPosition(from, to);
+}
+
+/**
+ * Gives a chart its key, without the lines that it does not name. Whether one taken out still counts among the entries is not documented, so
+ * the key is made anew and the last is taken out first.
+ * @param series all lines of the chart in their order, undefined for one of a user's own
+ */
+export function drawKey(chart: Excel.Chart, series: readonly (ChartSeries | undefined)[]): void {
+  chart.legend.visible = false;
+  if (series.length < 2) return;
+  chart.legend.visible = true;
+  // Beside the curves: below them it takes half of a low chart on paper.
+  chart.legend.position = Excel.ChartLegendPosition.right;
+  for (const [index, one] of [...series.entries()].reverse())
+    if (one !== undefined && !isInKey(one)) chart.legend.legendEntries.getItemAt(index).visible = false;
 }
 
 /** Adds a line to the chart. */

@@ -33,15 +33,17 @@ interface Manager {
   readonly _dependencyRTreeCache: {
     readonly _oneCellCache: ReadonlyMap<string, ReadonlyMap<string, ByPlace<ByPlace<Ids>>>>;
     _searchByOneCellCache(search: Reading): number[];
+    bulkRemove(readings: (Reading & { readonly id: number })[]): void;
     openKdTree(): void;
     closeKdTree(): void;
   };
 }
 
 /**
- * Mends two costs of engine 0.25.1. At every calculation it notes again what each formula reads, and ranges of several cells then stand
+ * Mends two costs and a defect of engine 0.25.1. At every calculation it notes again what each formula reads, and ranges of several cells then stand
  * there once more, so that each edit takes longer than the one before: notes what is not noted yet. And it sorts all single cells that are read in
- * the workbook, to look up those of a few: looks them up where it keeps them.
+ * the workbook, to look up those of a few: looks them up where it keeps them. Of a formula that went it takes out the area around all that it read, which is noted nowhere, so that the
+ * readings stay behind, looked up for ever; and when cells move, none of those on other sheets: takes out each that was noted.
  */
 export function keepDependencies(injector: Injector): void {
   const manager = injector.get(IDependencyManagerService) as unknown as Manager;
@@ -85,12 +87,17 @@ function noteOnce(manager: Manager): void {
     manager._removeDependencyRTreeCacheById.bind(manager),
     manager.reset.bind(manager),
   ];
-  manager._removeDependencyRTreeCache = (id) => {
+  const takeOut = (id: number): void => {
+    const readings = noted.get(id);
+    if (readings !== undefined) manager._dependencyRTreeCache.bulkRemove(readings.map((one) => ({ ...one, id })));
     noted.delete(id);
+  };
+  manager._removeDependencyRTreeCache = (id) => {
+    takeOut(id);
     remove(id);
   };
   manager._removeAllTreeMap = (id) => {
-    noted.delete(id);
+    takeOut(id);
     forget(id);
   };
   manager._removeDependencyRTreeCacheById = (unitId, sheetId) => {

@@ -161,6 +161,48 @@ describe("WeighIn", () => {
     expect(await held("C13")).toBe(70);
   });
 
+  it("asks before it writes kilograms or milligrams, with nothing to hold them against and beside other weights", async () => {
+    await opened();
+    expect(await enter("0.04186")).toEqual({
+      doubt: "Before it is entered: 0.04186 g has more figures than this balance shows, 0.01 g: kilograms typed? Type grams.",
+    });
+    expect(await enter("41860")).toEqual({
+      doubt: "Before it is entered: 41860 g is too much for a balance that shows 0.01 g: milligrams typed? Type grams.",
+    });
+    await enter("41.86");
+    const apart = (one: string, other: string) => ({
+      doubt: `Before it is entered: ▲ Sample 1: ${one} and ${other} cannot both be grams. Kilograms or milligrams in one, or swapped? Type grams.`,
+    });
+    expect(await enter("0.07214", at(9, 0))).toEqual(apart("C12", "C11"));
+    await enter("72.14", at(9, 0));
+    expect(await enter("0.06592", at(9, 30))).toEqual(apart("C13", "C11"));
+    expect(await enter("65920", at(9, 30))).toEqual(apart("C12", "C13"));
+    expect([await held("C13"), next()]).toEqual([null, "vessel + sample, round 2 C13"]);
+    expect(await enter("65.92", at(9, 30))).toHaveProperty("told");
+  });
+
+  it("takes the times that can be read in one way, and refuses a clock time where minutes are counted", async () => {
+    await opened({ kind: "drying" });
+    await enter("25");
+    await enter("65.2", at(9, 0), "9:30 AM");
+    await enter("60", at(10, 0), "10h05");
+    expect([await held("B12"), await held("B13")]).toEqual([570 / 1440, 605 / 1440]);
+    expect(await enter("58", at(10, 30), "0930")).toEqual({ refused: "Type the time with a colon: 9:30. Left blank, it is now.", of: "time" });
+    run.close();
+    await opened({ kind: "drying", timing: "minutes" });
+    await enter("25");
+    await enter("65.2", at(9, 0));
+    expect(await enter("60", at(9, 30), "9:30")).toEqual({
+      refused: '"9:30" is a clock time, and this sheet counts minutes. Type the minutes since round 1, such as 30.',
+      of: "time",
+    });
+    expect(await enter("60", at(9, 30), "0.395833333333333")).toEqual({
+      refused: "Type minutes since round 1 as a number, such as 30; a clock time such as 9:30 is none on this sheet.",
+      of: "time",
+    });
+    expect(await held("C13")).toBeNull();
+  });
+
   it("takes the last entry back as long as it stands, time and all, to be corrected", async () => {
     await opened();
     expect(weighIn.canTakeBack).toBe(false);

@@ -38,6 +38,23 @@ test("what formulas read is noted once, however often cells change", async () =>
   expect([noted(FIRST_SHEET), (await open.workbook.read(FIRST_SHEET, "C1")).rows[0]?.[0]?.value]).toEqual([9, 7]);
 });
 
+test("nothing is left of what a formula read once it is another, is gone, or moved", async () => {
+  const complained = jest.spyOn(console, "error").mockImplementation(() => undefined);
+  await typed(FIRST_SHEET, "C1", "=SUM(A1:B2)+SUM(Two!A1:B2)+SUM(Two!C5:C9)");
+  expect([noted(FIRST_SHEET), noted("Two")]).toEqual([1, 2]);
+  open.engine.book.getSheetByName(FIRST_SHEET)?.insertRowsBefore(4, 1);
+  await open.settled();
+  expect([noted(FIRST_SHEET), noted("Two")]).toEqual([1, 2]);
+  await typed("Two", "A1", 3);
+  await typed(FIRST_SHEET, "C1", "=SUM(Two!A1:B1)");
+  expect([noted(FIRST_SHEET), noted("Two")]).toEqual([0, 1]);
+  await typed(FIRST_SHEET, "C1", "");
+  await typed("Two", "A1", 4);
+  expect([noted(FIRST_SHEET), noted("Two")]).toEqual([0, 0]);
+  expect(complained).not.toHaveBeenCalled();
+  complained.mockRestore();
+});
+
 test("a formula goes on following a sheet that had rows put in, was renamed, or came later", async () => {
   const shown = async (): Promise<unknown> => (await open.workbook.read(FIRST_SHEET, "A1:A3")).rows.map(([cell]) => cell?.value);
   await typed(FIRST_SHEET, "A1", "=Two!A1*2");

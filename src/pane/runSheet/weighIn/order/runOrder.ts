@@ -23,6 +23,8 @@ export function* runOrder(work: Work<RunCells>): Generator<Step> {
   }
   const hasVessel = (sample: number): boolean => !isBlank(cells, columns.box(rows.drying.vessel, sample)) || isAnyFilled(cells, drying, sample);
   const inUse = sheet.samples.filter(hasVessel);
+  // A vessel left out, or that of a sample that was added since: without it nothing of the sample is judged.
+  for (const sample of isBegun(drying) ? [...inUse, ...addedBlank(work, inUse)] : []) yield step(cells, columns.box(rows.drying.vessel, sample));
   const isFired = sheet.fired.some(isBegun);
   yield* roundsWhileDrying(work, inUse, isFired || isKnownDry(cells));
   const isReady = (after: Weighed, table: Weighed): boolean => (after === drying ? isKnownDry(cells) : isSteady(cells, after)) || isBegun(table);
@@ -41,6 +43,10 @@ export function* runOrder(work: Work<RunCells>): Generator<Step> {
   for (const sample of inUse) yield step(cells, sheet.end.vessel(sample));
   yield* zeros(work, rows.end.strip, "after");
 }
+
+/** The sample that was added to a run under way, until it is begun. */
+const addedBlank = ({ cells }: Work<RunCells>, inUse: readonly number[]): number[] =>
+  cells.sheet.samples.filter((sample) => sample === cells.sheet.options.addedSample && !inUse.includes(sample));
 
 /** The balance's zero before or after the empty vessels. */
 function* zeros({ cells }: Work<RunCells>, strip: Pick<StripRows, "vessel"> | undefined, when: "before" | "after"): Generator<Step> {

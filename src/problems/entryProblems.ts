@@ -1,0 +1,27 @@
+import { plainNumber } from "./quoted";
+
+const STAYS = "The cell stays as it was.";
+
+export const formulaCharactersBeyond = (characters: number, most: number): string =>
+  `Not entered: this formula has ${plainNumber(characters)} characters; a cell takes ${plainNumber(most)} at most. Write it in several cells. ${STAYS}`;
+
+export const formulaNestedBeyond = (levels: number, most: number): string =>
+  `Not entered: this formula has ${plainNumber(levels)} levels of brackets within one another; ${plainNumber(most)} is the most. Work the inner ones out in cells of their own. ${STAYS}`;
+
+export const formulaArgumentsBeyond = (given: number, most: number): string =>
+  `Not entered: a function in this formula has ${plainNumber(given)} arguments; it takes ${plainNumber(most)} at most. Give it a range of cells. ${STAYS}`;
+
+export const formulaTextBeyond = (characters: number, most: number): string =>
+  `Not entered: a text in this formula has ${plainNumber(characters)} characters; ${plainNumber(most)} is the most. Put the text into a cell and refer to it. ${STAYS}`;
+
+export const formulaOperatorsBeyond = (operators: number, most: number): string =>
+  `Not entered: this formula has ${plainNumber(operators)} operators; this page takes ${plainNumber(most)} at most. Use SUM over a range, or several cells. ${STAYS}`;
+
+export const textBeyondCell = (characters: number, most: number): string =>
+  `Not entered: this text has ${plainNumber(characters)} characters; a cell takes ${plainNumber(most)} at most. Divide it over several cells. ${STAYS}`;
+
+export const wordBeyondCell = (characters: number, most: number): string =>
+  `Not entered: this text has ${plainNumber(characters)} characters without a space between; this page takes ${plainNumber(most)} at most. ${STAYS}`;
+
+/** Nothing of what was copied goes in, so that no cell holds half of it. */
+export const nothingPasted = (why: string): string => `Nothing was pasted. ${why.replace(/^Not entered: t/, "T").replace(/^Not entered: a/, "A")}`;

@@ -21,15 +21,15 @@ export function recordedRules(copy: string, put: RulesPut | undefined): Recorded
       ...{ where: rule.areas.join(" "), kind: RULE_KINDS[rule.kind], typed: rule.formulas.join("; ") },
       now: "now" in rule ? rule.now.join("; ") : takenOutBecause(WHY_FIXED[rule.why]),
     })),
-    ...(put?.namesWritten ?? []).map(({ name, now }) => ({
-      ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
-    })),
     ...(put?.others ?? [])
       .filter(({ where }) => where.startsWith(`${copy}!`) || where === copy)
       .map(({ what, where, why }) => ({
         ...{ where: where.slice(copy.length + 1), kind: RULE_KINDS[what], typed: "" },
         now: takenOutBecause(WHY_FIXED[why]),
       })),
+    ...(put?.namesWritten ?? []).map(({ name, now }) => ({
+      ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
+    })),
     ...(put?.namesGone ?? []).map(({ name, why }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula) },
       now: takenOutBecause(WHY_FIXED[why]),

@@ -88,9 +88,7 @@ export async function leavePlainCells(
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const beside = alone?.rules ?? (await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions })); // prettier-ignore
-  // Names are written with the cells, before the rules that use them.
-  const put = { ...beside, namesWritten: [...namesWritten(around.names, plain.names), ...beside.namesWritten] };
+  const put = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);
@@ -119,6 +117,18 @@ export async function leavePlainCells(
   const others = (await file.sheets()).map(({ name }) => name).filter((name) => !besides.includes(name));
   await file.orderSheets([...others, ...besides]);
   return { plain, records, put };
+}
+
+async function rulesPut(
+  file: WorkbookPackage,
+  sheets: readonly PlainSheet[],
+  plain: PlainSheets,
+  { names }: BookAround,
+  newerFunctions: boolean,
+): Promise<RulesPut> {
+  const beside = await putRules(file, sheets.map(({ reading }) => reading.sheet), { newerFunctions }); // prettier-ignore
+  // Names are written with the cells, before the rules that use them.
+  return { ...beside, namesWritten: [...namesWritten(names, plain.names), ...beside.namesWritten] };
 }
 
 /** What a table fills into a new row of a column is what its cells hold now, where they all hold the same; a call of ours goes in any case. */

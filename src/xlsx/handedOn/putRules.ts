@@ -11,8 +11,9 @@ import type { WorkbookPackage } from "../package/WorkbookPackage";
  */
 export async function putRules(file: WorkbookPackage, sheets: readonly string[], options: PlainOptions = {}, going?: SheetsGoing): Promise<RulesPut> {
   const names = await file.definedNames();
-  const { changed, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
+  const { changed: written, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
   const isGoing = going === undefined ? () => false : await file.namesGoing(sheets);
+  const changed = written.filter(({ name, sheet }) => !isGoing(name, sheet));
   const gone = without.filter(({ name }) => !isGoing(name.name, name.sheet));
   const plainOf = plainRules(names, sheets, options, going && { going, tables: await file.tables() });
   const rules: PlainRule[] = [];

@@ -25,7 +25,8 @@ const ON_LEDGER: readonly CheckName[] = [...ON_CHAR, "caught", "ledger"];
 const ON_STAGES: readonly CheckName[] = [...ON_DRYING, "opened", "rising", "stageHeld", "vesselAgain"];
 const ON_HEATING: readonly CheckName[] = [...ON_DRYING, "opened", "heatDone", "vesselAgain"];
 const ON_THEORY: readonly CheckName[] = [...ON_HEATING, "theory"];
-const bears = (name: ShareName): readonly CheckName[] => (isLedgerShare(name) ? ON_LEDGER : isStageShare(name) ? ON_STAGES : BEARS[name]);
+/** The checks that put a share in doubt. */
+export const bears = (name: ShareName): readonly CheckName[] => (isLedgerShare(name) ? ON_LEDGER : isStageShare(name) ? ON_STAGES : BEARS[name]);
 const BEARS: Readonly<Record<Exclude<ShareName, LedgerShare | StageShare>, readonly CheckName[]>> = {
   moistureWet: ON_DRYING,
   moistureDry: ON_DRYING,

@@ -60,7 +60,7 @@ const MINUTES_PER_HOUR = 60;
 const [, , , , OF_TOTAL_LOSS] = [undefined, ...CONSTANCY_CRITERIA];
 
 /** Whether the limit lets more pass as no loss than that share of the mean moist sample, or than is wanted, and than two readings explain. */
-function letsPass(sheet: RunSheet): Condition {
+export function letsPass(sheet: RunSheet): Condition {
   const { settings, drying, vessel, working, across } = sheet;
   const { limit, criterion, readability, interval, wanted } = settings;
   const weighedIn = across((sample) => moistCell(sheet, sample));

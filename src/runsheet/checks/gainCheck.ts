@@ -1,4 +1,4 @@
-import { anyWhere, noNumber, product } from "../expressions/choices";
+import { anyWhere, noNumber, product, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
@@ -23,6 +23,14 @@ const gainedIn = (sheet: RunSheet, table: Weighed, boxes: Range): Expression => 
   // The total's mass stands in the column of what was lost, and no box stands beside it.
   return product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained))));
 };
+
+/** The same of one sample. */
+export function hasGained(sheet: RunSheet, table: Weighed, sample: number): Condition {
+  const { total } = table.rows;
+  const [lost, boxes] = [table.lost, table.box].map((at) => range(fixed(at(firstLoss(table), sample)), fixed(at(total, sample)))) as [Range, Range];
+  const isGain = is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained)));
+  return anyWhere(product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), isGain));
+}
 
 export function gained(sheet: RunSheet, table: Weighed, said: (at: Expression) => Expression): Step {
   const boxes = block(sheet, table, firstLoss(table));

@@ -1,4 +1,4 @@
-import { all, noNumber, type Condition } from "../expressions/choices";
+import { all, any, noNumber, type Condition } from "../expressions/choices";
 import { fn, is, reckon } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { moistCell } from "../formulas/results";
@@ -30,6 +30,9 @@ export const isUnitSlip = ({ working }: RunSheet, sample: number): Condition =>
 
 // A sample so many times its vessel is more often a vessel in kilograms; own bound.
 const VESSELS_PER_SAMPLE = 1000;
+
+/** Whether anything but its unit is doubted of one sample's vessel. */
+export const isVesselDoubted = (sheet: RunSheet, sample: number): Condition => any(...ofSample(sheet, sample).map((one) => one.when));
 
 function ofSample(sheet: RunSheet, sample: number): Step[] {
   const { drying, columns, rows } = sheet;

@@ -16,6 +16,8 @@ export interface RunRow {
   readonly heading: Cell;
   /** "✓", or what is wrong with the run. */
   readonly trust: Expression;
+  /** The same of this sample alone, of a sheet of several; left out: that of the run. */
+  readonly ownTrust?: Expression;
   readonly name: Expression;
   /** The box that the sample was named in, and what stood there when it was read; left out where the sheet names no samples. */
   readonly own?: { readonly at: Cell; readonly called: string };

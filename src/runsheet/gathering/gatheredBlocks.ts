@@ -66,7 +66,7 @@ export function rowBlock(sheet: GatheredSheet, run: RunRow, row: number): Block 
   const has = (name: GatheredShare): boolean => shares.includes(name);
   return ofCells(
     label(row, AT.run, run.sheet),
-    calculated(cell(row, AT.trust), shown(run.trust), "runMark"),
+    calculated(cell(row, AT.trust), run.ownTrust ?? shown(run.trust), "runMark"),
     calculated(cell(row, AT.sample), nameShown(sheet, run, row), "runLabel"),
     ...GATHERED_SHARES.map((name): BlockCell => {
       const share = run.shares[name];

@@ -1,5 +1,6 @@
 import type { RangeReading } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
+import { readRunSheet } from "../reading/readRunSheet";
 import { recorded } from "../growing/record";
 import { formulasNotOwn } from "../reading/formulasNotOwn";
 import { HeldCells } from "./HeldCells";
@@ -7,6 +8,7 @@ import { joined } from "../expressions/Expression";
 import { heldAgain } from "./heldAgain";
 import { readOlderRun } from "./readOlderRun";
 import { readRun } from "./readRun";
+import { trustOfSample } from "./trustOfSample";
 import type { LeftOut, RunRow, RunsRead } from "./RunRow";
 
 /**
@@ -18,7 +20,7 @@ export function readRuns(sheets: readonly RangeReading[]): RunsRead {
   const read = sheets.map((reading): readonly RunRow[] | LeftOut => {
     const { sheet } = reading;
     const held = new HeldCells(reading);
-    const rows = readRun(sheet, held) ?? readOlderRun(sheet, held) ?? [];
+    const rows = ofEachSample(reading, readRun(sheet, held)) ?? readOlderRun(sheet, held) ?? [];
     if (recorded(reading)?.kind === "balance") return { sheet, why: gatherWords.leftOut.balance };
     if (rows.length === 0) return { sheet, why: gatherWords.leftOut.noShares };
     const others = formulasNotOwn(reading);
@@ -48,6 +50,13 @@ function setDemoAside(read: readonly Read[], isDemo: readonly boolean[]): readon
     if (hasOwn) return { sheet: one[0]?.sheet ?? "", why: gatherWords.leftOut.demo };
     return one.map((row) => ({ ...row, name: joined(gatherWords.demo, row.name), isDemo: true as const }));
   });
+}
+
+/** Of several samples each has the trust that is its own. */
+function ofEachSample(reading: RangeReading, rows: readonly RunRow[] | undefined): readonly RunRow[] | undefined {
+  const read = rows !== undefined && rows.length > 1 ? readRunSheet(reading) : undefined;
+  if (rows === undefined || read?.is !== "whole" || read.sheet.samples.length !== rows.length) return rows;
+  return rows.map((row, index) => ({ ...row, ownTrust: trustOfSample(read.sheet, reading.sheet, row.trust, index + 1) }));
 }
 
 const isLeftOut = (one: readonly RunRow[] | LeftOut): one is LeftOut => "why" in one;

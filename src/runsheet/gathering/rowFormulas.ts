@@ -70,7 +70,7 @@ export function markOf(run: RunRow, row: number): Expression {
   const { marks } = gatherWords;
   const { volatile } = shares;
   const gone = [fn("ISERROR", heading), marks.gone] as const;
-  if (loss !== undefined) return firstOf([gone, ...lossMarks(trust, loss)], marks.lost(percent(loss.share)));
+  if (loss !== undefined) return firstOf([gone, ...lossMarks(trust, loss, at(row, AT.trust))], marks.lost(percent(loss.share)));
   if (volatile === undefined) return firstOf([gone, [fn("ISERROR", trust), marks.error]], marks.noVapour);
   const [own, z, outside] = [at(row, AT.volatile), at(row, WORK.z), fn("N", at(row, WORK.outside))];
   const plusMinus = fn("N", at(row, AT.plusMinus));
@@ -98,11 +98,11 @@ export function markOf(run: RunRow, row: number): Expression {
 const percent = (share: Expression): Expression => fn("FIXED", reckon(100, "*", fn("N", share)), 2, true);
 
 /** Why the loss of a kind without a vapour share is not simply told. */
-const lossMarks = (trust: Expression, { share }: NonNullable<RunRow["loss"]>): readonly (readonly [Condition, Expression])[] => [
+const lossMarks = (trust: Expression, { share }: NonNullable<RunRow["loss"]>, own: Cell): readonly (readonly [Condition, Expression])[] => [
   [any(fn("ISERROR", trust), fn("ISERROR", share)), gatherWords.marks.error],
   [is(share, "=", resultWords.withheld), gatherWords.marks.lossWithheld],
   [noNumber(share), gatherWords.marks.lossUnfinished],
-  [is(is(trust, "=", resultWords.trusted), "=", false), gatherWords.marks.lossInDoubt(percent(share))],
+  [is(is(own, "=", resultWords.trusted), "=", false), gatherWords.marks.lossInDoubt(percent(share))],
 ];
 
 /** 1 where a row's robust z lies beyond the bound, either way, 0 where it does not; nothing without one. */

@@ -43,6 +43,8 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
 
   const look = async (sheet: string): Promise<void> => {
     const reading = await workbook.readUsed(sheet);
+    // A large sheet takes a while to read: what is told is of the sheet in view.
+    if (sheet !== now.sheet) return;
     const begun = underWay(reading);
     const options = recorded(reading);
     for (const [growth, one] of adds) {

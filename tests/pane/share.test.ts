@@ -5,6 +5,8 @@ import { rulesStillCall } from "../../src/problems/sharedCopyWords";
 import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
 import { StaysPending } from "../../src/problems/sharingProblems";
 import type { OwnFiles } from "../../src/sharing/shareInFile";
+import { otherFormulas } from "../../src/problems/growingProblems";
+import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { NoOwnFile } from "../../src/workbook/NoOwnFile";
 import { WorkbookProblem } from "../../src/workbook/Workbook";
 import { MemoryWorkbook, reading } from "../sharing/MemoryWorkbook";
@@ -57,6 +59,27 @@ describe("share(workbook, wanted)", () => {
         'Made "Tin plain cells" and its record, "Tin record". 1 cell of Retort written in built-in functions, none fixed.',
       ),
     );
+  });
+
+  test("says which formulas of a run sheet are not the sheet's own, and nothing of a whole one, in the workbook and in a file", async () => {
+    const run = { kind: "drying", weighIns: 4, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 2 } as const;
+    const { name, cells } = buildRunSheet(run);
+    const changed = cells.filter(({ formula }) => formula !== undefined)[30]?.cell ?? "";
+    const workbookWith = (others: readonly string[]): MemoryWorkbook =>
+      new MemoryWorkbook(
+        name,
+        cells.map(({ cell, content = null, formula }) =>
+          formula === undefined ? reading(cell, { value: content }) : reading(cell, { formula: others.includes(cell) ? "=1+1" : formula, value: "" }),
+        ),
+      );
+    const asked = { sheet: name, asShown: true } as const;
+    const sentence = `"${name}": ${otherFormulas([changed])}`;
+    expect(sentence).toContain("is not the sheet's own");
+    const inFile = { files: files(async () => made) };
+    for (const way of [{ as: "values" }, { as: "plain" }, { as: "plain", ...inFile }] as const) {
+      expect((await share(workbookWith([changed]), wanted({ ...asked, ...way }))).said.endsWith(sentence)).toBe(true);
+      expect((await share(workbookWith([]), wanted({ ...asked, ...way }))).said).not.toContain("sheet's own");
+    }
   });
 
   test("says of a copy in the workbook which of its rules call Retort, and where that could not be read", async () => {

@@ -34,6 +34,13 @@ const extras: RunSheetOptions[] = [
 ];
 const title = (options: RunSheetOptions): string => JSON.stringify(options).replace(/"kind":|"vessel":"[^"]*",|"intervalMinutes":30,|[{}"]/g, "");
 
+test("the longest formula of the largest sheets leaves room for what is added to it", () => {
+  const largest = { ...usual, weighIns: 60, replicates: 6, readability: 0.001, panZeros: true, temperatures: true, samplesAre: "different" } as const;
+  const counts = { charFirings: 4, ashFirings: 4, receivers: 4, stages: 12 };
+  const lengths = SAMPLE_KINDS.flatMap((kind) => buildRunSheet({ ...largest, ...counts, kind }).cells.map(({ formula = "" }) => formula.length));
+  expect(Math.max(...lengths)).toBeLessThan(7800);
+});
+
 /** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
 const BUILT_IN = [
   ...[

@@ -3,7 +3,7 @@ import { workingWords } from "../../runsheet/words/workingWords";
 import { nameOf } from "./cellNames";
 import { placeName, rangeName } from "./rangeNames";
 import { inWorking } from "./plainText";
-import { isPlace, partsOf } from "../../runsheet/expressions/parts";
+import { isPlace, partsOf, placesIn } from "../../runsheet/expressions/parts";
 import { isError, isTable } from "./Plain";
 import type { SheetCells } from "./RunCells";
 import { evaluate } from "./workOut";
@@ -73,6 +73,8 @@ export class ArithmeticLines {
   /** What a function gives, told in a line of its own. */
   private step(call: Call): string {
     const value = this.valueOf(call);
+    // What is worked out cell by cell has no numbers to put in: its ranges stand among the inputs.
+    if (this.isOfCells(call)) return this.toldOfCells(call, value);
     const [first, second] = call.given;
     const tell = (text: string): string => {
       this.line(`${text} = ${value}`);
@@ -90,11 +92,11 @@ export class ArithmeticLines {
       case "MIN":
         return tell(workingWords.smallest(call.given.map(named), call.given.length));
       case "AVERAGE":
-        return tell(workingWords.mean(named(first)));
+        return tell(workingWords.mean(call.given.map(named)));
       case "STDEV":
-        return tell(workingWords.deviation(named(first)));
+        return tell(workingWords.deviation(call.given.map(named)));
       case "MEDIAN":
-        return tell(workingWords.median(named(first)));
+        return tell(workingWords.median(call.given.map(named)));
       case "SUM":
         // A blank cell counts as 0, which is no sum.
         if (call.given.length === 1 && isPlace(first) && first.kind === "cell") return this.put(first);
@@ -114,7 +116,10 @@ export class ArithmeticLines {
         return tell(workingWords.remainder(named(first), named(second)));
       case "INDEX":
         return isPlace(first) ? tell(workingWords.entry(named(second), this.named(first))) : tell(workingWords.tableEntry(calledIn(first)));
+      case "ISFORMULA":
+        return tell(workingWords.formulaIn(placesIn(call).map((place) => placeName(this.cells, place))));
       case "ROW":
+      case "COLUMN":
         return value;
       default:
         return tell(workingWords.call(call.name, call.given.map(named)));
@@ -135,6 +140,18 @@ export class ArithmeticLines {
   private named(place: Cell | Range): string {
     const name = place.kind === "cell" ? nameOf(this.cells, place) : rangeName(this.cells, place);
     return `${name.text} (${placeName(this.cells, place)})`;
+  }
+
+  /** Whether any part of it is a table that stands nowhere on the sheet. */
+  private isOfCells(call: Call): boolean {
+    if (isOurs(call)) return false;
+    return call.given.some((one) => !isPlace(one) && typeof one === "object" && isTable(evaluate(one, this.cells.at)) && !isOurs(one));
+  }
+
+  private toldOfCells(call: Call, value: string): string {
+    if (isTable(evaluate(call, this.cells.at))) return value;
+    this.line(`${workingWords.cellByCell(placesIn(call).map((place) => placeName(this.cells, place)))} = ${value}`);
+    return value;
   }
 
   private valueOf(expression: Expression): string {
@@ -158,5 +175,8 @@ export class ArithmeticLines {
     for (const part of partsOf(expression)) this.count(part);
   }
 }
+
+/** A table that a function of ours gives, or takes, is told by the name of the function. */
+const isOurs = (one: Expression): boolean => typeof one === "object" && one.kind === "call" && one.name.startsWith("RETORT.");
 
 const calledIn = (one: Expression | undefined): string => (typeof one === "object" && one.kind === "call" ? one.name : "a table");

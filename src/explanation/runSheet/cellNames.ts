@@ -7,6 +7,7 @@ import { cellNameWords } from "../../runsheet/words/cellNameWords";
 import { balanceNameWords } from "../../runsheet/words/balance/balanceMeanings";
 import { balanceWords } from "../../runsheet/words/balance/balanceWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
+import { stageWords } from "../../runsheet/words/stageWords";
 import { isBox, type SheetCells } from "./RunCells";
 
 /** What a cell is called, in the words that are printed on its sheet. */
@@ -72,7 +73,8 @@ function printedName(cells: SheetCells, at: Cell): CellName {
   const beside = column >= columns.reckoned(1, 1).column && column < columns.verdict ? constantAt(cells, row, columns.verdict) : "";
   if (beside !== "") return named(beside, "", sample, own === cellNameWords.grams ? "g" : unitIn(own), block);
   if (planned?.style === "runTotalNumber" || own === "") return named(label, "", sample, unitIn(label), block);
-  return named(own, label, sample, unitIn(own), block);
+  // On a balance check every column of figures is of grams.
+  return named(own, label, sample, unitIn(own) || (isBalance(cells.sheet) ? "g" : ""), block);
 }
 
 /** Right of everything printed a label stands once for its row; what counts of weighings, and their minutes, under a heading. */
@@ -83,7 +85,9 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const isAll = column === columns.elapsed;
   if (column > columns.elapsed) return drawnName(cells, row, column, block);
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
-  if (isAll && !own.includes(cellNameWords.eachAndAll)) return named(sheetWords.elapsed, label, "", unitIn(sheetWords.elapsed), block);
+  const isOfAll = own.includes(cellNameWords.eachAndAll) || own === stageWords.workings.done;
+  // The minutes before the first firing stand beside the heading of its table.
+  if (isAll && !isOfAll) return named(sheetWords.elapsed, isBand(cells, row) ? own : label, "", unitIn(sheetWords.elapsed), block);
   const hasSeveral = options.replicates > 1 && cells.planned(row, columns.working(row, 2).column)?.formula !== undefined;
   const sample = isAll ? cellNameWords.allSamples : hasSeveral && place <= options.replicates ? sheetWords.sample(place) : "";
   if (own === "") return named(sheetWords.workings.corrected, label, sample, "g", block);

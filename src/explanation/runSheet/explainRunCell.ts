@@ -7,7 +7,7 @@ import { checkWords } from "../../runsheet/words/checkWords";
 import { areaNamed } from "../../workbook/areaNamed";
 import type { RunCellExplanation } from "../CellExplanation";
 import { checkAt, nameOf, type CellName } from "./cellNames";
-import { placeName, rangeName } from "./rangeNames";
+import { placeName, plannedPart, rangeName } from "./rangeNames";
 import { conditionText } from "./conditionText";
 import { placesIn } from "../../runsheet/expressions/parts";
 import { expressionOfFormula } from "./expressionOfFormula";
@@ -59,8 +59,8 @@ function workedOut(cells: SheetCells, expression: Expression): { readonly value:
   }
 }
 
-const meaningIn = ({ sheet }: SheetCells, { core }: CellName): Meaning =>
-  sheet.options.kind === "balance" ? balanceMeaningOf(core) : meaningOf(core);
+const meaningIn = ({ sheet }: SheetCells, { core, block }: CellName): Meaning =>
+  sheet.options.kind === "balance" ? balanceMeaningOf(core, block) : meaningOf(core, block);
 
 /** What can be said of a cell without its arithmetic. */
 function plainly(cells: SheetCells, at: Cell, name: CellName, reading: CellReading): RunCellExplanation {
@@ -103,10 +103,13 @@ function inFull(cells: SheetCells, at: Cell, name: CellName, reading: CellReadin
     choices: way.choices.slice(-MOST_CHOICES).map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds })),
     working: showsNothing ? [] : workingOf(cells, at, leaf),
     result: showsNothing ? "" : resultText(cells, at, name, reading),
-    plusMinus: showsNothing ? "" : "plusMinus" in meaning ? (meaning.plusMinus ?? "") : "",
+    plusMinus: hasPlusMinus(reading) ? (meaning.plusMinus ?? "") : "",
     waitsFor: showsNothing && !isNothingFound ? waitsFor(cells, way) : [],
   };
 }
+
+/** A number of its own, or a sentence that names one: what is withheld has none. */
+const hasPlusMinus = ({ value, error }: CellReading): boolean => error === "" && (typeof value === "number" || String(value ?? "").includes("±"));
 
 function inputOf(cells: SheetCells, place: ReturnType<typeof placesIn>[number]): RunCellExplanation["inputs"][number] {
   const from = placeName(cells, place);
@@ -116,8 +119,9 @@ function inputOf(cells: SheetCells, place: ReturnType<typeof placesIn>[number]):
   }
   const { text, unit } = rangeName(cells, place);
   const values: string[] = [];
-  for (let row = place.from.row; row <= place.to.row; row++)
-    for (let column = place.from.column; column <= place.to.column; column++) {
+  const { from: first, to: last } = plannedPart(cells, place);
+  for (let row = first.row; row <= last.row; row++)
+    for (let column = first.column; column <= last.column; column++) {
       const value = cells.at(row, column);
       if (value !== null && value !== "") values.push(plainText(value, unit, cells.planned(row, column)));
     }

@@ -8,5 +8,7 @@ export function holdsWhatIsWorkedOut(worked: Plain, { value, error }: Pick<CellR
   if (error !== "") return false;
   if (typeof worked === "number" && typeof value === "number") return isSameNumber(worked, value);
   if (typeof worked === "string" && typeof value === "string") return worked.replaceAll(",", ".") === value.replaceAll(",", ".");
+  // A formula that gives a blank cell shows 0 in every spreadsheet.
+  if (worked === null && value === 0) return true;
   return (worked ?? "") === (value ?? "");
 }

@@ -8,7 +8,8 @@ import { stageWords } from "../../runsheet/words/stageWords";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { stripWords } from "../../runsheet/words/stripWords";
 import { weighingWords } from "../../runsheet/words/weighingWords";
-import { balanceMeanings } from "../../runsheet/words/balance/balanceMeanings";
+import { balanceMeanings, saysOfCorner } from "../../runsheet/words/balance/balanceMeanings";
+import { balanceWords } from "../../runsheet/words/balance/balanceWords";
 import { coreOf, withoutUnit } from "./cellNames";
 
 const { workings } = sheetWords;
@@ -19,7 +20,9 @@ const [together = "", agreement = ""] = workings.together.split("; ");
 const [start = "", ...crosswise] = workings.start.split("; ");
 const [nextRow = ""] = workings.next.split("; ");
 const { shares } = resultWords;
-const saltWorkings = Object.values(saltWords.workings).flatMap((label) => label.split("; "));
+const [theoryLoss = "", molarMass = ""] = saltWords.workings.theory.split("; ");
+const [equation = "", residueMass = ""] = saltWords.workings.equation.split("; ");
+const [watersByTheory = "", onlyWater = ""] = saltWords.workings.waters.split("; ");
 
 /** What a cell means, by what it is called on the sheet; whatever other kinds of run call the same means the same. */
 const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
@@ -42,7 +45,11 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [shares.leftOnHeating, meaningWords.leftAfterHeating],
       [shares.ofTheory, meaningWords.ofTheory],
       [shares.waters, meaningWords.waters],
-      ...saltWorkings.map((name) => [name, meaningWords.byFormula] as const),
+      [theoryLoss, meaningWords.theoryLoss],
+      ...[molarMass, residueMass].map((name) => [name, meaningWords.molarMass] as const),
+      [equation, meaningWords.equation],
+      [watersByTheory, meaningWords.watersByTheory],
+      [onlyWater, meaningWords.onlyWater],
       [resultWords.plusMinus(1), meaningWords.plusMinus],
       [resultWords.together, meaningWords.together],
       [resultWords.trust, meaningWords.trust],
@@ -110,9 +117,23 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
 // "3: to 350 °C" in the results of staged heating.
 const STAGE = /^\d+: /;
 
-export const meaningOf = (core: string): Meaning => MEANINGS.get(core) ?? (STAGE.test(core) ? meaningWords.stageLost : meaningWords.other);
+const SAYS = withoutUnit(sheetWords.says);
+const GAIN = coreOf(weighingWords.gained(1));
+const headingOf = (heading: (number: number) => string): string => withoutNumber(heading(1));
+const withoutNumber = (heading: string): string => heading.replace(/^\d+ /, "");
+
+/** What a column means in a block where it means something of its own, by the heading of the block without its number. */
+const IN_BLOCK: ReadonlyMap<string, ReadonlyMap<string, Meaning>> = new Map([
+  [headingOf(caughtWords.after), new Map<string, Meaning>([[GAIN, meaningWords.gainOfPart], [SAYS, meaningWords.saysOfPart]])], // prettier-ignore
+  [headingOf(weighingWords.end.heading), new Map<string, Meaning>([[SAYS, meaningWords.saysOfVessel]])],
+]);
+
+/** @param block the heading over it */
+export const meaningOf = (core: string, block: string): Meaning =>
+  IN_BLOCK.get(withoutNumber(block))?.get(core) ?? MEANINGS.get(core) ?? (STAGE.test(core) ? meaningWords.stageLost : meaningWords.other);
 
 const BALANCE: ReadonlyMap<string, Meaning> = new Map(balanceMeanings.map(([name, meaning]) => [withoutUnit(name), meaning]));
 
 /** The same on a balance check, whose headings are its own. */
-export const balanceMeaningOf = (core: string): Meaning => BALANCE.get(core) ?? MEANINGS.get(core) ?? meaningWords.other;
+export const balanceMeaningOf = (core: string, block: string): Meaning =>
+  core === SAYS && block === balanceWords.corners.heading ? saysOfCorner : (BALANCE.get(core) ?? MEANINGS.get(core) ?? meaningWords.other);

@@ -25,7 +25,8 @@ export function rangeName(cells: SheetCells, of: Range): CellName {
   const [one, other] = [nameOf(cells, from), nameOf(cells, to)];
   const between = (first: string, last: string): string =>
     first === last || last === "" ? first : cellNameWords.fromTo(uncapitalised(first), uncapitalised(last));
-  const samples = between(one.sample, other.sample.replace(cellNameWords.sample, ""));
+  // What begins in a cell of no sample, as a row with its clock does, is of them all.
+  const samples = one.sample === "" ? "" : between(one.sample, other.sample.replace(cellNameWords.sample, ""));
   const sample = one.sample === other.sample ? one.sample : samples;
   if (one.core === other.core) return { ...one, text: joinedName(one.core, between(one.row, other.row), sample) };
   const rows = between(one.row === "" ? one.core : one.row, other.row === "" ? other.core : other.row);

@@ -1,13 +1,11 @@
-import { growthUnderWay, grownBy } from "../../problems/growingProblems";
+import { growthUnderWay, grownBy, otherFormulas } from "../../problems/growingProblems";
 import { growRunSheet, mendRunSheet } from "../../runsheet/growing/growRunSheet";
 import { calledOn, GROWTHS, hasUseFor, type Growth } from "../../runsheet/growing/growths";
 import { recorded, underWay } from "../../runsheet/growing/record";
+import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
-
-// The record of what a sheet was made with stands in the first row, however many samples it has columns for.
-const FIRST_ROW = "A1:Z1";
 
 const addOne = (growth: keyof typeof grownBy): string => `Add a ${grownBy[growth].one}`;
 
@@ -16,6 +14,7 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
   const messages = new Messages();
   const now = { sheet: "" };
   const broken = element("p", { class: "hint" });
+  const others = element("p", { class: "other-formulas", role: "status" });
   const done = async (work: (sheet: string) => Promise<string>): Promise<string> => {
     try {
       const said = await work(now.sheet);
@@ -37,12 +36,15 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
     "div",
     { class: "grow", role: "group", "aria-label": "Let the sheet follow the run", hidden: true },
     element("div", { class: "grow-buttons" }, ...adds.values(), mend),
+    others,
     broken,
     messages.region,
   );
 
   const look = async (sheet: string): Promise<void> => {
-    const reading = await workbook.read(sheet, FIRST_ROW);
+    const reading = await workbook.readUsed(sheet);
+    // A large sheet takes a while to read: what is told is of the sheet in view.
+    if (sheet !== now.sheet) return;
     const begun = underWay(reading);
     const options = recorded(reading);
     for (const [growth, one] of adds) {
@@ -50,6 +52,9 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
       if (options !== undefined) one.textContent = addOne(calledOn(options, growth));
     }
     broken.textContent = begun === undefined ? "" : growthUnderWay;
+    const said = otherFormulas(formulasNotOwn(reading));
+    // A live region is written only when its words change, so that nothing is announced twice.
+    if (others.textContent !== said) others.textContent = said;
     block.hidden = false;
   };
   /**

@@ -8,6 +8,7 @@ export interface Meaning {
 
 const DIFFERENCE = "Difference of two weighings in one vessel, so that the vessel cancels.";
 const MASS_SHARES = "Shares by mass, as in ISO 18134 and EN 13183-1 for moisture and ISO 18123 for volatile matter.";
+const STAGE_SHARES = "Share by mass of the dry sample, from differences of two weighings in one vessel.";
 const BY_ITS_CHECK = "Own convention: the sheet marks what its checks put in doubt.";
 const WEIGHING_ALONE =
   "The ± covers the weighings alone: 2 u, two standard uncertainties, about 95 %. Of products it holds too how far typed percentages may be off. It holds nothing of how samples differ or stand for the heap.";
@@ -21,6 +22,10 @@ export const meaningWords = {
       "What the empty vessel weighs more than at the start: scale, or something left inside, which cannot be told apart. It is taken off what stayed, and the ± reaches from none of it to all of it.",
     source: DIFFERENCE,
   },
+  gainOfPart: {
+    about: "What this part of the apparatus weighs more after the fire than before it: what it caught. Below 0 it lost something.",
+    source: DIFFERENCE,
+  },
   dry: { about: "The sample without its vessel once it is shown dry; blank until then.", source: DIFFERENCE },
   char: { about: "What is left after the latest firing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
   ash: { about: "What is left after the latest ashing, without the vessel as it was then, shown finished or not.", source: DIFFERENCE },
@@ -29,10 +34,13 @@ export const meaningWords = {
   volatile: { about: "What left as vapour on charring, as a share of the dry sample.", source: MASS_SHARES },
   charYield: { about: "What stayed as char, as a share of the dry sample.", source: MASS_SHARES },
   charYieldAshFree: { about: "Char less its ash over dry sample less its ash.", source: MASS_SHARES },
-  ashShare: { about: "Ash as a share of the dry sample.", source: MASS_SHARES },
+  ashShare: { about: "Ash as a share of the dry sample.", source: "Share by mass, as in ISO 18122 for ash of solid biofuels." },
   beforeHeating: { about: "What goes into the fire, without its vessel: as weighed in, or dried of its surface water.", source: DIFFERENCE },
   leftAfterHeating: { about: "What is left after the latest heating, without the vessel as it was then.", source: DIFFERENCE },
-  lossOnHeating: { about: "What was lost on heating, as a share of what went into the fire.", source: DIFFERENCE },
+  lossOnHeating: {
+    about: "What was lost on heating, as a share of what went into the fire.",
+    source: "Share by mass, from differences of two weighings in one vessel; the scale found on the vessel at the end is taken off what stayed.",
+  },
   ofTheory: {
     about: "The loss over what theory allows: a purity if all of it changed, or how far it changed if it was pure.",
     source: "Conservation of each element, as RETORT.THEORETICALLOSS; other things that left with it make it read high.",
@@ -41,9 +49,25 @@ export const meaningWords = {
     about: "Waters lost for one formula of what stays, where nothing but water leaves.",
     source: "n = w / (1 - w) × M(residue) / M(water), w the loss; atomic weights CIAAW 2021. Adsorbed water counts as crystal water.",
   },
-  byFormula: {
-    about: "What follows from the formulas alone.",
-    source: "Conservation of each element, as RETORT.THEORETICALLOSS and RETORT.MOLARMASS; their own explanations stand below.",
+  theoryLoss: {
+    about: "The share of its mass that the salt or mineral loses when all of it turns into what stays, by the formulas alone.",
+    source: "Conservation of each element, as RETORT.THEORETICALLOSS; its own explanation stands below.",
+  },
+  molarMass: {
+    about: "Grams of one mole of the formula typed.",
+    source: "Sum of the atomic weights, CIAAW 2021, as RETORT.MOLARMASS; its own explanation stands below.",
+  },
+  equation: {
+    about: "What becomes of the salt or mineral, balanced from the two formulas.",
+    source: "Conservation of each element, as RETORT.THEORETICALLOSS; its own explanation stands below.",
+  },
+  watersByTheory: {
+    about: "Waters that leave for one formula of what stays, taken from the theoretical loss as if water alone left.",
+    source: "n = w / (1 - w) × M(residue) / M(water), w the theoretical loss; atomic weights CIAAW 2021.",
+  },
+  onlyWater: {
+    about: "1 where n by theory comes out as whole sixths, as it does where water alone leaves; 0 where it does not, and then no n is told.",
+    source: "Own convention: waters in formulas are whole, halves, thirds or sixths.",
   },
   plusMinus: {
     about: "How far this share may be off by weighing alone.",
@@ -72,6 +96,14 @@ export const meaningWords = {
   says: {
     about: "What the sheet makes of this row.",
     source: "The criterion and limit of the settings; two display steps are ASTM D4442 method A. A gain counts when two weighings do not explain it.",
+  },
+  saysOfPart: {
+    about: "What the boxes of this row come to, or what is still missing in it.",
+    source: "Sum of the differences of two weighings over the samples; a loss counts when two weighings do not explain it.",
+  },
+  saysOfVessel: {
+    about: "Whether the empty vessel weighs what it did at the start.",
+    source: "A difference counts when two weighings do not explain it: GUM (JCGM 100:2008), 6.3.3, for the factor 2.",
   },
   takenOff: {
     about: "What is taken off each weighing of this row: the middle of the zeros before and after.",
@@ -108,7 +140,7 @@ export const meaningWords = {
   },
   stagesTold: {
     about: "In which stage most was lost, by the first sample, and how much of its dry weight that was.",
-    source: MASS_SHARES,
+    source: STAGE_SHARES,
   },
   theoryTold: {
     about:
@@ -135,20 +167,32 @@ export const meaningWords = {
     about: "Since which weighing nothing more left, or why that cannot be told.",
     source: "The criterion and limit of the settings, judged by RETORT.CONSTANTWEIGHT; two display steps are ASTM D4442 method A.",
   },
-  vessel: { about: "The empty vessel that counts: 0 where the balance was tared with it.", source: DIFFERENCE },
-  counted: { about: "The weighing that counts: as read, less the balance's zero where that was read.", source: DIFFERENCE },
+  vessel: {
+    about: "The empty vessel that counts: as weighed, less the balance's zero where that was read; 0 where the balance was tared with it.",
+    source: "A tared balance shows what is in the vessel alone, so that nothing is taken off.",
+  },
+  counted: {
+    about: "The weighing that counts: as read, less the balance's zero where that was read.",
+    source: "A zero that is off shifts every reading by as much; where it was not read, it is taken to cancel between two weighings.",
+  },
   firedVessel: {
     about: "The vessel as it was while this was weighed: with the scale found at the end, or half of it in between.",
     source: "Own convention: scale is taken to grow evenly with the firings.",
   },
-  before: { about: "The weighing that the first firing is held against.", source: DIFFERENCE },
+  before: {
+    about: "The weighing that the first firing is held against: what went into it, and its vessel.",
+    source: "Sum of the two, so that what the first firing took away is a difference of two weighings in one vessel.",
+  },
   elapsed: {
     about:
       "Minutes since round 1, or held at temperature so far, of ash on from its char; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
   weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
-  contradiction: { about: "What cannot be in this sample's weights, by more than two readings explain.", source: DIFFERENCE },
+  contradiction: {
+    about: "What cannot be in this sample's weights, by more than two readings explain; blank while nothing contradicts.",
+    source: "Conservation of mass: what is heated only loses. How far apart two weights are taken for kilograms or milligrams is our own bound.",
+  },
   inUse: { about: "Samples with a vessel or any weight.", source: "Own convention." },
   absent: {
     about: "1 where a verdict is missing because the spreadsheet does not know Retort's functions: then nothing is judged.",
@@ -199,10 +243,10 @@ export const meaningWords = {
   unaccounted: { about: "What was fed and not found again, as a share of the dry feed, where the gas was measured.", source: LEDGER },
   closure: { about: "What was found over what was fed, where the gas was measured.", source: LEDGER },
   stagesDone: { about: "How many stages each sample was weighed after; all of them once the run is over, 0 before.", source: "Own convention." },
-  stageLeft: { about: "What is left after this stage, as a share of the dry sample; scale on the vessel is taken off.", source: MASS_SHARES },
-  stageLost: { about: "What left in this stage, as a share of the dry sample.", source: MASS_SHARES },
-  lostInAll: { about: "What left in all stages together, as a share of the dry sample.", source: MASS_SHARES },
-  leftAtEnd: { about: "What is left after the latest stage: in g in the table, as a share of the dry sample in the results.", source: MASS_SHARES },
+  stageLeft: { about: "What is left after this stage, as a share of the dry sample; scale on the vessel is taken off.", source: STAGE_SHARES },
+  stageLost: { about: "What left in this stage, as a share of the dry sample.", source: STAGE_SHARES },
+  lostInAll: { about: "What left in all stages together, as a share of the dry sample.", source: STAGE_SHARES },
+  leftAtEnd: { about: "What is left after the latest stage: in g in the table, as a share of the dry sample in the results.", source: STAGE_SHARES },
   note: { about: "What the figures above rest on, or what is wrong with what was given.", source: "Own convention." },
   beside: { about: "What follows from the boxes of this row, in words.", source: "Own convention." },
   typedOver: {

@@ -5,9 +5,9 @@ export const workingWords = {
   largest: (of: readonly string[], count: number): string => (count === 2 ? `the larger of ${of[0]} and ${of[1]}` : `the largest of ${several(of)}`),
   smallest: (of: readonly string[], count: number): string =>
     count === 2 ? `the smaller of ${of[0]} and ${of[1]}` : `the smallest of ${several(of)}`,
-  mean: (of: string): string => `mean of ${of}`,
-  deviation: (of: string): string => `standard deviation of ${of}`,
-  median: (of: string): string => `median of ${of}`,
+  mean: (of: readonly string[]): string => `mean of ${several(of)}`,
+  deviation: (of: readonly string[]): string => `standard deviation of ${several(of)}`,
+  median: (of: readonly string[]): string => `median of ${several(of)}`,
   sum: (of: readonly string[]): string => `sum of ${several(of)}`,
   count: (of: readonly string[]): string => `how many are filled of ${several(of)}`,
   countIf: (of: string, wanted: string): string => `how many say ${wanted} of ${of}`,
@@ -18,5 +18,7 @@ export const workingWords = {
   entry: (place: string, of: string): string => `number ${place} of ${of}`,
   tableEntry: (name: string): string => `from the table that ${name} gives`,
   call: (name: string, given: readonly string[]): string => `${name}(${given.join(", ")})`,
+  cellByCell: (places: readonly string[]): string => `worked out cell by cell from ${several(places)}`,
+  formulaIn: (places: readonly string[]): string => `a formula in ${several(places)}, 1 for yes`,
   written: (number: string): string => `written ${number}`,
 } as const;

@@ -8,6 +8,7 @@ import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/cell
 import { cell } from "../../../src/runsheet/expressions/Expression";
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
 import { runSheet } from "../../../src/runsheet/sheet/RunSheet";
+import { saysOfCorner } from "../../../src/runsheet/words/balance/balanceMeanings";
 import { meaningWords } from "../../../src/runsheet/words/meaningWords";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { filledKinds, type FilledSheet } from "../../runsheet/filledKinds";
@@ -67,6 +68,27 @@ test.each([
   ).toBe(name);
 });
 
+test.each([
+  ["run of staged heating, three samples", /^stages weighed, and all of them when over, all samples$/, meaningWords.stagesDone],
+  ["run of a salt, two samples", /^theoretical loss$/, meaningWords.theoryLoss],
+  ["run of a salt, two samples", /^g\/mol (before|of what stays)$/, meaningWords.molarMass],
+  ["run of a salt, two samples", /^equation$/, meaningWords.equation],
+  ["run of a salt, two samples", /^n by theory$/, meaningWords.watersByTheory],
+  ["run of a salt, two samples", /^1: only water leaves$/, meaningWords.onlyWater],
+  ["run with liquids caught, gas by difference", /^gain, (tube and lid|trap|receiver \d), sample \d$/, meaningWords.gainOfPart],
+  ["run with liquids caught, gas by difference", /^what the sheet says, (tube and lid|trap|receiver \d)$/, meaningWords.saysOfPart],
+  ["run with liquids caught, gas by difference", /^gain, empty vessel again, sample \d$/, meaningWords.gain],
+  ["run of a salt, two samples", /^what the sheet says, empty vessel again$/, meaningWords.saysOfVessel],
+  ["balance check", /^what the sheet says, back left$/, saysOfCorner],
+] as const)("on a %s the cell called %s is told by itself", async (kind, name, { about, source }) => {
+  const sheet = await filledKinds[kind]?.();
+  if (sheet === undefined) throw new Error(`no ${kind}`);
+  const found = (await everyCell(sheet)).filter(({ of }) => name.test(of.name));
+  sheet.close();
+  expect(found.length).toBeGreaterThan(0);
+  expect(found.map(({ of }) => [of.about, of.source])).toEqual(found.map(() => [about, source]));
+});
+
 describe.each(Object.keys(filledKinds))("every calculated cell of a %s", (kind) => {
   let sheet: FilledSheet;
   let every: readonly Explained[];
@@ -90,6 +112,18 @@ describe.each(Object.keys(filledKinds))("every calculated cell of a %s", (kind) 
     expect(head.map(([cell]) => cell)).toEqual(expect.arrayContaining(["D1", "A2", "A3", "A4", "A5"]));
     expect(head.find(([cell]) => cell === "A5")?.[1]).toBe(LAST_LINES[kind]);
     expect(every.some(({ of }) => of.about === meaningWords.openly.about)).toBe(false);
+  });
+
+  it("puts a number into every line, and gives each name and each source its own cell", () => {
+    const lines = every.flatMap(({ of }) => of.working);
+    expect(lines.filter((line) => line.includes("…") || /\b(ISNUMBER|ISTEXT|ISFORMULA|COLUMN|ROW)\(/.test(line))).toEqual([]);
+    const named = every.flatMap(({ of }) => [of.name, ...of.inputs.map(({ name }) => name)]);
+    expect(named.filter((name) => /,\s+to \d|,\s*,|\s\s|^elapsed, \d weighed/.test(name))).toEqual([]);
+    // What is withheld has no ± to explain.
+    const withoutAny = every.filter(
+      ({ reading, of }) => of.plusMinus !== "" && typeof reading.value !== "number" && !String(reading.value).includes("±"),
+    );
+    expect(withoutAny.map(({ reading }) => reading.cell)).toEqual([]);
   });
 
   it("has working lines that are right, and the last of a number is what the cell shows", () => {

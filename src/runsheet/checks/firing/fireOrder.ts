@@ -1,4 +1,4 @@
-import { any, anyWhere, notNumber, product, sum, when } from "../../expressions/choices";
+import { all, any, anyWhere, notNumber, product, sum, when } from "../../expressions/choices";
 import { cell, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { lastRowWhere } from "../../formulas/cellsNamed";
 import { CLOCK } from "../../sheet/Columns";
@@ -29,8 +29,8 @@ export const column = ({ rows: { fire }, fire: inRow }: Fired, name: FireColumn,
 
 interface Before {
   readonly time: Expression;
-  /** With its date, nothing where that is not known. */
-  readonly dated: Expression;
+  /** A bare time with the date that it has by other cells, 0 where that is not known; undefined where no other cell has it. */
+  readonly dated?: Expression;
 }
 
 function lastRound({ drying, columns, options, working }: RunSheet): Before | undefined {
@@ -47,14 +47,16 @@ function lastOpened(table: Fired | undefined): Before | undefined {
   if (table === undefined) return undefined;
   const opened = column(table, "opened");
   const place = fn("MAX", 1, reckon(lastRowWhere(fn("ISNUMBER", opened), opened), "-", reckon(fn("ROW", opened.from), "-", 1)));
-  const time = fn("INDEX", opened, place);
-  return { time, dated: time };
+  return { time: fn("INDEX", opened, place) };
 }
 
 /** The first firing lit against what was done before it. */
 function firstFire(table: Fired, { time, dated }: Before): Step {
   const { lit } = table.fire(table.rows.fire.first);
-  const bound = when(is(lit, "<", 1), when(is(time, "<", 1), time, 0), when(is(time, "<", 1), dated, time));
+  const isOfAnyDay = all(is(lit, "<", 1), is(time, ">=", 1));
+  const isWithoutItsDate = all(is(lit, ">=", 1), is(time, "<", 1));
+  const alike = when(isOfAnyDay, 0, time);
+  const bound = dated === undefined ? alike : when(isWithoutItsDate, dated, alike);
   return step(when(is(fn("COUNT", lit, time), "=", 2), is(lit, "<", bound), false), words.firedBefore(fn("ROW", lit)));
 }
 

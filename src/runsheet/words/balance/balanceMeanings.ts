@@ -13,6 +13,8 @@ const { rounds, corners, performance, workings } = balanceWords;
 const READINGS = "Difference of readings of one balance.";
 const SHEWHART =
   "Prediction interval of one more round, t s sqrt(1 + 1/n) of the n rounds before (Hahn and Meeker 1991, ch. 4; ISO 16269-8, from memory), for 1 in 20 and 1 in 370 as Shewhart's limits, at least one and two display steps.";
+const CHART_LINES =
+  "Two standard deviations on either side of the mean, as the warning lines of Shewhart's charts; that it is one step at least is our own convention.";
 const SPREAD = "Mean and standard deviation of the readings (GUM, JCGM 100:2008, 4.2).";
 const OF_BIAS =
   "Root of the sum of squares of t s / sqrt(n), Student's t at 95 % with n - 1 degrees of freedom; rounding, 2 d sqrt(2 / 12) for the display step d; and the weight's own ±.";
@@ -59,8 +61,14 @@ export const balanceMeanings: readonly (readonly [name: string, meaning: Meaning
     "change two explain",
     { about: "The change that two readings explain by themselves: 2 sqrt(2) s, at least two display steps.", source: meaningWords.explained.source },
   ],
-  ...workings.limits.split("; ").map((name) => [name, { about: "An end of a line in the chart: the mean of all rounds, and 2 s, at least one step, below or above it.", source: SHEWHART }] as const), // prettier-ignore
+  ...workings.limits.split("; ").map((name) => [name, { about: "An end of a line in the chart: the mean of all rounds, and 2 s, at least one step, below or above it.", source: CHART_LINES }] as const), // prettier-ignore
 ];
+
+/** What the sheet says beside a place of the pan, which no history foretells. */
+export const saysOfCorner: Meaning = {
+  about: "Whether this place reads as the centre does, by the change that two readings explain.",
+  source: "GUM (JCGM 100:2008), 6.3.3, for the factor 2: a difference of two readings beyond 2 sqrt(2) s is real.",
+};
 
 /** What each check of a balance check looks at. */
 export const balanceCheckMeanings: Readonly<Record<BalanceCheck, string>> = {

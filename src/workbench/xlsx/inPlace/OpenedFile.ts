@@ -21,6 +21,8 @@ const MOVES = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|m
 
 /** A file that is open in the grid, with everything in it that the grid does not show. */
 export class OpenedFile {
+  /** Those that came with the file, readable or not. */
+  readonly formulas: ReadonlySet<string>;
   private readonly names: string;
   private readonly moved = new Set<string>();
   private readonly stop: { dispose(): void };
@@ -32,6 +34,7 @@ export class OpenedFile {
     /** What of the file is not shown, each in words; a file written anew does not have it. */
     readonly notShown: readonly string[],
   ) {
+    this.formulas = new Set(states.flatMap(({ cells }) => [...cells.values()].map(({ formula }) => formula)));
     this.names = JSON.stringify(namesIn(engine));
     this.stop = engine.api.addEvent(engine.api.Event.CommandExecuted, ({ id, params }) => {
       if (MOVES.test(id)) this.moved.add((params as { readonly subUnitId?: string } | undefined)?.subUnitId ?? "");
@@ -108,6 +111,7 @@ export class OpenedFile {
     const byCapitals = new Map([...renamed].map(([old, name]) => [old.toUpperCase(), name]));
     const around = {
       names: namesForSeveral(namesIn(this.engine)),
+      fromFile: this.formulas,
       from1904: await file.countsFrom1904(),
       renamed: (formula: string): string => (byCapitals.size === 0 ? formula : `=${withSheetsRenamed(formula.replace(/^=/, ""), byCapitals)}`),
     };
@@ -130,7 +134,7 @@ export class OpenedFile {
   private async addSheets(file: WorkbookPackage, now: readonly SheetState[]): Promise<void> {
     const added = now.filter(({ id }) => !this.states.some((state) => state.id === id));
     if (added.length === 0) return;
-    await file.addSheetsOf(await sheetsFile(this.engine, new Set(added.map(({ id }) => id))));
+    await file.addSheetsOf(await sheetsFile(this.engine, this.formulas, new Set(added.map(({ id }) => id))));
     for (const { id, name } of added) await addCharts(file, name, chartsOn(this.engine, id));
   }
 }

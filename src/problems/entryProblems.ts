@@ -1,4 +1,4 @@
-import { plainNumber } from "./quoted";
+import { plainNumber, quoted } from "./quoted";
 
 const STAYS = "The cell stays as it was.";
 
@@ -25,3 +25,18 @@ export const wordBeyondCell = (characters: number, most: number): string =>
 
 /** Nothing of what was copied goes in, so that no cell holds half of it. */
 export const nothingPasted = (why: string): string => `Nothing was pasted. ${why.replace(/^Not entered: t/, "T").replace(/^Not entered: a/, "A")}`;
+
+/** @param instead what to type, where that can be told */
+export const formulaUnread = (formula: string, instead: string | undefined): string =>
+  `${quoted(formula)} cannot be read as a formula. ${
+    instead === undefined
+      ? "Check its brackets, operators, commas, quotation marks and cell names, and type it again."
+      : `Type ${instead} instead: decimals take a point here, arguments a comma between them, texts straight quotation marks.`
+  }`;
+
+/** @param cell "B7" @param why as above */
+export const unreadInCell = (cell: string, why: string): string => `${cell}: ${why} It would be saved as text.`;
+
+/** Said after a file is saved. @param cells "Sheet1!B7" */
+export const savedAsText = (cells: readonly string[]): string =>
+  ` What cannot be read as a formula was saved as text: ${cells.join(", ")}. Look there, and type it again.`;

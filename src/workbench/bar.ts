@@ -1,4 +1,5 @@
 import { CommandType } from "@univerjs/core";
+import { savedAsText } from "../problems/entryProblems";
 import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
 import { download } from "../pane/download";
 import type { GridEngine } from "../workbook/grid/GridEngine";
@@ -10,6 +11,7 @@ import type { KeptFormulas } from "./xlsx/kept/KeptFormulas";
 import { enterEdit } from "./grid/cellEditing";
 import type { OpenedFile } from "./xlsx/inPlace/OpenedFile";
 import { typedContent } from "./typedContent";
+import { unreadAsText } from "./unreadAsText";
 import type { SavedContent } from "./unsaved/SavedContent";
 
 interface BarElements {
@@ -70,25 +72,27 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
   const save = async (): Promise<string> => {
     enterEdit(engine);
     const { saveXlsx } = await fileCode();
-    const content = typedContent(engine);
     // A copy from the browser may have come in place of the file's sheets.
     if (opened?.file.isOpen() !== true) opened = undefined;
+    const asText = unreadAsText(engine, opened?.file.formulas ?? new Set());
+    const saidToo = asText.length === 0 ? "" : savedAsText(asText);
+    const content = typedContent(engine);
     const inPlace = await opened?.file.saved();
     if (opened === undefined || inPlace === undefined) {
       download(FILE_NAME, await saveXlsx(engine));
       saved.set(content);
-      return `Saved ${FILE_NAME}.`;
+      return `Saved ${FILE_NAME}.${saidToo}`;
     }
     const { file: openedFile, name } = opened;
     const isWhole = "content" in inPlace;
     const lost = [...openedFile.notShown, ...keptInWords(openedFile.kept)];
     if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), lost))) throw new WorkbookProblem(notWrittenAnew(name));
-    const bytes = isWhole ? inPlace.content : await saveXlsx(engine);
+    const bytes = isWhole ? inPlace.content : await saveXlsx(engine, openedFile.formulas);
     download(isWhole ? name : FILE_NAME, bytes);
     doubts.kept = isWhole ? openedFile.kept : undefined;
     opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
     saved.set(content);
-    return [`Saved ${isWhole ? name : FILE_NAME}.`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
+    return [`Saved ${isWhole ? name : FILE_NAME}.${saidToo}`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
   };
   const mayReplace = async (by: string): Promise<boolean> => {
     enterEdit(engine);
@@ -111,8 +115,9 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
   const wholeFile = async (): Promise<Uint8Array<ArrayBuffer>> => {
     enterEdit(engine);
     const { saveXlsx } = await fileCode();
-    const inPlace = opened?.file.isOpen() === true ? await opened.file.saved() : undefined;
-    return inPlace !== undefined && "content" in inPlace ? inPlace.content : saveXlsx(engine);
+    const from = opened?.file.isOpen() === true ? opened.file : undefined;
+    const inPlace = await from?.saved();
+    return inPlace !== undefined && "content" in inPlace ? inPlace.content : saveXlsx(engine, from?.formulas);
   };
   openFile.onclick = () => file.click();
   file.onchange = () => {

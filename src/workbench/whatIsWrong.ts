@@ -12,6 +12,7 @@ import { findCalls } from "../sharing/findCalls";
 import { cellArea, covers } from "../workbook/cellArea";
 import { isBeyondGrid, LONGEST_FORMULA, MOST_NESTED, MOST_OPERATORS } from "../workbook/grid/nesting";
 import type { CellAddress, CellReading } from "../workbook/Workbook";
+import { isUnread, whyUnread } from "./unreadFormula";
 
 /** The sentence on what is wrong in a cell, "" where nothing is known to be. */
 export function whatIsWrong(cell: CellReading, sheet: string): string {
@@ -20,6 +21,7 @@ export function whatIsWrong(cell: CellReading, sheet: string): string {
   if (isBeyondGrid(cell.formula)) return formulaBeyondGrid(MOST_NESTED, MOST_OPERATORS, LONGEST_FORMULA);
   const mistyped = findCalls(cell.formula).find(({ argumentTexts }) => argumentTexts.some(hasSemicolons));
   if (mistyped !== undefined) return semicolonsBetween(`${NAMESPACE}.${mistyped.name}`).message;
+  if (isUnread(cell.formula) && cell.formula !== "") return whyUnread(cell.formula);
   const onNames = nameNotes(cell.formula, cell.error).join(" ");
   return cell.message || onNames || (gridErrorNote(cell.error) ?? "");
 }

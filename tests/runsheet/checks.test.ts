@@ -179,6 +179,9 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["no time for round 1", clocks(null, clock(9, 30)), "? B12 is blank: without the time of round 1 no time counts. Type it: 9:30."],
     // 0.30 of a day is 7:12
     ["0.30 for 0:30", clocks(clock(23, 30), clock(0), 0.3), "? B14 reads 7:12. If 0.30 was typed, type 0:30 with a colon."],
+    ["0.90 in round 1", clocks(0.9, clock(1, 0)), "? B12 reads 21:36. If 0.90 was typed, type the time with a colon."],
+    ["0.59 in round 1", clocks(0.59, clock(1, 0)), "? B12 reads 14:09. If 0.59 was typed, type 0:59 with a colon."],
+    ["0.60 in round 1", clocks(0.6, clock(1, 0)), "? B12 reads 14:24. If 0.60 was typed, type the time with a colon."],
     ["0.30 in round 1", clocks(0.3, clock(1, 0)), "? B12 reads 7:12. If 0.30 was typed, type 0:30 with a colon."],
     ["7:12 as planned", clocks(clock(6, 42), clock(7, 12), clock(7, 42)), FINE],
     ["noon, a quarter", clocks(clock(9), 0.5), FINE],

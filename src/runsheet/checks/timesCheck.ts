@@ -21,6 +21,8 @@ const QUARTER_MORE = 4;
 // A hundredth of a day is no time that people weigh at, but for the quarters; 0.30 typed for 0:30 is 7:12.
 const TYPED_DECIMALS = 100;
 const QUARTERS = 4;
+// Between 0.59 and 0.60, the first that cannot be minutes.
+const MOST_DECIMALS = 0.595;
 const ROUNDING_PER_MILLION = 1_000_000;
 
 /** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number, those of firings on any sheet. */
@@ -144,5 +146,6 @@ const clocksOf = ({ rows: { fire }, fire: inRow }: Fired): Range[] => [
 const farOff = (name: Expression, minutes: Expression, planned: Expression): Expression =>
   words.farOff(name, fn("INT", reckon(minutes, "/", MINUTES_PER_HOUR)), fn("ROUND", fn("MOD", minutes, MINUTES_PER_HOUR), 0), planned);
 
-/** "0:30" of 0.30: what the decimals mean when they are read as minutes of the first hour. */
-const meantBy = (value: Expression): Expression => joined("0:", fn("RIGHT", fn("FIXED", value, 2, true), 2));
+/** "0:30" of 0.30: what the decimals mean when they are read as minutes of the first hour; no time for 0.90, which has none. */
+const meantBy = (value: Expression): Expression =>
+  when(is(value, "<", MOST_DECIMALS), joined("0:", fn("RIGHT", fn("FIXED", value, 2, true), 2)), "the time");

@@ -10,6 +10,8 @@ import { boundEntries } from "./boundEntries";
 import { focusCells } from "./cellEditing";
 import { takeCurrentSuggestions } from "./currentSuggestions";
 import { nameControls } from "./nameControls";
+import { pasteText } from "./pasteText";
+import { tellUnread } from "./tellUnread";
 import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
 /**
@@ -44,6 +46,9 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   drawChoicesWhole(injector);
   takeCurrentSuggestions(engine);
   boundEntries(engine, container, say);
+  tellUnread(engine, say);
+  // Behind what measures the text.
+  pasteText(engine, container);
 }
 
 /** Dark where the page is: the engine draws every colour of a sheet, its own or a cell's, turned about in lightness. */

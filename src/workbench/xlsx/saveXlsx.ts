@@ -16,6 +16,7 @@ import { WorkbookPackage } from "../../xlsx/package/WorkbookPackage";
 import { fileRule } from "./fileRule";
 import { conditional, footerOf, headerOf, pageSetup } from "../../xlsx/planned/filePage";
 import { textForLibrary } from "../../xlsx/planned/textForLibrary";
+import { isUnread } from "../unreadFormula";
 import { plansOf } from "./plansOf";
 import { fileStyle } from "./fileStyle";
 import { storedFormula } from "../../xlsx/formulas/storedFormula";
@@ -32,14 +33,16 @@ type Looks = IWorkbookData["styles"];
 interface Shared {
   readonly looks: Looks;
   readonly names: NamesForSeveral;
+  readonly fromFile: ReadonlySet<string>;
 }
 
 /**
  * The workbook as an .xlsx file: cell formulas under their stored names with the values they show, looks, widths, entry
  * rules, merged cells, names and frozen rows. A spill becomes an array formula of fixed size; the file library can write no other.
+ * @param fromFile formulas that came with a file; of any other one that cannot be read the text is written
  */
-export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuffer>> {
-  const file = await WorkbookPackage.of(await sheetsFile(engine));
+export async function saveXlsx(engine: GridEngine, fromFile: ReadonlySet<string> = new Set()): Promise<Uint8Array<ArrayBuffer>> {
+  const file = await WorkbookPackage.of(await sheetsFile(engine, fromFile));
   for (const sheet of engine.book.getSheets()) await addCharts(file, sheet.getSheetName(), chartsOn(engine, sheet.getSheetId()));
   return file.bytes();
 }
@@ -48,13 +51,13 @@ export async function saveXlsx(engine: GridEngine): Promise<Uint8Array<ArrayBuff
 export const chartsOn = (engine: GridEngine, id: string): readonly PlannedChart[] =>
   plansOf(engine.book.getSheetBySheetId(id)?.getSheet().getConfig() ?? {}).charts ?? [];
 
-/** Some sheets of the workbook as a file without charts. @param only their own ids in the grid; left out for all */
-export async function sheetsFile(engine: GridEngine, only?: ReadonlySet<string>): Promise<Uint8Array<ArrayBuffer>> {
+/** Some sheets of the workbook as a file without charts. @param fromFile as above @param only their own ids in the grid; left out for all */
+export async function sheetsFile(engine: GridEngine, fromFile: ReadonlySet<string>, only?: ReadonlySet<string>): Promise<Uint8Array<ArrayBuffer>> {
   const { Workbook } = await fileLibrary();
   await engine.settled();
   const file = new Workbook();
   const snapshot = engine.book.save();
-  const shared: Shared = { looks: snapshot.styles, names: namesForSeveral(namesIn(engine)) };
+  const shared: Shared = { looks: snapshot.styles, names: namesForSeveral(namesIn(engine)), fromFile };
   for (const sheet of engine.book.getSheets()) {
     const data = snapshot.sheets[sheet.getSheetId()];
     if (data !== undefined && only?.has(sheet.getSheetId()) !== false) writeSheet(engine, file, sheet, data, shared);
@@ -63,7 +66,7 @@ export async function sheetsFile(engine: GridEngine, only?: ReadonlySet<string>)
   return new Uint8Array(await file.xlsx.writeBuffer());
 }
 
-function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, { looks, names }: Shared): void {
+function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, data: Partial<IWorksheetData>, shared: Shared): void {
   const { ySplit = 0, xSplit = 0 } = data.freeze ?? {};
   const plans = plansOf(data);
   const showGridLines = data.showGridlines !== BooleanNumber.FALSE;
@@ -78,11 +81,11 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
     if (h !== undefined && h !== ROW_HEIGHT) written.getRow(Number(row) + 1).height = pointsOf(h);
   for (const [row, cells] of Object.entries(data.cellData ?? {})) {
     for (const [column, cell] of Object.entries(cells ?? {})) {
-      const look = lookFor(cell as ICellData, looks);
+      const look = lookFor(cell as ICellData, shared.looks);
       if (look !== undefined) written.getCell(Number(row) + 1, Number(column) + 1).style = fileStyle(look);
     }
   }
-  writeValues(engine, sheet, written, names);
+  writeValues(engine, sheet, written, shared);
   // After the values: a break belongs to a row that stands.
   for (const row of plans.print?.breaksBefore ?? []) written.getRow(row - 1).addPageBreak();
   for (const emphasis of plans.emphasis ?? []) written.addConditionalFormatting(conditional(emphasis));
@@ -92,11 +95,11 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
 
 const lookFor = (cell: ICellData, looks: Looks): IStyleData | undefined => (typeof cell.s === "string" ? looks[cell.s] : cell.s) ?? undefined;
 
-function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, names: NamesForSeveral): void {
+function writeValues(engine: GridEngine, sheet: FWorksheet, written: FileSheet, shared: Shared): void {
   const spillAt = spillsOver(engine, sheet.getSheetId());
   for (const { row, column } of usedCells(engine, sheet)) {
     const cell = readCell(engine, sheet, row, column, spillAt);
-    if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell, names);
+    if (cell.value !== null || cell.formula !== "") written.getCell(row + 1, column + 1).value = valueOf(cell, shared);
   }
 }
 
@@ -113,9 +116,10 @@ function writeNames(engine: GridEngine, file: FileWorkbook): void {
   Object.defineProperty(file.definedNames, "model", { value: [...model, ...printNames(file)] });
 }
 
-function valueOf(cell: CellReading, names: NamesForSeveral): CellValue {
+function valueOf(cell: CellReading, { names, fromFile }: Shared): CellValue {
   const result = resultOf(cell);
   if (cell.formula === "") return result;
+  if (!fromFile.has(cell.formula) && isUnread(cell.formula)) return textForLibrary(cell.formula);
   const held = { formula: storedFormula(cell.formula), ...(result === null ? {} : { result }) };
   const area = cell.spill === "" && worksOnRanges(cell.formula, names) ? cell.cell : cell.spill;
   return area === "" ? held : { ...held, shareType: "array", ref: area };

@@ -28,6 +28,8 @@ interface Read {
 
 /** A file that is open in the grid, with everything in it that the grid does not show. */
 export class OpenedFile {
+  /** Those that came with the file, readable or not. */
+  readonly formulas: ReadonlySet<string>;
   private readonly names: string;
   private readonly moved = new Set<string>();
   private readonly stop: { dispose(): void };
@@ -43,6 +45,7 @@ export class OpenedFile {
     readonly notShown: readonly string[],
     kept: ((isMoved: () => boolean) => KeptFormulas) | KeptFormulas | undefined,
   ) {
+    this.formulas = new Set(states.flatMap(({ cells }) => [...cells.values()].map(({ formula }) => formula)));
     const isMoved = (): boolean => this.moved.size > 0;
     this.kept = typeof kept === "function" ? kept(isMoved) : kept?.goOn(isMoved);
     this.names = JSON.stringify(namesIn(engine));
@@ -119,6 +122,7 @@ export class OpenedFile {
     const byCapitals = new Map([...renamed].map(([old, name]) => [old.toUpperCase(), name]));
     const around = {
       names: namesForSeveral(namesIn(this.engine)),
+      fromFile: this.formulas,
       from1904: await file.countsFrom1904(),
       renamed: (formula: string): string => (byCapitals.size === 0 ? formula : `=${withSheetsRenamed(formula.replace(/^=/, ""), byCapitals)}`),
     };
@@ -144,7 +148,7 @@ export class OpenedFile {
   private async addSheets(file: WorkbookPackage, now: readonly SheetState[]): Promise<void> {
     const added = now.filter(({ id }) => !this.states.some((state) => state.id === id));
     if (added.length === 0) return;
-    await file.addSheetsOf(await sheetsFile(this.engine, new Set(added.map(({ id }) => id))));
+    await file.addSheetsOf(await sheetsFile(this.engine, this.formulas, new Set(added.map(({ id }) => id))));
     for (const { id, name } of added) await addCharts(file, name, chartsOn(this.engine, id));
   }
 }

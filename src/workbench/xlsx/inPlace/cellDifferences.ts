@@ -5,6 +5,7 @@ import type { FileValue, NewContent } from "../../../xlsx/package/CellChange";
 import type { LookChange } from "../../../xlsx/package/StylesPart";
 import { DAYS_TO_1904 } from "../../../xlsx/parts/cellValue";
 import { showsDate } from "../reading/numberFormats";
+import { isUnread } from "../../unreadFormula";
 import type { HeldCell, HeldCells } from "./heldCells";
 import { lookDifference } from "./lookDifference";
 
@@ -17,6 +18,8 @@ export interface CellDifference {
 
 interface Around {
   readonly names: NamesForSeveral;
+  /** The formulas that the file brought along. */
+  readonly fromFile: ReadonlySet<string>;
   /** True where the file counts days from 1904 and the grid from 1900. */
   readonly from1904: boolean;
   /** A formula as it was before, under what its sheets are called now. */
@@ -52,13 +55,14 @@ function isSame(was: HeldCell, held: HeldCell, { renamed }: Around): boolean {
 const isSameValue = (one: FileValue, other: FileValue): boolean =>
   one === other || (typeof one === "object" && typeof other === "object" && one?.error === other?.error);
 
-function contentOf(was: HeldCell | undefined, held: HeldCell, { names, from1904, renamed }: Around): NewContent {
+function contentOf(was: HeldCell | undefined, held: HeldCell, { names, fromFile, from1904, renamed }: Around): NewContent {
   const { formula, spill, isFilled } = held;
   const value = from1904 && typeof held.value === "number" && showsDate(held.look?.n?.pattern ?? "") ? held.value - DAYS_TO_1904 : held.value;
   if (isFilled) return { kind: "recalculated", value };
   if (formula === "") return was?.isFilled === true && value === null ? { kind: "recalculated", value } : { kind: "value", value };
   const stays = was !== undefined && (was.formula === formula || renamed(was.formula) === formula) && was.spill === spill;
   if (stays) return { kind: "recalculated", value };
+  if (!fromFile.has(formula) && isUnread(formula)) return { kind: "value", value: formula };
   const stored = { kind: "formula", formula: storedFormula(formula), value } as const;
   if (spill !== "") return { ...stored, array: spill, spills: true };
   return worksOnRanges(formula, names) ? { ...stored, array: cellAt(held.row, held.column) } : stored;

@@ -1,0 +1,65 @@
+import { anyPart, formulaTree, nameCalled, type FormulaTree, type Part } from "../sharing/plain/formulaTree";
+import { hasSemicolons } from "../explanation/formula/hasSemicolons";
+import { formulaUnread } from "../problems/entryProblems";
+
+// What may stand in a name: letters, digits and these marks (ECMA-376 Part 1, 18.2.5 and common practice; from memory).
+const NAME = /^[\p{L}_\\][\p{L}\p{M}\p{N}_.\\?]*$/u;
+// A reference to a sheet or a cell that is gone, as the grid writes it; the reader knows it alone.
+const GONE_ON_SHEET = /(?:'(?:[^']|'')*'|[\p{L}\p{N}_.]+)!#REF!/gu;
+
+/**
+ * True for a cell formula that spreadsheets cannot read either: from a file they would take it out, and the cell's content with it.
+ * @param formula with "="
+ */
+export function isUnread(formula: string): boolean {
+  const tree = formulaTree(formula) ?? formulaTree(formula.replace(GONE_ON_SHEET, "#REF!"));
+  return tree === undefined || anyPart(tree.root, (part) => isOddName(part, tree) || isRagged(part));
+}
+
+/** Curly quotation marks, signs of multiplication, £ and the like are read as letters of a name. */
+function isOddName(part: Part, tree: FormulaTree): boolean {
+  if (part?.type === "CallExpression") return nameCalled(part) !== "" && !NAME.test(nameCalled(part));
+  if (part?.type !== "ReferenceIdentifier") return false;
+  const text = tree.textOf(part);
+  if (text.startsWith("[") && !text.includes("]!") && !/\][^\]]*!/.test(text)) return true;
+  return part.kind === "name" && !NAME.test(text.slice(text.lastIndexOf("!") + 1));
+}
+
+/** An array constant whose rows are not of one length. */
+const isRagged = (part: Part): boolean => part?.type === "ArrayExpression" && new Set(part.elements.map((row) => row.length)).size > 1;
+
+const CURLY = /[“”„‟]/g;
+const TIMES = /[×·]/g;
+const DIVIDED = /÷/g;
+const MINUS = /[−–]/g;
+// Arrays have semicolons and commas of their own.
+const DECIMAL_COMMA = /\{[^}]*\}|(?<![\w.,])(\d+),(\d+)(?![\w.,])/g;
+const SEMICOLON = /\{[^}]*\}|;/g;
+
+/**
+ * What to type in place of an unreadable formula, where that can be told: with commas for semicolons, points in decimals, straight quotation marks
+ * and the signs of the keyboard.
+ */
+export function readableInstead(formula: string): string | undefined {
+  const signs = outsideTexts(formula.replace(CURLY, '"'), (part) => part.replace(TIMES, "*").replace(DIVIDED, "/").replace(MINUS, "-"));
+  const withPoints = outsideTexts(signs, (part) =>
+    part.replace(DECIMAL_COMMA, (all, whole?: string, rest?: string) => (rest === undefined ? all : `${whole}.${rest}`)),
+  );
+  const withCommas = outsideTexts(withPoints, (part) => part.replace(SEMICOLON, (all) => (all === ";" ? "," : all)));
+  // Commas between arguments are told from those of decimals by the semicolons beside them alone.
+  const tries = hasSemicolons(formula) ? [withCommas] : [signs, withPoints];
+  return tries.find((one) => one !== formula && !isUnread(one) && !isList(formulaTree(one)?.root));
+}
+
+/** True for parts beside one another with nothing but commas between, which is seldom meant. */
+const isList = (part: Part): boolean => part?.type === "BinaryExpression" && part.operator === ",";
+
+/** Every second piece stands within quotation marks. */
+const outsideTexts = (formula: string, change: (part: string) => string): string =>
+  formula
+    .split('"')
+    .map((part, index) => (index % 2 === 0 ? change(part) : part))
+    .join('"');
+
+/** What is wrong with an unreadable formula, in words. */
+export const whyUnread = (formula: string): string => formulaUnread(formula, readableInstead(formula));

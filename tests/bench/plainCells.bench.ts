@@ -41,3 +41,12 @@ for (const formulas of SIZES) {
     `${formulas} formula cells: ${Math.round(took)} ms (${kinds.join(", ")}, ${flagged} flags), ${((1000 * took) / formulas).toFixed(1)} µs each`,
   );
 }
+
+// One cell of calls within calls: each level takes as long as any other.
+for (const levels of [15, 30, 60]) {
+  const nest = cell("B1", `=${"RETORT.AIRLEFT(".repeat(levels)}A1${")".repeat(levels)}`, 0.5);
+  const start = performance.now();
+  const { workings } = plainSheets({ sheets: [{ sheet: "Run", range: "A1:B1", rows: [[cell("A1", "", 2), nest]] }] }, { date: "2027-01-15" });
+  const took = performance.now() - start;
+  console.log(`${levels} calls within one another: ${took.toFixed(1)} ms, ${workings?.cells.length ?? 0} cells of workings`);
+}

@@ -24,6 +24,11 @@ export interface Scope {
   readonly isOnEach: boolean;
   /** True where every reference names its sheet, for a cell of another sheet. */
   readonly isQualified: boolean;
+  /** How many names within names led here. */
+  readonly depth?: number;
 }
+
+/** One for all, so that two scopes without variables are told to be alike. */
+export const NO_VARIABLES: Scope["variables"] = new Map();
 
 export const within = (scope: Scope, change: Partial<Scope>): Scope => ({ ...scope, ...change });

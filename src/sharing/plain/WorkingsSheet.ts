@@ -2,7 +2,7 @@ import { tokenize, tokenTypes } from "@borgar/fx";
 import { formulaTree } from "./formulaTree";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { cellAt, rangeOf } from "../../workbook/cellArea";
-import { CannotWrite } from "./CannotWrite";
+import { CannotWrite, checked } from "./CannotWrite";
 import { referenceText, sheetText } from "./reference";
 import { namedFormula } from "./named";
 import type { Scope } from "./Scope";
@@ -92,6 +92,7 @@ export class WorkingsSheet {
     this.found.push({ cell: cellAt(first, 0), content: about });
     const texts = cells(at);
     if (texts.flat().some(refersToItsOwnSheet)) throw new CannotWrite("argumentForm");
+    for (const text of texts.flat()) checked(`=${text}`);
     texts.forEach((row, down) =>
       row.forEach(
         (text, across) => void (text !== "" && this.found.push({ cell: cellAt(first + down, FIRST_COLUMN + across), content: `=${text}` })),

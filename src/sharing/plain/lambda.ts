@@ -1,6 +1,7 @@
 import type { AstExpression } from "@borgar/fx";
 import { CannotWrite } from "./CannotWrite";
 import { callsOurs, isAbsolute, namedFormula } from "./named";
+import { FoundOnceBy } from "./FoundOnce";
 import { within, type Bound, type Scope } from "./Scope";
 
 type Call = Extract<AstExpression, { type: "CallExpression" }>;
@@ -40,7 +41,12 @@ export function lambdaNamed(name: string, scope: Scope): BoundLambda | undefined
 }
 
 /** The scope of a LAMBDA's body where it is called: each parameter stands for its argument; undefined where there are more or fewer arguments. */
-export function scopeOfCalled(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope): Scope | undefined {
+export const scopeOfCalled = (call: Call, lambda: BoundLambda, scope: Scope): Scope | undefined =>
+  scopes.of(scope.place, call, scope, () => boundTo(call, lambda, scope));
+
+const scopes = new FoundOnceBy<Scope["place"], Scope | undefined>();
+
+function boundTo(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope): Scope | undefined {
   if (call.arguments.length !== lambda.params.length) return undefined;
   const variables = new Map(outer.variables);
   lambda.params.forEach(({ name }, index) => variables.set(name.toLowerCase(), { value: call.arguments[index], scope, isKept: false }));

@@ -1,4 +1,5 @@
 import { CannotWrite } from "./CannotWrite";
+import { FoundOnceBy } from "./FoundOnce";
 import { nameCalled, type Part } from "./formulaTree";
 import { TIED_TO_ITS_CELL } from "./functionKinds";
 import { cellsReferred, sheetText } from "./reference";
@@ -22,6 +23,8 @@ export function nameElsewhere(text: string, named: Scope, scope: Scope): string 
   return root.type === "ReferenceIdentifier" && root.kind !== "name" ? named.tree.textOf(root) : `${sheetText(place.sheet)}!${text}`;
 }
 
+const same = new FoundOnceBy<Scope["place"], boolean>();
+
 function isTheSameEverywhere(part: Part, scope: Scope): boolean {
   switch (part?.type) {
     case undefined:
@@ -34,7 +37,7 @@ function isTheSameEverywhere(part: Part, scope: Scope): boolean {
       if (part.kind === "table") return !/^\[|@|#This Row/i.test(text);
       if (part.kind !== "name") return ABSOLUTE.test(text) && cellsReferred(text, "") !== undefined;
       const named = namedFormula(text, scope);
-      return isTheSameEverywhere(named.tree.root, named);
+      return same.of(scope.place, part, scope, () => isTheSameEverywhere(named.tree.root, named));
     }
     case "UnaryExpression":
       return part.operator !== "@" && isTheSameEverywhere(part.arguments[0], scope);

@@ -1,24 +1,19 @@
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import { anyPart, formulaTree, type FormulaTree } from "./formulaTree";
-import type { Scope } from "./Scope";
+import { NO_VARIABLES, type Scope } from "./Scope";
 import type { Surroundings } from "./Surroundings";
 
 // A name that leads round in a circle is none.
 const MOST_NAMES = 20;
 
-interface NamedScope extends Scope {
-  readonly depth?: number;
-}
-
 /** What a defined name stands for, taken apart, in a scope of its own. @throws CannotWrite where it is not known */
 export function namedFormula(text: string, scope: Scope): Scope {
   const formula = formulaNamed(text, scope.place);
   const tree = formula === undefined ? undefined : treeOf(formula, scope.place.nameOf);
-  const depth = (scope as NamedScope).depth ?? 0;
+  const { depth = 0 } = scope;
   if (tree === undefined || depth > MOST_NAMES) throw new CannotWrite("unknownName");
-  const named: NamedScope = { ...scope, tree, variables: new Map(), depth: depth + 1 };
-  return named;
+  return { ...scope, tree, variables: NO_VARIABLES, depth: depth + 1 };
 }
 
 /** The formula of a defined name, told with its sheet or without. */
@@ -37,25 +32,28 @@ function treeOf(formula: string, nameOf: Surroundings["nameOf"]): FormulaTree | 
   return known.get(formula);
 }
 
-/** True where a formula calls one of our functions, itself or through a defined name. */
-export const callsOurs = (scope: Scope): boolean =>
-  anyPart(scope.tree.root, (part) => {
-    if (part?.type === "CallExpression") return catalogueName(part.callee.name ?? "") !== undefined || isNameOfOurs(part.callee.name ?? "", scope);
-    return part?.type === "ReferenceIdentifier" && part.kind === "name" && isNameOfOurs(scope.tree.textOf(part), scope);
-  });
-
-function isNameOfOurs(text: string, scope: Scope): boolean {
-  const depth = (scope as NamedScope).depth ?? 0;
-  return depth <= MOST_NAMES && formulaNamed(text, scope.place) !== undefined && isTaken(text, scope);
-}
-
-function isTaken(text: string, scope: Scope): boolean {
-  try {
-    return callsOurs(namedFormula(text, scope));
-  } catch (thrown) {
-    if (thrown instanceof CannotWrite) return false;
-    throw thrown;
+/** True where a formula calls one of our functions, itself or through a defined name, each of which is looked into once. */
+export function callsOurs({ tree, place }: Scope): boolean {
+  const [ahead, seen] = [[tree], new Set<string>()];
+  const followed = (text: string): void => {
+    const formula = text === "" ? undefined : formulaNamed(text, place);
+    if (formula === undefined || seen.has(formula)) return;
+    seen.add(formula);
+    const named = treeOf(formula, place.nameOf);
+    if (named !== undefined) ahead.push(named);
+  };
+  for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
+    const { root, textOf } = next;
+    const isOurs = anyPart(root, (part) => {
+      if (part?.type === "CallExpression") {
+        if (catalogueName(part.callee.name ?? "") !== undefined) return true;
+        followed(part.callee.name ?? "");
+      } else if (part?.type === "ReferenceIdentifier" && part.kind === "name") followed(textOf(part));
+      return false;
+    });
+    if (isOurs) return true;
   }
+  return false;
 }
 
 /** True where no reference in a name means another cell in each cell that uses the name. */

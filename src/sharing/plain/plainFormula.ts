@@ -5,10 +5,11 @@ import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
-import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
+import { CannotWrite, checked } from "./CannotWrite";
+import { FoundOnce } from "./FoundOnce";
 import { formulaTree, type FormulaTree } from "./formulaTree";
 import type { Precedent } from "./change/precedents";
-import type { Scope } from "./Scope";
+import { NO_VARIABLES, type Scope } from "./Scope";
 import type { PlainOptions, Surroundings } from "./Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { written } from "./written";
@@ -27,8 +28,6 @@ export type PlainFormula =
 interface ForCellsHeld {
   readonly held: readonly Precedent[];
 }
-
-const DEEPEST = 64;
 
 /**
  * A cell formula with every call of ours written in built-in functions, on its parsed tree. What stands in cells is decided each time the
@@ -61,8 +60,11 @@ function plainOrNone(tree: FormulaTree, place: Surroundings, options: PlainOptio
 }
 
 function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions, workings: WorkingsSheet | undefined): PlainFormula {
-  const scope: Scope = { tree, place, options, variables: new Map(), isSingle: false, isOnEach: true, isQualified: false };
+  const scope: Scope = { tree, place, options, variables: NO_VARIABLES, isSingle: false, isOnEach: true, isQualified: false };
   const to: WritingTo = {
+    writeCall: (call, called, inner) => writtenInside(call, called, inner, to),
+    inside: new FoundOnce(),
+    elsewhere: { byText: new Map<string, string>(), byPart: new FoundOnce() },
     workings: workings === undefined ? undefined : (inner) => workings.of(inner),
     held: [],
     needsArray: false,
@@ -77,11 +79,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place), held: to.held };
     return asFormula(call.text, place, to);
   }
-  return asFormula(
-    written(root, scope, (call, called, inner) => writtenInside(call, called, inner, to)),
-    place,
-    to,
-  );
+  return asFormula(written(root, scope, to.writeCall), place, to);
 }
 
 function takingBack(workings: WorkingsSheet): () => void {
@@ -121,21 +119,4 @@ function filling(table: TableInCells, { area }: Surroundings): TableInCells {
 function asFormula(text: string, { area }: Surroundings, { needsArray, held }: WritingTo): PlainFormula {
   const { rows, columns } = areaNamed(area);
   return { kind: "formula", formula: checked(`=${text}`), isArray: needsArray || rows * columns > 1, held };
-}
-
-/** @throws CannotWrite for a formula that no cell holds */
-function checked(formula: string): string {
-  if (formula.length > LONGEST_FORMULA || depthOf(formula) > DEEPEST) throw new CannotWrite("tooLong");
-  return formula;
-}
-
-/** How many brackets stand inside one another, texts left aside. */
-function depthOf(formula: string): number {
-  let [depth, deepest, isText] = [0, 0, false];
-  for (const character of formula) {
-    if (character === '"') isText = !isText;
-    else if (!isText && character === "(") deepest = Math.max(deepest, ++depth);
-    else if (!isText && character === ")") depth--;
-  }
-  return deepest;
 }

@@ -4,6 +4,7 @@ import { takesRanges } from "../../functions/cellFunction";
 import { areaNamed } from "../../workbook/areaNamed";
 import { catalogueName } from "../catalogueName";
 import { CannotWrite } from "./CannotWrite";
+import { FoundOnceBy } from "./FoundOnce";
 import type { Part } from "./formulaTree";
 import { GIVES_ONE, NEWER, REFERS_UNSEEN, WORKS_ON_EACH } from "./functionKinds";
 import { hasSubstituted, lambdaNamed, lambdaOf, scopeOfCalled } from "./lambda";
@@ -31,26 +32,32 @@ export function sizeOf(part: Part, scope: Scope): Size {
     case "ArrayExpression":
       return { rows: part.elements.length, columns: part.elements[0]?.length ?? 1 };
     case "ReferenceIdentifier":
-      return sizeOfReference(part, scope);
+      return part.kind === "name" ? sizes.of(scope.place, part, scope, () => sizeOfReference(part, scope)) : sizeOfReference(part, scope);
     case "UnaryExpression":
       return part.operator === "@" ? ONE : part.operator === "#" ? areaReferred(part, scope).area : sizeOf(part.arguments[0], scope);
     case "BinaryExpression":
       if ([":", " ", ","].includes(part.operator)) return areaReferred(part, scope).area;
       return commonSize(part.arguments.map((one) => sizeOf(one, scope)));
     case "CallExpression":
-      return sizeOfCall(part, scope);
+      return sizes.of(scope.place, part, scope, () => sizeOfCall(part, scope));
     case "LetExpression":
-      return sizeOf(part.body, scopeOfLet(part, scope));
+      return sizes.of(scope.place, part, scope, () => sizeOf(part.body, scopeOfLet(part, scope)));
     default:
       throw new CannotWrite("unknownSize");
   }
 }
 
+const sizes = new FoundOnceBy<Scope["place"], Size>();
+
 export type Let = Extract<AstExpression, { type: "LetExpression" }>;
 export type Call = Extract<AstExpression, { type: "CallExpression" }>;
 
 /** The scope of a LET's last part, each variable known to it. A LAMBDA in one is written where it is called. */
-export function scopeOfLet({ declarations }: Let, scope: Scope): Scope {
+export const scopeOfLet = (part: Let, scope: Scope): Scope => scopes.of(scope.place, part, scope, () => declared(part, scope));
+
+const scopes = new FoundOnceBy<Scope["place"], Scope>();
+
+function declared({ declarations }: Let, scope: Scope): Scope {
   const isKept = isLetKept(scope);
   let inside = scope;
   for (const { id, init } of declarations) {

@@ -1,7 +1,8 @@
 import type { AstExpression } from "@borgar/fx";
 import { everyFunction } from "../../functions/catalogue";
 import { catalogueName } from "../catalogueName";
-import { CannotWrite } from "./CannotWrite";
+import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
+import { FoundOnceBy } from "./FoundOnce";
 import { nameCalled, type Part } from "./formulaTree";
 import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
 import { covers } from "../../workbook/cellArea";
@@ -27,8 +28,21 @@ const TIGHTEST = 11;
 /** These make one reference of two, for which each is needed whole. */
 const JOINS: readonly string[] = [":", " ", ","];
 
-/** The text of one part of a formula, with its own calls written by `writeCall`. @throws CannotWrite */
+/** The text of one part of a formula, with its own calls written by `writeCall`. @throws CannotWrite, also for one longer than any cell holds */
 export function written(part: Part, scope: Scope, writeCall: WriteCall): string {
+  const text = mayGrow(part) ? texts.of(writeCall, part, scope, () => writtenAnew(part, scope, writeCall)) : writtenAnew(part, scope, writeCall);
+  // What stands for a variable is written wherever that is, so that a few within one another would fill any memory.
+  if (text.length > LONGEST_FORMULA) throw new CannotWrite("tooLong");
+  return text;
+}
+
+const texts = new FoundOnceBy<WriteCall, string>();
+
+/** True for what may be asked for again and again. */
+const mayGrow = (part: Part): part is AstExpression =>
+  part?.type === "CallExpression" || part?.type === "LetExpression" || (part?.type === "ReferenceIdentifier" && part.kind === "name");
+
+function writtenAnew(part: Part, scope: Scope, writeCall: WriteCall): string {
   switch (part?.type) {
     case undefined:
       return "";
@@ -262,6 +276,15 @@ function calledLambda(call: Call, lambda: BoundLambda, scope: Scope, writeCall: 
 
 /** True where an expression calls one of these functions, also through a variable or a name. */
 export function usesAny(part: Part, functions: ReadonlySet<string>, scope: Scope): boolean {
+  if (!mayGrow(part)) return usesAnyIn(part, functions, scope);
+  const known = used.get(functions) ?? new FoundOnceBy();
+  used.set(functions, known);
+  return known.of(scope.place, part, scope, () => usesAnyIn(part, functions, scope));
+}
+
+const used = new Map<ReadonlySet<string>, FoundOnceBy<Scope["place"], boolean>>();
+
+function usesAnyIn(part: Part, functions: ReadonlySet<string>, scope: Scope): boolean {
   switch (part?.type) {
     case "CallExpression":
       return (

@@ -1,7 +1,9 @@
 import type { CellFunction } from "../../../functions/cellFunction";
 import type { TableInCells, Workings } from "../../../functions/inCells/Workings";
 import type { CellArea } from "../../../workbook/cellArea";
+import type { FoundOnce } from "../FoundOnce";
 import type { Scope } from "../Scope";
+import type { WriteCall } from "../written";
 import type { Argument, NamedInput } from "./Argument";
 
 /** Where calls are written to: the steps of long forms, and whether the whole formula has to work over arrays. */
@@ -13,6 +15,12 @@ export interface WritingTo {
   /** The cells for whose content alone the formula is written. */
   readonly held: { readonly sheet: string; readonly area: CellArea }[];
   needsArray: boolean;
+  /** How a call inside the formula is written, one for the whole formula, so that each part is written once. */
+  readonly writeCall: WriteCall;
+  /** What the calls inside were written as. */
+  readonly inside: FoundOnce<string>;
+  /** Where arguments stand that have a cell of their own. */
+  readonly elsewhere: { readonly byText: Map<string, string>; readonly byPart: FoundOnce<string> };
 }
 
 /** A call written in built-in functions: one text, or the text of each cell of its table. */

@@ -7,39 +7,71 @@ import { RANDOM, TIED_TO_ITS_CELL } from "../functionKinds";
 import { within, type Scope } from "../Scope";
 import { callsOurs, namedFormula } from "../named";
 import { areaReferred, isOne, ONE, sizeOf } from "../sizeOf";
-import { usesAny, written, type WriteCall } from "../written";
+import { usesAny, written } from "../written";
 import { settled, type Argument, type Held } from "./Argument";
 import { constantNamed } from "./constantNamed";
 import { settledValue } from "./settledValue";
 import { isTruth } from "./isTruth";
 import type { WritingTo } from "./WritingTo";
 
-/** An argument as the call writes it; calls within it are written by `writeCall`. */
-export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: WritingTo, writeCall: WriteCall): Argument {
+/** An argument as the call writes it: in its place, or, where it is long and written several times, in a cell of its own on the sheet of workings. */
+export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: WritingTo): Argument {
   const variable = part?.type === "ReferenceIdentifier" && part.kind === "name" ? scope.variables.get(part.value.toLowerCase()) : undefined;
   if (variable !== undefined && (!variable.isKept || scope.isQualified)) {
     // What a LAMBDA is handed is known within it alone.
     if (variable.given !== undefined) throw new CannotWrite("argumentForm");
     const { isSingle, isOnEach, isQualified } = scope;
-    return argumentOf(variable.value, input, within(variable.scope, { isSingle, isOnEach, isQualified }), to, writeCall);
+    return argumentOf(variable.value, input, within(variable.scope, { isSingle, isOnEach, isQualified }), to);
   }
   const value = settledValue(part, scope);
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
-  if (input.shape === "cell" && input.takes?.kind === "number" && isTruth(part, scope))
-    return { kind: "asked", text: `(IF(${written(part, scope, writeCall)},"TRUE","FALSE"))`, size, held: () => undefined };
+  const asTruth = input.shape === "cell" && input.takes?.kind === "number" && isTruth(part, scope);
+  const textIn = (here: Scope): string => (asTruth ? `IF(${written(part, here, to.writeCall)},"TRUE","FALSE")` : written(part, here, to.writeCall));
   const isRepeatable = isCheap(part, scope);
+  const text = textIn(scope);
   if (!isRepeatable && input.shape === "cell" && isOne(size) && to.workings !== undefined) {
-    const text = written(part, scope, writeCall);
     if (text.length <= LONGEST_REPEATED && !usesAny(part, RANDOM, scope)) return { kind: "asked", text: `(${text})`, size, held: () => undefined };
-    if (!usesAny(part, TIED_TO_ITS_CELL, scope) && scope.variables.size === 0) {
-      const elsewhere = written(part, within(scope, { isQualified: true, isOnEach: false }), writeCall);
-      return { kind: "asked", text: to.workings(scope).block("An argument", 1, 1, () => [[elsewhere]]), size, held: () => undefined };
+    if (!usesAny(part, TIED_TO_ITS_CELL, scope) && areWrittenOut(scope)) {
+      return {
+        kind: "asked",
+        text: ownCell(part, within(scope, { isQualified: true, isOnEach: false }), textIn, to, to.workings),
+        size,
+        held: () => undefined,
+      };
     }
   }
   if (!isRepeatable && usesAny(part, RANDOM, scope)) throw new CannotWrite("random");
-  const text = written(part, scope, writeCall);
-  return { kind: "asked", text: isRepeatable && isOfCells(part, scope) ? text : `(${text})`, size, held: () => heldBy(part, scope) };
+  return {
+    kind: "asked",
+    text: !asTruth && isRepeatable && isOfCells(part, scope) ? text : `(${text})`,
+    size,
+    held: () => (asTruth ? undefined : heldBy(part, scope)),
+  };
+}
+
+/** True where no variable is written by its name, which another cell does not know. */
+const areWrittenOut = ({ variables }: Scope): boolean => [...variables.values()].every(({ isKept, given }) => !isKept && given === undefined);
+
+/** The reference of the cell that an argument has for itself, one for all that are alike: but each RAND() is drawn by itself. */
+function ownCell(
+  part: Part,
+  scope: Scope,
+  textIn: (scope: Scope) => string,
+  { elsewhere }: WritingTo,
+  workings: NonNullable<WritingTo["workings"]>,
+): string {
+  const put = (): string => {
+    const text = textIn(scope);
+    return workings(scope).block("An argument", 1, 1, () => [[text]]);
+  };
+  return part && usesAny(part, RANDOM, scope) ? elsewhere.byPart.of(part, scope, put) : kept(elsewhere.byText, textIn(scope), put);
+}
+
+function kept(known: Map<string, string>, text: string, put: () => string): string {
+  const place = known.get(text) ?? put();
+  known.set(text, place);
+  return place;
 }
 
 /**

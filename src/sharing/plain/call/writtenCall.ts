@@ -1,13 +1,12 @@
 import { everyFunction } from "../../../functions/catalogue";
-import { takesRanges } from "../../../functions/cellFunction";
+import { takesRanges, type CellFunction } from "../../../functions/cellFunction";
 import type { TableInCells } from "../../../functions/inCells/Workings";
 import { refusal } from "../../../functions/inCells/problemInCells";
 import { isTypedText } from "../../../functions/inCells/typedInCells";
 import { rangesDoNotFit } from "../../../problems/plainCellProblems";
-import { CannotWrite, LONGEST_FORMULA } from "../CannotWrite";
+import { CannotWrite } from "../CannotWrite";
 import { within, type Scope } from "../Scope";
 import { isOne, ONE, type Call, type Size } from "../sizeOf";
-import type { WriteCall } from "../written";
 import type { Argument } from "./Argument";
 import { argumentOf } from "./argumentOf";
 import { forCellsHeld, KNOWN } from "./forCellsHeld";
@@ -44,23 +43,19 @@ function asked(call: Call, name: string, scope: Scope, to: WritingTo): AskedCall
   const inputs = Object.entries(definition.inputs);
   if (call.arguments.length > inputs.length) throw new CannotWrite("argumentForm");
   const isLifted = takesRanges(definition);
-  // Steps stand on another sheet.
-  const hasSteps = definition.hasStepsInCells === true || inputs.some(([, { shape }]) => shape === "column");
-  const isQualified = scope.isQualified || (to.workings !== undefined && hasSteps);
+  const isQualified = scope.isQualified || (to.workings !== undefined && hasSteps(definition));
   const inner = isLifted ? scope : within(scope, { isOnEach: false, isSingle: false, isQualified });
-  const writeCall: WriteCall = (one, called, within) => {
-    const text = writtenInside(one, called, within, to);
-    // Each call writes its arguments several times, so a few within one another fill any memory.
-    if (text.length > LONGEST_FORMULA) throw new CannotWrite("tooLong");
-    return text;
-  };
-  const given = inputs.map(([, input], index) => argumentOf(call.arguments[index], input, inner, to, writeCall));
+  const given = inputs.map(([, input], index) => argumentOf(call.arguments[index], input, inner, to));
   const sizes = given.map((one) => (one.kind === "asked" ? one.size : ONE));
   const misfit = isLifted && !scope.isSingle ? sizeProblem(sizes) : undefined;
   if (misfit === undefined && isLifted && !scope.isSingle && !sizes.every(isOne)) to.needsArray = true;
   if (!isLifted && inputs.some(([, { shape }], index) => shape === "cell" && !isOne(sizes[index] ?? ONE))) throw new CannotWrite("argumentForm");
   return { definition, inputs, given, scope, to, misfit };
 }
+
+/** True where steps stand on another sheet. */
+const hasSteps = (definition: CellFunction): boolean =>
+  definition.hasStepsInCells === true || Object.values(definition.inputs).some(({ shape }) => shape === "column");
 
 function writtenFor(call: AskedCall, given: readonly Argument[]): WrittenCall {
   const text = settledAnswer(call.definition, call.inputs, given) ?? call.misfit;
@@ -77,8 +72,12 @@ function sizeProblem(sizes: readonly Size[]): string | undefined {
 
 /** A call inside a formula; a table stands on the sheet of workings, where a reference without its sheet would mean the cells there. */
 export function writtenInside(call: Call, name: string, scope: Scope, to: WritingTo): string {
-  const isElsewhere = to.workings !== undefined && everyFunction.some((one) => one.name === name && one.gives === "table");
-  return textOf(writtenCall(call, name, isElsewhere ? within(scope, { isQualified: true }) : scope, to), scope, to);
+  const definition = everyFunction.find((one) => one.name === name);
+  const isTable = definition?.gives === "table";
+  const isElsewhere = to.workings !== undefined && definition !== undefined && (isTable || hasSteps(definition));
+  // Asked from there or from here, the steps are the same.
+  const here = isElsewhere ? within(scope, { isQualified: true, ...(isTable && { isOnEach: false }) }) : scope;
+  return to.inside.of(call, here, () => textOf(writtenCall(call, name, here, to), here, to));
 }
 
 function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {

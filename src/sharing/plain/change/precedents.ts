@@ -43,6 +43,8 @@ interface Gathered {
   isAnywhere: boolean;
   isVolatile: boolean;
   isBeyond: boolean;
+  /** The formulas of names that are gathered already: names of names would be looked into again and again. */
+  readonly names: Set<string>;
 }
 
 /**
@@ -52,15 +54,15 @@ interface Gathered {
 export function sourcesOf(formula: string, place: Surroundings, sheets: readonly string[], order = sheets): FormulaSources {
   const gathered = nothing();
   const tree = formulaTree(formula);
-  if (tree === undefined) return { ...gathered, isUnseen: true, isOurs: mayBeOurs(formula) };
-  gather(tree.root, { tree, place, sheets, order, seen: new Set() }, gathered);
-  const { picked, isUntold, ...found } = gathered;
-  return { ...found, ...(found.isUnseen && !isUntold && { asRead: picked }) };
+  if (tree === undefined) untold(Object.assign(gathered, { isOurs: mayBeOurs(formula) }));
+  else gather(tree.root, { tree, place, sheets, order, seen: new Set() }, gathered);
+  const { precedents, picked, isUntold, isOurs, isUnseen, isAnywhere, isVolatile, isBeyond } = gathered;
+  return { precedents, isOurs, isUnseen, isAnywhere, isVolatile, isBeyond, ...(isUnseen && !isUntold && { asRead: picked }) };
 }
 
 const nothing = (): Gathered => ({
   ...{ precedents: [], picked: [], isOurs: false, isUnseen: false, isUntold: false },
-  ...{ isAnywhere: false, isVolatile: false, isBeyond: false },
+  ...{ isAnywhere: false, isVolatile: false, isBeyond: false, names: new Set<string>() },
 });
 
 function untold(into: Gathered): void {
@@ -76,7 +78,7 @@ interface Looking {
   readonly place: Surroundings;
   readonly sheets: readonly string[];
   readonly order: readonly string[];
-  /** Names that are being looked into. */
+  /** The formulas of names that are being looked into. */
   readonly seen: ReadonlySet<string>;
 }
 
@@ -246,15 +248,15 @@ function gatherName(text: string, looking: Looking, into: Gathered): boolean {
   const { place, seen } = looking;
   const [, quoted, bare, name = text] = /^(?:'((?:[^']|'')*)'|([^'!]+))!(.+)$/.exec(text) ?? [];
   const formula = place.nameOf(name, quoted?.replaceAll("''", "'") ?? bare ?? place.sheet);
-  const key = name.toUpperCase();
   if (formula === undefined) return false;
-  if (seen.has(key)) return true;
+  if (seen.has(formula) || into.names.has(formula)) return true;
+  into.names.add(formula);
   const named = formulaTree(formula.startsWith("=") ? formula : `=${formula}`);
   if (named === undefined) {
     untold(into);
     return true;
   }
-  gather(named.root, { ...looking, tree: named, seen: new Set([...seen, key]) }, into);
+  gather(named.root, { ...looking, tree: named, seen: new Set([...seen, formula]) }, into);
   return true;
 }
 

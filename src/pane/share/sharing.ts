@@ -2,6 +2,7 @@ import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTab
 import { notGiven } from "../../explanation/saved/notGiven";
 import { plainFileMade, rulesStillCall, rulesUnread, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
+import { circles } from "../../sharing/circles";
 import type { Patience } from "../../sharing/finalValues";
 import { findCalls } from "../../sharing/findCalls";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
@@ -54,7 +55,10 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
 const lookingAt = ({ asShown }: Wanted): WithErrors => (asShown === true ? {} : { looked: refuseNotGiven });
 
 function refuseNotGiven(sheets: readonly RangeReading[]): void {
-  const [first, ...others] = notGiven({ sheets });
+  const found = notGiven({ sheets });
+  // What goes round in a circle gives something else each time, and was shared so by choice.
+  const around = new Set((found.length === 0 ? [] : circles(sheets)).map(({ sheet, cell }) => `${sheet}!${cell}`));
+  const [first, ...others] = found.filter(({ sheet, cell }) => !around.has(`${sheet}!${cell}`));
   if (first === undefined) return;
   const cells = [first, ...others].filter(({ sheet }) => sheet === first.sheet);
   throw notWhatFormulasGive(first.sheet, cells);

@@ -6,6 +6,7 @@ import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo,
 import { signatureGone } from "../../problems/signatureWords";
 import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
+import { circles } from "../../sharing/circles";
 import type { Patience } from "../../sharing/finalValues";
 import { callingAmong } from "../../sharing/callingRules";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
@@ -72,7 +73,10 @@ function saidOfFormulas(reading: RangeReading): string[] {
 }
 
 function refuseNotGiven(sheets: readonly RangeReading[]): void {
-  const [first, ...others] = notGiven({ sheets });
+  const found = notGiven({ sheets });
+  // What goes round in a circle gives something else each time, and was shared so by choice.
+  const around = new Set((found.length === 0 ? [] : circles(sheets)).map(({ sheet, cell }) => `${sheet}!${cell}`));
+  const [first, ...others] = found.filter(({ sheet, cell }) => !around.has(`${sheet}!${cell}`));
   if (first === undefined) return;
   const cells = [first, ...others].filter(({ sheet }) => sheet === first.sheet);
   throw notWhatFormulasGive(first.sheet, cells);

@@ -4,16 +4,31 @@ import { formulaUnread } from "../problems/entryProblems";
 
 // What may stand in a name: letters, digits and these marks (ECMA-376 Part 1, 18.2.5 and common practice; from memory).
 const NAME = /^[\p{L}_\\][\p{L}\p{M}\p{N}_.\\?]*$/u;
-// A reference to a sheet or a cell that is gone, as the grid writes it; the reader knows it alone.
-const GONE_ON_SHEET = /(?:'(?:[^']|'')*'|[\p{L}\p{N}_.]+)!#REF!/gu;
+// A reference to a sheet or a cell that is gone, as the grid writes it behind the sheet's name; the reader knows the error alone.
+const GONE = "#REF!";
+const ON_SHEET = `!${GONE}`;
+const IN_SHEET_NAME = /[\p{L}\p{N}_.]/u;
 
 /**
  * True for a cell formula that spreadsheets cannot read either: from a file they would take it out, and the cell's content with it.
  * @param formula with "="
  */
 export function isUnread(formula: string): boolean {
-  const tree = formulaTree(formula) ?? formulaTree(formula.replace(GONE_ON_SHEET, "#REF!"));
+  const tree = formulaTree(formula) ?? formulaTree(formula.split(ON_SHEET).map(withoutSheetAtEnd).join(GONE));
   return tree === undefined || anyPart(tree.root, (part) => isOddName(part, tree) || isRagged(part));
+}
+
+/** What stands before "!#REF!", without the sheet's name; the last piece of a formula has none behind it. */
+function withoutSheetAtEnd(piece: string, index: number, all: readonly string[]): string {
+  if (index === all.length - 1) return piece;
+  let start = piece.length;
+  if (piece.endsWith("'")) {
+    start = piece.lastIndexOf("'", start - 2);
+    while (start > 0 && piece[start - 1] === "'") start = piece.lastIndexOf("'", start - 2);
+    return start < 0 ? piece : piece.slice(0, start);
+  }
+  while (start > 0 && IN_SHEET_NAME.test(piece.charAt(start - 1))) start--;
+  return piece.slice(0, start);
 }
 
 /** Curly quotation marks, signs of multiplication, £ and the like are read as letters of a name. */
@@ -32,9 +47,7 @@ const CURLY = /[“”„‟]/g;
 const TIMES = /[×·]/g;
 const DIVIDED = /÷/g;
 const MINUS = /[−–]/g;
-// Arrays have semicolons and commas of their own.
-const DECIMAL_COMMA = /\{[^}]*\}|(?<![\w.,])(\d+),(\d+)(?![\w.,])/g;
-const SEMICOLON = /\{[^}]*\}|;/g;
+const DECIMAL_COMMA = /(?<![\w.,])(\d+),(\d+)(?![\w.,])/g;
 
 /**
  * What to type in place of an unreadable formula, where that can be told: with commas for semicolons, points in decimals, straight quotation marks
@@ -42,10 +55,8 @@ const SEMICOLON = /\{[^}]*\}|;/g;
  */
 export function readableInstead(formula: string): string | undefined {
   const signs = outsideTexts(formula.replace(CURLY, '"'), (part) => part.replace(TIMES, "*").replace(DIVIDED, "/").replace(MINUS, "-"));
-  const withPoints = outsideTexts(signs, (part) =>
-    part.replace(DECIMAL_COMMA, (all, whole?: string, rest?: string) => (rest === undefined ? all : `${whole}.${rest}`)),
-  );
-  const withCommas = outsideTexts(withPoints, (part) => part.replace(SEMICOLON, (all) => (all === ";" ? "," : all)));
+  const withPoints = outsideTexts(signs, (part) => outsideArrays(part, (text) => text.replace(DECIMAL_COMMA, "$1.$2")));
+  const withCommas = outsideTexts(withPoints, (part) => outsideArrays(part, (text) => text.replaceAll(";", ",")));
   // Commas between arguments are told from those of decimals by the semicolons beside them alone.
   const tries = hasSemicolons(formula) ? [withCommas] : [signs, withPoints];
   return tries.find((one) => one !== formula && !isUnread(one) && !isList(formulaTree(one)?.root));
@@ -53,6 +64,16 @@ export function readableInstead(formula: string): string | undefined {
 
 /** True for parts beside one another with nothing but commas between, which is seldom meant. */
 const isList = (part: Part): boolean => part?.type === "BinaryExpression" && part.operator === ",";
+
+/** Array constants have semicolons and commas of their own. */
+const outsideArrays = (part: string, change: (text: string) => string): string =>
+  part
+    .split("{")
+    .map((piece, index) => {
+      const end = index === 0 ? 0 : piece.indexOf("}") + 1;
+      return index > 0 && end === 0 ? piece : `${piece.slice(0, end)}${change(piece.slice(end))}`;
+    })
+    .join("{");
 
 /** Every second piece stands within quotation marks. */
 const outsideTexts = (formula: string, change: (part: string) => string): string =>

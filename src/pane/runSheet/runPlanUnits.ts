@@ -8,16 +8,17 @@ import type { WrongEntry } from "./WrongEntry";
 type UnitName = "heatingRate" | "holdMinutes" | "repeatability";
 
 const SIGNED: Readonly<Record<UnitName, RegExp>> = {
-  heatingRate: /^(.*\d)\s*(?:°?\s?[CFK])?\s*(?:\/|per )\s*min$/i,
-  holdMinutes: /^(.*\d)\s*min(?:utes?)?$/i,
-  repeatability: /^(.*\d)\s*g$/i,
+  heatingRate: /^(.*\d) ?(?:°? ?[CFK])? ?(?:\/|per ) ?min$/i,
+  holdMinutes: /^(.*\d) ?min(?:utes?)?$/i,
+  repeatability: /^(.*\d) ?g$/i,
 };
+const spacedOnce = (typed: string): string => typed.trim().split(/\s+/).join(" ");
 const NAMES = ["heatingRate", "holdMinutes", "repeatability"] as const satisfies readonly UnitName[];
 
 /** The same with these boxes bare of their own unit. */
 export const withoutUnits = <Form extends Readonly<Record<UnitName, string>>>(form: Form): Form => ({
   ...form,
-  ...Object.fromEntries(NAMES.map((name) => [name, SIGNED[name].exec(form[name].trim())?.[1] ?? form[name]])),
+  ...Object.fromEntries(NAMES.map((name) => [name, SIGNED[name].exec(spacedOnce(form[name]))?.[1] ?? form[name]])),
 });
 
 /** Own bounds, no source: kilns are planned slower, holds longer, and balances repeat better. */
@@ -31,7 +32,7 @@ export function unitDoubted(
   typed: Readonly<Record<UnitName, string>>,
   { heatingRate, holdMinutes, repeatability, readability }: Readonly<Partial<Record<UnitName, number>>> & { readonly readability: number },
 ): WrongEntry<UnitName> | undefined {
-  const isBare = (name: UnitName): boolean => !SIGNED[name].test(typed[name].trim());
+  const isBare = (name: UnitName): boolean => !SIGNED[name].test(spacedOnce(typed[name]));
   const ask = (field: UnitName, value: number, other: number, units: readonly [own: string, other: string]): WrongEntry<UnitName> | undefined =>
     isBare(field) ? { problem: unitOrUnit(labels[field], value, units[0], units[1], other), field } : undefined;
   const isFast = heatingRate !== undefined && heatingRate > DOUBTED.degreesPerMinute[degrees];

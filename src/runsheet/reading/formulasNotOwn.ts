@@ -39,4 +39,4 @@ const asWritten = (formula: string): string =>
   formula
     .replace(/\b(TRUE|FALSE)\(\)/gi, "$1")
     .replace(/(?:'[^']*'!|\[\d+\]!|_xldudf_|_xlfn\.)?RETORT[._](?=[A-Z])/gi, "RETORT.")
-    .replace(/RETORT\.[A-Z0-9._]+(?=\()/gi, (name) => name.replaceAll("_", "."));
+    .replace(/RETORT\.[A-Z0-9._]{1,40}(?=\()/gi, (name) => name.replaceAll("_", "."));

@@ -3,7 +3,7 @@ import type { GridEngine } from "../../workbook/grid/GridEngine";
 
 const SUGGESTIONS = "sheet.formula-embedding-editor.search_function.";
 const TAKES: readonly unknown[] = [KeyCode.ENTER, KeyCode.TAB];
-const WORD_BEFORE = /[\p{L}\d_.]+$/u;
+const BETWEEN_WORDS = /[^\p{L}\d_.]/u;
 
 /**
  * Mends a defect of engine 0.25.1: the names that it offers while a formula is typed stay offered until nothing was typed for 0.3 s, and Enter then
@@ -23,7 +23,8 @@ export function takeCurrentSuggestions({ injector }: GridEngine): void {
     const editor = editors.getFocusEditor();
     const [caret] = editor?.getSelectionRanges() ?? [];
     const text = editor?.getDocumentData().body?.dataStream ?? "";
-    return caret?.collapsed === true && WORD_BEFORE.exec(text.slice(0, caret.startOffset))?.[0].toUpperCase() === asked.word.toUpperCase();
+    const word = text.slice(0, caret?.startOffset).split(BETWEEN_WORDS).at(-1) ?? "";
+    return caret?.collapsed === true && word !== "" && word.toUpperCase() === asked.word.toUpperCase();
   };
   const shortcuts = injector.get(IShortcutService);
   const register = shortcuts.registerShortcut.bind(shortcuts);

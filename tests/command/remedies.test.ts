@@ -30,7 +30,8 @@ const BOOKS: Readonly<Record<string, Uint8Array<ArrayBuffer>>> = {
   "a call in error": book({ B1: 25, D1: inError("#VALUE!") }),
   "a circle": book({ E1: saved("F1+D1", 1), F1: saved("E1", 1) }),
   "a circle through a call": book({ A1: saved("D1*0+25", 25) }),
-  "what differs here though nothing changed": book({ E1: saved("IF(A1=25,2,3)", 7) }),
+  "what differs here though nothing changed": book({ E1: saved('TEXT(A1,"dd.mm.yyyy")', "24.01.2031") }),
+  "what is from before by itself": book({ E1: saved("IF(A1=25,2,3)", 7) }),
   "what cannot be calculated here and changed": book({ E1: saved("SUM('T:S'!A1)", 7), D1: saved(WET, 0.9), F1: saved("SUM('T:S'!D1)", 3) }),
   "what cannot be calculated here and was not": book({ E1: saved("SUM('T:S'!A1)", null) }),
   "a call beside a function that is not known": book({ E1: saved(`NOSUCH(A1)+${WET}`, 7.25) }),
@@ -88,6 +89,8 @@ test("a report calculates unless it is told to take what the file holds, which t
       "T!E1 comes out otherwise here than saved, though nothing changed that it is calculated from. Give --no-recalculate after saving the workbook in the spreadsheet with the add-in.",
     );
   }
+  expect(await of("what is from before by itself", "--no-recalculate")).toContain("T!E1");
+  expect(await of("what is from before by itself")).toMatch(/<!doctype html>/i);
   expect(await of("what differs here though nothing changed", "--no-recalculate")).toMatch(/<!doctype html>/i);
   expect(await of("a call beside a function that is not known", "--no-recalculate")).toMatch(/>7\.25</);
   expect(await of("a value from before", "--no-recalculate")).toContain("The file holds another value in T!D1 than the cell formula gives");

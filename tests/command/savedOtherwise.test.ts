@@ -107,7 +107,7 @@ test("with an apostrophe in its name an added sheet prints its area and repeats 
 
 test("a blank sheet in plain cells reckons with an analysis, and with a formula given beforehand, and the closed run needs neither", async () => {
   const formulasOf = async (name: string, ...words: readonly string[]): Promise<ReadonlyMap<string, string>> => {
-    expect((await ran("sheet", "--kind", "charring", "--plain-cells", ...words, "-o", files.at(name))).code).toBe(0);
+    expect((await ran("sheet", "--kind", "charring", "--weigh-ins", "12", "--plain-cells", ...words, "-o", files.at(name))).code).toBe(0);
     const [first] = (await readBook(files.read(name))).sheets;
     return new Map(first?.reading.rows.flat().map(({ cell, formula }) => [cell, formula]));
   };

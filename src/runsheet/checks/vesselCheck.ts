@@ -17,12 +17,17 @@ const VESSEL_PER_SAMPLE = 100;
 export const vesselCheck = (sheet: RunSheet): Check => ({
   silentWhile: noNumber(block(sheet, sheet.drying)),
   steps: [
-    ...sheet.samples.map((sample) => step(isUnitSlip(sheet, sample), words.units(sample, sheet.working.contradiction(sample)))),
+    ...sheet.samples.map((sample) => step(whereReadable(isUnitSlip(sheet, sample)), words.units(sample, sheet.working.contradiction(sample)))),
     ...sheet.samples.flatMap((sample) => ofSample(sheet, sample)),
-    ...sheet.tables.map((table) => step(isKilogram(sheet, table), words.finer(lightestOf(sheet, table), nameOf(sheet.settings.readability)))),
-    step(isMilligram(sheet), words.coarser(heaviestOf(sheet), nameOf(sheet.settings.readability))),
+    ...sheet.tables.map((table) =>
+      step(whereReadable(isKilogram(sheet, table)), words.finer(lightestOf(sheet, table), nameOf(sheet.settings.readability))),
+    ),
+    step(whereReadable(isMilligram(sheet)), words.coarser(heaviestOf(sheet), nameOf(sheet.settings.readability))),
   ],
 });
+
+/** A box in error is named by the check of the rows; what looks at every box must not stand before it. */
+const whereReadable = (condition: Condition): Condition => fn("IFERROR", condition, false);
 
 /** What contradicts in a sample's weights is about kilograms or milligrams, which explain whatever else there is. */
 export const isUnitSlip = ({ working }: RunSheet, sample: number): Condition =>

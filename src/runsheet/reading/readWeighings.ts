@@ -72,8 +72,12 @@ function besideWeighings(values: Values, { minutes, workings, number, vessel }: 
   const point = (at: CellContent | undefined, grams: CellContent | undefined): SeriesPoint[] =>
     typeof at === "number" && typeof grams === "number" && typeof vessel === "number" ? [{ minutes: at, grams: grams - vessel }] : [];
   const { band, latest, foretold, latestAt, foretoldAt } = sheetWords.workings;
-  const [from, to, back, up] = band.map((label) => rowOf(label)).map((row) => point(row[minutes], row[workings + number]));
-  const edges = [[...(from ?? []), ...(to ?? [])], [...(up ?? []), ...(back ?? [])]] as const; // prettier-ignore
+  const corners = band.map((label) => rowOf(label));
+  // Sheets of version 0.2 have the upper edge from its end backwards, with times of its own; later ones have the times of the lower edge.
+  const isBackwards = typeof corners[2]?.[minutes] === "number";
+  const times = (isBackwards ? corners : [corners[0], corners[1], corners[0], corners[1]]).map((row) => row?.[minutes]);
+  const [lowerFrom, lowerTo, ...upper] = corners.map((row, corner) => point(times[corner], row[workings + number]));
+  const edges = [[...(lowerFrom ?? []), ...(lowerTo ?? [])], (isBackwards ? upper.reverse() : upper).flat()] as const;
   const own = (label: string): CellContent | undefined => rowOf(label)[workings + number];
   const way = [...point(own(latestAt), own(latest)), ...point(own(foretoldAt), own(foretold))];
   return { ...(isLine(edges[0]) ? { band: edges } : {}), ...(isLine(way) ? { foretold: way } : {}) };

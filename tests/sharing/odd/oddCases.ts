@@ -476,7 +476,10 @@ export const oddCases: readonly OddCase[] = [
   {
     name: "an array of which one cell was never calculated",
     book: one({ ...RUN, F1: { formula: "A1:C1*2", value: 50, about: ' t="array" ref="F1:H1"' }, G1: 70 }),
+    values: /Tray!H1, which the cell formula of Tray!F1 fills/,
+    plain: /Tray!H1, which the cell formula of Tray!F1 fills/,
     excel: "elsewhere",
+    goOn: ["--recalculate"],
   },
   // Inputs of other kinds.
   {

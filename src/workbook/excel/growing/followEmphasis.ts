@@ -14,7 +14,9 @@ export function askForEmphasis(worksheet: Excel.Worksheet, plan: SheetPlan): () 
   return () =>
     there.items.filter(({ type, customOrNullObject }) => {
       if (type !== Excel.ConditionalFormatType.custom) return false;
-      return emphasis.some(({ condition }) => isSameShape(condition, customOrNullObject.rule.formula));
+      const { formula } = customOrNullObject.rule;
+      // A request that broke off between adding a rule and writing its condition leaves one that never holds.
+      return !formula || emphasis.some(({ condition }) => isSameShape(condition, formula));
     });
 }
 

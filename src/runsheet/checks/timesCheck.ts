@@ -22,7 +22,7 @@ const QUARTER_MORE = 4;
 const TYPED_DECIMALS = 100;
 const QUARTERS = 4;
 // Between 0.59 and 0.60, the first that cannot be minutes.
-const MOST_DECIMALS = 0.595;
+const MOST_DECIMALS = reckon(595, "/", 1000);
 const ROUNDING_PER_MILLION = 1_000_000;
 
 /** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number, those of firings on any sheet. */

@@ -80,6 +80,17 @@ export function namedBook(): Uint8Array<ArrayBuffer> {
   const spill = { formula: `${WET}(A1:A3,B1:B3,C1:C3)`, value: FIRST, about: array("L1:L3") };
   Object.assign(cells, { L1: spill, L2: SECOND, L3: THIRD });
   cells.P1 = { formula: "_xldudf_RETORT_PROXIMATE(A1,B1,C1,28,25.2)", value: "Share", about: array("P1:R6") };
+  // Of 10 g received and 6.5 g dry: 3.5 g water, 3.5 g volatile, 2.8 g fixed carbon, 0.2 g ash.
+  const shares: readonly (readonly [string, number, number])[] = [
+    ["Moisture", 0.35, 0],
+    ["Volatile matter", 0.35, 3.5 / 6.5],
+    ["Fixed carbon", 0.28, 2.8 / 6.5],
+    ["Ash", 0.02, 0.2 / 6.5],
+    ["Sum", 1, 1],
+  ];
+  Object.assign(cells, { Q1: "As received", R1: "Dry" });
+  for (const [index, [share, received, dry]] of shares.entries())
+    Object.assign(cells, { [`P${index + 2}`]: share, [`Q${index + 2}`]: received, [`R${index + 2}`]: dry });
   for (const [cell, { formula, value = { error: "#VALUE!" }, isArray }] of Object.entries(NAMED_FORMULAS))
     cells[cell] = { formula, value, ...(isArray ? { about: array(cell) } : {}) };
   const defined = Object.entries(NAMES).map(([name, refersTo]) => `<definedName name="${name}">${refersTo}</definedName>`);

@@ -1,4 +1,4 @@
-import { all, any, anyWhere, isNumber, noNumber, sum, type Condition } from "../../expressions/choices";
+import { all, any, anyWhere, isNumber, noNumber, product, sum, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
@@ -61,33 +61,40 @@ const FRACTION = 1;
 
 /** Whether the products add up: percentages are such, water is not less than was fed, and what is unaccounted is within what is wanted. */
 export function ledgerCheck(sheet: RunSheet): Check | undefined {
-  const { caught, charring, samples, share, plusMinus, settings, drying } = sheet;
+  const { caught, charring, samples, options } = sheet;
   if (caught === undefined || charring === undefined) return undefined;
+  // The two rows stand one below the other.
+  const percentages = range(fixed(caught.box("water", 1)), fixed(caught.box("fed", options.replicates)));
+  const fractions = product(fn("ISNUMBER", percentages), is(percentages, "<", FRACTION));
   return {
     silentWhile: noNumber(
       block(sheet, charring),
       ...samples.flatMap((sample) => [caught.liquids(sample), caught.box("water", sample), caught.box("fed", sample)]),
     ),
-    steps: samples.flatMap((sample): Step[] => {
-      const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
-      const isFraction = (at: typeof water) => all(isNumber(at), is(fn("N", at), "<", FRACTION));
-      const [formed, vapour, lost] = [share("waterFormed", sample), share("volatile", sample), share("unaccounted", sample)];
-      const off = fn("N", plusMinus("waterFormed", sample));
-      const allowed = fn("MAX", fn("N", plusMinus("unaccounted", sample)), fn("N", settings.wanted));
-      return [
-        ...[water, fed].map((at) => step(isFraction(at), ledger.percent(nameOf(at)))),
-        step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
-        step(all(isNumber(fed), hasLost(sheet, sample)), ledger.driedBefore(nameOf(fed), lastWeighed(drying, sample))),
-        step(all(isNumber(formed), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
-        step(
-          all(isNumber(formed), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),
-          ledger.waterOverVapour(sample, nameOf(water)),
-        ),
-        step(
-          all(isNumber(lost), is(fn("N", lost), ">", allowed), isNumber(settings.wanted)),
-          ledger.unaccounted(sample, fn("FIXED", reckon(PERCENT, "*", fn("N", lost)), 1, true)),
-        ),
-      ];
-    }),
+    steps: [
+      step(anyWhere(fractions), ledger.percent(lastCellWhere(fractions, percentages))),
+      ...samples.flatMap((sample) => ofSample(sheet, caught, sample)),
+    ],
   };
+}
+
+function ofSample(sheet: RunSheet, caught: Caught, sample: number): Step[] {
+  const { share, plusMinus, settings, drying } = sheet;
+  const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
+  const [formed, vapour, lost] = [share("waterFormed", sample), share("volatile", sample), share("unaccounted", sample)];
+  const off = fn("N", plusMinus("waterFormed", sample));
+  const allowed = fn("MAX", fn("N", plusMinus("unaccounted", sample)), fn("N", settings.wanted));
+  return [
+    step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
+    step(all(isNumber(fed), hasLost(sheet, sample)), ledger.driedBefore(nameOf(fed), lastWeighed(drying, sample))),
+    step(all(isNumber(formed), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
+    step(
+      all(isNumber(formed), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),
+      ledger.waterOverVapour(sample, nameOf(water)),
+    ),
+    step(
+      all(isNumber(lost), is(fn("N", lost), ">", allowed), isNumber(settings.wanted)),
+      ledger.unaccounted(sample, fn("FIXED", reckon(PERCENT, "*", fn("N", lost)), 1, true)),
+    ),
+  ];
 }

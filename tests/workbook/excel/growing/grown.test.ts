@@ -57,7 +57,7 @@ describe("growRunSheet(workbook, sheet, growth)", () => {
     const by: readonly Growth[] = ["weighIns", "replicates", "charFirings", "weighIns", "ashFirings", "replicates"];
     for (const growth of by) expect(await growRunSheet(workbook, name, growth)).toMatch(/^Added: /);
     // The sample added last is asked for its vessel as soon as it is there.
-    const large = await made(grownTo({ weighIns: 5, replicates: 3, charFirings: 2, ashFirings: 2, addedSample: 3 }));
+    const large = await made({ ...grownTo({ weighIns: 5, replicates: 3, charFirings: 2, ashFirings: 2 }), addedSample: 3 });
     expect(host.book.sheet(large).cells.size).toBeGreaterThan(300);
     expectSame(name, large);
   });

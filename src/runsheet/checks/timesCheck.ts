@@ -148,4 +148,4 @@ const farOff = (name: Expression, minutes: Expression, planned: Expression): Exp
 
 /** "0:30" of 0.30: what the decimals mean when they are read as minutes of the first hour; no time for 0.90, which has none. */
 const meantBy = (value: Expression): Expression =>
-  when(is(value, "<", MOST_DECIMALS), joined("0:", fn("RIGHT", fn("FIXED", value, 2, true), 2)), "the time");
+  when(is(value, "<", MOST_DECIMALS), joined("0:", fn("RIGHT", fn("FIXED", value, 2, true), 2)), words.theTime);

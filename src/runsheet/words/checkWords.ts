@@ -82,6 +82,8 @@ export const checkWords = {
       doubted(text`${at} is not after the round before. Put it right; a day or more later, type the date too: 21 Nov 9:30.`),
     decimal: (at: Expression, reads: Expression, typed: Expression, meant: Expression) =>
       doubted(text`${at} reads ${reads}. If ${typed} was typed, type ${meant} with a colon.`),
+    /** In place of a time where none is meant for sure. */
+    theTime: "the time",
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. Look at both; if right, type its date too.`),
     longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),

@@ -30,7 +30,7 @@ export const freeNameBeside = (sheet: string, ending: string, taken: readonly st
 
 /** Says at the front, where no cut can take it away, that the copy cannot be used yet. */
 export const unfinishedCopyName = (sheet: string, taken: readonly string[]): string =>
-  freeSheetName(`Unfinished copy of ${withoutMarks(sheet)}`, taken);
+  freeSheetName(withEnding(`Unfinished copy of ${withoutMarks(sheet)}`, ""), taken);
 
 const IN_PLACE: Readonly<Record<string, string>> = { "[": "(", "]": ")" };
 

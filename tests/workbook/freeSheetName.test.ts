@@ -51,6 +51,13 @@ describe("freeNameBeside(sheet, ending, taken)", () => {
     ["🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳", [], "🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳🌳 changes"],
   ])("makes of %s, with %j taken, %s", (sheet, taken, name) => expect(freeNameBeside(sheet, " changes", taken)).toBe(name));
 
+  // Short enough that no cut takes the apostrophe away.
+  test.each([
+    ["!'", "Unfinished copy of !"],
+    ["Kiln''", "Unfinished copy of Kiln"],
+    ["'", "Unfinished copy of"],
+  ])("a copy of %s is at first called %s", (sheet, name) => expect(unfinishedCopyName(sheet, [])).toBe(name));
+
   test("gives a name that a sheet may have for whatever another sheet is called", () => {
     fc.assert(
       fc.property(fc.array(fc.string({ unit: "grapheme", maxLength: 45 }), { minLength: 1, maxLength: 6 }), (sheets) => {

@@ -28,7 +28,7 @@ export interface FormulaCell {
 }
 
 // What hosts show while a value is on its way.
-const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
+export const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
 
 /**
  * Every cell formula of a sheet with the values it fills, ready to be shared.

@@ -53,6 +53,13 @@ export const cellsOfArea = ({ row, column, rows, columns }: CellArea): string[][
 export const covers = (area: CellArea, row: number, column: number): boolean =>
   row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
 
+/** Whether two areas have a cell in common. */
+export const overlap = (one: CellArea, other: CellArea): boolean =>
+  one.row < other.row + other.rows &&
+  other.row < one.row + one.rows &&
+  one.column < other.column + other.columns &&
+  other.column < one.column + one.columns;
+
 /** Column letters counted from 0: 0 is "A", 26 is "AA". */
 export function lettersOf(column: number): string {
   let letters = "";

@@ -5,7 +5,7 @@ import { sourcesOf, type Precedent } from "../../sharing/plain/change/precedents
 import type { RuleReading } from "../../sharing/plain/plainRules";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { areaNamed } from "../../workbook/areaNamed";
-import { cellArea, wholeLines } from "../../workbook/cellArea";
+import { cellArea, overlap, wholeLines } from "../../workbook/cellArea";
 import type { Book } from "./Book";
 
 /** Whoever reads: everything on some sheets, or one cell with a formula. */
@@ -55,11 +55,7 @@ export function calculatedFromThese<P extends Place>(
 }
 
 const isIn = ({ sheet, area }: ReadFormula, { sheet: on, area: of }: Precedent): boolean =>
-  sheet.toLowerCase() === on.toLowerCase() &&
-  area.row < of.row + of.rows &&
-  of.row < area.row + area.rows &&
-  area.column < of.column + of.columns &&
-  of.column < area.column + area.columns;
+  sheet.toLowerCase() === on.toLowerCase() && overlap(area, of);
 
 interface ReadByRule {
   readonly precedents: readonly Precedent[];

@@ -1,16 +1,15 @@
 import { holdsCall } from "../../sharing/findCalls";
 import { notGiven } from "../../explanation/saved/notGiven";
+import { ON_ITS_WAY } from "../../sharing/formulaCells";
 import { circles } from "../../sharing/circles";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { halfFilled, neverCalculated, notLoaded, notWhatFormulasGive, onTheirWay } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import { calculatedFromThese, type Reader } from "./calculatedFromThese";
-import { nameOf } from "./cellNames";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { sheetsNeeded } from "./sheetsNeeded";
 
-// What programs show while a value is on its way.
-export const ON_ITS_WAY: readonly string[] = ["#BUSY!", "#CALC!", "#GETTING_DATA"];
 export const NOT_LOADED = "#NAME?";
 
 export type BookInDoubt = Pick<Book, "sheets" | "isCalculatedHere" | "goesRound" | "roundsAsShown" | "colouring" | "names" | "tables">;
@@ -50,9 +49,9 @@ export function doubtsBehind(book: BookInDoubt, sheet: BookSheet, anchor: CellRe
 export function refuseDoubts({ isCalculatedHere }: Pick<Book, "isCalculatedHere">, doubts: readonly Doubt[]): void {
   for (const why of ["never calculated", "on its way", "not loaded", "half filled", "from before"] as const) {
     const found = doubts.filter((one) => one.why === why);
-    const cells = found.map(({ sheet, cell }) => nameOf(sheet, cell));
+    const cells = found.map(({ sheet, cell }) => nameOnSheet(sheet, cell));
     if (found.length === 0) continue;
-    const lacking = found.flatMap((one) => one.lacking.map((cell) => nameOf(one.sheet, cell)));
+    const lacking = found.flatMap((one) => one.lacking.map((cell) => nameOnSheet(one.sheet, cell)));
     const codes = [...new Set(found.map(({ error }) => error))].join(", ");
     const said = {
       "never calculated": neverCalculated(cells, isCalculatedHere),
@@ -90,12 +89,12 @@ export function otherThanGiven(book: Omit<BookInDoubt, "colouring">, sheets: rea
   const { isCalculatedHere, goesRound, roundsAsShown, names, tables } = book;
   if (isCalculatedHere || goesRound || roundsAsShown || sheets.length === 0) return [];
   const all = book.sheets.map(({ reading }) => reading);
-  const spilling = new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap(({ spills, cell }) => (spills ? [nameOf(name, cell)] : []))));
-  const spills = (sheet: string, cell: string): boolean => spilling.size > 0 && spilling.has(nameOf(sheet, cell));
+  const spilling = new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap(({ spills, cell }) => (spills ? [nameOnSheet(name, cell)] : []))));
+  const spills = (sheet: string, cell: string): boolean => spilling.size > 0 && spilling.has(nameOnSheet(sheet, cell));
   const found = notGiven({ sheets: all, names, tables }, { sheets: sheets.map(({ name }) => name), spills, areFilled: true });
   if (found.length === 0) return [];
-  const around = new Set(circles(all, { names, tables }).map(({ sheet, cell }) => nameOf(sheet, cell)));
+  const around = new Set(circles(all, { names, tables }).map(({ sheet, cell }) => nameOnSheet(sheet, cell)));
   return found
-    .filter(({ sheet, cell }) => !around.has(nameOf(sheet, cell)))
+    .filter(({ sheet, cell }) => !around.has(nameOnSheet(sheet, cell)))
     .map(({ sheet, cell, lacking }) => ({ sheet, cell, why: lacking.length === 0 ? "from before" : "half filled", error: "", lacking }));
 }

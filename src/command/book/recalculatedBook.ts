@@ -7,7 +7,7 @@ import { Refusal } from "../Refusal";
 import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import type { Calculated } from "./recalculate";
-import { nameOf } from "./cellNames";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { isSame, refuseDoubtful, refuseMisread, type CalculatedHere } from "./refuseDoubtful";
 
 export interface RecalculatedHere {
@@ -48,7 +48,7 @@ function refuseDoubtfulDays(before: Book, now: readonly BookSheet[], asSaved: As
   const doubtful = now.flatMap(({ name, reading }, place) => {
     const was = new Map(before.sheets[place]?.reading.rows.flat().map((one) => [one.cell, one.value]));
     const reads = reading.rows.flat().filter(({ formula, value }) => formula !== "" && typeof value === "number" && !holdsCall(formula));
-    return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => nameOf(name, cell));
+    return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => nameOnSheet(name, cell));
   });
   if (doubtful.length > 0) throw new Refusal(daysInDoubt(doubtful, asSaved));
 }
@@ -75,11 +75,11 @@ function recalculatedSheet(before: BookSheet, calculated: Here | undefined, { lo
     row.map((reading): CellReading => {
       const now = filled.get(reading.cell) ?? calculated.get(reading.cell);
       const isCalculated = reading.formula === "" ? filled.has(reading.cell) : isCalculatedHere(now);
-      if (!isCalculated && reading.formula !== "" && reading.value === null) without.push(nameOf(sheet.name, reading.cell));
+      if (!isCalculated && reading.formula !== "" && reading.value === null) without.push(nameOnSheet(sheet.name, reading.cell));
       if (now === undefined || !isCalculated) return reading;
       const { error } = now;
       if (error !== "" && error !== reading.error && reading.value !== null && !holdsCall(reading.formula) && !filled.has(reading.cell))
-        lost.push(nameOf(sheet.name, reading.cell));
+        lost.push(nameOnSheet(sheet.name, reading.cell));
       // A formula that gives a blank gives an empty text, as files have it.
       const value = now.value ?? (reading.formula === "" ? null : "");
       const calculatedHere = { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value ?? "") };

@@ -7,7 +7,7 @@ import { Refusal } from "../Refusal";
 import { holdsCall } from "../../sharing/findCalls";
 import { differsUnchanged, keptThoughChanged, misreadHere, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { nameOf } from "./cellNames";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { otherThanGiven } from "./doubts";
 
 /** What was calculated here. */
@@ -20,8 +20,8 @@ export interface CalculatedHere {
 
 /**
  * Refuses what calculating here may have made wrong. What every spreadsheet works out alike shows which of two values is right: a formula of that kind
- * is from before where the file holds another value than it gives, and is misread here where it is calculated otherwise. A formula that cannot be calculated here keeps the value in the file, which holds no longer once
- * anything that it is calculated from has changed. And where nothing has changed that a formula is calculated from, but for what it gives here and
+ * is from before where the file holds another value than it gives, and is misread here where it is calculated otherwise. A formula that cannot be
+ * calculated here keeps the value in the file, which holds no longer once anything that it is calculated from has changed. And where nothing has changed that a formula is calculated from, but for what it gives here and
  * what the file holds, one of the two is wrong, and the file was calculated by the spreadsheet that the workbook is used in.
  * @param now the same sheets with the values of here
  * @throws Refusal naming the cells
@@ -41,7 +41,7 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
   };
   const isVolatile = (formula: ReadFormula): boolean =>
     sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names).isVolatile;
-  const named = (formulas: readonly ReadFormula[]): string[] => formulas.map(({ sheet, reading }) => nameOf(sheet, reading.cell));
+  const named = (formulas: readonly ReadFormula[]): string[] => formulas.map(({ sheet, reading }) => nameOnSheet(sheet, reading.cell));
 
   const kept = sheets.formulas.filter(({ sheet, reading }) => isLookedAt(sheet) && reading.value !== null && !wasCalculated(sheet, reading.cell));
   const outdated = kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one));
@@ -54,8 +54,8 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
   });
   const doubtful = differing.filter((one) => !isVolatile(one) && !inputsChanged(one));
   if (doubtful.length === 0) return;
-  const fromBefore = otherThanGiven(before, before.sheets);
-  const unsure = doubtful.filter(({ sheet, reading }) => !fromBefore.some((one) => one.sheet === sheet && one.cell === reading.cell));
+  const fromBefore = new Set(otherThanGiven(before, before.sheets).map(({ sheet, cell }) => nameOnSheet(sheet, cell)));
+  const unsure = doubtful.filter(({ sheet, reading }) => !fromBefore.has(nameOnSheet(sheet, reading.cell)));
   if (unsure.length > 0) throw new Refusal(differsUnchanged(named(unsure), asSaved));
 }
 
@@ -64,11 +64,11 @@ export function refuseMisread(before: Book, now: Book, { asSaved, wasCalculated 
   const wasAt = new Map(before.sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
   const others = (sheet: BookSheet): CellReading[] =>
     sheet.reading.rows.flat().filter((one) => one.formula !== "" && !isSame(one, wasAt.get(sheet.name)?.get(one.cell)));
-  const changed = new Set(now.sheets.flatMap((sheet) => others(sheet).map(({ cell }) => nameOf(sheet.name, cell))));
+  const changed = new Set(now.sheets.flatMap((sheet) => others(sheet).map(({ cell }) => nameOnSheet(sheet.name, cell))));
   if (changed.size === 0) return;
   const misread = otherThanGiven({ ...now, isCalculatedHere: false }, now.sheets)
     .filter(({ sheet, cell }) => wasCalculated(sheet, cell))
-    .map(({ sheet, cell }) => nameOf(sheet, cell))
+    .map(({ sheet, cell }) => nameOnSheet(sheet, cell))
     .filter((cell) => changed.has(cell));
   if (misread.length > 0) throw new Refusal(misreadHere(misread, asSaved));
 }

@@ -1,12 +1,13 @@
 import { circles, type CellInCircle } from "../../sharing/circles";
 import { holdsCall } from "../../sharing/findCalls";
+import { ON_ITS_WAY } from "../../sharing/formulaCells";
 import { cellArea, covers } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { inCircle, inError, neverCalculated, notLoaded, onTheirWay, staleBook } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { nameOf } from "./cellNames";
-import { otherThanGiven, doubtsReadFrom, NOT_LOADED, ON_ITS_WAY, refuseDoubts, type BookInDoubt } from "./doubts";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
+import { otherThanGiven, doubtsReadFrom, NOT_LOADED, refuseDoubts, type BookInDoubt } from "./doubts";
 
 /** A cell and its sheet. */
 interface NamedCell {
@@ -28,7 +29,7 @@ export function refuseUnfinished(book: BookInDoubt & Pick<Book, "isStale">, shee
   const all: NamedCell[] = sheets.flatMap(({ name, reading }) =>
     reading.rows.flatMap((row) => row.filter(({ formula }) => formula !== "").map((cell) => ({ name, cell }))),
   );
-  const named = (cells: readonly NamedCell[]): string[] => cells.map(({ name, cell }) => nameOf(name, cell.cell));
+  const named = (cells: readonly NamedCell[]): string[] => cells.map(({ name, cell }) => nameOnSheet(name, cell.cell));
   const codes = (cells: readonly NamedCell[]): string => [...new Set(cells.map(({ cell }) => cell.error))].join(", ");
   const blank = all.filter(({ cell }) => cell.value === null);
   if (blank.length > 0) throw new Refusal(neverCalculated(named(blank), book.isCalculatedHere));
@@ -38,7 +39,7 @@ export function refuseUnfinished(book: BookInDoubt & Pick<Book, "isStale">, shee
   const errors = keepErrors ? [] : erroneous(sheets);
   if (!keepErrors && !book.goesRound && errors.length === 0) {
     const around = circlesAmong(sheets, book);
-    if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOf(sheet, cell))));
+    if (around.length > 0) throw new Refusal(inCircle(around.map(({ sheet, cell }) => nameOnSheet(sheet, cell))));
   }
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
   if (errors.length > 0)

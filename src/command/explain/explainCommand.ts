@@ -4,7 +4,7 @@ import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/ce
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
 import { doubtsBehind, refuseDoubts } from "../book/doubts";
 import { openBook } from "../book/openBook";
-import { nameOf } from "../book/cellNames";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { Refusal, WrongUsage } from "../Refusal";
 import { printable, type Terminal } from "../Terminal";
 import { explanationLines } from "../words/explainWords";
@@ -60,7 +60,7 @@ const firstInView = ({ sheets }: Book): BookSheet => sheets.find(({ isHidden }) 
 function refuseUncalculated(book: Book, sheet: BookSheet, cell: string, cells: FileCells): void {
   const { reading, anchor = reading } = cells.look({ sheet: sheet.name, cell });
   if (anchor.formula === "") return;
-  if (anchor.value === null) throw new Refusal(neverCalculated([nameOf(sheet.name, anchor.cell)], book.isCalculatedHere));
+  if (anchor.value === null) throw new Refusal(neverCalculated([nameOnSheet(sheet.name, anchor.cell)], book.isCalculatedHere));
   if (book.isStale) throw new Refusal(staleBook);
   refuseDoubts(book, doubtsBehind(book, sheet, anchor));
 }

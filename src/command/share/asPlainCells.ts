@@ -4,7 +4,7 @@ import type { HeldCells } from "../../xlsx/handedOn/HeldCells";
 import { leavePlainCells } from "../../xlsx/handedOn/plainFile";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
-import { nameOf } from "../book/cellNames";
+import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { packing, recording, rewriting } from "../words/refusals";
 import { fileValue } from "./fileValue";
 import { hasCalls } from "./sharedSheets";
@@ -48,7 +48,9 @@ export async function asPlainCells(
 }
 
 const fixedIn = ({ cells }: PlainSheets): SharedAsPlainCells["fixed"] =>
-  cells.flatMap(({ kind, sheet, area, why }) => (kind === "fixed" && why !== undefined ? [{ cell: nameOf(sheet, area), why: WHY_FIXED[why] }] : []));
+  cells.flatMap(({ kind, sheet, area, why }) =>
+    kind === "fixed" && why !== undefined ? [{ cell: nameOnSheet(sheet, area), why: WHY_FIXED[why] }] : [],
+  );
 
 const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
   ...(workings === undefined ? [] : [workings.name]),

@@ -5,7 +5,7 @@ import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
 import { nameCalled } from "../../sharing/plain/formulaTree";
-import { isTooDeep } from "./everyPart";
+import { fromFirstOperand, isTooDeep, type Binary } from "./everyPart";
 
 /** What an expression is worked out from. */
 export interface Surroundings {
@@ -44,18 +44,10 @@ function valueOf(expression: AstExpression, around: Surroundings): Cells | undef
   }
 }
 
-type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
-
-/** From the first operand on: the terms of a long sum hang on one another at its left side. */
 function binary(expression: Binary, around: Surroundings): Cells | undefined {
-  const steps: Binary[] = [];
-  let first: AstExpression | undefined = expression;
-  while (first?.type === "BinaryExpression") {
-    steps.push(first);
-    first = first.arguments[0];
-  }
+  const { first, steps } = fromFirstOperand(expression);
   let value = first && valueOf(first, around);
-  for (const { operator, arguments: operands } of steps.reverse()) {
+  for (const { operator, arguments: operands } of steps) {
     const operation = BINARY[operator];
     const right = value && operands[1] && valueOf(operands[1], around);
     if (operation === undefined || value === undefined || right === undefined) return undefined;

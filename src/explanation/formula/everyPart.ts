@@ -22,6 +22,19 @@ export function* everyPart(
 const partsOf = (part: AstExpression): readonly (AstExpression | null)[] =>
   part.type === "UnaryExpression" || part.type === "BinaryExpression" || part.type === "CallExpression" ? part.arguments : [];
 
+export type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
+
+/** The first operand of an operation and what is done to it, step by step: the terms of a long sum hang on one another at its left side. */
+export function fromFirstOperand(whole: Binary): { readonly first: AstExpression | undefined; readonly steps: readonly Binary[] } {
+  const steps: Binary[] = [];
+  let first: AstExpression | undefined = whole;
+  while (first?.type === "BinaryExpression") {
+    steps.push(first);
+    first = first.arguments[0];
+  }
+  return { first, steps: steps.reverse() };
+}
+
 // A spreadsheet nests 64 functions at most (Excel specifications and limits); brackets, signs and operators come on top.
 const DEEPEST = 500;
 

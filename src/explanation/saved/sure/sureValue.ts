@@ -3,7 +3,7 @@ import { CellProblem, type Answer } from "../../../cells/CellProblem";
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import { answerOf, definitionOf } from "../../formula/calledFunction";
 import { handedOver, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
-import { isTooDeep } from "../../formula/everyPart";
+import { fromFirstOperand, isTooDeep, type Binary } from "../../formula/everyPart";
 import { nameCalled } from "../../../sharing/plain/formulaTree";
 import { certainTruth, type Certain } from "./certain";
 import type { Given, SureFunction } from "./Given";
@@ -57,18 +57,10 @@ function valueOf(expression: AstExpression, around: SureSurroundings, isOverArra
   }
 }
 
-type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
-
-/** From the first operand on: the terms of a long sum hang on one another at its left side. */
 function binary(expression: Binary, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
-  const steps: Binary[] = [];
-  let first: AstExpression | undefined = expression;
-  while (first?.type === "BinaryExpression") {
-    steps.push(first);
-    first = first.arguments[0];
-  }
+  const { first, steps } = fromFirstOperand(expression);
   let value = first && valueOf(first, around, isOverArrays);
-  for (const { operator, arguments: operands } of steps.reverse()) {
+  for (const { operator, arguments: operands } of steps) {
     const operation = SURE_BINARY[operator];
     const right = value && operands[1] && valueOf(operands[1], around, isOverArrays);
     if (operation === undefined || value === undefined || right === undefined) return undefined;

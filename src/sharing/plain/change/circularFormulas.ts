@@ -1,4 +1,4 @@
-import type { CellArea } from "../../../workbook/cellArea";
+import { overlap, type CellArea } from "../../../workbook/cellArea";
 import { FilledCells } from "../FilledCells";
 import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "../ReadSheets";
@@ -82,12 +82,6 @@ function formulaRows(sheets: ReadSheets, sheet: string): ReadonlyMap<number, rea
   for (const rows of columns.values()) rows.sort((a, b) => a - b);
   return columns;
 }
-
-const overlap = (one: CellArea, other: CellArea): boolean =>
-  one.row < other.row + other.rows &&
-  other.row < one.row + one.rows &&
-  one.column < other.column + other.columns &&
-  other.column < one.column + one.columns;
 
 function eachCell({ row, column, rows, columns }: CellArea, visitor: (row: number, column: number) => void): void {
   for (let down = 0; down < rows; down++) for (let across = 0; across < columns; across++) visitor(row + down, column + across);

@@ -1,7 +1,7 @@
 import { namesOf, ReadSheets, type ReadFormula } from "../../../sharing/plain/ReadSheets";
 import { sourcesOf, type FormulaSources } from "../../../sharing/plain/change/precedents";
 import { calculatedFrom } from "../../../sharing/plain/change/staleness";
-import { quotedSheet } from "../../../workbook/quotedSheet";
+import { nameOnSheet } from "../../../workbook/nameOnSheet";
 import { cellAt, cellsOfArea, covers, type CellArea } from "../../../workbook/cellArea";
 import { areaNamed } from "../../../workbook/areaNamed";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
@@ -75,7 +75,7 @@ export class KeptFormulas {
 
   /** Cells of formulas that are kept and hold no longer. */
   fromBefore(): readonly string[] {
-    return this.stale().map(({ id, row, column }) => nameOf(this.nameNow(id), cellAt(row, column)));
+    return this.stale().map(({ id, row, column }) => nameOnSheet(this.nameNow(id), cellAt(row, column)));
   }
 
   /** Every cell that holds no longer, those that the grid calculates from such ones among them, by sheet. */
@@ -163,9 +163,6 @@ interface Place {
   readonly row: number;
   readonly column: number;
 }
-
-/** A cell as a message names it. */
-const nameOf = (sheet: string, cell: string): string => `${/^[A-Za-z_]\w*$/.test(sheet) ? sheet : quotedSheet(sheet)}!${cell}`;
 
 function placesIn({ row, column, rows, columns }: CellArea, used: () => readonly Place[]): readonly Place[] {
   if (rows * columns > SMALL)

@@ -1,8 +1,8 @@
 import type { RangeReading } from "../workbook/Workbook";
 import { circularFormulas } from "./plain/change/circularFormulas";
 import { FilledDownFormulas } from "./plain/FilledDownFormulas";
-import type { PlainReading } from "./plain/PlainReading";
-import { namesOf, ReadSheets } from "./plain/ReadSheets";
+import type { PlainReading } from "./plain/reading/PlainReading";
+import { namesOf, ReadSheets } from "./plain/reading/ReadSheets";
 import { WorkingsSheet } from "./plain/WorkingsSheet";
 
 /** A cell, and its sheet. */

@@ -1,4 +1,4 @@
-import { anyPart, formulaTree, nameCalled, type FormulaTree, type Part } from "../sharing/plain/formulaTree";
+import { anyPart, formulaTree, nameCalled, type FormulaTree, type Part } from "../sharing/plain/formula/formulaTree";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { formulaUnread } from "../problems/entryProblems";
 

@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import { expressionOf } from "../explanation/formula/expressionOf";
-import { nameCalled } from "../sharing/plain/formulaTree";
+import { nameCalled } from "../sharing/plain/formula/formulaTree";
 import { everyPart } from "../explanation/formula/everyPart";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";

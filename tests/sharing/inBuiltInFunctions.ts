@@ -1,5 +1,5 @@
 import { plainFormula } from "../../src/sharing/plain/plainFormula";
-import type { Surroundings } from "../../src/sharing/plain/Surroundings";
+import type { Surroundings } from "../../src/sharing/plain/reading/Surroundings";
 
 /** Nothing is known around the formula but the formula itself. */
 const ALONE: Surroundings = {

@@ -5,7 +5,7 @@ import type { CellFunction } from "../../src/functions/cellFunction";
 import type { Input } from "../../src/inputs/Input";
 import { inQuotes } from "../../src/sharing/plain/call/Argument";
 import { plainFormula } from "../../src/sharing/plain/plainFormula";
-import type { Surroundings } from "../../src/sharing/plain/Surroundings";
+import type { Surroundings } from "../../src/sharing/plain/reading/Surroundings";
 import { WorkingsSheet } from "../../src/sharing/plain/WorkingsSheet";
 import { cellAt, rangeOf } from "../../src/workbook/cellArea";
 import { storedFormula } from "../../src/xlsx/formulas/storedFormula";

@@ -1,8 +1,8 @@
 import { notAWorkbookFile, otherFile } from "../../problems/fileProblems";
 import { plainNumber } from "../../problems/quoted";
-import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import type { RuleReading } from "../../sharing/plain/plainRules";
-import type { TablePlace } from "../../sharing/plain/Surroundings";
+import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 import { fileKind } from "../../workbench/xlsx/fileKind";
 import { cellArea } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";

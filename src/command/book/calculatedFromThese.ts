@@ -1,4 +1,4 @@
-import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
+import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
 import { FilledDownFormulas } from "../../sharing/plain/FilledDownFormulas";
 import { calculatedFrom } from "../../sharing/plain/change/staleness";
 import { sourcesOf, type Precedent } from "../../sharing/plain/change/precedents";

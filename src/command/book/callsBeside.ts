@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import { holdsCall } from "../../sharing/findCalls";
 import type { RangeReading } from "../../workbook/Workbook";
 

@@ -1,5 +1,5 @@
-import { FilledCells } from "../../sharing/plain/FilledCells";
-import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
+import { FilledCells } from "../../sharing/plain/reading/FilledCells";
+import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
 import { areaNamed } from "../../workbook/areaNamed";
 import type { CellReading } from "../../workbook/Workbook";

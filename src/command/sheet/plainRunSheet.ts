@@ -1,7 +1,7 @@
 import { findCalls } from "../../sharing/findCalls";
 import { plainFormula } from "../../sharing/plain/plainFormula";
 import { plainSheets } from "../../sharing/plain/plainSheets";
-import { ReadSheets, namesOf } from "../../sharing/plain/ReadSheets";
+import { ReadSheets, namesOf } from "../../sharing/plain/reading/ReadSheets";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import type { CellReading } from "../../workbook/Workbook";

@@ -4,7 +4,7 @@ import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
-import { nameCalled } from "../../sharing/plain/formulaTree";
+import { nameCalled } from "../../sharing/plain/formula/formulaTree";
 import { fromFirstOperand, isTooDeep, type Binary } from "./everyPart";
 
 /** What an expression is worked out from. */

@@ -3,7 +3,7 @@ import { NAMESPACE } from "../../functions/catalogue";
 import { cell, joined, range, type Call, type Expression, type Infix } from "../../runsheet/expressions/Expression";
 import { catalogueName } from "../../sharing/catalogueName";
 import { cellArea } from "../../workbook/cellArea";
-import { nameCalled } from "../../sharing/plain/formulaTree";
+import { nameCalled } from "../../sharing/plain/formula/formulaTree";
 import { expressionOf } from "../formula/expressionOf";
 
 const OPERATORS = ["+", "-", "*", "/", "^", "=", "<", "<=", ">", ">="];

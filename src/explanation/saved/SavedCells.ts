@@ -1,6 +1,6 @@
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
-import type { ReadSheet, ReadSheets } from "../../sharing/plain/ReadSheets";
-import type { Referred } from "../../sharing/plain/reference";
+import type { ReadSheet, ReadSheets } from "../../sharing/plain/reading/ReadSheets";
+import type { Referred } from "../../sharing/plain/formula/reference";
 import { isWholeColumns, isWholeRows } from "../../workbook/cellArea";
 import type { Cells } from "../formula/Cells";
 

@@ -1,7 +1,7 @@
 import type { AstExpression } from "@borgar/fx";
-import type { namesOf, ReadFormula, ReadSheets } from "../../sharing/plain/ReadSheets";
-import { cellsReferred, tableCellsReferred, type Referred } from "../../sharing/plain/reference";
-import { areaInRow, relativeFormula } from "../../sharing/plain/RelativeFormula";
+import type { namesOf, ReadFormula, ReadSheets } from "../../sharing/plain/reading/ReadSheets";
+import { cellsReferred, tableCellsReferred, type Referred } from "../../sharing/plain/formula/reference";
+import { areaInRow, relativeFormula } from "../../sharing/plain/formula/RelativeFormula";
 import { areaNamed } from "../../workbook/areaNamed";
 import type { BlankForm, Cells } from "../formula/Cells";
 import { everyPart } from "../formula/everyPart";

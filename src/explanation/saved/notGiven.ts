@@ -1,5 +1,5 @@
-import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/ReadSheets";
-import type { PlainReading } from "../../sharing/plain/PlainReading";
+import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
+import type { PlainReading } from "../../sharing/plain/reading/PlainReading";
 import { CellError } from "../../inputs/CellValue";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, cellsOfArea, type CellArea } from "../../workbook/cellArea";

@@ -1,8 +1,8 @@
 import { plainFormula } from "./plainFormula";
 import { sourcesOf, type FormulaSources } from "./change/precedents";
-import type { ReadFormula, ReadSheets } from "./ReadSheets";
-import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./RelativeFormula";
-import type { PlainOptions, Surroundings } from "./Surroundings";
+import type { ReadFormula, ReadSheets } from "./reading/ReadSheets";
+import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./formula/RelativeFormula";
+import type { PlainOptions, Surroundings } from "./reading/Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 
 type NameOf = Surroundings["nameOf"];

@@ -1,12 +1,12 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { formulaTree } from "./formulaTree";
+import { formulaTree } from "./formula/formulaTree";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { cellAt, rangeOf } from "../../workbook/cellArea";
-import { CannotWrite, checked } from "./CannotWrite";
-import { referenceText, sheetText } from "./reference";
-import { namedFormula } from "./named";
-import type { Scope } from "./Scope";
-import { areaReferred } from "./sizeOf";
+import { CannotWrite, checked } from "./writing/CannotWrite";
+import { referenceText, sheetText } from "./formula/reference";
+import { namedFormula } from "./writing/named";
+import type { Scope } from "./writing/Scope";
+import { areaReferred } from "./writing/sizeOf";
 
 /** One cell of a sheet of workings. */
 export interface WorkingsCell {

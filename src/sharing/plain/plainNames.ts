@@ -3,12 +3,12 @@ import type { WhyFixed } from "../../problems/plainCellProblems";
 import { findCalls } from "../findCalls";
 import { catalogueName } from "../catalogueName";
 import { mayBeOurs } from "./change/precedents";
-import { anyPart, formulaTree, type FormulaTree } from "./formulaTree";
-import { isAbsolute } from "./named";
-import type { NameReading } from "./PlainReading";
+import { anyPart, formulaTree, type FormulaTree } from "./formula/formulaTree";
+import { isAbsolute } from "./writing/named";
+import type { NameReading } from "./reading/PlainReading";
 import { plainFormula } from "./plainFormula";
-import { namesOf, type ReadSheets } from "./ReadSheets";
-import type { PlainOptions } from "./Surroundings";
+import { namesOf, type ReadSheets } from "./reading/ReadSheets";
+import type { PlainOptions } from "./reading/Surroundings";
 
 export interface PlainNames {
   /** Names as cells are written by them: what still calls our functions is written out where it is used, or the cell is fixed. */

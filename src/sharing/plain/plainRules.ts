@@ -3,11 +3,11 @@ import type { WhyFixed } from "../../problems/plainCellProblems";
 import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
 import { plainNames, type NameWritten, type PlainNames } from "./plainNames";
-import type { NameReading, PlainReading } from "./PlainReading";
+import type { NameReading, PlainReading } from "./reading/PlainReading";
 import { sourcesOf } from "./change/precedents";
-import { namesOf } from "./ReadSheets";
+import { namesOf } from "./reading/ReadSheets";
 import { ruleAlone } from "./ruleAlone";
-import type { PlainOptions, Surroundings, TablePlace } from "./Surroundings";
+import type { PlainOptions, Surroundings, TablePlace } from "./reading/Surroundings";
 
 /** A rule of a sheet for colouring cells or for entries, with its formulas as typed, each beginning with "=". */
 export interface RuleReading {

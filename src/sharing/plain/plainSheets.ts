@@ -9,18 +9,18 @@ import { changeFlags, type FlagSheet } from "./change/changeFlags";
 import { followedAsRead, inputsOf } from "./change/followedAsRead";
 import { STALE } from "./change/flagText";
 import { tangledUnseen } from "./change/unseen";
-import { namesOf, ReadSheets, type ReadFormula } from "./ReadSheets";
+import { namesOf, ReadSheets, type ReadFormula } from "./reading/ReadSheets";
 import { branchWithoutCalls } from "./change/branchWithoutCalls";
 import { circularFormulas, sourcesOutside, type Circle } from "./change/circularFormulas";
 import { FilledDownFormulas } from "./FilledDownFormulas";
 import type { PlainFormula } from "./plainFormula";
 import { plainNames, type PlainNames } from "./plainNames";
-import type { NameReading, PlainReading } from "./PlainReading";
+import type { NameReading, PlainReading } from "./reading/PlainReading";
 import type { FormulaSources } from "./change/precedents";
-import { sheetText } from "./reference";
+import { sheetText } from "./formula/reference";
 import { calculatedFrom, stalenessOf, type FormsHeld, type Staleness } from "./change/staleness";
 import { namesAnew, spillsAnew, type WithAreas } from "./spillsAnew";
-import type { PlainOptions } from "./Surroundings";
+import type { PlainOptions } from "./reading/Surroundings";
 import { MARK, WorkingsSheet, type WorkingsCell } from "./WorkingsSheet";
 
 /**

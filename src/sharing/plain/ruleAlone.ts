@@ -2,12 +2,12 @@ import { tokenize, tokenTypes } from "@borgar/fx";
 import { numberText } from "../../inputs/numberText";
 import { cellArea } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";
-import { LONGEST_FORMULA } from "./CannotWrite";
+import { LONGEST_FORMULA } from "./writing/CannotWrite";
 import { sourcesOf } from "./change/precedents";
-import { formulaNamed } from "./named";
-import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
+import { formulaNamed } from "./writing/named";
+import { cellsReferred, tableCellsReferred, type Referred } from "./formula/reference";
 import type { RuleReading } from "./plainRules";
-import type { Surroundings } from "./Surroundings";
+import type { Surroundings } from "./reading/Surroundings";
 
 // A name that leads round in a circle is none.
 const MOST_NAMES = 20;

@@ -1,9 +1,9 @@
-import { formulaNamed } from "./named";
-import type { NameReading } from "./PlainReading";
-import type { ReadFormula, ReadSheets } from "./ReadSheets";
-import { cellsReferred } from "./reference";
-import { areaFrom, withSpills } from "./spills";
-import type { Surroundings } from "./Surroundings";
+import { formulaNamed } from "./writing/named";
+import type { NameReading } from "./reading/PlainReading";
+import type { ReadFormula, ReadSheets } from "./reading/ReadSheets";
+import { cellsReferred } from "./formula/reference";
+import { areaFrom, withSpills } from "./formula/spills";
+import type { Surroundings } from "./reading/Surroundings";
 
 /** A formula of a sheet with the area in place of each spill that is no longer one. */
 export type WithAreas = (formula: string, sheet: string) => string;

@@ -1,4 +1,4 @@
-import type { PlainReading, SheetsGoing } from "../../sharing/plain/PlainReading";
+import type { PlainReading, SheetsGoing } from "../../sharing/plain/reading/PlainReading";
 import type { CellReading } from "../../workbook/Workbook";
 import { cellAt } from "../../workbook/cellArea";
 import type { FileValue } from "../package/CellChange";

@@ -1,8 +1,8 @@
-import { formulaNamed } from "../../sharing/plain/named";
-import { namesOf } from "../../sharing/plain/ReadSheets";
-import { cellsReferred } from "../../sharing/plain/reference";
+import { formulaNamed } from "../../sharing/plain/writing/named";
+import { namesOf } from "../../sharing/plain/reading/ReadSheets";
+import { cellsReferred } from "../../sharing/plain/formula/reference";
 import type { RulesPut } from "../../sharing/plain/plainRules";
-import type { PlainOptions } from "../../sharing/plain/Surroundings";
+import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
 import type { FileValue } from "../package/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 import type { BookAround } from "./bookAround";

@@ -1,5 +1,5 @@
 import { findCalls } from "../../sharing/findCalls";
-import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import type { PlainCell, PlainSheets } from "../../sharing/plain/plainSheets";
 import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { areaNamed } from "../../workbook/areaNamed";

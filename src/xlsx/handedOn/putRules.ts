@@ -1,7 +1,7 @@
-import type { SheetsGoing } from "../../sharing/plain/PlainReading";
+import type { SheetsGoing } from "../../sharing/plain/reading/PlainReading";
 import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
 import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
-import type { PlainOptions } from "../../sharing/plain/Surroundings";
+import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
 /**

@@ -33,8 +33,8 @@ import { changeTableFormulas, type ColumnFormula } from "./tableFormulas";
 import { keepHeadings } from "./tableHeadings";
 import { workbookOutline, type ListedSheet } from "./workbookOutline";
 import { calculateOnOpening, changeNames, noTemplate, sayWhetherHidden } from "./workbookSettings";
-import type { NameReading } from "../../sharing/plain/PlainReading";
-import type { TablePlace } from "../../sharing/plain/Surroundings";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
+import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 
 /**
  * A workbook file that is changed in place: formulas, values and whole sheets are changed, and every part that none of this concerns is written

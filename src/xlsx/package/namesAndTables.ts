@@ -1,5 +1,5 @@
-import type { NameReading } from "../../sharing/plain/PlainReading";
-import type { TablePlace } from "../../sharing/plain/Surroundings";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
+import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 import { typedFormula } from "../formulas/storedFormula";
 import { relationshipsOf } from "../parts/relationships";
 import { tablePart } from "../parts/tablePart";

@@ -1,4 +1,4 @@
-import type { NameReading } from "../../sharing/plain/PlainReading";
+import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import { storedFormula } from "../formulas/storedFormula";
 import type { EditableParts } from "./EditableParts";
 import { attributeOf, childNamed, elementsOf, escapedText, withAttributes } from "./markup";

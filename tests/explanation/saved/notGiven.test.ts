@@ -1,5 +1,5 @@
 import { notGiven } from "../../../src/explanation/saved/notGiven";
-import type { NameReading } from "../../../src/sharing/plain/PlainReading";
+import type { NameReading } from "../../../src/sharing/plain/reading/PlainReading";
 import type { CellReading, RangeReading } from "../../../src/workbook/Workbook";
 
 const held = (cell: string, value: CellReading["value"], formula = "", further: Partial<CellReading> = {}): CellReading => ({

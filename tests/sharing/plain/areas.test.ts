@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { AreaIndex } from "../../../src/sharing/plain/change/AreaIndex";
-import { FilledCells } from "../../../src/sharing/plain/FilledCells";
+import { FilledCells } from "../../../src/sharing/plain/reading/FilledCells";
 import { covers, type CellArea } from "../../../src/workbook/cellArea";
 
 const SIZE = 20;

@@ -1,8 +1,8 @@
 import { everyFunction } from "../../../src/functions/catalogue";
 import { sourcesOf } from "../../../src/sharing/plain/change/precedents";
-import { callsOurs } from "../../../src/sharing/plain/named";
-import { formulaTree, type FormulaTree } from "../../../src/sharing/plain/formulaTree";
-import { NO_VARIABLES } from "../../../src/sharing/plain/Scope";
+import { callsOurs } from "../../../src/sharing/plain/writing/named";
+import { formulaTree, type FormulaTree } from "../../../src/sharing/plain/formula/formulaTree";
+import { NO_VARIABLES } from "../../../src/sharing/plain/writing/Scope";
 import { plainSheets, type PlainSheets } from "../../../src/sharing/plain/plainSheets";
 import type { CellReading } from "../../../src/workbook/Workbook";
 

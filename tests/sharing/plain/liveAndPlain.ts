@@ -1,6 +1,6 @@
-import type { NameReading } from "../../../src/sharing/plain/PlainReading";
+import type { NameReading } from "../../../src/sharing/plain/reading/PlainReading";
 import { plainSheets, type PlainSheets } from "../../../src/sharing/plain/plainSheets";
-import type { PlainOptions, TablePlace } from "../../../src/sharing/plain/Surroundings";
+import type { PlainOptions, TablePlace } from "../../../src/sharing/plain/reading/Surroundings";
 import { areaNamed } from "../../../src/workbook/areaNamed";
 import { cellAt } from "../../../src/workbook/cellArea";
 import { replaceNames } from "../../../src/workbook/grid/definedNames";

@@ -1,6 +1,6 @@
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
 import { plainNames } from "../../../src/sharing/plain/plainNames";
-import { ReadSheets } from "../../../src/sharing/plain/ReadSheets";
+import { ReadSheets } from "../../../src/sharing/plain/reading/ReadSheets";
 import type { CellContent } from "../../../src/workbook/Workbook";
 import { isHonest, isSame, liveAndPlain, type LiveAndPlain } from "./liveAndPlain";
 

@@ -1,6 +1,6 @@
 import { fixedUnfollowed } from "../../../src/problems/plainCellProblems";
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
-import type { TablePlace } from "../../../src/sharing/plain/Surroundings";
+import type { TablePlace } from "../../../src/sharing/plain/reading/Surroundings";
 import type { CellContent } from "../../../src/workbook/Workbook";
 import { refersToItsOwnSheet, WorkingsSheet } from "../../../src/sharing/plain/WorkingsSheet";
 import { DATE, FIXED, isSame, liveAndPlain, type LiveAndPlain, type ShownTwice } from "./liveAndPlain";

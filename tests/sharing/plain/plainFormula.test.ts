@@ -1,5 +1,5 @@
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
-import type { PlainOptions, Surroundings, TablePlace } from "../../../src/sharing/plain/Surroundings";
+import type { PlainOptions, Surroundings, TablePlace } from "../../../src/sharing/plain/reading/Surroundings";
 import { WorkingsSheet } from "../../../src/sharing/plain/WorkingsSheet";
 
 const RUNS: TablePlace = {

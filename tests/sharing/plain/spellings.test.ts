@@ -1,7 +1,7 @@
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
 import { plainSheets } from "../../../src/sharing/plain/plainSheets";
 import { sourcesOf } from "../../../src/sharing/plain/change/precedents";
-import type { Surroundings } from "../../../src/sharing/plain/Surroundings";
+import type { Surroundings } from "../../../src/sharing/plain/reading/Surroundings";
 import { rangeOf } from "../../../src/workbook/cellArea";
 import type { CellReading } from "../../../src/workbook/Workbook";
 

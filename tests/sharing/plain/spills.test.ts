@@ -1,6 +1,6 @@
-import type { NameReading } from "../../../src/sharing/plain/PlainReading";
+import type { NameReading } from "../../../src/sharing/plain/reading/PlainReading";
 import { plainSheets } from "../../../src/sharing/plain/plainSheets";
-import { areaFrom, withSpills } from "../../../src/sharing/plain/spills";
+import { areaFrom, withSpills } from "../../../src/sharing/plain/formula/spills";
 import { areaNamed } from "../../../src/workbook/areaNamed";
 import type { CellReading } from "../../../src/workbook/Workbook";
 

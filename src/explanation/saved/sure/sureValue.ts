@@ -4,7 +4,7 @@ import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import { answerOf, definitionOf } from "../../formula/calledFunction";
 import { handedOver, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
 import { fromFirstOperand, isTooDeep, type Binary } from "../../formula/everyPart";
-import { nameCalled } from "../../../sharing/plain/formulaTree";
+import { nameCalled } from "../../../sharing/plain/formula/formulaTree";
 import { certainTruth, type Certain } from "./certain";
 import type { Given, SureFunction } from "./Given";
 import { sureLookups } from "./sureLookups";

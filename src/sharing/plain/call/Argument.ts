@@ -3,7 +3,7 @@ import type { Input } from "../../../inputs/Input";
 import { numberText } from "../../../inputs/numberText";
 import type { CellArea } from "../../../workbook/cellArea";
 import type { CellReading } from "../../../workbook/Workbook";
-import type { Size } from "../sizeOf";
+import type { Size } from "../writing/sizeOf";
 
 /** One argument: left out or typed, which is decided here and now, or asked of a cell each time the sheet calculates. */
 export type Argument =

@@ -1,9 +1,9 @@
 import type { CellFunction } from "../../../functions/cellFunction";
 import type { TableInCells, Workings } from "../../../functions/inCells/Workings";
 import type { CellArea } from "../../../workbook/cellArea";
-import type { FoundOnce } from "../FoundOnce";
-import type { Scope } from "../Scope";
-import type { WriteCall } from "../written";
+import type { FoundOnce } from "../writing/FoundOnce";
+import type { Scope } from "../writing/Scope";
+import type { WriteCall } from "../writing/written";
 import type { Argument, NamedInput } from "./Argument";
 
 /** Where calls are written to: the steps of long forms, and whether the whole formula has to work over arrays. */

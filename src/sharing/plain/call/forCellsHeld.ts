@@ -3,7 +3,7 @@ import { BLANK } from "../../../inputs/CellValue";
 import type { Input } from "../../../inputs/Input";
 import { changedSinceShared } from "../../../problems/plainCellProblems";
 import type { CellReading } from "../../../workbook/Workbook";
-import { CannotWrite } from "../CannotWrite";
+import { CannotWrite } from "../writing/CannotWrite";
 import { changed } from "../change/changed";
 import { settled, valueHeld, type Argument, type Held, type NamedInput } from "./Argument";
 import { askedOf, unlessUnfilled } from "./guardedForm";

@@ -5,9 +5,9 @@ import type { CellInput, Input } from "../../../inputs/Input";
 import { answerTo, refusedInCells } from "../../../inputs/refusedInCells";
 import { ArgumentProblem } from "../../../problems/ArgumentProblem";
 import { refusedInputs } from "../../../problems/plainCellProblems";
-import { CannotWrite } from "../CannotWrite";
-import type { Scope } from "../Scope";
-import { isOne, type Size } from "../sizeOf";
+import { CannotWrite } from "../writing/CannotWrite";
+import type { Scope } from "../writing/Scope";
+import { isOne, type Size } from "../writing/sizeOf";
 import type { Argument, NamedInput } from "./Argument";
 import type { AskedCall, WritingTo, WrittenCall } from "./WritingTo";
 

@@ -1,6 +1,6 @@
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
-import type { Part } from "../formulaTree";
-import type { Scope } from "../Scope";
+import type { Part } from "../formula/formulaTree";
+import type { Scope } from "../writing/Scope";
 
 /** What is typed into the call itself; undefined for anything that a cell decides. */
 export function settledValue(part: Part, scope: Scope): CellValue | undefined {

@@ -3,7 +3,7 @@ import { rangeOf } from "../../../workbook/cellArea";
 import { joinedAreas } from "../../joinedAreas";
 import { STALE, type Largest } from "./flagText";
 import type { Precedent } from "./precedents";
-import type { ReadFormula } from "../ReadSheets";
+import type { ReadFormula } from "../reading/ReadSheets";
 import { calculatedFrom } from "./staleness";
 import { unseenBefore, type SeenFrom } from "./unseen";
 import type { WorkingsSheet } from "../WorkingsSheet";

@@ -1,8 +1,8 @@
-import { CannotWrite } from "../CannotWrite";
-import { formulaTree, type Part } from "../formulaTree";
-import type { Scope } from "../Scope";
-import type { PlainOptions, Surroundings } from "../Surroundings";
-import { written } from "../written";
+import { CannotWrite } from "../writing/CannotWrite";
+import { formulaTree, type Part } from "../formula/formulaTree";
+import type { Scope } from "../writing/Scope";
+import type { PlainOptions, Surroundings } from "../reading/Surroundings";
+import { written } from "../writing/written";
 
 /** What stands for a branch that only our functions can give. */
 const UNKNOWN = "NA()";

@@ -1,11 +1,11 @@
 import { cellAt, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { anyStale } from "./anyStale";
 import { changed } from "./changed";
-import { FilledCells } from "../FilledCells";
+import { FilledCells } from "../reading/FilledCells";
 import { flagText, type Largest } from "./flagText";
 import type { FormulaSources, Precedent } from "./precedents";
-import type { ReadFormula, ReadSheets } from "../ReadSheets";
-import { sheetText } from "../reference";
+import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
+import { sheetText } from "../formula/reference";
 import type { FormsHeld, Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "../WorkingsSheet";
 

@@ -1,7 +1,7 @@
 import { areaNamed } from "../../../workbook/areaNamed";
 import { cellAt } from "../../../workbook/cellArea";
 import { joinedAreas } from "../../joinedAreas";
-import type { ReadSheets } from "../ReadSheets";
+import type { ReadSheets } from "../reading/ReadSheets";
 import type { FormulaSources, Precedent } from "./precedents";
 
 /**

@@ -1,7 +1,7 @@
 import { cellArea } from "../../../workbook/cellArea";
-import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
-import { cellsReferred } from "../reference";
-import type { Surroundings } from "../Surroundings";
+import { formulaTree, type FormulaTree, type Part } from "../formula/formulaTree";
+import { cellsReferred } from "../formula/reference";
+import type { Surroundings } from "../reading/Surroundings";
 
 /** A formula and what is around it. */
 export interface Standing {

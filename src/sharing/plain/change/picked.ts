@@ -1,6 +1,6 @@
 import { cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
-import type { Part } from "../formulaTree";
-import { cellsReferred, tableCellsReferred, type Referred } from "../reference";
+import type { Part } from "../formula/formulaTree";
+import { cellsReferred, tableCellsReferred, type Referred } from "../formula/reference";
 import { heldValue, textIn, type Held, type Standing } from "./heldValue";
 
 /**

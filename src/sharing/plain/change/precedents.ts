@@ -1,13 +1,13 @@
 import type { CellArea } from "../../../workbook/cellArea";
 import { catalogueName } from "../../catalogueName";
-import { CannotWrite } from "../CannotWrite";
-import { formulaTree, type FormulaTree, type Part } from "../formulaTree";
-import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../functionKinds";
-import { cellsReferred, tableCellsReferred, type Referred } from "../reference";
+import { CannotWrite } from "../writing/CannotWrite";
+import { formulaTree, type FormulaTree, type Part } from "../formula/formulaTree";
+import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../formula/functionKinds";
+import { cellsReferred, tableCellsReferred, type Referred } from "../formula/reference";
 import { heldValue } from "./heldValue";
 import { areaShown, indirectly, offset } from "./picked";
-import { spillReferred } from "../sizeOf";
-import type { Surroundings } from "../Surroundings";
+import { spillReferred } from "../writing/sizeOf";
+import type { Surroundings } from "../reading/Surroundings";
 
 /** Cells that a formula is calculated from. */
 export interface Precedent {

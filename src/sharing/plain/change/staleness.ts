@@ -1,8 +1,8 @@
 import { cellAt } from "../../../workbook/cellArea";
 import { AreaIndex } from "./AreaIndex";
-import { FilledCells } from "../FilledCells";
+import { FilledCells } from "../reading/FilledCells";
 import type { FormulaSources, Precedent } from "./precedents";
-import type { ReadFormula, ReadSheets } from "../ReadSheets";
+import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
 
 /** A cell without a formula that a fixed one was calculated from. */
 export interface LeafCell {

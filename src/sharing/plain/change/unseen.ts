@@ -1,6 +1,6 @@
 import type { FormulaSources } from "./precedents";
 import { calculatedFrom, type FormsHeld, type Staleness } from "./staleness";
-import type { ReadSheets } from "../ReadSheets";
+import type { ReadSheets } from "../reading/ReadSheets";
 
 export interface SeenFrom {
   readonly sheets: ReadSheets;

@@ -1,4 +1,4 @@
-import { namesOf, ReadSheets, type ReadFormula } from "../../../sharing/plain/ReadSheets";
+import { namesOf, ReadSheets, type ReadFormula } from "../../../sharing/plain/reading/ReadSheets";
 import { sourcesOf, type FormulaSources } from "../../../sharing/plain/change/precedents";
 import { calculatedFrom } from "../../../sharing/plain/change/staleness";
 import { nameOnSheet } from "../../../workbook/nameOnSheet";

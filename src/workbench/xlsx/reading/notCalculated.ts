@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
-import { formulaTree, type FormulaTree, type Part } from "../../../sharing/plain/formulaTree";
-import { cellsReferred } from "../../../sharing/plain/reference";
+import { formulaTree, type FormulaTree, type Part } from "../../../sharing/plain/formula/formulaTree";
+import { cellsReferred } from "../../../sharing/plain/formula/reference";
 import type { NameEntry } from "./workbookPart";
 
 /** What the engine knows. */

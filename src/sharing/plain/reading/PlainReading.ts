@@ -1,4 +1,4 @@
-import type { CellReading, RangeReading } from "../../workbook/Workbook";
+import type { CellReading, RangeReading } from "../../../workbook/Workbook";
 import type { TablePlace } from "./Surroundings";
 
 /** A defined name of the workbook, or of one of its sheets. */

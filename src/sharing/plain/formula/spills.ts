@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes, type Token } from "@borgar/fx";
-import { lettersOf, type CellArea } from "../../workbook/cellArea";
+import { lettersOf, type CellArea } from "../../../workbook/cellArea";
 
 const CALLED = /^(?:_xlfn\.)?ANCHORARRAY$/i;
 

@@ -1,4 +1,4 @@
-import type { Part } from "./formulaTree";
+import type { Part } from "../formula/formulaTree";
 import type { Scope } from "./Scope";
 
 /**

@@ -1,5 +1,5 @@
-import type { CellArea } from "../../workbook/cellArea";
-import type { CellReading } from "../../workbook/Workbook";
+import type { CellArea } from "../../../workbook/cellArea";
+import type { CellReading } from "../../../workbook/Workbook";
 
 /** Where a table of the workbook stands. */
 export interface TablePlace {

@@ -1,4 +1,4 @@
-import type { CellArea } from "../../workbook/cellArea";
+import type { CellArea } from "../../../workbook/cellArea";
 
 /** Cells of one sheet by column, for areas looked at again and again: how many there are in one, and each of them once. */
 export class FilledCells {

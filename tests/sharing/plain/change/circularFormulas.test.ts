@@ -1,10 +1,10 @@
-import { circularFormulas } from "../../../src/sharing/plain/change/circularFormulas";
-import { plainSheets } from "../../../src/sharing/plain/plainSheets";
-import { sourcesOf } from "../../../src/sharing/plain/change/precedents";
-import { ReadSheets } from "../../../src/sharing/plain/ReadSheets";
-import { cellAt } from "../../../src/workbook/cellArea";
-import type { CellReading, RangeReading } from "../../../src/workbook/Workbook";
-import { seededUniform } from "../../numerics/seededUniform";
+import { circularFormulas } from "../../../../src/sharing/plain/change/circularFormulas";
+import { plainSheets } from "../../../../src/sharing/plain/plainSheets";
+import { sourcesOf } from "../../../../src/sharing/plain/change/precedents";
+import { ReadSheets } from "../../../../src/sharing/plain/reading/ReadSheets";
+import { cellAt } from "../../../../src/workbook/cellArea";
+import type { CellReading, RangeReading } from "../../../../src/workbook/Workbook";
+import { seededUniform } from "../../../numerics/seededUniform";
 
 const reading = (cell: string, formula: string, spill = ""): CellReading => ({
   ...{ cell, formula: formula.startsWith("=") ? formula : "", value: formula.startsWith("=") ? 1 : formula },

@@ -1,8 +1,8 @@
-import { catalogueName } from "../catalogueName";
+import { catalogueName } from "../../catalogueName";
 import { CannotWrite } from "./CannotWrite";
-import { anyPart, formulaTree, type FormulaTree } from "./formulaTree";
+import { anyPart, formulaTree, type FormulaTree } from "../formula/formulaTree";
 import { NO_VARIABLES, type Scope } from "./Scope";
-import type { Surroundings } from "./Surroundings";
+import type { Surroundings } from "../reading/Surroundings";
 
 // A name that leads round in a circle is none.
 const MOST_NAMES = 20;

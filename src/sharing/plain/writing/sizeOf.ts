@@ -1,15 +1,15 @@
 import type { AstExpression } from "@borgar/fx";
-import { everyFunction } from "../../functions/catalogue";
-import { takesRanges } from "../../functions/cellFunction";
-import { areaNamed } from "../../workbook/areaNamed";
-import { catalogueName } from "../catalogueName";
+import { everyFunction } from "../../../functions/catalogue";
+import { takesRanges } from "../../../functions/cellFunction";
+import { areaNamed } from "../../../workbook/areaNamed";
+import { catalogueName } from "../../catalogueName";
 import { CannotWrite } from "./CannotWrite";
 import { FoundOnceBy } from "./FoundOnce";
-import type { Part } from "./formulaTree";
-import { GIVES_ONE, NEWER, REFERS_UNSEEN, WORKS_ON_EACH } from "./functionKinds";
+import type { Part } from "../formula/formulaTree";
+import { GIVES_ONE, NEWER, REFERS_UNSEEN, WORKS_ON_EACH } from "../formula/functionKinds";
 import { hasSubstituted, lambdaNamed, lambdaOf, scopeOfCalled } from "./lambda";
 import { namedFormula } from "./named";
-import { cellsReferred, tableCellsReferred, type Referred } from "./reference";
+import { cellsReferred, tableCellsReferred, type Referred } from "../formula/reference";
 import { within, type Scope } from "./Scope";
 
 /** How many rows and columns of values an expression gives. */

@@ -1,4 +1,4 @@
-import type { CellArea } from "../../workbook/cellArea";
+import type { CellArea } from "../../../workbook/cellArea";
 
 /** A formula as it stands in a row far down, so that what is made of it there can be moved to any row that it was filled down to. */
 export interface RelativeFormula {

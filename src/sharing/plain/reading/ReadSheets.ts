@@ -1,6 +1,6 @@
-import { areaNamed } from "../../workbook/areaNamed";
-import { covers, type CellArea } from "../../workbook/cellArea";
-import type { CellReading } from "../../workbook/Workbook";
+import { areaNamed } from "../../../workbook/areaNamed";
+import { covers, type CellArea } from "../../../workbook/cellArea";
+import type { CellReading } from "../../../workbook/Workbook";
 import type { NameReading, PlainReading } from "./PlainReading";
 import type { Surroundings } from "./Surroundings";
 

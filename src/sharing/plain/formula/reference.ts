@@ -1,7 +1,7 @@
 import { parseA1Ref, parseStructRef } from "@borgar/fx";
-import { COLUMNS_OF_A_SHEET, rangeOf, ROWS_OF_A_SHEET, type CellArea } from "../../workbook/cellArea";
-import { quotedSheet } from "../../workbook/quotedSheet";
-import type { Surroundings } from "./Surroundings";
+import { COLUMNS_OF_A_SHEET, rangeOf, ROWS_OF_A_SHEET, type CellArea } from "../../../workbook/cellArea";
+import { quotedSheet } from "../../../workbook/quotedSheet";
+import type { Surroundings } from "../reading/Surroundings";
 
 /** The cells that a reference stands for. */
 export interface Referred {

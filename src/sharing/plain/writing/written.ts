@@ -1,12 +1,12 @@
 import type { AstExpression } from "@borgar/fx";
-import { everyFunction } from "../../functions/catalogue";
-import { catalogueName } from "../catalogueName";
+import { everyFunction } from "../../../functions/catalogue";
+import { catalogueName } from "../../catalogueName";
 import { CannotWrite, LONGEST_FORMULA } from "./CannotWrite";
 import { FoundOnceBy } from "./FoundOnce";
-import { nameCalled, type Part } from "./formulaTree";
-import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "./functionKinds";
-import { covers } from "../../workbook/cellArea";
-import { cellsReferred, referenceText, sheetText } from "./reference";
+import { nameCalled, type Part } from "../formula/formulaTree";
+import { COUNTS_ERRORS, GIVES_ONE, NEWER, RANDOM, TIED_TO_ITS_CELL, WORKS_ON_EACH } from "../formula/functionKinds";
+import { covers } from "../../../workbook/cellArea";
+import { cellsReferred, referenceText, sheetText } from "../formula/reference";
 import { within, type Scope } from "./Scope";
 import { hasSubstituted, lambdaNamed, lambdaOf, scopeOfCalled, type BoundLambda } from "./lambda";
 import { nameElsewhere } from "./nameElsewhere";

@@ -1,5 +1,5 @@
-import { branchWithoutCalls } from "../../../src/sharing/plain/change/branchWithoutCalls";
-import { FIXED, isHonest, liveAndPlain } from "./liveAndPlain";
+import { branchWithoutCalls } from "../../../../src/sharing/plain/change/branchWithoutCalls";
+import { FIXED, isHonest, liveAndPlain } from "../liveAndPlain";
 
 jest.setTimeout(120_000);
 

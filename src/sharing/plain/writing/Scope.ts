@@ -1,6 +1,6 @@
-import type { FormulaTree, Part } from "./formulaTree";
+import type { FormulaTree, Part } from "../formula/formulaTree";
 import type { Size } from "./sizeOf";
-import type { PlainOptions, Surroundings } from "./Surroundings";
+import type { PlainOptions, Surroundings } from "../reading/Surroundings";
 
 /** A variable of LET, or of a LAMBDA that is called on the spot. */
 export interface Bound {

@@ -1,8 +1,8 @@
 import { CannotWrite } from "./CannotWrite";
 import { FoundOnceBy } from "./FoundOnce";
-import { nameCalled, type Part } from "./formulaTree";
-import { TIED_TO_ITS_CELL } from "./functionKinds";
-import { cellsReferred, sheetText } from "./reference";
+import { nameCalled, type Part } from "../formula/formulaTree";
+import { TIED_TO_ITS_CELL } from "../formula/functionKinds";
+import { cellsReferred, sheetText } from "../formula/reference";
 import type { Scope } from "./Scope";
 import { namedFormula } from "./named";
 

@@ -1,6 +1,6 @@
-import { fixedUnfollowed } from "../../../src/problems/plainCellProblems";
-import type { CellContent } from "../../../src/workbook/Workbook";
-import { DATE, FIXED, isHonest, liveAndPlain, type LiveAndPlain } from "./liveAndPlain";
+import { fixedUnfollowed } from "../../../../src/problems/plainCellProblems";
+import type { CellContent } from "../../../../src/workbook/Workbook";
+import { DATE, FIXED, isHonest, liveAndPlain, type LiveAndPlain } from "../liveAndPlain";
 
 jest.setTimeout(60_000);
 

@@ -1,10 +1,10 @@
 // Run sheets handed on in plain cells, with inputs changed afterwards at random: what is fixed says so whenever the live sheet would show
 // something else there, and seldom besides. The runs are invented.
-import { plainSheets } from "../../../src/sharing/plain/plainSheets";
-import { cell, type Cell } from "../../../src/runsheet/expressions/Expression";
-import { areaNamed } from "../../../src/workbook/areaNamed";
-import { plainRun, type PlainRun } from "../../runsheet/plainRun";
-import { givesWithoutCalls, isSameValue, readingOf, staleAfter } from "./plainRunBook";
+import { plainSheets } from "../../../../src/sharing/plain/plainSheets";
+import { cell, type Cell } from "../../../../src/runsheet/expressions/Expression";
+import { areaNamed } from "../../../../src/workbook/areaNamed";
+import { plainRun, type PlainRun } from "../../../runsheet/plainRun";
+import { givesWithoutCalls, isSameValue, readingOf, staleAfter } from "../plainRunBook";
 
 jest.setTimeout(240_000);
 

@@ -1,6 +1,7 @@
-import { anyPart, formulaTree, nameCalled, type FormulaTree, type Part } from "../sharing/plain/formula/formulaTree";
+import { formulaTree, type FormulaTree } from "../sharing/plain/formula/formulaTree";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { formulaUnread } from "../problems/entryProblems";
+import { anyPart, nameCalled, type Part } from "../sharing/plain/formula/parts";
 
 // What may stand in a name: letters, digits and these marks (ECMA-376 Part 1, 18.2.5 and common practice; from memory).
 const NAME = /^[\p{L}_\\][\p{L}\p{M}\p{N}_.\\?]*$/u;

@@ -1,6 +1,5 @@
 import type { AstExpression } from "@borgar/fx";
 import { expressionOf } from "../explanation/formula/expressionOf";
-import { nameCalled } from "../sharing/plain/formula/formulaTree";
 import { everyPart } from "../explanation/formula/everyPart";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
@@ -9,6 +8,7 @@ import { NAMESPACE } from "../functions/catalogue";
 import { formulaBeyondGrid, gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
 import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
+import { nameCalled } from "../sharing/plain/formula/parts";
 import { cellArea, covers } from "../workbook/cellArea";
 import { isBeyondGrid, LONGEST_FORMULA, MOST_NESTED, MOST_OPERATORS } from "../workbook/grid/nesting";
 import type { CellAddress, CellReading } from "../workbook/Workbook";

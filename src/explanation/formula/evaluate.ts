@@ -1,10 +1,10 @@
 import type { AstExpression } from "@borgar/fx";
 import { CellProblem, type Answer } from "../../cells/CellProblem";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
+import { nameCalled } from "../../sharing/plain/formula/parts";
 import { answerOf, definitionOf } from "./calledFunction";
 import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 import { BINARY, cellByCell, UNARY } from "./operators";
-import { nameCalled } from "../../sharing/plain/formula/formulaTree";
 import { fromFirstOperand, isTooDeep, type Binary } from "./everyPart";
 
 /** What an expression is worked out from. */

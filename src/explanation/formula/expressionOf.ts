@@ -1,5 +1,5 @@
 import { parse, tokenize, type AstExpression } from "@borgar/fx";
-import { nameCalled } from "../../sharing/plain/formula/formulaTree";
+import { nameCalled } from "../../sharing/plain/formula/parts";
 
 /** The expression tree of a cell formula or of one argument's text, with offsets in it; undefined where it cannot be read. */
 export function expressionOf(text: string): AstExpression | undefined {

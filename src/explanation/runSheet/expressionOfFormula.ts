@@ -2,8 +2,8 @@ import type { AstExpression } from "@borgar/fx";
 import { NAMESPACE } from "../../functions/catalogue";
 import { cell, joined, range, type Call, type Expression, type Infix } from "../../runsheet/expressions/Expression";
 import { catalogueName } from "../../sharing/catalogueName";
+import { nameCalled } from "../../sharing/plain/formula/parts";
 import { cellArea } from "../../workbook/cellArea";
-import { nameCalled } from "../../sharing/plain/formula/formulaTree";
 import { expressionOf } from "../formula/expressionOf";
 
 const OPERATORS = ["+", "-", "*", "/", "^", "=", "<", "<=", ">", ">="];

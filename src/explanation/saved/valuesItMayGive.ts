@@ -1,7 +1,7 @@
 import type { AstExpression } from "@borgar/fx";
+import { nameCalled } from "../../sharing/plain/formula/parts";
 import type { Cells } from "../formula/Cells";
 import { evaluate, type Surroundings } from "../formula/evaluate";
-import { nameCalled } from "../../sharing/plain/formula/formulaTree";
 
 // Branches within branches of a formula that a person wrote; more are not looked into.
 const MOST_VALUES = 20;

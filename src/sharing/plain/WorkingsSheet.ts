@@ -2,11 +2,11 @@ import { tokenize, tokenTypes } from "@borgar/fx";
 import { formulaTree } from "./formula/formulaTree";
 import type { TableInCells, Workings } from "../../functions/inCells/Workings";
 import { cellAt, rangeOf } from "../../workbook/cellArea";
+import { areaReferred } from "./writing/areaReferred";
 import { CannotWrite, checked } from "./writing/CannotWrite";
 import { referenceText, sheetText } from "./formula/reference";
 import { namedFormula } from "./writing/named";
 import type { Scope } from "./writing/Scope";
-import { areaReferred } from "./writing/sizeOf";
 
 /** One cell of a sheet of workings. */
 export interface WorkingsCell {

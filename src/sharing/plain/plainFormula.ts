@@ -12,7 +12,7 @@ import type { Precedent } from "./change/precedents";
 import { NO_VARIABLES, type Scope } from "./writing/Scope";
 import type { PlainOptions, Surroundings } from "./reading/Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
-import { written } from "./writing/written";
+import { writing } from "./writing/written";
 import { tableBehind, writtenCall, writtenInside } from "./call/writtenCall";
 import type { WritingTo } from "./call/WritingTo";
 
@@ -62,7 +62,7 @@ function plainOrNone(tree: FormulaTree, place: Surroundings, options: PlainOptio
 function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions, workings: WorkingsSheet | undefined): PlainFormula {
   const scope: Scope = { tree, place, options, variables: NO_VARIABLES, isSingle: false, isOnEach: true, isQualified: false };
   const to: WritingTo = {
-    writeCall: (call, called, inner) => writtenInside(call, called, inner, to),
+    write: writing((call, called, inner) => writtenInside(call, called, inner, to)),
     inside: new FoundOnce(),
     elsewhere: { byText: new Map<string, string>(), byPart: new FoundOnce() },
     workings: workings === undefined ? undefined : (inner) => workings.of(inner),
@@ -79,7 +79,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place), held: to.held };
     return asFormula(call.text, place, to);
   }
-  return asFormula(written(root, scope, to.writeCall), place, to);
+  return asFormula(to.write(root, scope), place, to);
 }
 
 function takingBack(workings: WorkingsSheet): () => void {

@@ -1,10 +1,10 @@
 import type { AstExpression } from "@borgar/fx";
 import { CellProblem, type Answer } from "../../../cells/CellProblem";
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
+import { nameCalled } from "../../../sharing/plain/formula/parts";
 import { answerOf, definitionOf } from "../../formula/calledFunction";
 import { handedOver, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
 import { fromFirstOperand, isTooDeep, type Binary } from "../../formula/everyPart";
-import { nameCalled } from "../../../sharing/plain/formula/formulaTree";
 import { certainTruth, type Certain } from "./certain";
 import type { Given, SureFunction } from "./Given";
 import { sureLookups } from "./sureLookups";

@@ -3,7 +3,7 @@ import type { TableInCells, Workings } from "../../../functions/inCells/Workings
 import type { CellArea } from "../../../workbook/cellArea";
 import type { FoundOnce } from "../writing/FoundOnce";
 import type { Scope } from "../writing/Scope";
-import type { WriteCall } from "../writing/written";
+import type { Write } from "../writing/written";
 import type { Argument, NamedInput } from "./Argument";
 
 /** Where calls are written to: the steps of long forms, and whether the whole formula has to work over arrays. */
@@ -15,8 +15,8 @@ export interface WritingTo {
   /** The cells for whose content alone the formula is written. */
   readonly held: { readonly sheet: string; readonly area: CellArea }[];
   needsArray: boolean;
-  /** How a call inside the formula is written, one for the whole formula, so that each part is written once. */
-  readonly writeCall: WriteCall;
+  /** How a part of the formula is written, one for the whole formula, so that each part is written once. */
+  readonly write: Write;
   /** What the calls inside were written as. */
   readonly inside: FoundOnce<string>;
   /** Where arguments stand that have a cell of their own. */

@@ -1,13 +1,14 @@
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import type { Input } from "../../../inputs/Input";
+import type { Part } from "../formula/parts";
+import { areaReferred } from "../writing/areaReferred";
 import { CannotWrite } from "../writing/CannotWrite";
 import type { CellReading } from "../../../workbook/Workbook";
-import type { Part } from "../formula/formulaTree";
 import { RANDOM, TIED_TO_ITS_CELL } from "../formula/functionKinds";
 import { within, type Scope } from "../writing/Scope";
 import { callsOurs, namedFormula } from "../writing/named";
-import { areaReferred, isOne, ONE, sizeOf } from "../writing/sizeOf";
-import { usesAny, written } from "../writing/written";
+import { isOne, ONE, sizeOf } from "../writing/sizeOf";
+import { usesAny } from "../writing/usesAny";
 import { settled, type Argument, type Held } from "./Argument";
 import { constantNamed } from "./constantNamed";
 import { settledValue } from "./settledValue";
@@ -27,7 +28,7 @@ export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: 
   if (value !== undefined && (input.shape === "cell" || value === BLANK)) return settled(value);
   const size = scope.isSingle ? ONE : sizeOf(part, scope);
   const asTruth = input.shape === "cell" && input.takes?.kind === "number" && isTruth(part, scope);
-  const textIn = (here: Scope): string => (asTruth ? `IF(${written(part, here, to.writeCall)},"TRUE","FALSE")` : written(part, here, to.writeCall));
+  const textIn = (here: Scope): string => (asTruth ? `IF(${to.write(part, here)},"TRUE","FALSE")` : to.write(part, here));
   const isRepeatable = isCheap(part, scope);
   const text = textIn(scope);
   if (!isRepeatable && input.shape === "cell" && isOne(size) && to.workings !== undefined) {

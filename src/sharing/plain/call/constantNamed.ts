@@ -1,7 +1,7 @@
 import type { CellValue } from "../../../inputs/CellValue";
+import type { Part } from "../formula/parts";
 import { namedFormula } from "../writing/named";
 import type { Scope } from "../writing/Scope";
-import type { Part } from "../formula/formulaTree";
 import { settledValue } from "./settledValue";
 
 /** The value of a defined name that stands for one, typed into the name itself: 2, "CaCO3", TRUE; undefined for any other part. */

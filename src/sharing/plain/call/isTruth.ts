@@ -1,7 +1,7 @@
-import type { Part } from "../formula/formulaTree";
+import type { Part } from "../formula/parts";
 import { namedFormula } from "../writing/named";
 import type { Scope } from "../writing/Scope";
-import { scopeOfLet } from "../writing/sizeOf";
+import { scopeOfLet } from "../writing/variables";
 
 const COMPARES = ["=", "<", ">", "<=", ">=", "<>"];
 const SAYS_WHETHER = /^(?:TRUE|FALSE|AND|OR|XOR|NOT|EXACT|IS(?:BLANK|ERR|ERROR|EVEN|FORMULA|LOGICAL|NA|NONTEXT|NUMBER|ODD|REF|TEXT))$/i;

@@ -1,5 +1,5 @@
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
-import type { Part } from "../formula/formulaTree";
+import type { Part } from "../formula/parts";
 import type { Scope } from "../writing/Scope";
 
 /** What is typed into the call itself; undefined for anything that a cell decides. */

@@ -1,8 +1,9 @@
+import type { Part } from "../formula/parts";
 import { CannotWrite } from "../writing/CannotWrite";
-import { formulaTree, type Part } from "../formula/formulaTree";
+import { formulaTree } from "../formula/formulaTree";
 import type { Scope } from "../writing/Scope";
 import type { PlainOptions, Surroundings } from "../reading/Surroundings";
-import { written } from "../writing/written";
+import { writing } from "../writing/written";
 
 /** What stands for a branch that only our functions can give. */
 const UNKNOWN = "NA()";
@@ -35,9 +36,9 @@ function branch(part: Part, scope: Scope): string {
 
 function withoutCalls(part: Part, scope: Scope): string {
   try {
-    return written(part, scope, () => {
+    return writing(() => {
       throw new CannotWrite("noForm");
-    });
+    })(part, scope);
   } catch (thrown) {
     if (thrown instanceof CannotWrite) return UNKNOWN;
     throw thrown;

@@ -1,5 +1,6 @@
 import { cellArea } from "../../../workbook/cellArea";
-import { formulaTree, type FormulaTree, type Part } from "../formula/formulaTree";
+import { formulaTree, type FormulaTree } from "../formula/formulaTree";
+import type { Part } from "../formula/parts";
 import { cellsReferred } from "../formula/reference";
 import type { Surroundings } from "../reading/Surroundings";
 

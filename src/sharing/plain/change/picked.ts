@@ -1,5 +1,5 @@
 import { cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
-import type { Part } from "../formula/formulaTree";
+import type { Part } from "../formula/parts";
 import { cellsReferred, tableCellsReferred, type Referred } from "../formula/reference";
 import { heldValue, textIn, type Held, type Standing } from "./heldValue";
 

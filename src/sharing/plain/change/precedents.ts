@@ -1,12 +1,13 @@
 import type { CellArea } from "../../../workbook/cellArea";
 import { catalogueName } from "../../catalogueName";
+import type { Part } from "../formula/parts";
+import { spillReferred } from "../writing/areaReferred";
 import { CannotWrite } from "../writing/CannotWrite";
-import { formulaTree, type FormulaTree, type Part } from "../formula/formulaTree";
+import { formulaTree, type FormulaTree } from "../formula/formulaTree";
 import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../formula/functionKinds";
 import { cellsReferred, tableCellsReferred, type Referred } from "../formula/reference";
 import { heldValue } from "./heldValue";
 import { areaShown, indirectly, offset } from "./picked";
-import { spillReferred } from "../writing/sizeOf";
 import type { Surroundings } from "../reading/Surroundings";
 
 /** Cells that a formula is calculated from. */

@@ -1,8 +1,6 @@
 import { parse, tokenize, tokenTypes, type AstExpression, type Token } from "@borgar/fx";
 import { withSpills } from "./spills";
 
-export type Part = AstExpression | null | undefined;
-
 /** A cell formula taken apart. */
 export interface FormulaTree {
   readonly root: AstExpression;
@@ -10,25 +8,6 @@ export interface FormulaTree {
   readonly textOf: (part: AstExpression) => string;
   /** What stands before a function's name, such as a link to another workbook: `[2]!`; "" mostly. */
   readonly linkOf: (start: number | undefined) => string;
-}
-
-type Call = Extract<AstExpression, { type: "CallExpression" }>;
-
-/** The name that a call calls; "" where that is no name but a LAMBDA, or what another call gives. */
-export const nameCalled = ({ callee }: Call): string => (callee as { readonly name?: string }).name ?? "";
-
-/** True where some part of a formula is such a one. */
-export function anyPart(root: Part, isSuch: (part: Part) => boolean): boolean {
-  const ahead: Part[] = [root];
-  while (ahead.length > 0) {
-    const part = ahead.pop();
-    if (isSuch(part)) return true;
-    if (part?.type === "CallExpression") ahead.push(...part.arguments, part.callee as unknown as Part);
-    if (part?.type === "BinaryExpression" || part?.type === "UnaryExpression") ahead.push(...part.arguments);
-    if (part?.type === "LetExpression") ahead.push(part.body, ...part.declarations.map(({ init }) => init));
-    if (part?.type === "LambdaExpression") ahead.push(part.body);
-  }
-  return false;
 }
 
 const TEXT_COLUMN_OR_SHEET = /"(?:[^"]|"")*"|\[(?:'.|[^[\]'])*\]|'(?:[^']|'')*'/g;

@@ -1,4 +1,5 @@
-import type { Part } from "../formula/formulaTree";
+import type { AstExpression } from "@borgar/fx";
+import type { Part } from "../formula/parts";
 import type { Scope } from "./Scope";
 
 /**
@@ -29,6 +30,10 @@ export class FoundOnceBy<Key extends object, T> {
     return known.of(part, scope, find);
   }
 }
+
+/** True for what may be asked for again and again. */
+export const mayGrow = (part: Part): part is AstExpression =>
+  part?.type === "CallExpression" || part?.type === "LetExpression" || (part?.type === "ReferenceIdentifier" && part.kind === "name");
 
 const isSame = (one: Scope, other: Scope): boolean =>
   one.variables === other.variables &&

@@ -1,4 +1,5 @@
-import type { FormulaTree, Part } from "../formula/formulaTree";
+import type { FormulaTree } from "../formula/formulaTree";
+import type { Part } from "../formula/parts";
 import type { Size } from "./sizeOf";
 import type { PlainOptions, Surroundings } from "../reading/Surroundings";
 

@@ -1,6 +1,6 @@
+import { nameCalled, type Part } from "../formula/parts";
 import { CannotWrite } from "./CannotWrite";
 import { FoundOnceBy } from "./FoundOnce";
-import { nameCalled, type Part } from "../formula/formulaTree";
 import { TIED_TO_ITS_CELL } from "../formula/functionKinds";
 import { cellsReferred, sheetText } from "../formula/reference";
 import type { Scope } from "./Scope";

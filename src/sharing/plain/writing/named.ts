@@ -1,6 +1,7 @@
 import { catalogueName } from "../../catalogueName";
+import { anyPart } from "../formula/parts";
 import { CannotWrite } from "./CannotWrite";
-import { anyPart, formulaTree, type FormulaTree } from "../formula/formulaTree";
+import { formulaTree, type FormulaTree } from "../formula/formulaTree";
 import { NO_VARIABLES, type Scope } from "./Scope";
 import type { Surroundings } from "../reading/Surroundings";
 

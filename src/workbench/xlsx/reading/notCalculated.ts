@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
-import { formulaTree, type FormulaTree, type Part } from "../../../sharing/plain/formula/formulaTree";
+import { formulaTree, type FormulaTree } from "../../../sharing/plain/formula/formulaTree";
+import type { Part } from "../../../sharing/plain/formula/parts";
 import { cellsReferred } from "../../../sharing/plain/formula/reference";
 import type { NameEntry } from "./workbookPart";
 

@@ -1,11 +1,8 @@
-import type { AstExpression } from "@borgar/fx";
+import type { Call, Lambda, Let, Part } from "../formula/parts";
 import { CannotWrite } from "./CannotWrite";
 import { callsOurs, isAbsolute, namedFormula } from "./named";
 import { FoundOnceBy } from "./FoundOnce";
 import { within, type Bound, type Scope } from "./Scope";
-
-type Call = Extract<AstExpression, { type: "CallExpression" }>;
-export type Lambda = Extract<AstExpression, { type: "LambdaExpression" }>;
 
 /** A LAMBDA and what its own text sees. */
 export interface BoundLambda {
@@ -42,9 +39,9 @@ export function lambdaNamed(name: string, scope: Scope): BoundLambda | undefined
 
 /** The scope of a LAMBDA's body where it is called: each parameter stands for its argument; undefined where there are more or fewer arguments. */
 export const scopeOfCalled = (call: Call, lambda: BoundLambda, scope: Scope): Scope | undefined =>
-  scopes.of(scope.place, call, scope, () => boundTo(call, lambda, scope));
+  scopesOfCalled.of(scope.place, call, scope, () => boundTo(call, lambda, scope));
 
-const scopes = new FoundOnceBy<Scope["place"], Scope | undefined>();
+const scopesOfCalled = new FoundOnceBy<Scope["place"], Scope | undefined>();
 
 function boundTo(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope): Scope | undefined {
   if (call.arguments.length !== lambda.params.length) return undefined;
@@ -56,3 +53,27 @@ function boundTo(call: Call, { lambda, scope: outer }: BoundLambda, scope: Scope
 
 /** True where a variable that is written by its name could be taken for one of the same name within what stands for another variable. */
 export const hasSubstituted = ({ variables }: Scope): boolean => [...variables.values()].some((one: Bound) => !one.isKept);
+
+/** The scope of a LET's last part, each variable known to it. A LAMBDA in one is written where it is called. */
+export const scopeOfLet = (part: Let, scope: Scope): Scope => scopesOfLets.of(scope.place, part, scope, () => declared(part, scope));
+
+const scopesOfLets = new FoundOnceBy<Scope["place"], Scope>();
+
+function declared({ declarations }: Let, scope: Scope): Scope {
+  const isKept = isLetKept(scope);
+  let inside = scope;
+  for (const { id, init } of declarations) {
+    const variables = new Map(inside.variables).set(id.name.toLowerCase(), {
+      value: init,
+      scope: inside,
+      isKept: isKept && !isFunction(init, inside),
+    });
+    inside = within(inside, { variables });
+  }
+  return inside;
+}
+
+export const isLetKept = (scope: Scope): boolean => scope.options.newerFunctions === true && !scope.isQualified && !hasSubstituted(scope);
+
+const isFunction = (part: Part, scope: Scope): boolean =>
+  part?.type === "LambdaExpression" || (part?.type === "ReferenceIdentifier" && part.kind === "name" && lambdaNamed(part.value, scope) !== undefined);

@@ -64,7 +64,7 @@ describe("The boxes of a run sheet", () => {
     "Type the weight in grams as a plain number, 0.002 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
   const ZERO = "Type what the empty pan shows, in grams, such as 0 or -0.01; far from 0, zero the balance and weigh again.";
   const CLOCK =
-    "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
+    "Type the time as hours 0 to 23, a colon, minutes 00 to 59: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
   const zero = (when: string): string =>
     `What the balance shows ${when} the weighings of this row, pan empty: 0 is a reading, so type it. With both zeros the weighings are corrected by their middle. In grams.`;
   const analysis =

@@ -1,5 +1,5 @@
 import { notAClockInForm } from "../../problems/paneProblems";
-import { clockTyped } from "./clockTyped";
+import { clockTyped } from "../../runsheet/options/clockTyped";
 import type { WrongEntry } from "./WrongEntry";
 
 const MINUTES_IN_AN_HOUR = 60;
@@ -9,7 +9,8 @@ const MINUTES_IN_A_DAY = 1440;
 export function readClock(label: string, typed: string): number | undefined | WrongEntry<"beginAt"> {
   const text = typed.trim();
   if (text === "") return undefined;
-  return clockTyped(text) ?? { problem: notAClockInForm(label, text), field: "beginAt" };
+  const read = clockTyped(text);
+  return "minutes" in read ? read.minutes : { problem: notAClockInForm(label, read.refused), field: "beginAt" };
 }
 
 /** "16:29", and how many days later where that is another day: "16:29, 1 day later". */

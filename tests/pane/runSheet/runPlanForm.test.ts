@@ -201,8 +201,12 @@ describe("readRunPlanForm(form)", () => {
     [{ repeatability: "0" }, "Repeatability (g): 0 g is not between 1e-7 and 100 g. Give a number in between.", "repeatability"],
     [{ bulkDensity: "200" }, "Bulk density (g/mL): 200 g/mL is not between 0.01 and 5 g/mL. Give a number in between.", "bulkDensity"],
     [{ molarMass: "1" }, "Vapour (g/mol): 1 g/mol is not between 2 and 300 g/mol. Give a number in between.", "molarMass"],
-    [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is no clock time. Type it with a colon: 9:30.', "beginAt"],
-    [{ beginAt: "24:00" }, 'Begin at (h:mm): "24:00" is no clock time. Type it with a colon: 9:30.', "beginAt"],
+    [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is a bare number, no clock time. Type 9:30 if you mean that.', "beginAt"],
+    [
+      { beginAt: "24:00" },
+      'Begin at (h:mm): "24:00" is no clock time: hours go from 0 to 23. Type midnight as 0:00, with a date as 0:01.',
+      "beginAt",
+    ],
     [{ intervalMinutes: "soon" }, 'Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.', undefined],
     [
       { intervalMinutes: "1" },

@@ -1,8 +1,8 @@
 import { notAClockInForm } from "../../problems/paneProblems";
 import { clockTyped } from "../../runsheet/options/clockTyped";
+import { clockOfDay } from "../../runsheet/planning/clockOfDay";
 import type { WrongEntry } from "./WrongEntry";
 
-const MINUTES_IN_AN_HOUR = 60;
 const MINUTES_IN_A_DAY = 1440;
 
 /** Minutes after midnight of "9:30"; undefined for a blank box. */
@@ -17,6 +17,5 @@ export function readClock(label: string, typed: string): number | undefined | Wr
 export function clockAfter(beginAt: number, minutes: number): string {
   const at = Math.round(beginAt + minutes);
   const [day, rest] = [Math.floor(at / MINUTES_IN_A_DAY), at % MINUTES_IN_A_DAY];
-  const clock = `${Math.floor(rest / MINUTES_IN_AN_HOUR)}:${String(rest % MINUTES_IN_AN_HOUR).padStart(2, "0")}`;
-  return day === 0 ? clock : `${clock}, ${day} day${day === 1 ? "" : "s"} later`;
+  return day === 0 ? clockOfDay(rest) : `${clockOfDay(rest)}, ${day} day${day === 1 ? "" : "s"} later`;
 }

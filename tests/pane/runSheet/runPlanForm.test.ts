@@ -96,7 +96,10 @@ describe("readRunPlanForm(form)", () => {
     expect(readRunPlanForm(FORM)).toEqual({
       wanted,
       plan: planRun(wanted),
-      carried: { moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+      carried: {
+        ...{ moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+        ...{ expectedMoisture: 0.5, expectedLoss: 0.7, dryingHours: 3, heatingRate: 3, holdMinutes: 60 },
+      },
       degrees: "C",
       beginAt: undefined,
     });
@@ -112,15 +115,20 @@ describe("readRunPlanForm(form)", () => {
     const { plan, wanted, carried } = made({ kind: "drying", kiln: "hot", expectedLoss: "0.7", coolingHours: "long", molarMass: "-" });
     expect(plan).toMatchObject({ programmeMinutes: undefined, gasLitres: undefined });
     expect(wanted).not.toHaveProperty("kilnCelsius");
-    expect(carried).not.toHaveProperty("kilnSetPoint");
+    for (const name of ["kilnSetPoint", "heatingRate", "holdMinutes", "coolingHours", "expectedLoss", "molarMass"])
+      expect(carried).not.toHaveProperty(name);
+    expect(carried).toMatchObject({ dryingHours: 3, expectedMoisture: 0.5 });
   });
 
   test("plans no kiln while all its boxes are blank", () => {
     expect(made(NO_KILN).plan.programmeMinutes).toBeUndefined();
   });
 
-  test("hands on to the sheet everything that it has a box for", () => {
-    const typed = { replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel" };
+  test("hands on to the sheet everything that was typed", () => {
+    const typed = {
+      ...{ replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel", coolingHours: "2.5" },
+      ...{ bulkDensity: "0.25", molarMass: "28", beginAt: "9:30 pm" },
+    };
     expect(made(typed).carried).toEqual({
       moistGrams: made(typed).plan.moistGrams,
       dryGrams: made(typed).plan.dryGrams,
@@ -129,6 +137,8 @@ describe("readRunPlanForm(form)", () => {
       methodScatter: 0.001,
       vesselMaterial: "mild steel",
       kilnSetPoint: 450,
+      ...{ coolingHours: 2.5, bulkDensity: 0.25, molarMass: 28, beginAt: 1290 },
+      ...{ expectedMoisture: 0.5, expectedLoss: 0.7, dryingHours: 3, heatingRate: 3, holdMinutes: 60 },
     });
   });
 
@@ -142,7 +152,7 @@ describe("readRunPlanForm(form)", () => {
     expect(wanted.kilnCelsius).toBeCloseTo(450, 9);
     expect(wanted.celsiusPerMinute).toBeCloseTo(3, 9);
     expect(plan.programmeMinutes).toBeCloseTo(430 / 3 + 60, 9);
-    expect(carried.kilnSetPoint).toBe(842);
+    expect([carried.kilnSetPoint, carried.heatingRate]).toEqual([842, 5.4]);
   });
 
   test.each<[Partial<RunPlanForm>, string, string | undefined]>([

@@ -96,8 +96,8 @@ export const farBetween = (label: string, minutes: number): string =>
 export const longerThanDrying = (label: string, minutes: number, drying: string, hours: number): string =>
   `? ${sentenceAbout(label, `${plainNumber(minutes)} min are longer than the ${plainNumber(hours, FIGURES)} h of ${drying}`, "Look at both.")}`;
 
-export const notAClockInForm = (label: string, typed: string): string =>
-  sentenceAbout(label, `"${typed}" is no clock time`, "Type it with a colon: 9:30.");
+/** @param why what clockProblems says of what was typed */
+export const notAClockInForm = (label: string, why: string): string => `${label}: ${why}`;
 
 /** A carried plan whose entries no longer serve stops the sheet from being made without it. */
 export const planInTheWay = (problem: string): string => `Plan a run: ${problem} Mend it there, or press "Leave the plan out".`;

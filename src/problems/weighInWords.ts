@@ -69,7 +69,8 @@ export const weighInWords = {
   unit: (unit: string, refusal: string): string => `Leave out the unit, ${quoted(unit)}. ${refusal}`,
   /** For "1,440", which some read as 1440 and others as 1.44. */
   twoWays: (typed: string): string => `${quoted(typed)} can be read in two ways. Type ${typed.replace(",", "")} or ${typed.replace(",", ".")}.`,
-  noTime: "Type the time with a colon: 9:30. Left blank, it is now.",
+  /** @param why what clockProblems says of what was typed */
+  noTime: (why: string): string => `${why} Left blank, it is now.`,
   blankWords: (name: string): string => sentenceAbout(capital(name), "nothing here", "Type a word or two, or leave the box blank."),
   noDay: "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today.",
   clockForMinutes: (typed: string): string =>

@@ -35,7 +35,9 @@ const WORDS: Readonly<Record<Exclude<keyof RunSheetOptions, "plan" | "cautionsAf
     repeatability: "--repeatability",
   },
   ...{ wantedUncertainty: "--wanted-uncertainty", methodScatter: "--method-scatter", vesselMaterial: "--vessel-material" },
-  kilnSetPoint: "--kiln-set-point",
+  ...{ kilnSetPoint: "--kiln-set-point", heatingRate: "--heating-rate", holdMinutes: "--hold-minutes", coolingHours: "--cooling-hours" },
+  ...{ expectedLoss: "--expected-loss", molarMass: "--molar-mass", expectedMoisture: "--expected-moisture", dryingHours: "--drying-hours" },
+  ...{ bulkDensity: "--bulk-density", beginAt: "--begin-at" },
 };
 
 test("every option of a run sheet can be given on the command line", () => {
@@ -49,4 +51,36 @@ test("what is left out is as the page begins with, so that three samples of a ch
   const options = runSheetOptions(command.opts());
   expect([options.weighIns, options.intervalMinutes]).toEqual([8, 20]);
   for (const replicates of [1, 2, 3]) expect(layout(checkOptions({ ...options, replicates })).breaks).toHaveLength(1);
+});
+
+test("what a plan knew goes onto the sheet, a clock time read as one", () => {
+  const command = withSheetOptions(new Command("sheet"));
+  command.parse([
+    ...["node", "sheet", "--kind", "charring", "--moist-grams", "45", "--wanted-uncertainty", "0.005", "--kiln-set-point", "450"],
+    ...["--heating-rate", "5", "--hold-minutes", "60", "--cooling-hours", "2.5", "--expected-loss", "0.7", "--molar-mass", "25"],
+    ...["--expected-moisture", "0.5", "--drying-hours", "3", "--bulk-density", "0.25", "--begin-at", "9:30"],
+  ]);
+  expect(runSheetOptions(command.opts()).plan).toEqual({
+    ...{ moistGrams: 45, wantedUncertainty: 0.005, kilnSetPoint: 450, heatingRate: 5, holdMinutes: 60, coolingHours: 2.5, expectedLoss: 0.7 },
+    ...{ molarMass: 25, expectedMoisture: 0.5, dryingHours: 3, bulkDensity: 0.25, beginAt: 570 },
+  });
+});
+
+test("a part of a plan without what every plan has is refused instead of left out in silence", () => {
+  const command = withSheetOptions(new Command("sheet"));
+  command.parse(["node", "sheet", "--kind", "charring", "--cooling-hours", "2", "--moist-grams", "45"]);
+  expect(() => runSheetOptions(command.opts())).toThrow(
+    "--cooling-hours is from a plan, and every plan has --moist-grams and --wanted-uncertainty. Give both, or leave it out.",
+  );
+});
+
+test.each([
+  ["25:10", /"25:10" is no clock time: hours go from 0 to 23/],
+  ["9:3", /"9:3" has one figure for the minutes\. Type two: 9:03 or 9:30\./],
+  ["930", /"930" is a bare number, no clock time\. Type 9:30 if you mean that\./],
+])("begin at %s is refused in words", (time, why) => {
+  const command = withSheetOptions(new Command("sheet"))
+    .exitOverride()
+    .configureOutput({ writeErr: () => undefined });
+  expect(() => command.parse(["node", "sheet", "--kind", "drying", "--begin-at", time])).toThrow(why);
 });

@@ -42,6 +42,17 @@ describe("The list of vessel materials", () => {
 // Own bounds, no source: more would not fit a bench or a page.
 test("the bounds of what a run sheet can be made for", () => {
   expect(optionBounds).toEqual({
+    ...{
+      beginAt: { name: "begin", atLeast: 0, atMost: 1439, unit: "min" },
+      bulkDensity: { name: "bulk density", atLeast: 0.01, atMost: 5, unit: "g/mL" },
+      coolingHours: { name: "cooling", atLeast: 0, atMost: 240, unit: "h" },
+      dryingHours: { name: "drying time", atLeast: 0, atMost: 720, unit: "h" },
+      expectedLoss: { name: "expected loss", atLeast: 0, atMost: 1, unit: "" },
+      expectedMoisture: { name: "expected moisture", atLeast: 0, atMost: 0.95, unit: "" },
+      heatingRate: { name: "heating rate", atLeast: 0.01, atMost: 1000, unit: "°C/min" },
+      holdMinutes: { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" },
+      molarMass: { name: "mean molar mass", atLeast: 2, atMost: 300, unit: "g/mol" },
+    },
     weighIns: { name: "weigh-ins", atLeast: 3, atMost: 60, unit: "" },
     replicates: { name: "replicates", atLeast: 1, atMost: 6, unit: "" },
     charFirings: { name: "char firings", atLeast: 1, atMost: 4, unit: "" },
@@ -64,7 +75,7 @@ describe("The boxes of a run sheet", () => {
     "Type the weight in grams as a plain number, 0.002 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
   const ZERO = "Type what the empty pan shows, in grams, such as 0 or -0.01; far from 0, zero the balance and weigh again.";
   const CLOCK =
-    "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
+    "Type the time as hours 0 to 23, a colon, minutes 00 to 59: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
   const zero = (when: string): string =>
     `What the balance shows ${when} the weighings of this row, pan empty: 0 is a reading, so type it. With both zeros the weighings are corrected by their middle. In grams.`;
   const analysis =
@@ -119,9 +130,9 @@ describe("The boxes of a run sheet", () => {
     [
       "Closed after the vent went quiet",
       0,
-      2880,
+      14_400,
       "Shortest time that the vessel stays closed after the vent went quiet, in minutes, so that it is cold. Local practice, no source.",
-      "Type minutes as a number from 0 to 2880.",
+      "Type minutes as a number from 0 to 14400.",
     ],
     [
       "Method's own s",

@@ -167,14 +167,14 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["nothing", nothing, NOT_YET],
     ["rounds as planned", plum, FINE],
     ["past midnight", clocks(clock(23, 10), clock(23, 40), clock(0, 10), clock(0, 40)), FINE],
-    ["a bare number pasted, 9.30", clocks(9.3), "? B12 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
-    ["900", clocks(clock(8, 30), 900), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
-    ["25.00", clocks(clock(8, 30), 25), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
-    ["text", clocks(clock(8, 30), "half past"), "? B13 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none."],
+    ["a bare number pasted, 9.30", clocks(9.3), "? B12 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900."],
+    ["900", clocks(clock(8, 30), 900), "? B13 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900."],
+    ["25.00", clocks(clock(8, 30), 25), "? B13 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900."],
+    ["text", clocks(clock(8, 30), "half past"), "? B13 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900."],
     [
       "a bare number in the fire table",
       all(plum, fired(2, { opened: 16.05 })),
-      "? G23 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+      "? G23 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900.",
     ],
     ["no time for round 1", clocks(null, clock(9, 30)), "? B12 is blank: without the time of round 1 no time counts. Type it: 9:30."],
     // 0.30 of a day is 7:12
@@ -240,7 +240,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "minutes, and a bare number for the clock of a firing",
       all(clocks(0, 30, 60), fired(2, { opened: 9.3 })),
-      "? G23 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+      "? G23 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900.",
       { timing: "minutes" },
     ],
     [

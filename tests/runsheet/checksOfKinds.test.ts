@@ -231,7 +231,7 @@ const STAGED: readonly Row[] = [
     "times",
     "a bare number for a clock",
     [salts, stage(1, { lit: 9.3 })],
-    "? B22 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+    "? B22 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900.",
   ],
 ];
 

@@ -84,7 +84,7 @@ describe("A run sheet filled in weighing by weighing", () => {
     await sheet.round(6, 9.3, 51.21);
     expect(await sheet.check("times")).toEqual([
       "? doubt",
-      "? B17 is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.",
+      "? B17 is no clock time. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30, not 9.30 or 900.",
     ]);
     await sheet.round(6, "10:45", null);
     expect((await sheet.check("times"))[1]).toMatch(/^\? B17 comes 23 h 45 min after the round before; planned 30 min\./);

@@ -51,7 +51,8 @@ describe("What the ± covers", () => {
     const run = plainRun({ kind: "drying" });
     run.vessel(40);
     run.weigh([70, 60.01, 60]);
-    const told = "The ± covers the weighings alone (rounding only); not the scatter of repeats, how well it stands for the heap, what else left.";
+    const told =
+      "The ± covers the weighings alone (rounding only). It leaves out the scatter of repeats, how the heap was sampled, and what else left.";
     expect(run.head()[3]).toBe(told);
     run.type(run.sheet.drying.box(12, 1), 39);
     expect([run.head()[1], run.head()[3]]).toEqual([
@@ -67,7 +68,9 @@ describe("What the ± covers", () => {
     run.weigh([70, 60.01, 60], 1);
     run.weigh([70, 65.01, 65], 2);
     expect(run.head()[1]).toBe("? Samples disagree: 33.3 %, 16.7 % of the moist weight was water. No common answer.");
-    expect(run.head()[3]).toBe("The ± covers the weighings of each sample (rounding only); not how well they stand for their heaps, what else left.");
+    expect(run.head()[3]).toBe(
+      "The ± covers the weighings of each sample (rounding only). It leaves out how each heap was sampled, and what else left.",
+    );
   });
 });
 

@@ -191,7 +191,7 @@ const CAUGHT: readonly Row[] = [
     "marked",
     "B15 comes 23 h 30 min after the round before; planned 30 min. Look at both",
   ],
-  ["9.30 for 9:30", "charring", 1, atClock(1, 9.3), "none", "B12 is no clock time. Type it with a colon", MEND],
+  ["9.30 for 9:30", "charring", 1, atClock(1, 9.3), "none", "B12 is no clock time. Type hours 0 to 23, a colon", MEND],
   ["0.30 for 0:30", "drying", 1, atClock(2, 0.3), "marked", "B13 reads 7:12. If 0.30 was typed, type 0:30"],
 ];
 

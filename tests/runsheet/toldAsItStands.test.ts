@@ -63,6 +63,42 @@ test("at least so much left is what each of repeats lost, not their mean", () =>
   expect(run.head()[1]).toMatch(/At least 70\.0 % of the dry sample has left/);
 });
 
+test("of repeats of which one is in doubt, the sentence of what left at least says that it is counted", () => {
+  const begun = (note: string, replicates = 2): string => {
+    const run = plainRun({ kind: "charring", replicates, samplesAre: "repeats" });
+    run.type(run.sheet.settings.wanted, 0.1);
+    for (const sample of run.sheet.samples) {
+      run.vessel(40, sample);
+      run.weigh([70, 60.01, 60], sample);
+      run.fire("charring", [sample === 1 ? 45.98 : 46], sample);
+    }
+    const { charring } = run.sheet;
+    if (charring !== undefined) run.type(charring.fire(charring.rows.fire.first).seen, note);
+    return run.head()[1] ?? "";
+  };
+  const sentence = "At least 70.0 % of the dry sample has left as vapour so far; charring is not shown finished.";
+  expect(begun("white edges")).toBe(`? In doubt: ${sentence} What is in doubt is counted.`);
+  expect(begun("black throughout")).toBe(sentence);
+  // Of one sample the doubt is of all that is told.
+  expect(begun("white edges", 1)).toBe(`? In doubt: ${sentence.replace("70.0", "70.1")}`);
+});
+
+test("what a part caught says of how many samples it is the sum", () => {
+  const caughtOf = (replicates: number, weighed: number): string => {
+    const run = plainRun({ kind: "liquids", replicates });
+    const { caught } = run.sheet;
+    if (caught === undefined) throw new Error("nothing caught");
+    for (const sample of run.sheet.samples.slice(0, weighed)) {
+      run.type(caught.before(2, sample), 50);
+      run.type(caught.after(2, sample), 54.25 + sample);
+    }
+    return String(run.value(caught.says(caught.rows.first + 2)));
+  };
+  expect(caughtOf(1, 1)).toBe("caught 5.25 g");
+  // 5.25 + 6.25, and 7.25 with them
+  expect([caughtOf(3, 1), caughtOf(3, 2), caughtOf(3, 3)]).toEqual(["caught 5.25 g", "caught 11.50 g of 2 samples", "caught 18.75 g of 3 samples"]);
+});
+
 test("a loss where by the formulas nothing would leave is told so", () => {
   const run = plainRun({ kind: "salt", formula: "CaCO3", residue: "CaCO3" });
   const { salt } = run.sheet;

@@ -1,7 +1,10 @@
 import { Command, InvalidArgumentError, Option } from "commander";
 import { RUN_KINDS, SAMPLES_ARE, type CarriedPlan, type RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
+import { clockTyped } from "../../runsheet/options/clockTyped";
 import { USUAL_ROUNDS } from "../../runsheet/options/usualRounds";
-import { notANumber, sheetHelp } from "../words/sheetCommandWords";
+import { WrongUsage } from "../Refusal";
+import { notANumber, planIncomplete, sheetHelp } from "../words/sheetCommandWords";
+import { optionTyped } from "./optionTyped";
 
 /** What was typed, by the names of its options. */
 export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMinutes" | "ovenCelsius" | "cautionsAfter" | "addedSample"> {
@@ -14,6 +17,15 @@ export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMi
   readonly methodScatter?: number;
   readonly vesselMaterial?: string;
   readonly kilnSetPoint?: number;
+  readonly coolingHours?: number;
+  readonly beginAt?: number;
+  readonly dryingHours?: number;
+  readonly expectedMoisture?: number;
+  readonly bulkDensity?: number;
+  readonly heatingRate?: number;
+  readonly holdMinutes?: number;
+  readonly expectedLoss?: number;
+  readonly molarMass?: number;
 }
 
 const number = (text: string): number => {
@@ -49,15 +61,41 @@ export const withSheetOptions = (command: Command): Command =>
     .option("--repeatability <grams>", sheetHelp.repeatability, number)
     .option("--method-scatter <fraction>", sheetHelp.methodScatter, number)
     .option("--vessel-material <name>", sheetHelp.vesselMaterial)
-    .option("--kiln-set-point <degrees>", sheetHelp.kilnSetPoint, number);
+    .option("--kiln-set-point <degrees>", sheetHelp.kilnSetPoint, number)
+    .option("--heating-rate <degrees>", sheetHelp.heatingRate, number)
+    .option("--hold-minutes <minutes>", sheetHelp.holdMinutes, number)
+    .option("--cooling-hours <hours>", sheetHelp.coolingHours, number)
+    .option("--expected-loss <fraction>", sheetHelp.expectedLoss, number)
+    .option("--molar-mass <grams>", sheetHelp.molarMass, number)
+    .option("--expected-moisture <fraction>", sheetHelp.expectedMoisture, number)
+    .option("--drying-hours <hours>", sheetHelp.dryingHours, number)
+    .option("--bulk-density <density>", sheetHelp.bulkDensity, number)
+    .option("--begin-at <time>", sheetHelp.beginAt, clock);
 
-/** Boxes of a plan are filled only where the two of them that every plan has are given. */
+const clock = (text: string): number => {
+  const read = clockTyped(text);
+  if ("refused" in read) throw new InvalidArgumentError(read.refused);
+  return read.minutes;
+};
+
+/** The names of what a plan hands on. */
+export const PLANNED = [
+  ...(["moistGrams", "dryGrams", "wantedUncertainty", "repeatability", "methodScatter", "vesselMaterial", "kilnSetPoint"] as const),
+  ...(["heatingRate", "holdMinutes", "coolingHours", "expectedLoss", "molarMass"] as const),
+  ...(["expectedMoisture", "dryingHours", "bulkDensity", "beginAt"] as const),
+] as const satisfies readonly (keyof CarriedPlan)[];
+
+/** @throws WrongUsage where a plan lacks one of the two figures that every plan has */
 export function runSheetOptions(typed: TypedOptions): RunSheetOptions {
-  const { interval, oven, moistGrams, dryGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint, ...asked } = typed;
-  const plan: CarriedPlan | undefined =
-    moistGrams === undefined || wantedUncertainty === undefined
-      ? undefined
-      : given({ moistGrams, dryGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, kilnSetPoint });
+  const { interval, oven, ...others } = typed;
+  const isPlanned = (name: string): boolean => (PLANNED as readonly string[]).includes(name);
+  const entries = Object.entries(others).filter(([, value]) => value !== undefined);
+  const carried = entries.filter(([name]) => isPlanned(name));
+  const asked = Object.fromEntries(entries.filter(([name]) => !isPlanned(name))) as unknown as Omit<RunSheetOptions, "intervalMinutes">;
+  const [first] = carried;
+  const isWhole = typed.moistGrams !== undefined && typed.wantedUncertainty !== undefined;
+  if (first !== undefined && !isWhole) throw new WrongUsage(planIncomplete(optionTyped(first[0])));
+  const plan = isWhole ? (Object.fromEntries(carried) as unknown as CarriedPlan) : undefined;
   return given({ ...asked, intervalMinutes: interval, ovenCelsius: oven, plan });
 }
 

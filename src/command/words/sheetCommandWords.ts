@@ -30,6 +30,15 @@ export const sheetHelp = {
   methodScatter: "from a plan: scatter of the method, a fraction",
   vesselMaterial: "from a plan: what the vessel is made of",
   kilnSetPoint: "from a plan: what the kiln is set to, in the degrees of the sheet",
+  heatingRate: "from a plan: how fast the kiln heats, degrees of the sheet a minute",
+  holdMinutes: "from a plan: how long it is held hot, min",
+  coolingHours: "from a plan: how long the vessel stays closed till it is cold, h",
+  expectedLoss: "from a plan: what leaves as vapour, a fraction of the dry sample",
+  molarMass: "from a plan: mean of the vapour, g/mol",
+  expectedMoisture: "from a plan: water, a fraction of the moist sample",
+  dryingHours: "from a plan: until dry, h",
+  bulkDensity: "from a plan: of the moist sample as it lies, g/mL",
+  beginAt: "from a plan: when to begin, 9:30",
   examples: [
     "retort sheet --kind drying -o run.xlsx",
     'retort sheet --kind charring --replicates 3 --vessel "lidded tin" --readability 0.01 -o run.xlsx --plain-cells',
@@ -42,3 +51,6 @@ export const optionOfOtherKinds = (option: string, kind: string, kinds: readonly
 
 export const onlyWithAddIn = (functions: readonly string[]): string =>
   `${functions.join(", ")}: only with the add-in. Cells that need it show no answer.`;
+
+export const planIncomplete = (option: string): string =>
+  `${option} is from a plan, and every plan has --moist-grams and --wanted-uncertainty. Give both, or leave it out.`;

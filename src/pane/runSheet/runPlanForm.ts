@@ -145,7 +145,7 @@ export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
   return orWrongEntry(
     () => {
       const plan = planRun(wanted);
-      return { wanted, plan, carried: carriedOf(wanted, plan, kiln), degrees, beginAt };
+      return { wanted, plan, carried: carriedOf(wanted, plan, { kiln, heatingRate, beginAt }), degrees, beginAt };
     },
     NAMED_IN_MESSAGES,
     labelsOf(labels, degrees),
@@ -180,17 +180,32 @@ const FAHRENHEIT_PER_CELSIUS = 1.8;
 // As the plan's bounds of 0.01 and 1000 °C/min.
 const FAHRENHEIT_RATES = [0.018, 1800] as const;
 
-function carriedOf(wanted: RunWanted, plan: RunPlan, kiln?: number): CarriedPlan {
-  const { kind, wantedUncertainty, repeatability, methodScatter, vesselMaterial } = wanted;
+interface NotInThePlan {
+  /** As typed, in the degrees of the sheet. */
+  readonly kiln: number | undefined;
+  readonly heatingRate: number | undefined;
+  readonly beginAt: number | undefined;
+}
+
+/** All that was typed: what the kiln's boxes hold counts only with a kiln. */
+function carriedOf(wanted: RunWanted, plan: RunPlan, { kiln, heatingRate, beginAt }: NotInThePlan): CarriedPlan {
+  const { kind, wantedUncertainty, repeatability, methodScatter, vesselMaterial, dryingHours, moisture, bulkDensity } = wanted;
+  const { expectedLoss, molarMass, holdMinutes, coolingHours } = wanted;
   return {
     moistGrams: plan.moistGrams,
-    ...(has(kind, "charring") ? { dryGrams: Number(plainNumber(plan.dryGrams)) } : {}),
     wantedUncertainty,
-    ...(repeatability === undefined ? {} : { repeatability }),
-    ...(methodScatter === undefined ? {} : { methodScatter }),
-    ...(vesselMaterial === undefined ? {} : { vesselMaterial }),
-    ...(kiln === undefined ? {} : { kilnSetPoint: kiln }),
+    dryingHours,
+    expectedMoisture: moisture,
+    ...given({
+      dryGrams: has(kind, "charring") ? Number(plainNumber(plan.dryGrams)) : undefined,
+      ...{ repeatability, methodScatter, vesselMaterial, bulkDensity, beginAt },
+      ...{ kilnSetPoint: kiln, heatingRate, holdMinutes, coolingHours, expectedLoss, molarMass },
+    }),
   };
 }
+
+/** Without what is not known. */
+const given = <T extends object>(known: { [Name in keyof T]: T[Name] | undefined }): T =>
+  Object.fromEntries(Object.entries(known).filter(([, value]) => value !== undefined)) as T;
 
 const isPlanField = (field: string): field is PlanFieldName => (PLAN_FIELDS as readonly string[]).includes(field);

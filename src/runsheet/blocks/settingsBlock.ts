@@ -1,4 +1,5 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
+import { plainNumber } from "../../problems/quoted";
 import { cell } from "../expressions/Expression";
 import { degreesFrom, inDegrees, typedDegrees } from "../options/degrees";
 import { optionBounds } from "../options/optionBounds";
@@ -20,7 +21,9 @@ const USUAL_LIMIT = 2;
 const USUAL_WANTED = 0.01;
 // Minutes; local practice, no source.
 const USUAL_CLOSED = 60;
-const TWO_DAYS = 2880;
+const MINUTES_PER_HOUR = 60;
+// As long as a kiln may be planned to cool.
+const LONGEST_CLOSED = optionBounds.coolingHours.atMost * MINUTES_PER_HOUR;
 // °C: the upper end of what EN 13183-1 and most standards dry wood at, 103 ± 2 °C.
 const USUAL_OVEN = 105;
 // A drum scale, as for weighings. g
@@ -41,13 +44,15 @@ const prefilled = (options: CheckedOptions): Partial<Record<Setting, string | nu
 /** What a plan said of the settings. */
 function planned({ plan }: CheckedOptions): Partial<Record<Setting, string | number>> {
   if (plan === undefined) return {};
-  const { moistGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial } = plan;
+  const { moistGrams, wantedUncertainty, repeatability, methodScatter, vesselMaterial, coolingHours } = plan;
   return {
     planned: moistGrams,
     wanted: wantedUncertainty,
     ...(repeatability === undefined ? {} : { repeatability }),
     ...(methodScatter === undefined ? {} : { methodScatter }),
     ...(vesselMaterial === undefined ? {} : { material: vesselMaterial }),
+    // To the whole minute, upwards: it is a least time. Decimal hours miss one by binary rounding alone.
+    ...(coolingHours === undefined ? {} : { closed: Math.ceil(Number(plainNumber(coolingHours * MINUTES_PER_HOUR))) }),
   };
 }
 
@@ -64,7 +69,7 @@ const allowed = ({ degrees }: CheckedOptions): Readonly<Record<Setting, Allowed>
   oven: numbers(inDegrees(optionBounds.oven, degrees)),
   criterion: oneOf(CONSTANCY_CRITERIA),
   limit: numbers({ atLeast: 0, atMost: 1000 }),
-  closed: numbers({ atLeast: 0, atMost: TWO_DAYS }),
+  closed: numbers({ atLeast: 0, atMost: LONGEST_CLOSED }),
   methodScatter: numbers({ atLeast: 0.000001, atMost: 1 }),
   planned: numbers({ atLeast: 0, atMost: HEAVIEST }),
 });

@@ -95,7 +95,12 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
         is(table.allSteady, "=", 0),
         marked(
           checks,
-          joined(soFar(charring === undefined ? meanOrEnds(sheet, shares) : leastOrEnds(sheet, shares), material(sheet)), ofSome(sheet, shares)),
+          joined(
+            soFar(charring === undefined ? meanOrEnds(sheet, shares) : leastOrEnds(sheet, shares), material(sheet)),
+            ofSome(sheet, shares),
+            // One sample that is in doubt lowers what all are said to have lost at least.
+            sheet.options.replicates === 1 ? NOTHING : when(is(doubts(checks), ">", 0), words.doubtedCounted, NOTHING),
+          ),
         ),
       ],
       ...noCommonAnswer(sheet, checks),

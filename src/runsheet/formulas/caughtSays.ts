@@ -13,7 +13,7 @@ export function partSays(sheet: RunSheet, caught: Caught, part: number): Express
   const { working, across } = sheet;
   const gains = across((sample) => caught.gain(part, sample));
   const [before, after] = [across((sample) => caught.before(part, sample)), across((sample) => caught.after(part, sample))];
-  const explained = fn("N", working.explained);
+  const [explained, inAll] = [fn("N", working.explained), grams(sheet, fn("SUM", gains))];
   return firstOf(
     [
       [all(noNumber(after), is(working.next, "=", fn("ROW", caught.after(part, 1)))), weighingWords.says.next],
@@ -23,7 +23,9 @@ export function partSays(sheet: RunSheet, caught: Caught, part: number): Express
       [is(fn("MIN", gains), "<", reckon(0, "-", explained)), says.lighter],
       [is(fn("MAX", gains), "<=", explained), says.none],
     ],
-    says.caught(grams(sheet, fn("SUM", gains))),
+    sheet.options.replicates === 1
+      ? says.caught(inAll)
+      : when(is(fn("COUNT", gains), ">", 1), says.caughtTogether(inAll, fn("COUNT", gains)), says.caught(inAll)),
   );
 }
 

@@ -68,6 +68,23 @@ export interface CarriedPlan {
   readonly vesselMaterial?: string;
   /** In the degrees of the sheet. */
   readonly kilnSetPoint?: number;
+  /** From the end of the programme until the vessel is cold: how long it stays closed at the least. */
+  readonly coolingHours?: number;
+  /** What no box holds, and a line among the notes tells. Minutes after midnight. */
+  readonly beginAt?: number;
+  /** Until the sample is expected to be dry. */
+  readonly dryingHours?: number;
+  /** Water, of the moist sample. */
+  readonly expectedMoisture?: number;
+  /** Of the moist sample as it lies in the vessel, g/mL. */
+  readonly bulkDensity?: number;
+  /** Degrees of the sheet a minute. */
+  readonly heatingRate?: number;
+  readonly holdMinutes?: number;
+  /** What leaves as vapour, of the dry sample. */
+  readonly expectedLoss?: number;
+  /** Mean of the vapour, g/mol. */
+  readonly molarMass?: number;
 }
 
 /** What the sheet has no usual value for, or only one kind of run has. */

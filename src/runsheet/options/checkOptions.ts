@@ -7,6 +7,7 @@ import {
   vesselNameTooLong,
 } from "../../problems/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
+import { checkPlan } from "./checkPlan";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";
 import { RUN_KINDS, SAMPLES_ARE, type CheckedOptions, type RunKind, type RunSheetOptions } from "./RunSheetOptions";
 import { has } from "../kinds";
@@ -44,6 +45,7 @@ export function checkOptions(options: RunSheetOptions): CheckedOptions {
   oneOf("samples", samplesAre, SAMPLES_ARE);
   oneOf("degrees", degrees, DEGREES);
   oneOf("timing", timing, TIMINGS);
+  checkPlan(options.plan, degrees);
   const vessel = options.vessel.trim();
   if (vessel.length > LONGEST_VESSEL_NAME) throw vesselNameTooLong(vessel.length, LONGEST_VESSEL_NAME);
   const said = { panZeros, temperatures, charFirings, ashFirings, samplesAre, degrees, timing };

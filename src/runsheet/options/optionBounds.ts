@@ -19,6 +19,21 @@ export const optionBounds = {
   kiln: { name: "kiln temperature", atLeast: 20, atMost: 1800, unit: "°C" },
   /** From a balance in a cold shed to a vessel straight from the kiln. */
   balance: { name: "temperature at the balance", atLeast: -20, atMost: 1800, unit: "°C" },
+  /** Up to thirty days. */
+  dryingHours: { name: "drying time", atLeast: 0, atMost: 720, unit: "h" },
+  /** Above 95 % a twentieth would be left, and water vapour, not char, is what the run makes. */
+  expectedMoisture: { name: "expected moisture", atLeast: 0, atMost: 0.95, unit: "" },
+  expectedLoss: { name: "expected loss", atLeast: 0, atMost: 1, unit: "" },
+  /** From hydrogen to heavy tar. */
+  molarMass: { name: "mean molar mass", atLeast: 2, atMost: 300, unit: "g/mol" },
+  /** From fluff to dense minerals; kg/m³ typed for g/mL lies above. */
+  bulkDensity: { name: "bulk density", atLeast: 0.01, atMost: 5, unit: "g/mL" },
+  heatingRate: { name: "heating rate", atLeast: 0.01, atMost: 1000, unit: "°C/min" },
+  holdMinutes: { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" },
+  /** A large kiln takes days. */
+  coolingHours: { name: "cooling", atLeast: 0, atMost: 240, unit: "h" },
+  /** A time of day, in minutes after midnight. */
+  beginAt: { name: "begin", atLeast: 0, atMost: 1439, unit: "min" },
   /** Ten percentage points of the sample: coarser tells nothing, and a percentage typed as a plain number lands above. */
   wanted: { name: "wanted uncertainty", atLeast: 0.00001, atMost: 0.1, unit: "" },
 } as const;

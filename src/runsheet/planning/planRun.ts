@@ -35,15 +35,8 @@ export interface RunPlan extends PlannedSample, PlannedTime {
   readonly tooHot: { readonly material: VesselMaterial; readonly celsius: number } | undefined;
 }
 
-const LOSS = { name: "expected loss", atLeast: 0, atMost: 1, unit: "" };
-// Above 95 % a twentieth would be left, and water vapour, not char, is what the run makes.
-const MOISTURE = { name: "expected moisture", atLeast: 0, atMost: 0.95, unit: "" };
 const SCATTER = { name: "scatter between samples", atLeast: 0.000001, atMost: 0.1, unit: "" };
 const REPEATABILITY = { name: "repeatability", atLeast: 0.0000001, atMost: 100, unit: "g" };
-// From hydrogen to heavy tar.
-const MOLAR_MASS = { name: "mean molar mass", atLeast: 2, atMost: 300, unit: "g/mol" };
-// From fluff to dense minerals; kg/m³ typed for g/mL lies above.
-const BULK_DENSITY = { name: "bulk density", atLeast: 0.01, atMost: 5, unit: "g/mL" };
 
 /**
  * The smallest sample, the weigh-ins, the time and the gas of a run.
@@ -86,11 +79,11 @@ function check({
   given(REPEATABILITY, repeatability);
   bounded(optionBounds.wanted, wantedUncertainty);
   bounded(optionBounds.replicates, samples);
-  given(LOSS, expectedLoss);
-  bounded(MOISTURE, moisture);
+  given(optionBounds.expectedLoss, expectedLoss);
+  bounded(optionBounds.expectedMoisture, moisture);
   given(SCATTER, methodScatter);
-  given(MOLAR_MASS, molarMass);
-  given(BULK_DENSITY, bulkDensity);
+  given(optionBounds.molarMass, molarMass);
+  given(optionBounds.bulkDensity, bulkDensity);
 }
 
 function tooHot(name: string | undefined, celsius: number): RunPlan["tooHot"] {

@@ -32,21 +32,15 @@ export const MINUTES_PER_HOUR = 60;
 const ROOM_CELSIUS = 20;
 // Hours typed as decimals may miss a whole number of intervals by binary rounding alone.
 const ROUNDING = 1e-9;
-// Up to thirty days.
-const DRYING = { name: "drying time", atLeast: 0, atMost: 720, unit: "h" };
 // The start may be a cold shed.
 const START = { name: "start temperature", atLeast: -40, atMost: 1800, unit: "°C" };
-const RATE = { name: "heating rate", atLeast: 0.01, atMost: 1000, unit: "°C/min" };
-const HOLD = { name: "hold", atLeast: 0, atMost: 43_200, unit: "min" };
-// A large kiln takes days.
-const COOLING = { name: "cooling", atLeast: 0, atMost: 240, unit: "h" };
 
 /** @throws InputProblem naming the entry that cannot serve */
 export function plannedTime(wanted: TimeWanted): PlannedTime {
   const { weighIns, dryingMinutes } = drying(wanted);
   const programmeMinutes = programme(wanted);
   const { coolingHours, charFirings = 1 } = wanted;
-  if (coolingHours !== undefined) bounded(COOLING, coolingHours);
+  if (coolingHours !== undefined) bounded(optionBounds.coolingHours, coolingHours);
   const isKnown = programmeMinutes !== undefined && coolingHours !== undefined;
   const firing = isKnown ? programmeMinutes + coolingHours * MINUTES_PER_HOUR : undefined;
   return { weighIns, dryingMinutes, programmeMinutes, totalMinutes: firing === undefined ? undefined : dryingMinutes + charFirings * firing };
@@ -54,7 +48,7 @@ export function plannedTime(wanted: TimeWanted): PlannedTime {
 
 function drying({ intervalMinutes, dryingHours }: TimeWanted): Pick<PlannedTime, "weighIns" | "dryingMinutes"> {
   bounded(optionBounds.interval, intervalMinutes);
-  bounded(DRYING, dryingHours);
+  bounded(optionBounds.dryingHours, dryingHours);
   const untilDry = Math.max(1, Math.ceil((dryingHours * MINUTES_PER_HOUR) / intervalMinutes - ROUNDING));
   const weighIns = 1 + untilDry + 1;
   const most = optionBounds.weighIns.atMost;
@@ -66,8 +60,8 @@ function programme({ kilnCelsius, celsiusPerMinute, holdMinutes = 0, startCelsiu
   if (kilnCelsius === undefined) return undefined;
   bounded(optionBounds.kiln, kilnCelsius);
   if (celsiusPerMinute === undefined) throw heatingRateMissing();
-  bounded(RATE, celsiusPerMinute);
-  bounded(HOLD, holdMinutes);
+  bounded(optionBounds.heatingRate, celsiusPerMinute);
+  bounded(optionBounds.holdMinutes, holdMinutes);
   bounded(START, startCelsius);
   return Math.abs(kilnCelsius - startCelsius) / celsiusPerMinute + holdMinutes;
 }

@@ -3,6 +3,7 @@ import { BENCH, has, isFired, KINDS } from "../kinds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
 import { cautions } from "../words/cautions";
 import type { checkWords } from "../words/checkWords";
+import { plannedLines } from "../words/planWords";
 import type { resultWords } from "../words/resultWords";
 import { settingWords } from "../words/settingWords";
 import { VESSEL_MATERIALS } from "../words/vesselMaterials";
@@ -64,11 +65,12 @@ const BLOCKS = {
   caught: caughtRows,
   stages: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.stages ?? 0, options.panZeros),
   heating: (options: CheckedOptions, rows: Rows): FiredRows => fired(rows, options.charFirings, options.panZeros),
-  end: ({ kind, panZeros }: CheckedOptions, rows: Rows) => {
+  end: ({ kind, panZeros, plan, degrees }: CheckedOptions, rows: Rows) => {
     const heading = rows.next(HEIGHT.band);
     const vessel = isFired(kind) ? rows.next(HEIGHT.box) : undefined;
     const strip = panZeros && vessel !== undefined ? { heading: rows.next(HEIGHT.fireBand), vessel: rows.next(HEIGHT.box) } : undefined;
-    return { heading, vessel, strip, notes: rows.run(NOTE_ROWS, HEIGHT.box) };
+    const planned = plannedLines(plan, degrees).map(() => rows.next(HEIGHT.note));
+    return { heading, vessel, strip, planned, notes: rows.run(NOTE_ROWS, HEIGHT.box) };
   },
   cautions: ({ kind }: CheckedOptions, rows: Rows) => ({ heading: rows.next(HEIGHT.band), ...rows.run(cautions[kind].length, HEIGHT.caution) }),
   results: (options: CheckedOptions, rows: Rows) => ({

@@ -1,3 +1,5 @@
+import { CLOCK_SHAPE } from "../../problems/clockProblems";
+
 /** What is said about a box: beside it, when it is selected, and when an entry is refused. */
 export interface BoxWords {
   readonly label: string;
@@ -27,9 +29,8 @@ export const zeroWords = (when: "before" | "after"): BoxWords => ({
   refusal: "Type what the empty pan shows, in grams, such as 0 or -0.01; far from 0, zero the balance and weigh again.",
 });
 
-/** Said when a bare number is typed where a clock time is wanted. */
-export const CLOCK_REFUSAL =
-  "Type the time with a colon: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.";
+/** Said when anything else is typed where a clock time is wanted. */
+export const CLOCK_REFUSAL = `Type the time as ${CLOCK_SHAPE}: 9:30. A bare number such as 9.30 or 900 is no time, nor is 9-10 or 9/30, a date. With a date: 21 Nov 9:30.`;
 
 export const clockWords = (title: string, prompt: string): Omit<BoxWords, "label"> => ({ title, prompt, refusal: CLOCK_REFUSAL });
 

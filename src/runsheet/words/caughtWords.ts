@@ -44,6 +44,8 @@ export const caughtWords = {
     weighEmpty: "weigh before the fire",
     notBefore: "? not weighed empty",
     caught: (grams: Expression) => text`caught ${grams} g`,
+    /** What all samples together caught in a part. */
+    caughtTogether: (grams: Expression, count: Expression) => text`caught ${grams} g of ${count} samples`,
     none: "nothing that counts",
     lighter: "? lighter than before",
     incomplete: "waits for a second weight",

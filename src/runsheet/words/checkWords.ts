@@ -1,3 +1,4 @@
+import { CLOCK_SHAPE } from "../../problems/clockProblems";
 import { joined, text, type Expression } from "../expressions/Expression";
 
 /**
@@ -65,7 +66,7 @@ export const checkWords = {
       doubted(ofSample(sample, text`${moist} is barely above the empty vessel, ${vessel}. Another vessel, or swapped? Weigh again.`)),
   },
   times: {
-    noTime: (at: Expression) => doubted(text`${at} is no clock time. Type it with a colon: 9:30; a bare number such as 9.30 or 900 is none.`),
+    noTime: (at: Expression) => doubted(text`${at} is no clock time. Type ${CLOCK_SHAPE}: 9:30, not 9.30 or 900.`),
     firedBefore: (row: Expression) =>
       doubted(text`Row ${row}: lit before the work above was over. Put the times right; on a later day, add the date.`),
     litBefore: (row: Expression) =>

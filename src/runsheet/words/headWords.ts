@@ -62,6 +62,7 @@ export const headWords = {
     meanOfSome: (count: Expression, inUse: Expression) => text` Of ${count} of ${inUse} samples only.`,
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
     inDoubt: "? In doubt: ",
+    doubtedCounted: " What is in doubt is counted.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
     unsaid: (at: Expression, what: string, shares: Expression) =>
       text`? Repeats or different? Say it in ${at}. Till then no common answer. ${what}: ${shares}.`,
@@ -84,13 +85,13 @@ export const headWords = {
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
     beforeEach: "The ± will cover the weighings of each sample; never how well they stand for their heaps.",
     alone: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings alone${rounding}; not the scatter of repeats, how well it stands for the heap, ${others}.`,
+      text`The ± covers the weighings alone${rounding}. It leaves out the scatter of repeats, how the heap was sampled, ${others}.`,
     each: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings of each sample${rounding}; not how well they stand for their heaps, ${others}.`,
+      text`The ± covers the weighings of each sample${rounding}. It leaves out how each heap was sampled, ${others}.`,
     scatter: (count: Expression, times: Expression, others: string) =>
-      text`The ± covers weighing and the scatter of the ${count} samples${times}; not how they stand for the heap, ${others}.`,
+      text`The ± covers weighing and scatter of ${count} samples${times}. It leaves out how the heap was sampled, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
-    others: { charring: "air let in, tar", drying: "what else left", stages: "spitting, damp" },
+    others: { charring: "air let in and tar", drying: "and what else left", stages: "spitting and damp" },
     times: (times: Expression) => text` (range ${times} times a weighing ±)`,
     roundingOnly: " (rounding only)",
   },

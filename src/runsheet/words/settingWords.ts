@@ -1,7 +1,8 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
 import { optionBounds } from "../options/optionBounds";
 
-const { interval, wanted } = optionBounds;
+const { interval, wanted, coolingHours } = optionBounds;
+const MINUTES_PER_HOUR = 60;
 
 interface SettingWords {
   readonly label: string;
@@ -92,7 +93,7 @@ export const settingWords = {
       label: "Closed after quiet, min",
       title: "Closed after the vent went quiet",
       prompt: "Shortest time that the vessel stays closed after the vent went quiet, in minutes, so that it is cold. Local practice, no source.",
-      refusal: "Type minutes as a number from 0 to 2880.",
+      refusal: `Type minutes as a number from 0 to ${coolingHours.atMost * MINUTES_PER_HOUR}.`,
       help: "shortest time closed after the vent went quiet; local practice",
     },
     methodScatter: {

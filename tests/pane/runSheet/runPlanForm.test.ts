@@ -96,7 +96,10 @@ describe("readRunPlanForm(form)", () => {
     expect(readRunPlanForm(FORM)).toEqual({
       wanted,
       plan: planRun(wanted),
-      carried: { moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+      carried: {
+        ...{ moistGrams: 4.86, dryGrams: 2.43, wantedUncertainty: 0.005, kilnSetPoint: 450 },
+        ...{ expectedMoisture: 0.5, expectedLoss: 0.7, dryingHours: 3, heatingRate: 3, holdMinutes: 60 },
+      },
       degrees: "C",
       beginAt: undefined,
     });
@@ -112,15 +115,20 @@ describe("readRunPlanForm(form)", () => {
     const { plan, wanted, carried } = made({ kind: "drying", kiln: "hot", expectedLoss: "0.7", coolingHours: "long", molarMass: "-" });
     expect(plan).toMatchObject({ programmeMinutes: undefined, gasLitres: undefined });
     expect(wanted).not.toHaveProperty("kilnCelsius");
-    expect(carried).not.toHaveProperty("kilnSetPoint");
+    for (const name of ["kilnSetPoint", "heatingRate", "holdMinutes", "coolingHours", "expectedLoss", "molarMass"])
+      expect(carried).not.toHaveProperty(name);
+    expect(carried).toMatchObject({ dryingHours: 3, expectedMoisture: 0.5 });
   });
 
   test("plans no kiln while all its boxes are blank", () => {
     expect(made(NO_KILN).plan.programmeMinutes).toBeUndefined();
   });
 
-  test("hands on to the sheet everything that it has a box for", () => {
-    const typed = { replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel" };
+  test("hands on to the sheet everything that was typed", () => {
+    const typed = {
+      ...{ replicates: "3", repeatability: "0.002", methodScatter: "0.1", vesselMaterial: "mild steel", coolingHours: "2.5" },
+      ...{ bulkDensity: "0.25", molarMass: "28", beginAt: "9:30 pm" },
+    };
     expect(made(typed).carried).toEqual({
       moistGrams: made(typed).plan.moistGrams,
       dryGrams: made(typed).plan.dryGrams,
@@ -129,6 +137,8 @@ describe("readRunPlanForm(form)", () => {
       methodScatter: 0.001,
       vesselMaterial: "mild steel",
       kilnSetPoint: 450,
+      ...{ coolingHours: 2.5, bulkDensity: 0.25, molarMass: 28, beginAt: 1290 },
+      ...{ expectedMoisture: 0.5, expectedLoss: 0.7, dryingHours: 3, heatingRate: 3, holdMinutes: 60 },
     });
   });
 
@@ -142,7 +152,7 @@ describe("readRunPlanForm(form)", () => {
     expect(wanted.kilnCelsius).toBeCloseTo(450, 9);
     expect(wanted.celsiusPerMinute).toBeCloseTo(3, 9);
     expect(plan.programmeMinutes).toBeCloseTo(430 / 3 + 60, 9);
-    expect(carried.kilnSetPoint).toBe(842);
+    expect([carried.kilnSetPoint, carried.heatingRate]).toEqual([842, 5.4]);
   });
 
   test.each<[Partial<RunPlanForm>, string, string | undefined]>([
@@ -201,8 +211,12 @@ describe("readRunPlanForm(form)", () => {
     [{ repeatability: "0" }, "Repeatability (g): 0 g is not between 1e-7 and 100 g. Give a number in between.", "repeatability"],
     [{ bulkDensity: "200" }, "Bulk density (g/mL): 200 g/mL is not between 0.01 and 5 g/mL. Give a number in between.", "bulkDensity"],
     [{ molarMass: "1" }, "Vapour (g/mol): 1 g/mol is not between 2 and 300 g/mol. Give a number in between.", "molarMass"],
-    [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is no clock time. Type it with a colon: 9:30.', "beginAt"],
-    [{ beginAt: "24:00" }, 'Begin at (h:mm): "24:00" is no clock time. Type it with a colon: 9:30.', "beginAt"],
+    [{ beginAt: "9.30" }, 'Begin at (h:mm): "9.30" is a bare number, no clock time. Type 9:30 if you mean that.', "beginAt"],
+    [
+      { beginAt: "24:00" },
+      'Begin at (h:mm): "24:00" is no clock time: hours go from 0 to 23. Type midnight as 0:00, with a date as 0:01.',
+      "beginAt",
+    ],
     [{ intervalMinutes: "soon" }, 'Minutes apart: "soon" is not a number. Type digits, such as 30 or 0.01.', undefined],
     [
       { intervalMinutes: "1" },

@@ -2,7 +2,7 @@
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { placeOf } from "../../../src/runsheet/expressions/formulaText";
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
-import type { CarriedPlan, RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
+import { SAMPLE_KINDS, type CarriedPlan, type RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { planRun, type RunWanted } from "../../../src/runsheet/planning/planRun";
 import type { Cell } from "../../../src/runsheet/expressions/Expression";
 import { runSheet } from "../../../src/runsheet/sheet/RunSheet";
@@ -17,6 +17,10 @@ const PLAN: CarriedPlan = {
   methodScatter: 0.001,
   vesselMaterial: "mild steel",
   kilnSetPoint: 450,
+};
+
+const expectFired = (): never => {
+  throw new Error("no fire");
 };
 
 describe("A sheet that was planned", () => {
@@ -48,6 +52,74 @@ describe("A sheet that was planned", () => {
     expect(setOf("charring")).toEqual([450, 450, 450]);
     expect(setOf("ashing")).toEqual([undefined, undefined]);
   });
+
+  it("holds the cooling time as the least time closed, in whole minutes upwards, and the usual hour where it was not planned", () => {
+    const closed = (coolingHours?: number): unknown => {
+      const of = { ...USUAL, plan: { ...PLAN, ...(coolingHours === undefined ? {} : { coolingHours }) } };
+      const at = placeOf(runSheet(checkOptions(of)).settings.closed);
+      return buildRunSheet(of).cells.find(({ cell }) => cell === at)?.content;
+    };
+    expect([undefined, 2.5, 1.1, 1.01, 240, 0].map(closed)).toEqual([60, 150, 66, 61, 14_400, 0]);
+    // The longest that can be planned is within what the box takes.
+    expect(plan.entryRules.find(({ range }) => range === placeOf(sheet.settings.closed))).toMatchObject({
+      allow: { kind: "number", atLeast: 0, atMost: 14_400 },
+      refusal: "Type minutes as a number from 0 to 14400.",
+    });
+  });
+
+  it("judges a vessel that was opened by the time that was planned for it", () => {
+    const opened = (coolingHours: number): readonly string[] => {
+      const run = plainRun({ plan: { ...PLAN, coolingHours } });
+      const { fire } = run.sheet.charring ?? expectFired();
+      const { first } = run.sheet.charring?.rows.fire ?? { first: 0 };
+      run.type(fire(first).quiet, 14 / 24);
+      run.type(fire(first).opened, 16 / 24);
+      return run.check("opened");
+    };
+    expect(opened(3)[1]).toMatch(/opened 120 min after the vent fell quiet, sooner than 180 min/);
+    expect(opened(2)[0]).toBe("✓ in order");
+  });
+
+  const notes = (of: RunSheetOptions): unknown[] =>
+    buildRunSheet(of).cells.flatMap(({ content }) => (typeof content === "string" && content.startsWith("Planned: ") ? [content] : []));
+
+  const KNOWN = {
+    ...{ beginAt: 545, dryingHours: 3, expectedMoisture: 0.55, bulkDensity: 0.25 },
+    ...{ heatingRate: 5, holdMinutes: 60, expectedLoss: 0.7, molarMass: 25, coolingHours: 2 },
+  };
+
+  it.each(SAMPLE_KINDS)("%s: tells what no box holds in lines above the notes, with units, and every box stays blank", (kind) => {
+    const of = { ...USUAL, kind, plan: { ...PLAN, ...KNOWN } };
+    expect(notes(of)).toEqual([
+      "Planned: begin at 9:05; dry after 3 h; water 55 % of the moist weight; bulk density 0.25 g/mL.",
+      "Planned: heating 5 °C/min; hold 60 min; vapour 70 % of the dry weight; vapour of 25 g/mol.",
+    ]);
+    const { end, drying } = runSheet(checkOptions(of)).rows;
+    const contents = new Map(buildRunSheet(of).cells.map(({ cell, content }) => [cell, content]));
+    expect([contents.get(`A${end.notes.first - 1}`), contents.get(`A${end.notes.first}`)]).toEqual([notes(of)[1], "Notes"]);
+    expect([contents.get(`B${end.notes.first}`), contents.get(`B${drying.first}`)]).toEqual([undefined, undefined]);
+  });
+
+  it("tells only what is known, in the degrees of the sheet, and has no line where nothing is", () => {
+    expect(notes({ ...USUAL, degrees: "F", plan: { ...PLAN, heatingRate: 9, holdMinutes: 0 } })).toEqual(["Planned: heating 9 °F/min; hold 0 min."]);
+    expect(notes({ ...USUAL, plan: { ...PLAN, expectedMoisture: 0.123 } })).toEqual(["Planned: water 12.3 % of the moist weight."]);
+    expect(notes({ ...USUAL, plan: PLAN })).toEqual([]);
+    const rows = (more: Partial<CarriedPlan>): number => runSheet(checkOptions({ ...USUAL, plan: { ...PLAN, ...more } })).rows.last;
+    expect([rows({ beginAt: 0 }) - rows({}), rows(KNOWN) - rows({})]).toEqual([1, 2]);
+  });
+
+  it.each<[Partial<CarriedPlan>, RegExp]>([
+    [{ expectedMoisture: 50 }, /expected moisture: 50 is not between 0 and 0\.95/],
+    [{ expectedLoss: 70 }, /expected loss: 70 is not between 0 and 1/],
+    [{ coolingHours: 500 }, /cooling: 500 h is not between 0 and 240 h/],
+    [{ holdMinutes: -1 }, /hold: -1 min is not between 0 and 43200 min/],
+    [{ heatingRate: 1001 }, /heating rate: 1001 °C\/min is not between 0\.01 and 1000 °C\/min/],
+    [{ beginAt: 1440 }, /begin: 1440 min is not between 0 and 1439 min/],
+    [{ beginAt: 9.5 }, /begin/],
+    [{ dryingHours: 721 }, /drying time: 721 h/],
+    [{ bulkDensity: 250 }, /bulk density: 250 g\/mL/],
+    [{ molarMass: 1 }, /mean molar mass: 1 g\/mol/],
+  ])("refuses a plan of %j", (more, why) => expect(() => buildRunSheet({ ...USUAL, plan: { ...PLAN, ...more } })).toThrow(why));
 
   it("has no row for what was not planned", () => {
     const unplanned = buildRunSheet({ ...USUAL, replicates: 3 });

@@ -12,7 +12,7 @@ import type { Workbook } from "../../../workbook/Workbook";
 import { doubtOf } from "./doubtOf";
 import { nextStep } from "./nextStep";
 import type { Skip, Step } from "./order/Step";
-import { dayText, readClock } from "./readClock";
+import { dayText } from "./readClock";
 import { readEntry } from "./readEntry";
 import { report, timeText } from "./report";
 import { begunAt, dueAt, openedFrom, stampNow, typedStamp } from "./stamp";
@@ -144,10 +144,10 @@ export class WeighIn {
 
   private stampBeside(cells: SheetCells, { clock }: Step, time: string, now: Date): number | undefined | { readonly refused: string } {
     if (clock === undefined || cells.at(clock.row, clock.column) !== null) return undefined;
-    const refused = { clock: weighInWords.noTime, minutes: weighInWords.noMinute, day: weighInWords.noDay }[this.timed];
     const stamp = time.trim() === "" ? stampNow(cells, clock.row, now, this.begun.get(this.sheet)) : typedStamp(cells, time.trim(), now);
-    if (stamp === undefined)
-      return { refused: this.timed === "minutes" && readClock(time.trim(), now) !== undefined ? weighInWords.clockForMinutes(time.trim()) : refused };
+    // Only of a run in minutes the page cannot tell what is now.
+    if (stamp === undefined) return { refused: weighInWords.noMinute };
+    if (typeof stamp === "object") return stamp;
     const judged = readEntry(cells, { at: clock, kind: "reading", name: "" }, String(stamp), now);
     return "refused" in judged ? { refused: judged.refused } : stamp;
   }

@@ -1,5 +1,6 @@
-import { clockTyped } from "../clockTyped";
 import { clockText } from "../../../explanation/runSheet/plainText";
+import { clockProblems } from "../../../problems/clockProblems";
+import { clockTyped } from "../../../runsheet/options/clockTyped";
 
 const MINUTES_PER_DAY = 1440;
 const MINUTES_PER_HOUR = 60;
@@ -9,21 +10,28 @@ const DATED = /^(?:(\d{1,2}) ([a-z]{3})[a-z]*(?: (\d{4}))? |(\d{4})-(\d{1,2})-(\
 const BEFORE_1970 = 25_569;
 const MILLISECONDS_PER_DAY = 86_400_000;
 
-/** "9:30", "21 Nov 9:30 am", "2026-11-21 9:30" as a spreadsheet holds them, in days; undefined for anything that is no time of day. */
-export function readClock(text: string, now: Date): number | undefined {
+/** In days, or what is wrong with it and what to type. */
+export type ClockRead = { readonly days: number } | { readonly refused: string };
+
+/** "9:30", "21 Nov 9:30 am", "2026-11-21 9:30" as a spreadsheet holds them. */
+export function readClock(text: string, now: Date): ClockRead {
   const [, day, monthName, year, isoYear, isoMonth, isoDay, clock = ""] = DATED.exec(text) ?? [];
-  const minutes = clockTyped(clock);
-  if (minutes === undefined) return undefined;
-  const time = minutes / MINUTES_PER_DAY;
-  if (isoYear !== undefined) return dated(Number(isoYear), Number(isoMonth) - 1, Number(isoDay), time);
-  if (day === undefined || monthName === undefined) return time;
-  return dated(Number(year ?? now.getFullYear()), MONTHS.indexOf(monthName.toLowerCase()), Number(day), time);
+  const read = clockTyped(clock);
+  if ("refused" in read) return read;
+  const time = read.minutes / MINUTES_PER_DAY;
+  if (isoYear === undefined && (day === undefined || monthName === undefined)) return { days: time };
+  const days =
+    isoYear === undefined
+      ? dated(Number(year ?? now.getFullYear()), MONTHS.indexOf((monthName ?? "").toLowerCase()), Number(day), time)
+      : dated(Number(isoYear), Number(isoMonth) - 1, Number(isoDay), time);
+  return days === undefined ? { refused: clockProblems.day(text) } : { days };
 }
 
 /** "2026-11-21", "21 Nov", with a time behind it or without; undefined for anything else, a bare time too. */
 export function readDay(text: string, now: Date): number | undefined {
-  const days = readClock(text, now) ?? readClock(`${text} 0:00`, now);
-  return days === undefined || days < 1 ? undefined : days;
+  const timed = readClock(text, now);
+  const read = "days" in timed ? timed : readClock(`${text} 0:00`, now);
+  return "refused" in read || read.days < 1 ? undefined : read.days;
 }
 
 /** "2026-11-21", with its time where it has one. */

@@ -21,8 +21,9 @@ export function readEntry(cells: SheetCells, { at, kind, name }: Pick<Step, "at"
   const text = typed.trim();
   const rule = cells.ruleOver(at.row, at.column);
   if (kind === "clock") {
-    const time = text === "" ? undefined : readClock(text, now);
-    return time === undefined ? { refused: rule?.refusal ?? "" } : judged(cells, at, time);
+    if (text === "") return { refused: rule?.refusal ?? "" };
+    const time = readClock(text, now);
+    return "refused" in time ? time : judged(cells, at, time.days);
   }
   if (text === "") return { refused: (kind === "words" ? weighInWords.blankWords : weighInWords.blank)(name) };
   if (kind === "words") return judged(cells, at, text);

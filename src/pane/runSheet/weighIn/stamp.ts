@@ -1,4 +1,5 @@
 import { isOfSamples, type BalanceCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
+import { weighInWords } from "../../../problems/weighInWords";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import { isAnyFilled, isKnownDry } from "./order/howFar";
 import { clockNow, datedNow, readClock, readDay } from "./readClock";
@@ -34,12 +35,14 @@ function dayNow({ sheet, at }: BalanceCells, row: number, now: Date): number {
   return isSameDay ? dated : Math.floor(dated);
 }
 
-/** The time, or of a balance check the day, as typed beside a reading. */
-export function typedStamp(cells: SheetCells, text: string, now: Date): number | undefined {
-  if (!isOfSamples(cells)) return readDay(text, now);
-  if (cells.sheet.options.timing === "clock") return readClock(text, now);
+/** The time, or of a balance check the day, as typed beside a reading; or why it is none. */
+export function typedStamp(cells: SheetCells, text: string, now: Date): number | { readonly refused: string } {
+  if (!isOfSamples(cells)) return readDay(text, now) ?? { refused: weighInWords.noDay };
+  const time = readClock(text, now);
+  if (cells.sheet.options.timing === "clock") return "days" in time ? time.days : { refused: weighInWords.noTime(time.refused) };
   const minutes = Number(text.replace(",", "."));
-  return text === "" || !Number.isFinite(minutes) ? undefined : minutes;
+  if (text !== "" && Number.isFinite(minutes)) return minutes;
+  return { refused: "days" in time ? weighInWords.clockForMinutes(text) : weighInWords.noMinute };
 }
 
 /** When the next round is due, as a moment; undefined where it cannot be told, or nothing more is to be weighed while drying. */

@@ -5,6 +5,7 @@ import { correctionFor } from "../../formulas/strip";
 import { LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { massWords } from "../../words/BoxWords";
+import { plannedLines } from "../../words/planWords";
 import { sheetWords } from "../../words/sheetWords";
 import { weighingWords } from "../../words/weighingWords";
 import { band, calculated, ofCells, overSamples, together, type Block, type BlockCell } from "../Block";
@@ -16,7 +17,8 @@ const words = weighingWords.end;
 /** The empty vessel weighed again, so that what grew on it is not counted as char, and notes. */
 export function endBlock(sheet: RunSheet, number: number): Block {
   const { rows, columns, samples, options, formats, end } = sheet;
-  const { heading, vessel, strip, notes } = rows.end;
+  const { heading, vessel, strip, planned, notes } = rows.end;
+  const lines = plannedLines(options.plan, options.degrees);
   const lastNote = Array.from({ length: notes.last - notes.first + 1 }, (_, index) => notes.first + index);
   const headings = vessel === undefined ? {} : { ...overSamples(sheet, sheetWords.sample, weighingWords.gained), [columns.verdict]: sheetWords.says };
   const weighed: Block =
@@ -47,6 +49,7 @@ export function endBlock(sheet: RunSheet, number: number): Block {
     ofCells(...band(sheet, heading, "runBand", { [LABEL]: words.heading(number), ...headings })),
     weighed,
     strip === undefined ? ofCells() : stripBlock(sheet, { ...strip, first: strip.vessel + 1 }, [], false),
+    ofCells(...planned.map((row, index): BlockCell => ({ at: cell(row, LABEL), content: lines[index] ?? "", style: "runHelp" }))),
     ofCells({ at: cell(notes.first, LABEL), content: words.notes, style: "runLabel" }),
     ...lastNote.map((row) => wideBox(cell(row, 1), columns.verdict, words.notesBox, ANYTHING)),
   );

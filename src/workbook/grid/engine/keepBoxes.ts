@@ -5,10 +5,15 @@ import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 // Before the engine's own reading of number formats, which has none.
 const FIRST = 100;
 
+// How clock boxes show their times.
+const CLOCK_PATTERN = "hh:mm";
+// The end of a time whose minutes have one figure, with a date before it or without.
+const ONE_FIGURE = /(?:^|\s)\d{1,2}\s?:\s?\d(?:\s?[ap]\.?m\.?)?$/i;
+
 /**
- * Mends two things of engine 0.25.1 for what is typed into a box with an entry rule. A date or percentage typed there, by a slip or not, changed
- * the format of the box, so that the next number was shown as a date or a percentage; and the first letters of a word of a list were
- * refused as no word of it.
+ * Mends three things of engine 0.25.1 for what is typed into a box with an entry rule. A date or percentage typed there, by a slip or not, changed
+ * the format of the box, so that the next number was shown as a date or a percentage; the first letters of a word of a list were refused as
+ * no word of it; and 9:3 typed for 9:30 was taken as 9:03, where it stays a text now, which the rule of a clock box refuses.
  */
 export function keepBoxes(injector: Injector): void {
   const rules = injector.get(SheetDataValidationModel);
@@ -19,7 +24,10 @@ export function keepBoxes(injector: Injector): void {
       const text = typed ? plainText(typed) : undefined;
       if (rule === undefined || rule === null || !typed || text === undefined) return next(typed);
       if (rule.type === DataValidationType.LIST) return next({ ...typed, v: wordMeant(text, rule.formula1 ?? "") });
-      const hasOwnFormat = rule.type === DataValidationType.DECIMAL || Boolean(worksheet.getComposedCellStyle(row, col).n?.pattern);
+      const pattern = worksheet.getComposedCellStyle(row, col).n?.pattern;
+      if (rule.type === DataValidationType.CUSTOM && pattern === CLOCK_PATTERN && ONE_FIGURE.test(text.trim()))
+        return { ...typed, t: CellValueType.STRING };
+      const hasOwnFormat = rule.type === DataValidationType.DECIMAL || Boolean(pattern);
       const isOfNumbers = rule.type === DataValidationType.DECIMAL || rule.type === DataValidationType.CUSTOM;
       return next(isOfNumbers && hasOwnFormat ? withoutFormat(typed, text) : typed);
     },

@@ -30,7 +30,17 @@ test.each<[string, number | undefined]>([
   ["31 Feb 9:30", undefined],
   ["21 Plu 9:30", undefined],
   ["", undefined],
-])("readClock(%j) is %j days", (text, days) => expect(readClock(text, NOW)).toBe(days));
+])("readClock(%j) is %j days", (text, days) =>
+  expect(readClock(text, NOW)).toEqual(days === undefined ? { refused: expect.any(String) as string } : { days }),
+);
+
+test("readClock() says what is wrong with a day or a time", () => {
+  const why = (text: string): unknown => readClock(text, NOW);
+  expect(why("31 Feb 9:30")).toEqual({ refused: '"31 Feb 9:30" names no day that there is. Type it so: 21 Nov 9:30.' });
+  expect(why("21 Nov 25:10")).toEqual({
+    refused: '"25:10" is no clock time: hours go from 0 to 23. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30.',
+  });
+});
 
 test("clockNow() is this minute, datedNow() the same with its day", () => {
   expect([clockNow(NOW), datedNow(NOW)]).toEqual([clock(10, 42), DAY + clock(10, 42)]);
@@ -118,7 +128,10 @@ test("a round of a balance check is stamped with its day, and with its time wher
   expect(stampNow(cells, first, NOW, undefined)).toBe(DAY);
   balance.type(balance.sheet.round(first).date, DAY);
   expect(stampNow(cells, first + 1, NOW, undefined)).toBe(DAY + clock(10, 42));
-  expect([typedStamp(cells, "20 Nov", NOW), typedStamp(cells, "10:42", NOW)]).toEqual([DAY - 1, undefined]);
+  expect([typedStamp(cells, "20 Nov", NOW), typedStamp(cells, "10:42", NOW)]).toEqual([
+    DAY - 1,
+    { refused: "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today." },
+  ]);
 });
 
 test("a day is read with a time or without, and never a bare time", () => {

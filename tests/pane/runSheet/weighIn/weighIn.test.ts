@@ -1,6 +1,5 @@
 // Through the local workbook's engine, as the pane does it. The run is invented: plum prunings of a community orchard.
 import { WeighIn, type Outcome } from "../../../../src/pane/runSheet/weighIn/WeighIn";
-import { CLOCK_REFUSAL } from "../../../../src/runsheet/words/BoxWords";
 import { cell } from "../../../../src/runsheet/expressions/Expression";
 import { placeOf } from "../../../../src/runsheet/expressions/formulaText";
 import type { RunSheetOptions } from "../../../../src/runsheet/options/RunSheetOptions";
@@ -127,11 +126,15 @@ describe("WeighIn", () => {
     const mass =
       "Type the weight in grams as a plain number, 0.01 or more, without a unit. The decimal mark is the one your spreadsheet is set to: 212.4 in some, 212,4 in others.";
     for (const typed of ["tared", "0", "2000000"]) expect([typed, await enter(typed)]).toEqual([typed, { refused: mass, of: "reading" }]);
-    for (const time of ["9.30", "900", "24:10", "31 Feb 9:30"])
-      expect([time, await enter("65.2", at(9, 0), time)]).toEqual([
-        time,
-        { refused: "Type the time with a colon: 9:30. Left blank, it is now.", of: "time" },
-      ]);
+    for (const [time, why] of [
+      ["9.30", '"9.30" is a bare number, no clock time. Type 9:30 if you mean that.'],
+      ["900", '"900" is a bare number, no clock time. Type 9:00 if you mean that.'],
+      ["9:3", '"9:3" has one figure for the minutes. Type two: 9:03 or 9:30.'],
+      ["24:10", '"24:10" is no clock time: hours go from 0 to 23. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30.'],
+      ["9:75", '"9:75" is no clock time: minutes go from 00 to 59. Type hours 0 to 23, a colon, minutes 00 to 59: 9:30.'],
+      ["31 Feb 9:30", '"31 Feb 9:30" names no day that there is. Type it so: 21 Nov 9:30.'],
+    ] as const)
+      expect([time, await enter("65.2", at(9, 0), time)]).toEqual([time, { refused: `${why} Left blank, it is now.`, of: "time" }]);
     expect([await held("C12"), await held("B12"), next()]).toEqual([null, null, "round 1: moist C12"]);
     await enter("65.2", at(9, 0), "9:30");
     expect(await held("B12")).toBe(570 / 1440);
@@ -141,7 +144,12 @@ describe("WeighIn", () => {
     await opened();
     for (const [index, grams] of ["25", "65.2", "51.21", "51.21"].entries()) await enter(grams, at(9 + index, 0));
     expect(next()).toBe("lit, firing 1 B19");
-    expect(await enter("9.30")).toEqual({ refused: CLOCK_REFUSAL, of: "reading" });
+    expect(await enter("9.30")).toEqual({ refused: '"9.30" is a bare number, no clock time. Type 9:30 if you mean that.', of: "reading" });
+    expect(await enter("24:00")).toEqual({
+      refused: '"24:00" is no clock time: hours go from 0 to 23. Type midnight as 0:00, with a date as 0:01.',
+      of: "reading",
+    });
+    expect(await held("B19")).toBe(null);
   });
 
   it("questions in the sheet's own words what it would only check, and enters it all the same", async () => {
@@ -187,7 +195,10 @@ describe("WeighIn", () => {
     await enter("65.2", at(9, 0), "9:30 AM");
     await enter("60", at(10, 0), "10h05");
     expect([await held("B12"), await held("B13")]).toEqual([570 / 1440, 605 / 1440]);
-    expect(await enter("58", at(10, 30), "0930")).toEqual({ refused: "Type the time with a colon: 9:30. Left blank, it is now.", of: "time" });
+    expect(await enter("58", at(10, 30), "0930")).toEqual({
+      refused: '"0930" is a bare number, no clock time. Type 9:30 if you mean that. Left blank, it is now.',
+      of: "time",
+    });
     run.close();
     await opened({ kind: "drying", timing: "minutes" });
     await enter("25");

@@ -1,7 +1,7 @@
 import { catalogueName } from "../../catalogueName";
 import { formulaTree, type FormulaTree } from "../formula/formulaTree";
 import { ASKS_WHERE, REFERS_UNSEEN, TAKES_AS_MANY, VOLATILE } from "../formula/functionKinds";
-import { nameCalled, partsOf, type Call, type Part, type Reference } from "../formula/parts";
+import { nameCalled, partsOf, variablesIn, type Call, type Part, type Reference } from "../formula/parts";
 import { cellsReferred, tableCellsReferred } from "../formula/reference";
 import type { Surroundings } from "../reading/Surroundings";
 import { formulaNamed } from "../writing/named";
@@ -38,14 +38,9 @@ function gather(root: Part, looking: Looking, into: SourcesFound): void {
   const variables = new Set<string>();
   while (ahead.length > 0) {
     const part = ahead.pop();
-    for (const name of variablesOf(part)) variables.add(name.toLowerCase());
+    for (const name of variablesIn(part)) variables.add(name.toLowerCase());
     ahead.push(...gatherPart(part, variables, looking, into));
   }
-}
-
-function variablesOf(part: Part): readonly string[] {
-  if (part?.type === "LetExpression") return part.declarations.map(({ id }) => id.name);
-  return part?.type === "LambdaExpression" ? part.params.map(({ name }) => name) : [];
 }
 
 /** @returns the parts of it that are still to be looked into */

@@ -5,7 +5,7 @@ import type { CellValue } from "../inputs/CellValue";
 import type { Input } from "../inputs/Input";
 import { isNothing } from "../inputs/number";
 import { AS_LEFT_OUT, LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
-import { valueAt, type Position } from "./formula/Cells";
+import { isSingle, valueAt, type Position } from "./formula/Cells";
 import { parseReference } from "./formula/references";
 import { columnText, valueText } from "./valueText";
 import { isUnknown, type Argument } from "./workOut";
@@ -40,7 +40,7 @@ function shownValue(input: Input<unknown>, argument: Argument | undefined, posit
   if (isLeftOut(argument)) return LEFT_OUT;
   if (isUnknown(argument) || argument.cells === undefined) return WORKED_OUT_IN_CELL;
   const { cells } = argument;
-  const single = cells.length === 1 && cells[0]?.length === 1;
+  const single = isSingle(cells);
   if (!single && (input.shape === "column" || position === undefined)) return columnText(cells, input.unit);
   const value = valueAt(cells, position);
   if (value === undefined) return "no such cell";

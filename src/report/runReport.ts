@@ -12,7 +12,9 @@ import type { RunSheet } from "../runsheet/sheet/RunSheet";
 import { balanceWords } from "../runsheet/words/balance/balanceWords";
 import { cautions } from "../runsheet/words/cautions";
 import { headWords } from "../runsheet/words/headWords";
+import { plannedLines } from "../runsheet/words/planWords";
 import { kindWords } from "../runsheet/words/kindWords";
+import { stripWords } from "../runsheet/words/stripWords";
 import type { RangeReading } from "../workbook/Workbook";
 import { chartFigure } from "./chart/chartFigure";
 import { chartsOf } from "./chart/chartsOn";
@@ -53,52 +55,67 @@ export function runReport(reading: RangeReading, read: AnySheet, extras: ReportE
   const words = reportWords;
   const results = at(about.results.heading).flatMap((part) => (hasNumbers(part) ? partTable(part) : paragraph(words.noResults)));
   const footer = shown.text(cell(about.results.foot, LABEL));
+  const parted = (...children: readonly Child[]): readonly Child[] =>
+    tables.some(isBeside) ? [node("div", { class: "close" }, ...children)] : children;
   return page(
     words.title(kindWords[kind].title, subject),
-    node(
-      "dl",
-      {},
-      at(about.setup).flatMap((part) => partFacts(part, "said")),
-      fact(words.setup.sheet, reading.sheet),
-      fact(words.setup.made, extras.date),
-    ),
-    paragraph(otherFormulas(formulasNotOwn(reading)), "failed"),
-    head(sheet, shown),
-    section(
-      words.results,
+    ...parted(
       node(
-        "div",
-        { class: "tables" },
-        node("div", {}, results),
-        at(about.openFire).map((part) => compared(part)),
+        "dl",
+        {},
+        at(about.setup).flatMap((part) => partFacts(part, "said")),
+        fact(words.setup.sheet, reading.sheet),
+        fact(words.setup.made, extras.date),
       ),
-      hasNumbers(at(about.results.heading)[0]) ? paragraph(footer, "note") : [],
-    ),
-    checksSection(sheet, shown),
-    about.settings === undefined
-      ? []
-      : section(
-          words.method,
+      paragraph(otherFormulas(formulasNotOwn(reading)), "failed"),
+      head(sheet, shown),
+      section(
+        words.results,
+        node(
+          "div",
+          { class: "tables" },
+          node("div", {}, results),
+          at(about.openFire).map((part) => compared(part)),
+        ),
+        hasNumbers(at(about.results.heading)[0]) ? paragraph(footer, "note") : [],
+      ),
+      checksSection(sheet, shown),
+      about.settings === undefined
+        ? []
+        : section(
+            words.method,
+            node(
+              "dl",
+              {},
+              at(about.settings).flatMap((part) => partFacts(part, "left out")),
+            ),
+            plannedLines(sheet.options.plan, sheet.options.degrees).map((line) => paragraph(line)),
+          ),
+      section(
+        words.weighings,
+        // Narrow tables stand side by side, so what was read beside the weighings comes after them all.
+        [tables.filter((part) => !isBeside(part)), tables.filter(isBeside)].map((some) =>
           node(
-            "dl",
-            {},
-            at(about.settings).flatMap((part) => partFacts(part, "left out")),
+            "div",
+            { class: "tables" },
+            some.map((part) => node("div", {}, partTable(part, isBeside(part) ? besideOf(part, tables) : part.headings.get(LABEL)))),
           ),
         ),
-    section(words.weighings, node("div", { class: "tables" }, tables.map((part) => node("div", {}, partTable(part, part.headings.get(LABEL)))))), // prettier-ignore
-    section(
-      words.charts,
-      charts.length === 0
-        ? paragraph(words.noChart)
-        : node(
-            "div",
-            { class: "charts" },
-            charts.map((chart, index) => chartFigure(chart, `chart-${index + 1}`)),
-          ),
+      ),
+      section(
+        words.charts,
+        charts.length === 0
+          ? paragraph(words.noChart)
+          : node(
+              "div",
+              { class: "charts" },
+              charts.map((chart, index) => chartFigure(chart, `chart-${index + 1}`)),
+            ),
+      ),
+      section(words.cautions, node("ul", { class: "small" }, cautions[kind].map((line) => node("li", {}, line)))), // prettier-ignore
+      sourcesSection(reading, true),
+      foot(extras),
     ),
-    section(words.cautions, node("ul", { class: "small" }, cautions[kind].map((line) => node("li", {}, line)))), // prettier-ignore
-    sourcesSection(reading, true),
-    foot(extras),
   );
 }
 
@@ -108,6 +125,11 @@ const headings = ({ rows }: RunSheet) => ({
   openFire: rows.openFire?.heading,
   materials: rows.materials.heading,
 });
+
+/** Zeros and temperatures, which stand below the table of weighings that they belong to. */
+const isBeside = ({ headings }: Part): boolean => headings.get(LABEL) === stripWords.heading;
+const besideOf = (part: Part, tables: readonly Part[]): string =>
+  `${tables[tables.indexOf(part) - 1]?.headings.get(LABEL) ?? ""}: ${stripWords.heading}`;
 
 const hasNumbers = (part: Part | undefined): boolean =>
   part?.rows.some(({ cells }) => cells.some(({ isBox, text }) => !isBox && text !== "")) ?? false;

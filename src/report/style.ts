@@ -48,6 +48,17 @@ table.many { font-size: 8pt; }
 .many tbody th { white-space: normal; }
 .many td:last-child { min-width: 21mm; }
 .kept { break-inside: avoid; }
+.close { font-size: 8pt; line-height: 1.15; }
+.close h2 { font-size: 9.5pt; margin: 1mm 0 0.4mm; }
+.close p, .close dl { margin: 0.4mm 0; }
+.close table { font-size: 8pt; margin-bottom: 0.5mm; }
+.close th, .close td { padding: 0.1mm 0.9mm; line-height: 1.1; }
+.close .answer { margin: 0.6mm 0; padding: 0.4mm 2mm; }
+.close .answer p:first-child { font-size: 10pt; }
+.close .tables { gap: 0 6mm; }
+.close .charts { gap: 1mm 1.8mm; }
+.close .small { line-height: 1.1; margin: 0.4mm 0; }
+.close footer { margin-top: 0.8mm; padding-top: 0.3mm; }
 @media (max-width: 150mm) { .small { columns: 1; } }
 @media print { body { padding: 0; max-width: none; } .wide { overflow: visible; } }
 `;

@@ -2,6 +2,7 @@
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import type { RangeReading } from "../../src/workbook/Workbook";
 import { filledKinds } from "../runsheet/filledKinds";
+import { stripCell } from "../../src/runsheet/formulas/strip";
 import { openRunSheet, type OpenRunSheet } from "../runsheet/openRunSheet";
 
 export const EXTRAS = { date: "2026-11-26", version: "0.2.0" };
@@ -57,6 +58,23 @@ async function burnt(sheet: OpenRunSheet): Promise<void> {
   }
 }
 
+/** The balance's zeros and the temperatures beside each weighing, as far as the sheet has boxes for them. */
+async function beside({ sheet, type }: OpenRunSheet): Promise<void> {
+  const { rows, tables, options } = sheet;
+  for (const [place, strip] of [...tables.map((table) => table.rows.strip), rows.end.strip].entries()) {
+    if (strip === undefined) continue;
+    const first = strip.vessel ?? ("first" in strip ? strip.first : 0);
+    const last = "first" in strip ? strip.first + (place === 0 ? 4 : (tables[place]?.rows.last ?? 0) - (tables[place]?.rows.first ?? 0)) : first;
+    for (let row = first; row <= last; row++) {
+      await type(stripCell(row, "before"), 0);
+      await type(stripCell(row, "after"), 0.01);
+      if (!options.temperatures || place !== 0 || row === strip.vessel) continue;
+      await type(stripCell(row, "room"), 21.5);
+      await type(stripCell(row, "warmth"), 22);
+    }
+  }
+}
+
 /** Readings of run sheets of every kind, blank, under way, done and contradicting. */
 export const reported: Readonly<Record<string, () => Promise<RangeReading>>> = {
   "blank ashing": () => filled({ replicates: 3 }, async () => undefined),
@@ -76,6 +94,17 @@ export const reported: Readonly<Record<string, () => Promise<RangeReading>>> = {
       await dried(sheet);
       await burnt(sheet);
     }),
+  ...Object.fromEntries(
+    [1, 2, 3].map((replicates) => [
+      `ashing of ${replicates} with zeros and temperatures`,
+      () =>
+        filled({ replicates, panZeros: true, temperatures: true }, async (sheet) => {
+          await dried(sheet);
+          await burnt(sheet);
+          await beside(sheet);
+        }),
+    ]),
+  ),
   "ashing of two, char and ash swapped, times backward": () =>
     filled({ replicates: 2 }, async (sheet) => {
       await dried(sheet);

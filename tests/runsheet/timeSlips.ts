@@ -117,6 +117,10 @@ function rounds(title: string, times: readonly number[], says: string, timing: "
 
 const ofRounds = [
   rounds("in order, over midnight", [clock(23), clock(23, 30), clock(0)], ""),
+  rounds("20 min apart over midnight", [clock(23, 50), clock(0, 10), clock(0, 30)], ""),
+  rounds("over midnight, the first with its date", [dated(23, 50), clock(0, 10), clock(0, 40)], ""),
+  rounds("over midnight, all with dates", [dated(23, 50), dated(0, 10, 1), dated(0, 40, 1)], ""),
+  rounds("over midnight, the date of the day before left", [dated(23, 50), dated(0, 10)], "? B13 is not after the round before."),
   rounds("at one time", [clock(9), clock(9, 30), clock(9, 30)], "? B14 is not after the round before."),
   rounds("far off", [clock(9), clock(9, 30), clock(18)], "? B14 comes 8 h 30 min after the round before; planned 30 min."),
   rounds("0.30 for 0:30", [clock(0), 0.3], "? B13 reads 7:12. If 0.30 was typed, type 0:30 with a colon."),
@@ -129,7 +133,62 @@ const ofRounds = [
   rounds("the same minute", [0, 30, 30], "? B14 is not after the round before. Type minutes since round 1.", "minutes"),
 ];
 
-export const timeSlips: readonly TypedSlip[] = [...ofFires, ...ofRounds];
+/** Rounds, and below them firings, of one run of a kind with fires. */
+function whole(kind: RunKind, phase: (typeof FIRES)[number][1], title: string, times: readonly number[], fires: readonly Noted[], says: string) {
+  const options = { ...USUAL, kind };
+  const table = sheetOf(options)[phase];
+  if (table === undefined) throw new Error(`${kind} has no ${phase}`);
+  const { first } = sheetOf(options).rows.drying;
+  const { first: fired } = table.rows.fire;
+  const typed = fires.flatMap((noted, index) => {
+    const { lit, quiet, opened } = table.fire(fired + index);
+    return [lit, quiet, opened].flatMap((at, place) => (noted[place] === undefined ? [] : [[at, noted[place]] as const]));
+  });
+  const rounds = times.map((time, index) => [cell(first + index, CLOCK), time] as const);
+  const told = says === "" ? "" : `? Row ${fired + Number(says)}: lit before the `;
+  return { title: `${kind}, a whole run: ${title}`, options, typed: [...rounds, ...typed], check: "opened", says: told } as const;
+}
+
+const EVENING = [clock(22, 50), clock(23, 20), clock(23, 50)];
+const OVER = [clock(23, 50), clock(0, 20), clock(0, 50)];
+const OF_DAY = [clock(9), clock(9, 30), clock(10)];
+const AT_NIGHT: Noted = [clock(23, 30), clock(0, 20), clock(1, 40)];
+const EARLY: Noted = [clock(0, 10), clock(1), clock(2, 30)];
+const bare: readonly (readonly [title: string, rounds: readonly number[], fires: readonly Noted[], says: string])[] = [
+  ["dried by day, fired over midnight, and again after it", OF_DAY, [AT_NIGHT, [clock(2), clock(2, 50), clock(4)]], ""],
+  ["lit soon after midnight, the last round before it", EVENING, [EARLY], ""],
+  ["rounds over midnight, lit after them", OVER, [[clock(1, 10), clock(2), clock(3, 10)], AT_NIGHT], ""],
+  ["opened before midnight, lit again after it", OF_DAY, [[clock(20), clock(21), clock(23, 50)], EARLY], ""],
+  ["not opened, quiet before midnight, lit again after it", OF_DAY, [[clock(20), clock(23, 50), undefined], EARLY], ""],
+  ["dated rounds, bare fires over midnight", [dated(22, 50), dated(23, 20), dated(23, 50)], [AT_NIGHT, [clock(2), clock(2, 50), clock(4)]], ""],
+  ["lit nearly half a day after the last round, past midnight", [clock(21), clock(21, 30), clock(22)], [[clock(9, 50), clock(11), clock(13)]], ""],
+  // Farther than half a day onward is nearer backward.
+  ["lit an hour before the last round", OF_DAY, [[clock(9), clock(11), clock(13)]], "0"],
+  ["lit an hour before the last round, that past midnight", OVER, [[clock(23, 50), clock(0, 40), clock(2)]], ""],
+  [
+    "lit again an hour before it was opened",
+    OF_DAY,
+    [
+      [clock(12), clock(13), clock(15)],
+      [clock(14), clock(16), clock(18)],
+    ],
+    "1",
+  ],
+  [
+    "lit again before it was opened, by dates",
+    OF_DAY,
+    [
+      [dated(22), dated(23), dated(1, 0, 1)],
+      [dated(23, 30), dated(23, 50), dated(2, 0, 1)],
+    ],
+    "1",
+  ],
+];
+const wholeRuns = FIRES.filter(([, phase]) => phase !== "ashing").flatMap(([kind, phase]) =>
+  bare.map(([title, times, fires, says]): TypedSlip => whole(kind, phase, title, times, fires, says)),
+);
+
+export const timeSlips: readonly TypedSlip[] = [...ofFires, ...ofRounds, ...wholeRuns];
 // Tables of every other kind are asked by the same formulas.
 const EACH_TABLE: readonly RunKind[] = ["drying", "ashing"];
 /** For spreadsheets, which take their time. */

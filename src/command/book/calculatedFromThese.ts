@@ -1,7 +1,8 @@
+import type { Precedent } from "../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
 import { FilledDownFormulas } from "../../sharing/plain/FilledDownFormulas";
 import { calculatedFrom } from "../../sharing/plain/change/staleness";
-import { sourcesOf, type Precedent } from "../../sharing/plain/change/precedents";
+import { sourcesOf } from "../../sharing/plain/change/precedents";
 import type { RuleReading } from "../../sharing/plain/plainRules";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { areaNamed } from "../../workbook/areaNamed";

@@ -5,6 +5,8 @@ export type Cells = readonly (readonly CellValue[])[];
 
 export const oneCell = (value: CellValue): Cells => [[value]];
 
+export const isSingle = (cells: Cells): boolean => cells.length === 1 && cells[0]?.length === 1;
+
 /** Which row and column of an answer is meant, from 0. */
 export interface Position {
   readonly row: number;

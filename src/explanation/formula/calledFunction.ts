@@ -1,9 +1,11 @@
 import { callCellFunction } from "../../cells/callCellFunction";
-import { type Answer, problemOf } from "../../cells/CellProblem";
+import { CellProblem, type Answer, problemOf } from "../../cells/CellProblem";
 import { everyFunction, NAMESPACE } from "../../functions/catalogue";
 import type { CellFunction } from "../../functions/cellFunction";
+import { CellError, type CellValue } from "../../inputs/CellValue";
 import { tooManyArguments } from "../../problems/inputProblems";
 import { catalogueName } from "../../sharing/catalogueName";
+import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 
 /** The cell function that a name in a cell formula calls, in typed or stored form; undefined for any other function. */
 export function definitionOf(callee: string): CellFunction | undefined {
@@ -17,3 +19,14 @@ export function answerOf(definition: CellFunction, rawArguments: readonly unknow
   if (rawArguments.length > most) return problemOf(tooManyArguments(`${NAMESPACE}.${definition.name}`, rawArguments.length, most));
   return callCellFunction(definition, rawArguments);
 }
+
+/** The same in cells, of arguments in cells, null for one left out. */
+export function cellsOfCall(definition: CellFunction, given: readonly (Cells | null)[], blankAs: BlankForm): Cells {
+  const answer = answerOf(
+    definition,
+    given.map((cells) => cells && handedOver(cells, blankAs)),
+  );
+  return Array.isArray(answer) ? answer.map((row) => row.map(cellValueOf)) : oneCell(cellValueOf(answer));
+}
+
+const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);

@@ -1,5 +1,5 @@
 import type { CellValue } from "../../inputs/CellValue";
-import type { Cells } from "../formula/Cells";
+import { isSingle, type Cells } from "../formula/Cells";
 import type { Surroundings } from "../formula/evaluate";
 import { builtIn, type Worked } from "../runSheet/builtIns";
 import { isTable, type Plain, type Table } from "../runSheet/Plain";
@@ -16,7 +16,7 @@ export const builtInHere: NonNullable<Surroundings["builtIn"]> = (name, given) =
   return isTable(answer) ? (answer as Cells) : [[answer as CellValue]];
 };
 
-const alone = (cells: Cells): Plain | Table => (cells.length === 1 && cells[0]?.length === 1 ? (cells[0][0] as Plain) : (cells as Table));
+const alone = (cells: Cells): Plain | Table => (isSingle(cells) ? (cells[0]?.[0] as Plain) : (cells as Table));
 
 /** One cell of a table, or of a single row or column. */
 function indexed([table, ...places]: readonly Cells[]): Cells | undefined {

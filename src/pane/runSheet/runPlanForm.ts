@@ -9,7 +9,6 @@ import { asDegrees, inCelsius, ovenLabel, type Degrees } from "./degreesTyped";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { readPercents } from "./runPlanPercents";
 import { readClock } from "./runPlanClock";
-import { minutesDoubted, withoutHours } from "./runPlanHours";
 import { unitDoubted, withoutUnits } from "./runPlanUnits";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
@@ -113,22 +112,16 @@ export function readRunPlanForm(given: RunPlanForm): PlanOutcome {
   const labels = planLabels(degrees);
   const percents = readPercents(labels, areRepeats ? form : { ...form, methodScatter: "" });
   if ("problem" in percents) return percents;
-  const read = readNumbers(boxes(labels, degrees), {
-    ...form,
-    dryingHours: withoutHours(form.dryingHours),
-    coolingHours: withoutHours(form.coolingHours),
-  });
+  const read = readNumbers(boxes(labels, degrees), form);
   if ("problem" in read) return { problem: read.problem, field: isPlanField(read.field) ? read.field : undefined };
-  for (const field of ["dryingHours", "coolingHours"] as const) {
-    const problem = minutesDoubted(labels[field], form[field], read.numbers[field]);
-    if (problem !== undefined) return { problem, field };
-  }
+  const hoursDoubted = unitDoubted(["dryingHours", "coolingHours"], labels, degrees, given, read.numbers);
+  if (hoursDoubted !== undefined) return hoursDoubted;
   const beginAt = readClock(labels.beginAt, form.beginAt);
   if (typeof beginAt === "object") return beginAt;
   const { kiln, heatingRate, replicates, ovenCelsius: oven, ...others } = read.numbers;
   const kilnProblem = kilnProblemOf(labels, degrees, read.numbers);
   if (kilnProblem !== undefined) return kilnProblem;
-  const doubted = unitDoubted(labels, degrees, given, read.numbers);
+  const doubted = unitDoubted(["heatingRate", "holdMinutes", "repeatability"], labels, degrees, given, read.numbers);
   if (doubted !== undefined) return doubted;
   const wanted: RunWanted = {
     ...others,

@@ -1,5 +1,6 @@
+import type { FormulaSources } from "./change/FormulaSources";
 import { plainFormula } from "./plainFormula";
-import { sourcesOf, type FormulaSources } from "./change/precedents";
+import { sourcesOf } from "./change/precedents";
 import type { ReadFormula, ReadSheets } from "./reading/ReadSheets";
 import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./formula/RelativeFormula";
 import type { PlainOptions, Surroundings } from "./reading/Surroundings";

@@ -5,10 +5,11 @@ import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { lettersOf } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
+import type { Precedent } from "./change/FormulaSources";
 import { CannotWrite, checked } from "./writing/CannotWrite";
 import { FoundOnce } from "./writing/FoundOnce";
 import { formulaTree, type FormulaTree } from "./formula/formulaTree";
-import type { Precedent } from "./change/precedents";
+import { nameCalled } from "./formula/parts";
 import { NO_VARIABLES, type Scope } from "./writing/Scope";
 import type { PlainOptions, Surroundings } from "./reading/Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
@@ -71,7 +72,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
     ...(workings !== undefined && { mark: () => takingBack(workings) }),
   };
   const { root } = tree;
-  const name = root.type === "CallExpression" ? catalogueName(root.callee.name ?? "") : undefined;
+  const name = root.type === "CallExpression" ? catalogueName(nameCalled(root)) : undefined;
   if (root.type === "CallExpression" && name !== undefined) {
     const call = writtenCall(root, name, scope, to);
     if ("table" in call)

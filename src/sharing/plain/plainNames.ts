@@ -4,7 +4,7 @@ import { findCalls } from "../findCalls";
 import { catalogueName } from "../catalogueName";
 import { mayBeOurs } from "./change/precedents";
 import { formulaTree, type FormulaTree } from "./formula/formulaTree";
-import { anyPart } from "./formula/parts";
+import { anyPart, nameCalled } from "./formula/parts";
 import { isAbsolute } from "./writing/named";
 import type { NameReading } from "./reading/PlainReading";
 import { plainFormula } from "./plainFormula";
@@ -77,7 +77,7 @@ export const namesWritten = (before: readonly NameReading[], now: readonly NameR
   });
 
 const callsOursItself = ({ root }: FormulaTree): boolean =>
-  anyPart(root, (part) => part?.type === "CallExpression" && catalogueName(part.callee.name ?? "") !== undefined);
+  anyPart(root, (part) => part?.type === "CallExpression" && catalogueName(nameCalled(part)) !== undefined);
 
 /** Some names and all that use them, at any distance. */
 function usersOf(some: ReadonlySet<NameReading>, names: readonly NameReading[], formulaNow: (one: NameReading) => string): Set<NameReading> {

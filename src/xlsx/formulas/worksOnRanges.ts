@@ -4,6 +4,7 @@ import { parseReference } from "../../explanation/formula/references";
 import { everyFunction } from "../../functions/catalogue";
 import { takesRanges, type CellFunction } from "../../functions/cellFunction";
 import { catalogueName } from "../../sharing/catalogueName";
+import { lambdaCalled, nameCalled, type Call, type Lambda, type Let, type Part } from "../../sharing/plain/formula/parts";
 import { cellArea, wholeLines, type CellArea } from "../../workbook/cellArea";
 import { GIVES_SEVERAL, takesRange } from "./rangePlaces";
 
@@ -33,11 +34,6 @@ export function namesForSeveral(named: readonly { readonly name: string; readonl
   }
   return found;
 }
-
-type Part = AstExpression | null | undefined;
-type Call = Extract<AstExpression, { type: "CallExpression" }>;
-type Lambda = Extract<AstExpression, { type: "LambdaExpression" }>;
-type Let = Extract<AstExpression, { type: "LetExpression" }>;
 
 /** These join references to a range. */
 const JOINS: readonly string[] = [":", " ", ","];
@@ -98,7 +94,7 @@ function isCellByCell(part: Part): boolean {
 }
 
 function callHasRangeAsValue(call: Call, names: NamesForSeveral): boolean {
-  const lambda = calledLambda(call);
+  const lambda = lambdaCalled(call);
   if (lambda !== undefined) return hasRangeAsValue(lambda.body, given(lambda, call, names));
   return call.arguments.some((one, place) => !takesWhole(call, place) && isSeveral(one, names));
 }
@@ -125,7 +121,7 @@ function isSeveral(part: Part, names: NamesForSeveral): boolean {
 }
 
 function callGivesSeveral(call: Call, names: NamesForSeveral): boolean {
-  const lambda = calledLambda(call);
+  const lambda = lambdaCalled(call);
   if (lambda !== undefined) return isSeveral(lambda.body, given(lambda, call, names));
   const name = nameOf(call);
   const places = call.arguments.map((_, place) => place);
@@ -148,13 +144,7 @@ const isWhole = (part: Part): boolean => part == null || (part.type === "Literal
 const takesWhole = (call: Call, place: number): boolean => catalogueName(nameOf(call)) !== undefined || takesRange(nameOf(call), place);
 
 /** "" for a function written where its name would stand. */
-const nameOf = ({ callee }: Call): string => ((callee as { readonly name?: string }).name ?? "").toUpperCase();
-
-/** The function written where its name would stand, which the parser's types leave out. */
-function calledLambda({ callee }: Call): Lambda | undefined {
-  const called: { readonly type: string } = callee;
-  return called.type === "LambdaExpression" ? (called as Lambda) : undefined;
-}
+const nameOf = (call: Call): string => nameCalled(call).toUpperCase();
 
 function ownFunction(called: string): CellFunction | undefined {
   const own = catalogueName(called);

@@ -73,6 +73,26 @@ describe("a number that is likely of another unit", () => {
   ])("%j is taken", (typed) => {
     expect(withTyped(typed)).not.toHaveProperty("problem");
   });
+
+  const SPELLINGS = {
+    dryingHours: ["h", "H", "hour", "hours"],
+    coolingHours: ["h", "H", "hour", "hours"],
+    heatingRate: ["°C/min", "C/MIN", "° C / min", "K per min", "/min", "F/min"],
+    holdMinutes: ["min", "MIN", "minute", "minutes"],
+    repeatability: ["g", "G"],
+  } as const;
+  const DOUBTED = { dryingHours: "30", coolingHours: "30", heatingRate: "60", holdMinutes: "1", repeatability: "10" } as const;
+
+  test.each(Object.entries(SPELLINGS))("%s is taken with its unit however that is spelt and spaced, and asked about without", (field, units) => {
+    const number = DOUBTED[field as keyof typeof DOUBTED];
+    const outcome = (typed: string): PlanOutcome => withTyped({ intervalMinutes: "240", [field]: typed });
+    for (const unit of units)
+      for (const typed of [`${number}${unit}`, `${number} ${unit}`, `  ${number}   ${unit.replaceAll(" ", "  ")} `, `${number}\u00a0${unit}`])
+        expect([typed, outcome(typed)]).toEqual([typed, outcome(`${number} ${units[0]}`)]);
+    expect(outcome(`${number} ${units[0]}`)).not.toHaveProperty("problem");
+    for (const bare of [number, ` ${number} `])
+      expect(outcome(bare)).toMatchObject({ field, problem: expect.stringContaining(" may be ") as string });
+  });
 });
 
 describe("readRunPlanForm(form)", () => {

@@ -1,10 +1,9 @@
 import type { AstExpression } from "@borgar/fx";
-import { CellProblem, type Answer } from "../../../cells/CellProblem";
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
-import { nameCalled } from "../../../sharing/plain/formula/parts";
-import { answerOf, definitionOf } from "../../formula/calledFunction";
-import { handedOver, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
-import { fromFirstOperand, isTooDeep, type Binary } from "../../formula/everyPart";
+import { cellsOfCall, definitionOf } from "../../formula/calledFunction";
+import { isSingle, oneCell, valueAt, type BlankForm, type Cells } from "../../formula/Cells";
+import { isTooDeep } from "../../formula/everyPart";
+import { each, workedOut, type Arguments, type Rules } from "../../formula/workedOut";
 import { certainTruth, type Certain } from "./certain";
 import type { Given, SureFunction } from "./Given";
 import { sureLookups } from "./sureLookups";
@@ -33,85 +32,45 @@ const OVER_SHEETS = /^(?:SUM|AVERAGE|COUNT|COUNTA|MIN|MAX|PRODUCT|STDEV(?:P|\.P|
  * @returns undefined for what is not certain
  */
 export const sureValue = (expression: AstExpression, around: SureSurroundings): Certain<Cells> =>
-  isTooDeep(expression) ? undefined : valueOf(expression, around, true);
+  isTooDeep(expression) ? undefined : workedOut(expression, rulesIn(around, true));
 
 /** @param isOverArrays false where a range behind an operator may be taken for one of its cells */
-function valueOf(expression: AstExpression, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
-  switch (expression.type) {
-    case "Literal":
-      return oneCell(expression.value);
-    case "ErrorLiteral":
-      return oneCell(new CellError(expression.value));
-    case "ArrayExpression":
-      return arrayOf(expression.elements, around);
-    case "ReferenceIdentifier":
-      return around.referred(expression.value, false);
-    case "UnaryExpression":
-      return unary(expression.operator, expression.arguments[0], around, isOverArrays);
-    case "BinaryExpression":
-      return binary(expression, around, isOverArrays);
-    case "CallExpression":
-      return called(nameCalled(expression), expression.arguments, around, isOverArrays);
-    default:
-      return undefined;
-  }
-}
+const rulesIn = (around: SureSurroundings, isOverArrays: boolean): Rules => ({
+  referred: (text, isSpill) => around.referred(text, isSpill),
+  element: (part) => single(workedOut(part, rulesIn(around, false))),
+  unary: (operator, of) => byCells(SURE_UNARY[operator], [of], isOverArrays),
+  binary: (operator, left, right) => byCells(SURE_BINARY[operator], [left, right], isOverArrays),
+  called: (name, given) => called(name, given, around, isOverArrays),
+});
 
-function binary(expression: Binary, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
-  const { first, steps } = fromFirstOperand(expression);
-  let value = first && valueOf(first, around, isOverArrays);
-  for (const { operator, arguments: operands } of steps) {
-    const operation = SURE_BINARY[operator];
-    const right = value && operands[1] && valueOf(operands[1], around, isOverArrays);
-    if (operation === undefined || value === undefined || right === undefined) return undefined;
-    value = cellByCell((one, other) => firstError(one, other) ?? operation(one, other), [value, right], isOverArrays);
-  }
-  return value;
-}
-
-function unary(operator: string, operand: AstExpression | undefined, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
-  if (operand === undefined) return undefined;
-  if (operator === "#") return operand.type === "ReferenceIdentifier" ? around.referred(operand.value, true) : undefined;
-  const cells = valueOf(operand, around, isOverArrays);
-  if (operator === "@") return cells !== undefined && isOne(cells) ? cells : undefined;
-  const operation = SURE_UNARY[operator];
-  if (cells === undefined || operation === undefined) return undefined;
-  return cellByCell((one) => firstError(one) ?? operation(one), [cells], isOverArrays);
-}
-
-const isOne = (cells: Cells): boolean => cells.length === 1 && cells[0]?.length === 1;
 const firstError = (...values: readonly CellValue[]): CellError | undefined => values.find((value): value is CellError => value instanceof CellError);
 
 type Operation = (one: CellValue, other: CellValue) => Certain<CellValue>;
 
-/** Undefined as soon as one cell is uncertain. */
-function cellByCell(operation: Operation, operands: readonly Cells[], isOverArrays: boolean): Certain<Cells> {
-  if (!isOverArrays && !operands.every(isOne)) return undefined;
+/** Cell by cell; undefined as soon as one is uncertain. */
+function byCells(operation: Operation | undefined, operands: readonly Cells[], isOverArrays: boolean): Certain<Cells> {
+  if (operation === undefined || (!isOverArrays && !operands.every(isSingle))) return undefined;
   const rows = Math.max(...operands.map((cells) => cells.length));
   const columns = Math.max(...operands.map((cells) => cells[0]?.length ?? 1));
   const missing = new CellError("#N/A");
-  const answer = Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (__, column) => {
-      const [one = missing, other = missing] = operands.map((cells) => valueAt(cells, { row, column }) ?? missing);
-      return operation(one, operands.length === 1 ? BLANK : other);
+  const places = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => ({ row, column })));
+  return each(places, (line) =>
+    each(line, (place) => {
+      const [one = missing, other = BLANK] = operands.map((cells) => valueAt(cells, place) ?? missing);
+      return firstError(one, other) ?? operation(one, other);
     }),
   );
-  return answer.every((row): row is CellValue[] => row.every((value) => value !== undefined)) ? answer : undefined;
 }
-
-type Arguments = readonly (AstExpression | null)[];
 
 function called(callee: string, given: Arguments, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {
   const definition = definitionOf(callee);
   const name = callee.toUpperCase();
   const choice = definition === undefined ? CHOICES[name] : undefined;
-  if (choice !== undefined) return choice(given, (part) => (part === null ? oneCell(0) : valueOf(part, around, isOverArrays)));
-  const isEach = definition !== undefined || name === OVER_ARRAYS;
-  const read = given.map((part) => (part === null ? null : (onSheets(name, part, around) ?? valueOf(part, around, isEach))));
-  if (read.includes(undefined)) return undefined;
-  if (definition === undefined) return builtIn(name, given, read as readonly (Cells | null)[]);
-  const answer = answerOf(definition, read.map((cells) => (cells ? handedOver(cells, around.blankAs) : null))); // prettier-ignore
-  return Array.isArray(answer) ? answer.map((row) => row.map(cellValueOf)) : oneCell(cellValueOf(answer));
+  if (choice !== undefined) return choice(given, (part) => (part === null ? oneCell(0) : workedOut(part, rulesIn(around, isOverArrays))));
+  const rules = rulesIn(around, definition !== undefined || name === OVER_ARRAYS);
+  const read = each(given, (part) => (part === null ? null : (onSheets(name, part, around) ?? workedOut(part, rules))));
+  if (read === undefined) return undefined;
+  return definition === undefined ? builtIn(name, given, read) : cellsOfCall(definition, read, around.blankAs);
 }
 
 /** Sheets whose names look like cells are taken apart as a range from one to the other. */
@@ -123,8 +82,6 @@ function onSheets(name: string, part: AstExpression, { onSheets: of }: SureSurro
   const [, sheet, cells] = /^([^!']+)!([^!]+)$/.exec(last ?? "") ?? [];
   return first === undefined || sheet === undefined || first.includes("!") ? undefined : of(`'${first}:${sheet}'!${cells}`);
 }
-
-const cellValueOf = (answer: Answer): CellValue => (answer instanceof CellProblem ? new CellError(answer.code) : answer);
 
 function builtIn(name: string, parts: Arguments, read: readonly (Cells | null)[]): Certain<Cells> {
   const of = FUNCTIONS.get(name);
@@ -140,7 +97,7 @@ const isReference = (part: AstExpression | null | undefined): boolean =>
 type Choice = (given: Arguments, worked: (part: AstExpression | null) => Certain<Cells>) => Certain<Cells>;
 
 /** The single value of a part. */
-const single = (cells: Certain<Cells>): Certain<CellValue> => (cells !== undefined && isOne(cells) ? cells[0]?.[0] : undefined);
+const single = (cells: Certain<Cells>): Certain<CellValue> => (cells !== undefined && isSingle(cells) ? cells[0]?.[0] : undefined);
 
 /** What the first part gives, or the second where it is such an error. */
 const unless =
@@ -169,8 +126,3 @@ const CHOICES: Readonly<Record<string, Choice>> = {
     return chosen === undefined ? undefined : worked(chosen);
   },
 };
-
-function arrayOf(elements: readonly (readonly AstExpression[])[], around: SureSurroundings): Certain<Cells> {
-  const rows = elements.map((row) => row.map((element) => single(valueOf(element, around, false))));
-  return rows.every((row): row is CellValue[] => row.every((value) => value !== undefined)) ? rows : undefined;
-}

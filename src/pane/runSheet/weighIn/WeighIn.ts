@@ -1,6 +1,6 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
 import type { Plain } from "../../../explanation/runSheet/Plain";
-import { isOfSamples, RUN_SHEET_AREA, sheetCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
+import { isOfSamples, RUN_SHEET_AREA, sheetCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
@@ -15,7 +15,7 @@ import type { Skip, Step } from "./order/Step";
 import { dayText } from "./readClock";
 import { readEntry } from "./readEntry";
 import { report, timeText } from "./report";
-import { begunAt, dueAt, openedFrom, stampNow, typedStamp } from "./stamp";
+import { begunAt, dueAt, openedFrom, stampNow, stampOfFire, typedStamp } from "./stamp";
 
 /** What one press did: boxes filled by Enter, or none where boxes were left blank. */
 interface Done {
@@ -71,7 +71,7 @@ export class WeighIn {
   stamp(now: Date): string {
     const step = this.next;
     if (this.cells === undefined || step === undefined) return "";
-    if (step.kind === "clock") return isOfSamples(this.cells) ? clockText(stampOfClock(this.cells, now)) : "";
+    if (step.kind === "clock") return isOfSamples(this.cells) ? clockText(stampOfFire(this.cells, step.at, now)) : "";
     const held = step.clock && this.cells.at(step.clock.row, step.clock.column);
     if (typeof held === "number") return timeText(this.cells, held);
     const stamp = step.clock && stampNow(this.cells, step.clock.row, now, this.begun.get(this.sheet));
@@ -129,7 +129,7 @@ export class WeighIn {
     const [cells, step, sheet] = [this.cells, this.next, this.sheet];
     if (cells === undefined || step === undefined) return { refused: weighInWords.done, of: "reading" };
     const isNow = step.kind === "clock" && typed.trim() === "" && isOfSamples(cells);
-    const entry = isNow ? { content: stampOfClock(cells, now) } : readEntry(cells, step, typed, now);
+    const entry = isNow ? { content: stampOfFire(cells, step.at, now) } : readEntry(cells, step, typed, now);
     if ("refused" in entry) return { refused: entry.refused, of: "reading" };
     const stamp = this.stampBeside(cells, step, time, now);
     if (typeof stamp === "object") return { refused: stamp.refused, of: "time" };
@@ -215,10 +215,4 @@ export class WeighIn {
     const [next, checks] = [at?.(sheet?.rows.head.title ?? 0, NEXT), at?.(sheet?.rows.head.checks ?? 0, LABEL)];
     return typeof next === "string" && next !== "" ? nextAsTold(next, String(checks ?? "")) : weighInWords.done;
   }
-}
-
-/** A firing's clock boxes are timed like the rounds of a run by the clock, whatever its rounds are timed by. */
-function stampOfClock(cells: RunCells, now: Date): number {
-  const byClock = { ...cells, sheet: { ...cells.sheet, options: { ...cells.sheet.options, timing: "clock" as const } } };
-  return stampNow(byClock, cells.sheet.rows.drying.first, now, undefined) ?? 0;
 }

@@ -1,5 +1,6 @@
 import { isOfSamples, type BalanceCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../problems/weighInWords";
+import type { Cell } from "../../../runsheet/expressions/Expression";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import { isAnyFilled, isKnownDry } from "./order/howFar";
 import { clockNow, datedNow, readClock, readDay } from "./readClock";
@@ -20,9 +21,29 @@ export function stampNow(cells: SheetCells, row: number, now: Date, begun: numbe
     if (row === first) return 0;
     return begun === undefined ? undefined : Math.round((now.getTime() - begun) / MILLISECONDS_PER_MINUTE);
   }
+  const isDated = (typeof start === "number" && start >= 1) || (row > first && isAnotherDay(cells, now));
+  return isDated ? datedNow(now) : clockNow(now);
+}
+
+/** Whether it is another day than that of round 1, as far as the sheet has a date. */
+function isAnotherDay({ sheet, at }: RunCells, now: Date): boolean {
   const day = at(sheet.setup.date.row, sheet.setup.date.column);
-  const isAnotherDay = typeof day === "number" && Math.floor(datedNow(now)) !== Math.floor(day);
-  const isDated = (typeof start === "number" && start >= 1) || (row > first && isAnotherDay);
+  return typeof day === "number" && Math.floor(datedNow(now)) !== Math.floor(day);
+}
+
+/**
+ * What goes into a clock box of a firing now, whatever the rounds are timed by: with its date where the time before it in the row has one, or
+ * round 1, or it is the first of its row and of another day. So the times of one firing can be told from one another, past midnight too.
+ */
+export function stampOfFire(cells: RunCells, box: Cell, now: Date): number {
+  const { sheet, at } = cells;
+  const start = at(sheet.rows.drying.first, CLOCK);
+  const table = sheet.fired.find(({ rows: { fire } }) => box.row >= fire.first && box.row <= fire.last);
+  const { lit, quiet } = table?.fire(box.row) ?? {};
+  const before = [lit, quiet].flatMap((one) => (one === undefined || one.column >= box.column ? [] : [at(one.row, one.column)]));
+  const latest = before.filter((one) => typeof one === "number").at(-1);
+  const isByClock = sheet.options.timing === "clock";
+  const isDated = (isByClock && typeof start === "number" && start >= 1) || (latest === undefined ? isAnotherDay(cells, now) : latest >= 1);
   return isDated ? datedNow(now) : clockNow(now);
 }
 

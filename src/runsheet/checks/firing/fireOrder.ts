@@ -9,10 +9,13 @@ import { step, type Step } from "../Check";
 
 const words = checkWords.times;
 const MINUTES_PER_DAY = 1440;
+// Of two bare times farther apart the later is rather meant to be the earlier; own bound, as between rounds.
+const HALF_A_DAY = reckon(1, "/", 2);
 
 /**
- * Whether the times of the fires follow one another and the rounds before them. A bare clock time before a bare one may be of the next day,
- * so it is questioned till its date is typed; a date is held against a date, and against the rounds where theirs is known.
+ * Whether the times of the fires follow one another and the rounds before them. A bare clock time up to half a day after a bare one, past midnight
+ * too, follows it; any other may be of the next day, so it is questioned till its date is typed. A date is held against a date, and against the
+ * rounds where theirs is known.
  */
 export const fireOrder = (sheet: RunSheet): Step[] => [
   ...sheet.fired.flatMap((table, index) => {
@@ -53,11 +56,12 @@ function lastOpened(table: Fired | undefined): Before | undefined {
 /** The first firing lit against what was done before it. */
 function firstFire(table: Fired, { time, dated }: Before): Step {
   const { lit } = table.fire(table.rows.fire.first);
-  const isOfAnyDay = all(is(lit, "<", 1), is(time, ">=", 1));
-  const isWithoutItsDate = all(is(lit, ">=", 1), is(time, "<", 1));
-  const alike = when(isOfAnyDay, 0, time);
-  const bound = dated === undefined ? alike : when(isWithoutItsDate, dated, alike);
-  return step(when(is(fn("COUNT", lit, time), "=", 2), is(lit, "<", bound), false), words.firedBefore(fn("ROW", lit)));
+  // Of times with dates any earlier one is before; of a bare lit and a time with its date neither can be told.
+  const within = (reach: Expression): Expression => all(is(lit, "<", time), is(time, "<", sum(lit, reach)));
+  const isBare = is(lit, "<", 1);
+  const isBefore =
+    dated === undefined ? within(when(isBare, HALF_A_DAY, lit)) : when(isBare, within(HALF_A_DAY), is(lit, "<", when(is(time, "<", 1), dated, time)));
+  return step(when(is(fn("COUNT", lit, time), "=", 2), isBefore, false), words.firedBefore(fn("ROW", lit)));
 }
 
 /** Each firing lit against the opening of the one above; where that is not noted, against when it went quiet. */
@@ -66,8 +70,9 @@ function laterFires(table: Fired): Step[] {
   if (last === first) return [];
   const lit = column(table, "lit", first + 1, last);
   const [opened, quiet] = (["opened", "quiet"] as const).map((name) => column(table, name, first, last - 1)) as [Range, Range];
-  // A bare time after a dated one may be of any day.
-  const isBefore = (one: Range): Expression => product(fn("ISNUMBER", one), is(lit, "<", one), sum(is(one, "<", 1), is(lit, ">=", 1)));
+  // A bare time after a dated one may be of any day, and is farther from it than half a day in numbers.
+  const isBefore = (one: Range): Expression =>
+    product(fn("ISNUMBER", one), is(lit, "<", one), sum(is(one, "<", sum(lit, HALF_A_DAY)), is(lit, ">=", 1)));
   const holds = product(fn("ISNUMBER", lit), sum(isBefore(opened), product(notNumber(opened), isBefore(quiet))));
   return [step(anyWhere(holds), words.litBefore(lastRowWhere(is(holds, ">", 0), lit)))];
 }

@@ -1,4 +1,4 @@
-import type { Part } from "../formula/parts";
+import { nameCalled, type Part } from "../formula/parts";
 import { namedFormula } from "../writing/named";
 import type { Scope } from "../writing/Scope";
 import { scopeOfLet } from "../writing/variables";
@@ -14,7 +14,7 @@ export function isTruth(part: Part, scope: Scope): boolean {
     case "BinaryExpression":
       return COMPARES.includes(part.operator);
     case "CallExpression":
-      return SAYS_WHETHER.test(part.callee.name ?? "");
+      return SAYS_WHETHER.test(nameCalled(part));
     case "LetExpression":
       return isTruth(part.body, scopeOfLet(part, scope));
     case "UnaryExpression":

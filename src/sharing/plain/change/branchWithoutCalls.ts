@@ -1,4 +1,4 @@
-import type { Part } from "../formula/parts";
+import { nameCalled, type Call, type Part } from "../formula/parts";
 import { CannotWrite } from "../writing/CannotWrite";
 import { formulaTree } from "../formula/formulaTree";
 import type { Scope } from "../writing/Scope";
@@ -23,9 +23,7 @@ export function branchWithoutCalls(formula: string, place: Surroundings, options
   return text === UNKNOWN ? undefined : text;
 }
 
-type If = Extract<Part, { type: "CallExpression" }>;
-
-const isIf = (part: Part): part is If => part?.type === "CallExpression" && part.callee.name?.toUpperCase() === "IF" && part.arguments.length === 3;
+const isIf = (part: Part): part is Call => part?.type === "CallExpression" && nameCalled(part).toUpperCase() === "IF" && part.arguments.length === 3;
 
 function branch(part: Part, scope: Scope): string {
   if (!isIf(part)) return withoutCalls(part, scope);

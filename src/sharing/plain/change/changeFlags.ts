@@ -3,9 +3,9 @@ import { anyStale } from "./anyStale";
 import { changed } from "./changed";
 import { FilledCells } from "../reading/FilledCells";
 import { flagText, type Largest } from "./flagText";
-import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
 import { sheetText } from "../formula/reference";
+import type { FormulaSources, Precedent } from "./FormulaSources";
 import type { FormsHeld, Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "../WorkingsSheet";
 

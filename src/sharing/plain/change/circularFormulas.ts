@@ -1,7 +1,7 @@
 import { overlap, type CellArea } from "../../../workbook/cellArea";
 import { FilledCells } from "../reading/FilledCells";
-import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
+import type { FormulaSources, Precedent } from "./FormulaSources";
 import { StackIndex } from "./StackIndex";
 
 /** Formulas that are calculated from one another in a circle, or one from itself. */

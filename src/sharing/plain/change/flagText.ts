@@ -1,6 +1,6 @@
 import type { CellArea } from "../../../workbook/cellArea";
-import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula } from "../reading/ReadSheets";
+import type { FormulaSources, Precedent } from "./FormulaSources";
 
 /** What a flag says: 0 nothing changed, 1 an input changed since sharing, 2 the cell at the same place is stale. */
 export const STALE = 2;

@@ -2,7 +2,7 @@ import { areaNamed } from "../../../workbook/areaNamed";
 import { cellAt } from "../../../workbook/cellArea";
 import { joinedAreas } from "../../joinedAreas";
 import type { ReadSheets } from "../reading/ReadSheets";
-import type { FormulaSources, Precedent } from "./precedents";
+import type { FormulaSources, Precedent } from "./FormulaSources";
 
 /**
  * What a formula that keeps its value is followed by: all that it referred to as the workbook was read. What goes with its sheet does not change any

@@ -1,6 +1,6 @@
 import { cellArea } from "../../../workbook/cellArea";
 import { formulaTree, type FormulaTree } from "../formula/formulaTree";
-import type { Part } from "../formula/parts";
+import { nameCalled, type Part } from "../formula/parts";
 import { cellsReferred } from "../formula/reference";
 import type { Surroundings } from "../reading/Surroundings";
 
@@ -35,7 +35,7 @@ export function heldValue(part: Part, standing: Standing, names = 0): Held | und
       return left === undefined || right === undefined ? undefined : joined(part.operator, left, right);
     }
     case "CallExpression":
-      return called(part.callee.name?.toUpperCase() ?? "", part.arguments, standing.place, value);
+      return called(nameCalled(part).toUpperCase(), part.arguments, standing.place, value);
     default:
       return undefined;
   }

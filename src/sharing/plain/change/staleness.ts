@@ -1,8 +1,8 @@
 import { cellAt } from "../../../workbook/cellArea";
 import { AreaIndex } from "./AreaIndex";
 import { FilledCells } from "../reading/FilledCells";
-import type { FormulaSources, Precedent } from "./precedents";
 import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
+import type { FormulaSources, Precedent } from "./FormulaSources";
 
 /** A cell without a formula that a fixed one was calculated from. */
 export interface LeafCell {

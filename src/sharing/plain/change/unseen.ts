@@ -1,4 +1,4 @@
-import type { FormulaSources } from "./precedents";
+import type { FormulaSources } from "./FormulaSources";
 import { calculatedFrom, type FormsHeld, type Staleness } from "./staleness";
 import type { ReadSheets } from "../reading/ReadSheets";
 

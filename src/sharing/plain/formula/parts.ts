@@ -11,6 +11,18 @@ export type Reference = Extract<AstExpression, { type: "ReferenceIdentifier" }>;
 /** The name that a call calls; "" where that is no name but a LAMBDA, or what another call gives. */
 export const nameCalled = ({ callee }: Call): string => (callee as { readonly name?: string }).name ?? "";
 
+/** The LAMBDA that a call calls on the spot, which the parser's types leave out. */
+export function lambdaCalled({ callee }: Call): Lambda | undefined {
+  const called: { readonly type: string } = callee;
+  return called.type === "LambdaExpression" ? (called as Lambda) : undefined;
+}
+
+/** The variables of a LET or LAMBDA, as written. */
+export function variablesIn(part: Part): readonly string[] {
+  if (part?.type === "LetExpression") return part.declarations.map(({ id }) => id.name);
+  return part?.type === "LambdaExpression" ? part.params.map(({ name }) => name) : [];
+}
+
 /** What a part is calculated from, one level down: with what is called where that has no name, and the values of a LET behind its last part. */
 export function partsOf(part: Part): readonly Part[] {
   switch (part?.type) {

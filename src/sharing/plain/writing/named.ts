@@ -1,5 +1,5 @@
 import { catalogueName } from "../../catalogueName";
-import { anyPart } from "../formula/parts";
+import { anyPart, nameCalled } from "../formula/parts";
 import { CannotWrite } from "./CannotWrite";
 import { formulaTree, type FormulaTree } from "../formula/formulaTree";
 import { NO_VARIABLES, type Scope } from "./Scope";
@@ -47,8 +47,8 @@ export function callsOurs({ tree, place }: Scope): boolean {
     const { root, textOf } = next;
     const isOurs = anyPart(root, (part) => {
       if (part?.type === "CallExpression") {
-        if (catalogueName(part.callee.name ?? "") !== undefined) return true;
-        followed(part.callee.name ?? "");
+        if (catalogueName(nameCalled(part)) !== undefined) return true;
+        followed(nameCalled(part));
       } else if (part?.type === "ReferenceIdentifier" && part.kind === "name") followed(textOf(part));
       return false;
     });

@@ -1,7 +1,7 @@
 import { everyFunction } from "../../../functions/catalogue";
 import { takesRanges } from "../../../functions/cellFunction";
 import { catalogueName } from "../../catalogueName";
-import type { Call, Part, Reference } from "../formula/parts";
+import { nameCalled, type Call, type Part, type Reference } from "../formula/parts";
 import { areaReferred, spillReferred } from "./areaReferred";
 import { CannotWrite } from "./CannotWrite";
 import { FoundOnceBy } from "./FoundOnce";
@@ -71,7 +71,7 @@ function sizeOfCall(call: Call, scope: Scope): Size {
     const inside = scopeOfCalled(call, lambda, scope);
     return inside === undefined ? ONE : sizeOf(lambda.lambda.body, inside);
   }
-  const name = call.callee.name?.toUpperCase() ?? "";
+  const name = nameCalled(call).toUpperCase();
   const ours = catalogueName(name);
   if (ours !== undefined) {
     const definition = everyFunction.find((one) => one.name === ours);

@@ -1,4 +1,4 @@
-import type { Call, Lambda, Let, Part } from "../formula/parts";
+import { lambdaCalled, nameCalled, type Call, type Lambda, type Let, type Part } from "../formula/parts";
 import { CannotWrite } from "./CannotWrite";
 import { callsOurs, isAbsolute, namedFormula } from "./named";
 import { FoundOnceBy } from "./FoundOnce";
@@ -11,10 +11,10 @@ export interface BoundLambda {
 }
 
 /** What a call calls where that is a LAMBDA: written on the spot, or behind a variable or a defined name. @throws CannotWrite */
-export const lambdaOf = (call: Call, scope: Scope): BoundLambda | undefined =>
-  (call.callee.type as string) === "LambdaExpression"
-    ? { lambda: call.callee as unknown as Lambda, scope }
-    : lambdaNamed(call.callee.name ?? "", scope);
+export function lambdaOf(call: Call, scope: Scope): BoundLambda | undefined {
+  const lambda = lambdaCalled(call);
+  return lambda === undefined ? lambdaNamed(nameCalled(call), scope) : { lambda, scope };
+}
 
 /**
  * The LAMBDA behind a variable or a defined name. Of defined ones, those without our functions may stay where functions newer than Excel 2016

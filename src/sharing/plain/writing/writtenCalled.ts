@@ -31,7 +31,7 @@ export function writtenCalled(call: Call, scope: Scope, write: Write, writeCall:
     const handed = index === call.arguments.length - 1 ? functionHanded(one, inside) : undefined;
     return handed === undefined ? argument(one, inside, write) : keptLambda(handed, handedSizes(name, call.arguments, inside), inside, write);
   });
-  const text = `${link}${call.callee.name}(${texts.join(",")})`;
+  const text = `${link}${nameCalled(call)}(${texts.join(",")})`;
   // A table of ours in error is one error, and not a table of errors.
   const tables = COUNTS_ERRORS.has(name) ? texts.filter((_, index) => holdsTable(call.arguments[index])) : [];
   return tables.reduceRight((rest, table) => `IF(ISERROR(INDEX(${table},1,1)),INDEX(${table},1,1),${rest})`, text);
@@ -47,6 +47,6 @@ const isTiedToItsCell = (name: string, call: Call): boolean =>
 
 function holdsTable(part: Part): boolean {
   if (part?.type !== "CallExpression") return false;
-  const ours = catalogueName(part.callee.name?.toUpperCase() ?? "");
+  const ours = catalogueName(nameCalled(part));
   return everyFunction.some(({ name, gives }) => name === ours && gives === "table") || part.arguments.some(holdsTable);
 }

@@ -1,5 +1,6 @@
+import type { FormulaSources } from "../../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../../sharing/plain/reading/ReadSheets";
-import { sourcesOf, type FormulaSources } from "../../../sharing/plain/change/precedents";
+import { sourcesOf } from "../../../sharing/plain/change/precedents";
 import { calculatedFrom } from "../../../sharing/plain/change/staleness";
 import { nameOnSheet } from "../../../workbook/nameOnSheet";
 import { cellAt, cellsOfArea, covers, type CellArea } from "../../../workbook/cellArea";

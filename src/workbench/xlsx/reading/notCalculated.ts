@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import { formulaTree, type FormulaTree } from "../../../sharing/plain/formula/formulaTree";
-import type { Part } from "../../../sharing/plain/formula/parts";
+import { anyPart, nameCalled, variablesIn, type Part, type Reference } from "../../../sharing/plain/formula/parts";
 import { cellsReferred } from "../../../sharing/plain/formula/reference";
 import type { NameEntry } from "./workbookPart";
 
@@ -45,7 +45,12 @@ interface Reading {
 function isMisread(formula: string, reading: Reading): boolean {
   if (!isSuspect(formula, reading)) return false;
   const tree = formulaTree(formula);
-  return tree !== undefined && isPartMisread(tree.root, tree, reading, new Set());
+  if (tree === undefined) return false;
+  const variables = new Set<string>();
+  return anyPart(tree.root, (part) => {
+    for (const name of variablesIn(part)) variables.add(name.toLowerCase());
+    return isPartMisread(part, tree, reading, variables);
+  });
 }
 
 function isSuspect(formula: string, { engine: { names, knowsFunction }, isName }: Reading): boolean {
@@ -55,40 +60,20 @@ function isSuspect(formula: string, { engine: { names, knowsFunction }, isName }
   );
 }
 
-/** Loops over what stands ahead: a sum of thousands of terms is as deep as it is long. */
-function isPartMisread(root: Part, tree: FormulaTree, reading: Reading, variables: Set<string>): boolean {
-  const ahead: Part[] = [root];
-  for (let part = ahead.pop(); part !== undefined || ahead.length > 0; part = ahead.pop()) {
-    switch (part?.type) {
-      case "UnaryExpression":
-        if (isSignMisread(part)) return true;
-        ahead.push(...part.arguments);
-        break;
-      case "BinaryExpression":
-        if (part.operator === " " || part.operator === ",") return true;
-        if (part.operator === ":" && !part.arguments.every((one, at) => endsARange(one, tree, at > 0))) return true;
-        ahead.push(...part.arguments);
-        break;
-      case "LetExpression":
-        for (const { id } of part.declarations) variables.add(id.name.toLowerCase());
-        ahead.push(part.body, ...part.declarations.map(({ init }) => init));
-        break;
-      case "LambdaExpression":
-        for (const { name } of part.params) variables.add(name.toLowerCase());
-        ahead.push(part.body);
-        break;
-      case "CallExpression":
-        if (isCallMisread(part, reading, variables)) return true;
-        if (part.callee.name === undefined) ahead.push(part.callee as unknown as Part);
-        ahead.push(...part.arguments);
-        break;
-      case "ReferenceIdentifier":
-        if (isReferenceMisread(part, tree, reading, variables)) return true;
-        break;
-      default:
-    }
+function isPartMisread(part: Part, tree: FormulaTree, reading: Reading, variables: ReadonlySet<string>): boolean {
+  switch (part?.type) {
+    case "UnaryExpression":
+      return isSignMisread(part);
+    case "BinaryExpression":
+      if (part.operator === " " || part.operator === ",") return true;
+      return part.operator === ":" && !part.arguments.every((one, at) => endsARange(one, tree, at > 0));
+    case "CallExpression":
+      return isCallMisread(nameCalled(part), reading, variables);
+    case "ReferenceIdentifier":
+      return isReferenceMisread(part, tree, reading, variables);
+    default:
+      return false;
   }
-  return false;
 }
 
 /** A sign before a name or variable, and a percent of a percent. */
@@ -99,25 +84,19 @@ function isSignMisread({ operator, arguments: [of] }: Extract<AstExpression, { t
 
 /** A cell, or INDEX, which the engine takes for the end of a range; a sheet behind the colon may be the last of several. */
 function endsARange(part: AstExpression, tree: FormulaTree, isBehind: boolean): boolean {
-  if (part.type === "CallExpression") return part.callee.name?.toUpperCase() === "INDEX";
+  if (part.type === "CallExpression") return nameCalled(part).toUpperCase() === "INDEX";
   if (part.type !== "ReferenceIdentifier" || part.kind !== "range") return false;
   const text = tree.textOf(part);
   return !text.includes(":") && !(isBehind && text.includes("!"));
 }
 
-function isCallMisread({ callee }: Extract<AstExpression, { type: "CallExpression" }>, reading: Reading, variables: ReadonlySet<string>): boolean {
-  const name = callee.name ?? "";
+function isCallMisread(name: string, reading: Reading, variables: ReadonlySet<string>): boolean {
   if (name === "" || variables.has(name.toLowerCase())) return false;
   if (entryOf(name, reading) !== undefined || lastOf(name, reading) !== undefined) return isNameMisread(name, reading);
   return reading.engine.knowsFunction?.(name.toUpperCase()) === false;
 }
 
-function isReferenceMisread(
-  part: Extract<AstExpression, { type: "ReferenceIdentifier" }>,
-  tree: FormulaTree,
-  reading: Reading,
-  variables: ReadonlySet<string>,
-): boolean {
+function isReferenceMisread(part: Reference, tree: FormulaTree, reading: Reading, variables: ReadonlySet<string>): boolean {
   const text = tree.textOf(part);
   if (part.kind === "name") return !variables.has(text.toLowerCase()) && isNameMisread(text, reading);
   if (part.kind === "table") return false;

@@ -1,7 +1,7 @@
 import { cellsOf } from "../../../../src/explanation/runSheet/RunCells";
 import { clockOf } from "../../../../src/pane/runSheet/weighIn/countdown";
 import { clockNow, datedNow, dayText, readClock, readDay } from "../../../../src/pane/runSheet/weighIn/readClock";
-import { dueAt, openedFrom, stampNow, typedStamp } from "../../../../src/pane/runSheet/weighIn/stamp";
+import { dueAt, openedFrom, stampNow, stampOfFire, typedStamp } from "../../../../src/pane/runSheet/weighIn/stamp";
 import { plainBalance } from "../../../runsheet/balance/plainBalance";
 import { plainRun } from "../../../runsheet/plainRun";
 
@@ -142,4 +142,31 @@ test("a day is read with a time or without, and never a bare time", () => {
     undefined,
   ]);
   expect([dayText(DAY), dayText(DAY + clock(10, 42))]).toEqual(["2026-11-21", "2026-11-21 10:42"]);
+});
+
+test("a firing over midnight is stamped with dates once it is lit on another day than round 1, and otherwise without, all of a row alike", () => {
+  const run = plainRun({ kind: "charring" });
+  const { charring, setup } = run.sheet;
+  const fire = charring?.fire(charring.rows.fire.first);
+  if (fire === undefined) throw new Error("a run that is charred");
+  const of = cellsOf(run.sheet, (row, column) => run.value({ kind: "cell", row, column, fixed: "nothing" }));
+  const evening = new Date(2026, 10, 21, 23, 30);
+  const [night, later] = [new Date(2026, 10, 22, 0, 20), new Date(2026, 10, 22, 1, 40)];
+  const stamp = (box: "lit" | "quiet" | "opened", at: Date): number => stampOfFire(of, fire[box], at);
+  // Without a date of the run.
+  expect([stamp("lit", evening), stamp("quiet", night), stamp("opened", later)]).toEqual([clock(23, 30), clock(0, 20), clock(1, 40)]);
+  run.type(setup.date, DAY);
+  expect(stamp("lit", evening)).toBe(clock(23, 30));
+  run.type(fire.lit, clock(23, 30));
+  expect(stamp("quiet", night)).toBe(clock(0, 20));
+  run.type(fire.quiet, clock(0, 20));
+  expect(stamp("opened", later)).toBe(clock(1, 40));
+  run.type(fire.opened, clock(1, 40));
+  expect(run.check("opened")[0]).toBe("✓ in order");
+  run.type(fire.opened, null);
+  run.type(fire.quiet, null);
+  run.type(fire.lit, null);
+  expect(stamp("lit", night)).toBe(DAY + 1 + clock(0, 20));
+  run.type(fire.lit, stamp("lit", night));
+  expect(stamp("opened", later)).toBe(DAY + 1 + clock(1, 40));
 });

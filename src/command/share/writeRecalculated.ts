@@ -1,6 +1,6 @@
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellsOfArea } from "../../workbook/cellArea";
-import type { CellChange } from "../../xlsx/package/CellChange";
+import type { CellChange } from "../../xlsx/package/cells/CellChange";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
 import { fileValue } from "./fileValue";

@@ -6,7 +6,7 @@ import { typedFormula } from "../../xlsx/formulas/storedFormula";
 import { fileKind } from "./fileKind";
 import { damageInWords } from "../../xlsx/parts/damageInWords";
 import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
-import { isSigned } from "../../xlsx/package/signature";
+import { isSigned } from "../../xlsx/package/forgetting/signature";
 import { Findings } from "./reading/Findings";
 import { FormulaReader } from "./reading/FormulaReader";
 import { engineKnows, type EngineKnows } from "./reading/notCalculated";

@@ -1,7 +1,7 @@
 import { ABOVE_ZERO, type ChartSeries, type PlannedChart } from "../../workbook/SheetPlan";
 import { isInKey, seriesLooks, type SeriesLook } from "../../workbook/seriesLooks";
-import type { FileValue } from "../package/CellChange";
-import { escapedText } from "../package/markup";
+import type { FileValue } from "../package/cells/CellChange";
+import { escapedText } from "../package/parts/markup";
 
 const CHART = "http://schemas.openxmlformats.org/drawingml/2006/chart";
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/main";

@@ -1,4 +1,4 @@
-import type { FileValue } from "../package/CellChange";
+import type { FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
 /** What the cells of a sheet hold in a file, how they look, and whether their formula is said to be one over arrays. */

@@ -1,7 +1,7 @@
 import type { PlainReading, SheetsGoing } from "../../sharing/plain/reading/PlainReading";
 import type { CellReading } from "../../workbook/Workbook";
 import { cellAt } from "../../workbook/cellArea";
-import type { FileValue } from "../package/CellChange";
+import type { FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
 /** What the formulas of a workbook may name besides the cells of the shared sheets. */

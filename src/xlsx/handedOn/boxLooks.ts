@@ -1,6 +1,6 @@
 import { sheetStyles } from "../../workbook/sheetStyles";
-import { openStyles } from "../package/addSheets";
-import { attributeOf, childNamed } from "../package/markup";
+import { openStyles } from "../package/sheets/addSheets";
+import { attributeOf, childNamed } from "../package/parts/markup";
 import type { LookChange } from "../package/StylesPart";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 

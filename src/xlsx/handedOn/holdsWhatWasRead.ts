@@ -1,7 +1,7 @@
 import { areaNamed } from "../../workbook/areaNamed";
 import { covers, type CellArea } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
-import type { FileValue } from "../package/CellChange";
+import type { FileValue } from "../package/cells/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { DAYS_TO_1904 } from "../parts/cellValue";
 

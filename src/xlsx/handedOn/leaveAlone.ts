@@ -3,7 +3,7 @@ import { namesOf } from "../../sharing/plain/reading/ReadSheets";
 import { cellsReferred } from "../../sharing/plain/formula/reference";
 import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
-import type { FileValue } from "../package/CellChange";
+import type { FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 import type { BookAround } from "./bookAround";
 import { putRules } from "./putRules";

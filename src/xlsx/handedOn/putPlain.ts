@@ -7,7 +7,7 @@ import { cellAt, cellsOfArea } from "../../workbook/cellArea";
 import { FIXED_FILL } from "../../workbook/sheetStyles";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRangesWrittenOut, type NamesForSeveral } from "../formulas/worksOnRanges";
-import type { CellChange, FileValue } from "../package/CellChange";
+import type { CellChange, FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import type { HeldCells } from "./HeldCells";

@@ -7,7 +7,7 @@ import type { RulesPut } from "../../sharing/plain/plainRules";
 import type { FileMade, FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
-import type { CellChange } from "../package/CellChange";
+import type { CellChange } from "../package/cells/CellChange";
 import { WorkbookPackage } from "../package/WorkbookPackage";
 import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";

@@ -9,8 +9,8 @@ import {
   withAttributes,
   withoutEnd,
   type Element,
-} from "./markup";
-import type { Edit } from "./partText";
+} from "./parts/markup";
+import type { Edit } from "./parts/partText";
 
 /** The lists of looks, in the order the format wants them (ECMA-376 Part 1, 18.8.39). */
 const ORDER = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles", "colors", "extLst"] as const;

@@ -3,7 +3,7 @@ import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 import { typedFormula } from "../formulas/storedFormula";
 import { relationshipsOf } from "../parts/relationships";
 import { tablePart } from "../parts/tablePart";
-import type { EditableParts } from "./EditableParts";
+import type { EditableParts } from "./parts/EditableParts";
 import { workbookOutline } from "./workbookOutline";
 
 /** The file's defined names as typed; those that a program keeps for itself, and those that stand for nothing, are left out. */

@@ -1,8 +1,8 @@
 import { DamagedFile } from "../parts/FileParts";
 import { isOn } from "../parts/readXml";
 import { relationshipsOf } from "../parts/relationships";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, childrenNamed, elementsOf, type Element } from "./markup";
+import type { EditableParts } from "./parts/EditableParts";
+import { attributeOf, childNamed, childrenNamed, elementsOf, type Element } from "./parts/markup";
 
 /** A sheet as the workbook lists it. */
 export interface ListedSheet {

@@ -1,7 +1,7 @@
 import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import { storedFormula } from "../formulas/storedFormula";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, elementsOf, escapedText, withAttributes } from "./markup";
+import type { EditableParts } from "./parts/EditableParts";
+import { attributeOf, childNamed, elementsOf, escapedText, withAttributes } from "./parts/markup";
 import { workbookOutline } from "./workbookOutline";
 
 /** Takes sheets out of view, or brings them back; whoever looks for hidden ones finds them in the list. */

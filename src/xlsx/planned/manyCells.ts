@@ -1,7 +1,7 @@
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRanges } from "../formulas/worksOnRanges";
-import type { CellChange, FileValue } from "../package/CellChange";
+import type { CellChange, FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 import type { ForPlans } from "./plannedFile";
 

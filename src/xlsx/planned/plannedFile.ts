@@ -5,7 +5,7 @@ import type { EntryRule, PlannedCell, SheetPlan } from "../../workbook/SheetPlan
 import { fileLibrary } from "../fileLibrary";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRanges } from "../formulas/worksOnRanges";
-import type { FileValue } from "../package/CellChange";
+import type { FileValue } from "../package/cells/CellChange";
 import { conditional, footerOf, headerOf, pageSetup } from "./filePage";
 import { plannedStyle } from "./plannedStyle";
 import { printNames } from "./printNames";

@@ -1,6 +1,6 @@
 import { readBook } from "../../../src/command/book/Book";
 import { cellArea, covers, wholeLines } from "../../../src/workbook/cellArea";
-import type { CellInFile } from "../../../src/xlsx/package/readCells";
+import type { CellInFile } from "../../../src/xlsx/package/cells/readCells";
 import { partsIn } from "../../xlsx/package/partsIn";
 
 /** A copy and what it was made of. */

@@ -3,7 +3,7 @@ import { readBook } from "../../../src/command/book/Book";
 import { openFile } from "../../../src/workbench/xlsx/openXlsx";
 import type { CellContent } from "../../../src/workbook/Workbook";
 import { plainFile } from "../../../src/xlsx/handedOn/plainFile";
-import { escapedText } from "../../../src/xlsx/package/markup";
+import { escapedText } from "../../../src/xlsx/package/parts/markup";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 import { packageOf } from "../../workbench/xlsx/packageOf";
 

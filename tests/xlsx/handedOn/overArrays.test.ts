@@ -1,5 +1,5 @@
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
-import type { CellInFile } from "../../../src/xlsx/package/readCells";
+import type { CellInFile } from "../../../src/xlsx/package/cells/readCells";
 import { CommandFolder, ran } from "../../command/inFolder";
 import { oddBook, type OddCell } from "../../sharing/odd/oddBook";
 import { NAMED_FORMULAS, namedBook } from "../../sharing/plain/namedFormulas";

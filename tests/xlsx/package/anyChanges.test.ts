@@ -1,7 +1,7 @@
 import { Workbook as FileWorkbook } from "exceljs";
 import { cellAt } from "../../../src/workbook/cellArea";
-import type { CellChange, FileValue } from "../../../src/xlsx/package/CellChange";
-import type { CellInFile } from "../../../src/xlsx/package/readCells";
+import type { CellChange, FileValue } from "../../../src/xlsx/package/cells/CellChange";
+import type { CellInFile } from "../../../src/xlsx/package/cells/readCells";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
 import { partsDiffering } from "./partsIn";
 

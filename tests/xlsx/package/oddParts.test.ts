@@ -1,7 +1,7 @@
 import { TextReader, Uint8ArrayWriter, ZipWriter } from "@zip.js/zip.js";
 import JSZip from "jszip";
 import { WorkbookProblem } from "../../../src/workbook/Workbook";
-import type { CellChange, FileValue } from "../../../src/xlsx/package/CellChange";
+import type { CellChange, FileValue } from "../../../src/xlsx/package/cells/CellChange";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
 import { packageOf, partsOf, zipOf, type SmallWorkbook } from "../../workbench/xlsx/packageOf";
 import { partsDiffering, textOf } from "./partsIn";

@@ -3,7 +3,7 @@ import path from "node:path";
 import { Workbook as FileWorkbook } from "exceljs";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
 import { WorkbookProblem } from "../../../src/workbook/Workbook";
-import type { FileValue } from "../../../src/xlsx/package/CellChange";
+import type { FileValue } from "../../../src/xlsx/package/cells/CellChange";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
 import { addPlanned } from "../../../src/xlsx/planned/addPlanned";
 import { packageOf, partsOf, type SmallWorkbook } from "../../workbench/xlsx/packageOf";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { Workbook as FileWorkbook } from "exceljs";
-import type { CellChange } from "../../../src/xlsx/package/CellChange";
-import type { CellInFile } from "../../../src/xlsx/package/readCells";
+import type { CellChange } from "../../../src/xlsx/package/cells/CellChange";
+import type { CellInFile } from "../../../src/xlsx/package/cells/readCells";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
 import { partsDiffering, partsIn, textOf, withoutCells } from "./partsIn";
 

@@ -6,7 +6,7 @@ import { pointsOf } from "../../../workbook/grid/worksheetData";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { namesForSeveral } from "../../../xlsx/formulas/worksOnRanges";
 import { addCharts } from "../../../xlsx/charts/addCharts";
-import { withSheetsRenamed } from "../../../xlsx/package/namedSheets";
+import { withSheetsRenamed } from "../../../xlsx/package/sheets/namedSheets";
 import { WorkbookPackage } from "../../../xlsx/package/WorkbookPackage";
 import { DamagedFile } from "../../../xlsx/parts/FileParts";
 import { chartsOn, sheetsFile } from "../saveXlsx";

@@ -1,7 +1,7 @@
 import { cellAt } from "../../../workbook/cellArea";
 import { storedFormula } from "../../../xlsx/formulas/storedFormula";
 import { worksOnRanges, type NamesForSeveral } from "../../../xlsx/formulas/worksOnRanges";
-import type { FileValue, NewContent } from "../../../xlsx/package/CellChange";
+import type { FileValue, NewContent } from "../../../xlsx/package/cells/CellChange";
 import type { LookChange } from "../../../xlsx/package/StylesPart";
 import { DAYS_TO_1904 } from "../../../xlsx/parts/cellValue";
 import { showsDate } from "../reading/numberFormats";

@@ -4,7 +4,7 @@ import { COLUMNS_OF_A_SHEET, rangeOf } from "../../../workbook/cellArea";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
 import { isEmpty, readValue } from "../../../workbook/grid/readCell";
 import { usedCells } from "../../../workbook/grid/usedArea";
-import type { FileValue } from "../../../xlsx/package/CellChange";
+import type { FileValue } from "../../../xlsx/package/cells/CellChange";
 
 /** A cell of the grid as far as a file keeps it. */
 export interface HeldCell {

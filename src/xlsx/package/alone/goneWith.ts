@@ -1,4 +1,4 @@
-import { readsGone, type Gone } from "../namedSheets";
+import { readsGone, type Gone } from "../sheets/namedSheets";
 import type { DefinedName, ListedSheet, Outline } from "../workbookOutline";
 
 /** Names go that a sheet alone knew, that stand for cells of one, or for another name that goes. */

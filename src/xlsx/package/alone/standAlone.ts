@@ -1,8 +1,8 @@
 import { relationshipsOf } from "../../parts/relationships";
-import type { FileValue } from "../CellChange";
-import type { EditableParts } from "../EditableParts";
-import { readsGone } from "../namedSheets";
-import { changeTableFormulas } from "../tableFormulas";
+import type { FileValue } from "../cells/CellChange";
+import type { EditableParts } from "../parts/EditableParts";
+import { readsGone } from "../sheets/namedSheets";
+import { changeTableFormulas } from "../besideCells/tableFormulas";
 import { workbookOutline } from "../workbookOutline";
 import { goneBeside } from "./goneWith";
 import { stillChart } from "./stillCharts";

@@ -1,8 +1,8 @@
 import { plainNumber } from "../../../problems/quoted";
-import type { EditableParts } from "../EditableParts";
-import type { FileValue } from "../CellChange";
-import { childNamed, childrenNamed, elementsOf, escapedText, removal, type Element } from "../markup";
-import type { Edit } from "../partText";
+import type { EditableParts } from "../parts/EditableParts";
+import type { FileValue } from "../cells/CellChange";
+import { childNamed, childrenNamed, elementsOf, escapedText, removal, type Element } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /** What a chart reads, and what that held, where it is to be had from the cells. */
 export interface ChartSource {

@@ -1,7 +1,7 @@
 import { relationshipsOf } from "../../parts/relationships";
-import type { EditableParts } from "../EditableParts";
-import { attributeOf, elementsOf, removal, withAttributes, type Element } from "../markup";
-import type { Edit } from "../partText";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, elementsOf, removal, withAttributes, type Element } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 import { placeInFile } from "./placeInFile";
 
 const LINKS: readonly string[] = ["hlinkClick", "hlinkHover"];

@@ -1,7 +1,7 @@
 import { relationshipsOf } from "../../parts/relationships";
-import type { EditableParts } from "../EditableParts";
-import { attributeOf, childNamed, childrenNamed, elementsOf, removal } from "../markup";
-import { withoutCells } from "../withoutCells";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, childrenNamed, elementsOf, removal } from "../parts/markup";
+import { withoutCells } from "../besideCells/withoutCells";
 import { placeInFile } from "./placeInFile";
 
 /**

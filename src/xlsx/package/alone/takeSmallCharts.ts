@@ -1,7 +1,7 @@
-import type { EditableParts } from "../EditableParts";
-import { dropEmptyExtensions } from "../entryRules";
-import { childNamed, childrenNamed, elementsOf, removal, type Element } from "../markup";
-import { withoutCells } from "../withoutCells";
+import type { EditableParts } from "../parts/EditableParts";
+import { dropEmptyExtensions } from "../besideCells/entryRules";
+import { childNamed, childrenNamed, elementsOf, removal, type Element } from "../parts/markup";
+import { withoutCells } from "../besideCells/withoutCells";
 
 /**
  * Takes the charts out that stand in single cells ([MS-XLSX] 2.6.10) and are drawn from what goes: they hold no values of their own.

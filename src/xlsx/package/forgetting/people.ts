@@ -1,6 +1,6 @@
 import { relationshipsOf } from "../../parts/relationships";
-import type { EditableParts } from "../EditableParts";
-import { childNamed, elementsOf, removal, type Element } from "../markup";
+import type { EditableParts } from "../parts/EditableParts";
+import { childNamed, elementsOf, removal, type Element } from "../parts/markup";
 import { workbookOutline } from "../workbookOutline";
 
 /** Who made the file, and for whom (ECMA-376 Part 1, 22.2; Part 2, 8.2); what it is about, and when it was made, stays. */

@@ -1,8 +1,8 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import type { EditableParts } from "../EditableParts";
-import { childNamed, removal } from "../markup";
-import { holdsFormulas, mendFormulas } from "../mendFormulas";
-import { reachable } from "../namedParts";
+import type { EditableParts } from "../parts/EditableParts";
+import { childNamed, removal } from "../parts/markup";
+import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
+import { reachable } from "../parts/namedParts";
 import { workbookOutline } from "../workbookOutline";
 
 // What a program keeps for itself, such as the printed area.

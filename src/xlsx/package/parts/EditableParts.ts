@@ -1,5 +1,5 @@
 import { Uint8ArrayReader, Uint8ArrayWriter, ZipWriter } from "@zip.js/zip.js";
-import { DamagedFile, FileParts, keyOf, type PartSource } from "../parts/FileParts";
+import { DamagedFile, FileParts, keyOf, type PartSource } from "../../parts/FileParts";
 import { bytesOf, edited, partText, type Edit, type PartText } from "./partText";
 
 interface Written {

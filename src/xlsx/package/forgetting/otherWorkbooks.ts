@@ -1,9 +1,9 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, childrenNamed, removal } from "./markup";
-import { holdsFormulas, mendFormulas } from "./mendFormulas";
-import { reachable, removeParts, unname } from "./namedParts";
-import { workbookOutline } from "./workbookOutline";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, childrenNamed, removal } from "../parts/markup";
+import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
+import { reachable, removeParts, unname } from "../parts/namedParts";
+import { workbookOutline } from "../workbookOutline";
 
 /**
  * Takes the links to other workbooks out of the file, with the cells of theirs that it keeps, where nothing reads one any more. Formulas count them,

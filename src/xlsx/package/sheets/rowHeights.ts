@@ -1,5 +1,5 @@
-import { append, readMarkup, withAttributes, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import { append, readMarkup, withAttributes, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /**
  * The change of a sheet's part that gives rows other heights; everything else that is said of them stays (ECMA-376 Part 1, 18.3.1.73).

@@ -1,8 +1,8 @@
-import { relationshipsOf } from "../parts/relationships";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, childrenNamed, removal } from "./markup";
-import { reachable, removeParts, unname } from "./namedParts";
-import { workbookOutline } from "./workbookOutline";
+import { relationshipsOf } from "../../parts/relationships";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, childrenNamed, removal } from "../parts/markup";
+import { reachable, removeParts, unname } from "../parts/namedParts";
+import { workbookOutline } from "../workbookOutline";
 
 /** What chooses rows of a pivot table stands on a sheet beside it and would be damaged without it. */
 const CHOOSERS: readonly string[] = ["slicerCache", "timelineCache"];

@@ -1,7 +1,7 @@
-import { slideFormula } from "../../workbook/slideFormula";
-import { cellArea, rangeOf } from "../../workbook/cellArea";
-import { attributeOf, escapedText, tagWith, withoutEnd, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import { slideFormula } from "../../../workbook/slideFormula";
+import { cellArea, rangeOf } from "../../../workbook/cellArea";
+import { attributeOf, escapedText, tagWith, withoutEnd, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /** A formula's element, whose it is, and whether the cell keeps it. */
 export interface StandingFormula {

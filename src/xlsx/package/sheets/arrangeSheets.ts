@@ -1,8 +1,8 @@
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, withAttributes } from "./markup";
-import { holdsFormulas, mendFormulas } from "./mendFormulas";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, withAttributes } from "../parts/markup";
+import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
 import { withSheetsRenamed } from "./namedSheets";
-import { workbookOutline } from "./workbookOutline";
+import { workbookOutline } from "../workbookOutline";
 
 /** Gives sheets other names, also in every formula of the file. @param names new names by the old ones */
 export async function renameSheets(parts: EditableParts, names: ReadonlyMap<string, string>): Promise<void> {

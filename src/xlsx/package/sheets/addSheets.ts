@@ -1,15 +1,15 @@
-import { nameJustTaken } from "../../problems/workbookProblems";
-import { WorkbookProblem } from "../../workbook/Workbook";
-import { DamagedFile } from "../parts/FileParts";
-import { relationshipsOf } from "../parts/relationships";
-import { sharedTexts } from "../parts/sharedTexts";
-import { freeSheetName } from "../../workbook/freeSheetName";
-import { inlineText } from "./cellMarkup";
-import { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, escapedAttribute, escapedText, appendTo, readMarkup, tagWith } from "./markup";
-import { nameIn, sayContentType } from "./namedParts";
-import { edited, type Edit } from "./partText";
-import { markupOf, StylesPart } from "./StylesPart";
+import { nameJustTaken } from "../../../problems/workbookProblems";
+import { WorkbookProblem } from "../../../workbook/Workbook";
+import { DamagedFile } from "../../parts/FileParts";
+import { relationshipsOf } from "../../parts/relationships";
+import { sharedTexts } from "../../parts/sharedTexts";
+import { freeSheetName } from "../../../workbook/freeSheetName";
+import { inlineText } from "../cells/cellMarkup";
+import { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, escapedAttribute, escapedText, appendTo, readMarkup, tagWith } from "../parts/markup";
+import { nameIn, sayContentType } from "../parts/namedParts";
+import { edited, type Edit } from "../parts/partText";
+import { markupOf, StylesPart } from "../StylesPart";
 import {
   inStrict,
   RELATIONSHIPS,
@@ -19,7 +19,7 @@ import {
   type DefinedName,
   type ListedSheet,
   type Outline,
-} from "./workbookOutline";
+} from "../workbookOutline";
 
 const SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const STYLES = "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml";

@@ -1,8 +1,8 @@
-import { cellArea, wholeLines, type CellArea } from "../../workbook/cellArea";
-import type { OutOfView } from "../../workbook/OutOfView";
-import { isOn } from "../parts/readXml";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, readMarkup } from "./markup";
+import { cellArea, wholeLines, type CellArea } from "../../../workbook/cellArea";
+import type { OutOfView } from "../../../workbook/OutOfView";
+import { isOn } from "../../parts/readXml";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, readMarkup } from "../parts/markup";
 
 /** Rows and columns that are hidden, by hand, by a filter or by having no height or width, and merged cells. */
 export async function outOfView(parts: EditableParts, part: string): Promise<OutOfView> {

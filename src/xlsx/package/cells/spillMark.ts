@@ -1,9 +1,9 @@
-import { relationshipsOf } from "../parts/relationships";
-import type { EditableParts } from "./EditableParts";
-import { appendTo, attributeOf, childNamed, childrenNamed, elementsOf, withAttributes, type Element } from "./markup";
-import { nameIn, sayContentType } from "./namedParts";
-import type { Edit } from "./partText";
-import { inStrict, relationshipType, SPREADSHEET, type Outline } from "./workbookOutline";
+import { relationshipsOf } from "../../parts/relationships";
+import type { EditableParts } from "../parts/EditableParts";
+import { appendTo, attributeOf, childNamed, childrenNamed, elementsOf, withAttributes, type Element } from "../parts/markup";
+import { nameIn, sayContentType } from "../parts/namedParts";
+import type { Edit } from "../parts/partText";
+import { inStrict, relationshipType, SPREADSHEET, type Outline } from "../workbookOutline";
 
 // [MS-XLSX] 2.2.4.1 and 2.6.206: the kind of mark, the extension that holds it, and what a spilling formula's says.
 const KIND = "XLDAPR";

@@ -1,9 +1,9 @@
-import type { RuleReading } from "../../sharing/plain/plainRules";
-import { storedFormula, typedFormula } from "../formulas/storedFormula";
-import type { EditableParts } from "./EditableParts";
+import type { RuleReading } from "../../../sharing/plain/plainRules";
+import { storedFormula, typedFormula } from "../../formulas/storedFormula";
+import type { EditableParts } from "../parts/EditableParts";
 import { dropEmptyExtensions } from "./entryRules";
-import { attributeOf, childNamed, childrenNamed, elementsOf, escapedText, removal, withAttributes, type Element } from "./markup";
-import type { Edit } from "./partText";
+import { attributeOf, childNamed, childrenNamed, elementsOf, escapedText, removal, withAttributes, type Element } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 import { withoutCells } from "./withoutCells";
 
 type RuleInFile = Omit<RuleReading, "sheet">;

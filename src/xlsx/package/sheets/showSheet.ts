@@ -1,7 +1,7 @@
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, readMarkup, withAttributes } from "./markup";
-import type { Edit } from "./partText";
-import { workbookOutline, type ListedSheet } from "./workbookOutline";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, readMarkup, withAttributes } from "../parts/markup";
+import type { Edit } from "../parts/partText";
+import { workbookOutline, type ListedSheet } from "../workbookOutline";
 
 /** Makes a sheet the one in view, and the only one chosen: sheets chosen together are changed together. */
 export async function showSheet(parts: EditableParts, { name }: ListedSheet): Promise<void> {

@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { quotedSheet } from "../../workbook/quotedSheet";
+import { quotedSheet } from "../../../workbook/quotedSheet";
 
 const NO_SUCH_CELL = "#REF!";
 

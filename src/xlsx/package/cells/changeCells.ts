@@ -1,12 +1,12 @@
-import { cellChangedTwice, cellOfArray, cellOfDataTable, cellsOutOfOrder } from "../../problems/packageProblems";
-import { notACellRange } from "../../problems/workbookProblems";
-import { areaNamed } from "../../workbook/areaNamed";
-import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../workbook/cellArea";
-import { WorkbookProblem } from "../../workbook/Workbook";
+import { cellChangedTwice, cellOfArray, cellOfDataTable, cellsOutOfOrder } from "../../../problems/packageProblems";
+import { notACellRange } from "../../../problems/workbookProblems";
+import { areaNamed } from "../../../workbook/areaNamed";
+import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../../workbook/cellArea";
+import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { CellChange, NewContent } from "./CellChange";
 import { changedCell, newCell } from "./cellMarkup";
-import { append, attributeOf, readMarkup, withAttributes, withoutEnd, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import { append, attributeOf, readMarkup, withAttributes, withoutEnd, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 import { areaFilled, SharedFormulas } from "./SharedFormulas";
 
 interface Wanted extends CellChange {

@@ -1,6 +1,6 @@
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, escapedText, readMarkup, withAttributes, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, escapedText, readMarkup, withAttributes, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /** Where parts hold formulas: cells, rules of entry and of colour, charts, small charts, columns of tables, names. */
 const FORMULA = /^(f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)$/;

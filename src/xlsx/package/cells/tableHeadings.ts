@@ -1,11 +1,11 @@
-import { headingOfTable } from "../../problems/packageProblems";
-import { areaNamed } from "../../workbook/areaNamed";
-import { cellAt, cellArea } from "../../workbook/cellArea";
-import { WorkbookProblem } from "../../workbook/Workbook";
-import { relationshipsOf } from "../parts/relationships";
+import { headingOfTable } from "../../../problems/packageProblems";
+import { areaNamed } from "../../../workbook/areaNamed";
+import { cellAt, cellArea } from "../../../workbook/cellArea";
+import { WorkbookProblem } from "../../../workbook/Workbook";
+import { relationshipsOf } from "../../parts/relationships";
 import type { CellChange } from "./CellChange";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, elementsOf } from "./markup";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, elementsOf } from "../parts/markup";
 
 /**
  * The headings of tables stand in their cells and in the table's own part, and formulas name columns by them. Spreadsheets call a file damaged

@@ -1,5 +1,5 @@
-import { partEncoding } from "../../problems/packageProblems";
-import { WorkbookProblem } from "../../workbook/Workbook";
+import { partEncoding } from "../../../problems/packageProblems";
+import { WorkbookProblem } from "../../../workbook/Workbook";
 
 /** A change of a text: what stands from one place up to another gives way. Nothing gives way where both are the same. */
 export interface Edit {

@@ -1,6 +1,6 @@
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childrenNamed, elementsOf, readMarkup, removal, type Element, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childrenNamed, elementsOf, readMarkup, removal, type Element, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /** A rule for entries, with the areas it holds for: "B4:B9 D4". */
 export interface EntryRuleInFile {

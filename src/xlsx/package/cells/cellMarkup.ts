@@ -1,8 +1,8 @@
-import { textTooLong } from "../../problems/workbookProblems";
-import { WorkbookProblem } from "../../workbook/Workbook";
+import { textTooLong } from "../../../problems/workbookProblems";
+import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { FileValue, NewContent } from "./CellChange";
-import { escapedAttribute, escapedCellText, escapedText, tagWith, withoutEnd, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import { escapedAttribute, escapedCellText, escapedText, tagWith, withoutEnd, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 // Excel specifications and limits, "Total number of characters that a cell can contain" and "Length of formula contents".
 const LONGEST_TEXT = 32_767;

@@ -1,7 +1,7 @@
-import { relationshipsOf } from "../parts/relationships";
-import type { EditableParts } from "./EditableParts";
-import { removeParts, unname } from "./namedParts";
-import type { Outline } from "./workbookOutline";
+import { relationshipsOf } from "../../parts/relationships";
+import type { EditableParts } from "../parts/EditableParts";
+import { removeParts, unname } from "../parts/namedParts";
+import type { Outline } from "../workbookOutline";
 
 /**
  * Takes out the order in which the formulas were last calculated (ECMA-376 Part 1, 12.3.1). Entries of cells that no longer hold a formula

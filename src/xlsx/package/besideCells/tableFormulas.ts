@@ -1,9 +1,9 @@
-import { relationshipsOf } from "../parts/relationships";
-import { areaNamed } from "../../workbook/areaNamed";
-import { cellAt, type CellArea } from "../../workbook/cellArea";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, childrenNamed, elementsOf, escapedText, removal, withAttributes, type Element } from "./markup";
-import type { Edit } from "./partText";
+import { relationshipsOf } from "../../parts/relationships";
+import { areaNamed } from "../../../workbook/areaNamed";
+import { cellAt, type CellArea } from "../../../workbook/cellArea";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, childrenNamed, elementsOf, escapedText, removal, withAttributes, type Element } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /**
  * What is to stand in place of a formula that a table keeps for its column, without "="; undefined for none.

@@ -1,4 +1,4 @@
-import { relationshipsOf } from "../parts/relationships";
+import { relationshipsOf } from "../../parts/relationships";
 import { appendTo, attributeOf, childrenNamed, elementsOf, escapedAttribute, removal } from "./markup";
 import type { EditableParts } from "./EditableParts";
 

@@ -1,5 +1,5 @@
-import { append, attributeOf, readMarkup, tagWith, withoutEnd, type Tag } from "./markup";
-import type { Edit } from "./partText";
+import { append, attributeOf, readMarkup, tagWith, withoutEnd, type Tag } from "../parts/markup";
+import type { Edit } from "../parts/partText";
 
 /**
  * The change of a sheet's part that gives columns other widths; everything else that is said of columns stays (ECMA-376 Part 1, 18.3.1.13).

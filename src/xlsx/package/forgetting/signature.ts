@@ -1,7 +1,7 @@
-import { relationshipsOf, type Relationship } from "../parts/relationships";
-import type { PartSource } from "../parts/FileParts";
-import type { EditableParts } from "./EditableParts";
-import { reachable, removeParts, unname } from "./namedParts";
+import { relationshipsOf, type Relationship } from "../../parts/relationships";
+import type { PartSource } from "../../parts/FileParts";
+import type { EditableParts } from "../parts/EditableParts";
+import { reachable, removeParts, unname } from "../parts/namedParts";
 
 /** What names the signatures of a file (ECMA-376 Part 2, 10.4.2). */
 const signedBy = async (parts: PartSource): Promise<readonly Relationship[]> =>

@@ -1,5 +1,5 @@
 import { SaxesParser } from "saxes";
-import { DamagedFile } from "../parts/FileParts";
+import { DamagedFile } from "../../parts/FileParts";
 import type { Edit } from "./partText";
 
 /** A start tag, or that of an empty element, and where it stands in the part's text. */

@@ -1,9 +1,9 @@
-import { valueInFile } from "../parts/cellValue";
-import { readXml } from "../parts/readXml";
-import type { PartSource } from "../parts/FileParts";
-import { longer, TextGatherer, type SharedText } from "../parts/sharedTexts";
-import { cellAt, columnOf } from "../../workbook/cellArea";
-import { slideFormula } from "../../workbook/slideFormula";
+import { valueInFile } from "../../parts/cellValue";
+import { readXml } from "../../parts/readXml";
+import type { PartSource } from "../../parts/FileParts";
+import { longer, TextGatherer, type SharedText } from "../../parts/sharedTexts";
+import { cellAt, columnOf } from "../../../workbook/cellArea";
+import { slideFormula } from "../../../workbook/slideFormula";
 import type { FileValue } from "./CellChange";
 
 /** A cell of a file as it stands there. */

@@ -1,18 +1,18 @@
-import { lastSheetStays, macrosNameSheets, sheetNotInFile } from "../../problems/packageProblems";
-import { WorkbookProblem } from "../../workbook/Workbook";
-import { relationshipsOf } from "../parts/relationships";
-import type { CellChange } from "./CellChange";
-import type { EditableParts } from "./EditableParts";
-import { attributeOf, childNamed, elementsOf, readMarkup, removal, withAttributes } from "./markup";
-import { holdsFormulas, mendFormulas } from "./mendFormulas";
-import { reachable, removeParts, unname } from "./namedParts";
-import { goneWith } from "./alone/goneWith";
+import { lastSheetStays, macrosNameSheets, sheetNotInFile } from "../../../problems/packageProblems";
+import { WorkbookProblem } from "../../../workbook/Workbook";
+import { relationshipsOf } from "../../parts/relationships";
+import type { CellChange } from "../cells/CellChange";
+import type { EditableParts } from "../parts/EditableParts";
+import { attributeOf, childNamed, elementsOf, readMarkup, removal, withAttributes } from "../parts/markup";
+import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
+import { reachable, removeParts, unname } from "../parts/namedParts";
+import { goneWith } from "../alone/goneWith";
 import { readsGone, withoutGone, type Gone } from "./namedSheets";
-import type { Edit } from "./partText";
-import { forgetPivotData } from "./pivots";
-import type { WorkbookPackage } from "./WorkbookPackage";
-import { workbookOutline, type ListedSheet, type Outline } from "./workbookOutline";
-import { dropCalculationChain } from "./calculationChain";
+import type { Edit } from "../parts/partText";
+import { forgetPivotData } from "../forgetting/pivots";
+import type { WorkbookPackage } from "../WorkbookPackage";
+import { workbookOutline, type ListedSheet, type Outline } from "../workbookOutline";
+import { dropCalculationChain } from "../cells/calculationChain";
 
 /** Takes every sheet but the named ones out of the file. @returns the cells that keep a value in place of their formula */
 export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCells" | "changeCells">, names: readonly string[]): Promise<string[]> {

@@ -8,11 +8,12 @@ import { recordCommand } from "./record/recordCommand";
 import { Refusal, WrongUsage } from "./Refusal";
 import { shareCommand } from "./share/shareCommand";
 import { reportCommand } from "./report/reportCommand";
+import { severalNames } from "./severalNames";
 import { sheetCommand } from "./sheet/sheetCommand";
 import { DamagedFile } from "../xlsx/parts/FileParts";
 import { printable, type Terminal } from "./Terminal";
 import { ABOUT, ABOUT_EXITS } from "./words/helpWords";
-import { internalError } from "./words/refusals";
+import { givenTwice, internalError } from "./words/refusals";
 
 const DONE = 0;
 const REFUSED = 1;
@@ -41,11 +42,25 @@ function program(terminal: Terminal): Command {
   const whole = new Command("retort").description(ABOUT).version(VERSION).addHelpText("after", ABOUT_EXITS);
   for (const command of [shareCommand(terminal), explainCommand(terminal), recordCommand(terminal), reportCommand(terminal), sheetCommand(terminal)])
     whole.addCommand(command);
-  for (const command of [whole, ...whole.commands])
+  for (const command of [whole, ...whole.commands]) {
+    refuseTwice(command);
     command
       .exitOverride()
       .showHelpAfterError("Give --help to see how it is used.")
       .allowExcessArguments(false)
       .configureOutput({ writeOut: terminal.answer, writeErr: (text) => terminal.note(printable(text.trimEnd())) });
+  }
   return whole;
+}
+
+/** The parser would take the last of them without a word. */
+function refuseTwice(command: Command): void {
+  for (const option of command.options) {
+    if (option.isBoolean() || option.parseArg === severalNames) continue;
+    let isGiven = false;
+    command.on(`option:${option.name()}`, () => {
+      if (isGiven) throw new WrongUsage(givenTwice(`--${option.name()}`));
+      isGiven = true;
+    });
+  }
 }

@@ -1,4 +1,4 @@
-import { chmodSync, linkSync, readdirSync, symlinkSync } from "node:fs";
+import { chmodSync, linkSync, lstatSync, readdirSync, symlinkSync } from "node:fs";
 import path from "node:path";
 import { readBook } from "../../src/command/book/Book";
 import { plainBanner } from "../../src/problems/sharedCopyWords";
@@ -162,6 +162,19 @@ describe("never writes over", () => {
       expect({ name, code, notes }).toEqual({ name, code: 1, notes: expect.stringContaining("never written over") as string });
     }
     expect(files.read("run.xlsx")).toEqual(before);
+  });
+
+  test("a link that leads nowhere: what it leads to is written, and the link stays", async () => {
+    const book = files.put("run.xlsx", await bookOf([["Tray", GOOD]]));
+    symlinkSync("later.xlsx", files.at("link.xlsx"));
+    const words = ["share", book, "--as", "values", "-o", files.at("link.xlsx")];
+    expect((await ran(...words)).code).toBe(1);
+    expect((await ran(...words, "--overwrite")).code).toBe(0);
+    expect(lstatSync(files.at("link.xlsx")).isSymbolicLink()).toBe(true);
+    expect((await readBook(files.read("later.xlsx"))).sheets.length).toBeGreaterThan(0);
+    symlinkSync(path.join("nowhere", "later.xlsx"), files.at("lost.xlsx"));
+    const lost = await ran("share", book, "--as", "values", "-o", files.at("lost.xlsx"), "--overwrite");
+    expect(lost).toMatchObject({ code: 1, notes: expect.stringContaining("nowhere") as string });
   });
 
   test("another file, unless told to", async () => {

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import type { BigIntStats } from "node:fs";
-import { link, lstat, realpath, rename, stat, unlink, writeFile } from "node:fs/promises";
+import { link, lstat, readlink, realpath, rename, stat, unlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { folderMissing, notWritten, outputExists, outputIsFolder, outputIsInput } from "../words/refusals";
 import { Refusal } from "../Refusal";
@@ -23,7 +23,7 @@ export async function checkTarget({ file, inputs, overwrite }: Target): Promise<
   if (there === undefined) {
     // A link that leads nowhere is a file that somebody made.
     if ((await found(lstat, file)) !== undefined && !overwrite) throw new Refusal(outputExists(file));
-    const folder = path.dirname(path.resolve(file));
+    const folder = path.dirname(await placeOf(file));
     if ((await found(stat, folder))?.isDirectory() !== true) throw new Refusal(folderMissing(folder));
     return;
   }
@@ -39,8 +39,7 @@ export async function checkTarget({ file, inputs, overwrite }: Target): Promise<
 export async function writeWhole(target: Target, content: Uint8Array | string): Promise<void> {
   await checkTarget(target);
   const { file, overwrite } = target;
-  // What a link leads to is written, and the link stays.
-  const place = (await found((one) => realpath(one), file)) ?? file;
+  const place = await placeOf(file);
   const unfinished = path.join(path.dirname(place), `.${randomBytes(6).toString("hex")}.unfinished`);
   try {
     await writeFile(unfinished, content, { flag: "wx" });
@@ -51,6 +50,14 @@ export async function writeWhole(target: Target, content: Uint8Array | string): 
     if (problem instanceof Refusal) throw problem;
     throw new Refusal(codeOf(problem) === "EEXIST" ? outputExists(file) : notWritten(file, codeOf(problem)));
   }
+}
+
+/** What a link leads to, there or not yet: that is written, and the link stays. */
+async function placeOf(file: string): Promise<string> {
+  const place = await found((one) => realpath(one), file);
+  if (place !== undefined) return place;
+  const led = await found((one) => readlink(one), file);
+  return path.resolve(path.dirname(file), led ?? path.basename(file));
 }
 
 /** A further name for the file fails where the name is taken, also where somebody took it a moment ago; renaming would write over that. */

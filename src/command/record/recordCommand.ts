@@ -15,7 +15,7 @@ import { sharedSheets } from "../share/sharedSheets";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, recordHelp } from "../words/helpWords";
 import { recordLines } from "../words/recordWords";
-import { noFormulas, recording, wantsEnding, written } from "../words/refusals";
+import { noFormulas, OVERWRITE_WITH_OUTPUT, recording, wantsEnding, written } from "../words/refusals";
 import { recordName } from "../../sharing/copyNames";
 
 interface RecordAnswer {
@@ -47,6 +47,7 @@ export const recordCommand = (terminal: Terminal): Command =>
     .action((book: string, options: RecordOptions) => record(terminal, book, options));
 
 async function record(terminal: Terminal, path: string, { output, sheet, overwrite, recalculate, keepErrors, json }: RecordOptions): Promise<void> {
+  if (output === undefined && overwrite) throw new WrongUsage(OVERWRITE_WITH_OUTPUT);
   const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
   if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(target.file, ".xlsx"));
   if (target !== undefined) await checkTarget(target);

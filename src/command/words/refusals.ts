@@ -100,6 +100,8 @@ export const inputIsFolder = (file: string): string => `${file} is a folder. Giv
 export const inputNotReadable = (file: string, why: string): string => `${file} could not be read (${why}). Look at its permissions and try again.`;
 export const outputIsInput = (file: string): string =>
   `${file} is the workbook that is read, which is never written over. Give another name after -o.`;
+export const givenTwice = (option: string): string => `${option} is given twice. Give it once.`;
+export const OVERWRITE_WITH_OUTPUT = "--overwrite goes with -o: without a file to write, nothing is written over.";
 export const outputExists = (file: string): string => `${file} is there already, so nothing was written. Give another name after -o, or --overwrite.`;
 export const outputIsFolder = (file: string): string => `${file} is a folder. Give the name of a file after -o.`;
 export const folderMissing = (folder: string): string => `There is no folder ${folder}, so nothing was written. Make it, or give another one.`;

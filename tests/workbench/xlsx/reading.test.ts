@@ -115,7 +115,7 @@ test("cells at both corners of a sheet are two cells: opened, calculated, saved 
 });
 
 test("values under merged cells are kept, counted and told, saved with the cells still merged, and a merged area as large as a sheet comes apart", async () => {
-  const rows = `<row r="1"><c r="A1"><v>25</v></c><c r="B1"><v>5</v></c></row><row r="3"><c r="A3"><v>1</v></c><c r="B4"><f>SUM(A1:B1)</f></c></row>`;
+  const rows = `<row r="1"><c r="A1"><v>25</v></c><c r="B1"><v>5</v></c></row><row r="3"><c r="A3"><v>1</v></c></row><row r="4"><c r="B4"><f>SUM(A1:B1)</f></c></row>`;
   const merged = (...refs: readonly string[]): string =>
     `<worksheet><sheetData>${rows}</sheetData><mergeCells>${refs.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells></worksheet>`;
   expect(await opened(merged("A1:C1"))).toEqual([

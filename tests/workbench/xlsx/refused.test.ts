@@ -82,6 +82,17 @@ test.each<[string, Uint8Array<ArrayBuffer>, string]>([
   ["a workbook of broken XML", packageOf({ sheets: { Kiln: "<row><c>" } }), inCells("1:42: unexpected close tag.")],
   ["a number that is none", packageOf({ sheets: { Kiln: "<row><c><v>1,5</v></c></row>" } }), inCells("1,5 is no number")],
   ["a shared text that is not there", packageOf({ sheets: { Kiln: '<row><c t="s"><v>7</v></c></row>' } }), inCells("no shared text 7")],
+  ["a row below the last", packageOf({ sheets: { Kiln: '<row r="1048577"><c><v>1</v></c></row>' } }), inCells("no sheet has a row 1048577")],
+  ["a row above the first", packageOf({ sheets: { Kiln: '<row r="-2"><c r="A-2"><v>1</v></c></row>' } }), inCells("no sheet has a row -2")],
+  ["a row that is no number", packageOf({ sheets: { Kiln: '<row r="one"><c><v>1</v></c></row>' } }), inCells("no sheet has a row one")],
+  ["a column behind the last", packageOf({ sheets: { Kiln: '<row r="1"><c r="XFE1"><v>1</v></c></row>' } }), inCells("no sheet has a cell XFE1")],
+  ["a cell of another row", packageOf({ sheets: { Kiln: '<row r="1"><c r="A2"><v>1</v></c></row>' } }), inCells("a cell of row 1 is called A2")],
+  ["a cell that names none", packageOf({ sheets: { Kiln: '<row r="1"><c r="kiln"><v>1</v></c></row>' } }), inCells("a cell of row 1 is called kiln")],
+  [
+    "two sheets of one name",
+    packageOf({ sheets: { Run: "<row><c><v>1</v></c></row>", run: "<row><c><v>1</v></c></row>" } }),
+    damagedPart("xl/workbook.xml", "two sheets are called run"),
+  ],
   ["no sheet", packageOf({ sheets: {} }), "This workbook has no sheet with cells, so nothing was changed. Choose another file."],
   [
     "very many sheets",

@@ -411,3 +411,10 @@ describe("a file of another make", () => {
     expect(await partsDiffering(capital, await file.bytes())).toEqual({ changed: ["XL/Worksheets/SHEET1.XML"], added: [], gone: [] });
   });
 });
+
+test("a file without looks gets them where other programs look for them", async () => {
+  const bare = packageOf({ sheets: { Kiln: "<row><c><v>1</v></c></row>" } });
+  const file = await WorkbookPackage.of(bare);
+  await file.addLooks([[0, { format: "0.00" }]]);
+  expect((await partsDiffering(bare, await file.bytes())).added).toEqual(["xl/styles.xml"]);
+});

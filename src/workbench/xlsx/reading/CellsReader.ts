@@ -1,7 +1,8 @@
 import type { ICellData } from "@univerjs/core";
 import { tooManyCells } from "../../../problems/fileProblems";
-import { columnOf, covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
+import { covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
+import { CellPlaces } from "../../../xlsx/parts/CellPlaces";
 import type { Attributes } from "../../../xlsx/parts/readXml";
 import { movedTo1900, valueInFile, type ValueInFile } from "../../../xlsx/parts/cellValue";
 import { arrayArea, FormulaReader, type FormulaSurroundings } from "./FormulaReader";
@@ -56,8 +57,7 @@ export class CellsReader {
   private readonly formulas: FormulaReader;
   private arrays: CellArea[] = [];
   private blankCells = 0;
-  private row = -1;
-  private column = -1;
+  private readonly places = new CellPlaces();
   private cell: OpenCell | undefined;
 
   constructor(
@@ -71,18 +71,17 @@ export class CellsReader {
     return this.cell !== undefined;
   }
 
-  /** The row's place, from 0. Rows and cells that do not say theirs come after the one before. */
+  /** The row's place, from 0. */
   rowBegins({ r }: Attributes): number {
-    this.row = r === undefined ? this.row + 1 : Number(r) - 1;
-    this.column = -1;
-    this.arrays = this.arrays.filter(({ row, rows }) => row + rows > this.row);
-    return this.row;
+    const begun = this.places.rowBegins(r);
+    this.arrays = this.arrays.filter(({ row, rows }) => row + rows > begun);
+    return begun;
   }
 
   cellBegins(attributes: Attributes): void {
-    const named = /^([A-Z]{1,3})(\d+)$/i.exec(attributes.r ?? "");
-    this.column = named?.[1] === undefined ? this.column + 1 : columnOf(named[1]);
-    this.cell = { row: named === null ? this.row : Number(named[2]) - 1, column: this.column, attributes, formula: undefined, value: "" };
+    this.places.cellBegins(attributes.r);
+    const { row, column } = this.places;
+    this.cell = { row, column, attributes, formula: undefined, value: "" };
   }
 
   open(element: string, attributes: Attributes): void {

@@ -70,6 +70,8 @@ export async function workbookPart(parts: FileParts, findings: Findings): Promis
     findings.add("noCells", name);
     return [];
   });
+  const twice = listed.find(({ name }, index) => listed.findIndex((one) => one.name.toLowerCase() === name.toLowerCase()) !== index);
+  if (twice !== undefined) throw new DamagedFile(`two sheets are called ${twice.name}`, place);
   for (const { type } of related) if (type === "vbaProject") findings.add("macro", "");
   return {
     sheets,

@@ -1,8 +1,9 @@
 import { valueInFile } from "../../parts/cellValue";
+import { CellPlaces } from "../../parts/CellPlaces";
 import { readXml } from "../../parts/readXml";
 import type { PartSource } from "../../parts/FileParts";
 import { longer, TextGatherer, type SharedText } from "../../parts/sharedTexts";
-import { cellAt, columnOf } from "../../../workbook/cellArea";
+import { cellAt } from "../../../workbook/cellArea";
 import { slideFormula } from "../../../workbook/slideFormula";
 import type { FileValue } from "./CellChange";
 
@@ -37,7 +38,7 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
   const inline = new TextGatherer();
   const groups = new Map<string, { readonly text: string; readonly row: number; readonly column: number }>();
   const path: string[] = [];
-  let [row, column] = [-1, -1];
+  const places = new CellPlaces();
   let cell:
     | {
         attributes: Readonly<Record<string, string>>;
@@ -47,6 +48,7 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
     | undefined;
 
   const formulaAt = (text: string, group: string): string => {
+    const { row, column } = places;
     const first = groups.get(group);
     if (text !== "" && first === undefined) groups.set(group, { text, row, column });
     if (text !== "" || first === undefined) return text;
@@ -55,6 +57,7 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
   const ends = ({ attributes, formula, value }: NonNullable<typeof cell>): void => {
     const { content, isError } = valueInFile(attributes.t ?? "n", value, inline.taken().text, texts);
     const { t, si = "", ref = "" } = formula?.attributes ?? {};
+    const { row, column } = places;
     const kind = formula === undefined ? "none" : t === "shared" || t === "array" || t === "dataTable" ? t : "plain";
     take({
       ...{ row, column, cell: cellAt(row, column), formulaKind: kind, spills: kind === "array" && attributes.cm !== undefined },
@@ -68,11 +71,9 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
     open: (name, attributes) => {
       path.push(name);
       if (name === "row" && path.length === 3) {
-        row = attributes.r === undefined ? row + 1 : Number(attributes.r) - 1;
-        column = -1;
+        places.rowBegins(attributes.r);
       } else if (name === "c" && path.length === 4) {
-        const letters = /^([A-Z]{1,3})\d+$/i.exec(attributes.r ?? "")?.[1];
-        column = letters === undefined ? column + 1 : columnOf(letters);
+        places.cellBegins(attributes.r);
         cell = { attributes, formula: undefined, value: "" };
       } else if (cell !== undefined && name === "f") cell.formula = { attributes, text: "" };
       else if (cell !== undefined) inline.open(name);

@@ -187,12 +187,15 @@ class Looks {
   }
 }
 
+const USUAL_STYLES = "xl/styles.xml";
+
 /** The looks of a file; one without gets those that every file has. */
 export async function openStyles(parts: EditableParts): Promise<{ part: string; styles: StylesPart }> {
   const outline = await workbookOutline(parts);
   const known = (await relationshipsOf(parts, outline.part)).find(({ type }) => type === "styles")?.target;
   if (known !== undefined && parts.has(known)) return { part: known, styles: new StylesPart(known, await parts.text(known)) };
-  const part = known ?? parts.freeName("xl/styles", ".xml");
+  // Some programs look for it nowhere else.
+  const part = known ?? (parts.has(USUAL_STYLES) ? parts.freeName("xl/styles", ".xml") : USUAL_STYLES);
   const markup = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${SPREADSHEET}">${LEAST}</styleSheet>`;
   parts.put(part, outline.isStrict ? inStrict(markup) : markup);
   if (known === undefined) await nameIn(parts, outline.part, relationshipType(outline, "styles"), part);

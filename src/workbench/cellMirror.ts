@@ -1,6 +1,6 @@
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
-import { entryPrompt } from "../workbook/grid/entryRules";
+import { entryPrompt } from "../workbook/grid/writing/entryRules";
 import type { CellAddress } from "../workbook/Workbook";
 import { whatIsWrong } from "./whatIsWrong";
 

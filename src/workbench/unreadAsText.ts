@@ -1,6 +1,6 @@
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { cellAt } from "../workbook/cellArea";
-import { typeInto } from "../workbook/grid/typeInto";
+import { typeInto } from "../workbook/grid/typing/typeInto";
 import { isUnread } from "./unreadFormula";
 
 /**

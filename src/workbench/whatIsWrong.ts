@@ -10,7 +10,7 @@ import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
 import { nameCalled } from "../sharing/plain/formula/parts";
 import { cellArea, covers } from "../workbook/cellArea";
-import { isBeyondGrid, LONGEST_FORMULA, MOST_NESTED, MOST_OPERATORS } from "../workbook/grid/nesting";
+import { isBeyondGrid, LONGEST_FORMULA, MOST_NESTED, MOST_OPERATORS } from "../workbook/grid/typing/nesting";
 import type { CellAddress, CellReading } from "../workbook/Workbook";
 import { isUnread, whyUnread } from "./unreadFormula";
 

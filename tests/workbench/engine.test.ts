@@ -1,4 +1,4 @@
-import { GridError, type GridValue, type HostFunction } from "../../src/workbook/grid/HostFunction";
+import { GridError, type GridValue, type HostFunction } from "../../src/workbook/grid/calling/HostFunction";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "./headlessWorkbook";
 
 jest.setTimeout(30_000);

@@ -5,9 +5,9 @@ import { CustomFunctionsHost } from "../../src/workbench/functionsHost/CustomFun
 import type { FunctionsMetadata } from "../../src/workbench/functionsHost/FunctionsMetadata";
 import type { GridEngine } from "../../src/workbook/grid/GridEngine";
 import { GridWorkbook } from "../../src/workbook/grid/GridWorkbook";
-import type { HostFunction } from "../../src/workbook/grid/HostFunction";
+import type { HostFunction } from "../../src/workbook/grid/calling/HostFunction";
 import { openGrid } from "../../src/workbook/grid/openGrid";
-import { typeInto } from "../../src/workbook/grid/typeInto";
+import { typeInto } from "../../src/workbook/grid/typing/typeInto";
 import type { CellContent } from "../../src/workbook/Workbook";
 
 export interface HeadlessWorkbook {

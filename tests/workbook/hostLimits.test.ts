@@ -9,7 +9,7 @@ import { demoRun } from "../../src/workbench/demo/orchardRun";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { CELLS_A_REQUEST, QUESTIONS_A_REQUEST } from "../../src/workbook/excel/inRequests";
 import { LONGEST_SHEET_NAME } from "../../src/workbook/freeSheetName";
-import { pointsOf, ROW_HEIGHT, rowPixelsOf } from "../../src/workbook/grid/worksheetData";
+import { pointsOf, ROW_HEIGHT, rowPixelsOf } from "../../src/workbook/grid/writing/worksheetData";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
 
 const ROWS = 1_048_576;

@@ -9,7 +9,7 @@ import { showsDate } from "../../workbench/xlsx/reading/numberFormats";
 import { readWorkbook } from "../../workbench/xlsx/readWorkbook";
 import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { replaceSheets } from "../../workbook/grid/GridSheet";
+import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import { GridWorkbook } from "../../workbook/grid/GridWorkbook";
 import { openGrid } from "../../workbook/grid/openGrid";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";

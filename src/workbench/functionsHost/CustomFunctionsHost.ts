@@ -1,5 +1,5 @@
 import { functionNotLoaded } from "../../problems/inputProblems";
-import type { GridValue, HostFunction } from "../../workbook/grid/HostFunction";
+import type { GridValue, HostFunction } from "../../workbook/grid/calling/HostFunction";
 import { boundFunction, type Implementation } from "./boundFunction";
 import type { FunctionsMetadata } from "./FunctionsMetadata";
 import { HostErrorCode, HostFunctionError } from "./HostFunctionError";

@@ -1,6 +1,6 @@
 import type { InputProblem } from "../../problems/InputProblem";
 import { argumentLeftOut, notOneCell, tooManyArguments } from "../../problems/inputProblems";
-import { GridError, type GridValue, type HostFunction } from "../../workbook/grid/HostFunction";
+import { GridError, type GridValue, type HostFunction } from "../../workbook/grid/calling/HostFunction";
 import type { FunctionMetadata, ParameterMetadata } from "./FunctionsMetadata";
 import { HostErrorCode, HostFunctionError } from "./HostFunctionError";
 

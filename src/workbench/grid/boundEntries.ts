@@ -10,7 +10,7 @@ import {
   SetCellEditVisibleOperation,
 } from "@univerjs/preset-sheets-core";
 import { nothingPasted } from "../../problems/entryProblems";
-import { whyNotTyped } from "../../workbook/grid/entryBounds";
+import { whyNotTyped } from "../../workbook/grid/typing/entryBounds";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 
 /** What the engine's commands that put text into its editor are told. */

@@ -1,5 +1,5 @@
-import type { GridName } from "../../workbook/grid/definedNames";
-import type { GridSheet } from "../../workbook/grid/GridSheet";
+import type { GridName } from "../../workbook/grid/writing/definedNames";
+import type { GridSheet } from "../../workbook/grid/writing/GridSheet";
 
 /** The sheets of one window that were not saved as a file. */
 export interface KeptCopy {

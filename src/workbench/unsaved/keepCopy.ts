@@ -1,8 +1,8 @@
 import { CommandType } from "@univerjs/core";
 import { copyKept, copyNotKept, nothingKeptHere } from "../../problems/fileProblems";
-import { namesIn } from "../../workbook/grid/definedNames";
+import { namesIn } from "../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { heldSheets } from "../../workbook/grid/heldSheets";
+import { heldSheets } from "../../workbook/grid/reading/heldSheets";
 import { typedContent } from "../typedContent";
 import type { KeptCopies } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";

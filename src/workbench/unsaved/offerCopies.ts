@@ -1,6 +1,6 @@
 import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { replaceSheets } from "../../workbook/grid/GridSheet";
+import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import type { Bar } from "../bar";
 import { focusCells } from "../grid/cellEditing";
 import type { CopyKeeper } from "./keepCopy";

@@ -2,7 +2,7 @@ import { answersDiffer, dayOrChance } from "../../problems/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { readValue } from "../../workbook/grid/readCell";
+import { readValue } from "../../workbook/grid/reading/readCell";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
 import type { AnswerInFile } from "./reading/CellsReader";
 import type { ReadSheet } from "./reading/sheetsPart";

@@ -1,6 +1,6 @@
 import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapStrategy, type IBorderData, type IStyleData } from "@univerjs/core";
 import type { Border, Borders, Style } from "exceljs";
-import { INDENT } from "../../workbook/grid/worksheetData";
+import { INDENT } from "../../workbook/grid/writing/worksheetData";
 import { USUAL_FONT } from "../../xlsx/planned/plannedStyle";
 
 const SIDES = [

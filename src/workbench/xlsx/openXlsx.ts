@@ -1,5 +1,5 @@
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { replaceSheets } from "../../workbook/grid/GridSheet";
+import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import { looksNotKept } from "../../problems/packageProblems";
 import { answersInFile, UNKNOWN_FUNCTION } from "./answersInFile";
 import { placeOf } from "./inPlace/heldCells";

@@ -1,6 +1,6 @@
 import { isSignedFile } from "../../problems/signatureWords";
 import { datesMoved, noSheetsInFile, notAWorkbookFile, otherFile, readingFailed, tooManySheets, tooMuchInFile } from "../../problems/fileProblems";
-import type { GridName } from "../../workbook/grid/definedNames";
+import type { GridName } from "../../workbook/grid/writing/definedNames";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import { typedFormula } from "../../xlsx/formulas/storedFormula";
 import { fileKind } from "./fileKind";

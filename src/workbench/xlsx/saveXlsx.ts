@@ -2,10 +2,10 @@ import { BooleanNumber, type ICellData, type IStyleData, type IWorkbookData, typ
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { namesIn } from "../../workbook/grid/definedNames";
-import { readCell, spillsOver } from "../../workbook/grid/readCell";
-import { usedCells } from "../../workbook/grid/usedArea";
-import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/worksheetData";
+import { namesIn } from "../../workbook/grid/writing/definedNames";
+import { readCell, spillsOver } from "../../workbook/grid/reading/readCell";
+import { usedCells } from "../../workbook/grid/reading/usedArea";
+import { pointsOf, ROW_HEIGHT } from "../../workbook/grid/writing/worksheetData";
 import { charactersOf } from "../../workbook/columnPixels";
 import { rangeOf } from "../../workbook/cellArea";
 import type { CellReading } from "../../workbook/Workbook";

@@ -3,7 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import type { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { MovedReferences } from "./engine/moveReferences";
-import type { ErrorMessages } from "./ErrorMessages";
+import type { ErrorMessages } from "./calling/ErrorMessages";
 
 /** The grid's engine with one workbook open in it. */
 export interface GridEngine {

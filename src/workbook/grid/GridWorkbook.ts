@@ -34,14 +34,14 @@ import {
   type WantedCells,
   type Workbook,
 } from "../Workbook";
-import { cellData } from "./cellData";
+import { cellData } from "./writing/cellData";
 import type { GridEngine } from "./GridEngine";
-import { growGridSheet } from "./growGridSheet";
-import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
-import { addGridSheet, copyGridSheet, sheetNames } from "./makeSheets";
-import { readCell, spillsOver } from "./readCell";
+import { growGridSheet } from "./writing/growGridSheet";
+import { calculationOf, lookAtCell, readInputCells } from "./reading/lookAtCell";
+import { addGridSheet, copyGridSheet, sheetNames } from "./writing/makeSheets";
+import { readCell, spillsOver } from "./reading/readCell";
 import { selectionWatch } from "./selectionWatch";
-import { usedArea } from "./usedArea";
+import { usedArea } from "./reading/usedArea";
 
 /** Reading takes a second or two for so many cells, filled or not. */
 const MOST_CELLS_READ = 500_000;

@@ -3,7 +3,7 @@ import { plainSheets, type PlainSheets } from "../../../src/sharing/plain/plainS
 import type { PlainOptions, TablePlace } from "../../../src/sharing/plain/reading/Surroundings";
 import { areaNamed } from "../../../src/workbook/areaNamed";
 import { cellAt } from "../../../src/workbook/cellArea";
-import { replaceNames } from "../../../src/workbook/grid/definedNames";
+import { replaceNames } from "../../../src/workbook/grid/writing/definedNames";
 import type { CellContent, CellReading } from "../../../src/workbook/Workbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 

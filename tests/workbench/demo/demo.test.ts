@@ -1,6 +1,6 @@
 import { demo as openedOn } from "../../../src/workbench/demo/demo";
 import { demoRun } from "../../../src/workbench/demo/orchardRun";
-import { gridSheet, replaceSheets } from "../../../src/workbook/grid/GridSheet";
+import { gridSheet, replaceSheets } from "../../../src/workbook/grid/writing/GridSheet";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { leavesArgumentOut } from "../../leavesArgumentOut";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";

@@ -2,7 +2,7 @@ import { explainCell } from "../../../src/explanation/explainCell";
 import { CustomFunctionsHost, type BlankAs, type ErrorAs } from "../../../src/workbench/functionsHost/CustomFunctionsHost";
 import type { FunctionsMetadata, ParameterMetadata } from "../../../src/workbench/functionsHost/FunctionsMetadata";
 import { HostFunctionError } from "../../../src/workbench/functionsHost/HostFunctionError";
-import { GridError, type GridValue } from "../../../src/workbook/grid/HostFunction";
+import { GridError, type GridValue } from "../../../src/workbook/grid/calling/HostFunction";
 import { openHeadlessWorkbook, FIRST_SHEET } from "../headlessWorkbook";
 
 jest.setTimeout(30_000);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { Workbook as FileWorkbook } from "exceljs";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
-import { gridSheet, insertGridSheet } from "../../../src/workbook/grid/GridSheet";
+import { gridSheet, insertGridSheet } from "../../../src/workbook/grid/writing/GridSheet";
 import type { OpenedFile, SavedInPlace } from "../../../src/workbench/xlsx/inPlace/OpenedFile";
 import { openFile, openXlsx } from "../../../src/workbench/xlsx/openXlsx";
 import { partsDiffering, partsIn, textOf, withoutCells } from "../../xlsx/package/partsIn";

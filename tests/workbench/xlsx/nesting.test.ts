@@ -1,7 +1,7 @@
 import { formulaTooNested } from "../../../src/problems/fileProblems";
 import { Findings } from "../../../src/workbench/xlsx/reading/Findings";
 import { FormulaReader } from "../../../src/workbench/xlsx/reading/FormulaReader";
-import { isTooNested } from "../../../src/workbook/grid/nesting";
+import { isTooNested } from "../../../src/workbook/grid/typing/nesting";
 import { engineKnows } from "../../../src/workbench/xlsx/reading/notCalculated";
 
 test.each([

@@ -1,9 +1,9 @@
 // Files written by hand, each for one thing that programs write in more than one way.
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
 import { saveXlsx } from "../../../src/workbench/xlsx/saveXlsx";
-import { namesIn } from "../../../src/workbook/grid/definedNames";
-import { replaceSheets } from "../../../src/workbook/grid/GridSheet";
-import { heldSheets } from "../../../src/workbook/grid/heldSheets";
+import { namesIn } from "../../../src/workbook/grid/writing/definedNames";
+import { replaceSheets } from "../../../src/workbook/grid/writing/GridSheet";
+import { heldSheets } from "../../../src/workbook/grid/reading/heldSheets";
 import type { CellReading } from "../../../src/workbook/Workbook";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 import { packageOf, zipOf } from "./packageOf";

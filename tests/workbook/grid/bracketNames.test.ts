@@ -1,4 +1,4 @@
-import { replaceNames } from "../../../src/workbook/grid/definedNames";
+import { replaceNames } from "../../../src/workbook/grid/writing/definedNames";
 import { FIRST_SHEET, openHeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
 test("a name for a formula is calculated as a whole, and shown as it was given", async () => {

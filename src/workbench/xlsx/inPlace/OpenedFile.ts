@@ -1,8 +1,8 @@
 import { namesChanged, rowsMoved, sheetChanged } from "../../../problems/packageProblems";
 import { charactersOf } from "../../../workbook/columnPixels";
-import { namesIn } from "../../../workbook/grid/definedNames";
+import { namesIn } from "../../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
-import { pointsOf } from "../../../workbook/grid/worksheetData";
+import { pointsOf } from "../../../workbook/grid/writing/worksheetData";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { namesForSeveral } from "../../../xlsx/formulas/worksOnRanges";
 import { addCharts } from "../../../xlsx/charts/addCharts";

@@ -1,7 +1,7 @@
 import { BooleanNumber, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
-import { ROW_HEIGHT } from "../../../workbook/grid/worksheetData";
+import { ROW_HEIGHT } from "../../../workbook/grid/writing/worksheetData";
 import { heldCells, type HeldCells } from "./heldCells";
 
 /** A sheet of the grid at one moment, as far as a file keeps it. */

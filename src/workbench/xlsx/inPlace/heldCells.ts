@@ -2,8 +2,8 @@ import type { ICellData, IRange, IStyleData, IWorkbookData } from "@univerjs/cor
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { COLUMNS_OF_A_SHEET, rangeOf } from "../../../workbook/cellArea";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
-import { isEmpty, readValue } from "../../../workbook/grid/readCell";
-import { usedCells } from "../../../workbook/grid/usedArea";
+import { isEmpty, readValue } from "../../../workbook/grid/reading/readCell";
+import { usedCells } from "../../../workbook/grid/reading/usedArea";
 import type { FileValue } from "../../../xlsx/package/cells/CellChange";
 
 /** A cell of the grid as far as a file keeps it. */

@@ -7,9 +7,9 @@ import { cellAt, cellsOfArea, covers, type CellArea } from "../../../workbook/ce
 import { areaNamed } from "../../../workbook/areaNamed";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
 import { GridWorkbook } from "../../../workbook/grid/GridWorkbook";
-import { namesIn } from "../../../workbook/grid/definedNames";
-import { readValue } from "../../../workbook/grid/readCell";
-import { usedCells } from "../../../workbook/grid/usedArea";
+import { namesIn } from "../../../workbook/grid/writing/definedNames";
+import { readValue } from "../../../workbook/grid/reading/readCell";
+import { usedCells } from "../../../workbook/grid/reading/usedArea";
 import type { CellReading } from "../../../workbook/Workbook";
 import { typedContent } from "../../typedContent";
 import { isSame } from "../answersInFile";

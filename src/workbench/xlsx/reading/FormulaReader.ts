@@ -7,7 +7,7 @@ import type { Attributes } from "../../../xlsx/parts/readXml";
 import { typedFormula } from "../../../xlsx/formulas/storedFormula";
 import type { Findings } from "./Findings";
 import type { Table } from "../../../xlsx/parts/tablePart";
-import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "../../../workbook/grid/nesting";
+import { isTooNested, MOST_NESTED, MOST_OPERATORS } from "../../../workbook/grid/typing/nesting";
 import { isNotCalculated, type EngineKnows } from "./notCalculated";
 import { withoutTables, type Place } from "./tableParts";
 

@@ -1,7 +1,7 @@
 import { BooleanNumber, type IRange, type IWorksheetData } from "@univerjs/core";
 import { cellArea } from "../../../workbook/cellArea";
 import { pixelsOf } from "../../../workbook/columnPixels";
-import { ROW_HEIGHT, rowPixelsOf } from "../../../workbook/grid/worksheetData";
+import { ROW_HEIGHT, rowPixelsOf } from "../../../workbook/grid/writing/worksheetData";
 import { isOn, type Attributes } from "../../../xlsx/parts/readXml";
 import type { Findings } from "./Findings";
 

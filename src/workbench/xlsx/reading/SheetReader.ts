@@ -1,6 +1,6 @@
 import { generateRandomId } from "@univerjs/core";
 import { COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
-import type { GridSheet } from "../../../workbook/grid/GridSheet";
+import type { GridSheet } from "../../../workbook/grid/writing/GridSheet";
 import { isOn, type Attributes, type XmlReader } from "../../../xlsx/parts/readXml";
 import { CellsReader, type AnswerInFile, type KeptFormula, type SheetSurroundings } from "./CellsReader";
 import { EntryRulesReader } from "./entryRules";

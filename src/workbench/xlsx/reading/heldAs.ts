@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
-import { cellData } from "../../../workbook/grid/cellData";
+import { cellData } from "../../../workbook/grid/writing/cellData";
 import type { ValueInFile } from "../../../xlsx/parts/cellValue";
 
 /** An error is held as a plain text: the engine takes one for the error, and text that only looks like one is marked by cellData. */

@@ -1,7 +1,7 @@
 import { coveredValues } from "../../../problems/fileProblems";
 import { cellAt } from "../../../workbook/cellArea";
-import type { GridSheet } from "../../../workbook/grid/GridSheet";
-import { isEmpty } from "../../../workbook/grid/readCell";
+import type { GridSheet } from "../../../workbook/grid/writing/GridSheet";
+import { isEmpty } from "../../../workbook/grid/reading/readCell";
 import type { FileParts } from "../../../xlsx/parts/FileParts";
 import { readXml } from "../../../xlsx/parts/readXml";
 import { relationshipsOf, type Relationship } from "../../../xlsx/parts/relationships";

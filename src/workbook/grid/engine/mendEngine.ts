@@ -13,7 +13,7 @@ import {
   type ArrayValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
-import { isBeyondGrid } from "../nesting";
+import { isBeyondGrid } from "../typing/nesting";
 
 /**
  * Mends a defect of engine 0.25.1: while it calculates it keeps, column by column, what each cell is found to hold, for comparisons to

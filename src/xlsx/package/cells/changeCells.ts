@@ -1,18 +1,14 @@
-import { cellChangedTwice, cellOfArray, cellOfDataTable, cellsOutOfOrder } from "../../../problems/packageProblems";
-import { notACellRange } from "../../../problems/workbookProblems";
-import { areaNamed } from "../../../workbook/areaNamed";
-import { cellArea, cellAt, columnOf, rangeOf, type CellArea } from "../../../workbook/cellArea";
+import { cellsOutOfOrder } from "../../../problems/packageProblems";
+import { cellAt, columnOf } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
-import type { CellChange, NewContent } from "./CellChange";
-import { changedCell, newCell } from "./cellMarkup";
 import { append, attributeOf, readMarkup, withAttributes, withoutEnd, type Tag } from "../parts/markup";
 import type { Edit } from "../parts/partText";
+import type { CellChange } from "./CellChange";
+import { changedCell, newCell } from "./cellMarkup";
+import { FilledAreas } from "./FilledAreas";
 import { areaFilled, SharedFormulas } from "./SharedFormulas";
-
-interface Wanted extends CellChange {
-  readonly row: number;
-  readonly column: number;
-}
+import { grown, spanFor } from "./statedExtent";
+import { inOrder, isBlank, keepsFormula, type WantedCell } from "./WantedCell";
 
 export interface ChangedSheet {
   readonly edits: readonly Edit[];
@@ -30,7 +26,7 @@ interface Around {
 interface OpenRow {
   readonly tag: Tag;
   /** What is still to be put into it, by column. */
-  readonly left: Wanted[];
+  readonly left: WantedCell[];
   /** How far it has to say that it reaches, where it says too little. */
   readonly span: string | undefined;
 }
@@ -41,7 +37,7 @@ interface OpenCell {
   readonly row: number;
   readonly column: number;
   readonly tag: Tag;
-  readonly wanted: Wanted | undefined;
+  readonly wanted: WantedCell | undefined;
   formula: { readonly tag: Tag; end: number; text: string } | undefined;
   value: { readonly start: number; end: number } | undefined;
   readonly further: Places;
@@ -59,27 +55,10 @@ export function changeCells(part: string, text: string, changes: readonly CellCh
   return change.done();
 }
 
-const keepsFormula = ({ kind }: NewContent): boolean => kind === "recalculated" || kind === "kept";
-
-const isBlank = (content: NewContent): boolean => content.kind === "kept" || (content.kind !== "formula" && content.value === null);
-
-/** By row, then by column. */
-function inOrder(changes: readonly CellChange[], sheet: string): Wanted[] {
-  const wanted = changes.map((change): Wanted => {
-    const { row, column, rows, columns } = areaNamed(change.cell);
-    if (rows * columns > 1) throw new WorkbookProblem(notACellRange(change.cell));
-    return { ...change, row, column };
-  });
-  wanted.sort((one, other) => one.row - other.row || one.column - other.column);
-  const twice = wanted.find(({ row, column }, index) => wanted[index + 1]?.row === row && wanted[index + 1]?.column === column);
-  if (twice !== undefined) throw new WorkbookProblem(cellChangedTwice(sheet, twice.cell));
-  return wanted;
-}
-
 class SheetChange {
   private readonly edits: Edit[] = [];
   private readonly shared: SharedFormulas;
-  private readonly areas: { readonly isTable: boolean; readonly ref: string; readonly area: CellArea }[] = [];
+  private readonly areas = new FilledAreas();
   private readonly path: string[] = [];
   private prefix = "";
   private sheetData: Tag | undefined;
@@ -93,7 +72,7 @@ class SheetChange {
 
   constructor(
     private readonly source: string,
-    private readonly wanted: readonly Wanted[],
+    private readonly wanted: readonly WantedCell[],
     private readonly around: Around,
   ) {
     this.shared = new SharedFormulas(around.names);
@@ -128,7 +107,7 @@ class SheetChange {
   };
 
   done(): ChangedSheet {
-    this.refuseParts();
+    this.areas.refuseParts(this.around.sheet, this.wanted);
     const dimension = this.dimension === undefined ? [] : grown(this.source, this.dimension, this.wanted);
     return { edits: [...this.edits, ...this.shared.edits(this.source), ...dimension], hasOtherFormulas: this.hasOtherFormulas };
   }
@@ -181,7 +160,7 @@ class SheetChange {
   }
 
   /** A cell that does not stand in the part; nothing for a blank one without a look. */
-  private put({ cell, content, look }: Wanted): string {
+  private put({ cell, content, look }: WantedCell): string {
     this.hasOtherFormulas ||= content.kind === "formula";
     if (isBlank(content) && look === undefined) return "";
     return newCell({ prefix: this.prefix, cell: cell.replaceAll("$", ""), content, look, spillMark: this.around.spillMark });
@@ -203,7 +182,7 @@ class SheetChange {
       if (attributeOf(formula.tag, "t") === "shared") this.shared.add({ row, column, ...formula, isKept: keeps });
       const filled = areaFilled(formula.tag);
       const endsTable = wanted?.content.kind === "value" && wanted.content.endsTable === true;
-      if (filled !== undefined && (filled.isTable ? !endsTable : keeps)) this.areas.push(filled);
+      if (filled !== undefined && (filled.isTable ? !endsTable : keeps)) this.areas.add(filled);
     }
     if (wanted === undefined) return;
     this.hasOtherFormulas ||= wanted.content.kind === "formula" || (!keeps && formula !== undefined);
@@ -223,26 +202,6 @@ class SheetChange {
     if (!tag.isEmpty) this.edits.push(open, { from: closeStart, to: closeStart, text: cells });
     else this.edits.push({ ...open, text: `${withoutEnd(open.text)}>${cells}</${tag.prefix}row>` });
   }
-
-  /** A cell in an array formula or a what-if table that stays cannot have a content of its own. */
-  private refuseParts(): void {
-    if (this.areas.length === 0) return;
-    const byRow = new Map<number, Wanted[]>();
-    for (const one of this.wanted) {
-      if (keepsFormula(one.content)) continue;
-      const inRow = byRow.get(one.row);
-      if (inRow === undefined) byRow.set(one.row, [one]);
-      else inRow.push(one);
-    }
-    for (const { isTable, ref, area } of this.areas) {
-      for (let row = area.row; row < area.row + area.rows; row++) {
-        const inArea = byRow.get(row)?.find(({ column }) => column >= area.column && column < area.column + area.columns);
-        if (inArea === undefined) continue;
-        const sentence = isTable ? cellOfDataTable : cellOfArray;
-        throw new WorkbookProblem(sentence(this.around.sheet, inArea.cell, ref));
-      }
-    }
-  }
 }
 
 function partOfCellEnds(cell: OpenCell, end: number): void {
@@ -250,30 +209,4 @@ function partOfCellEnds(cell: OpenCell, end: number): void {
   else if (cell.within === "value" && cell.value !== undefined) cell.value.end = end;
   else if (cell.within === "further") (cell.further.at(-1) ?? { end }).end = end;
   cell.within = "";
-}
-
-const SPAN = /^(\d+):(\d+)$/;
-
-/** The row's own word of how far it reaches (ECMA-376 Part 1, 18.3.1.73), where it does not hold for what is put into it. */
-function spanFor({ attributes: { spans = "" } }: Tag, cells: readonly Wanted[]): string | undefined {
-  const said = spans.split(/\s+/).flatMap((span): [number, number][] => {
-    const [, from, to] = SPAN.exec(span) ?? [];
-    return from === undefined ? [] : [[Number(from), Number(to)]];
-  });
-  const columns = cells.map(({ column }) => column + 1);
-  if (said.length === 0 || columns.every((column) => said.some(([from, to]) => column >= from && column <= to))) return undefined;
-  const [first = 1, last = 1] = [columns[0], columns.at(-1)];
-  return `${said.reduce((so, [from]) => Math.min(so, from), first)}:${said.reduce((so, [, to]) => Math.max(so, to), last)}`;
-}
-
-/** The sheet's own word of its extent, where cells are put outside of it. */
-function grown(text: string, tag: Tag, wanted: readonly Wanted[]): Edit[] {
-  const said = cellArea(tag.attributes.ref ?? "");
-  const put = wanted.filter(({ content }) => !isBlank(content));
-  if (said === undefined || put.length === 0) return [];
-  let [top, left, bottom, right] = [said.row, said.column, said.row + said.rows - 1, said.column + said.columns - 1];
-  for (const { row, column } of put)
-    [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
-  const area = { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
-  return area.rows === said.rows && area.columns === said.columns ? [] : [withAttributes(text, tag, { ref: rangeOf(area) })];
 }

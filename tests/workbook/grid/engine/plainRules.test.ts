@@ -1,6 +1,6 @@
 import { DataValidationStatus } from "@univerjs/core";
 import { IOtherFormulaManagerService } from "@univerjs/engine-formula";
-import { removeRule } from "../../../../src/workbook/grid/entryRules";
+import { removeRule } from "../../../../src/workbook/grid/writing/entryRules";
 import type { EntryRule } from "../../../../src/workbook/SheetPlan";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 

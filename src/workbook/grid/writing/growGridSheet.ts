@@ -8,14 +8,14 @@ import {
 } from "@univerjs/core";
 import { SetRangeValuesMutation, SetSelectionsOperation, SetStyleCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { areaNamed } from "../areaNamed";
-import { cellAt } from "../cellArea";
-import { areasPutIn, cellAfter, rowAfter, type SheetGrowth } from "../SheetGrowth";
-import { asOneStep } from "./engine/asOneStep";
-import type { PlannedCell, SheetPlan } from "../SheetPlan";
+import { areaNamed } from "../../areaNamed";
+import { cellAt } from "../../cellArea";
+import { areasPutIn, cellAfter, rowAfter, type SheetGrowth } from "../../SheetGrowth";
+import { asOneStep } from "../engine/asOneStep";
+import type { PlannedCell, SheetPlan } from "../../SheetPlan";
 import { cellData } from "./cellData";
 import { addRule, dataValidation, removeRule } from "./entryRules";
-import type { GridEngine } from "./GridEngine";
+import type { GridEngine } from "../GridEngine";
 import { gridStyle, rowPixelsOf } from "./worksheetData";
 
 const SET_VALUES = "sheet.command.set-range-values";

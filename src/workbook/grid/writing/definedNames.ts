@@ -1,6 +1,6 @@
 import { generateRandomId } from "@univerjs/core";
 import { IDefinedNamesService, RemoveDefinedNameMutation, SetDefinedNameMutation, type IDefinedNamesServiceParam } from "@univerjs/engine-formula";
-import type { GridEngine } from "./GridEngine";
+import type { GridEngine } from "../GridEngine";
 
 /** A name for cells, a value or a formula. */
 export interface GridName {

@@ -1,5 +1,5 @@
-import { nothingPasted } from "../../../src/problems/entryProblems";
-import { whyNotTyped } from "../../../src/workbook/grid/entryBounds";
+import { nothingPasted } from "../../../../src/problems/entryProblems";
+import { whyNotTyped } from "../../../../src/workbook/grid/typing/entryBounds";
 
 const ones = (count: number, between: string): string => Array.from({ length: count }, () => "1").join(between);
 const nested = (levels: number): string => `=${"SUM(".repeat(levels)}1${")".repeat(levels)}`;

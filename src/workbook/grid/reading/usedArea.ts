@@ -1,6 +1,6 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { covers, type CellArea } from "../cellArea";
-import type { GridEngine } from "./GridEngine";
+import { covers, type CellArea } from "../../cellArea";
+import type { GridEngine } from "../GridEngine";
 import { isEmpty } from "./readCell";
 
 /** Every cell that holds anything, spilled cells included, in no order. Two cells at the corners of a sheet are two, not all between them. */

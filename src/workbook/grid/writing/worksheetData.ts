@@ -10,10 +10,10 @@ import {
   type IStyleData,
   type IWorksheetData,
 } from "@univerjs/core";
-import { areaNamed } from "../areaNamed";
-import { pixelsOf, POINTS_PER_PIXEL } from "../columnPixels";
-import type { PlannedCell, SheetPlan } from "../SheetPlan";
-import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle, type Side } from "../sheetStyles";
+import { areaNamed } from "../../areaNamed";
+import { pixelsOf, POINTS_PER_PIXEL } from "../../columnPixels";
+import type { PlannedCell, SheetPlan } from "../../SheetPlan";
+import { HEAVY_LINE, SIDES, sheetStyles, type SheetStyle, type Side } from "../../sheetStyles";
 import { cellData } from "./cellData";
 
 /** Room to go on working below and beside what is planned. */

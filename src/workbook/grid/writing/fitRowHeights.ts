@@ -1,8 +1,8 @@
 import { BooleanNumber, WrapStrategy, type IStyleData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { wrappedLines } from "../wrappedLines";
-import type { GridEngine } from "./GridEngine";
-import { readCell } from "./readCell";
+import { wrappedLines } from "../../wrappedLines";
+import type { GridEngine } from "../GridEngine";
+import { readCell } from "../reading/readCell";
 import { ROW_HEIGHT } from "./worksheetData";
 
 // Wide estimates for the grid's own font size, 11 points, measured with a wide font; a narrower font leaves some room.

@@ -1,8 +1,8 @@
 import { CellValueType } from "@univerjs/core";
-import { cellArea } from "../cellArea";
-import type { CellAddress, CellContent } from "../Workbook";
-import type { GridEngine } from "./GridEngine";
-import { cellData } from "./cellData";
+import { cellArea } from "../../cellArea";
+import type { CellAddress, CellContent } from "../../Workbook";
+import type { GridEngine } from "../GridEngine";
+import { cellData } from "../writing/cellData";
 
 const KEEPS_TEXT = "'";
 

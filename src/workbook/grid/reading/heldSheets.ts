@@ -1,6 +1,6 @@
 import { generateRandomId, type ICellData, type IWorkbookData } from "@univerjs/core";
-import type { GridEngine } from "./GridEngine";
-import type { GridSheet } from "./GridSheet";
+import type { GridEngine } from "../GridEngine";
+import type { GridSheet } from "../writing/GridSheet";
 
 /** Every open sheet as it would be put into a workbook again, in plain data that can be stored. */
 export function heldSheets({ book }: GridEngine): GridSheet[] {

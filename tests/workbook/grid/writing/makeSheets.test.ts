@@ -1,6 +1,6 @@
-import { nameJustTaken } from "../../../src/problems/workbookProblems";
-import type { SheetPlan } from "../../../src/workbook/SheetPlan";
-import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
+import { nameJustTaken } from "../../../../src/problems/workbookProblems";
+import type { SheetPlan } from "../../../../src/workbook/SheetPlan";
+import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 
 jest.setTimeout(30_000);
 

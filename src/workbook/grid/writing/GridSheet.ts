@@ -1,9 +1,9 @@
 import { generateRandomId, type IDataValidationRule, type IWorksheetData } from "@univerjs/core";
 import { RemoveSheetMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import type { SheetPlan } from "../SheetPlan";
+import type { SheetPlan } from "../../SheetPlan";
 import { namesIn, replaceNames, type GridName } from "./definedNames";
-import type { GridEngine } from "./GridEngine";
+import type { GridEngine } from "../GridEngine";
 import { addRule, dataValidation } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import { worksheetData } from "./worksheetData";

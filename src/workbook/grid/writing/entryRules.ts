@@ -6,11 +6,11 @@ import {
   type IDataValidationRule,
 } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { areaNamed } from "../areaNamed";
-import { cellArea } from "../cellArea";
-import type { EntryRule } from "../SheetPlan";
-import type { CellAddress } from "../Workbook";
-import type { GridEngine } from "./GridEngine";
+import { areaNamed } from "../../areaNamed";
+import { cellArea } from "../../cellArea";
+import type { EntryRule } from "../../SheetPlan";
+import type { CellAddress } from "../../Workbook";
+import type { GridEngine } from "../GridEngine";
 
 /** An entry rule in the engine's own terms. The engine keeps the prompt but does not show it; the page does. */
 export function dataValidation(rule: EntryRule, uid: string): IDataValidationRule {

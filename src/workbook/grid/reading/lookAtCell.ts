@@ -1,8 +1,8 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { areaNamed } from "../areaNamed";
-import { isWholeColumns, isWholeRows, wholeLines, type CellArea } from "../cellArea";
-import type { Calculation, CellLook, InputCell } from "../Workbook";
-import type { GridEngine } from "./GridEngine";
+import { areaNamed } from "../../areaNamed";
+import { isWholeColumns, isWholeRows, wholeLines, type CellArea } from "../../cellArea";
+import type { Calculation, CellLook, InputCell } from "../../Workbook";
+import type { GridEngine } from "../GridEngine";
 import { readCell, spillOver, spillsOver } from "./readCell";
 import { usedArea } from "./usedArea";
 

@@ -10,7 +10,7 @@ import {
   type BaseValueObject,
   type ErrorType,
 } from "@univerjs/engine-formula";
-import { cellAt } from "../cellArea";
+import { cellAt } from "../../cellArea";
 import type { ErrorMessages } from "./ErrorMessages";
 import { GridError, type GridValue, type HostFunction } from "./HostFunction";
 

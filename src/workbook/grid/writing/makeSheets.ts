@@ -1,17 +1,17 @@
 import type { ICellData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { nameJustTaken } from "../../problems/workbookProblems";
-import { areaNamed, areaToFill } from "../areaNamed";
-import { checkSheetPlan } from "../checkSheetPlan";
-import { freeSheetName, unfinishedCopyName } from "../freeSheetName";
-import type { SheetPlan } from "../SheetPlan";
-import { FIXED_FILL, sheetStyles } from "../sheetStyles";
-import type { CellArea } from "../cellArea";
-import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenArea } from "../Workbook";
+import { nameJustTaken } from "../../../problems/workbookProblems";
+import { areaNamed, areaToFill } from "../../areaNamed";
+import { checkSheetPlan } from "../../checkSheetPlan";
+import { freeSheetName, unfinishedCopyName } from "../../freeSheetName";
+import type { SheetPlan } from "../../SheetPlan";
+import { FIXED_FILL, sheetStyles } from "../../sheetStyles";
+import type { CellArea } from "../../cellArea";
+import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenArea } from "../../Workbook";
 import { cellData } from "./cellData";
 import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
-import type { GridEngine } from "./GridEngine";
+import type { GridEngine } from "../GridEngine";
 import { gridSheet, insertGridSheet } from "./GridSheet";
 
 export const sheetNames = ({ book }: GridEngine): string[] => book.getSheets().map((sheet) => sheet.getSheetName());

@@ -1,5 +1,5 @@
 import { BooleanNumber, CellValueType, type ICellData } from "@univerjs/core";
-import type { CellContent } from "../Workbook";
+import type { CellContent } from "../../Workbook";
 
 const LOOKS_LIKE_SOMETHING_ELSE = /^\s*[=+\-@#]|^\s*[\d.]|^\s*(true|false)\s*$/i;
 

@@ -1,8 +1,8 @@
 import { CellValueType, numfmt, type ICellData, type IRange } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { cellAt, covers, rangeOf, type CellArea } from "../cellArea";
-import type { CellContent, CellReading } from "../Workbook";
-import type { GridEngine } from "./GridEngine";
+import { cellAt, covers, rangeOf, type CellArea } from "../../cellArea";
+import type { CellContent, CellReading } from "../../Workbook";
+import type { GridEngine } from "../GridEngine";
 
 const GENERAL = "General";
 /** ECMA-376 Part 1, 18.18.11 and 18.17.3, and the codes that came with spilling formulas. */

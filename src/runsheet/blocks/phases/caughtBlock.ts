@@ -1,5 +1,5 @@
 import { cell, range } from "../../expressions/Expression";
-import { boxSays, caughtTotalSays, partSays } from "../../formulas/caughtSays";
+import { boxSays, caughtTotalSays, partSays } from "../../formulas/sentences/caughtSays";
 import { fedOf, foundOf, gainOf, liquidsOf, pairsWeighed } from "../../formulas/ledger";
 import { APPARATUS, LEDGER_BOXES, type LedgerBox } from "../../sheet/caughtRows";
 import { LABEL } from "../../sheet/Columns";

@@ -1,7 +1,7 @@
 import { isNumber, when } from "../../expressions/choices";
 import { cell, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { firedVessel } from "../../formulas/results";
-import { firedSays, firingSays, lostSince } from "../../formulas/rowSays";
+import { firedSays, firingSays, lostSince } from "../../formulas/sentences/rowSays";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
 import { allSteady, beforeFiring, block, countOf, firedNet, steadyFiring } from "../../formulas/weighings";
 import { inDegrees } from "../../options/degrees";

@@ -1,8 +1,8 @@
 import { all, any, noNumber, type Condition } from "../../expressions/choices";
 import { fn, is } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
-import { isAbsent } from "../../formulas/absence";
-import { isFull } from "../../formulas/rowSays";
+import { isAbsent } from "../../formulas/sentences/absence";
+import { isFull } from "../../formulas/sentences/rowSays";
 import { block, lastWeighed } from "../../formulas/weighings";
 import type { Fired, RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";

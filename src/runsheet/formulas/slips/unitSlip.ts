@@ -1,10 +1,10 @@
-import { all, any, countWhere, NOTHING, product, sum, when, type Condition } from "../expressions/choices";
-import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
-import { nameBelow, nameOf } from "../expressions/formulaText";
-import type { Caught, RunSheet, Weighed } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { lastCellWhere, lastRowWhere } from "./cellsNamed";
-import { block, pairsOf } from "./weighings";
+import { all, any, countWhere, NOTHING, product, sum, when, type Condition } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameBelow, nameOf } from "../../expressions/formulaText";
+import type { Caught, RunSheet, Weighed } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { lastCellWhere, lastRowWhere } from "../cellsNamed";
+import { block, pairsOf } from "../weighings";
 
 const { units } = checkWords.order;
 

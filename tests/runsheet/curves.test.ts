@@ -6,7 +6,7 @@ import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves/curves";
 import { firingBandCells } from "../../src/runsheet/formulas/curves/firingBand";
 import { stripCell } from "../../src/runsheet/formulas/strip";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
-import type { Fired } from "../../src/runsheet/sheet/RunSheet";
+import type { Fired } from "../../src/runsheet/sheet/Weighed";
 import { cellArea } from "../../src/workbook/cellArea";
 import { plainRun, USUAL, type PlainRun } from "./plainRun";
 

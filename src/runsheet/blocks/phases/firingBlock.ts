@@ -7,7 +7,8 @@ import { allSteady, beforeFiring, block, countOf, firedNet, steadyFiring } from 
 import { inDegrees } from "../../options/degrees";
 import { optionBounds } from "../../options/optionBounds";
 import { LABEL } from "../../sheet/Columns";
-import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../sheet/Weighed";
 import { clockWords, degreeWords, massWords, type BoxWords } from "../../words/BoxWords";
 import { fireWords } from "../../words/fireWords";
 import { saltWords } from "../../words/saltWords";

@@ -5,7 +5,8 @@ import { leftAfter, leftNet, leftShown, stagesDone, stageTemperature, startTempe
 import { stageSays, stagesTotalSays } from "../../formulas/sentences/stageSays";
 import { countOf } from "../../formulas/weighings";
 import { LABEL } from "../../sheet/Columns";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { massWords } from "../../words/BoxWords";
 import { fireWords } from "../../words/fireWords";
 import { sheetWords } from "../../words/sheetWords";

@@ -4,7 +4,9 @@ import { nameOf } from "../../expressions/formulaText";
 import { percent } from "../../formulas/sentences/answer";
 import { isGiven } from "../../formulas/salt";
 import { isVesselDoubtful } from "../../formulas/vesselAgain";
-import type { Fired, RunSheet, Salt } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Salt } from "../../sheet/Salt";
+import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
 

@@ -1,6 +1,7 @@
 import { all, anyWhere, firstOf, NOTHING, noNumber, when } from "../../expressions/choices";
 import { fn, is, reckon, type Expression } from "../../expressions/Expression";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { stageWords } from "../../words/stageWords";
 import { weighingWords } from "../../words/weighingWords";
 import { grams } from "./rowSays";

@@ -1,6 +1,6 @@
 import { cell } from "../../src/runsheet/expressions/Expression";
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
-import { ROWS_OF_DRYING } from "../../src/runsheet/formulas/curves";
+import { ROWS_OF_DRYING } from "../../src/runsheet/formulas/curves/curves";
 import { SAMPLE_KINDS, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { areaNamed } from "../../src/workbook/areaNamed";
 import { openRunSheet } from "./openRunSheet";

@@ -1,7 +1,7 @@
 // What the checks of the further kinds of run find, on plain values, finding by finding and at its boundary. The runs are invented.
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import type { CheckName } from "../../src/runsheet/sheet/layout";
-import type { FireColumn } from "../../src/runsheet/sheet/RunSheet";
+import type { FireColumn } from "../../src/runsheet/sheet/Weighed";
 import { clock, plainRun, type PlainRun } from "./plainRun";
 import type { Plain } from "../../src/explanation/runSheet/Plain";
 

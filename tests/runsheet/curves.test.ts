@@ -2,11 +2,11 @@ import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { plannedChart } from "../../src/report/chart/plannedChart";
 import { runCharts } from "../../src/runsheet/blocks/curvesBlock";
 import { cell } from "../../src/runsheet/expressions/Expression";
-import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves";
-import { firingBandCells } from "../../src/runsheet/formulas/firingBand";
+import { CORNERS, curveCells } from "../../src/runsheet/formulas/curves/curves";
+import { firingBandCells } from "../../src/runsheet/formulas/curves/firingBand";
 import { stripCell } from "../../src/runsheet/formulas/strip";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
-import type { Fired } from "../../src/runsheet/sheet/RunSheet";
+import type { Fired } from "../../src/runsheet/sheet/Weighed";
 import { cellArea } from "../../src/workbook/cellArea";
 import { plainRun, USUAL, type PlainRun } from "./plainRun";
 

@@ -4,7 +4,7 @@ import { cell } from "../../src/runsheet/expressions/Expression";
 import type { RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
 import type { ShareName } from "../../src/runsheet/sheet/layout";
-import type { FireColumn } from "../../src/runsheet/sheet/RunSheet";
+import type { FireColumn } from "../../src/runsheet/sheet/Weighed";
 import { plainRun, type PlainRun } from "./plainRun";
 import type { Plain } from "../../src/explanation/runSheet/Plain";
 

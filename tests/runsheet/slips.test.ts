@@ -3,7 +3,7 @@
 import { cell } from "../../src/runsheet/expressions/Expression";
 import type { RunSheetOptions, RunKind } from "../../src/runsheet/options/RunSheetOptions";
 import { CLOCK } from "../../src/runsheet/sheet/Columns";
-import type { Fired } from "../../src/runsheet/sheet/RunSheet";
+import type { Fired } from "../../src/runsheet/sheet/Weighed";
 import { clock, plainRun, type PlainRun } from "./plainRun";
 
 const VESSELS = [41.86, 38.12, 44.05];

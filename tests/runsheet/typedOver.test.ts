@@ -4,7 +4,7 @@ import { balanceBlocks } from "../../src/runsheet/blocks/balance/planBalanceShee
 import type { BlockCell } from "../../src/runsheet/blocks/Block";
 import { cell, type Cell } from "../../src/runsheet/expressions/Expression";
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
-import { watchCells } from "../../src/runsheet/formulas/typedOver";
+import { watchCells } from "../../src/runsheet/formulas/slips/typedOver";
 import { checkOptions } from "../../src/runsheet/options/checkOptions";
 import { RUN_KINDS, type RunKind, type RunSheetOptions } from "../../src/runsheet/options/RunSheetOptions";
 import { balanceSheet, type BalanceSheet } from "../../src/runsheet/sheet/BalanceSheet";

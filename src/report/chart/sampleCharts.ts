@@ -1,7 +1,8 @@
 import { firingsPlanned } from "../../runsheet/blocks/curvesBlock";
 import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
 import { cell } from "../../runsheet/expressions/Expression";
-import type { Fired, RunSheet } from "../../runsheet/sheet/RunSheet";
+import type { RunSheet } from "../../runsheet/sheet/RunSheet";
+import type { Fired } from "../../runsheet/sheet/Weighed";
 import { sheetWords } from "../../runsheet/words/sheetWords";
 import { stageWords } from "../../runsheet/words/stageWords";
 import type { RangeReading } from "../../workbook/Workbook";

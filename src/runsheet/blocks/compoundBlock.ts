@@ -1,9 +1,10 @@
 import { all, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
 import { cell, fn, is, type Expression } from "../expressions/Expression";
-import { percent } from "../formulas/answer";
+import { percent } from "../formulas/sentences/answer";
 import { equationOf, isGiven, onlyWater, residueMassOf, startMassOf, theoryOf, watersByTheory } from "../formulas/salt";
 import { LABEL } from "../sheet/Columns";
-import type { RunSheet, Salt } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Salt } from "../sheet/Salt";
 import { saltWords } from "../words/saltWords";
 import { band, calculated, ofCells, together, working, workingLabel, type Block } from "./Block";
 import { ANYTHING, oneOf, wideBox } from "./entries";

@@ -12,11 +12,12 @@ import {
   lowerEdge,
   upperEdge,
   type CurveCells,
-} from "../formulas/curves";
-import { drawnPoint, stagesFrame } from "../formulas/drawnPoints";
-import { bandedFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/firingBand";
+} from "../formulas/curves/curves";
+import { drawnPoint, stagesFrame } from "../formulas/curves/drawnPoints";
+import { bandedFirings, firedLowerEdge, firedUpperEdge, firingBandCells, firingBandEnds } from "../formulas/curves/firingBand";
 import { LABEL } from "../sheet/Columns";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired, Weighed } from "../sheet/Weighed";
 import { sheetWords } from "../words/sheetWords";
 import { stageWords } from "../words/stageWords";
 import { band, ofCells, working, workingLabel, type Block, type BlockCell } from "./Block";

@@ -1,6 +1,6 @@
 import { firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/Expression";
-import { isAbsent } from "../formulas/absence";
+import { isAbsent } from "../formulas/sentences/absence";
 import { AGREEMENT, agreementOf } from "../formulas/agreement";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
 import { stageName } from "../formulas/stages";

@@ -1,7 +1,7 @@
 import { firstOf, isNumber, orNothing, when } from "../expressions/choices";
 import { is, range } from "../expressions/Expression";
 import { startOfClock } from "../formulas/clock";
-import { contradictionOf } from "../formulas/contradiction";
+import { contradictionOf } from "../formulas/slips/contradiction";
 import { crosswiseIn } from "../formulas/crosswise";
 import { weighingsLeft } from "../formulas/prediction";
 import { SAMPLES_ARE } from "../options/RunSheetOptions";

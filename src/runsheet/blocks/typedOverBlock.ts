@@ -9,7 +9,7 @@ import {
   watchCells,
   withoutFormula,
   type Watched,
-} from "../formulas/typedOver";
+} from "../formulas/slips/typedOver";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { Sheet } from "../sheet/RunSheet";
 import { sheetWords } from "../words/sheetWords";

@@ -2,7 +2,7 @@ import { CONSTANCY_CRITERIA, type ConstancyCriterion } from "../../drying/consta
 import { all, any, firstOf, isNumber, noNumber, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
-import { isAbsent } from "../formulas/absence";
+import { isAbsent } from "../formulas/sentences/absence";
 import { moistCell } from "../formulas/results";
 import { block, isNotDry, lastWeighed } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";

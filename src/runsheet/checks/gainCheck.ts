@@ -3,7 +3,8 @@ import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } 
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
 import { block } from "../formulas/weighings";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired, Weighed } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 

@@ -3,8 +3,9 @@ import { cell, fixed, fn, is, range, reckon, type Range } from "../expressions/E
 import { gap, hasGap, lastCellWhere } from "../formulas/cellsNamed";
 import { block } from "../formulas/weighings";
 import { CLOCK } from "../sheet/Columns";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
 import { isStageShare, sharesOf } from "../sheet/sharesOf";
+import type { Fired, Weighed } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
 import { step, type Check, type Step } from "./Check";

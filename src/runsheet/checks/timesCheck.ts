@@ -4,7 +4,8 @@ import { nameBelow, nameOf } from "../expressions/formulaText";
 import { lastCellWhere, lastRowWhere } from "../formulas/cellsNamed";
 import { FIRST_DATE, hasClockForMinutes, isClockForMinutes, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 

@@ -1,6 +1,6 @@
 import { any } from "../expressions/choices";
 import { fn, is, joined } from "../expressions/Expression";
-import { typedOverSays, watchCells, type Watched } from "../formulas/typedOver";
+import { typedOverSays, watchCells, type Watched } from "../formulas/slips/typedOver";
 import { MARKS } from "../words/checkWords";
 import { step, type Check } from "./Check";
 

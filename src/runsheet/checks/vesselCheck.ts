@@ -2,7 +2,7 @@ import { all, any, noNumber, type Condition } from "../expressions/choices";
 import { fn, is, reckon } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { moistCell } from "../formulas/results";
-import { heaviestOf, isKilogram, isMilligram, lightestOf } from "../formulas/unitSlip";
+import { heaviestOf, isKilogram, isMilligram, lightestOf } from "../formulas/slips/unitSlip";
 import { block, countOf } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords, TYPE_GRAMS } from "../words/checkWords";

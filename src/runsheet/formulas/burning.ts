@@ -1,7 +1,7 @@
 import { all, any, firstOf, NOTHING, onceNumbers, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
-import { isAbsent } from "./absence";
+import { isAbsent } from "./sentences/absence";
 import { COMPARED, type Compared } from "../sheet/layout";
 import type { Composition, RunSheet } from "../sheet/RunSheet";
 import { openFireWords } from "../words/openFireWords";

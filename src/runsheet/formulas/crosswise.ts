@@ -1,6 +1,7 @@
 import { product, sum } from "../expressions/choices";
 import { fixed, fn, is, joined, range, reckon, type Expression, type Joined, type Range } from "../expressions/Expression";
-import type { RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Weighed } from "../sheet/Weighed";
 
 // Exchanged, two weights lie so many times nearer to those before them; a gain alone, or two, never comes to that. Own bound.
 const TIMES_NEARER = 4;

@@ -1,7 +1,8 @@
 import { all, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
 import { fn, is, reckon, type Call, type Cell, type Expression } from "../expressions/Expression";
+import type { Caught } from "../sheet/Caught";
 import type { LedgerShare } from "../sheet/sharesOf";
-import type { Caught, RunSheet } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
 import { gainVariance } from "./vesselAgain";
 import { countOf, isGapless, latest } from "./weighings";

@@ -1,8 +1,10 @@
 import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
+import type { Caught } from "../sheet/Caught";
 import type { ShareName } from "../sheet/layout";
 import { isLedgerShare, isStageShare } from "../sheet/sharesOf";
-import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired } from "../sheet/Weighed";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
 import { haveNoCommonValue } from "./agreement";

@@ -1,7 +1,8 @@
 import { all, isNumber, NOTHING, onceNumbers, product, square, sum, when, any, type Condition } from "../expressions/choices";
 import { fn, is, reckon, retort, type Expression } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
-import type { RunSheet, Salt } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Salt } from "../sheet/Salt";
 import { saltWords } from "../words/saltWords";
 import { countOf, isGapless, latest } from "./weighings";
 

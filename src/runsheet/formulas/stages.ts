@@ -1,7 +1,8 @@
 import { all, firstOf, isNumber, NOTHING, onceNumbers, square, sum, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Call, type Expression } from "../expressions/Expression";
 import { STAGE_SHARES, type StageShare } from "../sheet/sharesOf";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired } from "../sheet/Weighed";
 import { resultWords } from "../words/resultWords";
 import { isTared } from "./ledger";
 import { correctionFor } from "./strip";

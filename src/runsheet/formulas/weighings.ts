@@ -28,7 +28,8 @@ import {
   type Range,
 } from "../expressions/Expression";
 import { nameBelow } from "../expressions/formulaText";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Fired, Weighed } from "../sheet/Weighed";
 import { weighingWords } from "../words/weighingWords";
 import { gap, hasGap } from "./cellsNamed";
 

@@ -11,7 +11,8 @@ import { AGREEMENT } from "../formulas/agreement";
 import { isLighter, isMoreThanScale } from "../formulas/vesselAgain";
 import { CLOCK } from "../sheet/Columns";
 import type { CheckName } from "../sheet/layout";
-import type { RunSheet, Weighed } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
+import type { Weighed } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
 

@@ -1,9 +1,11 @@
 import { cell, fixed, range, type Cell, type Range } from "../expressions/Expression";
 import type { CheckedOptions } from "../options/RunSheetOptions";
-import type { CaughtRows, LedgerBox } from "./caughtRows";
+import { caughtCells, type Caught } from "./Caught";
 import { CLOCK, columns, LABEL, type Columns } from "./Columns";
-import { layout, type Element, type FiredRows, type Layout, type Placed, type Setting, type ShareName, type WeighedRows } from "./layout";
+import { layout, type Element, type Layout, type Placed, type Setting, type ShareName } from "./layout";
 import { massFormats, type MassFormats } from "./massFormats";
+import { saltCells, type Salt } from "./Salt";
+import { fired, weighed, type Fired, type Weighed } from "./Weighed";
 
 /** What every kind of sheet has. */
 export interface Sheet {
@@ -75,75 +77,6 @@ export interface Working {
   /** How the samples of a row of the results agree (AGREEMENT), on a sheet of several. */
   agreement(name: ShareName): Cell;
 }
-
-/** Weighings one below the other, the same round of all samples in a row. */
-export interface Weighed {
-  readonly rows: WeighedRows;
-  /** A box, what was lost since the weighing before, and the verdict on the row. */
-  box(row: number, sample: number): Cell;
-  lost(row: number, sample: number): Cell;
-  verdict(row: number): Cell;
-  /** All boxes of a sample, down to and with the empty cell in the row of the total, so that rows put in above it belong to it. */
-  boxes(sample: number): Range;
-  /** What counts, g with the vessel: the boxes, or working cells with what the sheet makes of them. */
-  counted(sample: number): Range;
-  /** Minutes, beside what counts. */
-  readonly minutes: Range;
-  /** Since which weighing a sample is steady, or why it is not; and all samples together, 0 while not. */
-  steady(sample: number): Cell;
-  readonly allSteady: Cell;
-  /** What is left at the end of the table, g without the vessel. */
-  net(sample: number): Cell;
-}
-
-export interface Fired extends Weighed {
-  readonly rows: FiredRows;
-  /** The vessel as it was while this was weighed, g. */
-  vessel(sample: number): Cell;
-  fire(row: number): Readonly<Record<FireColumn, Cell>>;
-}
-
-/** What a salt or mineral is by its formula, and what follows from that. */
-export interface Salt {
-  readonly rows: { readonly heading: number; readonly formula: number; readonly residue: number; readonly water: number };
-  readonly formula: Cell;
-  readonly residue: Cell;
-  /** Whether its surface water is dried off first, or it is heated as weighed in. */
-  readonly water: Cell;
-  /** Theoretical loss, its equation, and g/mol of start and residue: calls of ours alone in a cell, nothing while not asked. */
-  readonly theory: Cell;
-  readonly equation: Cell;
-  readonly startMass: Cell;
-  readonly residueMass: Cell;
-  /** Waters lost by theory for one formula of the residue; and 1 where nothing but water leaves, else 0. */
-  readonly waters: Cell;
-  readonly isWater: Cell;
-}
-
-/** The apparatus that catches liquids, part by part, each sample's in its own column. */
-export interface Caught {
-  readonly rows: CaughtRows;
-  /** A part's weight before the fire and after it, and its gain; parts from 0. */
-  before(part: number, sample: number): Cell;
-  after(part: number, sample: number): Cell;
-  gain(part: number, sample: number): Cell;
-  readonly parts: readonly number[];
-  /** The same of all parts, down to and with the row below, where no number stands, so that rows put in there belong to them. */
-  befores(sample: number): Range;
-  afters(sample: number): Range;
-  /** Gas, g, water in the liquids, %, moisture of a sample fed moist, %, and what either % is known to, %. */
-  box(name: LedgerBox, sample: number): Cell;
-  /** Parts weighed both before and after; what they gained, g: nothing until each that was weighed once is weighed twice. */
-  pairs(sample: number): Cell;
-  liquids(sample: number): Cell;
-  /** What went into the fire, g: the dry sample and its water; char, liquids and gas together, g. */
-  fed(sample: number): Cell;
-  found(sample: number): Cell;
-  says(row: number): Cell;
-}
-
-export const FIRE_COLUMNS = ["lit", "set", "measured", "held", "quiet", "opened", "seen"] as const;
-export type FireColumn = (typeof FIRE_COLUMNS)[number];
 
 export interface Composition extends Readonly<Record<Element, Cell>> {
   readonly formula: Cell;
@@ -222,72 +155,6 @@ const endCells = (at: Columns, row: number): NonNullable<RunSheet["end"]> => ({
   vessel: (sample) => fixed(at.box(row, sample)),
   gain: (sample) => fixed(at.reckoned(row, sample)),
 });
-
-function caughtCells(at: Columns, rows: CaughtRows): Caught {
-  const parts = Array.from({ length: rows.last - rows.first + 1 }, (_, index) => index);
-  const down = (cellAt: (row: number) => Cell, first: number, below: number): Range => range(fixed(cellAt(first)), fixed(cellAt(below)));
-  return {
-    rows,
-    parts,
-    before: (part, sample) => fixed(at.box(rows.before.first + part, sample)),
-    after: (part, sample) => fixed(at.box(rows.first + part, sample)),
-    gain: (part, sample) => fixed(at.reckoned(rows.first + part, sample)),
-    befores: (sample) => down((row) => at.box(row, sample), rows.before.first, rows.heading),
-    afters: (sample) => down((row) => at.box(row, sample), rows.first, rows.total),
-    box: (name, sample) => fixed(at.box(rows.boxes[name], sample)),
-    pairs: (sample) => fixed(at.working(rows.total, sample)),
-    liquids: (sample) => fixed(at.reckoned(rows.total, sample)),
-    fed: (sample) => fixed(at.working(rows.before.heading, sample)),
-    found: (sample) => fixed(at.working(rows.heading, sample)),
-    says: (row) => cell(row, at.verdict),
-  };
-}
-
-function saltCells(at: Columns, rows: Salt["rows"]): Salt {
-  const value = (row: number): Cell => fixed(cell(row, CLOCK));
-  const work = (row: number, place: number): Cell => fixed(at.working(row, place));
-  return {
-    rows,
-    formula: value(rows.formula),
-    residue: value(rows.residue),
-    water: value(rows.water),
-    theory: work(rows.formula, 1),
-    startMass: work(rows.formula, 2),
-    equation: work(rows.residue, 1),
-    residueMass: work(rows.residue, 2),
-    waters: work(rows.water, 1),
-    isWater: work(rows.water, 2),
-  };
-}
-
-/** @param from the first row of what counts: that of the heading where the weighing before stands there */
-function weighed(at: Columns, rows: WeighedRows, from: number, isWorked: boolean): Omit<Weighed, "steady" | "allSteady"> {
-  const down = (first: Cell, last: Cell): Range => range(fixed(first), fixed(last));
-  const boxes = (sample: number): Range => down(at.box(rows.first, sample), at.box(rows.total, sample));
-  return {
-    rows,
-    box: (row, sample) => at.box(row, sample),
-    lost: (row, sample) => at.reckoned(row, sample),
-    verdict: (row) => cell(row, at.verdict),
-    boxes,
-    counted: (sample) => (isWorked ? down(at.working(from, sample), at.working(rows.total, sample)) : boxes(sample)),
-    minutes: down(cell(from, at.elapsed), cell(rows.total, at.elapsed)),
-    net: (sample) => fixed(at.reckoned(rows.total, sample)),
-  };
-}
-
-function fired(at: Columns, rows: FiredRows): Fired {
-  const { fire } = rows;
-  return {
-    ...weighed(at, rows, rows.heading, true),
-    rows,
-    // Not beside the heading, where the minutes of the table above reach one row past its total.
-    steady: (sample) => fixed(at.working(fire.first, sample)),
-    allSteady: fixed(cell(fire.first, at.elapsed)),
-    vessel: (sample) => fixed(at.working(fire.heading, sample)),
-    fire: (row) => Object.fromEntries(FIRE_COLUMNS.map((name, index) => [name, cell(row, CLOCK + index)])) as Record<FireColumn, Cell>,
-  };
-}
 
 /** A cell for each named row. */
 export const cellEach = <Name extends string>(rows: Readonly<Record<Name, number>>, at: (row: number) => Cell): Readonly<Record<Name, Cell>> =>

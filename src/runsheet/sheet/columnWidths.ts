@@ -1,5 +1,5 @@
 import type { CheckedOptions } from "../options/RunSheetOptions";
-import { WATCH_CELLS } from "../formulas/typedOver";
+import { WATCH_CELLS } from "../formulas/slips/typedOver";
 import { columns, FRAME_COLUMNS } from "./Columns";
 import { decimalsOf } from "./massFormats";
 

@@ -1,4 +1,4 @@
-import type { FireColumn } from "../sheet/RunSheet";
+import type { FireColumn } from "../sheet/Weighed";
 
 /** Words of the fire tables: what is noted of each firing, in the order of the work. */
 export const fireWords = {

@@ -3,8 +3,9 @@ import { cell, type Cell } from "../../runsheet/expressions/Expression";
 import { placeOf } from "../../runsheet/expressions/formulaText";
 import { checkOptions } from "../../runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../runsheet/options/RunSheetOptions";
+import type { Fired } from "../../runsheet/sheet/Weighed";
 import { gatherWords } from "../../runsheet/words/gatherWords";
-import { runSheet, type Fired } from "../../runsheet/sheet/RunSheet";
+import { runSheet } from "../../runsheet/sheet/RunSheet";
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
 
 // A run of three tins from an orchard that does not exist; every weighing is made up.

@@ -3,7 +3,7 @@ import { isOfSamples, type SheetCells } from "../../../explanation/runSheet/RunC
 import { weighInWords } from "../../../problems/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
-import { readsAsKilograms, readsAsMilligrams } from "../../../runsheet/formulas/unitSlip";
+import { readsAsKilograms, readsAsMilligrams } from "../../../runsheet/formulas/slips/unitSlip";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import type { BalanceCheck } from "../../../runsheet/sheet/balanceRows";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";

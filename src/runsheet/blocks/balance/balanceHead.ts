@@ -1,9 +1,9 @@
 import { isNumber, NOTHING, when } from "../../expressions/choices";
 import { cell, fixed, fn, is, reckon } from "../../expressions/Expression";
-import { checksSay } from "../../formulas/answer";
+import { checksSay } from "../../formulas/sentences/answer";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange } from "../../formulas/balance/history";
-import { watchingTheChecks, watchingTheHead } from "../../formulas/typedOver";
+import { watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../../sheet/Columns";
 import { balanceWords } from "../../words/balance/balanceWords";

@@ -1,9 +1,10 @@
 import { cell, range } from "../../expressions/Expression";
-import { boxSays, caughtTotalSays, partSays } from "../../formulas/caughtSays";
+import { boxSays, caughtTotalSays, partSays } from "../../formulas/sentences/caughtSays";
 import { fedOf, foundOf, gainOf, liquidsOf, pairsWeighed } from "../../formulas/ledger";
+import type { Caught } from "../../sheet/Caught";
 import { APPARATUS, LEDGER_BOXES, type LedgerBox } from "../../sheet/caughtRows";
 import { LABEL } from "../../sheet/Columns";
-import type { Caught, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
 import { massWords } from "../../words/BoxWords";
 import { caughtWords } from "../../words/caughtWords";
 import { sheetWords } from "../../words/sheetWords";

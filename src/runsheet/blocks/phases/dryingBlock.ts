@@ -2,7 +2,7 @@ import { all, isNumber, when } from "../../expressions/choices";
 import { cell, is, range, type Cell } from "../../expressions/Expression";
 import { elapsed, isClockForMinutes } from "../../formulas/clock";
 import { dryPartFedMoist } from "../../formulas/ledger";
-import { drySays, lostSince, roundSays } from "../../formulas/rowSays";
+import { drySays, lostSince, roundSays } from "../../formulas/sentences/rowSays";
 import { asWeighed } from "../../formulas/salt";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
 import { dryNet, vesselCounted } from "../../formulas/weighings";

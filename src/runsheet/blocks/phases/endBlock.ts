@@ -1,6 +1,6 @@
 import { lacksNumber, NOTHING, when } from "../../expressions/choices";
 import { cell, fn, range, reckon } from "../../expressions/Expression";
-import { vesselSays } from "../../formulas/rowSays";
+import { vesselSays } from "../../formulas/sentences/rowSays";
 import { correctionFor } from "../../formulas/strip";
 import { LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";

@@ -1,13 +1,14 @@
 import { isNumber, when } from "../../expressions/choices";
 import { cell, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { firedVessel } from "../../formulas/results";
-import { firedSays, firingSays, lostSince } from "../../formulas/rowSays";
+import { firedSays, firingSays, lostSince } from "../../formulas/sentences/rowSays";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
 import { allSteady, beforeFiring, block, countOf, firedNet, steadyFiring } from "../../formulas/weighings";
 import { inDegrees } from "../../options/degrees";
 import { optionBounds } from "../../options/optionBounds";
 import { LABEL } from "../../sheet/Columns";
-import { FIRE_COLUMNS, type Fired, type FireColumn, type RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../sheet/Weighed";
 import { clockWords, degreeWords, massWords, type BoxWords } from "../../words/BoxWords";
 import { fireWords } from "../../words/fireWords";
 import { saltWords } from "../../words/saltWords";

@@ -1,11 +1,12 @@
 import { cell, range } from "../../expressions/Expression";
 import { firedVessel } from "../../formulas/results";
-import { isFull } from "../../formulas/rowSays";
+import { isFull } from "../../formulas/sentences/rowSays";
 import { leftAfter, leftNet, leftShown, stagesDone, stageTemperature, startTemperature } from "../../formulas/stages";
-import { stageSays, stagesTotalSays } from "../../formulas/stageSays";
+import { stageSays, stagesTotalSays } from "../../formulas/sentences/stageSays";
 import { countOf } from "../../formulas/weighings";
 import { LABEL } from "../../sheet/Columns";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { massWords } from "../../words/BoxWords";
 import { fireWords } from "../../words/fireWords";
 import { sheetWords } from "../../words/sheetWords";

@@ -1,7 +1,8 @@
 import { all, noNumber, sum, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
 import { block } from "../../formulas/weighings";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { fireWords } from "../../words/fireWords";
 import { gained } from "../gainCheck";

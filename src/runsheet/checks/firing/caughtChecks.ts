@@ -3,8 +3,9 @@ import { fixed, fn, is, range, reckon, type Expression, type Range } from "../..
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
 import { block, countOf, isGapless, lastWeighed, latest } from "../../formulas/weighings";
+import type { Caught } from "../../sheet/Caught";
 import { APPARATUS } from "../../sheet/caughtRows";
-import type { Caught, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
 

@@ -2,7 +2,8 @@ import { all, any, anyWhere, notNumber, product, sum, when } from "../../express
 import { cell, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { lastRowWhere } from "../../formulas/cellsNamed";
 import { CLOCK } from "../../sheet/Columns";
-import type { Fired, FireColumn, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired, FireColumn } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { isWholeDay } from "../timesCheck";
 import { step, type Step } from "../Check";

@@ -1,10 +1,11 @@
 import { all, any, noNumber, type Condition } from "../../expressions/choices";
 import { fn, is } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
-import { isAbsent } from "../../formulas/absence";
-import { isFull } from "../../formulas/rowSays";
+import { isAbsent } from "../../formulas/sentences/absence";
+import { isFull } from "../../formulas/sentences/rowSays";
 import { block, lastWeighed } from "../../formulas/weighings";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { weighingWords } from "../../words/weighingWords";
 import { step, type Check } from "../Check";

@@ -3,7 +3,8 @@ import { fixed, fn, is, range, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
 import { degreesFrom } from "../../options/degrees";
-import type { Fired, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { step, type Step } from "../Check";
 

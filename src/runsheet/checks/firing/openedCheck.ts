@@ -2,7 +2,8 @@ import { all, anyWhere, placeWhere, noNumber, product, sum } from "../../express
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import { lastRowWhere } from "../../formulas/cellsNamed";
-import type { Fired, FireColumn, RunSheet } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired, FireColumn } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { areAlike, column, fireOrder } from "./fireOrder";
 import { step, type Check, type Step } from "../Check";

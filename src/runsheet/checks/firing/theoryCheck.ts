@@ -1,10 +1,12 @@
 import { all, isNumber, noNumber, when } from "../../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
-import { percent } from "../../formulas/answer";
+import { percent } from "../../formulas/sentences/answer";
 import { isGiven } from "../../formulas/salt";
 import { isVesselDoubtful } from "../../formulas/vesselAgain";
-import type { Fired, RunSheet, Salt } from "../../sheet/RunSheet";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Salt } from "../../sheet/Salt";
+import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
 

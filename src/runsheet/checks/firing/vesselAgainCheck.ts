@@ -1,7 +1,7 @@
 import { noNumber } from "../../expressions/choices";
 import { fn, reckon } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
-import { grams } from "../../formulas/rowSays";
+import { grams } from "../../formulas/sentences/rowSays";
 import { isLighter, isMoreThanScale } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";

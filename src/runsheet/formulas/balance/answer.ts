@@ -4,7 +4,7 @@ import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
-import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../answer";
+import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../sentences/answer";
 import { FEWEST_BEFORE } from "./history";
 import { grams } from "./roundSays";
 

@@ -1,7 +1,8 @@
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../../problems/weighInWords";
+import type { Caught } from "../../../../runsheet/sheet/Caught";
 import { APPARATUS, LEDGER_BOXES } from "../../../../runsheet/sheet/caughtRows";
-import type { Caught, Fired } from "../../../../runsheet/sheet/RunSheet";
+import type { Fired } from "../../../../runsheet/sheet/Weighed";
 import { isSteady } from "./howFar";
 import { isBlank, step, type Step, type Work } from "./Step";
 

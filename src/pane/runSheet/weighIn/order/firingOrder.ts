@@ -3,7 +3,7 @@ import type { RunCells } from "../../../../explanation/runSheet/RunCells";
 import { weighInWords } from "../../../../problems/weighInWords";
 import type { Cell } from "../../../../runsheet/expressions/Expression";
 import { LABEL } from "../../../../runsheet/sheet/Columns";
-import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../../../runsheet/sheet/RunSheet";
+import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../../../runsheet/sheet/Weighed";
 import { isRowFilled, isSteady, rowsOf } from "./howFar";
 import { weighed } from "./roundsOrder";
 import { isBlank, step, type Skip, type Step, type Work } from "./Step";

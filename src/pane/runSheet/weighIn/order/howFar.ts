@@ -1,7 +1,7 @@
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
 import { workOut } from "../../../../explanation/runSheet/workOut";
 import { isNotDry } from "../../../../runsheet/formulas/weighings";
-import type { Weighed } from "../../../../runsheet/sheet/RunSheet";
+import type { Weighed } from "../../../../runsheet/sheet/Weighed";
 import { isBlank } from "./Step";
 
 export const isSteady = ({ at }: RunCells, { allSteady }: Weighed): boolean => Number(at(allSteady.row, allSteady.column)) > 0;

@@ -4,7 +4,7 @@ import { cell } from "../../../../runsheet/expressions/Expression";
 import { STRIP_COLUMNS, stripCell } from "../../../../runsheet/formulas/strip";
 import { CLOCK } from "../../../../runsheet/sheet/Columns";
 import type { StripRows } from "../../../../runsheet/sheet/layout";
-import type { Weighed } from "../../../../runsheet/sheet/RunSheet";
+import type { Weighed } from "../../../../runsheet/sheet/Weighed";
 import { isRowFilled, rowsOf } from "./howFar";
 import { step, type Step, type Work } from "./Step";
 

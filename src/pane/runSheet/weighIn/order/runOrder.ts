@@ -2,7 +2,7 @@ import type { RunCells } from "../../../../explanation/runSheet/RunCells";
 import { cell } from "../../../../runsheet/expressions/Expression";
 import { STRIP_COLUMNS } from "../../../../runsheet/formulas/strip";
 import type { StripRows } from "../../../../runsheet/sheet/layout";
-import type { Weighed } from "../../../../runsheet/sheet/RunSheet";
+import type { Weighed } from "../../../../runsheet/sheet/Weighed";
 import { caughtAfter, caughtBefore } from "./caughtOrder";
 import { firings, stages } from "./firingOrder";
 import { isAnyFilled, isEveryRowFilled, isKnownDry, isSteady } from "./howFar";

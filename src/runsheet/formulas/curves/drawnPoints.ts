@@ -1,8 +1,9 @@
-import { all, isNumber, when } from "../expressions/choices";
-import { cell, fn, is, type Cell, type Expression } from "../expressions/Expression";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
+import { all, isNumber, when } from "../../expressions/choices";
+import { cell, fn, is, type Cell, type Expression } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired, Weighed } from "../../sheet/Weighed";
 import { largest } from "./curves";
-import { block } from "./weighings";
+import { block } from "../weighings";
 
 /** A point of a chart as two formulas. */
 export interface Point {

@@ -1,9 +1,10 @@
-import { all, any, firstOf, NOTHING, sum, when, type Condition } from "../expressions/choices";
-import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
-import type { ShareName } from "../sheet/layout";
-import type { Caught, RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { headWords } from "../words/headWords";
+import { all, any, firstOf, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { fn, is, joined, reckon, type Expression, type Range } from "../../expressions/Expression";
+import type { Caught } from "../../sheet/Caught";
+import type { ShareName } from "../../sheet/layout";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { headWords } from "../../words/headWords";
 import { isAbsent } from "./absence";
 import { disagreeInLedger, isMarked, type ChecksAt } from "./answer";
 

@@ -1,12 +1,12 @@
-import { all, any, firstOf, isNumber, when } from "../expressions/choices";
-import { fn, is, joined, reckon, type Expression, type Range } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import type { RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { headWords } from "../words/headWords";
+import { all, any, firstOf, isNumber, when } from "../../expressions/choices";
+import { fn, is, joined, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { headWords } from "../../words/headWords";
 import { isMarked, percent, type ChecksAt } from "./answer";
 import { isAbsent } from "./absence";
-import { compared, hasFormula, isAnalysed } from "./burning";
+import { compared, hasFormula, isAnalysed } from "../burning";
 
 const { verdicts } = checkWords;
 

@@ -1,8 +1,9 @@
-import { all, isNumber, orNothing, when } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
-import { CLOCK } from "../sheet/Columns";
-import type { RunSheet, Weighed } from "../sheet/RunSheet";
-import { block, countOf, vesselGiven } from "./weighings";
+import { all, isNumber, orNothing, when } from "../../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../../expressions/Expression";
+import { CLOCK } from "../../sheet/Columns";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Weighed } from "../../sheet/Weighed";
+import { block, countOf, vesselGiven } from "../weighings";
 
 // CONSTANTWEIGHT.STEPS gives headings in its first row and the limit in g in this column.
 const HEADING_ROWS = 1;

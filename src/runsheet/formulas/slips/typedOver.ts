@@ -1,9 +1,9 @@
-import { all, any, isNumber, NOTHING, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { LABEL, type Columns } from "../sheet/Columns";
-import { checkWords, MARKS } from "../words/checkWords";
-import { cellNumbered, numberOf } from "./cellsNamed";
+import { all, any, isNumber, NOTHING, when, type Condition } from "../../expressions/choices";
+import { cell, fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { LABEL, type Columns } from "../../sheet/Columns";
+import { checkWords, MARKS } from "../../words/checkWords";
+import { cellNumbered, numberOf } from "../cellsNamed";
 
 const words = checkWords.typedOver;
 

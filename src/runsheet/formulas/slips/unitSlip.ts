@@ -1,10 +1,12 @@
-import { all, any, countWhere, NOTHING, product, sum, when, type Condition } from "../expressions/choices";
-import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
-import { nameBelow, nameOf } from "../expressions/formulaText";
-import type { Caught, RunSheet, Weighed } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { lastCellWhere, lastRowWhere } from "./cellsNamed";
-import { block, pairsOf } from "./weighings";
+import { all, any, countWhere, NOTHING, product, sum, when, type Condition } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameBelow, nameOf } from "../../expressions/formulaText";
+import type { Caught } from "../../sheet/Caught";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Weighed } from "../../sheet/Weighed";
+import { checkWords } from "../../words/checkWords";
+import { lastCellWhere, lastRowWhere } from "../cellsNamed";
+import { block, pairsOf } from "../weighings";
 
 const { units } = checkWords.order;
 

@@ -1,9 +1,9 @@
-import { all, isNumber, when, type Condition } from "../expressions/choices";
-import { fn, is, reckon, type Expression } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import type { RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { saltWords } from "../words/saltWords";
+import { all, isNumber, when, type Condition } from "../../expressions/choices";
+import { fn, is, reckon, type Expression } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { checkWords } from "../../words/checkWords";
+import { saltWords } from "../../words/saltWords";
 import type { ChecksAt } from "./answer";
 
 const { contradiction } = checkWords.verdicts;

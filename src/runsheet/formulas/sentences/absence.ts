@@ -1,6 +1,6 @@
-import { any, when, type Condition } from "../expressions/choices";
-import { fn, is, retort, type Expression } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
+import { any, when, type Condition } from "../../expressions/choices";
+import { fn, is, retort, type Expression } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
 
 // Always answered where Retort is at hand, and a plain number in plain cells, which need no Retort.
 const ASKED = retort("MOLARMASS", "H2O");

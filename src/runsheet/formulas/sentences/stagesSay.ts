@@ -1,12 +1,13 @@
-import { any, firstOf, noNumber } from "../expressions/choices";
-import { cell, fixed, fn, range, reckon, type Expression, type Range } from "../expressions/Expression";
-import { LABEL } from "../sheet/Columns";
-import { sharesOf, isStageShare } from "../sheet/sharesOf";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { headWords } from "../words/headWords";
+import { any, firstOf, noNumber } from "../../expressions/choices";
+import { cell, fixed, fn, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { LABEL } from "../../sheet/Columns";
+import { sharesOf, isStageShare } from "../../sheet/sharesOf";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
+import { headWords } from "../../words/headWords";
 import { isAbsent } from "./absence";
 import { isMarked, percent, type ChecksAt } from "./answer";
-import { block } from "./weighings";
+import { block } from "../weighings";
 
 const words = headWords.stages;
 // Letters of a name that a line has room for; its label in the results shows about 17.

@@ -1,11 +1,12 @@
-import { all, anyWhere, firstOf, NOTHING, noNumber, when } from "../expressions/choices";
-import { fn, is, reckon, type Expression } from "../expressions/Expression";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
-import { stageWords } from "../words/stageWords";
-import { weighingWords } from "../words/weighingWords";
+import { all, anyWhere, firstOf, NOTHING, noNumber, when } from "../../expressions/choices";
+import { fn, is, reckon, type Expression } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
+import { stageWords } from "../../words/stageWords";
+import { weighingWords } from "../../words/weighingWords";
 import { grams } from "./rowSays";
-import { isRepeated, lostInStage } from "./stages";
-import { block } from "./weighings";
+import { isRepeated, lostInStage } from "../stages";
+import { block } from "../weighings";
 
 const { says } = stageWords;
 

@@ -1,8 +1,9 @@
-import { all, isNumber, orNothing, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../expressions/Expression";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
+import { all, isNumber, orNothing, when, type Condition } from "../../expressions/choices";
+import { cell, fixed, fn, is, reckon, retort, LEFT_OUT, type Cell, type Expression } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
 import { BELOW_ZERO, largest, ROWS_OF_DRYING } from "./curves";
-import { block, countOf, latest, vesselGiven } from "./weighings";
+import { block, countOf, latest, vesselGiven } from "../weighings";
 
 // Above the first firing stands the weighing it begins from, in what counts and in CONSTANTWEIGHT.STEPS, which gives headings in its first
 // row and the limit in g in this column.

@@ -1,16 +1,17 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { optionBounds } from "../options/optionBounds";
-import { APPARATUS } from "../sheet/caughtRows";
-import { CLOCK } from "../sheet/Columns";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
-import { headWords } from "../words/headWords";
-import { weighingWords } from "../words/weighingWords";
-import { hasClockForMinutes, timeText } from "./clock";
+import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import { optionBounds } from "../../options/optionBounds";
+import { APPARATUS } from "../../sheet/caughtRows";
+import { CLOCK } from "../../sheet/Columns";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired, Weighed } from "../../sheet/Weighed";
+import { headWords } from "../../words/headWords";
+import { weighingWords } from "../../words/weighingWords";
+import { hasClockForMinutes, timeText } from "../clock";
 import { isAbsent } from "./absence";
 import { isFull } from "./rowSays";
-import { block, isGapless, isNotDry } from "./weighings";
+import { block, isGapless, isNotDry } from "../weighings";
 
 const words = headWords.next;
 const { notYet, tooSoon, tooCoarse } = weighingWords.verdicts;

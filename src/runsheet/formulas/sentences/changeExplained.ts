@@ -1,6 +1,6 @@
-import { onceNumbers, sum } from "../expressions/choices";
-import { fn, reckon, type Call } from "../expressions/Expression";
-import type { RunSheet } from "../sheet/RunSheet";
+import { onceNumbers, sum } from "../../expressions/choices";
+import { fn, reckon, type Call } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
 
 // About 95 % for the change between two weighings (GUM, JCGM 100:2008, 6.3.3).
 const COVERAGE = 2;

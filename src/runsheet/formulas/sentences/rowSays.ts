@@ -1,13 +1,14 @@
-import { all, any, anyWhere, firstOf, lacksNumber, NOTHING, noNumber, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
-import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
-import { CLOCK } from "../sheet/Columns";
-import { decimalsOf } from "../sheet/massFormats";
-import { saltWords } from "../words/saltWords";
-import { weighingWords } from "../words/weighingWords";
+import { all, any, anyWhere, firstOf, lacksNumber, NOTHING, noNumber, when, type Condition } from "../../expressions/choices";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { CLOCK } from "../../sheet/Columns";
+import { decimalsOf } from "../../sheet/massFormats";
+import type { Fired, Weighed } from "../../sheet/Weighed";
+import { saltWords } from "../../words/saltWords";
+import { weighingWords } from "../../words/weighingWords";
 import { isAbsent } from "./absence";
-import { isMoreThanScale } from "./vesselAgain";
-import { block, isNotDry } from "./weighings";
+import { isMoreThanScale } from "../vesselAgain";
+import { block, isNotDry } from "../weighings";
 
 const { says, total: totals, unjudged, verdicts, end: endWords } = weighingWords;
 

@@ -1,10 +1,11 @@
-import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../expressions/choices";
-import { cell, fixed, fn, is, joined, reckon, type Expression } from "../expressions/Expression";
-import { nameOf } from "../expressions/formulaText";
-import { checkWords } from "../words/checkWords";
-import { saltWords } from "../words/saltWords";
-import type { ShareName } from "../sheet/layout";
-import type { RunSheet, Salt } from "../sheet/RunSheet";
+import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { cell, fixed, fn, is, joined, reckon, type Expression } from "../../expressions/Expression";
+import { nameOf } from "../../expressions/formulaText";
+import type { Salt } from "../../sheet/Salt";
+import { checkWords } from "../../words/checkWords";
+import { saltWords } from "../../words/saltWords";
+import type { ShareName } from "../../sheet/layout";
+import type { RunSheet } from "../../sheet/RunSheet";
 import { isMarked, percent, type ChecksAt } from "./answer";
 
 const { says } = saltWords;

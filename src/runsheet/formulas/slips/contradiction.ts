@@ -1,15 +1,17 @@
-import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../expressions/choices";
-import { fixed, fn, is, range, reckon, type Expression, type Range } from "../expressions/Expression";
-import { nameBelow, nameOf } from "../expressions/formulaText";
-import { APPARATUS } from "../sheet/caughtRows";
-import type { Caught, Fired, RunSheet } from "../sheet/RunSheet";
-import { checkWords } from "../words/checkWords";
-import { balanceOff } from "./ledger";
-import { moistCell } from "./results";
-import { grams } from "./rowSays";
+import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameBelow, nameOf } from "../../expressions/formulaText";
+import type { Caught } from "../../sheet/Caught";
+import { APPARATUS } from "../../sheet/caughtRows";
+import type { RunSheet } from "../../sheet/RunSheet";
+import type { Fired } from "../../sheet/Weighed";
+import { checkWords } from "../../words/checkWords";
+import { balanceOff } from "../ledger";
+import { moistCell } from "../results";
+import { grams } from "../sentences/rowSays";
 import { unitSlips } from "./unitSlip";
-import { isOtherVessel, isVesselDoubtful } from "./vesselAgain";
-import { countOf, isGapless, lastWeighed, latest } from "./weighings";
+import { isOtherVessel, isVesselDoubtful } from "../vesselAgain";
+import { countOf, isGapless, lastWeighed, latest } from "../weighings";
 
 const words = checkWords.order;
 

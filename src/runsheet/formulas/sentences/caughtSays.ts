@@ -1,9 +1,10 @@
-import { all, any, firstOf, NOTHING, noNumber, when } from "../expressions/choices";
-import { fn, is, reckon, type Expression } from "../expressions/Expression";
-import type { LedgerBox } from "../sheet/caughtRows";
-import type { Caught, RunSheet } from "../sheet/RunSheet";
-import { caughtWords } from "../words/caughtWords";
-import { weighingWords } from "../words/weighingWords";
+import { all, any, firstOf, NOTHING, noNumber, when } from "../../expressions/choices";
+import { fn, is, reckon, type Expression } from "../../expressions/Expression";
+import type { Caught } from "../../sheet/Caught";
+import type { LedgerBox } from "../../sheet/caughtRows";
+import type { RunSheet } from "../../sheet/RunSheet";
+import { caughtWords } from "../../words/caughtWords";
+import { weighingWords } from "../../words/weighingWords";
 import { grams } from "./rowSays";
 
 const { says } = caughtWords;

@@ -4,6 +4,7 @@ import { isFull } from "../../formulas/rowSays";
 import { leftAfter, leftNet, leftShown, stagesDone, stageTemperature, startTemperature } from "../../formulas/stages";
 import { stageSays, stagesTotalSays } from "../../formulas/stageSays";
 import { countOf } from "../../formulas/weighings";
+import { areClose } from "../../sheet/columnWidths";
 import { LABEL } from "../../sheet/Columns";
 import type { Fired, RunSheet } from "../../sheet/RunSheet";
 import { massWords } from "../../words/BoxWords";
@@ -19,7 +20,7 @@ const LEFT = "0.00%";
 
 /** Staged heating: what is noted of each stage, the weighings when cold, and what is left of the dry sample after each. */
 export function stagesBlock(sheet: RunSheet, table: Fired): Block {
-  const columns = { ...fireWords.columns(sheet.options.degrees), seen: stageWords.seen };
+  const columns = { ...fireWords.columns(sheet.options.degrees, areClose(sheet.options)), seen: stageWords.seen };
   const words = { heading: stageWords.fire, row: stageWords.stage, columns, set: stageWords.set, seen: stageWords.seenBox };
   return together(fireTable(sheet, table, words), leftTable(sheet, table));
 }

@@ -16,6 +16,7 @@ import type { PlannedCell, SheetPlan } from "../SheetPlan";
 import { cellData } from "./cellData";
 import { addRule, dataValidation, removeRule } from "./entryRules";
 import type { GridEngine } from "./GridEngine";
+import { selectInView } from "./selectInView";
 import { gridStyle, rowPixelsOf } from "./worksheetData";
 
 const SET_VALUES = "sheet.command.set-range-values";

@@ -28,10 +28,22 @@ async function inView(): Promise<{ readonly cell: Edges; readonly room: Edges }>
     const [LETTERS, NUMBERS, SCROLL_BAR] = [20, 46, 10];
     const sheet = (window as WorkbenchWindow).retortWorkbench?.engine.book.getActiveSheet();
     const canvas = document.querySelector('#grid canvas[id^="univer-sheet-main"]')?.getBoundingClientRect();
-    const range = sheet?.getActiveRange() as unknown as { getCellRect(): Edges; getRow(): number } | undefined;
-    if (sheet === undefined || canvas === undefined || range === undefined) throw new Error("no sheet in view");
-    const { left, top, right, bottom } = range.getCellRect();
-    const frozen = Array.from({ length: sheet.getFrozenRows() }, (_, row) => sheet.getRowHeight(row)).reduce((sum, one) => sum + one, 0);
+    const range = sheet?.getActiveRange();
+    if (!sheet || canvas === undefined || !range) throw new Error("no sheet in view");
+    // The engine tells where a cell lies on the whole sheet, and how far that is scrolled.
+    const { sheetViewStartRow, sheetViewStartColumn, offsetX, offsetY } = (
+      sheet as unknown as { getScrollState(): Record<"sheetViewStartRow" | "sheetViewStartColumn" | "offsetX" | "offsetY", number> }
+    ).getScrollState();
+    const [row, column, stays] = [range.getRow(), range.getColumn(), sheet.getFrozenRows()];
+    const size = (from: number, to: number, of: (index: number) => number): number =>
+      Array.from({ length: Math.max(0, to - from) }, (_, index) => of(from + index)).reduce((sum, one) => sum + one, 0);
+    const high = (from: number, to: number): number => size(from, to, (index) => sheet.getRowHeight(index));
+    const wide = (from: number, to: number): number => size(from, to, (index) => sheet.getColumnWidth(index));
+    const before = (from: number, to: number, of: (from: number, to: number) => number): number => (to >= from ? of(from, to) : -of(to, from));
+    const frozen = high(0, stays);
+    const left = canvas.left + NUMBERS + before(sheetViewStartColumn, column, wide) - offsetX;
+    const top = canvas.top + LETTERS + frozen + before(stays + sheetViewStartRow, row, high) - offsetY;
+    const [right, bottom] = [left + wide(column, column + 1), top + high(row, row + 1)];
     return {
       cell: { left, top, right, bottom },
       room: {
@@ -67,9 +79,7 @@ test.each([
 function flush(): string[] {
   const LEAST = 6;
   const isSeen = (one: Element): boolean => one.checkVisibility({ visibilityProperty: true }) && one.getBoundingClientRect().height > 0;
-  const told = [...document.querySelectorAll(".status:not(:empty), .alert:not(:empty), button.primary, button.secondary, section > h2")].filter(
-    isSeen,
-  );
+  const told = [...document.querySelectorAll(".status:not(:empty), button.primary, button.secondary, section > h2")].filter(isSeen);
   return told.flatMap((one, index) => {
     const next = told[index + 1];
     if (next === undefined) return [];
@@ -83,7 +93,7 @@ test.each(["Run sheet", "Functions", "This cell", "Share"])("nothing in the tab 
   await local.page.setViewportSize({ width: 1366, height: 768 });
   await pane.getByRole("tab", { name }).click();
   await pane.evaluate(() => {
-    for (const one of document.querySelectorAll(".status, .alert")) one.textContent = "What was done, in a sentence.";
+    for (const one of document.querySelectorAll(".status")) one.textContent = "What was done, in a sentence.";
     for (const one of document.querySelectorAll("details")) one.open = true;
     for (const one of document.querySelectorAll<HTMLElement>(".planner button, section.report button")) one.hidden = false;
   });

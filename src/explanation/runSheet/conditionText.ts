@@ -124,7 +124,7 @@ function sideText(cells: SheetCells, side: Expression): string {
 
 /** A place by its name alone, where what it holds is not asked. */
 const namedOnly = (cells: SheetCells, place: Cell | Range): string =>
-  `${place.kind === "range" ? rangeName(cells, place).text : nameOf(cells, place).text} (${placeName(cells, place)})`.replace(/:[^)]*\)$/, ")");
+  `${place.kind === "range" ? rangeName(cells, place).text : nameOf(cells, place).text} (${placeName(cells, place)})`;
 
 function placeText(cells: SheetCells, place: Cell | Range): string {
   if (place.kind === "range") return `${rangeName(cells, place).text} (${placeName(cells, place)})`;

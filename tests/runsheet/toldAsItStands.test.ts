@@ -74,7 +74,7 @@ test("of repeats of which one is in doubt, the sentence of what left at least sa
     }
     const { charring } = run.sheet;
     if (charring !== undefined) run.type(charring.fire(charring.rows.fire.first).seen, note);
-    return run.head()[1] ?? "";
+    return String(run.head()[1]);
   };
   const sentence = "At least 70.0 % of the dry sample has left as vapour so far; charring is not shown finished.";
   expect(begun("white edges")).toBe(`? In doubt: ${sentence} What is in doubt is counted.`);

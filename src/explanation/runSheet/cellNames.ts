@@ -82,6 +82,9 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const { columns, options } = cells.sheet;
   const place = column - columns.workingLabel;
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
+  // What is told of cells typed over stands beside its label, however far that reaches.
+  const watched = own === sheetWords.workings.typedOver ? own.split("; ")[place - 1] : undefined;
+  if (watched !== undefined) return named(watched, place === 1 ? "" : label, "", "", block);
   const isAll = column === columns.elapsed;
   if (column > columns.elapsed) return drawnName(cells, row, column, block);
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);

@@ -100,12 +100,18 @@ function inFull(cells: SheetCells, at: Cell, name: CellName, reading: CellReadin
     ...plainly(cells, at, name, reading),
     inputs: places.slice(0, MOST_INPUTS).map((place) => inputOf(cells, place)),
     moreInputs: Math.max(0, places.length - MOST_INPUTS),
-    choices: way.choices.slice(-MOST_CHOICES).map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds })),
+    choices: choicesOf(cells, way),
     working: showsNothing ? [] : workingOf(cells, at, leaf),
     result: showsNothing ? "" : resultText(cells, at, name, reading),
     plusMinus: hasPlusMinus(reading) ? (meaning.plusMinus ?? "") : "",
     waitsFor: showsNothing && !isNothingFound ? waitsFor(cells, way) : [],
   };
+}
+
+/** In words, each once: what is asked of several reasons or rows may read alike. */
+function choicesOf(cells: SheetCells, { choices }: Way): RunCellExplanation["choices"] {
+  const told = choices.map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds }));
+  return told.filter(({ asked, holds }, index) => told.findIndex((one) => one.asked === asked && one.holds === holds) === index).slice(-MOST_CHOICES);
 }
 
 /** A number of its own, or a sentence that names one: what is withheld has none. */

@@ -1,6 +1,6 @@
 import type { Expression, Infix } from "../../runsheet/expressions/Expression";
 import { isError } from "./Plain";
-import { workOut, type ValueAt } from "./workOut";
+import { evaluate, workOut, type ValueAt } from "./workOut";
 
 /** One choice on the way through a formula. */
 export interface Choice {
@@ -43,6 +43,8 @@ export function resolved(expression: Expression, at: ValueAt): Expression {
     case "call": {
       const given = leaf.given.map((one) => resolved(one, at));
       const [only] = given;
+      // Over cells of a block it sums; of one number it is that number.
+      if (leaf.name === "SUMPRODUCT" && given.length === 1 && only !== undefined && typeof evaluate(only, at) === "number") return only;
       if (leaf.name !== "N" || only === undefined) return { ...leaf, given };
       return typeof workOut(only, at) === "number" ? only : 0;
     }

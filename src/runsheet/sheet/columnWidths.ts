@@ -21,13 +21,16 @@ const CLOSE = { boxes: 9, reckoned: 7.57 } as const;
 const FINE = 5;
 const FINE_CLOSE = { boxes: 9.3, reckoned: 8.3 } as const;
 
+/** Whether there are so many samples that their columns stand closer. */
+export const areClose = (options: CheckedOptions): boolean => columns(options).slots >= MANY;
+
 /** Width of each column from A on. */
 export function columnWidths(options: CheckedOptions): number[] {
   const { slots } = columns(options);
   const decimals = decimalsOf(options.readability);
-  const usual = slots < MANY ? { boxes: BOXES, reckoned: RECKONED } : CLOSE;
+  const usual = areClose(options) ? CLOSE : { boxes: BOXES, reckoned: RECKONED };
   const wide = { boxes: Math.max(usual.boxes, decimals + BEFORE_DECIMALS), reckoned: Math.max(usual.reckoned, decimals + BEFORE_DECIMALS - 1) };
-  const each = slots >= MANY && decimals >= FINE ? FINE_CLOSE : wide;
+  const each = areClose(options) && decimals >= FINE ? FINE_CLOSE : wide;
   const [boxes, reckoned] = [new Array<number>(slots).fill(each.boxes), new Array<number>(slots).fill(each.reckoned)];
   // What is told of cells typed over stands beside its label, however few the samples.
   const workings = new Array<number>(Math.max(slots + 1 + FRAME_COLUMNS + (options.panZeros ? 2 * slots : 0), WATCH_CELLS)).fill(WORKINGS);

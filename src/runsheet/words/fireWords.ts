@@ -4,10 +4,11 @@ import type { FireColumn } from "../sheet/Weighed";
 export const fireWords = {
   heading: { charring: "2 CHARRING: the fire", ashing: "3 ASHING: the fire", heating: "2 HEATING: the fire" },
   firing: (number: number): string => `Firing ${number}`,
-  columns: (unit: "C" | "F"): Readonly<Record<FireColumn, string>> => ({
+  /** @param areClose true where the columns of many samples stand so close that two lines do not hold more */
+  columns: (unit: "C" | "F", areClose: boolean): Readonly<Record<FireColumn, string>> => ({
     lit: "Lit (clock)",
     set: `Set to, °${unit}`,
-    measured: `At sample, °${unit}`,
+    measured: areClose ? `Sample, °${unit}` : `At sample, °${unit}`,
     held: "Held, min",
     quiet: "Vent quiet",
     opened: "Opened, cold",

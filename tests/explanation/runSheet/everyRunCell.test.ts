@@ -108,6 +108,28 @@ describe.each(RUNS)("every calculated cell of a sheet: %s", (_what, options, fil
     }
   });
 
+  it("asks in words, each question once, and nothing that the spreadsheet does not ask", () => {
+    for (const { reading, of } of every) {
+      const asked = of.choices.map((one) => one.asked);
+      // A call of ours is told by its name; what shows an error is told as a cell that does.
+      expect([reading.cell, asked.filter((one) => /(?<!RETORT\.)\b[A-Z]{2,}\(/.test(one))]).toEqual([reading.cell, []]);
+      expect([reading.cell, new Set(of.choices.map((one) => JSON.stringify(one))).size]).toEqual([reading.cell, asked.length]);
+    }
+  });
+
+  it("names what is told of cells typed over, however far right it stands", () => {
+    const { columns, rows } = run.sheet;
+    const row = rows.checks.lines.at(-1)?.row ?? 0;
+    const name = (place: number): string | undefined => every.find(({ reading }) => reading.cell === placeOf(columns.working(row, place)))?.of.name;
+    expect([1, 2, 3, 5, 6].map(name)).toEqual([
+      "cells typed over that the answer rests on",
+      "others, nothing typed over",
+      "first, nothing typed over",
+      "third, nothing typed over",
+      "of the head, nothing typed over",
+    ]);
+  });
+
   it("has arithmetic, choices or a value where it shows something, and tells what it waits for where it shows nothing", () => {
     const isConstant = (formula: string): boolean => /^="[^"]*"$/.test(formula);
     const silent = every.filter(

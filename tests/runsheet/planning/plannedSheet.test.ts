@@ -68,7 +68,7 @@ describe("A sheet that was planned", () => {
   });
 
   it("judges a vessel that was opened by the time that was planned for it", () => {
-    const opened = (coolingHours: number): readonly string[] => {
+    const opened = (coolingHours: number): ReturnType<PlainRun["check"]> => {
       const run = plainRun({ plan: { ...PLAN, coolingHours } });
       const { fire } = run.sheet.charring ?? expectFired();
       const { first } = run.sheet.charring?.rows.fire ?? { first: 0 };

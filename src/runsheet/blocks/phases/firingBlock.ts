@@ -7,6 +7,7 @@ import { allSteady, beforeFiring, block, countOf, firedNet, steadyFiring } from 
 import { inDegrees } from "../../options/degrees";
 import { optionBounds } from "../../options/optionBounds";
 import { LABEL } from "../../sheet/Columns";
+import { areClose } from "../../sheet/columnWidths";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../sheet/Weighed";
 import { clockWords, degreeWords, massWords, type BoxWords } from "../../words/BoxWords";
@@ -35,7 +36,7 @@ export function firingBlock(sheet: RunSheet, table: Fired, phase: Phase, number:
     ...(phase === "heating" ? saltWords.fire : {}),
     heading: fireWords.heading[phase],
     row: fireWords.firing,
-    columns: { ...fireWords.columns(sheet.options.degrees), ...(phase === "heating" ? saltWords.columns : {}) },
+    columns: { ...fireWords.columns(sheet.options.degrees, areClose(sheet.options)), ...(phase === "heating" ? saltWords.columns : {}) },
     setPoint: phase === "charring" ? sheet.options.plan?.kilnSetPoint : undefined,
   };
   return together(fireTable(sheet, table, words), weighedTable(sheet, table, phase, number));

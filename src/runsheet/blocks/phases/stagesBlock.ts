@@ -4,6 +4,7 @@ import { isFull } from "../../formulas/sentences/rowSays";
 import { leftAfter, leftNet, leftShown, stagesDone, stageTemperature, startTemperature } from "../../formulas/stages";
 import { stageSays, stagesTotalSays } from "../../formulas/sentences/stageSays";
 import { countOf } from "../../formulas/weighings";
+import { areClose } from "../../sheet/columnWidths";
 import { LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
@@ -20,7 +21,7 @@ const LEFT = "0.00%";
 
 /** Staged heating: what is noted of each stage, the weighings when cold, and what is left of the dry sample after each. */
 export function stagesBlock(sheet: RunSheet, table: Fired): Block {
-  const columns = { ...fireWords.columns(sheet.options.degrees), seen: stageWords.seen };
+  const columns = { ...fireWords.columns(sheet.options.degrees, areClose(sheet.options)), seen: stageWords.seen };
   const words = { heading: stageWords.fire, row: stageWords.stage, columns, set: stageWords.set, seen: stageWords.seenBox };
   return together(fireTable(sheet, table, words), leftTable(sheet, table));
 }

@@ -6,7 +6,7 @@ import {
   type IObjectMatrixPrimitiveType,
   type IRange,
 } from "@univerjs/core";
-import { SetRangeValuesMutation, SetSelectionsOperation, SetStyleCommand } from "@univerjs/sheets";
+import { SetRangeValuesMutation, SetStyleCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaNamed } from "../../areaNamed";
 import { cellAt } from "../../cellArea";
@@ -16,6 +16,7 @@ import type { PlannedCell, SheetPlan } from "../../SheetPlan";
 import { cellData } from "./cellData";
 import { addRule, dataValidation, removeRule } from "./entryRules";
 import type { GridEngine } from "../GridEngine";
+import { selectInView } from "./selectInView";
 import { gridStyle, rowPixelsOf } from "./worksheetData";
 
 const SET_VALUES = "sheet.command.set-range-values";
@@ -30,7 +31,8 @@ function change(engine: GridEngine, sheet: FWorksheet, growth: SheetGrowth): voi
   const { plan, steps, written, dressed, ended } = growth;
   const selected = sheet.getSelection()?.getCurrentCell();
   putRowsIn(engine, sheet, growth);
-  if (selected && steps.length > 0) selectAgain(engine, sheet, rowAfter(selected.actualRow + 1, steps) - 1, selected.actualColumn);
+  // Putting rows in selects them and scrolls to them: whoever is weighing gets their cell back into view.
+  if (selected && steps.length > 0) selectInView(engine, sheet, rowAfter(selected.actualRow + 1, steps) - 1, selected.actualColumn);
   // A row put in takes the looks of the one above it.
   for (const { row, rows, columns } of areasPutIn(steps, plan.columnWidths.length)) sheet.getRange(row, 0, rows, columns).clearFormat();
   setRules(engine, sheet, plan);
@@ -54,14 +56,6 @@ function putRowsIn(engine: GridEngine, sheet: FWorksheet, { steps, written }: Sh
       () => sheet.insertRowsBefore(above - 1, count),
     );
   });
-}
-
-/** Putting rows in selects them and scrolls to them: whoever is weighing gets their cell back into view. */
-function selectAgain(engine: GridEngine, sheet: FWorksheet, row: number, column: number): void {
-  const range = sheet.getRange(row, column).getRange();
-  const primary = { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false };
-  const target = { unitId: engine.book.getId(), subUnitId: sheet.getSheetId() };
-  engine.api.syncExecuteCommand(SetSelectionsOperation.id, { ...target, selections: [{ range, primary, style: null }], reveal: true });
 }
 
 function matrixOf(cells: readonly PlannedCell[], data: (planned: PlannedCell) => ICellData): IObjectMatrixPrimitiveType<ICellData> {

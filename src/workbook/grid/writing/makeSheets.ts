@@ -13,6 +13,7 @@ import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import type { GridEngine } from "../GridEngine";
 import { gridSheet, insertGridSheet } from "./GridSheet";
+import { selectInView } from "./selectInView";
 
 export const sheetNames = ({ book }: GridEngine): string[] => book.getSheets().map((sheet) => sheet.getSheetName());
 
@@ -28,6 +29,8 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
     sheet.getRange(row, column).activate();
     await engine.settled();
     fitRowHeights(engine, sheet);
+    // Not before the sheet is drawn: the view of one that is not cannot be moved.
+    if (engine.book.getActiveSheet().getSheetId() === sheet.getSheetId()) selectInView(engine, sheet, row, column);
   });
   return name;
 }

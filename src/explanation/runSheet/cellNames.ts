@@ -83,6 +83,7 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const place = column - columns.workingLabel;
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
   const isAll = column === columns.elapsed;
+  if (column > columns.elapsed && own === sheetWords.workings.steadyFiring) return named(sheetWords.workings.proving, "", "", "", block);
   if (column > columns.elapsed) return drawnName(cells, row, column, block);
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
   const isOfAll = own.includes(cellNameWords.eachAndAll) || own === stageWords.workings.done;

@@ -9,6 +9,7 @@ import { headWords } from "../words/headWords";
 import { weighingWords } from "../words/weighingWords";
 import { hasClockForMinutes, timeText } from "./clock";
 import { isAbsent } from "./absence";
+import { isUnproven } from "./proving";
 import { isFull } from "./rowSays";
 import { block, isGapless, isNotDry } from "./weighings";
 
@@ -114,7 +115,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
     const full = firings >= most ? words.firingsAtLimit : words.firingsFull;
     // Of a full table only what still loses is fired again, till its vessel is emptied; a gain, or what cannot be judged, is put right first.
-    const isStillLosing = any(...STILL_LOSING.map((word) => is(fn("COUNTIF", sheet.across(table.steady), word), ">", 0)));
+    const isStillLosing = any(...STILL_LOSING.map((word) => is(fn("COUNTIF", sheet.across(table.steady), word), ">", 0)), isUnproven(sheet, table));
     const isInVessel = end && noNumber(sheet.across(end.vessel));
     const isOfStages = stages !== undefined && table.rows === stages.rows;
     return when(

@@ -165,6 +165,10 @@ export const checkWords = {
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
     wentOn: (sample: number, what: "charring" | "ashing" | "heating", last: Expression) =>
       doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or before? If not, what stayed may read high.`)),
+    colder: (at: Expression, hottest: Expression, what: "charring" | "ashing" | "heating") =>
+      doubted(text`${at} is colder than ${hottest}: no proof that ${what} is finished. Fire again as hot, and weigh.`),
+    short: (at: Expression, what: "charring" | "ashing" | "heating") =>
+      doubted(text`${at}: held not at all, or far shorter than before: no proof that ${what} is finished. Fire again as long.`),
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
@@ -202,6 +206,10 @@ export const checkWords = {
   stageHeld: {
     losing: (row: Expression) =>
       doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),
+    colder: (row: Expression) =>
+      doubted(text`Row ${row}: held again, but colder at the sample: no proof that nothing more leaves. Hold it again as hot.`),
+    short: (row: Expression) =>
+      doubted(text`Row ${row}: held again not at all, or far shorter: no proof that nothing more leaves. Hold it again as long.`),
   },
   caught: {
     notAfter: (at: Expression) => doubted(text`${at} was weighed empty and not again: the liquids wait. Weigh it, or clear it.`),

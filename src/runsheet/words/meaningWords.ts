@@ -167,6 +167,12 @@ export const meaningWords = {
     about: "Since which weighing nothing more left, or why that cannot be told.",
     source: "The criterion and limit of the settings, judged by RETORT.CONSTANTWEIGHT; two display steps are ASTM D4442 method A.",
   },
+  proving: {
+    about:
+      "Which firings were hot and long enough to prove that nothing more leaves, as a sum: 2 for the first, 4 for the second, 8 for the third. What was not noted counts as enough.",
+    source:
+      "Common practice, no source: no more than 20 °C colder than an earlier firing, held a quarter of the longest hold before it or an hour, and not 0.",
+  },
   vessel: {
     about: "The empty vessel that counts: as weighed, less the balance's zero where that was read; 0 where the balance was tared with it.",
     source: "A tared balance shows what is in the vessel alone, so that nothing is taken off.",

@@ -640,6 +640,15 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? Sample 1: C48 is 0.52 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
     ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
+    [
+      "one of three not weighed again",
+      all(tins(0.7, 0.7, 0.7), again(40.02, null, 40.01)),
+      "? Sample 2: D31 is blank and others are not: scale is taken off those alone. Weigh it, or clear the others.",
+      { replicates: 3, kind: "charring" },
+    ],
+    ["one of three, of different materials", all(tins(0.7, 0.7, 0.7), again(40.02, null, 40.01)), FINE, { replicates: 3, samplesAre: "different" }],
+    ["all three", all(tins(0.7, 0.7, 0.7), again(40.02, 40, 40.01)), FINE, { replicates: 3 }],
+    ["two of two, the third never begun", all(tins(0.7, 0.7), again(40.02, 40.01)), FINE, { replicates: 3 }],
     ["scale on a tared balance", all(weighed("tared", 40.2, 26.21, 26.21), again(0.05)), FINE],
   ],
   agree: [

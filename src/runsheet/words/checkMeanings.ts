@@ -22,7 +22,7 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
   ledger: "Whether the products add up: percentages are such, water is not less than was fed, and little is unaccounted for.",
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
   vesselAgain:
-    "Whether the vessel, weighed again, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
+    "Whether the vessel of each sample was weighed again or of none, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
   agree: "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter.",
   fine: "Whether the balance is fine enough, and the sample large enough, for the wanted ±.",
   range: "Whether water, char and ash lie in the ranges of untreated plants (common practice).",

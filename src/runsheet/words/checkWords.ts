@@ -231,6 +231,8 @@ export const checkWords = {
       doubted(ofSample(sample, text`${percent} % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?`)),
   },
   vesselAgain: {
+    someOnly: (sample: number, at: Expression) =>
+      doubted(ofSample(sample, text`${at} is blank and others are not: scale is taken off those alone. Weigh it, or clear the others.`)),
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>

@@ -69,15 +69,15 @@ export function provingFirings(sheet: RunSheet, table: Fired): Expression {
   return sum(...rows.map((row, index) => when(any(isColder(sheet, table, row), isShort(table, row, "firings")), 0, 2 ** (index + 1))));
 }
 
-/** Samples that are steady by firings alone that prove nothing: no bit from the one they are steady since to their latest. */
-export const unproven = ({ samples }: RunSheet, table: Fired): Expression =>
-  sum(
-    ...samples.map((sample) => {
-      const since = table.steady(sample);
-      const upToLatest = fn("MOD", table.proving, reckon(2, "^", reckon(countOf(table, sample), "+", 1)));
-      return when(isNumber(since), when(is(upToLatest, "<", reckon(2, "^", fn("N", since))), 1, 0), 0);
-    }),
-  );
+/** 1 where a sample is steady by firings alone that prove nothing: no bit from the one it is steady since to its latest; else 0. */
+export function unprovenSample(table: Fired, sample: number): Expression {
+  const since = table.steady(sample);
+  const upToLatest = fn("MOD", table.proving, reckon(2, "^", reckon(countOf(table, sample), "+", 1)));
+  return when(isNumber(since), when(is(upToLatest, "<", reckon(2, "^", fn("N", since))), 1, 0), 0);
+}
+
+/** How many samples are. */
+export const unproven = ({ samples }: RunSheet, table: Fired): Expression => sum(...samples.map((sample) => unprovenSample(table, sample)));
 
 /** Whether every sample under way is steady, and one of them by what proves nothing. */
 export const isUnproven = ({ working, across }: RunSheet, table: Fired): Condition =>

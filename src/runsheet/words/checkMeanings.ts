@@ -23,7 +23,8 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
   vesselAgain:
     "Whether the vessel of each sample was weighed again or of none, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
-  agree: "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter.",
+  agree:
+    "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter; one stands apart by Dixon's r10, two-sided 95 %.",
   fine: "Whether the balance is fine enough, and the sample large enough, for the wanted ±.",
   range: "Whether water, char and ash lie in the ranges of untreated plants (common practice).",
   material:

@@ -240,8 +240,13 @@ export const checkWords = {
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
+    notInList: (at: Expression) => doubted(text`${at} holds neither repeats nor different, so nothing is averaged. Choose one from its list.`),
+    unexplained: (percent: Expression, times: Expression, wanted: Expression, apart: Expression) =>
+      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}. Find out why, or type in ${wanted} how close is close enough.`),
+    rowUnexplained: (row: Expression, wanted: Expression) =>
+      doubted(text`${row}: apart by more than weighing explains. Find out why, or type in ${wanted} what is close enough.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
+      doubted(text`Together ± ${together} %, more than wanted: range ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
     /** Where there is no common answer, there is no ± of it. */
     farApart: (percent: Expression, times: Expression, apart: Expression) =>
       doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}: no one answer. Find out why, or take more.`),
@@ -249,11 +254,13 @@ export const checkWords = {
       doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
     rowWide: (row: Expression, together: Expression) =>
       doubted(text`${row}: together ± ${together} %, more than wanted. Look for a slip or a cause, or take more.`),
-    apart: (sample: Expression) => text`; sample ${sample} stands apart`,
+    apart: (sample: Expression) => text`; sample ${sample} apart at 95 %`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),
   },
   fine: {
+    noWanted: (at: Expression, most: number) =>
+      doubted(text`${at} is no wanted ±, which is a share up to ${most} %. For one percent type 1% or 0.01; or leave it blank.`),
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
     tooLittleDry: (sample: Expression, grams: Expression) =>

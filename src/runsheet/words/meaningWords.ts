@@ -88,7 +88,7 @@ export const meaningWords = {
   },
   agreement: {
     about:
-      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are.",
+      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are, 5 beyond weighing and no wanted ± known.",
     source:
       "Own convention: farther apart than the wanted ± and than three times the largest weighing ±. Method's own scatter by the critical range of ISO 5725-6. Each row by the same.",
   },

@@ -1,6 +1,7 @@
 import { all, noNumber } from "../../expressions/choices";
 import { fn, is, reckon } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
+import { areDifferent } from "../../formulas/agreement";
 import { grams } from "../../formulas/rowSays";
 import { isLighter, isMoreThanScale } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
@@ -28,8 +29,9 @@ export function vesselAgainCheck(sheet: RunSheet): Check | undefined {
 }
 
 /** A vessel left out while others were weighed again: one mean would hold samples with their scale taken off and one without. */
-function someOnly({ setup, vessel, drying }: RunSheet, end: NonNullable<RunSheet["end"]>, sample: number): Step {
+function someOnly(sheet: RunSheet, end: NonNullable<RunSheet["end"]>, sample: number): Step {
+  const { vessel, drying } = sheet;
   const isUnderWay = is(fn("COUNT", vessel(sample), drying.boxes(sample)), ">", 0);
-  const isMixed = all(is(is(setup.samplesAre, "=", "different"), "=", false), isUnderWay, noNumber(end.vessel(sample)));
+  const isMixed = all(is(areDifferent(sheet), "=", false), isUnderWay, noNumber(end.vessel(sample)));
   return step(isMixed, words.someOnly(sample, nameOf(end.vessel(sample))));
 }

@@ -640,6 +640,15 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? Sample 1: C48 is 0.52 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
     ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
+    [
+      "one of three not weighed again",
+      all(tins(0.7, 0.7, 0.7), again(40.02, null, 40.01)),
+      "? Sample 2: D31 is blank and others are not: scale is taken off those alone. Weigh it, or clear the others.",
+      { replicates: 3, kind: "charring" },
+    ],
+    ["one of three, of different materials", all(tins(0.7, 0.7, 0.7), again(40.02, null, 40.01)), FINE, { replicates: 3, samplesAre: "different" }],
+    ["all three", all(tins(0.7, 0.7, 0.7), again(40.02, 40, 40.01)), FINE, { replicates: 3 }],
+    ["two of two, the third never begun", all(tins(0.7, 0.7), again(40.02, 40.01)), FINE, { replicates: 3 }],
     ["scale on a tared balance", all(weighed("tared", 40.2, 26.21, 26.21), again(0.05)), FINE],
   ],
   agree: [
@@ -648,19 +657,40 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     // mean 0.7, s = 0.01, 4.303 * 0.01 / sqrt 3 = 0.02484 above 0.01; weighing 2 * 0.0040825 / 20 * sqrt(1 + 0.29^2 + 0.71^2) = 0.00051449
     ["three apart", tins(0.69, 0.7, 0.71), "? Range 2.0 %, 38.9 times a weighing ±: no one answer. Find out why, or take more.", { replicates: 3 }],
     [
-      "one of three apart",
+      "one of three apart, as once in three such runs",
       tins(0.713, 0.716, 0.681),
-      "? Range 3.5 %, 67.9 times a weighing ±; sample 3 stands apart: no one answer. Find out why, or take more.",
+      "? Range 3.5 %, 67.9 times a weighing ±: no one answer. Find out why, or take more.",
+      { replicates: 3 },
+    ],
+    // r10 = 0.032 / 0.033 = 0.970 is not above the critical 0.970, 0.0325 / 0.0335 = 0.9701 is.
+    [
+      "one of three farther apart than the critical ratio",
+      tins(0.713, 0.714, 0.6805),
+      "? Range 3.4 %, 65.0 times a weighing ±; sample 3 apart at 95 %: no one answer. Find out why, or take more.",
       { replicates: 3 },
     ],
     // s = 0.00141, 12.706 * 0.00141 / sqrt 2 = 0.0127
     [
       "two, a little apart",
       tins(0.7, 0.702),
-      "? Together ± 1.3 %, more than wanted: their range is 0.2 %, 3.9 times a weighing ±. Take more.",
+      "? Together ± 1.3 %, more than wanted: range 0.2 %, 3.9 times a weighing ±. Take more.",
       { replicates: 2 },
     ],
-    ["three apart with nothing wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", null)), FINE, { replicates: 3 }],
+    // Three times the weighing ± of 0.051 % is 0.154 %.
+    ["three a little apart with nothing wanted", all(tins(0.7, 0.7005, 0.701), setting("wanted", null)), FINE, { replicates: 3 }],
+    ...([null, "one percent", 1, 5, 0, -0.01] as const).map((wanted): Row => [
+      `three apart with ${String(wanted)} wanted`,
+      all(tins(0.69, 0.7, 0.71), setting("wanted", wanted)),
+      "? Range 2.0 %, 38.9 times a weighing ±. Find out why, or type in B80 how close is close enough.",
+      { replicates: 3 },
+    ]),
+    ["three apart by less than the widest ± that can be wanted", all(tins(0.69, 0.7, 0.71), setting("wanted", 0.1)), FINE, { replicates: 3 }],
+    ...["same", "repeat", "Repeats ", " "].map((word): Row => [
+      `a word that is not in the list: "${word}"`,
+      all(tins(0.7, 0.7), (run) => run.type(run.sheet.setup.samplesAre, word)),
+      "? B9 holds neither repeats nor different, so nothing is averaged. Choose one from its list.",
+      { replicates: 2 },
+    ]),
     ["different materials", tins(0.6, 0.7, 0.8), NOT_YET, { replicates: 3, samplesAre: "different" }],
     [
       "nothing said of them",
@@ -678,6 +708,11 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["within it", all(tins(0.7, 0.702, 0.703), setting("methodScatter", 0.001)), FINE, { replicates: 3 }],
   ],
   fine: [
+    ...(["one percent", 1, 5, 0.5, 0.101, 0, -0.01] as const).map((wanted): Row => [
+      `${String(wanted)} wanted`,
+      setting("wanted", wanted),
+      "? B79 is no wanted ±, which is a share up to 10 %. For one percent type 1% or 0.01; or leave it blank.",
+    ]),
     ["nothing", nothing, NOT_YET],
     ["nothing wanted", all(weighed(25, 27), setting("wanted", null)), NOT_YET],
     // 2 u sqrt 2 / U = 2 * 0.0040825 * 1.414214 / 0.01 = 1.1547 g

@@ -154,6 +154,8 @@ describe("workOut(expression)", () => {
     [false, fn("ISBLANK", empty)],
     [false, fn("ISFORMULA", three)],
     [1.5625, fn("MEDIAN", row)],
+    [0.125, fn("SMALL", row, 1)],
+    [3, fn("LARGE", row, 1)],
     // Student's t, 95 % two-sided, 2 degrees of freedom: 4.303 (any table)
     [4.303, fn("ROUND", fn("TINV", reckon(1, "/", 20), 2), 3)],
     [0, fn("N", words)],

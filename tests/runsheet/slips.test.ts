@@ -180,7 +180,7 @@ const CAUGHT: readonly Row[] = [
     "theory 36.08 %; and the vessel changed, C15 to C34. Weigh it again first",
   ],
   ["a point shifted in what is left of a salt", "salt", 1, times(fired("heating", 3), 10), "withheld", "C31, is over 4 times what was heated", MEND],
-  ["the last stage 1 g too light", "staged", 3, off(fired("stages", 4), -1), "marked", "sample 1 stands apart"],
+  ["the last stage 1 g too light", "staged", 3, off(fired("stages", 4), -1), "marked", "sample 1 apart at 95 %"],
   ["a receiver 1 g too light", "liquids", 1, (run) => run.caught([[55.2, 55.41], [80.11, 81.01], [120.5, 127.9]]), "silent", "5.5 % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?"], // prettier-ignore
   ["a receiver lighter than it was", "liquids", 1, (run) => run.caught([[55.2, 55.41], [80.11, 81.01], [120.5, 102.9]]), "withheld", "receiver lighter with its liquid", MEND], // prettier-ignore
   [

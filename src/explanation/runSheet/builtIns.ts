@@ -65,6 +65,8 @@ const minutesOf = (time: number): number => Math.floor((time - Math.floor(time))
 // As spreadsheets number their errors (ECMA-376 Part 1, 18.17.7.96, from memory).
 const ERROR_TYPES: Readonly<Record<string, number>> = { "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#REF!": 4, "#NAME?": 5, "#NUM!": 6, "#N/A": 7 };
 
+const nth = (sorted: readonly number[], place: Plain): Plain => sorted[Number(place) - 1] ?? error("#NUM!");
+
 const remainder = ofValues((value, by) => (by === 0 ? error("#DIV/0!") : value - by * Math.floor(value / by)));
 
 /** Built-in functions but for those that choose what is worked out, and those that ask where a cell stands. */
@@ -116,6 +118,16 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
       return isError(plain) ? plain : Math.abs(plain);
     }),
   NA: () => error("#N/A"),
+  LARGE: (values = [], place = null) =>
+    nth(
+      [...numbersIn([values])].sort((one, other) => other - one),
+      place as Plain,
+    ),
+  SMALL: (values = [], place = null) =>
+    nth(
+      [...numbersIn([values])].sort((one, other) => one - other),
+      place as Plain,
+    ),
   MEDIAN: ofNumbers((numbers) => {
     const sorted = [...numbers].sort((one, other) => one - other);
     const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];

@@ -86,6 +86,7 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const watched = own === sheetWords.workings.typedOver ? own.split("; ")[place - 1] : undefined;
   if (watched !== undefined) return named(watched, place === 1 ? "" : label, "", "", block);
   const isAll = column === columns.elapsed;
+  if (column > columns.elapsed && own === sheetWords.workings.steadyFiring) return named(sheetWords.workings.proving, "", "", "", block);
   if (column > columns.elapsed) return drawnName(cells, row, column, block);
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
   const isOfAll = own.includes(cellNameWords.eachAndAll) || own === stageWords.workings.done;

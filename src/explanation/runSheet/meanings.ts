@@ -95,6 +95,7 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       ...crosswise.map((name) => [name, meaningWords.crosswise] as const),
       [workings.steadyRound, meaningWords.steady],
       [workings.steadyFiring, meaningWords.steady],
+      [workings.proving, meaningWords.proving],
       [workings.weighingsLeft, meaningWords.weighingsLeft],
       [workings.contradiction, meaningWords.contradiction],
       [workings.vessel, meaningWords.vessel],

@@ -1,10 +1,13 @@
 import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
-import { AGREEMENT, criticalRange, everyAgreement, sharesAcross, spreadOf, weighingOf } from "../formulas/agreement";
+import { dixonCritical } from "../../confidence/dixonAssessment";
+import { AGREEMENT, areRepeats, criticalRange, everyAgreement, sharesAcross, spreadOf, weighingOf } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
+import type { ShareName } from "../sheet/layout";
+import { optionBounds } from "../options/optionBounds";
 import { sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
@@ -19,7 +22,7 @@ const FEWEST_FOR_ONE_APART = 3;
  * method's own scatter; in every other row that has a value together the first of the two.
  */
 export function agreeCheck(sheet: RunSheet): Check | undefined {
-  const { setup, working } = sheet;
+  const { setup, settings, working } = sheet;
   if (sheet.options.replicates === 1) return undefined;
   const name = headline(sheet);
   const shares = sharesAcross(sheet, name);
@@ -30,26 +33,35 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   const agreement = working.agreement(name);
   const every = everyAgreement(sheet);
   const isUnsaid = is(agreement, "=", AGREEMENT.unsaid);
-  const haveTwo = all(is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1));
+  const haveTwo = all(areRepeats(sheet), is(fn("COUNT", shares), ">", 1));
   const isAnywhere = (found: number) => is(fn("COUNTIF", every, found), ">", 0);
   // The ash is told before the char without it, which follows from it.
   const names = sharesOf(sheet.options);
   const ash = names.includes("ash") ? names.indexOf("ash") + 1 : undefined;
-  const isOther = any(isAnywhere(AGREEMENT.wide), isAnywhere(AGREEMENT.apart));
+  const { apart, wide, unexplained } = AGREEMENT;
+  const isOther = any(...[apart, wide, unexplained].map(isAnywhere));
+  const [box, wantedBox] = [nameOf(setup.samplesAre), nameOf(settings.wanted)];
   return {
     silentWhile: is(any(isUnsaid, haveTwo, isOther), "=", false),
     steps: [
-      step(isUnsaid, words.sayWhich(nameOf(setup.samplesAre))),
-      step(is(agreement, "=", AGREEMENT.apart), words.farApart(percent, times, apart(shares))),
-      step(is(agreement, "=", AGREEMENT.wide), words.differ(together, percent, times, apart(shares))),
-      step(is(agreement, "=", AGREEMENT.beyondMethod), words.beyondMethod(percent, percentOf(criticalRange(sheet)), apart(shares))),
-      ...([AGREEMENT.apart, AGREEMENT.wide] as const).map((found) => {
+      step(all(isUnsaid, is(fn("LEN", setup.samplesAre), ">", 0)), words.notInList(box)),
+      step(isUnsaid, words.sayWhich(box)),
+      step(is(agreement, "=", unexplained), words.unexplained(percent, times, wantedBox, standingApart(sheet, name))),
+      step(is(agreement, "=", AGREEMENT.apart), words.farApart(percent, times, standingApart(sheet, name))),
+      step(is(agreement, "=", AGREEMENT.wide), words.differ(together, percent, times, standingApart(sheet, name))),
+      step(is(agreement, "=", AGREEMENT.beyondMethod), words.beyondMethod(percent, percentOf(criticalRange(sheet)), standingApart(sheet, name))),
+      ...([apart, wide, unexplained] as const).map((found) => {
         const first = fn("MATCH", found, every, 0);
         const place = ash === undefined ? first : when(is(working.agreement("ash"), "=", found), ash, first);
         const down = (column: number): Expression =>
           fn("INDEX", range(fixed(cell(every.from.row, column)), fixed(cell(every.to.row, column))), place);
         const [label, off] = [down(LABEL), percentOf(down(working.together(name).column))];
-        return step(isAnywhere(found), found === AGREEMENT.apart ? words.rowApart(label, off) : words.rowWide(label, off));
+        const said = {
+          [apart]: words.rowApart(label, off),
+          [wide]: words.rowWide(label, off),
+          [unexplained]: words.rowUnexplained(label, wantedBox),
+        };
+        return step(isAnywhere(found), said[found]);
       }),
     ],
   };
@@ -57,20 +69,37 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
 
 const percentOf = (share: Expression): Expression => fn("FIXED", reckon(100, "*", share), 1, true);
 
-// An end twice as far from the median as the other end stands apart; own bound, a hint and no verdict.
-const TIMES_AS_FAR = 2;
+// Both ends are looked at, so each takes half of what lies outside 95 %: one in 40.
+const OUTSIDE_OF_ONE_END = 1 / 40;
+// In cell formulas a whole number over a power of ten, as critical values are printed.
+const PER = 1000;
 
-/** The sample that stands apart from the others, where one does. */
-function apart(shares: Expression): Expression {
-  const median = fn("MEDIAN", shares);
-  const [above, below] = [reckon(fn("MAX", shares), "-", median), reckon(median, "-", fn("MIN", shares))];
-  const sampleWith = (share: Expression): Expression => words.apart(fn("MATCH", share, shares, 0));
+/**
+ * The critical value of Dixon's r10 for so many samples, two-sided 95 %, in thousandths, as DIXON integrates it: 970, 830, 710 and
+ * 628 for three to six, where Rorabacher prints 0.970, 0.829, 0.710 and 0.625 (Anal. Chem. 63 (1991) 139, doi:10.1021/ac00002a010).
+ */
+const criticalRatio = (count: Expression): Expression => {
+  const of = (n: number): number => Math.round(dixonCritical(n, OUTSIDE_OF_ONE_END) * PER);
+  const fewer = Array.from({ length: optionBounds.replicates.atMost - FEWEST_FOR_ONE_APART }, (_, index) => FEWEST_FOR_ONE_APART + index);
   return firstOf(
-    [
-      [is(fn("COUNT", shares), "<", FEWEST_FOR_ONE_APART), NOTHING],
-      [is(above, ">", reckon(TIMES_AS_FAR, "*", below)), sampleWith(fn("MAX", shares))],
-      [is(below, ">", reckon(TIMES_AS_FAR, "*", above)), sampleWith(fn("MIN", shares))],
-    ],
-    NOTHING,
+    fewer.map((n) => [is(count, "=", n), of(n)] as const),
+    of(optionBounds.replicates.atMost),
   );
+};
+
+/**
+ * The sample that stands apart from the others by Dixon's r10, the gap to its neighbour over the range (Ann. Math. Stat. 22 (1951) 68); none
+ * where the range is no more than weighing explains.
+ */
+function standingApart(sheet: RunSheet, name: ShareName): Expression {
+  const shares = sharesAcross(sheet, name);
+  const [most, least] = [fn("MAX", shares), fn("MIN", shares)];
+  const [above, below] = [reckon(most, "-", fn("LARGE", shares, 2)), reckon(fn("SMALL", shares, 2), "-", least)];
+  const spread = spreadOf(sheet, name);
+  const isApart = all(
+    is(fn("COUNT", shares), ">=", FEWEST_FOR_ONE_APART),
+    is(spread, ">", weighingOf(sheet, name)),
+    is(reckon(fn("MAX", above, below), "*", PER), ">", reckon(criticalRatio(fn("COUNT", shares)), "*", spread)),
+  );
+  return when(isApart, words.apart(fn("MATCH", when(is(above, ">", below), most, least), shares, 0)), NOTHING);
 }

@@ -2,8 +2,10 @@ import { readingUncertainty } from "../../confidence/readingUncertainty";
 import { all, any, anyWhere, isNumber, lacksNumber, NOTHING, placeWhere, product, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
+import { isWantedKnown } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
+import { optionBounds } from "../options/optionBounds";
 import type { CarriedPlan } from "../options/RunSheetOptions";
 import { decimalsOf } from "../sheet/massFormats";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -28,9 +30,13 @@ export function fineCheck(sheet: RunSheet): Check {
   const moistOf = (sample: number) => reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));
   const unweighed = samples.length === 1 ? lacksNumber(vessel(1), moistCell(sheet, 1)) : noneWeighedIn(sheet);
   const unplanned = plan === undefined ? undefined : offPlan(sheet, plan, moistOf);
+  // What was pasted there passes no entry rule.
+  const isNoWanted = all(is(fn("LEN", settings.wanted), ">", 0), is(isWantedKnown(sheet), "=", false));
+  const nothingYet = unplanned === undefined ? unweighed : all(unweighed, is(unplanned.isOff, "=", false));
   return {
-    silentWhile: any(lacksNumber(working.u, settings.wanted), unplanned === undefined ? unweighed : all(unweighed, is(unplanned.isOff, "=", false))),
+    silentWhile: all(is(isNoWanted, "=", false), any(lacksNumber(working.u, settings.wanted), nothingYet)),
     steps: [
+      step(isNoWanted, words.noWanted(nameOf(settings.wanted), optionBounds.wanted.atMost * 100)),
       step(
         all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted)),
         words.plusMinus(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true)),

@@ -81,6 +81,8 @@ export type BuiltIn =
       | "LOG10"
       | "AVERAGE"
       | "MEDIAN"
+      | "LARGE"
+      | "SMALL"
       | "STDEV"
       | "TINV"
       | "NA"

@@ -1,4 +1,4 @@
-import { all, any, firstOf, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, type Condition } from "../expressions/choices";
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { fn, is, range, reckon, type Call, type Expression, type Range } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
@@ -8,7 +8,7 @@ import { sharesOf } from "../sheet/sharesOf";
 import { headline } from "./headline";
 
 /** How the samples of a row of the results agree: as a number, so that the row, the check of it and the answer read one verdict. */
-export const AGREEMENT = { agree: 0, wide: 1, apart: 2, beyondMethod: 3, unsaid: 4 } as const;
+export const AGREEMENT = { agree: 0, wide: 1, apart: 2, beyondMethod: 3, unsaid: 4, unexplained: 5 } as const;
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
 export const WORTH_SAYING = 3;
@@ -37,8 +37,23 @@ export const weighingOf = ({ across, plusMinus }: RunSheet, name: ShareName): Ca
     across((sample) => plusMinus(name, sample)),
   );
 
-/** Whether samples are repeats of one material that have both a share. */
-const areRepeats = ({ setup }: RunSheet): Condition => is(setup.samplesAre, "=", "repeats");
+/** Whether samples are repeats of one material, as chosen from the list: any other word says nothing of them. */
+export const areRepeats = ({ setup }: RunSheet): Condition => is(setup.samplesAre, "=", "repeats");
+export const areDifferent = ({ setup }: RunSheet): Condition => is(setup.samplesAre, "=", "different");
+const isUnsaid = (sheet: RunSheet): Condition => is(any(areRepeats(sheet), areDifferent(sheet)), "=", false);
+
+/** Whether several samples are under way of which nobody has said what they are. */
+export const areUnsaid = (sheet: RunSheet): Condition => all(is(sheet.working.inUse, ">", 1), isUnsaid(sheet));
+
+/** Whether samples under way are different materials, which are never averaged; or nobody has said what they are. */
+export const areKeptApart = (sheet: RunSheet): Condition => all(is(sheet.working.inUse, ">", 1), is(areRepeats(sheet), "=", false));
+
+// In cell formulas a whole number over a power of ten; of what may be wanted tenths.
+const TENTHS = 10;
+
+/** Whether a ± is wanted that can be one: no text, and none that the box itself refuses. */
+export const isWantedKnown = ({ settings: { wanted } }: RunSheet): Condition =>
+  all(isNumber(wanted), is(fn("N", wanted), ">", 0), is(reckon(fn("N", wanted), "*", TENTHS), "<=", optionBounds.wanted.atMost * TENTHS));
 
 /** Whether repeats differ in a row by more than is wanted and than weighing explains. */
 export const areFarApart = (sheet: RunSheet, name: ShareName): Condition =>
@@ -64,21 +79,24 @@ export const criticalRange = (sheet: RunSheet): Expression =>
 /**
  * How a row agrees: repeats whose ± together is more than is wanted are too wide, and without a common value where they also lie farther
  * apart than is wanted and than weighing explains. The wanted ± and the method's own scatter are of the answer's share; the wanted ± holds
- * for every other share too, in its own unit. The answer's row says besides that nobody said what the samples are.
+ * for every other share too, in its own unit; where none is known, more than weighing explains is in doubt. The answer's row says besides that nobody said what the samples are.
  */
 export function agreementOf(sheet: RunSheet, name: ShareName): Expression {
-  const { setup, settings, working } = sheet;
+  const { settings, working } = sheet;
   const judgedBy = JUDGED_BY[name];
   if (judgedBy !== undefined && sharesOf(sheet.options).includes(judgedBy)) return working.agreement(judgedBy);
-  const { agree, wide, apart, beyondMethod, unsaid } = AGREEMENT;
+  const { agree, wide, apart, beyondMethod, unsaid, unexplained } = AGREEMENT;
   const isHeadline = name === headline(sheet);
   const together = working.together(name);
   const isWithin = any(is(fn("COUNT", together, settings.wanted), "<", 2), is(fn("N", together), "<=", settings.wanted));
+  // With nothing to hold them against, more than weighing explains is told all the same.
+  const isUnexplained = all(is(isWantedKnown(sheet), "=", false), is(spreadOf(sheet, name), ">", reckon(WORTH_SAYING, "*", weighingOf(sheet, name))));
   const isBeyond = all(is(fn("COUNT", settings.methodScatter), ">", 0), is(spreadOf(sheet, name), ">", criticalRange(sheet)));
   return firstOf(
     [
-      ...(isHeadline ? [[all(is(setup.samplesAre, "=", ""), is(working.inUse, ">", 1)), unsaid] as const] : []),
+      ...(isHeadline ? [[areUnsaid(sheet), unsaid] as const] : []),
       [any(is(areRepeats(sheet), "=", false), is(fn("COUNT", sharesAcross(sheet, name)), "<", 2)), agree],
+      [isUnexplained, unexplained],
       [is(isWithin, "=", false), fn("IF", areFarApart(sheet, name), apart, wide)],
       ...(isHeadline ? [[isBeyond, beyondMethod] as const] : []),
     ],

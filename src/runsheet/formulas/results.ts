@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
+import { any, firstOf, isNumber, NOTHING, onceNumbers, product, square, sum, when } from "../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../expressions/Expression";
 import type { Caught } from "../sheet/Caught";
 import type { ShareName } from "../sheet/layout";
@@ -7,7 +7,7 @@ import type { RunSheet } from "../sheet/RunSheet";
 import type { Fired } from "../sheet/Weighed";
 import { resultWords } from "../words/resultWords";
 import { weighingWords } from "../words/weighingWords";
-import { haveNoCommonValue } from "./agreement";
+import { areKeptApart, haveNoCommonValue } from "./agreement";
 import { knownMoisture, ledgerPlusMinus, ledgerShare } from "./ledger";
 import { byTheory, byTheoryPlusMinus, isByTheory } from "./salt";
 import { stagePlusMinus, stageShare } from "./stages";
@@ -157,7 +157,7 @@ export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareNa
 
 /** What all samples say together, in words: the mean ± 95 %, or why there is none. */
 export function togetherSays(sheet: RunSheet, name: ShareName): Expression {
-  const { working, share, across, setup, options } = sheet;
+  const { working, share, across, options } = sheet;
   const shares = across((sample) => share(name, sample));
   const together = working.together(name);
   const isSeveral = options.replicates > 1;
@@ -168,7 +168,7 @@ export function togetherSays(sheet: RunSheet, name: ShareName): Expression {
       ...(isSeveral
         ? ([
             [haveNoCommonValue(sheet, name), resultWords.noCommonValue],
-            [all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", ""))), resultWords.keptApart],
+            [areKeptApart(sheet), resultWords.keptApart],
           ] as const)
         : []),
       [is(fn("COUNT", together), "=", 0), NOTHING],

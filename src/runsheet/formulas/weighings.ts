@@ -161,8 +161,8 @@ function judged(given: readonly Expression[], count: Expression, before: number)
   return when(is(verdict, "=", verdicts.steady), before === 0 ? since : reckon(since, "-", before), verdict);
 }
 
-/** Since which weighing all samples are steady, 0 while one is not. */
-export const allSteady = ({ working, across }: RunSheet, table: Weighed): Expression => {
+/** Since which weighing all samples are steady, 0 while one is not. @param holds what has to hold besides */
+export const allSteady = ({ working, across }: RunSheet, table: Weighed, ...holds: readonly Condition[]): Expression => {
   const each = across(table.steady);
-  return when(all(is(working.inUse, ">", 0), is(fn("COUNT", each), "=", working.inUse)), fn("MAX", each), 0);
+  return when(all(is(working.inUse, ">", 0), is(fn("COUNT", each), "=", working.inUse), ...holds), fn("MAX", each), 0);
 };

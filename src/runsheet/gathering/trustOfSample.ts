@@ -8,11 +8,12 @@ import { cell, elsewhere, fn, is, range, type Expression } from "../expressions/
 import { formulaText } from "../expressions/formulaText";
 import { headline } from "../formulas/headline";
 import { AGREEMENT } from "../formulas/agreement";
+import { unprovenSample } from "../formulas/proving";
 import { isLighter, isMoreThanScale } from "../formulas/vesselAgain";
 import { CLOCK } from "../sheet/Columns";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { Weighed } from "../sheet/Weighed";
+import type { Fired } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
 
@@ -51,7 +52,8 @@ export function trustOfSample(run: RunSheet, sheetName: string, trust: Expressio
 /** What some checks ask, of this sample alone. */
 function askedOf(run: RunSheet, sample: number): Readonly<Partial<Record<CheckName, Condition>>> {
   const { drying, charring, ashing, heating, stages, end, working } = run;
-  const notSteady = (table: Weighed | undefined): Condition | undefined => table && noNumber(table.steady(sample));
+  const notSteady = (table: Fired | undefined): Condition | undefined =>
+    table && any(noNumber(table.steady(sample)), is(unprovenSample(table, sample), ">", 0));
   const [charDone, ashDone, heatDone] = [charring, ashing, heating].map(notSteady);
   const gained = [drying, ashing, heating].flatMap((table) => (table === undefined ? [] : [hasGained(run, table, sample)]));
   // Exchanged samples are two, and which of them only the check's words say.

@@ -24,6 +24,8 @@ export interface Weighed {
 
 export interface Fired extends Weighed {
   readonly rows: FiredRows;
+  /** Which firings were hot and long enough to prove that nothing more leaves, as powers of two: 2 for the first. None of stages. */
+  readonly proving: Cell;
   /** The vessel as it was while this was weighed, g. */
   vessel(sample: number): Cell;
   fire(row: number): Readonly<Record<FireColumn, Cell>>;
@@ -56,6 +58,7 @@ export function fired(at: Columns, rows: FiredRows): Fired {
     // Not beside the heading, where the minutes of the table above reach one row past its total.
     steady: (sample) => fixed(at.working(fire.first, sample)),
     allSteady: fixed(cell(fire.first, at.elapsed)),
+    proving: fixed(cell(fire.first, at.elapsed + 1)),
     vessel: (sample) => fixed(at.working(fire.heading, sample)),
     fire: (row) => Object.fromEntries(FIRE_COLUMNS.map((name, index) => [name, cell(row, CLOCK + index)])) as Record<FireColumn, Cell>,
   };

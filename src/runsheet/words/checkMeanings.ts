@@ -11,19 +11,20 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
     "Whether each sample can be judged and was shown dry before it was charred, by a limit that lets pass no more than 0.2 % of the moist sample (own bound).",
   opened:
     "Whether lit, quiet and opened are in order, and the vessel stayed closed as long as the settings ask; not yet while a firing that was weighed lacks its times.",
-  charDone: "Whether the last two weighings of the char agree within the limit.",
-  ashDone: "Whether the last two weighings of the ash agree within the limit.",
-  heatDone: "Whether the last two weighings after heating agree within the limit.",
+  charDone: "Whether the last two weighings of the char agree within the limit, after a firing as hot as before and held.",
+  ashDone: "Whether the last two weighings of the ash agree within the limit, after a firing as hot as before and held.",
+  heatDone: "Whether the last two weighings after heating agree within the limit, the last of them as hot as before and held.",
   theory:
     "Whether the formulas can be read and the residue can come from the salt, and what left is neither more nor less than theory says, beyond the ±.",
   rising: "Whether each stage is set no lower than the one before, has a temperature, and was measured near what was set.",
-  stageHeld: "Whether a stage that was held again lost nothing more.",
+  stageHeld: "Whether a stage that was held again, as hot and as long, lost nothing more.",
   caught: "Whether all that was weighed empty is weighed again, in grams, and nothing but the receivers' liquid changed.",
   ledger: "Whether the products add up: percentages are such, water is not less than was fed, and little is unaccounted for.",
   air: "Whether char gained between firings, white edges were seen, or less char stayed than untreated plants leave.",
   vesselAgain:
-    "Whether the vessel, weighed again, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
-  agree: "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter.",
+    "Whether the vessel of each sample was weighed again or of none, lost nothing and gained no more than scale plausibly is: a half of a hundredth of the dry sample (own bound).",
+  agree:
+    "Whether repeats agree, in every row with a value together, within the wanted ±, and the answer's within the method's own scatter; one stands apart by Dixon's r10, two-sided 95 %.",
   fine: "Whether the balance is fine enough, and the sample large enough, for the wanted ±.",
   range: "Whether water, char and ash lie in the ranges of untreated plants (common practice).",
   material:

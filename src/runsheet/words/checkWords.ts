@@ -165,6 +165,10 @@ export const checkWords = {
       doubted(`${what} is not shown finished: fire again and weigh, till two weighings agree within the limit.`),
     wentOn: (sample: number, what: "charring" | "ashing" | "heating", last: Expression) =>
       doubted(ofSample(sample, text`${what} not shown finished. A slip in ${last} or before? If not, what stayed may read high.`)),
+    colder: (at: Expression, hottest: Expression, what: "charring" | "ashing" | "heating") =>
+      doubted(text`${at} is colder than ${hottest}: no proof that ${what} is finished. Fire again as hot, and weigh.`),
+    short: (at: Expression, what: "charring" | "ashing" | "heating") =>
+      doubted(text`${at}: held not at all, or far shorter than before: no proof that ${what} is finished. Fire again as long.`),
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
@@ -202,6 +206,10 @@ export const checkWords = {
   stageHeld: {
     losing: (row: Expression) =>
       doubted(text`Row ${row}: held again at the same temperature it still lost. Hold it there until nothing more leaves.`),
+    colder: (row: Expression) =>
+      doubted(text`Row ${row}: held again, but colder at the sample: no proof that nothing more leaves. Hold it again as hot.`),
+    short: (row: Expression) =>
+      doubted(text`Row ${row}: held again not at all, or far shorter: no proof that nothing more leaves. Hold it again as long.`),
   },
   caught: {
     notAfter: (at: Expression) => doubted(text`${at} was weighed empty and not again: the liquids wait. Weigh it, or clear it.`),
@@ -223,6 +231,8 @@ export const checkWords = {
       doubted(ofSample(sample, text`${percent} % of the dry feed unaccounted for, more than wanted. A leak, liquid in the tube, a slip?`)),
   },
   vesselAgain: {
+    someOnly: (sample: number, at: Expression) =>
+      doubted(ofSample(sample, text`${at} is blank and others are not: scale is taken off those alone. Weigh it, or clear the others.`)),
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
@@ -230,8 +240,13 @@ export const checkWords = {
   },
   agree: {
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
+    notInList: (at: Expression) => doubted(text`${at} holds neither repeats nor different, so nothing is averaged. Choose one from its list.`),
+    unexplained: (percent: Expression, times: Expression, wanted: Expression, apart: Expression) =>
+      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}. Find out why, or type in ${wanted} how close is close enough.`),
+    rowUnexplained: (row: Expression, wanted: Expression) =>
+      doubted(text`${row}: apart by more than weighing explains. Find out why, or type in ${wanted} what is close enough.`),
     differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: their range is ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
+      doubted(text`Together ± ${together} %, more than wanted: range ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
     /** Where there is no common answer, there is no ± of it. */
     farApart: (percent: Expression, times: Expression, apart: Expression) =>
       doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}: no one answer. Find out why, or take more.`),
@@ -239,11 +254,13 @@ export const checkWords = {
       doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
     rowWide: (row: Expression, together: Expression) =>
       doubted(text`${row}: together ± ${together} %, more than wanted. Look for a slip or a cause, or take more.`),
-    apart: (sample: Expression) => text`; sample ${sample} stands apart`,
+    apart: (sample: Expression) => text`; sample ${sample} apart at 95 %`,
     beyondMethod: (percent: Expression, allowed: Expression, apart: Expression) =>
       doubted(text`Samples differ by ${percent} %; the method's own scatter allows ${allowed} %${apart}. Look for a cause.`),
   },
   fine: {
+    noWanted: (at: Expression, most: number) =>
+      doubted(text`${at} is no wanted ±, which is a share up to ${most} %. For one percent type 1% or 0.01; or leave it blank.`),
     tooLittle: (sample: number, grams: Expression) =>
       doubted(ofSample(sample, text`too little for this balance and the wanted ±: weigh out ${grams} g or more.`)),
     tooLittleDry: (sample: Expression, grams: Expression) =>

@@ -88,7 +88,7 @@ export const meaningWords = {
   },
   agreement: {
     about:
-      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are.",
+      "How the samples of this row agree: 0 well, 1 wider together than wanted, 2 too far apart for one value, 3 beyond the method's own scatter, 4 nobody said what they are, 5 beyond weighing and no wanted ± known.",
     source:
       "Own convention: farther apart than the wanted ± and than three times the largest weighing ±. Method's own scatter by the critical range of ISO 5725-6. Each row by the same.",
   },
@@ -166,6 +166,12 @@ export const meaningWords = {
   steady: {
     about: "Since which weighing nothing more left, or why that cannot be told.",
     source: "The criterion and limit of the settings, judged by RETORT.CONSTANTWEIGHT; two display steps are ASTM D4442 method A.",
+  },
+  proving: {
+    about:
+      "Which firings were hot and long enough to prove that nothing more leaves, as a sum: 2 for the first, 4 for the second, 8 for the third. What was not noted counts as enough.",
+    source:
+      "Common practice, no source: no more than 20 °C colder than an earlier firing, held a quarter of the longest hold before it or an hour, and not 0.",
   },
   vessel: {
     about: "The empty vessel that counts: as weighed, less the balance's zero where that was read; 0 where the balance was tared with it.",

@@ -23,6 +23,8 @@ export const sheetWords = {
     together: "± 95 % together; how samples agree: 0 well",
     typedOver: "cells typed over that the answer rests on; others; first; second; third; of the head; blocks; more blocks; further blocks",
     steadyFiring: "steady since firing, each and all",
+    /** Right of them, without a label of its own. */
+    proving: "firings that prove it",
     firedVessel: "vessel counted here, g",
     before: "before the first firing, g",
     band: ["next weighing counts as dry from, g", "to, g", "back, g", "and up, g"],

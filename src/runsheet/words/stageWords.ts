@@ -26,6 +26,9 @@ export const stageWords = {
     notDry: "? not shown dry before",
     lost: (grams: Expression) => text`lost ${grams} g`,
     heldEnough: "held again: nothing more left",
+    // Looked for by their text: without a mark, which a spreadsheet reads as any character.
+    colder: "colder: hold again as hot",
+    short: "short: hold again as long",
     stillLosing: (grams: Expression) => text`lost ${grams} g more: hold again`,
     after: (stages: Expression) => text`after stage ${stages}`,
   },

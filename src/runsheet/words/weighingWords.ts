@@ -71,6 +71,9 @@ export const weighingWords = {
     lost: (grams: Expression) => text`lost ${grams} g`,
     losing: (grams: Expression) => text`still losing ${grams} g`,
     fireAgain: (grams: Expression) => text`lost ${grams} g: fire again`,
+    // Asked for by COUNTIF: without a mark, which that reads as any character.
+    colder: "colder: fire again as hot",
+    short: "short: fire again as long",
   },
   total: {
     dry: (round: Expression) => text`✓ dry since round ${round}`,

@@ -1,5 +1,6 @@
 import { isNumber, when } from "../../expressions/choices";
 import { cell, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
+import { provingFirings, unproven } from "../../formulas/proving";
 import { firedVessel } from "../../formulas/results";
 import { firedSays, firingSays, lostSince } from "../../formulas/sentences/rowSays";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
@@ -109,12 +110,13 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: Phase, number: numbe
         }),
         workingLabel(sheet, fire.first, workings.steadyFiring),
         ...samples.map((sample) => working(table.steady(sample), steadyFiring(sheet, table, sample))),
-        working(table.allSteady, allSteady(sheet, table)),
+        working(table.allSteady, allSteady(sheet, table, is(unproven(sheet, table), "=", 0))),
+        working(table.proving, provingFirings(sheet, table), "0"),
         workingLabel(sheet, fire.heading, workings.firedVessel),
         ...samples.map((sample) => working(table.vessel(sample), firedVessel(sheet, table, sample), formats.corrected)),
         workingLabel(sheet, heading, workings.before),
         ...samples.map((sample) => working(columns.working(heading, sample), beforeFiring(sheet, table, sample), formats.reckoned)),
-        working(cell(heading, columns.elapsed), heldBefore(sheet, table), "0"),
+        heldBefore(sheet, table),
         ...every.flatMap((row): BlockCell[] => [
           { at: cell(row, LABEL), content: label(row), style: "runLabel" },
           ...samples.map((sample) => box(table.box(row, sample), { format: formats.read })),
@@ -147,10 +149,11 @@ function weighedTable(sheet: RunSheet, table: Fired, phase: Phase, number: numbe
 }
 
 /** Char is ashed after it was fired, so the minutes of ash count on from those of char: a chart of both has them in their order. */
-function heldBefore({ charring, samples }: RunSheet, table: Fired): Expression {
-  if (charring === undefined || table.rows === charring.rows) return 0;
+function heldBefore({ charring, samples, columns }: RunSheet, table: Fired): BlockCell {
+  const at = cell(table.rows.heading, columns.elapsed);
+  if (charring === undefined || table.rows === charring.rows) return { at, content: 0, format: "0", style: "runWorking" };
   const firings = fn("MAX", ...samples.map((sample) => countOf(charring, sample)));
-  return fn("N", fn("INDEX", charring.minutes, reckon(firings, "+", 1)));
+  return working(at, fn("N", fn("INDEX", charring.minutes, reckon(firings, "+", 1))), "0");
 }
 
 /**

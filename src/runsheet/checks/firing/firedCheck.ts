@@ -1,14 +1,16 @@
-import { all, any, noNumber, type Condition } from "../../expressions/choices";
-import { fn, is } from "../../expressions/Expression";
-import { nameOf } from "../../expressions/formulaText";
+import { all, any, isNumber, noNumber, when, type Condition } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { nameBelow, nameOf } from "../../expressions/formulaText";
 import { isAbsent } from "../../formulas/sentences/absence";
+import { isUnproven } from "../../formulas/proving";
 import { isFull } from "../../formulas/sentences/rowSays";
 import { block, lastWeighed } from "../../formulas/weighings";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { weighingWords } from "../../words/weighingWords";
-import { step, type Check } from "../Check";
+import { column } from "./fireOrder";
+import { step, type Check, type Step } from "../Check";
 
 const { fired, dryness } = checkWords;
 const { unjudged, verdicts } = weighingWords;
@@ -41,13 +43,14 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
       all(
         isNotSteady,
         any(is(wentOn, "=", false), is(fn("COUNTIF", steady, unjudged.notDry), ">", 0), is(isAnyOpen, "=", false)),
-        is(isUnjudged, "=", false),
+        is(any(isUnjudged, isUnproven(sheet, table)), "=", false),
       ),
     ),
     unjudgedWhile: isAbsent(sheet),
     steps: [
       ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
       ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),
+      ...unprovenSteps(sheet, table, what),
       ...samples.map((sample) => {
         const isStillLosing = any(says(sample, verdicts.notYet), says(sample, verdicts.tooSoon));
         return step(all(isGoneOn, isStillLosing), fired.wentOn(sample, PHASE[what], lastWeighed(table, sample)));
@@ -55,6 +58,27 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
       step(all(isNotSteady, wentOn, isAnyOpen), fired.unfinished(what)),
     ],
   };
+}
+
+/** What is missing where samples are steady by a firing that proves nothing; its row says which of the two it is. */
+function unprovenSteps(sheet: RunSheet, table: Fired, what: "Charring" | "Ashing" | "Heating"): Step[] {
+  const { first, last, fire } = table.rows;
+  const verdicts = range(fixed(table.verdict(first)), fixed(table.verdict(last)));
+  const saying = (word: string): Condition => all(isUnproven(sheet, table), is(fn("COUNTIF", verdicts, word), ">", 0));
+  const below = (word: string): Expression => reckon(fn("MATCH", word, verdicts, 0), "-", 1);
+  const { colder, short } = weighingWords.says;
+  const { set, measured, held } = table.fire(fire.first);
+  // Measured against measured where that is what tells, else against what was set; a blank is 0, below any heat.
+  const [sets, measures] = [column(table, "set"), column(table, "measured")];
+  const here = fn("INDEX", measures, fn("MATCH", colder, verdicts, 0));
+  const hottestIn = (of: Range): Expression => nameBelow(of.from, reckon(fn("MATCH", fn("MAX", of), of, 0), "-", 1));
+  const hottest = when(is(fn("N", here), "<", fn("MAX", measures)), hottestIn(measures), hottestIn(sets));
+  const own = when(isNumber(here), nameBelow(measured, below(colder)), nameBelow(set, below(colder)));
+  return [
+    step(saying(colder), fired.colder(own, hottest, PHASE[what])),
+    step(saying(short), fired.short(nameBelow(held, below(short)), PHASE[what])),
+    step(isUnproven(sheet, table), fired.unfinished(what)),
+  ];
 }
 
 export const charDoneCheck = (sheet: RunSheet): Check | undefined => sheet.charring && firedCheck(sheet, sheet.charring, sheet.ashing, "Charring");

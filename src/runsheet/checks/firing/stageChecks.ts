@@ -1,11 +1,13 @@
-import { all, any, isNumber, noNumber } from "../../expressions/choices";
-import { fixed, fn, is, range, type Range } from "../../expressions/Expression";
+import { all, any, anyWhere, firstOf, isNumber, noNumber, NOTHING, product } from "../../expressions/choices";
+import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
+import { lastRowWhere } from "../../formulas/cellsNamed";
 import { isRepeated, lostInStage } from "../../formulas/stages";
 import { block } from "../../formulas/weighings";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
+import { stageWords } from "../../words/stageWords";
 import { step, type Check, type Step } from "../Check";
 import { isFarFromSet } from "./farFromSet";
 
@@ -48,7 +50,7 @@ function falls(table: Fired, row: number): Step {
 
 /** Whether a stage that was held again lost nothing more; one that was never held again cannot be told. */
 export function stageHeldCheck(sheet: RunSheet): Check | undefined {
-  const { stages, working, samples, drying } = sheet;
+  const { stages, working, samples, drying, across } = sheet;
   if (stages === undefined) return undefined;
   const later = rowsOf(stages).slice(1);
   const repeated = later.map((row) => all(isRepeated(stages, row), is(fn("COUNT", boxesOf(sheet, stages, row)), ">", 0)));
@@ -58,14 +60,30 @@ export function stageHeldCheck(sheet: RunSheet): Check | undefined {
         all(isNumber(stages.box(row, sample)), isNumber(drying.net(sample)), is(lostInStage(sheet, row, sample), ">", fn("N", working.explained))),
       ),
     );
-  return {
-    silentWhile: is(any(...repeated), "=", false),
-    // Losing at the latest of several at one temperature counts; one followed by a repeat without loss is mended.
-    steps: later.map((row) => {
+  // Losing at the latest of several at one temperature counts; one followed by a repeat without loss is mended.
+  const losingRow = firstOf(
+    later.map((row) => {
       const next = row + 1;
       const isHeldOn =
         next > stages.rows.last ? [] : [is(all(isRepeated(stages, next), is(fn("COUNT", boxesOf(sheet, stages, next)), ">", 0)), "=", false)];
-      return step(all(isRepeated(stages, row), losing(row), ...isHeldOn), words.stageHeld.losing(fn("ROW", stages.box(row, 1))));
+      return [all(isRepeated(stages, row), losing(row), ...isHeldOn), fn("ROW", stages.box(row, 1))] as const;
     }),
+    fn("NA"),
+  );
+  const verdicts = range(fixed(stages.verdict(stages.rows.first)), fixed(stages.verdict(stages.rows.last)));
+  const below = range(fixed(stages.verdict(stages.rows.first + 1)), fixed(stages.verdict(stages.rows.last + 1)));
+  const unproven = (word: string): Expression => product(is(verdicts, "=", word), reckon(1, "-", is(below, "=", stageWords.says.heldEnough)));
+  const said = (word: "colder" | "short"): Expression => words.stageHeld[word](lastRowWhere(unproven(stageWords.says[word]), verdicts));
+  const says = firstOf(
+    (["colder", "short"] as const).map((word) => [anyWhere(unproven(stageWords.says[word])), said(word)]),
+    NOTHING,
+  );
+  return {
+    silentWhile: is(any(...repeated), "=", false),
+    // What is summed shows an error where a weight does. The sentence once, not once a stage, of which there may be twelve: it is an error while no stage loses.
+    steps: [
+      step(fn("ISERROR", fn("SUM", block(sheet, stages), across(drying.net))), words.unreadable),
+      step(is(1, "=", 1), fn("IFERROR", words.stageHeld.losing(losingRow), says)),
+    ],
   };
 }

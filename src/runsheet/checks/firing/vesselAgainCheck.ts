@@ -1,6 +1,7 @@
-import { noNumber } from "../../expressions/choices";
-import { fn, reckon } from "../../expressions/Expression";
+import { all, noNumber } from "../../expressions/choices";
+import { fn, is, reckon } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
+import { areDifferent } from "../../formulas/agreement";
 import { grams } from "../../formulas/sentences/rowSays";
 import { isLighter, isMoreThanScale } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
@@ -15,12 +16,22 @@ export function vesselAgainCheck(sheet: RunSheet): Check | undefined {
   if (end === undefined) return undefined;
   return {
     silentWhile: noNumber(across(end.gain)),
-    steps: sheet.samples.flatMap((sample): Step[] => {
-      const [gain, at, before] = [fn("N", end.gain(sample)), nameOf(end.vessel(sample)), nameOf(columns.box(rows.drying.vessel, sample))];
-      return [
-        step(isLighter(sheet, end, sample), words.lighter(sample, at, grams(sheet, reckon(0, "-", gain)), before)),
-        step(isMoreThanScale(sheet, end, sample), words.heavier(sample, at, grams(sheet, gain), before)),
-      ];
-    }),
+    steps: sheet.samples
+      .flatMap((sample): Step[] => {
+        const [gain, at, before] = [fn("N", end.gain(sample)), nameOf(end.vessel(sample)), nameOf(columns.box(rows.drying.vessel, sample))];
+        return [
+          step(isLighter(sheet, end, sample), words.lighter(sample, at, grams(sheet, reckon(0, "-", gain)), before)),
+          step(isMoreThanScale(sheet, end, sample), words.heavier(sample, at, grams(sheet, gain), before)),
+        ];
+      })
+      .concat(sheet.samples.map((sample) => someOnly(sheet, end, sample))),
   };
+}
+
+/** A vessel left out while others were weighed again: one mean would hold samples with their scale taken off and one without. */
+function someOnly(sheet: RunSheet, end: NonNullable<RunSheet["end"]>, sample: number): Step {
+  const { vessel, drying } = sheet;
+  const isUnderWay = is(fn("COUNT", vessel(sample), drying.boxes(sample)), ">", 0);
+  const isMixed = all(is(areDifferent(sheet), "=", false), isUnderWay, noNumber(end.vessel(sample)));
+  return step(isMixed, words.someOnly(sample, nameOf(end.vessel(sample))));
 }

@@ -8,7 +8,7 @@ import { headWords } from "../../words/headWords";
 import { resultWords } from "../../words/resultWords";
 import { isAbsent } from "./absence";
 import { saltWords } from "../../words/saltWords";
-import { haveNoCommonValue, spreadOf, weighingOf, WORTH_SAYING } from "../agreement";
+import { areKeptApart, areRepeats, areUnsaid, haveNoCommonValue, spreadOf, weighingOf, WORTH_SAYING } from "../agreement";
 import { headline } from "../headline";
 import { aboveTheory, lossSays } from "./saltAnswer";
 import { lastRowWhere } from "../cellsNamed";
@@ -109,10 +109,6 @@ export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
   );
 }
 
-/** Whether samples under way are different materials, which are never averaged; or nobody has said what they are. */
-const areKeptApart = ({ setup, working }: RunSheet): Condition =>
-  all(is(working.inUse, ">", 1), any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", "")));
-
 /** The mean share of repeats, in percent; of different materials the least and the largest. */
 function meanOrEnds(sheet: RunSheet, shares: Range): Expression {
   const mean = percent(fn("AVERAGE", shares));
@@ -183,14 +179,13 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
         return [when(isNumber(one), joined(before, percent(one), " %"), NOTHING)];
       }),
     );
-  const areSeveral = is(working.inUse, ">", 1);
   const each = across((sample) => plusMinus(name, sample));
   const [ofEach, ofAll] = EACH_AND_ALL[name];
   return [
     some,
     [haveNoCommonValue(sheet, name), words.disagree(listed(false), ofAll)] as const,
-    [all(areSeveral, is(setup.samplesAre, "=", "")), words.unsaid(nameOf(setup.samplesAre), ofEach, listed(true))] as const,
-    [all(areSeveral, is(setup.samplesAre, "=", "different")), words.different(listed(true), ofEach, percent(fn("MAX", each), 2))] as const,
+    [areUnsaid(sheet), words.unsaid(nameOf(setup.samplesAre), ofEach, listed(true))] as const,
+    [areKeptApart(sheet), words.different(listed(true), ofEach, percent(fn("MAX", each), 2))] as const,
   ];
 }
 
@@ -240,7 +235,7 @@ const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + 
 
 /** What the ± covers and what it does not. */
 export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
-  const { share, across, options, setup, working, settings } = sheet;
+  const { share, across, options, working, settings } = sheet;
   const name = headline(sheet);
   const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
   const shares = across((sample) => share(name, sample));
@@ -253,10 +248,7 @@ export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
   const rounding = when(isNumber(settings.repeatability), NOTHING, covers.roundingOnly);
   const others = covers.others[sheet.charring !== undefined ? "charring" : sheet.stages !== undefined ? "stages" : "drying"];
   const several = [
-    [
-      all(is(working.inUse, ">", 1), is(setup.samplesAre, "=", "repeats"), is(fn("COUNT", shares), ">", 1)),
-      covers.scatter(working.inUse, times, others),
-    ],
+    [all(is(working.inUse, ">", 1), areRepeats(sheet), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times, others)],
     [is(working.inUse, ">", 1), covers.each(rounding, others)],
   ] as const;
   const [table] = sheet.fired;

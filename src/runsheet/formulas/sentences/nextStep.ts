@@ -10,6 +10,7 @@ import { headWords } from "../../words/headWords";
 import { weighingWords } from "../../words/weighingWords";
 import { hasClockForMinutes, timeText } from "../clock";
 import { isAbsent } from "./absence";
+import { isUnproven } from "../proving";
 import { isFull } from "./rowSays";
 import { block, isGapless, isNotDry } from "../weighings";
 
@@ -75,13 +76,17 @@ function caughtSteps(sheet: RunSheet): Readonly<Record<"before" | "after", { rea
   };
 }
 
+/** Whether a sample's empty vessel is still to be weighed again: of each, since what is found is taken off its own sample alone. */
+const areVesselsLacking = ({ across, working }: RunSheet, end: NonNullable<RunSheet["end"]>): Condition =>
+  is(fn("COUNT", across(end.vessel)), "<", fn("MAX", 1, working.inUse));
+
 /** The row of the next box; 0 when all is weighed, and where a table is full. */
 export function nextRow(sheet: RunSheet): Expression {
   const { drying, charring, ashing, stages, heating, end, rows, columns } = sheet;
   const steps = caughtSteps(sheet);
   const row = (table: Weighed): Expression =>
     when(isFull(sheet, table), 0, reckon(fn("ROW", fixed(table.box(table.rows.first, 1))), "+", roundsDone(sheet, table)));
-  const ended = end === undefined ? 0 : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), fn("ROW", end.vessel(1)), 0);
+  const ended = end === undefined ? 0 : when(areVesselsLacking(sheet, end), fn("ROW", end.vessel(1)), 0);
   return firstOf(
     [
       [needsVessels(sheet), fn("ROW", fixed(columns.box(rows.drying.vessel, 1)))],
@@ -115,7 +120,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
     const full = firings >= most ? words.firingsAtLimit : words.firingsFull;
     // Of a full table only what still loses is fired again, till its vessel is emptied; a gain, or what cannot be judged, is put right first.
-    const isStillLosing = any(...STILL_LOSING.map((word) => is(fn("COUNTIF", sheet.across(table.steady), word), ">", 0)));
+    const isStillLosing = any(...STILL_LOSING.map((word) => is(fn("COUNTIF", sheet.across(table.steady), word), ">", 0)), isUnproven(sheet, table));
     const isInVessel = end && noNumber(sheet.across(end.vessel));
     const isOfStages = stages !== undefined && table.rows === stages.rows;
     return when(
@@ -124,8 +129,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       said,
     );
   };
-  const ended =
-    end === undefined ? words.complete : when(is(fn("COUNT", sheet.across(end.vessel)), "=", 0), words.vesselAgain(working.next), words.complete);
+  const ended = end === undefined ? words.complete : when(areVesselsLacking(sheet, end), words.vesselAgain(working.next), words.complete);
   return firstOf(
     [
       [needsVessels(sheet), words.vessels(working.next)],

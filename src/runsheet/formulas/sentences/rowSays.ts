@@ -7,6 +7,7 @@ import type { Fired, Weighed } from "../../sheet/Weighed";
 import { saltWords } from "../../words/saltWords";
 import { weighingWords } from "../../words/weighingWords";
 import { isAbsent } from "./absence";
+import { isColder, isShort } from "../proving";
 import { isMoreThanScale } from "../vesselAgain";
 import { block, isNotDry } from "../weighings";
 
@@ -82,6 +83,8 @@ export function firingSays(sheet: RunSheet, table: Fired, row: number): Expressi
       ...notJudgedFired.map((why) => [all(isLatestIn(sheet, table, row), newestSays(sheet, table, why)), says.notJudged(why)] as const),
       [any(...notJudgedFired.map((why) => newestSays(sheet, table, why))), says.lost(grams(sheet, fn("MAX", lost)))],
       [newestSays(sheet, table, verdicts.tooCoarse), says.tooCoarse],
+      [all(isLatestIn(sheet, table, row), isColder(sheet, table, row)), says.colder],
+      [all(isLatestIn(sheet, table, row), isShort(table, row, "firings")), says.short],
     ],
     says.fireAgain(grams(sheet, fn("MAX", lost))),
   );

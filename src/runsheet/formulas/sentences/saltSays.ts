@@ -6,6 +6,7 @@ import { checkWords } from "../../words/checkWords";
 import { saltWords } from "../../words/saltWords";
 import type { ShareName } from "../../sheet/layout";
 import type { RunSheet } from "../../sheet/RunSheet";
+import { areKeptApart } from "../agreement";
 import { isMarked, percent, type ChecksAt } from "./answer";
 
 const { says } = saltWords;
@@ -19,7 +20,7 @@ const theoryPercent = ({ theory }: Salt): Expression => percent(theory, 2);
 
 /** What the loss comes to: n and which number is claimed, or the share of theory; before that, what theory says. */
 export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Expression {
-  const { heating, across, share, setup, working, options } = sheet;
+  const { heating, across, share, working, options } = sheet;
   const of = (name: ShareName) => across((sample) => share(name, sample));
   const hasAll = (name: ShareName): Condition => is(fn("COUNT", of(name), working.together(name)), ">", fn("MAX", 1, working.inUse));
   const isUnfinished = heating === undefined ? any(is(1, "=", 1)) : is(heating.allSteady, "=", 0);
@@ -30,7 +31,7 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
     ],
     says.invite(fn("ROW", salt.formula), fn("ROW", salt.residue)),
   );
-  const isDifferent = all(any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", "")), is(working.inUse, ">", 1));
+  const isDifferent = areKeptApart(sheet);
   return firstOf(
     [
       [isMarked(checks), says.waits],

@@ -4,6 +4,7 @@ import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { stageWords } from "../../words/stageWords";
 import { weighingWords } from "../../words/weighingWords";
+import { isColderStage, isShort } from "../proving";
 import { grams } from "./rowSays";
 import { isRepeated, lostInStage } from "../stages";
 import { block } from "../weighings";
@@ -27,8 +28,10 @@ export function stageSays(sheet: RunSheet, table: Fired, row: number): Expressio
       ...(row === table.rows.first ? [] : ([[is(fn("COUNT", above), "<", working.inUse), common.rowAbove]] as const)),
       [is(fn("COUNT", across(drying.net)), "<", working.inUse), says.notDry],
       [is(least, "<", reckon(0, "-", explained)), common.gained(grams(sheet, reckon(0, "-", least)))],
-      [all(isRepeated(table, row), is(most, "<=", explained)), says.heldEnough],
-      [isRepeated(table, row), says.stillLosing(grams(sheet, most))],
+      [all(isRepeated(table, row), is(most, ">", explained)), says.stillLosing(grams(sheet, most))],
+      [all(isRepeated(table, row), isColderStage(sheet, table, row)), says.colder],
+      [all(isRepeated(table, row), isShort(table, row, "alike")), says.short],
+      [isRepeated(table, row), says.heldEnough],
     ],
     says.lost(grams(sheet, most)),
   );

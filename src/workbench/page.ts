@@ -53,10 +53,11 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
-  const [{ showGrid }, { bar, fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }, { printing }] =
+  const [{ showGrid }, { bar }, { fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }, { printing }] =
     await Promise.all([
       import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
-      import(/* webpackChunkName: "grid" */ "./bar"),
+      import(/* webpackChunkName: "grid" */ "./bar/bar"),
+      import(/* webpackChunkName: "grid" */ "./fileCode"),
       import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
       import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
       import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),

@@ -4,6 +4,7 @@ import { reportHtml } from "../../src/report/reportHtml";
 import { materialWords } from "../../src/runsheet/words/materialWords";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
 import { EXTRAS, reported } from "./reported";
+import { reading } from "../sharing/MemoryWorkbook";
 
 jest.setTimeout(120_000);
 
@@ -107,23 +108,12 @@ test("a reading that tells values but not what is shown gives the same report", 
   expect(reportHtml(bare, EXTRAS).replace(/>0(\d:\d\d)</g, ">$1<")).toBe(report("ashing of one"));
 });
 
-const cellWith = (cell: string, over: Partial<CellReading>): CellReading => ({
-  cell,
-  formula: "",
-  value: null,
-  shown: "",
-  error: "",
-  message: "",
-  spill: "",
-  ...over,
-});
-
 test("a sheet of calculations lists cell, formula, value, unit and source, errors among them", () => {
   const row = [
-    cellWith("A1", { value: "Lime <kiln>", shown: "Lime <kiln>" }),
-    cellWith("B1", { formula: '=RETORT.MOLARMASS("CaCO3")', value: 100.086, shown: "100.09" }),
-    cellWith("C1", { formula: '=2*RETORT.MOLARMASS("Xx")', value: "#VALUE!", shown: "#VALUE!", error: "#VALUE!" }),
-    cellWith("D1", { formula: "=1+1", value: 2, shown: "2" }),
+    reading("A1", { value: "Lime <kiln>", shown: "Lime <kiln>" }),
+    reading("B1", { formula: '=RETORT.MOLARMASS("CaCO3")', value: 100.086, shown: "100.09" }),
+    reading("C1", { formula: '=2*RETORT.MOLARMASS("Xx")', value: "#VALUE!", shown: "#VALUE!", error: "#VALUE!" }),
+    reading("D1", { formula: "=1+1", value: 2, shown: "2" }),
   ];
   const html = reportHtml({ sheet: "Class", range: "A1:D1", rows: [row] }, EXTRAS);
   const [b1, c1] = [/<tr><th scope="row">B1.*?<\/tr>/.exec(html)?.[0], /<tr><th scope="row">C1.*?<\/tr>/.exec(html)?.[0]];
@@ -135,7 +125,7 @@ test("a sheet of calculations lists cell, formula, value, unit and source, error
 });
 
 test("any other sheet is refused in words", () => {
-  const other = { sheet: "Notes", range: "A1:A1", rows: [[cellWith("A1", { formula: "=1+1", value: 2, shown: "2" })]] };
+  const other = { sheet: "Notes", range: "A1:A1", rows: [[reading("A1", { formula: "=1+1", value: 2, shown: "2" })]] };
   expect(() => reportHtml(other, EXTRAS)).toThrow(
     'sheet: "Notes" is no run sheet, and no cell on it calls a Retort function. Show the sheet with the run or the calculations, then make its report.',
   );

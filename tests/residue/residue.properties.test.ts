@@ -6,6 +6,7 @@ import { lossOnIgnition } from "../../src/residue/lossOnIgnition";
 import { moistureWetBasis } from "../../src/drying/moisture";
 import { proximate } from "../../src/residue/proximate";
 import { volatileMatter } from "../../src/residue/volatileMatter";
+import { BASIS_FACTORS } from "./basisFactors";
 
 /** Whole milligrams as a balance shows them, in g. */
 const grams = (fewest: number, most: number): fc.Arbitrary<number> => fc.integer({ min: fewest, max: most }).map((milligrams) => milligrams / 1000);
@@ -98,23 +99,7 @@ test("BASIS.CONVERT by way of a third basis is the direct conversion", () => {
   );
 });
 
-/** The factor table of ISO 16993 and ISO 1170, table 1, as printed, in percent; ash on the basis that is left. */
-const FACTORS: Readonly<Record<string, (received: number, analysed: number, dryAsh: number) => number>> = {
-  "as analysed to as received": (received, analysed) => (100 - received) / (100 - analysed),
-  "as analysed to dry": (_received, analysed) => 100 / (100 - analysed),
-  "as analysed to ash-free": (_received, analysed, dryAsh) => 100 / (100 - analysed - (dryAsh * (100 - analysed)) / 100),
-  "as received to as analysed": (received, analysed) => (100 - analysed) / (100 - received),
-  "as received to dry": (received) => 100 / (100 - received),
-  "as received to ash-free": (received, _analysed, dryAsh) => 100 / (100 - received - (dryAsh * (100 - received)) / 100),
-  "dry to as analysed": (_received, analysed) => (100 - analysed) / 100,
-  "dry to as received": (received) => (100 - received) / 100,
-  "dry to ash-free": (_received, _analysed, dryAsh) => 100 / (100 - dryAsh),
-  "ash-free to as analysed": (_received, analysed, dryAsh) => (100 - analysed - (dryAsh * (100 - analysed)) / 100) / 100,
-  "ash-free to as received": (received, _analysed, dryAsh) => (100 - received - (dryAsh * (100 - received)) / 100) / 100,
-  "ash-free to dry": (_received, _analysed, dryAsh) => (100 - dryAsh) / 100,
-};
-
-test.each(Object.entries(FACTORS))("BASIS.CONVERT %s multiplies by the printed factor", (way, factor) => {
+test.each(Object.entries(BASIS_FACTORS))("BASIS.CONVERT %s multiplies by the printed factor", (way, factor) => {
   const [from, to] = way.split(" to ") as [Basis, Basis];
   fc.assert(
     fc.property(share(0.01, 0.2), composition, (value, given) => {

@@ -6,8 +6,9 @@ import { readRunSheet } from "../../src/runsheet/reading/readRunSheet";
 import { balanceSheet } from "../../src/runsheet/sheet/BalanceSheet";
 import { runSheet, type RunSheet } from "../../src/runsheet/sheet/RunSheet";
 import { cellArea, cellAt, rangeOf } from "../../src/workbook/cellArea";
-import type { CellReading, RangeReading } from "../../src/workbook/Workbook";
+import type { RangeReading } from "../../src/workbook/Workbook";
 import type { SheetPlan } from "../../src/workbook/SheetPlan";
+import { reading as cellReading } from "../sharing/MemoryWorkbook";
 
 const usual: RunSheetOptions = { kind: "ashing", weighIns: 6, intervalMinutes: 20, readability: 0.01, vessel: "tin; lid 2, a=b", replicates: 3 };
 const options: RunSheetOptions[] = SAMPLE_KINDS.flatMap((kind) => [
@@ -34,17 +35,8 @@ function readingOf(plan: SheetPlan, putIn: readonly number[] = []): RangeReading
     return { row: row + putIn.filter((at) => at <= row + 1).length, column, content };
   });
   const [rows, columns] = [Math.max(...cells.map(({ row }) => row)) + 1, Math.max(...cells.map(({ column }) => column)) + 1];
-  const blank = (row: number, column: number): CellReading => ({
-    cell: cellAt(row, column),
-    formula: "",
-    value: null,
-    shown: "",
-    error: "",
-    message: "",
-    spill: "",
-  });
-  const read = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_cell, column) => blank(row, column)));
-  for (const { row, column, content } of cells) read[row]?.splice(column, 1, { ...blank(row, column), value: content });
+  const read = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_cell, column) => cellReading(cellAt(row, column), {})));
+  for (const { row, column, content } of cells) read[row]?.splice(column, 1, cellReading(cellAt(row, column), { value: content }));
   return { sheet: "Run", range: rangeOf({ row: 0, column: 0, rows, columns }), rows: read };
 }
 

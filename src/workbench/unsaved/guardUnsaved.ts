@@ -1,6 +1,6 @@
 import { nothingKeptHere } from "../../problems/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import type { Bar } from "../bar";
+import type { Bar } from "../bar/bar";
 import { keepCopy } from "./keepCopy";
 import { KeptCopies } from "./KeptCopies";
 import { offerCopies } from "./offerCopies";

@@ -1,7 +1,7 @@
 import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
-import type { Bar } from "../bar";
+import type { Bar } from "../bar/bar";
 import { focusCells } from "../grid/cellEditing";
 import type { CopyKeeper } from "./keepCopy";
 import type { KeptCopies, KeptCopy } from "./KeptCopies";

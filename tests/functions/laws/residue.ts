@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { between, grams, milligrams } from "./draws";
 import { figureBy, law, numberBy, type Law } from "./Law";
+import { BASIS_FACTORS } from "../../residue/basisFactors";
 
 /** Five weighings of one vessel in the order they are taken: empty, moist, dry, charred, burnt. */
 const run = fc
@@ -9,22 +10,6 @@ const run = fc
     const [burnt, char] = [vessel + ash, vessel + ash + carbon];
     return [vessel, char + volatile + water, char + volatile, char, burnt].map(milligrams) as [number, number, number, number, number];
   });
-
-/** The factors of ISO 16993 and ISO 1170, table 1, as printed, in percent; ash on the dry basis. */
-const FACTORS: Readonly<Record<string, (received: number, analysed: number, dryAsh: number) => number>> = {
-  "as analysed to as received": (received, analysed) => (100 - received) / (100 - analysed),
-  "as analysed to dry": (_received, analysed) => 100 / (100 - analysed),
-  "as analysed to ash-free": (_received, analysed, dryAsh) => 100 / (100 - analysed - (dryAsh * (100 - analysed)) / 100),
-  "as received to as analysed": (received, analysed) => (100 - analysed) / (100 - received),
-  "as received to dry": (received) => 100 / (100 - received),
-  "as received to ash-free": (received, _analysed, dryAsh) => 100 / (100 - received - (dryAsh * (100 - received)) / 100),
-  "dry to as analysed": (_received, analysed) => (100 - analysed) / 100,
-  "dry to as received": (received) => (100 - received) / 100,
-  "dry to ash-free": (_received, _analysed, dryAsh) => 100 / (100 - dryAsh),
-  "ash-free to as analysed": (_received, analysed, dryAsh) => (100 - analysed - (dryAsh * (100 - analysed)) / 100) / 100,
-  "ash-free to as received": (received, _analysed, dryAsh) => (100 - received - (dryAsh * (100 - received)) / 100) / 100,
-  "ash-free to dry": (_received, _analysed, dryAsh) => (100 - dryAsh) / 100,
-};
 
 export const residue: readonly Law[] = [
   law("VOLATILEFRACTION", "CHARYIELD")("what leaves and what stays of one dry sample add up to 1", (call) => {
@@ -93,7 +78,7 @@ export const residue: readonly Law[] = [
   law("BASIS.CONVERT")("multiplies by the printed factor, for each pair of bases", (call) => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...Object.entries(FACTORS)),
+        fc.constantFrom(...Object.entries(BASIS_FACTORS)),
         between(0.01, 0.2),
         between(0.001, 0.7),
         between(0.001, 0.2),

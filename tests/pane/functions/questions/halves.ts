@@ -1,20 +1,11 @@
+import { seededUniform } from "../../../numerics/seededUniform";
 import { asked } from "./asked";
 
-// A published generator of 32 bits ("mulberry32"), so that the halves are the same everywhere.
+// The same halves everywhere.
 const SEED = 20261126;
 
-function drawn(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 function shuffled<T>(items: readonly T[], seed: number): T[] {
-  const next = drawn(seed);
+  const next = seededUniform(seed);
   return items
     .map((item) => ({ item, at: next() }))
     .sort((a, b) => a.at - b.at)

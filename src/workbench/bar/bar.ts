@@ -1,18 +1,20 @@
-import { CommandType } from "@univerjs/core";
-import { savedAsText } from "../problems/entryProblems";
-import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
-import { download } from "../pane/download";
-import type { GridEngine } from "../workbook/grid/GridEngine";
-import { signatureGone } from "../problems/signatureWords";
-import { keptFromBefore, notWrittenAnew, writtenAnew } from "../problems/packageProblems";
-import { WorkbookProblem } from "../workbook/Workbook";
-import type { Doubts } from "./withDoubts";
-import type { KeptFormulas } from "./xlsx/kept/KeptFormulas";
-import { enterEdit } from "./grid/cellEditing";
-import type { OpenedFile } from "./xlsx/inPlace/OpenedFile";
-import { typedContent } from "./typedContent";
-import { unreadAsText } from "./unreadAsText";
-import type { SavedContent } from "./unsaved/SavedContent";
+import { savedAsText } from "../../problems/entryProblems";
+import { keptUnsaved, openedInPart } from "../../problems/fileProblems";
+import { download } from "../../pane/download";
+import type { GridEngine } from "../../workbook/grid/GridEngine";
+import { signatureGone } from "../../problems/signatureWords";
+import { notWrittenAnew, writtenAnew } from "../../problems/packageProblems";
+import { WorkbookProblem } from "../../workbook/Workbook";
+import type { Doubts } from "../withDoubts";
+import { enterEdit } from "../grid/cellEditing";
+import type { OpenedFile } from "../xlsx/inPlace/OpenedFile";
+import { typedContent } from "../typedContent";
+import { unreadAsText } from "../unreadAsText";
+import type { SavedContent } from "../unsaved/SavedContent";
+import { fileCode } from "../fileCode";
+import { askToReplace, mayWriteAnew } from "./dialogs";
+import { list } from "./lists";
+import { keptInWords, watchKept } from "./watchKept";
 
 interface BarElements {
   readonly openFile: HTMLButtonElement;
@@ -127,100 +129,4 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
   };
   saveFile.onclick = () => told(save);
   return { save: () => told(save), say, listNotShown, mayReplace, wholeFile };
-}
-
-// As many as a line holds.
-const NAMED = 5;
-
-/** Which cells hold values from before; none where all hold. */
-function keptInWords(kept: KeptFormulas | undefined): readonly string[] {
-  const cells = kept?.fromBefore() ?? [];
-  return cells.length === 0 ? [] : [keptFromBefore(cells.slice(0, NAMED), Math.max(0, cells.length - NAMED))];
-}
-
-// Long enough for the grid to calculate what follows from a change.
-const PAUSE_MS = 500;
-
-/** Says which cells hold no longer as soon as something was changed that they are calculated from. */
-function watchKept({ engine, doubts }: Pick<Open, "engine" | "doubts">, say: Bar["say"]): { begin(): void } {
-  let [told, timer]: [string, number | undefined] = ["", undefined];
-  const words = (): string => keptInWords(doubts.kept).join(" ");
-  const look = async (): Promise<void> => {
-    await engine.settled();
-    const now = words();
-    if (now !== told && now !== "") say(now, "problem");
-    told = now;
-  };
-  engine.api.addEvent(engine.api.Event.CommandExecuted, ({ type }) => {
-    if (type !== CommandType.MUTATION || doubts.kept === undefined) return;
-    clearTimeout(timer);
-    timer = window.setTimeout(() => void look().catch(() => undefined), PAUSE_MS);
-  });
-  return { begin: () => void (told = words()) };
-}
-
-/** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */
-export async function fileCode(): Promise<FileCode> {
-  try {
-    const [{ openFile }, { saveXlsx }, { valuesFile }, { plainFile }, { fileLibrary }] = await Promise.all([
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/valuesFile"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/plainFile"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/fileLibrary"),
-    ]);
-    await fileLibrary();
-    return { openFile, saveXlsx, valuesFile, plainFile };
-  } catch {
-    throw new WorkbookProblem(saveOutOfReach);
-  }
-}
-
-type FileCode = Pick<typeof import("./xlsx/openXlsx"), "openFile"> &
-  Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx"> &
-  Pick<typeof import("../xlsx/handedOn/valuesFile"), "valuesFile"> &
-  Pick<typeof import("../xlsx/handedOn/plainFile"), "plainFile">;
-
-function list(root: HTMLDetailsElement, texts: readonly string[]): void {
-  root.querySelector("ul")?.replaceChildren(...texts.map(listItem));
-  root.hidden = texts.length === 0;
-  root.open = true;
-}
-
-function listItem(text: string): HTMLLIElement {
-  const item = document.createElement("li");
-  item.textContent = text;
-  return item;
-}
-
-/** Asks whether the file is written anew without what is listed; closing the dialog says no. Without anything to lose nobody is asked. */
-function mayWriteAnew(dialog: HTMLDialogElement, about: string, lost: readonly string[]): Promise<boolean> {
-  if (lost.length === 0) return Promise.resolve(true);
-  const text = dialog.querySelector("p");
-  if (text !== null) text.textContent = about;
-  dialog.querySelector("ul")?.replaceChildren(...lost.map(listItem));
-  return answerIn(dialog).then((answer) => answer === "anew");
-}
-
-/** What was pressed in a dialog, by the value of its button; "" where it was closed. */
-function answerIn(dialog: HTMLDialogElement): Promise<string> {
-  dialog.returnValue = "";
-  for (const button of dialog.querySelectorAll("button")) button.onclick = () => dialog.close(button.value);
-  // The grid listens for keys in the whole page.
-  dialog.onkeydown = (event) => event.stopPropagation();
-  dialog.showModal();
-  return new Promise((resolve) => (dialog.onclose = () => resolve(dialog.returnValue)));
-}
-
-const ANSWERS = ["keep", "save", "replace"] as const;
-type Answer = (typeof ANSWERS)[number];
-
-/**
- * Asks in the page's dialog what becomes of what is not saved. Each of its buttons has an answer as its value; closing it
- * by the Escape key keeps the sheets.
- */
-function askToReplace(dialog: HTMLDialogElement, fileName: string): Promise<Answer> {
-  const about = dialog.querySelector("p");
-  if (about !== null) about.textContent = unsavedBefore(fileName);
-  return answerIn(dialog).then((given) => ANSWERS.find((answer) => answer === given) ?? "keep");
 }

@@ -96,7 +96,7 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
     const variable = scope.variables.get(part.value.toLowerCase());
     if (variable === undefined) {
       const named = namedFormula(text, scope);
-      if (callsOurs(named)) return writtenOut(named, writeCall);
+      if (scope.options.areNamesWrittenOut === true || callsOurs(named)) return writtenOut(named, writeCall);
       const here = scope.isQualified ? nameElsewhere(text, named, scope) : text;
       return scope.isSingle ? singleName(here, named) : here;
     }
@@ -115,10 +115,11 @@ function reference(part: Extract<AstExpression, { type: "ReferenceIdentifier" }>
   return referenceText({ ...area, rows: 1, columns: 1 }, sheet, scope.isQualified ? undefined : scope.place.sheet);
 }
 
-/** A defined name that calls one of ours: what it stands for, in its place. */
+/** What a defined name stands for, in its place. */
 function writtenOut(named: Scope, writeCall: WriteCall): string {
   if (!isAbsolute(named.tree)) throw new CannotWrite("unknownName");
-  return `(${written(named.tree.root, named, writeCall)})`;
+  const text = written(named.tree.root, named, writeCall);
+  return named.tree.root.type === "ReferenceIdentifier" ? text : `(${text})`;
 }
 
 function singleName(text: string, named: Scope): string {

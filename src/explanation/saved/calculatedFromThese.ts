@@ -6,7 +6,7 @@ import type { RuleReading } from "../../sharing/plain/plainRules";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellArea, overlap, wholeLines } from "../../workbook/cellArea";
-import type { Book } from "./Book";
+import type { ReadBook } from "./ReadBook";
 
 /** Whoever reads: everything on some sheets, or one cell with a formula. */
 export interface Reader {
@@ -27,7 +27,7 @@ const MOST_TOLD_APART = 10;
  * refers to may refer to any. Rules for colouring on the reader's sheets read too.
  */
 export function calculatedFromThese<P extends Place>(
-  { sheets, names, tables, colouring }: Pick<Book, "sheets" | "names" | "tables" | "colouring">,
+  { sheets, names, tables, colouring }: ReadBook,
   reader: Reader,
   these: readonly P[],
 ): readonly P[] {

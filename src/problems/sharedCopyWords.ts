@@ -33,7 +33,7 @@ export const rulesOfSheet = {
 } as const;
 export const RULE_KINDS = {
   ...{ colouring: "colours cells", entry: "checks entries", name: "defined name" },
-  ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", pivot: "pivot table" },
+  ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", chart: "chart", pivot: "pivot table" },
 } as const;
 export const takenOutBecause = (why: string): string => `taken out: ${why}`;
 

@@ -30,7 +30,7 @@ export interface RulesPut {
 }
 
 export interface TakenOut {
-  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "pivot";
+  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "chart" | "pivot";
   /** "Tray!D1:D9", or a defined name. */
   readonly where: string;
   readonly why: WhyFixed;

@@ -27,7 +27,9 @@ export function seenSources(read: ReadSheets, nameOf: Surroundings["nameOf"]): (
     if (!sources.isUnseen) return sources;
     const told = sources.asRead === undefined ? withTextsGiven(formula.reading.formula, (part) => textGiven(formula, part)) : undefined;
     const seen = told === undefined ? sources : sourcesOf(told, read.around(formula, nameOf), read.names, read.order);
-    return seen.asRead === undefined ? sources : { ...sources, precedents: [...sources.precedents, ...seen.precedents, ...seen.asRead], isUnseen: false };
+    return seen.asRead === undefined
+      ? sources
+      : { ...sources, precedents: [...sources.precedents, ...seen.precedents, ...seen.asRead], isUnseen: false };
   };
 }
 

@@ -46,7 +46,12 @@ test("a text that comes from a cell in doubt is in doubt itself", () => {
 test("names of names take time in proportion to the names", () => {
   const doubling = Array.from({ length: 20 }, (_, level) => ({ name: `n${level}`, formula: `=n${level + 1}&n${level + 1}` }));
   const names = [...doubling, { name: "n20", formula: '=""' }, { name: "round", formula: '=round&"!B1"' }];
-  const tens = Array.from({ length: 8 }, (_, level) => ({ name: `t${level}`, formula: `=${Array(12).fill(`t${level + 1}`).join("+")}` }));
+  const tens = Array.from({ length: 8 }, (_, level) => ({
+    name: `t${level}`,
+    formula: `=${Array(12)
+      .fill(`t${level + 1}`)
+      .join("+")}`,
+  }));
   const sheets = [
     sheetOf("Tin", reading("A1", { formula: '=INDIRECT(n0&"Other!B1")', value: 3 }), reading("A2", { formula: "=INDIRECT(round)", value: 3 })),
     sheetOf("More", reading("A1", { formula: "=t0*0+1", value: 2 })),

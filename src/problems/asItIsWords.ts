@@ -16,6 +16,10 @@ export const nothingNeedsRetort = (sheet: string): string =>
 export const callsOnSheet = (sheet: string, cells: readonly string[]): string =>
   `${counted(cells.length, "cell")} of "${sheet}" ${cells.length === 1 ? "calls" : "call"} a function of Retort: ${named(cells)}. Your colleague first sees the values that stand there now.`;
 
+/** @param names of the workbook or the sheet that call us */
+export const namesCall = (names: readonly string[]): string =>
+  `${names.length === 1 ? "A name" : `${names.length} names`} of the workbook ${names.length === 1 ? "calls" : "call"} Retort and ${names.length === 1 ? "is" : "are"} in error without it: ${named(names)}. So is every cell that uses ${names.length === 1 ? "it" : "one"}.`;
+
 export const onceRecalculated =
   "As soon as one of them calculates again, because an input was changed, a row was put in, or the program calculates what it opens, it shows #NAME?, and so does whatever is calculated from it. Saved like that, it often stays so with Retort too: the button below enters it again.";
 

@@ -34,6 +34,9 @@ export const formulaUnread = (formula: string, instead: string | undefined): str
       : `Type ${instead} instead: decimals take a point here, arguments a comma between them, texts straight quotation marks.`
   }`;
 
+export const tableUnread = (formula: string): string =>
+  `${quoted(formula)} names a column of a table, and this page knows no tables. Name the cells instead, as B2:B9.`;
+
 /** @param cell "B7" @param why as above */
 export const unreadInCell = (cell: string, why: string): string => `${cell}: ${why} It would be saved as text.`;
 

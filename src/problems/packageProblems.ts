@@ -44,6 +44,16 @@ export const writtenAnew = (fileName: string, because: string): string =>
 export const keptFromBefore = (cells: readonly string[], more: number): string =>
   `${cells.join(", ")}${more === 0 ? "" : ` and ${more} more`} ${cells.length + more === 1 ? "shows a value" : "show values"} from before: something that ${cells.length + more === 1 ? "it is" : "they are"} calculated from was changed, and the cell ${cells.length + more === 1 ? "formula" : "formulas"} cannot be calculated rightly here. Save the workbook and let the spreadsheet it comes from calculate it.`;
 
+// As many as a line holds.
+const LOST_NAMED = 5;
+
+/** @param cells that lose their formulas, with their sheets, as the file names them */
+export const formulasLost = (cells: readonly string[]): string => {
+  const more = cells.length - LOST_NAMED;
+  const one = cells.length === 1;
+  return `${cells.slice(0, LOST_NAMED).join(", ")}${more > 0 ? ` and ${more} more` : ""} ${one ? "holds its value" : "hold their values"} without ${one ? "its" : "their"} cell ${one ? "formula" : "formulas"}, which cannot be calculated here, and ${one ? "does" : "do"} not follow any change. ${one ? "It is" : "They are"} named as the opened file has ${one ? "it" : "them"}.`;
+};
+
 export const notWrittenAnew = (fileName: string): string => `${fileName} was not saved.`;
 
 export const looksNotKept = "looks not known here, such as underlining and the colours of a theme, and settings of pages";

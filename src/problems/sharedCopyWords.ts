@@ -33,32 +33,49 @@ export const rulesOfSheet = {
 } as const;
 export const RULE_KINDS = {
   ...{ colouring: "colours cells", entry: "checks entries", name: "defined name" },
-  ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", pivot: "pivot table" },
+  ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", chart: "chart", pivot: "pivot table" },
 } as const;
 export const takenOutBecause = (why: string): string => `taken out: ${why}`;
 
 // As many as a message can hold; the record lists all.
 const MOST_NAMED = 3;
+const firstFew = (what: readonly string[]): string =>
+  `${what.slice(0, MOST_NAMED).join(", ")}${what.length > MOST_NAMED ? ` and ${what.length - MOST_NAMED} more` : ""}`;
 
 /** @param taken each "Tray!D1:D9 (colours cells)" as whatTaken says it */
 export const takenOutToo = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
-    : `Taken out, because ${taken.length === 1 ? "it calls" : "they call"} Retort and ${taken.length === 1 ? "has" : "have"} no plain form: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}. The record says why.`;
+    : `Taken out, because ${taken.length === 1 ? "it calls" : "they call"} Retort and ${taken.length === 1 ? "has" : "have"} no plain form: ${firstFew(taken)}. The record says why.`;
 
 /** @param taken as takenOutToo has it */
 export const takenOutAlone = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
-    : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}.`;
+    : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${firstFew(taken)}.`;
 
-/** @param rules of the copy that call us, for a copy within the workbook keeps them as they are */
+/** @param rules that call us and stay as they are */
 export const rulesStillCall = (copy: string, rules: number): string =>
   rules === 0
     ? ""
     : `${counted(rules, "rule")} of "${copy}" for colouring or entries ${rules === 1 ? "calls" : "call"} Retort and ${rules === 1 ? "does" : "do"} nothing without it. In a file of its own ${rules === 1 ? "it is" : "they are"} written in built-in functions or taken out.`;
-export const rulesUnread = (copy: string): string =>
-  `Whether rules of "${copy}" for colouring or entries call Retort could not be read; such rules do nothing without it.`;
+/** @param unread what could not be read, or not all of it */
+export const besideUnread = (sheet: string, unread: readonly ("names" | "colouring" | "entry")[]): string => {
+  if (unread.length === 0) return "";
+  const rules = (["colouring", "entry"] as const).filter((kind) => unread.includes(kind)).map((kind) => (kind === "entry" ? "entries" : kind));
+  const what = [
+    ...(unread.includes("names") ? ["names of the workbook"] : []),
+    ...(rules.length === 0 ? [] : [`rules of "${sheet}" for ${rules.join(" or ")}`]),
+  ];
+  return `Whether ${what.join(" or ")} call Retort could not be read in full; ${rules.length === 0 ? "such names are in error" : "such rules do nothing"} without it.`;
+};
+/** @param names of the workbook that call us, of which the copy's cells use none */
+export const namesStay = (copy: string, names: readonly string[]): string =>
+  names.length === 0
+    ? ""
+    : `${names.length === 1 ? "A name" : `${names.length} names`} of the workbook ${names.length === 1 ? "calls" : "call"} Retort and ${names.length === 1 ? "stays as it is" : "stay as they are"}: ${firstFew(names)}. No formula of "${copy}" uses ${names.length === 1 ? "it" : "them"}.`;
+/** What the record says of such a name. */
+export const nameStays = "stays as it is, in error without Retort: what used it on this copy does without";
 
 export const whatTaken = (where: string, what: keyof typeof RULE_KINDS): string => `${where} (${RULE_KINDS[what]})`;
 

@@ -70,6 +70,10 @@ export const notWhatFormulasGive = (sheet: string, cells: readonly Pick<CellInTh
     "Calculate the workbook anew (in Excel Ctrl+Alt+F9) and share again, or share the values shown now.",
   );
 
+/** Said beside what was made. */
+export const notFollowedElsewhere =
+  "Not every cell of other sheets that this is calculated from could be looked at: whether their values are from before was not checked.";
+
 /** What the workbook itself cannot calculate any more is not to be shared from it. */
 export const fromBefore = (sheet: string, cells: readonly Pick<CellInTheWay, "cell">[]): InputProblem =>
   new InputProblem(

@@ -4,7 +4,10 @@ import { boxesOf } from "../runsheet/reading/boxesOf";
 import { outOfFirstScreen } from "../workbook/OutOfView";
 import type { RangeReading, Workbook } from "../workbook/Workbook";
 import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
+import type { Beside } from "../workbook/CellsBeside";
 import { bannerPlace } from "./bannerPlace";
+import { besideCopy } from "./besideCopy";
+import type { RulesPut } from "./plain/plainRules";
 import { joinedAreas } from "./joinedAreas";
 import { calculationRecord } from "./record/calculationRecord";
 import { recordName, valuesName } from "./copyNames";
@@ -16,16 +19,24 @@ export interface WithErrors {
   /** True where the user shares cells in error as they are. */
   readonly withErrors?: boolean;
   /** Looks at what was read of the sheets that are shared; throws where it is not to be shared. */
-  readonly looked?: (sheets: readonly RangeReading[]) => void;
+  readonly looked?: (sheets: readonly RangeReading[]) => Promise<void>;
 }
 
-export interface Shared {
+/** A copy within the workbook. */
+export interface CopyShared {
   /** The name of the copy. */
   readonly copy: string;
   /** The name of the calculation record. */
   readonly record: string;
   /** True where somebody typed into the copy while it was made. */
   readonly touched: boolean;
+  /** What became of the rules and names beside its cells that called us. */
+  readonly put: RulesPut;
+  /** Of what beside its cells it could not be read whether it does. */
+  readonly unread: readonly Beside[];
+}
+
+export interface Shared extends CopyShared {
   /** Cells of the copy in which a value took the place of a cell formula. */
   readonly frozenCells: number;
 }
@@ -46,23 +57,24 @@ export async function shareAsValues(
   await stepTo(patience, readingSheet(sheet, 1, 1));
   const used = await finalValues(workbook, sheet, patience);
   const formulaCells = formulaCellsOf(used, patience.withErrors);
-  patience.looked?.([used]);
+  await patience.looked?.([used]);
   const screen = await workbook.firstScreen(sheet);
   const banner = onSheet(bannerPlace(used, true, outOfFirstScreen(screen)), used.range);
   const areas = formulaCells.map(({ area }) => area);
   const saying = { range: banner, values: [[valuesBanner(date)]] };
   const taken = [...screen.sheetNames];
   const wished = valuesName(sheet, taken);
-  const record = calculationRecord({ sheet, copy: wished, date, formulaCells, rows: used.rows }, recordName(sheet, taken));
+  const { put, changes, unread } = await besideCopy(workbook, sheet, wished, ["colouring"]);
+  const record = calculationRecord({ sheet, copy: wished, date, formulaCells, rows: used.rows, put }, recordName(sheet, taken));
   await stepTo(patience, makingCopy);
   // A copy takes what stands on the sheet at that moment, which has to be what was read.
   const { copy, beside, touched } = await workbook.copyWithValues(sheet, {
     goOn: () => goOn(patience),
     ...{ name: wished, read: used, beside: record },
-    ...{ unboxed: boxesOf(used), banner },
+    ...{ unboxed: boxesOf(used), banner, rules: changes },
     areas: [...joinedAreas(areas.filter(({ range }) => range !== banner)), saying],
   });
-  return { copy, record: beside, touched, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
+  return { copy, record: beside, touched, put, unread, frozenCells: areas.reduce((cells, { values }) => cells + values.flat().length, 0) };
 }
 
 /** Below everything, where the first rows are full to the last column. */

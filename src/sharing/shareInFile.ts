@@ -69,7 +69,7 @@ export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: S
     formulaCellsOf(reading, wanted.withErrors);
     readings.push(reading);
   }
-  wanted.looked?.(readings);
+  await wanted.looked?.(readings);
   await stepTo(wanted, writingFile);
   const made = await files.make({ as, sheets: readings, date, between });
   // The file holds what stood there when it was written, which has to be what was read.

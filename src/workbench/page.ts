@@ -31,7 +31,7 @@ async function start(): Promise<void> {
     data: { name: "Workbook" },
   });
   calculateBeforeDrawn(engine);
-  const doubts: Doubts = { kept: undefined };
+  const doubts: Doubts = { kept: undefined, lacking: [] };
   const grid = new GridWorkbook(engine);
   const workbook = withDoubts(grid, doubts);
   await replaceSheets(
@@ -100,7 +100,7 @@ async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
   paneButton(byId("show-pane"), pane);
   aboutButton(byId("show-about"));
   pane.src = "pane.html";
-  void guardUnsaved({ ...ofBar, engine, saved, state: byId("kept"), offer: byId("offer") });
+  void guardUnsaved({ ...ofBar, engine, saved, doubts, state: byId("kept"), offer: byId("offer") });
   // Tried again when it is needed.
   fileCode().catch(() => undefined);
 }

@@ -41,7 +41,7 @@ function inThisFrame(workbook: Workbook): Workbook {
     read: (sheet, range) => here(workbook.read(sheet, range)),
     readUsed: (sheet) => here(workbook.readUsed(sheet)),
     firstScreen: (sheet) => here(workbook.firstScreen(sheet)),
-    ruleFormulas: (sheet) => here(workbook.ruleFormulas(sheet)),
+    cellsBeside: (sheet) => here(workbook.cellsBeside(sheet)),
     readSettled: (sheet, asShown) => here(workbook.readSettled(sheet, asShown)),
     writeFormula: (address, formula) => here(workbook.writeFormula(address, formula)),
     replaceValue: (address, held, content) => here(workbook.replaceValue(address, held, content)),

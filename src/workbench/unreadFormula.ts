@@ -1,6 +1,6 @@
 import { formulaTree, type FormulaTree } from "../sharing/plain/formula/formulaTree";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
-import { formulaUnread } from "../problems/entryProblems";
+import { formulaUnread, tableUnread } from "../problems/entryProblems";
 import { anyPart, nameCalled, type Part } from "../sharing/plain/formula/parts";
 
 // What may stand in a name: letters, digits and these marks (ECMA-376 Part 1, 18.2.5 and common practice; from memory).
@@ -13,10 +13,11 @@ const IN_SHEET_NAME = /[\p{L}\p{N}_.]/u;
 /**
  * True for a cell formula that spreadsheets cannot read either: from a file they would take it out, and the cell's content with it.
  * @param formula with "="
+ * @param tables that there are, by name; this page has none, and a file may hold no reference to one that is not there
  */
-export function isUnread(formula: string): boolean {
+export function isUnread(formula: string, tables: readonly string[] = []): boolean {
   const tree = formulaTree(formula) ?? formulaTree(formula.split(ON_SHEET).map(withoutSheetAtEnd).join(GONE));
-  return tree === undefined || anyPart(tree.root, (part) => isOddName(part, tree) || isRagged(part));
+  return tree === undefined || anyPart(tree.root, (part) => isOddName(part, tree) || isOfNoTable(part, tree, tables) || isRagged(part));
 }
 
 /** What stands before "!#REF!", without the sheet's name; the last piece of a formula has none behind it. */
@@ -39,6 +40,13 @@ function isOddName(part: Part, tree: FormulaTree): boolean {
   const text = tree.textOf(part);
   if (text.startsWith("[") && !text.includes("]!") && !/\][^\]]*!/.test(text)) return true;
   return part.kind === "name" && !NAME.test(text.slice(text.lastIndexOf("!") + 1));
+}
+
+function isOfNoTable(part: Part, tree: FormulaTree, tables: readonly string[]): boolean {
+  if (part?.type !== "ReferenceIdentifier" || part.kind !== "table") return false;
+  const text = tree.textOf(part);
+  const name = text.slice(0, text.indexOf("[")).toLowerCase();
+  return !tables.some((table) => table.toLowerCase() === name);
 }
 
 /** An array constant whose rows are not of one length. */
@@ -84,4 +92,8 @@ const outsideTexts = (formula: string, change: (part: string) => string): string
     .join('"');
 
 /** What is wrong with an unreadable formula, in words. */
-export const whyUnread = (formula: string): string => formulaUnread(formula, readableInstead(formula));
+export function whyUnread(formula: string): string {
+  const tree = formulaTree(formula);
+  const namesTable = tree !== undefined && anyPart(tree.root, (part) => part?.type === "ReferenceIdentifier" && part.kind === "table");
+  return namesTable ? tableUnread(formula) : formulaUnread(formula, readableInstead(formula));
+}

@@ -4,7 +4,12 @@ import type { KeptFormulas } from "./xlsx/kept/KeptFormulas";
 /** Which cells hold values from before, as far as the file is concerned that is open; none where no file is. */
 export interface Doubts {
   kept: KeptFormulas | undefined;
+  /** Cells that have lost formulas which the grid cannot calculate, as the file named them in which they stood. */
+  lacking: readonly string[];
 }
+
+/** Cells whose formulas are in no sheet here: what is made of the sheets alone does not have them. */
+export const lackingIn = ({ kept, lacking }: Doubts): readonly string[] => [...new Set([...lacking, ...(kept?.cellsOfFile() ?? [])])];
 
 type Reached = ReadonlyMap<string, ReadonlySet<string>>;
 

@@ -1,3 +1,4 @@
+import type { CellsBeside, RuleChange } from "./CellsBeside";
 import type { FirstScreen } from "./OutOfView";
 import type { Grown, SheetGrowth } from "./SheetGrowth";
 import type { SheetPlan } from "./SheetPlan";
@@ -118,6 +119,8 @@ export interface CopyWithValues {
   readonly further?: readonly (SheetPlan & { readonly isHidden?: boolean })[];
   /** True where people go on typing into the copy: its rules for entries stay. */
   readonly keepsRules?: boolean;
+  /** Rules of the copy that get other formulas or go; the formulas may call the sheet or the copy by name where they tell a rule. Left out: none. */
+  readonly rules?: readonly RuleChange[];
   /** Cells that were boxes to fill in and look printed on the copy. */
   readonly unboxed?: readonly string[];
   /** Cells that hold a value behind a guard on the copy, marked as a file of plain cells marks them. */
@@ -203,8 +206,8 @@ export interface Workbook {
   readUsed(sheet: string): Promise<RangeReading>;
   /** What of the sheet's first screen nobody sees. */
   firstScreen(sheet: string): Promise<FirstScreen>;
-  /** The formulas of each rule of the sheet for colouring or for entries, each beginning with "=", as far as the workbook tells them. */
-  ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]>;
+  /** The defined names and rules that a sheet goes by, as far as the workbook tells them; what it does not is told as unread. */
+  cellsBeside(sheet: string): Promise<CellsBeside>;
   /**
    * All cells of a sheet that hold anything, once nothing calculates: read twice, alike both times. Does not wait.
    * @param asShown reads whatever the calculation says

@@ -36,3 +36,10 @@ test("a box keeps its format after a percentage, a date or a time was typed into
   await local.type("B12", "9:45");
   expect((await local.read("B12")).shown).toBe("09:45");
 });
+
+test("a time keeps all its digits, in a box and beside it", async () => {
+  await local.type("B13", "0:00:13");
+  expect((await local.read("B13")).value).toBe(13 / 86_400);
+  await local.type("P40", "10:10:07");
+  expect((await local.read("P40")).value).toBe(36_607 / 86_400);
+});

@@ -24,7 +24,7 @@ export function pageWorkbook(page: Page, { name, drawsCharts }: Pick<Workbook, "
     read: (sheet, range) => call(page, "read", sheet, range),
     readUsed: (sheet) => call(page, "readUsed", sheet),
     firstScreen: (sheet) => call(page, "firstScreen", sheet),
-    ruleFormulas: (sheet) => call(page, "ruleFormulas", sheet),
+    cellsBeside: (sheet) => call(page, "cellsBeside", sheet),
     readSettled: (sheet, asShown) => call(page, "readSettled", sheet, asShown),
     writeFormula: (address, formula) => call(page, "writeFormula", address, formula),
     replaceValue: (address, held, content) => call(page, "replaceValue", address, held, content),

@@ -1,3 +1,4 @@
+import type { CellsBeside } from "../../src/workbook/CellsBeside";
 import type { FirstScreen } from "../../src/workbook/OutOfView";
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import { readTwice } from "../../src/workbook/readTwice";
@@ -94,7 +95,7 @@ export class SheetInMemory implements Workbook {
 
   firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: [] });
 
-  ruleFormulas = async (): Promise<readonly (readonly string[])[]> => [];
+  cellsBeside = async (): Promise<CellsBeside> => ({ names: [], rules: [], unread: [] });
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
 
   writeFormula = async ({ sheet, cell }: CellAddress, formula: string): Promise<void> => {

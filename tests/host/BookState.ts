@@ -27,6 +27,8 @@ export class BookState {
   ghostFormulas = false;
   /** As Application.calculationMode and calculationState tell it. While `waits`, formulas keep the values they show. */
   readonly calculation = { mode: "Automatic", state: "Done" as "Done" | "Calculating" | "Pending", waits: false };
+  /** Names of the whole workbook, with the formula behind each. */
+  readonly names = new Map<string, { formula: string; visible: boolean }>();
   private made = 0;
 
   constructor() {

@@ -42,6 +42,8 @@ export interface SeriesState {
 export interface ConditionalFormatState {
   readonly range: string;
   formula?: string;
+  /** Of one that compares the cell's value, instead of a formula. */
+  cellValue?: { readonly formula1: string; readonly formula2?: string; readonly operator: string };
   readonly look: Record<string, unknown>;
 }
 

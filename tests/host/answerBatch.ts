@@ -150,7 +150,8 @@ function query(target: HostObject, { Select = [], Expand = [] }: Query): Record<
     const [first = "", ...rest] = path.split("/");
     const name = onTheWire(first);
     const part = target.parts?.[name]?.();
-    if (rest.length > 0 && part) answer[name] = { ...(answer[name] as object | undefined), ...query(part, { Select: [rest.join("/")] }) };
+    if (part === null) answer[name] = null;
+    else if (rest.length > 0 && part) answer[name] = { ...(answer[name] as object | undefined), ...query(part, { Select: [rest.join("/")] }) };
     else answer[name] = member(target, "reads", name)();
   }
   return answer;

@@ -1,12 +1,13 @@
 import { share, type Wanted } from "../../src/pane/share/sharing";
 import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../src/problems/mendWords";
-import { callsOnSheet, mendFirst, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
-import { rulesStillCall } from "../../src/problems/sharedCopyWords";
+import { callsOnSheet, mendFirst, namesCall, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
+import { besideUnread, namesStay, rulesStillCall } from "../../src/problems/sharedCopyWords";
 import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
-import { StaysPending } from "../../src/problems/sharingProblems";
+import { notFollowedElsewhere, StaysPending } from "../../src/problems/sharingProblems";
 import type { OwnFiles } from "../../src/sharing/shareInFile";
 import { otherFormulas } from "../../src/problems/growingProblems";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
+import type { CellsBeside, SheetRule } from "../../src/workbook/CellsBeside";
 import { NoOwnFile } from "../../src/workbook/NoOwnFile";
 import { WorkbookProblem } from "../../src/workbook/Workbook";
 import { MemoryWorkbook, reading } from "../sharing/MemoryWorkbook";
@@ -85,22 +86,85 @@ describe("share(workbook, wanted)", () => {
   test("says of a copy in the workbook which of its rules call Retort, and where that could not be read", async () => {
     const workbook = workbookOf();
     const made = 'Made "Tin values" and its record, "Tin record". One formula cell became a value.';
-    workbook.rules = [[], ["=A1>0"], ['=A1="RETORT.MOLARMASS(A1)"'], ["=RETORT.MOLARMASS(A1)>50"], ["=1", "=_xldudf_RETORT_MOLARMASS(A1)"]];
+    const rule = (...formulas: string[]): SheetRule => ({ kind: "colouring", areas: ["A1"], formulas });
+    const among = (...rules: SheetRule[]): CellsBeside => ({ names: [], rules, unread: [] });
+    // This workbook leaves the rules of a copy as they are, whatever is asked.
+    workbook.beside = among(
+      ...[rule("=A1>0"), rule('=A1="RETORT.MOLARMASS(A1)"'), rule('=RETORT.MOLARMASS("CO2")>50'), rule("=1", '=_xldudf_RETORT_MOLARMASS("CO2")')],
+    );
     expect((await share(workbook, wanted({}))).said).toBe(
       `${made} 2 rules of "Tin values" for colouring or entries call Retort and do nothing without it. In a file of its own they are written in built-in functions or taken out.`,
     );
     expect(rulesStillCall("Tin values", 1)).toBe(
       '1 rule of "Tin values" for colouring or entries calls Retort and does nothing without it. In a file of its own it is written in built-in functions or taken out.',
     );
-    workbook.rules = [["=A1>0"]];
+    workbook.beside = among(rule("=A1>0"));
     const again = await share(workbook, wanted({}));
     expect(again.said).not.toContain("rule");
-    workbook.ruleFormulas = () => Promise.reject(new WorkbookProblem("Excel did not answer."));
+    workbook.cellsBeside = () => Promise.reject(new WorkbookProblem("Excel did not answer."));
     const unread = await share(workbook, wanted({}));
     expect(unread.said).toMatch(
-      /Whether rules of "Tin values \(3\)" for colouring or entries call Retort could not be read; such rules do nothing without it\.$/,
+      /Whether names of the workbook or rules of "Tin values \(3\)" for colouring call Retort could not be read in full; such rules do nothing without it\.$/,
     );
     expect(unread.made?.copy).toBe("Tin values (3)");
+  });
+
+  describe("follows what is shared to other sheets", () => {
+    const STALE = reading("B1", { formula: "=A1*2", value: 7 });
+    const across = (...last: Parameters<typeof reading>[1][]): MemoryWorkbook => {
+      const workbook = new MemoryWorkbook("Tin", last.map((about, row) => reading(`A${row + 1}`, about))); // prettier-ignore
+      workbook.sheets.set("Between", new Map([["C1", reading("C1", { formula: "=Source!B1+1", value: 8 })]]));
+      workbook.sheets.set("Source", new Map([["A1", reading("A1", { value: 4 })], ["B1", STALE]])); // prettier-ignore
+      return workbook;
+    };
+    const SAYS = /^sheet: B1 on "Source" is from before: its cell formula gives something else/;
+
+    test.each([
+      ["another sheet", { formula: "=Source!B1", value: 7 }],
+      ["one behind another", { formula: "=Between!C1*2", value: 16 }],
+      ["what its text does not show", { formula: '=INDIRECT("Source!"&"B1")', value: 7 }],
+      ["a defined name", { formula: "=taken+1", value: 8 }],
+    ])("refuses a value from before on %s", async (_, about) => {
+      const workbook = across(about);
+      workbook.beside = { names: [{ name: "taken", formula: "=Source!$B$1" }], rules: [], unread: [] };
+      await expect(share(workbook, wanted({ sheet: "Tin" }))).rejects.toThrow(SAYS);
+      expect(workbook.calls.filter((call) => call.startsWith("copy"))).toEqual([]);
+      expect((await share(workbook, wanted({ sheet: "Tin", asShown: true }))).said).toMatch(/^Made /);
+    });
+
+    test("and says nothing of one that it does not read, nor reads sheets that it does not need", async () => {
+      const workbook = across({ formula: "=Source!A1+1", value: 5 }, { formula: "=1+1", value: 2 });
+      expect((await share(workbook, wanted({ sheet: "Tin" }))).said).toMatch(/^Made /);
+      expect(workbook.calls).not.toContain("read Between");
+    });
+
+    test("through a bounded number of sheets, and says so where there are more", async () => {
+      const workbook = across({ formula: '=INDIRECT("S"&1&"!A1")', value: 1 });
+      for (let sheet = 1; sheet <= 40; sheet++) workbook.sheets.set(`S${sheet}`, new Map([["A1", reading("A1", { value: 1 })]]));
+      workbook.sheets.get("Source")?.set("B1", reading("B1", { formula: "=A1*2", value: 8 }));
+      workbook.sheets.get("Between")?.set("C1", reading("C1", { formula: "=Source!B1+1", value: 9 }));
+      const { said } = await share(workbook, wanted({ sheet: "Tin" }));
+      expect(said.endsWith(notFollowedElsewhere)).toBe(true);
+      expect(workbook.calls.filter((call) => call.startsWith("read ")).length).toBeLessThan(30);
+    });
+  });
+
+  test("the words about names and about what could not be read", () => {
+    expect(namesStay("Tin", [])).toBe("");
+    expect(namesStay("Tin", ["a", "b", "c", "d"])).toBe(
+      '4 names of the workbook call Retort and stay as they are: a, b, c and 1 more. No formula of "Tin" uses them.',
+    );
+    expect(namesCall(["wet"])).toBe("A name of the workbook calls Retort and is in error without it: wet. So is every cell that uses it.");
+    expect(namesCall(["wet", "dry"])).toBe(
+      "2 names of the workbook call Retort and are in error without it: wet, dry. So is every cell that uses one.",
+    );
+    expect(besideUnread("Tin", [])).toBe("");
+    expect(besideUnread("Tin", ["names"])).toBe(
+      "Whether names of the workbook call Retort could not be read in full; such names are in error without it.",
+    );
+    expect(besideUnread("Tin", ["entry"])).toBe(
+      'Whether rules of "Tin" for entries call Retort could not be read in full; such rules do nothing without it.',
+    );
   });
 
   describe("refuses saved values that their formulas do not give, and makes nothing", () => {

@@ -1,3 +1,4 @@
+import type { CellsBeside } from "../../src/workbook/CellsBeside";
 import type { FirstScreen } from "../../src/workbook/OutOfView";
 import { cellArea, cellAt } from "../../src/workbook/cellArea";
 import { freeSheetName } from "../../src/workbook/freeSheetName";
@@ -93,8 +94,8 @@ export class MemoryWorkbook implements Workbook {
   removeUnfinished = async (): Promise<Removal> => "gone";
   firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: await this.sheetNames() });
 
-  rules: readonly (readonly string[])[] = [];
-  ruleFormulas = async (): Promise<readonly (readonly string[])[]> => this.rules;
+  beside: CellsBeside = { names: [], rules: [], unread: [] };
+  cellsBeside = async (): Promise<CellsBeside> => this.beside;
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
   reenter = async (): Promise<Reentered> => ({ entered: [], changed: [] });
   replaceValue = async (): Promise<void> => undefined;

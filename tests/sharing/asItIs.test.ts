@@ -4,6 +4,7 @@ import { shareAsValues } from "../../src/sharing/shareAsValues";
 import { everyFormulaCell } from "../../src/sharing/formulaCells";
 import { plainSheets } from "../../src/sharing/plain/plainSheets";
 import { openRunSheet } from "../runsheet/openRunSheet";
+import { reading } from "./MemoryWorkbook";
 import { clock } from "../runsheet/plainRun";
 
 jest.setTimeout(60_000);
@@ -23,6 +24,23 @@ test("of a run sheet it counts as many cells that go on calculating as sharing a
   expect(plain).toBe(calls.filter(({ cell }) => !fixed.includes(cell)).length);
   expect(plain).toBeGreaterThan(5);
   expect(plain).toBe(shared.cells.filter(({ kind }) => kind === "plain").length);
+});
+
+test("cells that call through a defined name are calls, and the name is told", () => {
+  const names = [
+    { name: "wet_share", formula: "=RETORT.MOISTURE.WET(Tin!$A$1,Tin!$A$2,Tin!$A$3)" },
+    { name: "twice", formula: "=2*wet_share" },
+    { name: "tin", formula: "=Tin!$A$1" },
+  ];
+  const cells = [
+    ...[25, 35, 31.5].map((value, row) => reading(`A${row + 1}`, { value })),
+    reading("B1", { formula: "=twice+1", value: 1.7 }),
+    reading("B2", { formula: "=tin*2", value: 50 }),
+    reading("B3", { formula: '="wet_share"', value: "wet_share" }),
+  ];
+  const tin = { sheet: "Tin", range: "A1:B3", rows: [cells] };
+  expect(asItIs(tin, names)).toMatchObject({ calling: ["B1"], plain: 1, names: ["wet_share", "twice"], toMend: [] });
+  expect(asItIs(tin)).toMatchObject({ calling: [], plain: 0, names: [] });
 });
 
 test.each([

@@ -84,6 +84,8 @@ describe("shareAsValues(workbook, sheet, date) while somebody else works", () =>
       copy: "Tin 3 values",
       record: "My record",
       touched: true,
+      put: { rules: [], namesWritten: [], namesGone: [], namesKept: [] },
+      unread: [],
       frozenCells: 1,
     });
   });

@@ -102,3 +102,16 @@ describe.each(["values", "plain"] as const)("Stop at whichever step of a copy as
     open.close();
   });
 });
+
+test("a calculation that was stopped leaves nothing that keeps Node from ending", async () => {
+  const ports = (): number => process.getActiveResourcesInfo().filter((kind) => kind === "MessagePort").length;
+  const before = ports();
+  const open = await local(1_200);
+  const isStopped = (): boolean => open.engine.isCalculating() && open.engine.book.getSheetByName(`${SHEET} plain cells`) !== null;
+  await expect(shareAsPlainCells(open.workbook, SHEET, DATE, { isStopped })).rejects.toThrow(sharingStopped);
+  await open.settled();
+  open.close();
+  // Ports are let go in a turn of their own.
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  expect(ports()).toBe(before);
+});

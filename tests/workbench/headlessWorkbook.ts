@@ -8,6 +8,7 @@ import { GridWorkbook } from "../../src/workbook/grid/GridWorkbook";
 import type { HostFunction } from "../../src/workbook/grid/calling/HostFunction";
 import { openGrid } from "../../src/workbook/grid/openGrid";
 import { typeInto } from "../../src/workbook/grid/typing/typeInto";
+import { channelsLeftOpen } from "./channelsLeftOpen";
 import type { CellContent } from "../../src/workbook/Workbook";
 
 export interface HeadlessWorkbook {
@@ -31,6 +32,7 @@ const host = new CustomFunctionsHost();
  * @param further functions for a test alone, under their full names
  */
 export async function openHeadlessWorkbook(further: readonly HostFunction[] = []): Promise<HeadlessWorkbook> {
+  const closeChannels = channelsLeftOpen();
   host.install(globalThis);
   host.blankAs = 0;
   host.errorAs = "rich value";
@@ -55,6 +57,9 @@ export async function openHeadlessWorkbook(further: readonly HostFunction[] = []
       // Changes of selection are told in a task of their own.
       await new Promise((resolve) => setTimeout(resolve, 0));
     },
-    close: () => engine.univer.dispose(),
+    close: () => {
+      engine.univer.dispose();
+      closeChannels();
+    },
   };
 }

@@ -1,6 +1,6 @@
 // Formulas that no spreadsheet reads; in a file such a formula would be taken for damage, and taken out (from memory of what spreadsheets do).
 import { Workbook as FileWorkbook, type CellValue } from "exceljs";
-import { formulaUnread, savedAsText, unreadInCell } from "../../src/problems/entryProblems";
+import { formulaUnread, savedAsText, tableUnread, unreadInCell } from "../../src/problems/entryProblems";
 import { isUnread, readableInstead, whyUnread } from "../../src/workbench/unreadFormula";
 import { unreadAsText } from "../../src/workbench/unreadAsText";
 import { whatIsWrong } from "../../src/workbench/whatIsWrong";
@@ -20,11 +20,22 @@ test.each(UNREAD)("%s cannot be read", (formula) => expect(isUnread(formula)).to
 
 test.each(
   `=A1#|=@A1:A3|=SUM((A1,B1))|=-+--1|=1%|=5%%|={1,2;3,4}|="a""b“"|=#REF!|=Sheet1!#REF!+1|='a b'!#REF!|=[1]Sheet1!A1|=A:A|=$1:$3|=LAMBDA(x,x)(1)|=LET(a,1,a+1)|=IF(A1,,1)
-=OFFSET(A1,1,1):B2|=A1:INDEX(A:A,3)|=SUM(A1:B2 B2:C3)|=SUM(Sheet1:Sheet3!A1)|=Table1[[#This Row],[A b]]|=Table1[@A]|=größe*2|=_x.y|='It''s'!A1|=.5|=1.E5|=A1+-B1|= A1
+=OFFSET(A1,1,1):B2|=A1:INDEX(A:A,3)|=SUM(A1:B2 B2:C3)|=SUM(Sheet1:Sheet3!A1)|=größe*2|=_x.y|='It''s'!A1|=.5|=1.E5|=A1+-B1|= A1
 =SUM(1,5*2)|=RETORT.MOISTURE.WET(A1,B1,C1)|=HYPERLINK("#A1","“x”")|=日本!A1|=SUM({1;2},3)|="a;b"`
     .split(/[|\n]/)
     .map((formula) => [formula]),
 )("%s can be read", (formula) => expect(isUnread(formula)).toBe(false));
+
+test.each(["=Table1[[#This Row],[A b]]", "=Table1[@A]", "=SUM(Table1[A])*2", "=table1[#All]"])(
+  "%s can be read where there is such a table, and nowhere else",
+  (formula) => {
+    expect([isUnread(formula, ["Table1"]), isUnread(formula, ["Table2"]), isUnread(formula)]).toEqual([false, true, true]);
+    expect(whyUnread(formula)).toBe(tableUnread(formula));
+    expect(tableUnread("=Runs[Mass]")).toBe(
+      '"=Runs[Mass]" names a column of a table, and this page knows no tables. Name the cells instead, as B2:B9.',
+    );
+  },
+);
 
 test.each([
   ["=SUM(A1;B2)", "=SUM(A1,B2)"],

@@ -10,7 +10,9 @@ import {
   textTooLong,
   valuesDoNotFit,
 } from "../../src/problems/workbookProblems";
-import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
+import { areaNamed } from "../../src/workbook/areaNamed";
+import { cellsOfArea } from "../../src/workbook/cellArea";
+import type { EntryRule, PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import type { CellAddress, CellReading, FrozenArea, Workbook } from "../../src/workbook/Workbook";
 import { growContract } from "./growContract";
 
@@ -42,13 +44,54 @@ export const workbookContract: readonly ContractPromise[] = [
     },
   },
   {
-    title: "ruleFormulas(sheet) has no formula of a sheet without rules, nor of one with a list of words, and refuses a sheet that is not there",
+    title: "cellsBeside(sheet) has a rule of neither a sheet without any nor one with a list of words, and refuses a sheet that is not there",
     async check({ workbook }) {
       const [bare, listed] = [plan("No rules"), plan("A list of words")];
       const words = { range: "B2:B4", promptTitle: "", prompt: "", refusal: "yes or no", allow: { kind: "words", words: ["yes", "no"] } } as const;
       const names = [await workbook.addSheet(bare), await workbook.addSheet({ ...listed, entryRules: [words] })];
-      for (const name of names) expect((await workbook.ruleFormulas(name)).flat()).toEqual([]);
-      await expect(workbook.ruleFormulas("Nowhere")).rejects.toThrow(noSuchSheet("Nowhere"));
+      for (const name of names) expect(await workbook.cellsBeside(name)).toMatchObject({ rules: [], unread: [] });
+      await expect(workbook.cellsBeside("Nowhere")).rejects.toThrow(noSuchSheet("Nowhere"));
+    },
+  },
+  {
+    title: "cellsBeside(sheet) tells a rule for entries with its cells and formula, among several on one sheet",
+    async check({ workbook }) {
+      const rule = (range: string, condition: string): EntryRule => ({
+        ...{ range, promptTitle: "", prompt: "", refusal: "not so" },
+        allow: { kind: "condition", condition },
+      });
+      const made = { ...plan("Conditions"), entryRules: [rule("B2:B4", "=$B$9>1"), rule("B5", "=$B$9>2"), rule("D2:E3", "=$B$9>3")] };
+      const { rules, unread } = await workbook.cellsBeside(await workbook.addSheet(made));
+      expect(unread).toEqual([]);
+      const told = rules.flatMap(({ kind, areas, formulas }) => areas.flatMap((area) => cellsOfArea(areaNamed(area)).flat().map((cell) => `${cell} ${kind} ${formulas.join()}`))); // prettier-ignore
+      expect(told.sort()).toEqual([
+        ...["B2", "B3", "B4"].map((cell) => `${cell} entry =$B$9>1`),
+        "B5 entry =$B$9>2",
+        ...["D2", "D3", "E2", "E3"].map((cell) => `${cell} entry =$B$9>3`),
+      ]);
+    },
+  },
+  {
+    title: "copyWithValues() puts other formulas into rules of the copy or takes them out, and leaves the sheet and other rules alone",
+    async check({ workbook }) {
+      const rule = (range: string, condition: string): EntryRule => ({
+        ...{ range, promptTitle: "", prompt: "", refusal: "not so" },
+        allow: { kind: "condition", condition },
+      });
+      const made = { ...plan("Rules to change"), entryRules: [rule("B2:B4", "=$B$9>1"), rule("B5", "=$B$9>2"), rule("D2:E3", "=$B$9>3")] };
+      const sheet = await workbook.addSheet(made);
+      const formulasOn = async (name: string): Promise<string[]> =>
+        (await workbook.cellsBeside(name)).rules.flatMap(({ formulas }) => formulas).sort();
+      const { copy } = await workbook.copyWithValues(sheet, {
+        ...{ name: "Rules changed", read: await workbook.readUsed(sheet), areas: [], beside: plan("Rules changed record"), keepsRules: true },
+        rules: [
+          { kind: "entry", formulas: ["=$B$9>1"], now: ["=$B$9>11"] },
+          { kind: "entry", formulas: ["=$B$9>3"], now: "out" },
+          { kind: "colouring", formulas: ["=$B$9>2"], now: "out" },
+        ],
+      });
+      expect(await formulasOn(copy)).toEqual(["=$B$9>11", "=$B$9>2"]);
+      expect(await formulasOn(sheet)).toEqual(["=$B$9>1", "=$B$9>2", "=$B$9>3"]);
     },
   },
   {

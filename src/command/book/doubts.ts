@@ -6,9 +6,9 @@ import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { halfFilled, neverCalculated, notLoaded, notWhatFormulasGive, onTheirWay } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { calculatedFromThese, type Reader } from "./calculatedFromThese";
+import { calculatedFromThese, type Reader } from "../../explanation/saved/calculatedFromThese";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
-import { sheetsNeeded } from "./sheetsNeeded";
+import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 
 export const NOT_LOADED = "#NAME?";
 

@@ -3,7 +3,7 @@ import { contentOf } from "../files/bookFile";
 import { readingFile, recalculating, sheetRead, type AsSaved } from "../words/refusals";
 import { readBook, type Book, type BookSheet } from "./Book";
 import { recalculatedBook } from "./recalculatedBook";
-import { sheetsNeeded } from "./sheetsNeeded";
+import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 
 const BYTES_PER_MEGABYTE = 1e6;
 // Smaller ones are read before anybody wonders.

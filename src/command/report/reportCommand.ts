@@ -6,7 +6,7 @@ import type { Book, BookSheet } from "../book/Book";
 import { openBook } from "../book/openBook";
 import { isSame } from "../book/refuseDoubtful";
 import { refuseUnfinished } from "../book/refuseUnfinished";
-import { sheetsNeeded } from "../book/sheetsNeeded";
+import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 import { checkTarget, writeWhole } from "../files/writeWhole";
 import { WrongUsage } from "../Refusal";
 import { sharedSheets } from "../share/sharedSheets";

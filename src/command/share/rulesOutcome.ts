@@ -1,6 +1,5 @@
 import { WHY_FIXED } from "../../problems/plainCellProblems";
-import type { RulesPut, TakenOut } from "../../sharing/plain/plainRules";
-import { takenOut } from "../../xlsx/handedOn/putRules";
+import { takenOut, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 
 /** What became of rules for colouring and entries, and of defined names, that called us. */
 export interface RulesOutcome {

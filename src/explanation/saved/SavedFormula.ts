@@ -33,6 +33,8 @@ interface Asked {
 /** A cell formula taken apart once, for every cell of a column that it is filled down to: taking apart takes most of the time. */
 export class SavedFormula {
   private readonly known = new Map<string, Referred | undefined>();
+  /** What names gave: names of names would be asked again and again. */
+  private readonly names = new Map<string, Cells | undefined>();
   /** How far whole columns reach that the formula refers to. */
   private longest: number | undefined;
 
@@ -105,9 +107,14 @@ export class SavedFormula {
   /** What a defined name stands for, where it is the same in every cell. */
   private named(text: string, formula: ReadFormula, asked: Asked): Cells | undefined {
     const name = this.book.nameOf(text.split("!").at(-1) ?? text, formula.sheet);
-    const meant = name === undefined || asked.depth === MOST_NAMES || !isFixedName(name) ? undefined : expressionOf(name);
+    if (name === undefined || asked.depth === MOST_NAMES || !isFixedName(name)) return undefined;
+    const key = JSON.stringify([name, asked]);
+    if (this.names.has(key)) return this.names.get(key);
+    const meant = expressionOf(name);
     const values = meant && this.valuesOf(meant, formula, { ...asked, depth: asked.depth + 1 });
-    return values?.length === 1 ? values[0] : undefined;
+    const value = values?.length === 1 ? values[0] : undefined;
+    this.names.set(key, value);
+    return value;
   }
 
   /** Whole columns belong to each other row by row, so they are taken as far as any of them is filled. */

@@ -1,17 +1,19 @@
 import {
   callsOnSheet,
   mendFirst,
+  namesCall,
   nothingChanged,
   nothingNeedsRetort,
   onceRecalculated,
   plainInstead,
   runSheetSaysSo,
 } from "../../problems/asItIsWords";
-import { rulesStillCall, rulesUnread } from "../../problems/sharedCopyWords";
+import { besideUnread, rulesStillCall } from "../../problems/sharedCopyWords";
 import { shareTabWords } from "../../problems/shareTabWords";
 import { headWords } from "../../runsheet/words/headWords";
-import { callingAmong } from "../../sharing/callingRules";
 import { asItIs } from "../../sharing/asItIs";
+import { readBeside } from "../../sharing/besideCopy";
+import { rulesCalling } from "../../sharing/callingBeside";
 import { finalValues } from "../../sharing/finalValues";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
@@ -29,13 +31,17 @@ export function asItIsWay(workbook: Workbook, chosen: () => string): HTMLElement
   const looked = async (): Promise<string> => {
     found.replaceChildren();
     const sheet = chosen();
-    const { calling, plain, toMend, saysSo } = asItIs(await finalValues(workbook, sheet));
-    const rules = await workbook.ruleFormulas(sheet).then(callingAmong, () => undefined);
-    if (calling.length === 0 && toMend.length === 0 && rules === 0) return nothingNeedsRetort(sheet);
+    const reading = await finalValues(workbook, sheet);
+    const beside = await readBeside(workbook, sheet);
+    const { calling, plain, names, toMend, saysSo } = asItIs(reading, beside.names);
+    const rules = rulesCalling(beside, sheet).length;
+    const isNothing = [calling, toMend, names, beside.unread].every(({ length }) => length === 0) && rules === 0;
+    if (isNothing) return nothingNeedsRetort(sheet);
     const what = [
       ...(calling.length === 0 ? [] : [callsOnSheet(sheet, calling), onceRecalculated]),
       ...(saysSo ? [runSheetSaysSo(headWords.checks.absent)] : []),
-      ...(rules === undefined ? [rulesUnread(sheet)] : rules > 0 ? [rulesStillCall(sheet, rules)] : []),
+      ...(names.length === 0 ? [] : [namesCall(names)]),
+      ...[rulesStillCall(sheet, rules), besideUnread(sheet, beside.unread)].filter((sentence) => sentence !== ""),
       ...(calling.length === 0 ? [] : [plainInstead(calling.length, plain)]),
     ];
     replaceKeepingFocus(found, [points(what)]);

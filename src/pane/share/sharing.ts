@@ -1,16 +1,28 @@
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
+import { staleElsewhere } from "../../explanation/saved/staleElsewhere";
 import { otherFormulas } from "../../problems/growingProblems";
 import { quoted } from "../../problems/quoted";
-import { plainFileMade, rulesStillCall, rulesUnread, takenOutAlone, takenOutToo, valuesFileMade, whatTaken } from "../../problems/sharedCopyWords";
+import {
+  besideUnread,
+  namesStay,
+  plainFileMade,
+  rulesStillCall,
+  takenOutAlone,
+  takenOutToo,
+  valuesFileMade,
+  whatTaken,
+} from "../../problems/sharedCopyWords";
 import { signatureGone } from "../../problems/signatureWords";
-import { copyTouched, notWhatFormulasGive } from "../../problems/sharingProblems";
+import { copyTouched, notFollowedElsewhere, notWhatFormulasGive } from "../../problems/sharingProblems";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import { circles } from "../../sharing/circles";
 import type { Patience } from "../../sharing/finalValues";
-import { callingAmong } from "../../sharing/callingRules";
+import { readBeside } from "../../sharing/besideCopy";
+import { rulesCalling } from "../../sharing/callingBeside";
+import { takenOut } from "../../sharing/plain/plainRules";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
-import { shareAsValues, type WithErrors } from "../../sharing/shareAsValues";
+import { shareAsValues, type CopyShared, type WithErrors } from "../../sharing/shareAsValues";
 import { shareInFile, type FileKind, type OwnFiles } from "../../sharing/shareInFile";
 import { NoOwnFile } from "../../workbook/NoOwnFile";
 import type { RangeReading, Workbook } from "../../workbook/Workbook";
@@ -44,7 +56,7 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
   try {
     const sheets = all ? await workbook.sheetNames() : [sheet];
     const others: string[] = [];
-    const asked = { ...wanted, ...lookingAt(wanted, others), sheets, date: today() };
+    const asked = { ...wanted, ...lookingAt(workbook, wanted, others), sheets, date: today() };
     const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
     const named = (isAlone: boolean): string[] =>
@@ -59,10 +71,10 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
 }
 
 /** A host keeps the values that a file came with until something changes. */
-const lookingAt = ({ asShown }: Wanted, others: string[]): WithErrors => ({
-  looked: (sheets) => {
-    if (asShown !== true) refuseNotGiven(sheets);
-    others.splice(0, others.length, ...sheets.flatMap(saidOfFormulas));
+const lookingAt = (workbook: Workbook, { asShown }: Wanted, others: string[]): WithErrors => ({
+  looked: async (sheets) => {
+    const unfollowed = asShown === true ? "" : await refuseStale(workbook, sheets);
+    others.splice(0, others.length, ...sheets.flatMap(saidOfFormulas), ...(unfollowed === "" ? [] : [unfollowed]));
   },
 });
 
@@ -70,6 +82,18 @@ const lookingAt = ({ asShown }: Wanted, others: string[]): WithErrors => ({
 function saidOfFormulas(reading: RangeReading): string[] {
   const said = otherFormulas(formulasNotOwn(reading));
   return said === "" ? [] : [`${quoted(reading.sheet)}: ${said}`];
+}
+
+/** @returns what is to be said where not all could be followed @throws StaysPending */
+async function refuseStale(workbook: Workbook, sheets: readonly RangeReading[]): Promise<string> {
+  refuseNotGiven(sheets);
+  const [{ sheet }] = sheets as [RangeReading];
+  const { names } = await readBeside(workbook, sheet);
+  // What cannot be read elsewhere is no reason to keep anybody from sharing what can.
+  const elsewhere = await staleElsewhere(workbook, sheets, names).catch(() => undefined);
+  const [first] = elsewhere?.cells ?? [];
+  if (first !== undefined) throw notWhatFormulasGive(first.sheet, (elsewhere?.cells ?? []).filter((one) => one.sheet === first.sheet)); // prettier-ignore
+  return elsewhere?.isAll === true ? "" : notFollowedElsewhere;
 }
 
 function refuseNotGiven(sheets: readonly RangeReading[]): void {
@@ -85,16 +109,23 @@ function refuseNotGiven(sheets: readonly RangeReading[]): void {
 async function inWorkbook(workbook: Workbook, wanted: Wanted): Promise<Told> {
   const { sheet, as } = wanted;
   const others: string[] = [];
-  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), { ...wanted, ...lookingAt(wanted, others) });
+  const shared = await (as === "values" ? shareAsValues : shareAsPlainCells)(workbook, sheet, today(), {
+    ...wanted,
+    ...lookingAt(workbook, wanted, others),
+  });
   const { copy, record, touched } = shared;
   const made = "fixed" in shared ? plainCopyMade(copy, record, shared.cells, shared.fixed) : copyMade(copy, record, shared.frozenCells);
-  const said = [made, touched ? copyTouched(copy, sheet) : "", await saidOfRules(workbook, copy), ...others];
+  const said = [made, touched ? copyTouched(copy, sheet) : "", ...(await saidOfBeside(workbook, shared)), ...others];
   return { said: said.filter((sentence) => sentence !== "").join(" "), made: { copy, record } };
 }
 
 /** The copy stands by now, so that whatever keeps its rules from being read is no reason to say otherwise. */
-const saidOfRules = (workbook: Workbook, copy: string): Promise<string> =>
-  workbook.ruleFormulas(copy).then(
-    (rules) => rulesStillCall(copy, callingAmong(rules)),
-    () => rulesUnread(copy),
-  );
+async function saidOfBeside(workbook: Workbook, { copy, put, unread }: CopyShared): Promise<string[]> {
+  const taken = takenOut(put).map(({ where, what }) => whatTaken(where, what));
+  const names = (put.namesKept ?? []).map(({ name }) => name);
+  // Excel may tell rules of a copy otherwise than those of the sheet.
+  const after = put.rules.length === 0 ? undefined : await readBeside(workbook, copy);
+  const still = after === undefined ? [] : rulesCalling(after, copy).filter(({ kind }) => put.rules.some((rule) => rule.kind === kind));
+  const unsure = new Set([...unread, ...(after?.unread ?? []).filter((what) => what !== "names")]);
+  return [takenOutToo(taken), rulesStillCall(copy, still.length), namesStay(copy, names), besideUnread(copy, [...unsure])];
+}

@@ -1,5 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import type { WhyFixed } from "../../problems/plainCellProblems";
+import type { SheetRule } from "../../workbook/CellsBeside";
 import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
 import { plainNames, type NameWritten, type PlainNames } from "./plainNames";
@@ -9,15 +10,9 @@ import { namesOf } from "./reading/ReadSheets";
 import { ruleAlone } from "./ruleAlone";
 import type { PlainOptions, Surroundings, TablePlace } from "./reading/Surroundings";
 
-/** A rule of a sheet for colouring cells or for entries, with its formulas as typed, each beginning with "=". */
-export interface RuleReading {
-  readonly kind: "colouring" | "entry";
+/** A rule, and its sheet. */
+export interface RuleReading extends SheetRule {
   readonly sheet: string;
-  /** Relative references are those of the first area's first cell: "B4:B9". */
-  readonly areas: readonly string[];
-  readonly formulas: readonly string[];
-  /** True for entries from a list. */
-  readonly isList?: boolean;
 }
 
 /** What becomes of a rule that calls us or reads a sheet that goes: other formulas, as many as before, or why it has to go. */
@@ -28,16 +23,25 @@ export interface RulesPut {
   readonly rules: readonly PlainRule[];
   readonly namesWritten: readonly NameWritten[];
   readonly namesGone: PlainNames["gone"];
+  /** Those that call us still, in a workbook that stays. */
+  readonly namesKept?: readonly NameReading[];
   /** What is neither rule nor name and could not stay. */
   readonly others?: readonly TakenOut[];
 }
 
 export interface TakenOut {
-  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "pivot";
+  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "chart" | "pivot";
   /** "Tray!D1:D9", or a defined name. */
   readonly where: string;
   readonly why: WhyFixed;
 }
+
+/** What was taken out, and why: the rules by their cells, the names behind them. */
+export const takenOut = ({ rules, namesGone, others = [] }: RulesPut): readonly TakenOut[] => [
+  ...rules.flatMap((rule) => ("why" in rule ? [{ what: rule.kind, where: `${rule.sheet}!${rule.areas.join(" ")}`, why: rule.why }] : [])),
+  ...others,
+  ...namesGone.map(({ name, why }) => ({ what: "name" as const, where: name.name, why })),
+];
 
 /**
  * Tells of a rule what becomes of it where the add-in is not; undefined for one that does without. A rule holds one formula and no steps elsewhere,

@@ -1,5 +1,5 @@
 import { WHY_FIXED } from "../../problems/plainCellProblems";
-import { RULE_KINDS, takenOutBecause } from "../../problems/sharedCopyWords";
+import { nameStays, RULE_KINDS, takenOutBecause } from "../../problems/sharedCopyWords";
 import type { RulesPut } from "../plain/plainRules";
 import { asTyped } from "./recordRows";
 
@@ -30,6 +30,7 @@ export function recordedRules(copy: string, put: RulesPut | undefined): Recorded
     ...(put?.namesWritten ?? []).map(({ name, now }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now },
     })),
+    ...(put?.namesKept ?? []).map((name) => ({ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula), now: nameStays })),
     ...(put?.namesGone ?? []).map(({ name, why }) => ({
       ...{ where: name.name, kind: RULE_KINDS.name, typed: asTyped(name.formula) },
       now: takenOutBecause(WHY_FIXED[why]),

@@ -3,9 +3,9 @@ import { keptUnsaved, openedInPart } from "../../problems/fileProblems";
 import { download } from "../../pane/download";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { signatureGone } from "../../problems/signatureWords";
-import { notWrittenAnew, writtenAnew } from "../../problems/packageProblems";
+import { formulasLost, notWrittenAnew, writtenAnew } from "../../problems/packageProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
-import type { Doubts } from "../withDoubts";
+import { lackingIn, type Doubts } from "../withDoubts";
 import { enterEdit } from "../grid/cellEditing";
 import type { OpenedFile } from "../xlsx/inPlace/OpenedFile";
 import { typedContent } from "../typedContent";
@@ -87,11 +87,17 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     }
     const { file: openedFile, name } = opened;
     const isWhole = "content" in inPlace;
-    const lost = [...openedFile.notShown, ...keptInWords(openedFile.kept)];
+    const lacking = lackingIn(doubts);
+    const lackingInWords = lacking.length === 0 ? [] : [formulasLost(lacking)];
+    const lost = [...openedFile.notShown, ...keptInWords(openedFile.kept), ...lackingInWords];
     if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), lost))) throw new WorkbookProblem(notWrittenAnew(name));
     const bytes = isWhole ? inPlace.content : await saveXlsx(engine, openedFile.formulas);
     download(isWhole ? name : FILE_NAME, bytes);
     doubts.kept = isWhole ? openedFile.kept : undefined;
+    if (!isWhole) {
+      doubts.lacking = lacking;
+      listNotShown(lackingInWords);
+    }
     opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
     saved.set(content);
     return [`Saved ${isWhole ? name : FILE_NAME}.${saidToo}`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
@@ -108,7 +114,7 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     const { openFile: openWhole } = await fileCode();
     const { said: left, opened: openedFile } = await openWhole(engine, new Uint8Array(await chosen.arrayBuffer()));
     opened = { file: openedFile, name: chosen.name };
-    doubts.kept = openedFile.kept;
+    Object.assign(doubts, { kept: openedFile.kept, lacking: [] } satisfies Doubts);
     saved.set(typedContent(engine));
     listNotShown([...left, ...keptInWords(doubts.kept)]);
     watch.begin();

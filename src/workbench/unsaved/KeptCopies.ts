@@ -9,6 +9,8 @@ export interface KeptCopy {
   readonly at: number;
   readonly sheets: readonly GridSheet[];
   readonly names: readonly GridName[];
+  /** Cells whose formulas the grid cannot calculate and the copy does not have; left out by earlier versions. */
+  readonly lacking?: readonly string[];
 }
 
 const STORE = "copies";

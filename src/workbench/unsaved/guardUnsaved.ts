@@ -1,6 +1,7 @@
 import { nothingKeptHere } from "../../problems/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { Bar } from "../bar/bar";
+import type { Doubts } from "../withDoubts";
 import { keepCopy } from "./keepCopy";
 import { KeptCopies } from "./KeptCopies";
 import { offerCopies } from "./offerCopies";
@@ -9,6 +10,7 @@ import type { SavedContent } from "./SavedContent";
 interface Guarded extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
+  readonly doubts: Doubts;
   /** Says how things stand with what is not saved. */
   readonly state: HTMLElement;
   readonly offer: HTMLElement;

@@ -4,6 +4,7 @@ import { namesIn } from "../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { heldSheets } from "../../workbook/grid/reading/heldSheets";
 import { typedContent } from "../typedContent";
+import { lackingIn, type Doubts } from "../withDoubts";
 import type { KeptCopies } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";
 
@@ -16,6 +17,7 @@ interface Keeping {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
   readonly copies: KeptCopies;
+  readonly doubts: Doubts;
   /** Says in a word beside the buttons how things stand; "" where everything is saved. */
   readonly tell: (state: string, isProblem: boolean) => void;
 }
@@ -27,7 +29,7 @@ const LONGEST_MS = 10_000;
 const SHARE = 10;
 
 /** Keeps a copy of the open sheets in the browser from the first change that is not saved until it is saved. */
-export function keepCopy({ engine, saved, copies, tell }: Keeping): CopyKeeper {
+export function keepCopy({ engine, saved, copies, doubts, tell }: Keeping): CopyKeeper {
   let kept: { content: string; at: number } | undefined;
   let running: Promise<boolean> = Promise.resolve(true);
   let took = 0;
@@ -43,7 +45,7 @@ export function keepCopy({ engine, saved, copies, tell }: Keeping): CopyKeeper {
       tell("", false);
     } else if (kept?.content !== content) {
       const at = Date.now();
-      await copies.keep({ at, sheets: heldSheets(engine), names: namesIn(engine) });
+      await copies.keep({ at, sheets: heldSheets(engine), names: namesIn(engine), lacking: lackingIn(doubts) });
       kept = { content, at };
       tell(copyKept(timeOf(at)), false);
     }

@@ -1,7 +1,9 @@
 import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems/fileProblems";
+import { formulasLost } from "../../problems/packageProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import type { Bar } from "../bar/bar";
+import type { Doubts } from "../withDoubts";
 import { focusCells } from "../grid/cellEditing";
 import type { CopyKeeper } from "./keepCopy";
 import type { KeptCopies, KeptCopy } from "./KeptCopies";
@@ -11,6 +13,7 @@ interface Offer extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
   readonly copies: KeptCopies;
+  readonly doubts: Doubts;
   readonly keeper: CopyKeeper;
   /** Holds a paragraph and a row of buttons. */
   readonly root: HTMLElement;
@@ -39,7 +42,11 @@ async function answered(offer: Offer, ask: Ask, copy: KeptCopy): Promise<"next" 
   }
 }
 
-async function opened({ engine, saved, copies, keeper, say, listNotShown, mayReplace }: Offer, copy: KeptCopy, when: string): Promise<boolean> {
+async function opened(
+  { engine, saved, copies, doubts, keeper, say, listNotShown, mayReplace }: Offer,
+  copy: KeptCopy,
+  when: string,
+): Promise<boolean> {
   if (!(await mayReplace(`the copy from ${when}`))) return false;
   try {
     await replaceSheets(engine, copy.sheets, copy.names);
@@ -47,7 +54,9 @@ async function opened({ engine, saved, copies, keeper, say, listNotShown, mayRep
     say(copyNotOpened, "problem");
     return false;
   }
-  listNotShown([]);
+  const { lacking = [] } = copy;
+  Object.assign(doubts, { kept: undefined, lacking } satisfies Doubts);
+  listNotShown(lacking.length === 0 ? [] : [formulasLost(lacking)]);
   saved.set();
   // Where this window's own copy could not be kept, the earlier one is still the only one there is.
   if ((await keeper.now()) && copies.knowsOpenWindows) await copies.remove(copy.id);

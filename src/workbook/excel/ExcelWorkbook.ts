@@ -1,5 +1,6 @@
 import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbookProblems";
 import { areaNamed } from "../areaNamed";
+import type { CellsBeside } from "../CellsBeside";
 import type { FirstScreen } from "../OutOfView";
 import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
@@ -31,8 +32,8 @@ import { readCells, withoutSheet } from "./reading/readCells";
 import { readInputs } from "./reading/readInputs";
 import { watchSelection } from "./reading/selectionEvents";
 import { sheetsThere } from "./unfinished/sheetMark";
+import { cellsBeside } from "./reading/cellsBeside";
 import { firstScreen } from "./reading/firstScreen";
-import { ruleFormulas } from "./reading/ruleFormulas";
 import { readSettled } from "./reading/readSettled";
 import { removeUnfinished, unfinishedSheets } from "./unfinished/unfinishedSheets";
 import { reenterFormulas } from "./writing/reenterFormulas";
@@ -129,8 +130,8 @@ export class ExcelWorkbook implements Workbook {
     return inExcel((context) => firstScreen(context, sheet), { sheet });
   }
 
-  ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]> {
-    return inExcel((context) => ruleFormulas(context, sheet), { sheet });
+  cellsBeside(sheet: string): Promise<CellsBeside> {
+    return inExcel((context) => cellsBeside(context, sheet), { sheet });
   }
 
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {

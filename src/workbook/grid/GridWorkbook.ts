@@ -13,6 +13,7 @@ import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";
 import { readTwice } from "../readTwice";
 import { checkSheetPlan } from "../checkSheetPlan";
+import type { CellsBeside } from "../CellsBeside";
 import { FIRST_SCREEN, type FirstScreen } from "../OutOfView";
 import type { Grown, SheetGrowth } from "../SheetGrowth";
 import type { SheetPlan } from "../SheetPlan";
@@ -35,6 +36,7 @@ import {
   type Workbook,
 } from "../Workbook";
 import { cellData } from "./writing/cellData";
+import { gridCellsBeside } from "./gridCellsBeside";
 import type { GridEngine } from "./GridEngine";
 import { growGridSheet } from "./writing/growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./reading/lookAtCell";
@@ -164,9 +166,8 @@ export class GridWorkbook implements Workbook {
     };
   }
 
-  async ruleFormulas(sheet: string): Promise<readonly (readonly string[])[]> {
-    const rules = this.sheetNamed(sheet).getDataValidations();
-    return rules.map(({ rule }) => [rule.formula1 ?? "", rule.formula2 ?? ""].filter((formula) => formula.startsWith("=")));
+  async cellsBeside(sheet: string): Promise<CellsBeside> {
+    return gridCellsBeside(this.engine, this.sheetNamed(sheet));
   }
 
   readSettled(sheet: string, asShown: boolean): Promise<SettledReading> {

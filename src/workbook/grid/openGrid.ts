@@ -17,10 +17,11 @@ import { executorFor } from "./calling/executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./calling/HostFunction";
 import { keepBoxes } from "./engine/keepBoxes";
+import { keepTimes } from "./engine/keepTimes";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
-import { giveZeroForBlank, keepEmptyTexts, refuseTextConditions } from "./engine/readAsSpreadsheets";
+import { giveZeroForBlank, keepEmptyTexts, linkNumbers, refuseTextConditions } from "./engine/readAsSpreadsheets";
 import { readSigns } from "./engine/readSigns";
 import { answerPlainRules } from "./engine/plainRules";
 import { rememberFormulas, tellFormulasApart } from "./engine/rememberFormulas";
@@ -75,6 +76,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   sortACopy(injector);
   refuseTextConditions(injector);
   giveZeroForBlank(injector);
+  linkNumbers(injector);
   keepRulesOffTheSheet(injector);
   readSigns(injector);
   answerWhateverIsTyped(injector);
@@ -85,6 +87,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   keepDependencies(injector);
   answerPlainRules(injector);
   keepBoxes(injector);
+  keepTimes(injector);
   checkEntriesAnew(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

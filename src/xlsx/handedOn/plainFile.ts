@@ -6,7 +6,7 @@ import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { namesWritten } from "../../sharing/plain/plainNames";
 import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
-import type { RulesPut } from "../../sharing/plain/plainRules";
+import { takenOut, type RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { areaNamed } from "../../workbook/areaNamed";
@@ -19,7 +19,7 @@ import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { leaveAlone } from "./leaveAlone";
 import { putPlain } from "./putPlain";
-import { putRules, takenOut } from "./putRules";
+import { putRules } from "./putRules";
 import type { Handed } from "./valuesFile";
 
 /** A sheet of the file, and what its cells hold there. */

@@ -1,6 +1,6 @@
 import type { SheetsGoing } from "../../sharing/plain/reading/PlainReading";
 import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
-import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
+import { plainRules, type PlainRule, type RulesPut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
 
@@ -29,10 +29,3 @@ export async function putRules(file: WorkbookPackage, sheets: readonly string[],
   if (namesGone.size > 0) await file.takeNames((name, sheet = "") => namesGone.has(`${sheet}!${name}`));
   return { rules, namesWritten: namesWritten(names, changed), namesGone: gone };
 }
-
-/** What was taken out, and why: the rules by their cells, the names behind them. */
-export const takenOut = ({ rules, namesGone, others = [] }: RulesPut): readonly TakenOut[] => [
-  ...rules.flatMap((rule) => ("why" in rule ? [{ what: rule.kind, where: `${rule.sheet}!${rule.areas.join(" ")}`, why: rule.why }] : [])),
-  ...others,
-  ...namesGone.map(({ name, why }) => ({ what: "name" as const, where: name.name, why })),
-];

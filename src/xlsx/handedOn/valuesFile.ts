@@ -3,7 +3,7 @@ import { valuesBanner } from "../../problems/sharedCopyWords";
 import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { everyFormulaCell } from "../../sharing/formulaCells";
-import type { RulesPut } from "../../sharing/plain/plainRules";
+import { takenOut, type RulesPut } from "../../sharing/plain/plainRules";
 import type { FileMade, FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
 import { WorkbookProblem, type RangeReading } from "../../workbook/Workbook";
@@ -14,7 +14,6 @@ import { boxLooks } from "./boxLooks";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { bookAround } from "./bookAround";
 import { leaveAlone, underNames } from "./leaveAlone";
-import { takenOut } from "./putRules";
 
 export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut" | "wasSigned">;
 

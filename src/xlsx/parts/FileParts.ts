@@ -1,4 +1,4 @@
-import { configure, Uint8ArrayReader, ZipReader, type FileEntry } from "@zip.js/zip.js";
+import { configure, Uint8ArrayReader, ZipReader, type Entry, type FileEntry } from "@zip.js/zip.js";
 import { tooMuchInFile } from "../../problems/fileProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 
@@ -14,6 +14,8 @@ configure({ useWebWorkers: false, chunkSize: 65_536 });
 
 /** What a part holds is proven by its checksum, so what stands before it a second time need not be the same; no name becomes a file's. */
 const READING = { checkCrc32: true, checkLocalDirectory: false, filenameValidation: "tolerant" } as const;
+
+export type ListedEntry = { readonly key: string } & ({ readonly part: FileEntry } | { readonly folder: Entry });
 
 /** Where the parts of a workbook file are read from. Names know no letter case. */
 export interface PartSource {
@@ -32,6 +34,7 @@ export class FileParts implements PartSource {
 
   private constructor(
     private readonly entries: ReadonlyMap<string, FileEntry>,
+    private readonly listed: readonly ListedEntry[],
     private readonly most: number,
   ) {}
 
@@ -41,19 +44,24 @@ export class FileParts implements PartSource {
    */
   static async of(content: Uint8Array<ArrayBuffer>, most = MOST_BYTES): Promise<FileParts> {
     const entries = new Map<string, FileEntry>();
+    const listed: ListedEntry[] = [];
     const listing = new ZipReader(new Uint8ArrayReader(content), READING).getEntriesGenerator();
     for (let read = await damagedWhere(listing.next()); !read.done; read = await damagedWhere(listing.next())) {
       const entry = read.value;
       const key = keyOf(entry.filename);
       if (entry.encrypted) throw new DamagedFile("it is locked", entry.filename);
-      if (entries.size === MOST_PARTS) throw new WorkbookProblem(tooMuchInFile);
-      if (key.endsWith("/")) continue;
+      if (listed.length === MOST_PARTS) throw new WorkbookProblem(tooMuchInFile);
+      if (key.endsWith("/")) {
+        listed.push({ key, folder: entry });
+        continue;
+      }
       if (entry.directory) throw new DamagedFile("it is marked as a folder", entry.filename);
       // Names that differ by letter case alone are one name too (ECMA-376 Part 2, 6.2.2.3), and nobody can tell which is meant.
       if (entries.has(key)) throw new DamagedFile("it is there twice", entry.filename);
       entries.set(key, entry);
+      listed.push({ key, part: entry });
     }
-    return new FileParts(entries, most);
+    return new FileParts(entries, listed, most);
   }
 
   has(name: string): boolean {
@@ -68,6 +76,11 @@ export class FileParts implements PartSource {
   /** The parts as the archive lists them, packed. */
   packed(): IterableIterator<[key: string, entry: FileEntry]> {
     return this.entries.entries();
+  }
+
+  /** Everything as the archive lists it, the folders among it, which hold nothing themselves. */
+  archived(): readonly ListedEntry[] {
+    return this.listed;
   }
 
   async *pieces(name: string): AsyncGenerator<Uint8Array> {

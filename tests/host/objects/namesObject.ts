@@ -4,14 +4,14 @@ import type { SheetState } from "../SheetState";
 
 const TEXT = /^="((?:[^"]|"")*)"$/;
 
-/** The names that belong to one sheet. Only names of a text are modelled. */
-export function namesObject(sheet: SheetState): HostObject {
+/** The names that belong to the workbook or to one sheet. Only names of a text can be added. */
+export function namesObject(sheet: Pick<SheetState, "names">): HostObject {
   const item = (name: string): HostObject => {
     const named = sheet.names.get(name);
     if (named === undefined) throw new HostError("ItemNotFound", `no name ${name}`);
     return {
       kind: "NamedItem",
-      reads: { Name: () => name, Value: () => (TEXT.exec(named.formula)?.[1] ?? "").replaceAll('""', '"') },
+      reads: { Name: () => name, Formula: () => named.formula, Value: () => (TEXT.exec(named.formula)?.[1] ?? "").replaceAll('""', '"') },
       writes: { Visible: (visible: boolean) => (named.visible = visible) },
       methods: { Delete: () => void sheet.names.delete(name) },
     };

@@ -78,12 +78,29 @@ function conditionalFormatObject(sheet: SheetState, state: ConditionalFormatStat
     writes: { Formula: (formula: string) => (state.formula = formula) },
   };
   const custom: HostObject = { kind: "CustomConditionalFormat", parts: { Rule: () => rule, Format: () => format } };
+  const cellValue: HostObject = {
+    kind: "CellValueConditionalFormat",
+    reads: { Rule: () => state.cellValue },
+    writes: { Rule: (written: NonNullable<ConditionalFormatState["cellValue"]>) => (state.cellValue = written) },
+  };
+  const isCustom = state.cellValue === undefined;
   return {
     kind: "ConditionalFormat",
     identity: () => ({ Id: idOf(state) }),
-    reads: { Id: () => idOf(state), Type: () => "Custom" },
-    parts: { CustomOrNullObject: () => custom, Custom: () => custom },
-    methods: { Delete: () => void sheet.conditionalFormats.splice(sheet.conditionalFormats.indexOf(state), 1) },
+    reads: { Id: () => idOf(state), Type: () => (isCustom ? "Custom" : "CellValue") },
+    parts: {
+      CustomOrNullObject: () => (isCustom ? custom : null),
+      Custom: () => custom,
+      CellValueOrNullObject: () => (isCustom ? null : cellValue),
+    },
+    methods: {
+      GetRanges: () => ({
+        kind: "RangeAreas",
+        reads: { Address: () => `'${sheet.name}'!${state.range}` },
+        methods: { _KeepReference: () => undefined },
+      }),
+      Delete: () => void sheet.conditionalFormats.splice(sheet.conditionalFormats.indexOf(state), 1),
+    },
   };
 }
 

@@ -7,8 +7,10 @@ import { putRowsIn } from "../moveRows";
 import { conditionalFormatsObject } from "./pageObjects";
 import { rangeFormatObject } from "./rangeFormatObject";
 import { WHOLE_SHEET, type SheetState } from "../SheetState";
-import { validationObject } from "./validationObject";
+import { cellsWithRules, validationObject } from "./validationObject";
 import { worksheetObject } from "./worksheetObject";
+
+const MOST_SEARCHED = 10_000_000;
 
 type Written = number | string | boolean | null;
 
@@ -89,6 +91,13 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
         const used = sheet.used(area);
         return used === undefined ? null : rangeObject(book, sheet, used);
       },
+      GetSpecialCellsOrNullObject: (type: string) => {
+        if (type !== "DataValidations") throw unmodelled(`special cells of type ${type}`);
+        // Over all cells of a sheet this takes Excel for Windows minutes (OfficeDev/office-js issue 4245).
+        if (area.rows * area.columns > MOST_SEARCHED) throw unmodelled("special cells of a whole sheet");
+        const found = cellsWithRules(sheet, area);
+        return found.length === 0 ? null : areasObject(found.map((one) => addressOf(sheet, one)));
+      },
       Insert: (shift: string) => {
         if (shift !== "Down" || area.columns !== WHOLE_SHEET.columns) throw unmodelled("putting in anything but whole rows");
         putRowsIn(book, sheet, area.row, area.rows);
@@ -108,6 +117,12 @@ export function rangeObject(book: BookState, sheet: SheetState, area: CellArea):
 const areasObject = (addresses: readonly string[]): HostObject => ({
   kind: "RangeAreas",
   reads: { Address: () => addresses.join(",") },
+  parts: {
+    Areas: () => ({
+      kind: "RangeCollection",
+      items: () => addresses.map((address) => ({ kind: "Range", reads: { Address: () => address }, methods: { _KeepReference: () => undefined } })),
+    }),
+  },
   methods: { _KeepReference: () => undefined },
 });
 

@@ -1,6 +1,7 @@
 import { cellArea } from "../../../src/workbook/cellArea";
 import type { BookEvent, BookState } from "../BookState";
 import type { HostObject } from "../HostObject";
+import { namesObject } from "./namesObject";
 import { rangeObject } from "./rangeObject";
 import { worksheetObject } from "./worksheetObject";
 
@@ -10,6 +11,7 @@ export function workbookObject(book: BookState, watched: Set<BookEvent["kind"]>)
     kind: "Workbook",
     parts: {
       Worksheets: () => worksheetsObject(book, watched),
+      Names: () => namesObject(book),
       Application: () => ({
         kind: "Application",
         reads: { CalculationMode: () => book.calculation.mode, CalculationState: () => book.calculation.state },

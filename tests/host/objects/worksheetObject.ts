@@ -35,8 +35,8 @@ export function worksheetObject(book: BookState, sheet: SheetState): HostObject 
       },
       GetRangeByIndexes: (row: number, column: number, rows: number, columns: number) => rangeObject(book, sheet, { row, column, rows, columns }),
       GetCell: (row: number, column: number) => rangeObject(book, sheet, { row, column, rows: 1, columns: 1 }),
-      GetUsedRangeOrNullObject: (valuesOnly: boolean) => {
-        if (!valuesOnly) throw unmodelled("a used range that counts formats");
+      // Looks are not modelled as using a cell.
+      GetUsedRangeOrNullObject: () => {
         const area = sheet.used();
         return area === undefined ? null : rangeObject(book, sheet, area);
       },

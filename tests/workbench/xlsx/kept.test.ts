@@ -1,10 +1,10 @@
 import { readBook } from "../../../src/command/book/Book";
 import { explainCell } from "../../../src/explanation/explainCell";
 import { FROM_BEFORE } from "../../../src/problems/cellNotes";
-import { keptFromBefore } from "../../../src/problems/packageProblems";
+import { formulasLost, keptFromBefore } from "../../../src/problems/packageProblems";
 import { fromBefore } from "../../../src/problems/sharingProblems";
 import { finalValues } from "../../../src/sharing/finalValues";
-import { withDoubts } from "../../../src/workbench/withDoubts";
+import { lackingIn, withDoubts } from "../../../src/workbench/withDoubts";
 import type { OpenedFile } from "../../../src/workbench/xlsx/inPlace/OpenedFile";
 import { openFile } from "../../../src/workbench/xlsx/openXlsx";
 import type { Workbook } from "../../../src/workbook/Workbook";
@@ -31,7 +31,7 @@ async function opened(formula: string, first = 0.35, calculation = ""): Promise<
   };
   const sheets = [{ name: "Sum", cells: sum }, { name: "Tin 1", cells: tin(first) }, { name: "Tin 2", cells: tin() }]; // prettier-ignore
   const { opened: file } = await openFile(open.engine, new Uint8Array(oddBook({ sheets, calculation })));
-  return { workbook: withDoubts(open.workbook, { kept: file.kept }), file };
+  return { workbook: withDoubts(open.workbook, { kept: file.kept, lacking: [] }), file };
 }
 
 async function isToBeCalculated(file: OpenedFile): Promise<boolean> {
@@ -92,7 +92,30 @@ test("a cell that was typed over is anybody's own, and the change taken back is 
   await expect(finalValues(workbook, "Sum")).resolves.toBeDefined();
 });
 
+test("what sheets alone do not have is named as the file has it, rows moved or not, and what was typed over is not", async () => {
+  const [formula = ""] = SEVERAL;
+  const { file } = await opened(formula);
+  const lacking = (): readonly string[] => lackingIn({ kept: file.kept, lacking: ["Earlier!B2"] });
+  expect(file.kept?.cellsOfFile()).toEqual(["Sum!A1"]);
+  expect(lacking()).toEqual(["Earlier!B2", "Sum!A1"]);
+  open.engine.book.getSheetByName("Sum")?.insertRows(0, 2);
+  await open.settled();
+  expect("because" in (await file.saved())).toBe(true);
+  expect(lacking()).toEqual(["Earlier!B2", "Sum!A1"]);
+  const another = await opened(formula);
+  await open.type("Sum", "A1", 0.4);
+  await open.settled();
+  expect(another.file.kept?.cellsOfFile()).toEqual([]);
+  expect(lackingIn({ kept: undefined, lacking: [] })).toEqual([]);
+});
+
 test("the words name the cells", () => {
+  expect(formulasLost(["Sum!A1"])).toBe(
+    "Sum!A1 holds its value without its cell formula, which cannot be calculated here, and does not follow any change. It is named as the opened file has it.",
+  );
+  expect(formulasLost(["A", "B", "C", "D", "E", "F", "G"].map((column) => `Sum!${column}1`))).toBe(
+    "Sum!A1, Sum!B1, Sum!C1, Sum!D1, Sum!E1 and 2 more hold their values without their cell formulas, which cannot be calculated here, and do not follow any change. They are named as the opened file has them.",
+  );
   expect(fromBefore("Sum", [{ cell: "A1" }]).message).toBe(
     'sheet: A1 on "Sum" is from before: something that it is calculated from was changed, and a cell formula on the way cannot be calculated rightly here. Save the workbook, let the spreadsheet it comes from calculate it, and share it from there.',
   );

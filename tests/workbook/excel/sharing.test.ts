@@ -37,16 +37,6 @@ describe("sharing a sheet as values in Excel", () => {
     expect((await workbook.readUsed(record)).rows.flat().some(({ value }) => value === "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)")).toBe(true);
   });
 
-  test("tells by what formulas a copy colours cells", async () => {
-    host.newBook();
-    host.type("Sheet1", "A1", 25);
-    const condition = "=RETORT.VOLATILEFRACTION(A1:A3, B1:B3, C1:C3)>0.5";
-    host.book.sheet("Sheet1").conditionalFormats.push({ range: "A1:A9", formula: condition, look: {} });
-    const { copy } = await shareAsValues(workbook, "Sheet1", "2026-01-31");
-    expect(await workbook.ruleFormulas(copy)).toEqual([[condition]]);
-    expect(await workbook.ruleFormulas("Sheet1 record")).toEqual([]);
-  });
-
   test("of a run sheet, leaves no cell that looks like a box to fill in, and a banner that is seen at once", async () => {
     host.newBook();
     const plan = buildRunSheet({ kind: "charring", weighIns: 3, intervalMinutes: 30, readability: 0.01, vessel: "tin", replicates: 1 });

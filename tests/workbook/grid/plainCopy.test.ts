@@ -3,6 +3,7 @@ import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { FIXED_FILL } from "../../../src/workbook/sheetStyles";
 import type { CellContent } from "../../../src/workbook/Workbook";
+import { replaceNames } from "../../../src/workbook/grid/writing/definedNames";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";
 
 const DATE = "2026-01-31";
@@ -54,16 +55,35 @@ describe("in the local workbook", () => {
     expect(banner?.cell).toBe("F1");
   });
 
-  test("tells the formulas of a sheet's rules for entries, those of a copy too", async () => {
+  test("tells a sheet's rules for entries and names, and on a copy has them in built-in functions", async () => {
     const range = live.engine.book.getSheetByName("Sheet1")?.getRange("C5:C9");
     const condition = "=RETORT.MOISTURE.WET($A$1,$A$2,$A$3)>C5";
     range?.setDataValidation(live.engine.api.newDataValidation().requireFormulaSatisfied(condition).build());
     live.engine.book.getSheetByName("Sheet1")?.getRange("D5").setDataValidation(live.engine.api.newDataValidation().requireValueInList(["yes", "no"]).build()); // prettier-ignore
     await live.settled();
-    const { copy } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
-    for (const sheet of ["Sheet1", copy]) expect((await live.workbook.ruleFormulas(sheet)).flat()).toEqual([condition]);
+    replaceNames(live.engine, [{ name: "wet_share", refersTo: "RETORT.MOISTURE.WET(Sheet1!$A$1,Sheet1!$A$2,Sheet1!$A$3)" }]);
+    await live.type("Sheet1", "B4", "=wet_share*4");
+    await live.settled();
+    const rule = { kind: "entry", areas: ["C5:C9"] };
+    expect(await live.workbook.cellsBeside("Sheet1")).toEqual({
+      names: [{ name: "wet_share", formula: "=RETORT.MOISTURE.WET(Sheet1!$A$1,Sheet1!$A$2,Sheet1!$A$3)" }],
+      rules: [{ ...rule, formulas: [condition] }],
+      unread: [],
+    });
+    const { copy, put } = await shareAsPlainCells(live.workbook, "Sheet1", DATE);
+    const [now] = (await live.workbook.cellsBeside(copy)).rules;
+    expect(now).toEqual({ ...rule, formulas: put.rules.flatMap((one) => ("now" in one ? one.now : [])) });
+    expect(now?.formulas[0]).toMatch(/^=(?!.*RETORT).*>C5$/);
+    expect((await live.workbook.cellsBeside("Sheet1")).rules).toEqual([{ ...rule, formulas: [condition] }]);
+    // What goes through the name asks the cells of the copy.
+    expect((await live.workbook.read(copy, "B4")).rows[0]?.[0]?.formula).not.toMatch(/RETORT|wet_share/);
+    expect(await valueOf(copy, "B4")).toBeCloseTo(1.4, 12);
+    await live.type(copy, "A2", 45);
+    await live.settled();
+    expect(await valueOf(copy, "B4")).toBeCloseTo((4 * 13.5) / 20, 12);
     const values = await shareAsValues(live.workbook, "Sheet1", DATE);
-    expect(await live.workbook.ruleFormulas(values.copy)).toEqual([]);
+    expect((await live.workbook.cellsBeside(values.copy)).rules).toEqual([]);
+    expect(await valueOf(values.copy, "B4")).toBeCloseTo(1.4, 12);
   });
 
   test("formulas are entered again only where they still stand", async () => {

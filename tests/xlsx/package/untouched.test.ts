@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { Workbook as FileWorkbook } from "exceljs";
+import { Uint8ArrayReader, Uint8ArrayWriter, ZipReader, ZipWriter } from "@zip.js/zip.js";
+import { EditableParts } from "../../../src/xlsx/package/parts/EditableParts";
 import type { CellChange } from "../../../src/xlsx/package/cells/CellChange";
 import type { CellInFile } from "../../../src/xlsx/package/cells/readCells";
 import { WorkbookPackage } from "../../../src/xlsx/package/WorkbookPackage";
@@ -94,5 +96,37 @@ describe.each(["openpyxl.xlsx", "libreoffice.xlsx", "gnumeric.xlsx", "beside.xls
     const again = await cellsOf(await WorkbookPackage.of(bytes), sheet.name);
     expect(names.slice(1).map((cell) => again.get(cell)?.value)).toEqual(["a&b", { error: "#N/A" }, true, 0.30000000000000004]);
     expect(again.get(held)?.value).toBe(" a < b & “c”\n_x0041_ ");
+  });
+});
+
+describe("folders that an archive lists", () => {
+  const FOLDERS = ["_rels/", "xl/", "xl/Worksheets/", "docProps/", "customXml/empty/"];
+  const listedIn = async (content: Uint8Array): Promise<string[]> => {
+    const listed = await new ZipReader(new Uint8ArrayReader(content), { useWebWorkers: false }).getEntries();
+    return listed.map(({ filename, directory }) => (directory ? filename : "part"));
+  };
+  const withFolders = async (): Promise<Uint8Array<ArrayBuffer>> => {
+    const writer = new ZipWriter(new Uint8ArrayWriter(), { useWebWorkers: false, keepOrder: true });
+    const [first, ...others] = [...(await partsIn(fileNamed("beside.xlsx")))];
+    await writer.add("_rels/", undefined, { directory: true });
+    for (const [name, bytes] of first === undefined ? [] : [first]) await writer.add(name, new Uint8ArrayReader(bytes));
+    for (const name of FOLDERS.slice(1)) await writer.add(name, undefined, { directory: true });
+    for (const [name, bytes] of others) await writer.add(name, new Uint8ArrayReader(bytes));
+    return new Uint8Array(await writer.close());
+  };
+
+  test("stay where they stand, and every part with them", async () => {
+    const content = await withFolders();
+    const file = await WorkbookPackage.of(content);
+    const again = await file.bytes();
+    expect(await listedIn(again)).toEqual(await listedIn(content));
+    expect((await listedIn(again)).filter((one) => one !== "part")).toEqual(FOLDERS);
+    expect(await partsDiffering(content, again)).toEqual({ changed: [], added: [], gone: [] });
+  });
+
+  test("go with the last of their parts", async () => {
+    const parts = await EditableParts.of(await withFolders());
+    for (const name of parts.names()) if (name.startsWith("docprops/")) parts.remove(name);
+    expect((await listedIn(await parts.bytes())).filter((one) => one !== "part")).toEqual(FOLDERS.filter((name) => name !== "docProps/"));
   });
 });

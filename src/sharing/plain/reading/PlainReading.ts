@@ -1,14 +1,8 @@
+import type { DefinedName } from "../../../workbook/CellsBeside";
 import type { CellReading, RangeReading } from "../../../workbook/Workbook";
 import type { TablePlace } from "./Surroundings";
 
-/** A defined name of the workbook, or of one of its sheets. */
-export interface NameReading {
-  readonly name: string;
-  /** The sheet that it belongs to; left out for one of the whole workbook. */
-  readonly sheet?: string;
-  /** "=Run!$B$4" */
-  readonly formula: string;
-}
+export type NameReading = DefinedName;
 
 /** The sheets that a workbook loses when others are taken out of it alone. */
 export interface SheetsGoing {

@@ -41,6 +41,8 @@ export interface Surroundings {
 export interface PlainOptions {
   /** True where the reader's spreadsheet knows functions newer than Excel 2016, such as LET. */
   readonly newerFunctions?: boolean;
+  /** True where defined names mean other cells than those of the sheet that is written, so that each is written out where it is used. */
+  readonly areNamesWrittenOut?: boolean;
   /** True for sheets that nobody has filled in yet, where a blank cell says nothing. */
   readonly areUnfilled?: boolean;
 }

@@ -21,12 +21,13 @@ function name(part: Reference, scope: Scope, write: Write): string {
   return `(${write(variable.value, { ...variable.scope, isSingle: scope.isSingle, isQualified: scope.isQualified })})`;
 }
 
-/** One that calls one of ours is what it stands for, in its place. */
+/** One that calls one of ours, or any where names are written out, is what it stands for, in its place. */
 function definedName(text: string, scope: Scope, write: Write): string {
   const named = namedFormula(text, scope);
-  if (callsOurs(named)) {
+  if (scope.options.areNamesWrittenOut === true || callsOurs(named)) {
     if (!isAbsolute(named.tree)) throw new CannotWrite("unknownName");
-    return `(${write(named.tree.root, named)})`;
+    const meant = write(named.tree.root, named);
+    return named.tree.root.type === "ReferenceIdentifier" ? meant : `(${meant})`;
   }
   const here = scope.isQualified ? nameElsewhere(text, named, scope) : text;
   return scope.isSingle ? singleName(here, named) : here;

@@ -79,6 +79,11 @@ export class KeptFormulas {
     return this.stale().map(({ id, row, column }) => nameOnSheet(this.nameNow(id), cellAt(row, column)));
   }
 
+  /** Cells whose formulas are the file's alone, as the file names them: cells may have been moved since. None that somebody typed over. */
+  cellsOfFile(): readonly string[] {
+    return this.standing().map(({ sheet, row, column }) => nameOnSheet(sheet, cellAt(row, column)));
+  }
+
   /** Every cell that holds no longer, those that the grid calculates from such ones among them, by sheet. */
   async reached(): Promise<ReadonlyMap<string, ReadonlySet<string>>> {
     const stale = this.stale();
@@ -96,10 +101,12 @@ export class KeptFormulas {
     return found;
   }
 
+  private standing(): readonly Kept[] {
+    return this.kept.filter((one) => this.engine.book.getSheetBySheetId(one.id) && (this.isMoved() || this.valueAt(one.id, one) === one.value));
+  }
+
   private stale(): readonly Kept[] {
-    const standing = this.kept.filter(
-      (one) => this.engine.book.getSheetBySheetId(one.id) && (this.isMoved() || this.valueAt(one.id, one) === one.value),
-    );
+    const standing = this.standing();
     if (standing.length === 0) return [];
     const anyTyped = typedContent(this.engine) !== this.typed;
     // Where cells were moved, no formula of the file says any longer which ones it means.

@@ -7,6 +7,7 @@ import { beginSheet } from "../addPlannedSheet";
 import type { Attempt, SheetUnderWay } from "../unfinished/Attempt";
 import { cellEntry } from "../writing/cellEntry";
 import { askForStrangers, unmarkDuplicates } from "../unfinished/duplicates";
+import { changeRules } from "./changeRules";
 import { expectedCopy, type ExpectedCopy } from "./expectedCopy";
 import { askForHeld, isFormula, readHeld } from "../reading/heldCells";
 import { excelSupports } from "../excelReady";
@@ -53,6 +54,7 @@ async function makeCopy(context: Excel.RequestContext, sheet: string, wanted: Co
   const beside = beginSheet(context, wanted.beside.name, wanted.beside, attempt);
   // All of the sheet: rules stand on blank cells too.
   if (wanted.keepsRules !== true) copy.worksheet.getRange(EVERYWHERE).dataValidation.clear();
+  await changeRules(context, copy.worksheet, wanted.rules ?? [], { sheet, copyName: wanted.copyName, lastName: wanted.name });
   unbox(copy.worksheet, wanted.unboxed ?? []);
   if (wanted.banner !== undefined) dress(copy.worksheet, [{ cell: wanted.banner, style: "caution" }]);
   const further = (wanted.further ?? []).map((plan) => {

@@ -6,6 +6,7 @@ import {
   IFormulaRuntimeService,
   IFunctionService,
   NumberValueObject,
+  type ArrayValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 
@@ -74,3 +75,25 @@ export function refuseTextConditions(injector: Injector): void {
     return word === "FALSE" ? ifFalse : ErrorValueObject.create(ErrorType.VALUE);
   };
 }
+
+const HYPERLINK = "HYPERLINK";
+
+/**
+ * Mends a defect of engine 0.25.1: a HYPERLINK over a number, TRUE or a blank cell is a text, which sums leave out and files keep as a text. It gives
+ * what is shown, as any spreadsheet does; the page draws no link over it then.
+ */
+export function linkNumbers(injector: Injector): void {
+  const link = injector.get(IFunctionService).getExecutor(HYPERLINK);
+  if (link === undefined || link === null) throw new Error("the engine has no HYPERLINK to mend");
+  const original = link.calculate.bind(link);
+  link.calculate = (address, shown, ...others) => {
+    const given = original(address, shown as BaseValueObject, ...others);
+    if (shown === undefined || (given as BaseValueObject).isError()) return given;
+    const first = firstOf(shown as BaseValueObject);
+    if (first === undefined || first.isNull()) return NumberValueObject.create(0);
+    return first.isNumber() || first.isBoolean() ? first : given;
+  };
+}
+
+const firstOf = (value: BaseValueObject): BaseValueObject | undefined =>
+  value.isArray() ? ((value as ArrayValueObject).get(0, 0) ?? undefined) : value;

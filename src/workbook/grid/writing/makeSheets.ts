@@ -11,6 +11,7 @@ import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenAr
 import { cellData } from "./cellData";
 import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
+import { changeGridRules } from "../gridCellsBeside";
 import type { GridEngine } from "../GridEngine";
 import { gridSheet, insertGridSheet } from "./GridSheet";
 import { selectInView } from "./selectInView";
@@ -42,7 +43,7 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 export async function copyGridSheet(
   engine: GridEngine,
   original: FWorksheet,
-  { name, areas, formulas = [], beside, further = [], keepsRules = false, fixed = [], banner, goOn = () => undefined }: CopyWithValues,
+  { name, areas, formulas = [], beside, further = [], keepsRules = false, rules = [], fixed = [], banner, goOn = () => undefined }: CopyWithValues,
   check: () => void,
 ): Promise<void> {
   const plans = [beside, ...further];
@@ -59,6 +60,7 @@ export async function copyGridSheet(
     await engine.settled(goOn);
     goOn();
     if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
+    changeGridRules(engine, copy, rules, [original.getSheetName(), name]);
     setCells(engine, copy, filled, { ...(keepsRules ? {} : withoutBoxes(copy)), ...filledWith(copy, fixed, FIXED_FILL) });
     if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
     await engine.settled(goOn);

@@ -8,11 +8,13 @@ import { goneBeside } from "./goneWith";
 import { stillChart } from "./stillCharts";
 import { stillDrawing } from "./stillDrawing";
 import { takeLinks } from "./takeLinks";
+import { takeNewerCharts } from "./takeNewerCharts";
+import { takePivotsOfGone } from "./takePivotsOfGone";
 import { takeSmallCharts } from "./takeSmallCharts";
 
 /** Something beside the cells that could not stay. */
 export interface TakenAlone {
-  readonly what: "link" | "smallChart" | "series";
+  readonly what: "link" | "smallChart" | "series" | "chart" | "pivot";
   readonly sheet: string;
   /** Its cell; "" for what stands in none. */
   readonly cell: string;
@@ -20,7 +22,7 @@ export interface TakenAlone {
 
 /**
  * Makes what stands beside the cells of some sheets do without every other sheet, before these go: charts are drawn from values of their own, shapes keep
- * their words, links that lead away and charts in single cells are taken out. Rules and names are not looked at.
+ * their words; links that lead away, pivot tables of data that go, charts in single cells and those of later versions are taken out. Rules and names are not looked at.
  * @param valuesOf the values of a range that goes, row by row
  */
 export async function standAlone(
@@ -38,8 +40,10 @@ export async function standAlone(
     const note = (what: TakenAlone["what"], cells: readonly string[]): void => void taken.push(...cells.map((cell) => ({ what, sheet, cell })));
     await changeTableFormulas(parts, part, { column: (formula) => (isGone(formula) ? undefined : formula), stillTotals: isGone });
     note("link", await takeLinks(parts, part, isGone));
+    note("pivot", await takePivotsOfGone(parts, part, isGone, (name) => wanted.has(name.toLowerCase())));
     note("smallChart", await takeSmallCharts(parts, part, isGone));
     for (const drawing of (await relationshipsOf(parts, part)).filter(({ type }) => type === "drawing")) {
+      note("chart", Array<string>(await takeNewerCharts(parts, drawing.target, isGone)).fill(""));
       note("link", Array<string>(await stillDrawing(parts, drawing.target, isGone)).fill(""));
       for (const { type, target } of await relationshipsOf(parts, drawing.target))
         if (type === "chart" && parts.has(target)) note("series", Array<string>(await stillChart(parts, target, { isGone, valuesOf })).fill(""));

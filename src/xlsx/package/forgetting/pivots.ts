@@ -7,10 +7,14 @@ import { workbookOutline } from "../workbookOutline";
 /** What chooses rows of a pivot table stands on a sheet beside it and would be damaged without it. */
 const CHOOSERS: readonly string[] = ["slicerCache", "timelineCache"];
 
+export async function hasChoosers(parts: EditableParts): Promise<boolean> {
+  const { part } = await workbookOutline(parts);
+  return (await relationshipsOf(parts, part)).some(({ type }) => CHOOSERS.includes(type));
+}
+
 /** Takes the pivot tables of sheets out and leaves the values they show; the data behind them may be another sheet's. */
 export async function takePivots(parts: EditableParts, sheetParts: readonly string[]): Promise<void> {
-  const { part } = await workbookOutline(parts);
-  if ((await relationshipsOf(parts, part)).some(({ type }) => CHOOSERS.includes(type))) return;
+  if (await hasChoosers(parts)) return;
   for (const sheet of sheetParts) {
     const pivots = (await relationshipsOf(parts, sheet)).filter(({ type }) => type === "pivotTable");
     if (pivots.length > 0) await unname(parts, sheet, new Set(pivots.map(({ id }) => id)));
@@ -22,7 +26,7 @@ export async function takePivots(parts: EditableParts, sheetParts: readonly stri
 export async function forgetPivotData(parts: EditableParts): Promise<void> {
   const { part, root, sheets } = await workbookOutline(parts);
   const list = childNamed(root, "pivotCaches");
-  if (list === undefined || (await relationshipsOf(parts, part)).some(({ type }) => CHOOSERS.includes(type))) return;
+  if (list === undefined || (await hasChoosers(parts))) return;
   const used = new Set<string>();
   for (const sheet of sheets)
     for (const pivot of (await relationshipsOf(parts, sheet.part)).filter(({ type }) => type === "pivotTable"))

@@ -95,9 +95,21 @@ export class EditableParts implements PartSource {
   async bytes(): Promise<Uint8Array<ArrayBuffer>> {
     const file = new ZipWriter(new Uint8ArrayWriter(), { useWebWorkers: false, keepOrder: true, dataDescriptor: false, extendedTimestamp: false });
     const spelling = await this.spelling();
-    for (const [key, entry] of this.original.packed()) {
+    const left = this.names();
+    const folders = new Set<string>();
+    for (const listed of this.original.archived()) {
+      const { key } = listed;
+      if ("folder" in listed) {
+        const { folder } = listed;
+        // One that its parts have left goes with them.
+        const isLeft = this.original.names().some((name) => name.startsWith(key)) && !left.some((name) => name.startsWith(key));
+        if (isLeft || folders.has(key)) continue;
+        folders.add(key);
+        await file.add(folder.filename.replaceAll("\\", "/"), undefined, { directory: true, lastModDate: folder.lastModDate });
+        continue;
+      }
       if (this.removed.has(key)) continue;
-      const written = this.written.get(key);
+      const [entry, written] = [listed.part, this.written.get(key)];
       const name = spelling(key, entry.filename);
       if (written !== undefined) await file.add(name, new Uint8ArrayReader(contentOf(written)), { lastModDate: entry.lastModDate });
       else await file.add(name, new Uint8ArrayReader(await packed(entry)), { entry, passThrough: true });

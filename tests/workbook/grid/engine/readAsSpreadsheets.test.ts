@@ -1,4 +1,6 @@
 import { signsWritten } from "../../../../src/workbook/grid/engine/readSigns";
+import { saveXlsx } from "../../../../src/workbench/xlsx/saveXlsx";
+import { WorkbookPackage } from "../../../../src/xlsx/package/WorkbookPackage";
 import type { CellContent } from "../../../../src/workbook/Workbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 
@@ -68,3 +70,26 @@ test.each([
   ["=-Sheet1!A1", "=-Sheet1!A1"],
   ['="-TRUE"', '="-TRUE"'],
 ])("the signs of %s are written %s", (formula, written) => expect(signsWritten(formula)).toBe(written));
+
+test("a HYPERLINK over a number, a truth or a blank cell is that, to sums and in files, and one over a text is a text", async () => {
+  const { workbook } = open;
+  const formulas: [formula: string, value: CellContent][] = [
+    ['=HYPERLINK("#A1",12.5)', 12.5],
+    ['=HYPERLINK("#A1",G1+0)', 12.5],
+    ['=HYPERLINK("#A1",1=1)', true],
+    ['=HYPERLINK("#A1",G9)', 0],
+    ['=HYPERLINK("#A1","12")', "12"],
+    ['=HYPERLINK("#A1","tin")', "tin"],
+    ['=HYPERLINK("#A1")', "#A1"],
+  ];
+  for (const [index, [formula]] of formulas.entries()) await open.type(FIRST_SHEET, `G${index + 1}`, formula);
+  await open.type(FIRST_SHEET, "H8", "=SUM(G1:G4)");
+  await open.settled();
+  const values = (await workbook.read(FIRST_SHEET, "G1:G7")).rows.map(([cell]) => cell?.value);
+  expect(values).toEqual(formulas.map(([, value]) => value));
+  expect((await workbook.read(FIRST_SHEET, "H8")).rows[0]?.[0]?.value).toBe(25);
+  const file = await WorkbookPackage.of(await saveXlsx(open.engine));
+  const kinds: unknown[] = [];
+  await file.readCells(FIRST_SHEET, ({ cell, value }) => void (/^G[1-5]$/.test(cell) && kinds.push(value)));
+  expect(kinds).toEqual([12.5, 12.5, true, 0, "12"]);
+});

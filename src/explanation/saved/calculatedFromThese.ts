@@ -7,7 +7,8 @@ import type { RuleReading } from "../../sharing/plain/plainRules";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellArea, overlap, wholeLines } from "../../workbook/cellArea";
-import type { Book } from "./Book";
+import type { ReadBook } from "./ReadBook";
+import { seenSources } from "./seenSources";
 
 /** Whoever reads: everything on some sheets, or one cell with a formula. */
 export interface Reader {
@@ -25,10 +26,10 @@ const MOST_TOLD_APART = 10;
 
 /**
  * Those of some cells with formulas that a reader is calculated from, at whatever distance and over whichever sheets; what does not show what it
- * refers to may refer to any. Rules for colouring on the reader's sheets read too.
+ * refers to may refer to any, unless that can be told from what it was given. Rules for colouring on the reader's sheets read too.
  */
 export function calculatedFromThese<P extends Place>(
-  { sheets, names, tables, colouring }: Pick<Book, "sheets" | "names" | "tables" | "colouring">,
+  { sheets, names, tables, colouring }: ReadBook,
   reader: Reader,
   these: readonly P[],
 ): readonly P[] {
@@ -36,7 +37,8 @@ export function calculatedFromThese<P extends Place>(
   const read = new ReadSheets({ sheets: sheets.map(({ reading }) => reading), names, tables });
   const formulas = new FilledDownFormulas(read, {}, new WorkingsSheet(""));
   const nameAsRead = namesOf(names);
-  const sources = read.formulas.map((formula) => formulas.sourcesOf(formula, nameAsRead));
+  const seen = seenSources(read, nameAsRead);
+  const sources = read.formulas.map((formula) => seen(formula, formulas.sourcesOf(formula, nameAsRead)));
   const unseen = sources.flatMap(({ isUnseen }, id) => (isUnseen ? [id] : []));
   const byRules = reader.cell === undefined ? colouring.filter(({ sheet }) => reader.sheets.includes(sheet)).map((rule) => readBy(rule, read, nameAsRead)) : []; // prettier-ignore
   const isReader = ({ sheet, reading }: ReadFormula): boolean =>

@@ -1,4 +1,6 @@
-import type { Book, BookSheet } from "./Book";
+import type { ReadBook } from "./ReadBook";
+
+type ReadSheet = ReadBook["sheets"][number];
 
 // Refers to cells that its text does not name.
 const UNSEEN = /\b(?:INDIRECT|OFFSET)\(/i;
@@ -10,10 +12,7 @@ const BEFORE_NAMES = "(,;+-*/&=<>^ \n";
  * The sheets that some of a book's sheets are calculated from, themselves among them, in small letters. Better one too many than one missing: a
  * sheet counts as soon as its name stands in a formula, a rule for colouring, or a defined name that does.
  */
-export function sheetsNeeded(
-  { sheets, names, tables, colouring }: Pick<Book, "sheets" | "names" | "tables" | "colouring">,
-  of: readonly BookSheet[],
-): ReadonlySet<string> {
+export function sheetsNeeded({ sheets, names, tables, colouring }: ReadBook, of: readonly Pick<ReadSheet, "name">[]): ReadonlySet<string> {
   const needed = new Set<string>();
   const everything = new Set(sheets.map(({ name }) => name.toLowerCase()));
   const ahead = of.map(({ name }) => name.toLowerCase());
@@ -30,11 +29,11 @@ export function sheetsNeeded(
   return needed;
 }
 
-const formulasOn = (sheet: BookSheet | undefined): string =>
+const formulasOn = (sheet: ReadSheet | undefined): string =>
   (sheet?.reading.rows ?? []).flatMap((row) => row.flatMap(({ formula }) => (formula === "" ? [] : [formula]))).join("\n");
 
 /** Formulas with those of every name that stands in them, or in one of those. */
-function withNames(formulas: string, names: Book["names"]): string {
+function withNames(formulas: string, names: ReadBook["names"]): string {
   let text = formulas;
   for (const left = [...names]; ;) {
     const found = left.findIndex(({ name }) => text.includes(name.toLowerCase()));

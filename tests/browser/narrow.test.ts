@@ -50,7 +50,8 @@ async function inView(): Promise<{ readonly cell: Edges; readonly room: Edges }>
         left: canvas.left + NUMBERS,
         top: canvas.top + LETTERS + frozen,
         right: Math.min(canvas.right, innerWidth) - SCROLL_BAR,
-        bottom: Math.min(canvas.bottom, innerHeight) - SCROLL_BAR,
+        // The lower bar is drawn thin over the last row, of which it leaves the text.
+        bottom: Math.min(canvas.bottom, innerHeight),
       },
     };
   });

@@ -19,6 +19,7 @@ import type { HostFunction } from "./HostFunction";
 import { keepBoxes } from "./engine/keepBoxes";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
+import { compareAsSpreadsheets, keepAreasApart, mendFunctions } from "./engine/mendFunctions";
 import { moveReferences } from "./engine/moveReferences";
 import { giveZeroForBlank, keepEmptyTexts, refuseTextConditions } from "./engine/readAsSpreadsheets";
 import { readSigns } from "./engine/readSigns";
@@ -51,6 +52,8 @@ export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   compareWhatCellsHold();
   keepEmptyTexts();
+  compareAsSpreadsheets();
+  keepAreasApart();
   tellFormulasApart();
   gatherSteps();
   const messages = new ErrorMessages();
@@ -73,6 +76,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  mendFunctions(injector);
   refuseTextConditions(injector);
   giveZeroForBlank(injector);
   keepRulesOffTheSheet(injector);

@@ -20,6 +20,7 @@ import { keepBoxes } from "./engine/keepBoxes";
 import { keepTimes } from "./engine/keepTimes";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
+import { compareAsSpreadsheets, keepAreasApart, mendFunctions } from "./engine/mendFunctions";
 import { moveReferences } from "./engine/moveReferences";
 import { giveZeroForBlank, keepEmptyTexts, linkNumbers, refuseTextConditions } from "./engine/readAsSpreadsheets";
 import { readSigns } from "./engine/readSigns";
@@ -52,6 +53,8 @@ export function openGrid(setup: GridSetup): GridEngine {
   readNumberLiterals();
   compareWhatCellsHold();
   keepEmptyTexts();
+  compareAsSpreadsheets();
+  keepAreasApart();
   tellFormulasApart();
   gatherSteps();
   const messages = new ErrorMessages();
@@ -74,6 +77,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   const book = api.createWorkbook({ ...setup.data, id: generateRandomId() });
   // The engine's own functions and services are in place only once a workbook is open.
   sortACopy(injector);
+  mendFunctions(injector);
   refuseTextConditions(injector);
   giveZeroForBlank(injector);
   linkNumbers(injector);

@@ -6,12 +6,13 @@ interface Reader {
   treeBuilder(formula: string, ...others: unknown[]): unknown;
 }
 
-/** A sign before a text, a word, an array constant or a name; spaces may stand between. */
-const SUSPECT = /[-+]\s*["{\p{L}_\\]/u;
+/** A sign before a text, a word, an array constant or a name, spaces may stand between; or a plus before anything. */
+const SUSPECT = /[-+]\s*["{\p{L}_\\]|(?:^=?|[(,;<>=*/^&+-])\s*\+/u;
 
 /**
  * Mends a defect of engine 0.25.1: it does not know a sign before a text, TRUE or FALSE, an array constant or a name, so that --"3", --{TRUE,FALSE} and
- * -rate are #NAME? or #VALUE!. Writes 0 before the sign and brackets around both.
+ * -rate are #NAME? or #VALUE!. Writes 0 before the sign and brackets around both. A plus before a blank cell makes an empty text of it, and does nothing
+ * elsewhere: it is left out.
  */
 export function readSigns(injector: Injector): void {
   const lexer = injector.get(Lexer) as unknown as Reader;
@@ -21,6 +22,7 @@ export function readSigns(injector: Injector): void {
 
 const SIGNS: readonly string[] = ["-", "+"];
 const OPEN: readonly string[] = ["(", "{", ",", ";"];
+const ENDS: readonly string[] = [")", "}", "%", "#"];
 const SIGNED: readonly string[] = [tokenTypes.STRING, tokenTypes.BOOLEAN, tokenTypes.REF_NAMED];
 
 /** The same formula with 0 before every sign that the engine does not know. */
@@ -32,6 +34,10 @@ export function signsWritten(formula: string): string {
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token;
     const signs = isSign(token) && isBeginning(before) ? signsFrom(tokens, at) : undefined;
+    if (signs?.minus === 0) {
+      at = signs.next - 1;
+      continue;
+    }
     const end = signs && endOfSigned(tokens, signs.next);
     if (signs === undefined || end === undefined) {
       written.push(token.value);
@@ -50,7 +56,7 @@ const isSign = ({ type, value }: Token): boolean => type === tokenTypes.OPERATOR
 
 /** True where what follows is a new operand: a sign there belongs to it. */
 const isBeginning = (before: Token | undefined): boolean =>
-  before === undefined || before.type === tokenTypes.FX_PREFIX || OPEN.includes(before.value) || (before.type === tokenTypes.OPERATOR && before.value !== "%" && before.value !== "#"); // prettier-ignore
+  before === undefined || before.type === tokenTypes.FX_PREFIX || OPEN.includes(before.value) || (before.type === tokenTypes.OPERATOR && !ENDS.includes(before.value)); // prettier-ignore
 
 /** The signs from a place on, with spaces between, and the place behind them. */
 function signsFrom(tokens: readonly Token[], at: number): { readonly minus: number; readonly next: number } {

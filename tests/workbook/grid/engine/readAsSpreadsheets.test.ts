@@ -67,6 +67,12 @@ test.each([
   ['=IF(A1,-"5"%,- TRUE)', '=IF(A1,(0-"5")%,(0-TRUE))'],
   ["=-SUM(A1)", "=-SUM(A1)"],
   ['=5%-"3"', '=5%-"3"'],
+  ['=SUM(A1)-"3"', '=SUM(A1)-"3"'],
+  ['={1,2}-"3"', '={1,2}-"3"'],
+  ["=+A4", "=A4"],
+  ["=IF(TRUE,+ A4,-+A5)", "=IF(TRUE,A4,-A5)"],
+  ["=SUM(A1)+C1", "=SUM(A1)+C1"],
+  ["=A1++A2", "=A1+A2"],
   ["=-Sheet1!A1", "=-Sheet1!A1"],
   ['="-TRUE"', '="-TRUE"'],
 ])("the signs of %s are written %s", (formula, written) => expect(signsWritten(formula)).toBe(written));

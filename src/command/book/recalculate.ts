@@ -1,5 +1,4 @@
 import { UniverSheetsNodeCorePreset } from "@univerjs/preset-sheets-node-core";
-import { IFunctionService } from "@univerjs/engine-formula";
 import { functionsMetadata } from "../../cells/metadata";
 import { everyFunction, NAMESPACE } from "../../functions/catalogue";
 import { CustomFunctionsHost } from "../../workbench/functionsHost/CustomFunctionsHost";
@@ -11,6 +10,7 @@ import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import { GridWorkbook } from "../../workbook/grid/GridWorkbook";
+import { knowsFunction } from "../../workbook/grid/knowsFunction";
 import { openGrid } from "../../workbook/grid/openGrid";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import { DAYS_TO_1904 } from "../../xlsx/parts/cellValue";
@@ -56,8 +56,7 @@ async function inGrid<T>(
     data: { name: "", sheetOrder: ["first"], sheets: { first: { id: "first", name: "first" } } },
   });
   try {
-    const known = engine.injector.get(IFunctionService);
-    const settings = { ...MOST, knowsFunction: (name: string) => known.hasExecutor(name) };
+    const settings = { ...MOST, knowsFunction: knowsFunction(engine) };
     const { sheets, names } = await readWorkbook(content, only === undefined ? settings : { ...settings, only });
     await replaceSheets(engine, sheets.map(({ sheet }) => sheet), names); // prettier-ignore
     return await take(engine);

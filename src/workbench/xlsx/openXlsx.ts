@@ -1,11 +1,12 @@
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
 import { looksNotKept } from "../../problems/packageProblems";
+import { answersDoubted } from "./answersDoubted";
 import { answersInFile, UNKNOWN_FUNCTION } from "./answersInFile";
 import { placeOf } from "./inPlace/heldCells";
 import { OpenedFile } from "./inPlace/OpenedFile";
 import { KeptFormulas } from "./kept/KeptFormulas";
-import { readWorkbook, type ReadWorkbook } from "./readWorkbook";
+import { IN_THE_PAGE, readWorkbook, type ReadWorkbook } from "./readWorkbook";
 
 /**
  * Puts the sheets of an .xlsx file in place of the open ones and calculates them. Nothing is changed until the whole file has been read.
@@ -37,11 +38,16 @@ export async function openFile(
 }
 
 async function shown(engine: GridEngine, content: Uint8Array<ArrayBuffer>): Promise<ReadWorkbook> {
-  const read = await readWorkbook(content);
-  await replaceSheets(
-    engine,
-    read.sheets.map(({ sheet }) => sheet),
-    read.names,
-  );
-  return read;
+  const kept = new Map<string, Set<number>>();
+  for (;;) {
+    const read = await readWorkbook(content, {
+      ...IN_THE_PAGE,
+      isKept: ({ sheet, row, column }) => kept.get(sheet)?.has(placeOf(row, column)) === true,
+    });
+    await replaceSheets(engine, read.sheets.map(({ sheet }) => sheet), read.names); // prettier-ignore
+    // Each time round there are more of them; what is calculated from them differs no longer then.
+    const doubted = answersDoubted(engine, read);
+    if (doubted.size === 0) return read;
+    for (const [sheet, places] of doubted) kept.set(sheet, new Set([...(kept.get(sheet) ?? []), ...places]));
+  }
 }

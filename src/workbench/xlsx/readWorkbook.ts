@@ -8,7 +8,7 @@ import { damageInWords } from "../../xlsx/parts/damageInWords";
 import { DamagedFile, type FileParts } from "../../xlsx/parts/FileParts";
 import { isSigned } from "../../xlsx/package/forgetting/signature";
 import { Findings } from "./reading/Findings";
-import { FormulaReader } from "./reading/FormulaReader";
+import { FormulaReader, type FormulaSurroundings } from "./reading/FormulaReader";
 import { engineKnows, type EngineKnows } from "./reading/notCalculated";
 import { sharedTexts } from "../../xlsx/parts/sharedTexts";
 import { besideCells, readSheet, type ReadSheet } from "./reading/sheetsPart";
@@ -38,9 +38,11 @@ export interface ReadSettings {
   readonly only?: ReadonlySet<string>;
   /** Where formulas with other functions are to keep their values; left out, they are read. */
   readonly knowsFunction?: EngineKnows["knowsFunction"];
+  /** Cells whose formulas are to keep their values as well. */
+  readonly isKept?: FormulaSurroundings["isKept"];
 }
 
-const IN_THE_PAGE: ReadSettings = { sheets: MOST_SHEETS, cells: MOST_CELLS };
+export const IN_THE_PAGE: ReadSettings = { sheets: MOST_SHEETS, cells: MOST_CELLS };
 
 /** @throws WorkbookProblem when the content is no .xlsx file, or holds more than can be opened */
 export async function readWorkbook(content: Uint8Array<ArrayBuffer>, settings: ReadSettings = IN_THE_PAGE): Promise<ReadWorkbook> {
@@ -56,7 +58,10 @@ export async function readWorkbook(content: Uint8Array<ArrayBuffer>, settings: R
   }
 }
 
-async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCells, only, knowsFunction }: ReadSettings): Promise<ReadWorkbook> {
+async function readParts(
+  parts: FileParts,
+  { sheets: mostSheets, cells: mostCells, only, knowsFunction, isKept }: ReadSettings,
+): Promise<ReadWorkbook> {
   const findings = new Findings();
   const workbook = await workbookPart(parts, findings);
   const isRead = (sheet: string | undefined): boolean => sheet === undefined || only === undefined || only.has(sheet.toLowerCase());
@@ -70,7 +75,13 @@ async function readParts(parts: FileParts, { sheets: mostSheets, cells: mostCell
   const texts = await sharedTexts(parts, workbook.texts);
   const looks = await stylesPart(parts, workbook.styles);
   const typedNames = names.map((one) => ({ ...one, refersTo: typedFormula(one.refersTo).slice(1) }));
-  const around = { names: new Set(names.map(({ name }) => name.toUpperCase())), tables, engine: engineKnows(typedNames, knowsFunction), findings };
+  const around = {
+    names: new Set(names.map(({ name }) => name.toUpperCase())),
+    tables,
+    engine: engineKnows(typedNames, knowsFunction),
+    findings,
+    isKept,
+  };
   const cells = { left: mostCells, most: mostCells };
   const sheets: ReadSheet[] = [];
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));

@@ -1,14 +1,15 @@
 import type { FormulaSources } from "../../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../../sharing/plain/reading/ReadSheets";
+import type { Surroundings } from "../../../sharing/plain/reading/Surroundings";
 import { sourcesOf } from "../../../sharing/plain/change/precedents";
 import { calculatedFrom } from "../../../sharing/plain/change/staleness";
 import { nameOnSheet } from "../../../workbook/nameOnSheet";
-import { cellAt, cellsOfArea, covers, type CellArea } from "../../../workbook/cellArea";
+import { cellAt, cellsOfArea, covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { areaNamed } from "../../../workbook/areaNamed";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
 import { GridWorkbook } from "../../../workbook/grid/GridWorkbook";
 import { namesIn } from "../../../workbook/grid/writing/definedNames";
-import { readValue } from "../../../workbook/grid/reading/readCell";
+import { readValue, spillsOver } from "../../../workbook/grid/reading/readCell";
 import { usedCells } from "../../../workbook/grid/reading/usedArea";
 import type { CellReading } from "../../../workbook/Workbook";
 import { typedContent } from "../../typedContent";
@@ -55,10 +56,18 @@ export class KeptFormulas {
       return found;
     };
     const nameOf = namesOf(this.namesNow());
+    const spillOf: Surroundings["spillOf"] = (on, cell) => {
+      const { row, column } = areaNamed(cell);
+      const there = engine.book.getSheetByName(on);
+      const spill = there && spillsOver(engine, there.getSheetId())(row, column);
+      const held = sheets.find(({ sheet }) => sheet.name === on)?.kept.find((one) => one.row === row && one.column === column)?.spill;
+      if (spill || (held ?? "") !== "") return spill ? rangeOf(spill) : held;
+      return held === "" || (there?.getSheet().getCellRaw(row, column)?.f ?? "") !== "" ? cell : undefined;
+    };
     this.kept = sheets.flatMap(({ sheet: { name }, kept }) =>
       kept.flatMap((one): Kept[] => {
         const id = engine.book.getSheetByName(name)?.getSheetId();
-        const sources = sourcesFor(one, name, names, nameOf);
+        const sources = sourcesFor(one, name, names, { nameOf, spillOf });
         const value = id === undefined ? undefined : this.valueAt(id, one);
         if (id === undefined || value === undefined) return [];
         const differs = sources.precedents.some((read) => othersOn(read.sheet).some(({ row, column }) => covers(read.area, row, column)));
@@ -184,9 +193,9 @@ function sourcesFor(
   { formula, row, column }: KeptFormula,
   sheet: string,
   sheets: readonly string[],
-  nameOf: ReturnType<typeof namesOf>,
+  around: Pick<Surroundings, "nameOf" | "spillOf">,
 ): FormulaSources {
   if (formula === "") return UNSEEN;
   const cell = cellAt(row, column);
-  return sourcesOf(formula, { sheet, cell, area: cell, nameOf, tableOf: () => undefined, spillOf: () => undefined }, sheets);
+  return sourcesOf(formula, { ...around, sheet, cell, area: cell, tableOf: () => undefined }, sheets);
 }

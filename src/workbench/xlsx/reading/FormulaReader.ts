@@ -20,6 +20,8 @@ export interface FormulaSurroundings {
   readonly tables: readonly Table[];
   readonly engine: EngineKnows;
   readonly findings: Findings;
+  /** Cells that are known to come out otherwise here; left out for none. */
+  readonly isKept?: ((at: Place) => boolean) | undefined;
 }
 
 /** Reads the cell formulas of one sheet, filled-down ones included, each from the first cell of its group. */
@@ -45,7 +47,8 @@ export class FormulaReader {
     if (own === "") return undefined;
     const typed = typedFormula(own);
     if (readsOtherWorkbook(typed)) return this.keptAsValue("outside", at, typed);
-    if (isNotCalculated(typed, at.sheet, this.around.engine)) return this.keptAsValue("notCalculated", at, typed);
+    if (this.around.isKept?.(at) === true || isNotCalculated(typed, at.sheet, this.around.engine))
+      return this.keptAsValue("notCalculated", at, typed);
     return withoutTables(typed, at, this.around.tables) ?? this.keptAsValue("structured", at, typed);
   }
 

@@ -90,7 +90,8 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     const bytes = isWhole ? inPlace.content : await saveXlsx(engine, openedFile.formulas);
     download(isWhole ? name : FILE_NAME, bytes);
     doubts.kept = isWhole ? openedFile.kept : undefined;
-    opened = { file: openedFile.after(bytes, isWhole ? openedFile.notShown : []), name: isWhole ? name : FILE_NAME };
+    // What was taken out and saved so may still be taken back, with all that the opened file has of it.
+    if (!isWhole) opened = { file: openedFile.after(bytes, []), name: FILE_NAME };
     saved.set(content);
     return [`Saved ${isWhole ? name : FILE_NAME}.${saidToo}`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
   };

@@ -1,6 +1,7 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
 import { WHOLE_SCREEN } from "../pane/runSheet/weighIn/wholeScreenButton";
+import { asNoStep } from "../workbook/grid/engine/asOneStep";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { gridSheet, insertGridSheet, replaceSheets } from "../workbook/grid/GridSheet";
 import { GridWorkbook } from "../workbook/grid/GridWorkbook";
@@ -73,7 +74,7 @@ async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
   await showGrid(engine, byId("grid"), say);
   // Not before the first answers: a run sheet has more formulas than the rest of the demo. The engine shows a sheet that it inserts.
   const shown = engine.book.getActiveSheet();
-  insertGridSheet(engine, gridSheet(demoRun, demoRun.name));
+  asNoStep(engine, () => insertGridSheet(engine, gridSheet(demoRun, demoRun.name)));
   engine.book.setActiveSheet(shown);
   await engine.settled();
   const saved = new SavedContent(engine);

@@ -35,6 +35,7 @@ import {
   type Workbook,
 } from "../Workbook";
 import { cellData } from "./cellData";
+import { asOneStep } from "./engine/asOneStep";
 import type { GridEngine } from "./GridEngine";
 import { growGridSheet } from "./growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./lookAtCell";
@@ -133,13 +134,15 @@ export class GridWorkbook implements Workbook {
     const found = this.sheetNamed(sheet);
     await this.engine.settled();
     const result = { entered: [] as string[], changed: [] as string[] };
-    for (const { cell, held, formula } of cells) {
-      const { row, column } = areaNamed(cell);
-      const there = readCell(this.engine, found, row, column);
-      const stands = (there.formula === "" ? String(there.value ?? "") : there.formula) === held;
-      (stands ? result.entered : result.changed).push(cell);
-      if (stands) found.getRange(row, column).setValue({ f: formula, v: null });
-    }
+    asOneStep(this.engine.book.getId(), () => {
+      for (const { cell, held, formula } of cells) {
+        const { row, column } = areaNamed(cell);
+        const there = readCell(this.engine, found, row, column);
+        const stands = (there.formula === "" ? String(there.value ?? "") : there.formula) === held;
+        (stands ? result.entered : result.changed).push(cell);
+        if (stands) found.getRange(row, column).setValue({ f: formula, v: null });
+      }
+    });
     await this.engine.settled();
     return result;
   }

@@ -153,6 +153,20 @@ describe("a change in the grid", () => {
     expect(await open.workbook.sheetNames()).toEqual(["Tins"]);
   });
 
+  test("that took a sheet out, was saved and is taken back, brings the sheet back with all that the file has of it", async () => {
+    const content = fileNamed("beside.xlsx");
+    const file = await opened(content);
+    const [first = ""] = await open.workbook.sheetNames();
+    open.engine.book.insertSheet("Further");
+    open.engine.book.deleteSheet(sheetNamed(first));
+    await open.settled();
+    expect((await partsDiffering(content, contentOf(await file.saved()))).gone).toContain(FIRST);
+    open.engine.book.undo();
+    open.engine.book.undo();
+    await open.settled();
+    expect(await partsDiffering(content, contentOf(await file.saved()))).toEqual({ changed: [], added: [], gone: [] });
+  });
+
   test("of sizes changes those rows and columns alone", async () => {
     const sheet = `<worksheet><cols><col min="1" max="3" width="9" hidden="1"/></cols><sheetData>${KILN}</sheetData></worksheet>`;
     const file = await opened(small({ [FIRST]: sheet }));

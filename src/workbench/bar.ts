@@ -1,8 +1,9 @@
 import { CommandType } from "@univerjs/core";
 import { savedAsText } from "../problems/entryProblems";
-import { keptUnsaved, openedInPart, saveOutOfReach, unsavedBefore } from "../problems/fileProblems";
+import { keptUnsaved, openedInPart } from "../problems/fileProblems";
 import { download } from "../pane/download";
 import type { GridEngine } from "../workbook/grid/GridEngine";
+import { replaceSheets } from "../workbook/grid/GridSheet";
 import { signatureGone } from "../problems/signatureWords";
 import { keptFromBefore, notWrittenAnew, writtenAnew } from "../problems/packageProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
@@ -10,8 +11,12 @@ import type { Doubts } from "./withDoubts";
 import type { KeptFormulas } from "./xlsx/kept/KeptFormulas";
 import { enterEdit } from "./grid/cellEditing";
 import type { OpenedFile } from "./xlsx/inPlace/OpenedFile";
+import { askToReplace, list, mayWriteAnew } from "./dialogs";
+import { fileCode } from "./fileCode";
 import { typedContent } from "./typedContent";
 import { unreadAsText } from "./unreadAsText";
+import type { FileOfCopy, KeptCopy } from "./unsaved/KeptCopies";
+import type { FileContent } from "./unsaved/KeptFiles";
 import type { SavedContent } from "./unsaved/SavedContent";
 
 interface BarElements {
@@ -31,8 +36,15 @@ export interface Bar {
   /** Saves as the bar's button does. */
   save(): void;
   say(text: string, kind?: string): void;
-  /** Lists what of the opened sheets is not shown; nothing hides the list. */
-  listNotShown(texts: readonly string[]): void;
+  /** Opens a file as the bar's button does, after asking what becomes of unsaved sheets. */
+  openFile(chosen: File): void;
+  /** The file whose sheets are open; none where others came in place of all of them. */
+  fileOpen(): (FileOfCopy & { readonly content: FileContent }) | undefined;
+  /**
+   * Puts a copy of unsaved sheets in place of the open ones, as changes of the file that they come from where that is given.
+   * @returns false where the file is not given or does not open again, so that what it holds besides is gone; that is listed
+   */
+  openCopy(copy: KeptCopy, content: FileContent | undefined): Promise<boolean>;
   /** Asks what becomes of unsaved sheets before what is named comes in their place; false where they stay. */
   mayReplace(by: string): Promise<boolean>;
   /** The workbook as a file would hold it now, with all that the file it came from has where that can be. */
@@ -85,7 +97,7 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     }
     const { file: openedFile, name } = opened;
     const isWhole = "content" in inPlace;
-    const lost = [...openedFile.notShown, ...keptInWords(openedFile.kept)];
+    const lost = lostAnew(openedFile);
     if (!isWhole && !(await mayWriteAnew(anew, writtenAnew(name, inPlace.because), lost))) throw new WorkbookProblem(notWrittenAnew(name));
     const bytes = isWhole ? inPlace.content : await saveXlsx(engine, openedFile.formulas);
     download(isWhole ? name : FILE_NAME, bytes);
@@ -94,6 +106,31 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     if (!isWhole) opened = { file: openedFile.after(bytes, []), name: FILE_NAME };
     saved.set(content);
     return [`Saved ${isWhole ? name : FILE_NAME}.${saidToo}`, ...(isWhole && inPlace.wasSigned ? [signatureGone] : [])].join(" ");
+  };
+  const fileOpen = (): ReturnType<Bar["fileOpen"]> => {
+    if (opened?.file.isOpen() !== true) return undefined;
+    const { file: openedFile, name } = opened;
+    return { name, content: openedFile.content, origins: openedFile.origins(), lacks: lostAnew(openedFile) };
+  };
+  const show = (openedFile: OpenedFile, name: string, said: readonly string[]): void => {
+    opened = { file: openedFile, name };
+    doubts.kept = openedFile.kept;
+    listNotShown([...said, ...keptInWords(doubts.kept)]);
+    watch.begin();
+  };
+  const openCopy: Bar["openCopy"] = async ({ sheets, names, file: from }, content) => {
+    if (from !== undefined && content !== undefined) {
+      const { openCopy: openWhole } = await fileCode();
+      const whole = await openWhole(engine, content, { sheets, names, origins: from.origins }).catch(() => undefined);
+      if (whole !== undefined) {
+        show(whole.opened, from.name, whole.said);
+        return true;
+      }
+    }
+    await replaceSheets(engine, sheets, names);
+    [opened, doubts.kept] = [undefined, undefined];
+    listNotShown(from?.lacks ?? []);
+    return false;
   };
   const mayReplace = async (by: string): Promise<boolean> => {
     enterEdit(engine);
@@ -106,11 +143,8 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     if (!(await mayReplace(chosen.name))) return keptUnsaved(chosen.name);
     const { openFile: openWhole } = await fileCode();
     const { said: left, opened: openedFile } = await openWhole(engine, new Uint8Array(await chosen.arrayBuffer()));
-    opened = { file: openedFile, name: chosen.name };
-    doubts.kept = openedFile.kept;
+    show(openedFile, chosen.name, left);
     saved.set(typedContent(engine));
-    listNotShown([...left, ...keptInWords(doubts.kept)]);
-    watch.begin();
     return left.length === 0 ? `Opened ${chosen.name}.` : openedInPart(chosen.name);
   };
   const wholeFile = async (): Promise<Uint8Array<ArrayBuffer>> => {
@@ -120,15 +154,19 @@ export function bar({ engine, saved, doubts }: Open, { openFile, file, saveFile,
     const inPlace = await from?.saved();
     return inPlace !== undefined && "content" in inPlace ? inPlace.content : saveXlsx(engine, from?.formulas);
   };
+  const openChosen = (chosen: File): void => told(() => open(chosen));
   openFile.onclick = () => file.click();
   file.onchange = () => {
     const chosen = file.files?.[0];
     file.value = "";
-    if (chosen !== undefined) told(() => open(chosen));
+    if (chosen !== undefined) openChosen(chosen);
   };
   saveFile.onclick = () => told(save);
-  return { save: () => told(save), say, listNotShown, mayReplace, wholeFile };
+  return { save: () => told(save), say, openFile: openChosen, fileOpen, openCopy, mayReplace, wholeFile };
 }
+
+/** What of a file is not there in its sheets alone, each in words. */
+const lostAnew = ({ notShown, kept }: OpenedFile): readonly string[] => [...notShown, ...keptInWords(kept)];
 
 // As many as a line holds.
 const NAMED = 5;
@@ -158,70 +196,4 @@ function watchKept({ engine, doubts }: Pick<Open, "engine" | "doubts">, say: Bar
     timer = window.setTimeout(() => void look().catch(() => undefined), PAUSE_MS);
   });
   return { begin: () => void (told = words()) };
-}
-
-/** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */
-export async function fileCode(): Promise<FileCode> {
-  try {
-    const [{ openFile }, { saveXlsx }, { valuesFile }, { plainFile }, { fileLibrary }] = await Promise.all([
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/openXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "./xlsx/saveXlsx"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/valuesFile"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/handedOn/plainFile"),
-      import(/* webpackChunkName: "xlsx" */ "../xlsx/fileLibrary"),
-    ]);
-    await fileLibrary();
-    return { openFile, saveXlsx, valuesFile, plainFile };
-  } catch {
-    throw new WorkbookProblem(saveOutOfReach);
-  }
-}
-
-type FileCode = Pick<typeof import("./xlsx/openXlsx"), "openFile"> &
-  Pick<typeof import("./xlsx/saveXlsx"), "saveXlsx"> &
-  Pick<typeof import("../xlsx/handedOn/valuesFile"), "valuesFile"> &
-  Pick<typeof import("../xlsx/handedOn/plainFile"), "plainFile">;
-
-function list(root: HTMLDetailsElement, texts: readonly string[]): void {
-  root.querySelector("ul")?.replaceChildren(...texts.map(listItem));
-  root.hidden = texts.length === 0;
-  root.open = true;
-}
-
-function listItem(text: string): HTMLLIElement {
-  const item = document.createElement("li");
-  item.textContent = text;
-  return item;
-}
-
-/** Asks whether the file is written anew without what is listed; closing the dialog says no. Without anything to lose nobody is asked. */
-function mayWriteAnew(dialog: HTMLDialogElement, about: string, lost: readonly string[]): Promise<boolean> {
-  if (lost.length === 0) return Promise.resolve(true);
-  const text = dialog.querySelector("p");
-  if (text !== null) text.textContent = about;
-  dialog.querySelector("ul")?.replaceChildren(...lost.map(listItem));
-  return answerIn(dialog).then((answer) => answer === "anew");
-}
-
-/** What was pressed in a dialog, by the value of its button; "" where it was closed. */
-function answerIn(dialog: HTMLDialogElement): Promise<string> {
-  dialog.returnValue = "";
-  for (const button of dialog.querySelectorAll("button")) button.onclick = () => dialog.close(button.value);
-  // The grid listens for keys in the whole page.
-  dialog.onkeydown = (event) => event.stopPropagation();
-  dialog.showModal();
-  return new Promise((resolve) => (dialog.onclose = () => resolve(dialog.returnValue)));
-}
-
-const ANSWERS = ["keep", "save", "replace"] as const;
-type Answer = (typeof ANSWERS)[number];
-
-/**
- * Asks in the page's dialog what becomes of what is not saved. Each of its buttons has an answer as its value; closing it
- * by the Escape key keeps the sheets.
- */
-function askToReplace(dialog: HTMLDialogElement, fileName: string): Promise<Answer> {
-  const about = dialog.querySelector("p");
-  if (about !== null) about.textContent = unsavedBefore(fileName);
-  return answerIn(dialog).then((given) => ANSWERS.find((answer) => answer === given) ?? "keep");
 }

@@ -1,7 +1,8 @@
 import { download } from "../pane/download";
 import { fileNameFor } from "../sharing/fileNameFor";
 import type { FileMade, FileWanted, OwnFiles } from "../sharing/shareInFile";
-import { fileCode, type Bar } from "./bar";
+import type { Bar } from "./bar";
+import { fileCode } from "./fileCode";
 
 /** Files of their own from the sheets that are open, given to the browser to put where it puts downloads. */
 export const ownFiles = ({ wholeFile }: Pick<Bar, "wholeFile">): OwnFiles => ({

@@ -23,6 +23,10 @@ export const textBeyondCell = (characters: number, most: number): string =>
 export const wordBeyondCell = (characters: number, most: number): string =>
   `Not entered: this text has ${plainNumber(characters)} characters without a space between; this page takes ${plainNumber(most)} at most. ${STAYS}`;
 
+/** @param by the cell with the formula @param area the cells that it fills, "D1:D3" */
+export const filledByFormula = (cell: string, by: string, area: string): string =>
+  `Not entered: the formula in ${by} fills ${area}, and no part of that can be changed alone. Change the formula in ${by}, or type beside ${area}. ${cell} stays as it was.`;
+
 /** Nothing of what was copied goes in, so that no cell holds half of it. */
 export const nothingPasted = (why: string): string => `Nothing was pasted. ${why.replace(/^Not entered: t/, "T").replace(/^Not entered: a/, "A")}`;
 

@@ -132,6 +132,10 @@ export const keptUnsaved = (what: string): string => `${what} was not opened; th
 
 export const copyKept = (time: string): string => `Not saved as a file yet. A copy from ${time} is kept in this browser.`;
 
+/** @param name of the file that the sheets come from */
+export const copyKeptInPart = (time: string, name: string): string =>
+  `Not saved as a file yet. A copy from ${time} is kept in this browser, but its storage is full: what ${name} holds that is not shown here is not in the copy. Save the workbook as a file.`;
+
 /** @param lastTime of the copy before; "" where there is none */
 export const copyNotKept = (lastTime: string): string =>
   `No copy could be kept: this browser's storage is full. ${lastTime === "" ? "" : `The last copy is from ${lastTime}. `}Save the workbook as a file.`;
@@ -144,11 +148,22 @@ export const copyOffered = (when: string, sheets: readonly string[]): string => 
   return `A copy of sheets that were not saved as a file was kept in this browser on ${when}: ${quoted(first)}${rest}. Opening it puts them in place of the sheets shown now.`;
 };
 
+export const copyOfFile = (name: string): string => `They come from ${name}, which was kept with them with everything in it.`;
+
+/** @param lacks what of the file is not in the copy, each in words */
+export const copyLacks = (name: string, lacks: readonly string[]): string =>
+  `They come from ${name}, for which this browser had no room. What the file holds besides is not in the copy: ${lacks.join("; ")}.`;
+
 export const copyGoes = (when: string): string => `The copy from ${when} was not saved as a file, and cannot be brought back once it is removed.`;
 
 export const copyOpened = (when: string): string => `Opened the copy from ${when}. Save it as a file to keep it.`;
 
+export const copyOpenedInPart = (when: string, name: string): string =>
+  `Opened the copy from ${when}. It lacks what ${name} holds besides, which is listed; open ${name} itself where that is needed. Save the copy as a file to keep it.`;
+
 export const copyNotOpened = "The copy could not be opened, so nothing was changed. It stays in this browser; try again after reloading the page.";
+
+export const oneFileAtATime = "More than one file was dropped here, and nothing was opened. One workbook is open at a time: drop one file.";
 
 export const saveOutOfReach =
   "The part of this page that reads and writes files could not be fetched. Start its server again at the same address, or go online, and try again.";

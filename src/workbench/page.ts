@@ -1,6 +1,7 @@
 import { greenTheme } from "@univerjs/themes";
 import { NAMESPACE } from "../functions/catalogue";
 import { WHOLE_SCREEN } from "../pane/runSheet/weighIn/wholeScreenButton";
+import { asNoStep } from "../workbook/grid/engine/asOneStep";
 import type { GridEngine } from "../workbook/grid/GridEngine";
 import { gridSheet, insertGridSheet, replaceSheets } from "../workbook/grid/writing/GridSheet";
 import { GridWorkbook } from "../workbook/grid/GridWorkbook";
@@ -53,18 +54,29 @@ function keepForOffline(): void {
 
 /** The grid, the bar above it and the pane beside it. */
 async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
-  const [{ showGrid }, { bar }, { fileCode }, { SavedContent }, { guardUnsaved }, { demoRun }, { partKeys }, { ownFiles }, { printing }] =
-    await Promise.all([
-      import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
-      import(/* webpackChunkName: "grid" */ "./bar/bar"),
-      import(/* webpackChunkName: "grid" */ "./fileCode"),
-      import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
-      import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
-      import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
-      import(/* webpackChunkName: "grid" */ "./partKeys"),
-      import(/* webpackChunkName: "grid" */ "./ownFiles"),
-      import(/* webpackChunkName: "grid" */ "./paper/printing"),
-    ]);
+  const [
+    { showGrid },
+    { bar },
+    { SavedContent },
+    { guardUnsaved },
+    { demoRun },
+    { partKeys },
+    { ownFiles },
+    { printing },
+    { fileCode },
+    { dropFile },
+  ] = await Promise.all([
+    import(/* webpackChunkName: "grid" */ "./grid/showGrid"),
+    import(/* webpackChunkName: "grid" */ "./bar/bar"),
+    import(/* webpackChunkName: "grid" */ "./unsaved/SavedContent"),
+    import(/* webpackChunkName: "grid" */ "./unsaved/guardUnsaved"),
+    import(/* webpackChunkName: "grid" */ "./demo/orchardRun"),
+    import(/* webpackChunkName: "grid" */ "./partKeys"),
+    import(/* webpackChunkName: "grid" */ "./ownFiles"),
+    import(/* webpackChunkName: "grid" */ "./paper/printing"),
+    import(/* webpackChunkName: "grid" */ "./fileCode"),
+    import(/* webpackChunkName: "grid" */ "./dropFile"),
+  ]);
   const pane = byId<HTMLIFrameElement>("pane");
   const notice = byId("notice");
   const say = (sentence: string): void => {
@@ -74,7 +86,7 @@ async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
   await showGrid(engine, byId("grid"), say);
   // Not before the first answers: a run sheet has more formulas than the rest of the demo. The engine shows a sheet that it inserts.
   const shown = engine.book.getActiveSheet();
-  insertGridSheet(engine, gridSheet(demoRun, demoRun.name));
+  asNoStep(engine, () => insertGridSheet(engine, gridSheet(demoRun, demoRun.name)));
   engine.book.setActiveSheet(shown);
   await engine.settled();
   const saved = new SavedContent(engine);
@@ -89,10 +101,14 @@ async function drawn(engine: GridEngine, doubts: Doubts): Promise<void> {
   if (lent !== undefined) lent.files = ownFiles(ofBar);
   const keys = { s: save, p: printing({ engine, paper: byId("paper"), button: byId("print-sheet") }) };
   pageKeys(window, keys);
+  dropFile(window, ofBar);
   const parts = partKeys({ engine, bar: byId("bar"), pane });
-  // Keys pressed in a frame never reach the page around it.
+  // Keys pressed in a frame, and files dropped on it, never reach the page around it.
   pane.onload = () => {
-    if (pane.contentWindow) pageKeys(pane.contentWindow, keys);
+    if (pane.contentWindow) {
+      pageKeys(pane.contentWindow, keys);
+      dropFile(pane.contentWindow, ofBar);
+    }
     parts.listenInPane();
     // The pane asks for the whole of a small screen while one weighs in.
     pane.contentDocument?.addEventListener(WHOLE_SCREEN, ({ detail }) => document.body.classList.toggle("pane-only", detail));

@@ -1,4 +1,17 @@
-import { copyNotKept, copyNotOpened, copyOffered, nothingKeptHere, notShown, readingFailed, saveOutOfReach } from "../../src/problems/fileProblems";
+import {
+  copyKeptInPart,
+  copyLacks,
+  copyNotKept,
+  copyNotOpened,
+  copyOffered,
+  copyOfFile,
+  copyOpenedInPart,
+  oneFileAtATime,
+  nothingKeptHere,
+  notShown,
+  readingFailed,
+  saveOutOfReach,
+} from "../../src/problems/fileProblems";
 
 // Sentences that no test of the room that says them reaches.
 
@@ -19,6 +32,20 @@ test("a copy is offered with its time and its first sheet, and one that could no
   expect(copyNotKept("09:45")).toBe(
     "No copy could be kept: this browser's storage is full. The last copy is from 09:45. Save the workbook as a file.",
   );
+});
+
+test("a copy of an opened file says whether the file was kept with it, and what it lacks without", () => {
+  expect(copyOfFile("kiln.xlsx")).toBe("They come from kiln.xlsx, which was kept with them with everything in it.");
+  expect(copyKeptInPart("09:45", "kiln.xlsx")).toBe(
+    "Not saved as a file yet. A copy from 09:45 is kept in this browser, but its storage is full: what kiln.xlsx holds that is not shown here is not in the copy. Save the workbook as a file.",
+  );
+  expect(copyLacks("kiln.xlsx", ["2 charts (Kiln)", "1 pivot table (Runs)"])).toBe(
+    "They come from kiln.xlsx, for which this browser had no room. What the file holds besides is not in the copy: 2 charts (Kiln); 1 pivot table (Runs).",
+  );
+  expect(copyOpenedInPart("15 January 2026 at 09:45", "kiln.xlsx")).toBe(
+    "Opened the copy from 15 January 2026 at 09:45. It lacks what kiln.xlsx holds besides, which is listed; open kiln.xlsx itself where that is needed. Save the copy as a file to keep it.",
+  );
+  expect(oneFileAtATime).toBe("More than one file was dropped here, and nothing was opened. One workbook is open at a time: drop one file.");
 });
 
 test("what failed for no reason of the user's is told with what to do", () => {

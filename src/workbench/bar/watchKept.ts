@@ -1,5 +1,5 @@
 import { CommandType } from "@univerjs/core";
-import { keptFromBefore } from "../../problems/packageProblems";
+import { formulasLost, keptFromBefore } from "../../problems/packageProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { Doubts } from "../withDoubts";
 import type { KeptFormulas } from "../xlsx/kept/KeptFormulas";
@@ -12,6 +12,9 @@ export function keptInWords(kept: KeptFormulas | undefined): readonly string[] {
   const cells = kept?.fromBefore() ?? [];
   return cells.length === 0 ? [] : [keptFromBefore(cells.slice(0, NAMED), Math.max(0, cells.length - NAMED))];
 }
+
+/** Which cells have lost their formulas; none where none has. */
+export const lackingInWords = (lacking: readonly string[]): readonly string[] => (lacking.length === 0 ? [] : [formulasLost(lacking)]);
 
 // Long enough for the grid to calculate what follows from a change.
 const PAUSE_MS = 500;

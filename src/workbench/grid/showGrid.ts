@@ -9,6 +9,7 @@ import { isCalculatingPart } from "./calculatingParts";
 import { boundEntries } from "./boundEntries";
 import { focusCells } from "./cellEditing";
 import { takeCurrentSuggestions } from "./currentSuggestions";
+import { keepSpills } from "./keepSpills";
 import { nameControls } from "./nameControls";
 import { pasteText } from "./pasteText";
 import { tellUnread } from "./tellUnread";
@@ -46,6 +47,7 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   drawChoicesWhole(injector);
   takeCurrentSuggestions(engine);
   boundEntries(engine, container, say);
+  keepSpills(engine, say);
   tellUnread(engine, say);
   // Behind what measures the text.
   pasteText(engine, container);

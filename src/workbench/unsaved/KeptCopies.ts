@@ -1,5 +1,16 @@
 import type { GridName } from "../../workbook/grid/writing/definedNames";
 import type { GridSheet } from "../../workbook/grid/writing/GridSheet";
+import type { FileOrigins } from "../xlsx/inPlace/OpenedFile";
+import { answerOf, change, isFull, openDatabase } from "./database";
+import { KeptFiles, type FileContent } from "./KeptFiles";
+
+/** The file that sheets come from. */
+export interface FileOfCopy {
+  readonly name: string;
+  readonly origins: FileOrigins;
+  /** What of it the sheets alone lack, each in words. */
+  readonly lacks: readonly string[];
+}
 
 /** The sheets of one window that were not saved as a file. */
 export interface KeptCopy {
@@ -11,35 +22,52 @@ export interface KeptCopy {
   readonly names: readonly GridName[];
   /** Cells whose formulas the grid cannot calculate and the copy does not have; left out by earlier versions. */
   readonly lacking?: readonly string[];
+  /** Left out where they come from none. `isKept` where the file itself is there, too. */
+  readonly file?: FileOfCopy & { readonly isKept: boolean };
 }
 
 const STORE = "copies";
-const VERSION = 1;
 
-/** Copies in the browser's own database, which a page keeps for itself: nothing of it leaves the computer. */
+/** Copies in the browser's own database. */
 export class KeptCopies {
   private constructor(
     private readonly database: IDBDatabase,
+    private readonly files: KeptFiles,
     /** This window's. */
     readonly id: string,
   ) {}
 
   /** Rejects where the browser keeps nothing, as in some private windows. */
   static async open(): Promise<KeptCopies> {
-    // Several pages of one host share its databases.
-    const request = indexedDB.open(`Retort local workbook ${new URL(".", location.href).pathname}`, VERSION);
-    request.onupgradeneeded = () => request.result.createObjectStore(STORE, { keyPath: "id" });
-    const copies = new KeptCopies(await answerOf(request), crypto.getRandomValues(new Uint32Array(4)).join("-"));
+    const id = crypto.getRandomValues(new Uint32Array(4)).join("-");
+    const copies = new KeptCopies(await openDatabase("Retort local workbook", STORE), await KeptFiles.open(id), id);
     await copies.holdOwn();
     return copies;
   }
 
-  async keep(copy: Omit<KeptCopy, "id">): Promise<void> {
-    await this.change((store) => store.put({ ...copy, id: this.id }));
+  /** @returns false where there was no room for the file that the sheets come from */
+  async keep(copy: Omit<KeptCopy, "id" | "file">, from?: FileOfCopy & { readonly content: FileContent }): Promise<boolean> {
+    if (from === undefined) {
+      await this.files.remove(this.id);
+      await this.put(copy);
+      return true;
+    }
+    const { content, ...file } = from;
+    const isKept = await this.files.keep(content);
+    try {
+      await this.put({ ...copy, file: { ...file, isKept } });
+      return isKept;
+    } catch (problem) {
+      if (!isKept || !isFull(problem)) throw problem;
+      await this.files.giveWay(content);
+      await this.put({ ...copy, file: { ...file, isKept: false } });
+      return false;
+    }
   }
 
   async remove(id: string): Promise<void> {
-    await this.change((store) => store.delete(id));
+    await change(this.database, STORE, (store) => store.delete(id));
+    await this.files.remove(id);
   }
 
   /** Those whose windows are gone, the latest first. */
@@ -47,7 +75,14 @@ export class KeptCopies {
     const all = await answerOf(this.database.transaction(STORE).objectStore(STORE).getAll() as IDBRequest<KeptCopy[]>);
     const held = this.knowsOpenWindows ? (await navigator.locks.query()).held : undefined;
     const open = new Set(held?.map(({ name }) => name));
-    return all.filter(({ id }) => id !== this.id && !open.has(lockOf(id))).sort((one, other) => other.at - one.at);
+    const isOpen = (id: string): boolean => id === this.id || open.has(lockOf(id));
+    if (held !== undefined) await this.files.clear((id) => isOpen(id) || all.some((copy) => copy.id === id));
+    return all.filter(({ id }) => !isOpen(id)).sort((one, other) => other.at - one.at);
+  }
+
+  /** The file that a copy comes from; undefined where it was not kept. */
+  async fileOf({ id, file }: KeptCopy): Promise<FileContent | undefined> {
+    return file?.isKept === true ? this.files.of(id) : undefined;
   }
 
   /** False where a page is not trusted with locks, as on a host without https: whose window is gone cannot be told there. */
@@ -66,22 +101,9 @@ export class KeptCopies {
     });
   }
 
-  private async change(what: (store: IDBObjectStore) => IDBRequest): Promise<void> {
-    const transaction = this.database.transaction(STORE, "readwrite");
-    const done = new Promise<void>((resolve, reject) => {
-      transaction.oncomplete = () => resolve();
-      // Storage that is full shows itself only here.
-      transaction.onabort = () => reject(transaction.error ?? new Error("the copy was not kept"));
-    });
-    what(transaction.objectStore(STORE));
-    await done;
+  private put(copy: Omit<KeptCopy, "id">): Promise<void> {
+    return change(this.database, STORE, (store) => store.put({ ...copy, id: this.id }));
   }
 }
 
 const lockOf = (id: string): string => `Retort copy ${id}`;
-
-const answerOf = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error ?? new Error("the browser's database did not answer"));
-  });

@@ -7,7 +7,7 @@ import { KeptCopies } from "./KeptCopies";
 import { offerCopies } from "./offerCopies";
 import type { SavedContent } from "./SavedContent";
 
-interface Guarded extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
+interface Guarded extends Pick<Bar, "say" | "mayReplace" | "fileOpen" | "openCopy"> {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
   readonly doubts: Doubts;

@@ -1,10 +1,12 @@
 import { CommandType } from "@univerjs/core";
-import { copyKept, copyNotKept, nothingKeptHere } from "../../problems/fileProblems";
+import { copyKept, copyKeptInPart, copyNotKept, nothingKeptHere } from "../../problems/fileProblems";
 import { namesIn } from "../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { heldSheets } from "../../workbook/grid/reading/heldSheets";
+import type { Bar } from "../bar/bar";
 import { typedContent } from "../typedContent";
 import { lackingIn, type Doubts } from "../withDoubts";
+import { isFull } from "./database";
 import type { KeptCopies } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";
 
@@ -13,7 +15,7 @@ export interface CopyKeeper {
   now(): Promise<boolean>;
 }
 
-interface Keeping {
+interface Keeping extends Pick<Bar, "fileOpen"> {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
   readonly copies: KeptCopies;
@@ -29,7 +31,7 @@ const LONGEST_MS = 10_000;
 const SHARE = 10;
 
 /** Keeps a copy of the open sheets in the browser from the first change that is not saved until it is saved. */
-export function keepCopy({ engine, saved, copies, doubts, tell }: Keeping): CopyKeeper {
+export function keepCopy({ engine, saved, copies, doubts, fileOpen, tell }: Keeping): CopyKeeper {
   let kept: { content: string; at: number } | undefined;
   let running: Promise<boolean> = Promise.resolve(true);
   let took = 0;
@@ -45,9 +47,11 @@ export function keepCopy({ engine, saved, copies, doubts, tell }: Keeping): Copy
       tell("", false);
     } else if (kept?.content !== content) {
       const at = Date.now();
-      await copies.keep({ at, sheets: heldSheets(engine), names: namesIn(engine), lacking: lackingIn(doubts) });
+      const file = fileOpen();
+      const isWhole = await copies.keep({ at, sheets: heldSheets(engine), names: namesIn(engine), lacking: lackingIn(doubts) }, file);
       kept = { content, at };
-      tell(copyKept(timeOf(at)), false);
+      if (isWhole || file === undefined) tell(copyKept(timeOf(at)), false);
+      else tell(copyKeptInPart(timeOf(at), file.name), true);
     }
     took = performance.now() - began;
     return true;
@@ -77,6 +81,4 @@ export function keepCopy({ engine, saved, copies, doubts, tell }: Keeping): Copy
 const timeOf = (at: number): string => new Date(at).toLocaleTimeString("en-GB", { timeStyle: "short" });
 
 const whyNot = (problem: unknown, lastAt: number | undefined): string =>
-  problem instanceof DOMException && problem.name === "QuotaExceededError"
-    ? copyNotKept(lastAt === undefined ? "" : timeOf(lastAt))
-    : nothingKeptHere;
+  isFull(problem) ? copyNotKept(lastAt === undefined ? "" : timeOf(lastAt)) : nothingKeptHere;

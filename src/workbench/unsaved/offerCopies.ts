@@ -1,19 +1,16 @@
-import { copyGoes, copyNotOpened, copyOffered, copyOpened } from "../../problems/fileProblems";
-import { formulasLost } from "../../problems/packageProblems";
+import { copyGoes, copyLacks, copyNotOpened, copyOffered, copyOpened, copyOpenedInPart, copyOfFile } from "../../problems/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
-import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
+import { WorkbookProblem } from "../../workbook/Workbook";
 import type { Bar } from "../bar/bar";
-import type { Doubts } from "../withDoubts";
 import { focusCells } from "../grid/cellEditing";
 import type { CopyKeeper } from "./keepCopy";
 import type { KeptCopies, KeptCopy } from "./KeptCopies";
 import type { SavedContent } from "./SavedContent";
 
-interface Offer extends Pick<Bar, "say" | "listNotShown" | "mayReplace"> {
+interface Offer extends Pick<Bar, "say" | "mayReplace" | "openCopy"> {
   readonly engine: GridEngine;
   readonly saved: SavedContent;
   readonly copies: KeptCopies;
-  readonly doubts: Doubts;
   readonly keeper: CopyKeeper;
   /** Holds a paragraph and a row of buttons. */
   readonly root: HTMLElement;
@@ -32,7 +29,7 @@ async function answered(offer: Offer, ask: Ask, copy: KeptCopy): Promise<"next" 
   const when = whenOf(copy.at);
   const sheets = copy.sheets.map(({ name }) => name);
   for (;;) {
-    const answer = await ask(copyOffered(when, sheets), ["Open the copy", "Not now", "Throw the copy away"]);
+    const answer = await ask([copyOffered(when, sheets), ...fromFile(copy)].join(" "), ["Open the copy", "Not now", "Throw the copy away"]);
     if (answer === "Not now") return "next";
     if (answer === "Open the copy" && (await opened(offer, copy, when))) return "stop";
     if (answer === "Throw the copy away" && (await ask(copyGoes(when), ["Keep the copy", "Remove it for good"])) === "Remove it for good") {
@@ -42,25 +39,23 @@ async function answered(offer: Offer, ask: Ask, copy: KeptCopy): Promise<"next" 
   }
 }
 
-async function opened(
-  { engine, saved, copies, doubts, keeper, say, listNotShown, mayReplace }: Offer,
-  copy: KeptCopy,
-  when: string,
-): Promise<boolean> {
+const fromFile = ({ file }: KeptCopy): readonly string[] =>
+  file === undefined ? [] : [file.isKept ? copyOfFile(file.name) : copyLacks(file.name, file.lacks)];
+
+async function opened({ saved, copies, keeper, say, openCopy, mayReplace }: Offer, copy: KeptCopy, when: string): Promise<boolean> {
   if (!(await mayReplace(`the copy from ${when}`))) return false;
+  let isWhole: boolean;
   try {
-    await replaceSheets(engine, copy.sheets, copy.names);
-  } catch {
-    say(copyNotOpened, "problem");
+    isWhole = await openCopy(copy, await copies.fileOf(copy));
+  } catch (problem) {
+    say(problem instanceof WorkbookProblem ? problem.message : copyNotOpened, "problem");
     return false;
   }
-  const { lacking = [] } = copy;
-  Object.assign(doubts, { kept: undefined, lacking } satisfies Doubts);
-  listNotShown(lacking.length === 0 ? [] : [formulasLost(lacking)]);
   saved.set();
   // Where this window's own copy could not be kept, the earlier one is still the only one there is.
   if ((await keeper.now()) && copies.knowsOpenWindows) await copies.remove(copy.id);
-  say(copyOpened(when));
+  if (isWhole || copy.file === undefined) say(copyOpened(when));
+  else say(copyOpenedInPart(when, copy.file.name), "problem");
   return true;
 }
 

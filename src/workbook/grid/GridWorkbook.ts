@@ -37,6 +37,7 @@ import {
 } from "../Workbook";
 import { cellData } from "./writing/cellData";
 import { gridCellsBeside } from "./gridCellsBeside";
+import { asOneStep } from "./engine/asOneStep";
 import type { GridEngine } from "./GridEngine";
 import { growGridSheet } from "./writing/growGridSheet";
 import { calculationOf, lookAtCell, readInputCells } from "./reading/lookAtCell";
@@ -135,13 +136,15 @@ export class GridWorkbook implements Workbook {
     const found = this.sheetNamed(sheet);
     await this.engine.settled();
     const result = { entered: [] as string[], changed: [] as string[] };
-    for (const { cell, held, formula } of cells) {
-      const { row, column } = areaNamed(cell);
-      const there = readCell(this.engine, found, row, column);
-      const stands = (there.formula === "" ? String(there.value ?? "") : there.formula) === held;
-      (stands ? result.entered : result.changed).push(cell);
-      if (stands) found.getRange(row, column).setValue({ f: formula, v: null });
-    }
+    asOneStep(this.engine.book.getId(), () => {
+      for (const { cell, held, formula } of cells) {
+        const { row, column } = areaNamed(cell);
+        const there = readCell(this.engine, found, row, column);
+        const stands = (there.formula === "" ? String(there.value ?? "") : there.formula) === held;
+        (stands ? result.entered : result.changed).push(cell);
+        if (stands) found.getRange(row, column).setValue({ f: formula, v: null });
+      }
+    });
     await this.engine.settled();
     return result;
   }

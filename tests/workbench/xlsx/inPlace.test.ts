@@ -112,6 +112,34 @@ describe("a change in the grid", () => {
     expect(after).toContain('<c r="D2"/>');
   });
 
+  const SPILLS =
+    '<row r="1"><c r="A1"><v>10</v></c><c r="D1" cm="1"><f t="array" ref="D1:D3">A1:A3*2</f><v>20</v></c></row>' +
+    '<row r="2"><c r="A2"><v>3</v></c><c r="D2"><v>6</v></c></row><row r="3"><c r="A3"><v>4</v></c><c r="D3"><v>8</v></c></row>' +
+    '<row r="9"><c r="F9" cm="1"><f t="array" ref="F9:F10">_xlfn._xlws.FILTER(A1:A3,A1:A3&gt;3)</f><v>10</v></c></row>' +
+    '<row r="10"><c r="F10"><v>4</v></c></row>';
+
+  test("that stands in the way of a formula which fills cells leaves it one that does", async () => {
+    const file = await opened(packageOf({ sheets: { Kiln: SPILLS }, further: { "xl/styles.xml": STYLES } }));
+    await open.type("Kiln", "D2", 5);
+    const rows = await rowsIn(contentOf(await file.saved()), FIRST);
+    expect(rows).toContain('<c r="D1" cm="1" t="e"><f t="array" ref="D1">A1:A3*2</f><v>#VALUE!</v></c>');
+    expect(rows).toContain('<c r="D2"><v>5</v></c>');
+    expect(rows).toContain('<c r="D3"/>');
+    open.engine.book.undo();
+    await open.settled();
+    expect(await rowsIn(contentOf(await file.saved()), FIRST)).toBe(SPILLS);
+  });
+
+  test("that makes a formula which filled cells give one value leaves it one that fills as many as it gives", async () => {
+    const file = await opened(packageOf({ sheets: { Kiln: SPILLS }, further: { "xl/styles.xml": STYLES } }));
+    await open.type("Kiln", "A3", 1);
+    await open.settled();
+    expect((await open.workbook.read("Kiln", "F9:F10")).rows.map(([cell]) => [cell?.value, cell?.spill])).toEqual([[10, ""], [null, ""]]); // prettier-ignore
+    const rows = await rowsIn(contentOf(await file.saved()), FIRST);
+    expect(rows).toContain('<c r="F9" cm="1"><f t="array" ref="F9">_xlfn._xlws.FILTER(A1:A3,A1:A3&gt;3)</f><v>10</v></c>');
+    expect(rows).toContain('<c r="F10"/>');
+  });
+
   test("in a file that counts from 1904 is counted as the file does", async () => {
     const content = fileNamed("days1904.xlsx");
     const file = await opened(content);
@@ -151,6 +179,20 @@ describe("a change in the grid", () => {
     expect((await partsDiffering(moved, left)).gone).toEqual([FIRST]);
     await openXlsx(open.engine, left);
     expect(await open.workbook.sheetNames()).toEqual(["Tins"]);
+  });
+
+  test("that took a sheet out, was saved and is taken back, brings the sheet back with all that the file has of it", async () => {
+    const content = fileNamed("beside.xlsx");
+    const file = await opened(content);
+    const [first = ""] = await open.workbook.sheetNames();
+    open.engine.book.insertSheet("Further");
+    open.engine.book.deleteSheet(sheetNamed(first));
+    await open.settled();
+    expect((await partsDiffering(content, contentOf(await file.saved()))).gone).toContain(FIRST);
+    open.engine.book.undo();
+    open.engine.book.undo();
+    await open.settled();
+    expect(await partsDiffering(content, contentOf(await file.saved()))).toEqual({ changed: [], added: [], gone: [] });
   });
 
   test("of sizes changes those rows and columns alone", async () => {

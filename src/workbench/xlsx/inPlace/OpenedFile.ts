@@ -26,6 +26,13 @@ interface Read {
   readonly kept?: ((isMoved: () => boolean) => KeptFormulas) | KeptFormulas;
 }
 
+export interface FileOrigins {
+  /** What each open sheet is called in the file; null for one that is not from it. */
+  readonly sheets: readonly (string | null)[];
+  /** What those are called in it on which cells were moved. */
+  readonly moved: readonly string[];
+}
+
 /** A file that is open in the grid, with everything in it that the grid does not show. */
 export class OpenedFile {
   /** Those that came with the file, readable or not. */
@@ -39,7 +46,7 @@ export class OpenedFile {
 
   private constructor(
     private readonly engine: GridEngine,
-    private readonly content: Uint8Array<ArrayBuffer>,
+    readonly content: Uint8Array<ArrayBuffer>,
     private readonly states: readonly SheetState[],
     /** What of the file is not shown, each in words; a file written anew does not have it. */
     readonly notShown: readonly string[],
@@ -73,6 +80,20 @@ export class OpenedFile {
   isOpen(): boolean {
     const ids = this.engine.book.getSheets().map((sheet) => sheet.getSheetId());
     return this.states.some(({ id }) => ids.includes(id));
+  }
+
+  /** Which of the open sheets come from the file, for a copy of them that is kept. */
+  origins(): FileOrigins {
+    const inFile = (id: string): string | null => this.states.find((state) => state.id === id)?.name ?? null;
+    return {
+      sheets: this.engine.book.getSheets().map((sheet) => inFile(sheet.getSheetId())),
+      moved: [...this.moved].map(inFile).filter((name) => name !== null),
+    };
+  }
+
+  /** Takes over from a copy on which of the file's sheets cells were moved. */
+  sayMoved(names: readonly string[]): void {
+    for (const { id, name } of this.states) if (names.includes(name)) this.moved.add(id);
   }
 
   /** The file with what was changed in the grid, and everything else as it was. */

@@ -52,6 +52,8 @@ function isSame(was: HeldCell, held: HeldCell, { renamed }: Around): boolean {
   return isSameFormula && was.spill === held.spill && was.isFilled === held.isFilled && isSameValue(was.value, held.value);
 }
 
+const isBlocked = (value: FileValue): boolean => typeof value === "object" && value?.error === "#SPILL!";
+
 const isSameValue = (one: FileValue, other: FileValue): boolean =>
   one === other || (typeof one === "object" && typeof other === "object" && one?.error === other?.error);
 
@@ -60,10 +62,12 @@ function contentOf(was: HeldCell | undefined, held: HeldCell, { names, fromFile,
   const value = from1904 && typeof held.value === "number" && showsDate(held.look?.n?.pattern ?? "") ? held.value - DAYS_TO_1904 : held.value;
   if (isFilled) return { kind: "recalculated", value };
   if (formula === "") return was?.isFilled === true && value === null ? { kind: "recalculated", value } : { kind: "value", value };
-  const stays = was !== undefined && (was.formula === formula || renamed(was.formula) === formula) && was.spill === spill;
-  if (stays) return { kind: "recalculated", value };
+  const isSameFormula = was !== undefined && (was.formula === formula || renamed(was.formula) === formula);
+  if (isSameFormula && was.spill === spill) return { kind: "recalculated", value };
   if (!fromFile.has(formula) && isUnread(formula)) return { kind: "value", value: formula };
   const stored = { kind: "formula", formula: storedFormula(formula), value } as const;
-  if (spill !== "") return { ...stored, array: spill, spills: true };
+  // One that spilled and gives a single value now, or that something stands in the way of, spills again in the file once it can.
+  const isSpilling = spill !== "" || (isSameFormula && was.spill !== "") || isBlocked(value);
+  if (isSpilling) return { ...stored, array: spill === "" ? cellAt(held.row, held.column) : spill, spills: true };
   return worksOnRanges(formula, names) ? { ...stored, array: cellAt(held.row, held.column) } : stored;
 }

@@ -3,6 +3,7 @@ import { RemoveSheetMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { SheetPlan } from "../../SheetPlan";
 import { namesIn, replaceNames, type GridName } from "./definedNames";
+import { asNoStep, forgetSteps } from "../engine/asOneStep";
 import type { GridEngine } from "../GridEngine";
 import { addRule, dataValidation } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
@@ -28,8 +29,20 @@ export function insertGridSheet(engine: GridEngine, { name, data, rules }: GridS
   return sheet;
 }
 
-/** Puts the sheets and names in place of all that are open and calculates them. Where that fails, what was open stays. */
+/**
+ * Puts the sheets and names in place of all that are open and calculates them. Where that fails, what was open stays. It is no step that could be
+ * taken back: what came in would go out again sheet by sheet, and what was open does not come back.
+ */
 export async function replaceSheets(engine: GridEngine, sheets: readonly GridSheet[], names: readonly GridName[] = []): Promise<void> {
+  const added = asNoStep(engine, () => replace(engine, sheets, names));
+  forgetSteps(engine);
+  // A formula may name a sheet that came after its own.
+  engine.api.getFormula().executeCalculation();
+  await engine.settled();
+  asNoStep(engine, () => added.forEach((sheet) => fitRowHeights(engine, sheet)));
+}
+
+function replace(engine: GridEngine, sheets: readonly GridSheet[], names: readonly GridName[]): FWorksheet[] {
   const before = engine.book.getSheets().map((sheet) => ({ sheet, name: sheet.getSheetName() }));
   const namesBefore = namesIn(engine);
   const added: FWorksheet[] = [];
@@ -46,10 +59,7 @@ export async function replaceSheets(engine: GridEngine, sheets: readonly GridShe
   }
   if (added[0] !== undefined) engine.book.setActiveSheet(added[0]);
   before.forEach(({ sheet }) => removeUnnoticed(engine, sheet));
-  // A formula may name a sheet that came after its own.
-  engine.api.getFormula().executeCalculation();
-  await engine.settled();
-  added.forEach((sheet) => fitRowHeights(engine, sheet));
+  return added;
 }
 
 /**

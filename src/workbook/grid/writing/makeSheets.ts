@@ -9,6 +9,7 @@ import { FIXED_FILL, sheetStyles } from "../../sheetStyles";
 import type { CellArea } from "../../cellArea";
 import { WorkbookProblem, type CopiedFormula, type CopyWithValues, type FrozenArea } from "../../Workbook";
 import { cellData } from "./cellData";
+import { asNoStep, OneStep } from "../engine/asOneStep";
 import { removeRule } from "./entryRules";
 import { fitRowHeights } from "./fitRowHeights";
 import { changeGridRules } from "../gridCellsBeside";
@@ -18,18 +19,18 @@ import { selectInView } from "./selectInView";
 
 export const sheetNames = ({ book }: GridEngine): string[] => book.getSheets().map((sheet) => sheet.getSheetName());
 
-/** Makes the planned sheet and shows it. @returns its name, numbered when the wanted one is taken */
+/** Makes the planned sheet, as one step, and shows it. @returns its name, numbered when the wanted one is taken */
 export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise<string> {
   checkSheetPlan(plan);
   const name = freeSheetName(plan.name, sheetNames(engine));
-  await wholeOrNothing(engine, async (made) => {
-    const sheet = insertGridSheet(engine, gridSheet(plan, name));
+  await wholeOrNothing(engine, async (made, step) => {
+    const sheet = step.piece(() => insertGridSheet(engine, gridSheet(plan, name)));
     made.push(sheet);
     const { row, column } = areaNamed(plan.startAt);
     engine.book.setActiveSheet(sheet);
     sheet.getRange(row, column).activate();
     await engine.settled();
-    fitRowHeights(engine, sheet);
+    step.piece(() => fitRowHeights(engine, sheet));
     // Not before the sheet is drawn: the view of one that is not cannot be moved.
     if (engine.book.getActiveSheet().getSheetId() === sheet.getSheetId()) selectInView(engine, sheet, row, column);
   });
@@ -37,7 +38,7 @@ export async function addGridSheet(engine: GridEngine, plan: SheetPlan): Promise
 }
 
 /**
- * Copies a sheet with values in place of cell formulas, and makes the sheet beside it.
+ * Copies a sheet with values in place of cell formulas, and makes the sheet beside it, all as one step.
  * @param check throws, just before the copy, where the sheet must not be copied as it is
  */
 export async function copyGridSheet(
@@ -53,35 +54,41 @@ export async function copyGridSheet(
   await engine.settled();
   refuseTaken(engine, name, ...names);
   check();
-  await wholeOrNothing(engine, async (made) => {
-    const copy = engine.book.duplicateSheet(original);
+  await wholeOrNothing(engine, async (made, step) => {
+    const copy = step.piece(() => engine.book.duplicateSheet(original));
     made.push(copy);
-    copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine)));
+    step.piece(() => copy.setName(unfinishedCopyName(original.getSheetName(), sheetNames(engine))));
     await engine.settled(goOn);
     goOn();
-    if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
-    changeGridRules(engine, copy, rules, [original.getSheetName(), name]);
-    setCells(engine, copy, filled, { ...(keepsRules ? {} : withoutBoxes(copy)), ...filledWith(copy, fixed, FIXED_FILL) });
-    if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
+    step.piece(() => {
+      if (!keepsRules) for (const { rule } of copy.getDataValidations()) removeRule(engine, copy, rule.uid);
+      changeGridRules(engine, copy, rules, [original.getSheetName(), name]);
+      setCells(engine, copy, filled, { ...(keepsRules ? {} : withoutBoxes(copy)), ...filledWith(copy, fixed, FIXED_FILL) });
+      if (banner !== undefined) copy.getRange(banner).setFontWeight("bold").setFontColor(sheetStyles.caution.fontColour);
+    });
     await engine.settled(goOn);
     goOn();
     refuseTaken(engine, name, ...names);
     if (formulas.length > 0) {
-      // What is written names the copy and its sheets as they are called in the end.
-      copy.setName(name);
-      for (const plan of further) made.push(insertGridSheet(engine, gridSheet(plan, plan.name)));
-      setFormulas(engine, copy, formulas);
+      step.piece(() => {
+        // What is written names the copy and its sheets as they are called in the end.
+        copy.setName(name);
+        for (const plan of further) made.push(insertGridSheet(engine, gridSheet(plan, plan.name)));
+        setFormulas(engine, copy, formulas);
+      });
       await engine.settled(goOn);
       goOn();
     }
-    const recorded = insertGridSheet(engine, gridSheet(beside, beside.name));
+    const recorded = step.piece(() => insertGridSheet(engine, gridSheet(beside, beside.name)));
     made.push(recorded);
     await engine.settled(goOn);
-    fitRowHeights(engine, recorded);
-    further.forEach((plan, index) => plan.isHidden === true && made[index + 1]?.hideSheet());
+    step.piece(() => {
+      fitRowHeights(engine, recorded);
+      further.forEach((plan, index) => plan.isHidden === true && made[index + 1]?.hideSheet());
+    });
     if (formulas.length > 0) return;
     refuseTaken(engine, name);
-    copy.setName(name);
+    step.piece(() => copy.setName(name));
   });
 }
 
@@ -153,13 +160,15 @@ function refuseTaken(engine: GridEngine, ...wanted: readonly string[]): void {
   if (wanted.some((name) => freeSheetName(name, taken) !== name)) throw new WorkbookProblem(nameJustTaken);
 }
 
-/** Takes the sheets made so far away again when the work fails. */
-async function wholeOrNothing({ book }: GridEngine, work: (made: FWorksheet[]) => Promise<void>): Promise<void> {
+/** Makes sheets as one step, and takes those made so far away again when the work fails; then there is nothing to be taken back. */
+async function wholeOrNothing(engine: GridEngine, work: (made: FWorksheet[], step: OneStep) => Promise<void>): Promise<void> {
   const made: FWorksheet[] = [];
+  const step = new OneStep(engine.book.getId());
   try {
-    await work(made);
+    await work(made, step);
   } catch (problem) {
-    made.forEach((sheet) => book.deleteSheet(sheet));
+    asNoStep(engine, () => made.forEach((sheet) => engine.book.deleteSheet(sheet)));
     throw problem;
   }
+  step.offer();
 }

@@ -17,6 +17,7 @@ import { executorFor } from "./executorFor";
 import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./HostFunction";
 import { keepBoxes } from "./engine/keepBoxes";
+import { keepLineLooks } from "./engine/keepLineLooks";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { moveReferences } from "./engine/moveReferences";
@@ -85,6 +86,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   keepDependencies(injector);
   answerPlainRules(injector);
   keepBoxes(injector);
+  keepLineLooks(injector);
   checkEntriesAnew(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

@@ -16,6 +16,7 @@ import { takeEntryRules, type EntryRuleInFile } from "./entryRules";
 import { forgetPeople } from "./forgetting/people";
 import { forgetUnusedNames } from "./forgetting/unusedNames";
 import { keepSheets, takeNames } from "./keepSheets";
+import { lineLooksIn, type LineLooks } from "./LineLooks";
 import { mendBesideCells } from "./mendFormulas";
 import { forgetOtherWorkbooks } from "./otherWorkbooks";
 import { outOfView } from "./outOfView";
@@ -90,6 +91,12 @@ export class WorkbookPackage {
       await this.parts.edit(part, edits);
       if (hasOtherFormulas) await dropCalculationChain(this.parts, await workbookOutline(this.parts));
     });
+  }
+
+  /** The looks of whole rows and columns of a sheet. */
+  async lineLooks(sheet: string): Promise<LineLooks> {
+    const { part } = await this.sheetNamed(sheet);
+    return lineLooksIn(part, await this.parts.text(part));
   }
 
   /** Looks that differ from others of the file: for each, the number of the look it comes from and what is another. @returns their numbers */

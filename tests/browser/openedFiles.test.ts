@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Page } from "playwright-core";
 import type { WorkbenchWindow } from "../../src/workbench/WorkbenchWindow";
-import { partsDiffering } from "../xlsx/package/partsIn";
+import { packageOf } from "../workbench/xlsx/packageOf";
+import { partsDiffering, textOf } from "../xlsx/package/partsIn";
 import { LocalWorkbook } from "./localWorkbook";
 
 jest.setTimeout(120_000);
@@ -116,6 +117,32 @@ test("where the browser has no room for the file, the copy says before and after
   await local.page.getByText(/^Opened the copy from .*\. It lacks what beside\.xlsx holds besides, which is listed; /).waitFor();
   expect((await local.read("X40")).value).toBe(5);
   expect((await save()).name).toBe("retort-workbook.xlsx");
+});
+
+// Two percentages, a column of texts and one of days, and a formula that fills three cells.
+const LINES =
+  '<worksheet><cols><col min="2" max="2" style="1"/><col min="3" max="3" style="2"/><col min="4" max="4" style="3"/></cols><sheetData>' +
+  '<row r="1"><c r="A1"><v>10</v></c><c r="B1" s="1"><v>0.5</v></c><c r="F1" cm="1"><f t="array" ref="F1:F3">A1:A3*2</f><v>20</v></c></row>' +
+  '<row r="2"><c r="A2"><v>3</v></c><c r="B2"><v>0.5</v></c><c r="F2"><v>6</v></c></row>' +
+  '<row r="3"><c r="A3"><v>4</v></c><c r="F3"><v>8</v></c></row></sheetData></worksheet>';
+const STYLES =
+  '<styleSheet><fonts count="1"><font><sz val="11"/></font></fonts><fills count="1"><fill><patternFill patternType="none"/></fill></fills><borders count="1"><border/></borders>' +
+  '<cellXfs count="4"><xf/><xf numFmtId="10"><protection locked="0"/></xf><xf numFmtId="49"/><xf numFmtId="14"/></cellXfs></styleSheet>';
+
+test("what is typed has the look of its column, and nothing is typed into a part of what a formula fills", async () => {
+  await give("lines.xlsx", Buffer.from(packageOf({ sheets: { Tins: LINES }, further: { "xl/styles.xml": STYLES } })));
+  await local.page.getByText("Open without saving").click({ timeout: 2000 }).catch(() => undefined); // prettier-ignore
+  await opened("lines.xlsx");
+  for (const [cell, text] of [["B5", "0.25"], ["B6", "25%"], ["C5", "008"], ["D5", "2025-12-10"], ["B2", "0.75"], ["F2", "5"]] as const) await local.type(cell, text); // prettier-ignore
+  await local.page.locator("#notice").getByText("Not entered: the formula in F1 fills F1:F3, and no part of that can be changed alone.").waitFor();
+  const shown = [];
+  for (const cell of ["B5", "B6", "C5", "D5", "B2", "F1", "F2"]) shown.push((await local.read(cell)).shown);
+  expect(shown).toEqual(["25.00%", "25.00%", "008", "12-10-25", "0.75", "20", "6"]);
+  const markup = await textOf((await save()).content, "xl/worksheets/sheet1.xml");
+  expect(markup).toContain('<c r="B5" s="1"><v>0.25</v></c><c r="C5" s="2" t="inlineStr"><is><t>008</t></is></c><c r="D5" s="3"><v>46001</v></c>');
+  expect(markup).toContain('<c r="B6" s="1"><v>0.25</v></c>');
+  expect(markup).toContain('<c r="B2"><v>0.75</v></c>');
+  expect(markup).toContain('<c r="F1" cm="1"><f t="array" ref="F1:F3">A1:A3*2</f><v>20</v></c>');
 });
 
 test("a file that is dropped on the page or its pane opens as by the button, after the same question", async () => {

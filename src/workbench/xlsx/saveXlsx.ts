@@ -75,10 +75,16 @@ function writeSheet(engine: GridEngine, file: FileWorkbook, sheet: FWorksheet, d
     pageSetup: plans.print === undefined ? ON_PAPER : pageSetup(plans.print),
   });
   if (plans.print !== undefined) Object.assign(written.headerFooter, { oddHeader: headerOf(plans.print), oddFooter: footerOf(plans.print) });
-  for (const [column, { w }] of Object.entries(data.columnData ?? {}))
+  for (const [column, { w, s }] of Object.entries(data.columnData ?? {})) {
     if (w !== undefined) written.getColumn(Number(column) + 1).width = charactersOf(w);
-  for (const [row, { h }] of Object.entries(data.rowData ?? {}))
+    const look = lookFor({ s }, shared.looks);
+    if (look !== undefined) written.getColumn(Number(column) + 1).style = fileStyle(look);
+  }
+  for (const [row, { h, s }] of Object.entries(data.rowData ?? {})) {
     if (h !== undefined && h !== ROW_HEIGHT) written.getRow(Number(row) + 1).height = pointsOf(h);
+    const look = lookFor({ s }, shared.looks);
+    if (look !== undefined) Object.assign(written.getRow(Number(row) + 1), { style: fileStyle(look) });
+  }
   for (const [row, cells] of Object.entries(data.cellData ?? {})) {
     for (const [column, cell] of Object.entries(cells ?? {})) {
       const look = lookFor(cell as ICellData, shared.looks);

@@ -18,6 +18,7 @@ import type { GridEngine } from "./GridEngine";
 import type { HostFunction } from "./calling/HostFunction";
 import { keepBoxes } from "./engine/keepBoxes";
 import { keepTimes } from "./engine/keepTimes";
+import { keepLineLooks } from "./engine/keepLineLooks";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { compareAsSpreadsheets, keepAreasApart, mendFunctions } from "./engine/mendFunctions";
@@ -92,6 +93,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   answerPlainRules(injector);
   keepBoxes(injector);
   keepTimes(injector);
+  keepLineLooks(injector);
   checkEntriesAnew(injector);
   const calculations = calculationWatch(api, injector);
   calculations.onStart(() => messages.beginCalculation());

@@ -19,6 +19,7 @@ import { keepSheets, takeNames } from "./sheets/keepSheets";
 import { mendBesideCells } from "./besideCells/mendFormulas";
 import { forgetOtherWorkbooks } from "./forgetting/otherWorkbooks";
 import { outOfView } from "./sheets/outOfView";
+import { lineLooksIn, type LineLooks } from "./cells/LineLooks";
 import type { OutOfView } from "../../workbook/OutOfView";
 import { definedNames, tablesIn } from "./namesAndTables";
 import { takePivots } from "./forgetting/pivots";
@@ -90,6 +91,12 @@ export class WorkbookPackage {
       await this.parts.edit(part, edits);
       if (hasOtherFormulas) await dropCalculationChain(this.parts, await workbookOutline(this.parts));
     });
+  }
+
+  /** The looks of whole rows and columns of a sheet. */
+  async lineLooks(sheet: string): Promise<LineLooks> {
+    const { part } = await this.sheetNamed(sheet);
+    return lineLooksIn(part, await this.parts.text(part));
   }
 
   /** Looks that differ from others of the file: for each, the number of the look it comes from and what is another. @returns their numbers */

@@ -1,4 +1,5 @@
 import { namesChanged, rowsMoved, sheetChanged } from "../../../problems/packageProblems";
+import { areaNamed } from "../../../workbook/areaNamed";
 import { charactersOf } from "../../../workbook/columnPixels";
 import { namesIn } from "../../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../../workbook/grid/GridEngine";
@@ -150,7 +151,7 @@ export class OpenedFile {
     for (const held of now) {
       const before = this.states.find(({ id }) => id === held.id);
       if (before === undefined) continue;
-      await writeCells(file, held.name, cellDifferences(before.cells, held.cells, around));
+      await writeCells(file, held.name, cellDifferences(before.cells, held.cells, { ...around, lineLook: before.lineLook }));
       await file.setSizes(held.name, differing(before.widths, held.widths, charactersOf), differing(before.heights, held.heights, pointsOf));
     }
     if (removed.size > 0) await file.keepSheets((await file.sheets()).map(({ name }) => name).filter((name) => !removed.has(name)));
@@ -178,7 +179,12 @@ async function writeCells(file: WorkbookPackage, sheet: string, differences: Ret
   const bases = new Map<string, number>();
   const withLooks = differences.filter(({ look }) => look !== undefined);
   if (withLooks.length > 0) await file.readCells(sheet, ({ cell, look }) => void bases.set(cell, look));
-  const looks = await file.addLooks(withLooks.map(({ cell, look }) => [bases.get(cell) ?? 0, look ?? {}]));
+  const lines = withLooks.length > 0 ? await file.lineLooks(sheet) : undefined;
+  const baseOf = (cell: string): number => {
+    const { row, column } = areaNamed(cell);
+    return bases.get(cell) ?? lines?.at(row, column) ?? 0;
+  };
+  const looks = await file.addLooks(withLooks.map(({ cell, look }) => [baseOf(cell), look ?? {}]));
   const lookOf = new Map(withLooks.map(({ cell }, index) => [cell, looks[index]]));
   await file.changeCells(
     sheet,

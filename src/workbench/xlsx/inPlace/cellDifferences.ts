@@ -1,3 +1,4 @@
+import type { IStyleData } from "@univerjs/core";
 import { cellAt } from "../../../workbook/cellArea";
 import { storedFormula } from "../../../xlsx/formulas/storedFormula";
 import { worksOnRanges, type NamesForSeveral } from "../../../xlsx/formulas/worksOnRanges";
@@ -26,13 +27,18 @@ interface Around {
   readonly renamed: (formula: string) => string;
 }
 
+interface WithLines {
+  /** The look that the row or column of a cell gave it before, where it had none of its own. */
+  readonly lineLook: (row: number, column: number) => IStyleData | undefined;
+}
+
 /** Where a sheet of the grid differs from what it was when it was read, cell by cell. */
-export function cellDifferences(before: HeldCells, now: HeldCells, around: Around): CellDifference[] {
+export function cellDifferences(before: HeldCells, now: HeldCells, around: Around & WithLines): CellDifference[] {
   const found: CellDifference[] = [];
   for (const [place, held] of now) {
     const was = before.get(place);
     const content = was !== undefined && isSame(was, held, around) ? undefined : contentOf(was, held, around);
-    const look = lookDifference(was?.look, held.look);
+    const look = lookDifference(was === undefined ? around.lineLook(held.row, held.column) : was.look, held.look);
     if (content !== undefined || look !== undefined) found.push({ cell: cellAt(held.row, held.column), content: content ?? { kind: "kept" }, look });
   }
   for (const [place, { row, column, isFilled, look }] of before) {
@@ -41,7 +47,7 @@ export function cellDifferences(before: HeldCells, now: HeldCells, around: Aroun
       found.push({
         cell: cellAt(row, column),
         content: { kind: isFilled ? "recalculated" : "value", value: null },
-        look: lookDifference(look, undefined),
+        look: lookDifference(look, around.lineLook(row, column)),
       });
   }
   return found;

@@ -5,6 +5,7 @@ import type { GridEngine } from "../../../workbook/grid/GridEngine";
 import { isEmpty, readValue } from "../../../workbook/grid/reading/readCell";
 import { usedCells } from "../../../workbook/grid/reading/usedArea";
 import type { FileValue } from "../../../xlsx/package/cells/CellChange";
+import { overLine } from "../../../workbook/grid/reading/lineLook";
 
 /** A cell of the grid as far as a file keeps it. */
 export interface HeldCell {
@@ -25,8 +26,17 @@ export type HeldCells = ReadonlyMap<number, HeldCell>;
 
 export const placeOf = (row: number, column: number): number => row * COLUMNS_OF_A_SHEET + column;
 
-/** Every cell of a sheet that holds anything or has a look. @param looks the workbook's list of looks, which cells name */
-export function heldCells(engine: GridEngine, sheet: FWorksheet, looks: IWorkbookData["styles"]): HeldCells {
+/**
+ * Every cell of a sheet that holds anything or has a look.
+ * @param looks the workbook's list of looks, which cells name
+ * @param lineLook the look of a cell's row or column
+ */
+export function heldCells(
+  engine: GridEngine,
+  sheet: FWorksheet,
+  looks: IWorkbookData["styles"],
+  lineLook: (row: number, column: number) => IStyleData | undefined,
+): HeldCells {
   const [unit, id] = [engine.book.getId(), sheet.getSheetId()];
   const spills = engine.spills.getArrayFormulaRange()[unit]?.[id] ?? {};
   const places = new Map<number, readonly [number, number]>();
@@ -39,9 +49,10 @@ export function heldCells(engine: GridEngine, sheet: FWorksheet, looks: IWorkboo
     const isFormula = (own?.f ?? "") !== "" || (own?.si ?? "") !== "";
     const { value, error } = readValue(engine, sheet, row, column);
     const range = (spills[row]?.[column] ?? undefined) as IRange | undefined;
-    const look = typeof own?.s === "string" ? (looks[own.s] ?? undefined) : (own?.s ?? undefined);
+    const ownLook = typeof own?.s === "string" ? looks[own.s] : own?.s;
     const isFilled = !isFormula && isEmpty(own) && value !== null;
-    if (!isFormula && value === null && look === undefined) continue;
+    if (!isFormula && value === null && !ownLook) continue;
+    const look = overLine(ownLook, lineLook(row, column));
     held.set(place, {
       ...{ row, column, look, isFilled },
       formula: isFormula ? (engine.spills.getFormulaStringByCell(row, column, id, unit) ?? "") : "",

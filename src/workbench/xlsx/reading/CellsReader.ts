@@ -8,6 +8,7 @@ import { movedTo1900, valueInFile, type ValueInFile } from "../../../xlsx/parts/
 import { arrayArea, FormulaReader, type FormulaSurroundings } from "./FormulaReader";
 import { showsDate } from "./numberFormats";
 import { longer, TextGatherer, type SharedText } from "../../../xlsx/parts/sharedTexts";
+import { PLAIN } from "../../../workbook/grid/reading/lineLook";
 import { heldAs } from "./heldAs";
 import type { CellLookInFile } from "./stylesPart";
 
@@ -63,6 +64,8 @@ export class CellsReader {
   constructor(
     private readonly sheet: string,
     private readonly around: SheetSurroundings,
+    /** True where the row or column of a cell has a look, which the engine would give to the cell, too. */
+    private readonly isInLine: (row: number, column: number) => boolean,
   ) {
     this.formulas = new FormulaReader(around);
   }
@@ -117,10 +120,11 @@ export class CellsReader {
     if (area !== undefined) this.arrays.push(area);
     const content = typed === undefined ? (isSpilled ? {} : heldAs(here)) : { f: typed };
     const isBlank = typed === undefined && (isSpilled || here.content === null);
-    if (isBlank && (inFile === undefined || inFile.isPlain || ++this.blankCells > MOST_BLANK_CELLS)) return;
+    const isInLine = this.isInLine(row, column);
+    if (isBlank && (inFile === undefined || (inFile.isPlain && !isInLine) || ++this.blankCells > MOST_BLANK_CELLS)) return;
     if (!isBlank && --this.around.cells.left < 0) throw new WorkbookProblem(tooManyCells(this.around.cells.most));
     this.end = { row: Math.max(this.end.row, row), column: Math.max(this.end.column, column) };
-    (this.held[row] ??= {})[column] = { ...content, ...(inFile && { s: inFile.look }) };
+    (this.held[row] ??= {})[column] = { ...content, ...(inFile && { s: isInLine ? { ...PLAIN, ...inFile.look } : inFile.look }) };
   }
 
   private valueOf({ t = "n" }: Attributes, value: string, format: string): ValueInFile {

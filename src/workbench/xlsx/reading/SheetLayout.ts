@@ -1,9 +1,10 @@
-import { BooleanNumber, type IRange, type IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, type IRange, type IStyleData, type IWorksheetData } from "@univerjs/core";
 import { cellArea } from "../../../workbook/cellArea";
 import { pixelsOf } from "../../../workbook/columnPixels";
 import { ROW_HEIGHT, rowPixelsOf } from "../../../workbook/grid/writing/worksheetData";
 import { isOn, type Attributes } from "../../../xlsx/parts/readXml";
 import type { Findings } from "./Findings";
+import type { CellLookInFile } from "./stylesPart";
 
 /** The engine remembers every merged cell one by one, and runs out of memory over a merged area as large as a sheet. */
 const MOST_MERGED_CELLS = 100_000;
@@ -13,7 +14,8 @@ export class SheetLayout {
   /** The last row and column of merged cells, from 0. */
   end = { row: -1, column: -1 };
   hasHidden = false;
-  private readonly rowData: Record<number, { h: number; ia: BooleanNumber }> = {};
+  private readonly rowData: Record<number, { h?: number; ia?: BooleanNumber; s?: IStyleData }> = {};
+  private readonly looksOfColumns: { from: number; to: number; look: IStyleData }[] = [];
   private readonly widths: { from: number; to: number; pixels: number }[] = [];
   private readonly merged: IRange[] = [];
   private frozen = { rows: 0, columns: 0 };
@@ -23,18 +25,33 @@ export class SheetLayout {
   constructor(
     private readonly sheet: string,
     private readonly findings: Findings,
+    private readonly looks: readonly CellLookInFile[],
   ) {}
 
   /** @param row counted from 0 */
-  row(row: number, { ht, hidden }: Attributes): void {
+  row(row: number, { ht, hidden, s, customFormat }: Attributes): void {
     // A height that the file says is kept, whatever the text would take.
     if (ht !== undefined) this.rowData[row] = { h: rowPixelsOf(Number(ht)), ia: BooleanNumber.FALSE };
+    const look = isOn(customFormat) ? this.lookOf(s) : undefined;
+    if (look !== undefined) this.rowData[row] = { ...this.rowData[row], s: look };
     this.hasHidden ||= isOn(hidden);
   }
 
-  columns({ min, max, width, hidden }: Attributes): void {
+  columns({ min, max, width, hidden, style }: Attributes): void {
+    const look = this.lookOf(style);
+    if (look !== undefined) this.looksOfColumns.push({ from: Number(min), to: Number(max), look });
     if (width !== undefined) this.widths.push({ from: Number(min), to: Number(max), pixels: pixelsOf(Number(width)) });
     this.hasHidden ||= isOn(hidden);
+  }
+
+  /** True where the row or the column, counted from 0, gives cells a look. */
+  givesLook(row: number, column: number): boolean {
+    return this.rowData[row]?.s !== undefined || this.looksOfColumns.some(({ from, to }) => column + 1 >= from && column + 1 <= to);
+  }
+
+  private lookOf(number: string | undefined): IStyleData | undefined {
+    const found = number === undefined ? undefined : this.looks[Number(number)];
+    return found === undefined || found.isPlain ? undefined : found.look;
   }
 
   view({ showGridLines }: Attributes): void {
@@ -58,15 +75,17 @@ export class SheetLayout {
   /** For the grid, of so many columns. */
   data(columns: number): Partial<IWorksheetData> {
     const { rows: ySplit, columns: xSplit } = this.frozen;
+    const columnData: Record<number, { w?: number; s?: IStyleData }> = {};
+    const each = ({ from, to }: { from: number; to: number }, given: { w: number } | { s: IStyleData }): void => {
+      for (let column = from - 1; column < Math.min(to, columns); column++) columnData[column] = { ...columnData[column], ...given };
+    };
+    for (const line of this.widths) each(line, { w: line.pixels });
+    for (const line of this.looksOfColumns) each(line, { s: line.look });
     return {
       defaultRowHeight: ROW_HEIGHT,
       rowData: this.rowData,
       ...(this.hasGridlines ? {} : { showGridlines: BooleanNumber.FALSE }),
-      columnData: Object.fromEntries(
-        this.widths.flatMap(({ from, to, pixels }) =>
-          Array.from({ length: Math.max(0, Math.min(to, columns) - from + 1) }, (_, index) => [from - 1 + index, { w: pixels }]),
-        ),
-      ),
+      columnData,
       mergeData: this.merged,
       ...(xSplit + ySplit > 0 && { freeze: { xSplit, ySplit, startRow: ySplit > 0 ? ySplit : -1, startColumn: xSplit > 0 ? xSplit : -1 } }),
     };

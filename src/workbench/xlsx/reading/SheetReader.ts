@@ -21,8 +21,8 @@ export class SheetReader implements XmlReader {
     private readonly name: string,
     private readonly around: SheetSurroundings,
   ) {
-    this.cells = new CellsReader(name, around);
-    this.layout = new SheetLayout(name, around.findings);
+    this.layout = new SheetLayout(name, around.findings, around.looks);
+    this.cells = new CellsReader(name, around, (row, column) => this.layout.givesLook(row, column));
   }
 
   readonly open = (element: string, attributes: Attributes): void => {

@@ -1,4 +1,4 @@
-import { generateRandomId, type ICellData, type IWorkbookData } from "@univerjs/core";
+import { generateRandomId, type ICellData, type IStyleData, type IWorkbookData } from "@univerjs/core";
 import type { GridEngine } from "../GridEngine";
 import type { GridSheet } from "../writing/GridSheet";
 
@@ -10,19 +10,22 @@ export function heldSheets({ book }: GridEngine): GridSheet[] {
     const name = sheet.getSheetName();
     const rules = sheet.getDataValidations().map(({ rule }) => structuredClone(rule));
     // An id of its own, so that it can come in while the sheet it was taken from is open.
-    return { name, data: { ...data, id: generateRandomId(), name, cellData: withLooks(cellData, styles) }, rules };
+    const lines = { rowData: withLook(data.rowData ?? {}, styles), columnData: withLook(data.columnData ?? {}, styles) };
+    return { name, data: { ...data, ...lines, id: generateRandomId(), name, cellData: withLooks(cellData, styles) }, rules };
   });
 }
 
-type Rows = Readonly<Record<number, Readonly<Record<number, ICellData>>>>;
-
 /** The cells with their looks in them, which a workbook keeps in a list of its own. */
-function withLooks(rows: object, looks: IWorkbookData["styles"]): Record<number, Record<number, ICellData>> {
-  const withLook = (cell: ICellData): ICellData => (typeof cell.s === "string" ? { ...cell, s: looks[cell.s] ?? null } : cell);
-  return Object.fromEntries(
-    Object.entries(rows as Rows).map(([row, cells]) => [
-      row,
-      Object.fromEntries(Object.entries(cells).map(([column, cell]) => [column, withLook(cell)])),
+const withLooks = (rows: object, looks: Looks): Record<number, Record<number, ICellData>> =>
+  Object.fromEntries(Object.entries(rows).map(([row, cells]) => [row, withLook(cells as object, looks)]));
+
+type Looks = IWorkbookData["styles"];
+
+/** The same for the cells of a row, or for whole rows or columns. */
+const withLook = (line: object, looks: Looks): Record<number, object> =>
+  Object.fromEntries(
+    Object.entries(line as Record<number, { s?: string | IStyleData | null }>).map(([place, one]) => [
+      place,
+      typeof one.s === "string" ? { ...one, s: looks[one.s] ?? null } : one,
     ]),
   );
-}

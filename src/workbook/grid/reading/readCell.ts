@@ -3,6 +3,7 @@ import type { FWorksheet } from "@univerjs/sheets/facade";
 import { cellAt, covers, rangeOf, type CellArea } from "../../cellArea";
 import type { CellContent, CellReading } from "../../Workbook";
 import type { GridEngine } from "../GridEngine";
+import { lineLook, overLine } from "./lineLook";
 
 const GENERAL = "General";
 /** ECMA-376 Part 1, 18.18.11 and 18.17.3, and the codes that came with spilling formulas. */
@@ -32,7 +33,7 @@ export function readCell(
     cell: cellAt(row, column),
     formula,
     value,
-    shown: shownAs(value, patternOf(sheet, own)),
+    shown: shownAs(value, patternOf(sheet, own, row, column)),
     error,
     message: error === "" ? "" : messageBehind(engine, sheetId, row, column, spill, error),
     spill: spill?.row === row && spill.column === column && error !== "#SPILL!" ? rangeOf(spill) : "",
@@ -68,9 +69,9 @@ function shownAs(value: CellContent, pattern: string): string {
   return typeof value === "boolean" ? String(value).toUpperCase() : numfmt.format(pattern, value, { throws: false });
 }
 
-function patternOf(sheet: FWorksheet, cell: ICellData | null): string {
-  const style = typeof cell?.s === "string" ? sheet.getWorkbook().getStyles().get(cell.s) : cell?.s;
-  return style?.n?.pattern ?? GENERAL;
+function patternOf(sheet: FWorksheet, cell: ICellData | null, row: number, column: number): string {
+  const own = typeof cell?.s === "string" ? sheet.getWorkbook().getStyles().get(cell.s) : cell?.s;
+  return overLine(own, lineLook(sheet.getSheet(), row, column))?.n?.pattern ?? GENERAL;
 }
 
 const spilledCell = (engine: GridEngine, sheetId: string, row: number, column: number): ICellData | undefined =>

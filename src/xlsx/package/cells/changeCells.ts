@@ -6,6 +6,7 @@ import type { Edit } from "../parts/partText";
 import type { CellChange } from "./CellChange";
 import { changedCell, newCell } from "./cellMarkup";
 import { FilledAreas } from "./FilledAreas";
+import { LineLooks } from "./LineLooks";
 import { areaFilled, SharedFormulas } from "./SharedFormulas";
 import { grown, spanFor } from "./statedExtent";
 import { inOrder, isBlank, keepsFormula, type WantedCell } from "./WantedCell";
@@ -60,6 +61,7 @@ class SheetChange {
   private readonly shared: SharedFormulas;
   private readonly areas = new FilledAreas();
   private readonly path: string[] = [];
+  private readonly lines = new LineLooks();
   private prefix = "";
   private sheetData: Tag | undefined;
   private dimension: Tag | undefined;
@@ -81,6 +83,7 @@ class SheetChange {
   readonly open = (tag: Tag, depth: number): void => {
     this.path[depth] = tag.name;
     if (depth === 1 && tag.name === "dimension") this.dimension = tag;
+    if (depth === 2 && tag.name === "col") this.lines.column(tag);
     if (this.path[1] !== "sheetData") return;
     if (depth === 1) {
       this.sheetData = tag;
@@ -117,6 +120,7 @@ class SheetChange {
     if (!(row > this.rowBefore)) throw new WorkbookProblem(cellsOutOfOrder(this.around.sheet, `row ${row + 1}`));
     this.rowBefore = row;
     this.columnBefore = -1;
+    this.lines.row(row, tag);
     const rows = this.rowsBefore(row);
     if (rows !== "") this.edits.push({ from: tag.start, to: tag.start, text: rows });
     const from = this.next;
@@ -159,11 +163,17 @@ class SheetChange {
     return cells.join("");
   }
 
-  /** A cell that does not stand in the part; nothing for a blank one without a look. */
-  private put({ cell, content, look }: WantedCell): string {
+  /** A cell that does not stand in the part, with the look of its row or column where it is given none; nothing for a blank one without a look. */
+  private put({ cell, row, column, content, look }: WantedCell): string {
     this.hasOtherFormulas ||= content.kind === "formula";
     if (isBlank(content) && look === undefined) return "";
-    return newCell({ prefix: this.prefix, cell: cell.replaceAll("$", ""), content, look, spillMark: this.around.spillMark });
+    return newCell({
+      prefix: this.prefix,
+      cell: cell.replaceAll("$", ""),
+      content,
+      look: look ?? this.lines.at(row, column),
+      spillMark: this.around.spillMark,
+    });
   }
 
   private partOfCellBegins(cell: OpenCell, tag: Tag): void {

@@ -5,10 +5,13 @@ import { areaNamed } from "../../workbook/areaNamed";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { holdsCall } from "../../sharing/findCalls";
-import { differsUnchanged, keptThoughChanged, misreadHere, type AsSaved } from "../words/refusals";
+import { differsUnchanged, keptThoughChanged, misreadHere, notProvenHere, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
+import { provenFormulas } from "../../explanation/saved/notGiven";
+import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
+import { cellsOfArea } from "../../workbook/cellArea";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
-import { otherThanGiven } from "./doubts";
+import { NOT_LOADED, otherThanGiven } from "./doubts";
 
 /** What was calculated here. */
 export interface CalculatedHere {
@@ -26,7 +29,8 @@ export interface CalculatedHere {
  * @param now the same sheets with the values of here
  * @throws Refusal naming the cells
  */
-export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSaved, isLookedAt, wasCalculated }: CalculatedHere): void {
+export function refuseDoubtful(before: Book, now: readonly BookSheet[], here: CalculatedHere): void {
+  const { asSaved, isLookedAt, wasCalculated } = here;
   const sheets = new ReadSheets({ sheets: before.sheets.map(({ reading }) => reading), names: before.names, tables: before.tables });
   const nameAsRead = namesOf(before.names);
   const readNow = new Map(now.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
@@ -46,6 +50,7 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
   const kept = sheets.formulas.filter(({ sheet, reading }) => isLookedAt(sheet) && reading.value !== null && !wasCalculated(sheet, reading.cell));
   const outdated = kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one));
   if (outdated.length > 0) throw new Refusal(keptThoughChanged(named(outdated), asSaved));
+  refuseUnproven(before, { ...before, sheets: now }, here, (one) => before.isStale || isVolatile(one) || inputsChanged(one));
   // A file that says itself that its values may be from before vouches for none of them.
   if (before.isStale) return;
   const differing = sheets.formulas.filter(({ sheet, reading }) => {
@@ -58,6 +63,38 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], { asSave
   const unsure = doubtful.filter(({ sheet, reading }) => !fromBefore.has(nameOnSheet(sheet, reading.cell)));
   if (unsure.length > 0) throw new Refusal(differsUnchanged(named(unsure), asSaved));
 }
+
+/**
+ * What the engine gives is believed only of formulas that it is known to answer as every spreadsheet does. Of any other the value in the file stands, as
+ * long as nothing has changed that it is calculated from and the engine gives the same.
+ * @param now the book with the values of here
+ * @throws Refusal naming the cells
+ */
+function refuseUnproven(before: Book, now: Book, { asSaved, wasCalculated }: CalculatedHere, isOutdated: (formula: ReadFormula) => boolean): void {
+  const held = new Map(before.sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
+  const overArrays = new Set(now.sheets.flatMap(({ name, cells }) => cells.flatMap(({ cell, formulaKind, spills }) => (formulaKind === "array" || spills ? [nameOnSheet(name, cell)] : [])))); // prettier-ignore
+  const sheets = new ReadSheets({ sheets: now.sheets.map(({ reading }) => reading), names: now.names, tables: now.tables });
+  const isProven = provenFormulas(sheets.reading, ({ sheet, reading }) => overArrays.has(nameOnSheet(sheet, reading.cell)));
+  const own = new Map(now.sheets.map(({ name, reading }) => [name, new Set(ownFormulas(reading))]));
+  const found = { never: [] as string[], outdated: [] as string[], differing: [] as string[] };
+  for (const formula of sheets.formulas) {
+    const { sheet, reading, area } = formula;
+    if (!wasCalculated(sheet, reading.cell) || own.get(sheet)?.has(reading.cell) === true) continue;
+    const was = held.get(sheet)?.get(reading.cell);
+    const isNever = was === undefined || was.value === null || was.error === NOT_LOADED;
+    const differs = !isNever && cellsOfArea(area).flat().some((cell) => !isSameAsHeld(held.get(sheet)?.get(cell), sheets.sheet(sheet)?.at(areaNamed(cell).row, areaNamed(cell).column))); // prettier-ignore
+    if (!isNever && !differs && !isOutdated(formula)) continue;
+    if (isProven(formula)) continue;
+    found[isNever ? "never" : isOutdated(formula) ? "outdated" : "differing"].push(nameOnSheet(sheet, reading.cell));
+  }
+  if (found.never.length > 0) throw new Refusal(notProvenHere(found.never, false, asSaved));
+  if (found.outdated.length > 0) throw new Refusal(notProvenHere(found.outdated, true, asSaved));
+  if (found.differing.length > 0) throw new Refusal(differsUnchanged(found.differing, asSaved));
+}
+
+/** What a formula fills and holds nothing yet is filled here. */
+const isSameAsHeld = (was: CellReading | undefined, now: CellReading | undefined): boolean =>
+  (was?.value ?? null) === null || isSame(was as CellReading, now);
 
 /** @param now the book with the values of here @throws Refusal naming cells that hold other values now than every spreadsheet gives them */
 export function refuseMisread(before: Book, now: Book, { asSaved, wasCalculated }: CalculatedHere): void {

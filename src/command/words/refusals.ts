@@ -59,6 +59,10 @@ export const neverCalculatedHere = (cells: readonly string[], asSaved: AsSaved =
 export const keptThoughChanged = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
   `${cellsNamed(cells)} cannot be calculated rightly here, and what the file holds may be from before: several sheets or areas at once, a name of one sheet, or a function or reference that is not known here. ${takeSaved(asSaved)}`;
 
+/** @param isKnown true where the file holds values, which may be from before */
+export const notProvenHere = (cells: readonly string[], isKnown: boolean, asSaved: AsSaved = "leave out --recalculate"): string =>
+  `${cellsNamed(cells)} ${cells.length === 1 ? "holds a cell formula" : "hold cell formulas"} of which it is not known that every spreadsheet gives what is calculated here, and ${isKnown ? "what the file holds may be from before" : `the file holds no ${cells.length === 1 ? "value" : "values"}`}. Let a spreadsheet calculate ${cells.length === 1 ? "it" : "them"} first: ${takeSaved(asSaved).replace(/^./, (first) => first.toLowerCase())}`;
+
 export const misreadHere = (cells: readonly string[], asSaved: AsSaved = "leave out --recalculate"): string =>
   `${cellsNamed(cells)} ${cells.length === 1 ? "comes" : "come"} out otherwise here than ${cells.length === 1 ? "its cell formula gives" : "their cell formulas give"}. ${takeSaved(asSaved)}`;
 

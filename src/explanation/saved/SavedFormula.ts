@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import type { namesOf, ReadFormula, ReadSheets } from "../../sharing/plain/reading/ReadSheets";
+import type { Lambda } from "../../sharing/plain/formula/parts";
 import { cellsReferred, tableCellsReferred, type Referred } from "../../sharing/plain/formula/reference";
 import { areaInRow, relativeFormula } from "../../sharing/plain/formula/RelativeFormula";
 import { areaNamed } from "../../workbook/areaNamed";
@@ -9,7 +10,8 @@ import { expressionOf } from "../formula/expressionOf";
 import { builtInHere } from "./builtInHere";
 import { isFixedName } from "./isFixedName";
 import type { SavedCells } from "./SavedCells";
-import { sureValue } from "./sure/sureValue";
+import { isProven } from "./proven/isProven";
+import { sureValue, type SureSurroundings } from "./sure/sureValue";
 import { valuesItMayGive } from "./valuesItMayGive";
 
 /** The workbook that formulas stand in. */
@@ -67,8 +69,31 @@ export class SavedFormula {
     return this.expression && this.valuesOf(this.expression, formula, { blankAs: 0, isCertain: true, depth: 0 })?.[0];
   }
 
+  /**
+   * True where what the grid's engine gives in a cell is what every spreadsheet gives, as far as that can be known from its functions, operators and
+   * literals and from what its cells hold.
+   * @param isOverArrays true for a formula over arrays, as the file says
+   */
+  isProvenIn(formula: ReadFormula, isOverArrays: boolean): boolean {
+    if (this.expression === undefined) return false;
+    const around = this.surroundings(this.expression, formula, { blankAs: 0, isCertain: true, depth: 0 });
+    return isProven(this.expression, { ...around, lambdaNamed: (name) => this.lambdaNamed(name, formula) }, isOverArrays);
+  }
+
+  private lambdaNamed(name: string, { sheet }: ReadFormula): Lambda | undefined {
+    const named = this.book.nameOf(name, sheet);
+    const meant = named === undefined || !isFixedName(named) ? undefined : expressionOf(named);
+    return meant?.type === "LambdaExpression" ? meant : undefined;
+  }
+
   private valuesOf(expression: AstExpression, formula: ReadFormula, asked: Asked): readonly Cells[] | undefined {
-    const { blankAs } = asked;
+    const around = this.surroundings(expression, formula, asked);
+    const certain = sureValue(expression, around);
+    if (certain !== undefined || asked.isCertain) return certain && [certain];
+    return valuesItMayGive(expression, { blankAs: asked.blankAs, builtIn: builtInHere, referred: around.referred });
+  }
+
+  private surroundings(expression: AstExpression, formula: ReadFormula, asked: Asked): SureSurroundings {
     const referred = (text: string, isSpill: boolean): Cells | undefined => {
       const cells = this.cellsOf(text, formula);
       if (cells === undefined) return isSpill ? undefined : this.named(text, formula, asked);
@@ -80,9 +105,7 @@ export class SavedFormula {
       // Whole columns would have to be taken as far as any of the sheets is filled.
       return meant?.lastSheet === undefined || meant.isWhole ? undefined : this.book.cells.onSheets(meant, 0);
     };
-    const certain = sureValue(expression, { blankAs, referred, onSheets });
-    if (certain !== undefined || asked.isCertain) return certain && [certain];
-    return valuesItMayGive(expression, { blankAs, builtIn: builtInHere, referred });
+    return { blankAs: asked.blankAs, referred, onSheets };
   }
 
   private cellsOf(text: string, formula: ReadFormula): Referred | undefined {

@@ -50,6 +50,13 @@ export function notGiven(book: PlainReading, { sheets: checked, spills = () => f
   });
 }
 
+/** Which formulas of a workbook give here what every spreadsheet gives, as far as that can be known; of the values that the workbook holds. */
+export function provenFormulas(book: PlainReading, isOverArrays: (formula: ReadFormula) => boolean): (formula: ReadFormula) => boolean {
+  const sheets = new ReadSheets(book);
+  const formulaOf = SavedFormula.in({ sheets, cells: new SavedCells(sheets), nameOf: namesOf(book.names ?? []) });
+  return (formula) => formulaOf(formula).isProvenIn(formula, isOverArrays(formula));
+}
+
 type FormulaOf = ReturnType<typeof SavedFormula.in>;
 
 const mayBeOurs = (formula: string): boolean => /retort[._]/i.test(formula);

@@ -26,6 +26,18 @@ export function formulasNotOwn(reading: RangeReading): readonly string[] {
   return others.length * ONE_IN > formulas.length ? [] : others.map(({ cell }) => cell);
 }
 
+/** Calculated cells of a run sheet that hold the sheet's own formula; none on any other sheet. */
+export function ownFormulas(reading: RangeReading): readonly string[] {
+  const options = recorded(reading);
+  if (options === undefined) return [];
+  const held = new Map(reading.rows.flat().map((one) => [one.cell, one.formula]));
+  const isOwn = ({ cell, formula }: SheetPlan["cells"][number]): boolean =>
+    formula !== undefined && isSameFormula(asWritten(held.get(cell) ?? ""), asWritten(formula));
+  return buildRunSheet(options)
+    .cells.filter(isOwn)
+    .map(({ cell }) => cell);
+}
+
 /** The mark, and each heading in the first column, stand where they were put. */
 function isMarkedAlike({ cells }: SheetPlan, held: ReadonlyMap<string, { readonly value: unknown }>): boolean {
   const isMark = (content: unknown): boolean => typeof content === "string" && content.startsWith(sheetWords.workings.formulas);

@@ -21,6 +21,10 @@ export interface SureSurroundings {
 }
 
 const FUNCTIONS: ReadonlyMap<string, SureFunction> = new Map(Object.entries({ ...sureNumbers, ...sureTexts, ...sureLookups }));
+
+/** True for a built-in function that is worked out here wherever nothing is in doubt. */
+export const isWorkedOutSurely = (name: string): boolean => FUNCTIONS.has(name);
+
 // Works on arrays wherever it stands; other functions take one cell of what an operator makes of a range, or all of it, as the file says.
 const OVER_ARRAYS = "SUMPRODUCT";
 // Those that take a reference to several sheets (Excel's own list, "Create a reference to the same cell range on multiple worksheets", from memory).

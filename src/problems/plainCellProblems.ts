@@ -91,6 +91,7 @@ export const WHY_FIXED = {
   tooLong: "written out it is longer than a cell holds",
   unknownName: "a name or table in it is not known here",
   unknownSize: "the size of a range in it cannot be told",
+  noRoom: "its answer may need cells beside it that are not free",
   random: "a random number in it would be drawn more than once",
   newerFunction: "it uses a function newer than Excel 2016",
   severalSheets: "it works on several sheets at once",

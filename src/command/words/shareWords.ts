@@ -22,6 +22,16 @@ export const fixedCells = (fixed: readonly { readonly cell: string; readonly why
         ...(fixed.length > MOST_FIXED ? [`  and ${fixed.length - MOST_FIXED} more`] : []),
       ];
 
+/** What is said of cells whose answer may come to fill other cells. */
+export const sizedCells = (cells: readonly string[]): string[] =>
+  cells.length === 0
+    ? []
+    : [
+        `${counted(cells.length, "answer")} may come to fill other cells and ${cells.length === 1 ? "is" : "are"} fixed from then on, with all that is calculated from ${cells.length === 1 ? "it" : "them"}:`,
+        ...cells.slice(0, MOST_FIXED).map((cell) => `  ${cell}`),
+        ...(cells.length > MOST_FIXED ? [`  and ${cells.length - MOST_FIXED} more`] : []),
+      ];
+
 /** What is said of rules for colouring and entries, and of defined names. */
 export const rulesLines = ({ rewritten, takenOut }: RulesSaid): string[] => [
   ...(rewritten === 0 ? [] : [`${counted(rewritten, "rule")} for colouring or entries in built-in functions`]),

@@ -99,6 +99,7 @@ export const WHY_FIXED = {
   circular: "it is calculated from itself",
   unseen: "it refers to cells that its text does not show",
   ruleForm: "it has no form in one formula as a rule may hold it",
+  ruleStale: "it compares entries with a cell that may come to be fixed, and a text there would admit anything",
   goneName: "it uses a defined name that goes",
 } as const;
 /** Why a function has no form in built-in functions, for its page. */

@@ -53,6 +53,12 @@ export const takenOutAlone = (taken: readonly string[]): string =>
     ? ""
     : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}.`;
 
+/** @param taken as takenOutToo has it */
+export const takenOutStale = (taken: readonly string[]): string =>
+  taken.length === 0
+    ? ""
+    : `Taken out, because ${taken.length === 1 ? "it compares" : "they compare"} entries with a cell that may come to be fixed: ${taken.slice(0, MOST_NAMED).join(", ")}${taken.length > MOST_NAMED ? ` and ${taken.length - MOST_NAMED} more` : ""}.`;
+
 /** @param rules of the copy that call us, for a copy within the workbook keeps them as they are */
 export const rulesStillCall = (copy: string, rules: number): string =>
   rules === 0

@@ -18,10 +18,18 @@ export interface RuleReading {
   readonly formulas: readonly string[];
   /** True for entries from a list. */
   readonly isList?: boolean;
+  /** Whether a formula says that the rule holds, or what a cell is compared with; left out for lists, scales, bars and icons. */
+  readonly says?: "holds" | "compared";
 }
 
 /** What becomes of a rule that calls us or reads a sheet that goes: other formulas, as many as before, or why it has to go. */
-export type PlainRule = RuleReading & ({ readonly now: readonly string[] } | { readonly why: WhyFixed });
+export type PlainRule = RuleReading & (RuleWritten | { readonly why: WhyFixed });
+
+interface RuleWritten {
+  readonly now: readonly string[];
+  /** True where it is what it was, but for holding for nothing once a cell that it reads is fixed. */
+  readonly isGuardAlone?: boolean;
+}
 
 /** What stands beside the cells of shared sheets and called us, or read a sheet that goes. */
 export interface RulesPut {

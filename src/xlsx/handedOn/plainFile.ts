@@ -19,7 +19,7 @@ import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { leaveAlone } from "./leaveAlone";
 import { putPlain } from "./putPlain";
-import { putRules, takenOut } from "./putRules";
+import { putGuards, putRules, takenOut } from "./putRules";
 import type { Handed } from "./valuesFile";
 
 /** A sheet of the file, and what its cells hold there. */
@@ -88,7 +88,8 @@ export async function leavePlainCells(
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const put = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));
+  const withoutGuards = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));
+  const put = await putGuards(file, sheets.map(({ reading }) => reading.sheet), plain, withoutGuards); // prettier-ignore
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);

@@ -47,7 +47,7 @@ export function guardedRules(
         if (type !== tokenTypes.REF_NAMED) continue;
         // What a name stands for is the same in each cell, or nobody can tell which.
         for (const { sheet, area } of sourcesOf(`=${value}`, place, sheets).precedents)
-          if (mayBeStale(sheet, area)) flag(sheet, rangeOf(area).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"));
+          if (mayBeStale(sheet, area)) flag(sheet, rangeOf(area).replace(/([A-Z]{1,3})(\d+)/g, "$$$1$$$2"));
       }
     const own = rule.areas.map((area) => cellArea(area)).filter((area) => area !== undefined);
     if (rule.kind === "colouring" && rule.says === "compared" && own.some((area) => mayBeStale(rule.sheet, area))) flag(rule.sheet, first);

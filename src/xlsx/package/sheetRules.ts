@@ -66,14 +66,14 @@ function foundRule(kind: RuleReading["kind"], element: Element, areas: readonly 
   const formulas = formulasIn(element);
   const type = attributeOf(element, "type") ?? "";
   const isList = kind === "entry" && type === "list";
-  const says = SCALES.has(type) || isList ? undefined : COMPARED.has(type) ? "compared" : "holds";
+  const says: RuleReading["says"] = SCALES.has(type) || isList ? undefined : COMPARED.has(type) ? "compared" : "holds";
   const rule = {
     kind,
     areas,
     formulas: formulas.map((one) => typedFormula(formulaOf(one))),
     ...(isList && { isList }),
     ...(says && { says }),
-  } as const;
+  };
   return { rule, element, formulas, around, id: attributeOf(element, "id") ?? idIn(element) };
 }
 

@@ -63,7 +63,7 @@ function asking(to: WritingTo): Asking {
       if (found === undefined) return extentOfSize({ rows: 1, columns: 1 });
       const { rows, columns } = found.area;
       const lasting = to.lasting.get(reference) ?? rows;
-      const first = referenceText({ ...found.area, columns: 1 }, found.sheet, undefined).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+      const first = referenceText({ ...found.area, columns: 1 }, found.sheet, undefined).replace(/([A-Z]{1,3})(\d+)/g, "$$$1$$$2");
       // In error each cell of it is.
       const now = `IFERROR(SUMPRODUCT(--(${first}<>"")),${rows})`;
       return { rows: lasting === rows ? always(rows) : { least: lasting, most: rows, now }, columns: always(columns) };

@@ -100,6 +100,7 @@ export const WHY_FIXED = {
   unseen: "it refers to cells that its text does not show",
   ruleForm: "it has no form in one formula as a rule may hold it",
   ruleStale: "it compares entries with a cell that may come to be fixed, and a text there would admit anything",
+  programName: "a printed area or another name that programs keep for themselves is no place for its form",
   goneName: "it uses a defined name that goes",
 } as const;
 /** Why a function has no form in built-in functions, for its page. */

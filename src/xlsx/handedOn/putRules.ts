@@ -2,6 +2,7 @@ import type { SheetsGoing } from "../../sharing/plain/reading/PlainReading";
 import { namesWritten, plainNames } from "../../sharing/plain/plainNames";
 import { guardedRules } from "../../sharing/plain/guardedRules";
 import type { PlainSheets } from "../../sharing/plain/plainSheets";
+import { holdsCall } from "../../sharing/findCalls";
 import { plainRules, type PlainRule, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
@@ -16,7 +17,8 @@ export async function putRules(file: WorkbookPackage, sheets: readonly string[],
   const { changed: written, gone: without } = plainNames(names, { names: sheets, spillOf: () => undefined }, options);
   const isGoing = going === undefined ? () => false : await file.namesGoing(sheets);
   const changed = written.filter(({ name, sheet }) => !isGoing(name, sheet));
-  const gone = without.filter(({ name }) => !isGoing(name.name, name.sheet));
+  const printed = (await file.namesOfPrograms()).filter(({ formula }) => holdsCall(formula)).map((name) => ({ name, why: "programName" as const }));
+  const gone = [...without, ...printed].filter(({ name }) => !isGoing(name.name, name.sheet));
   const plainOf = plainRules(names, sheets, options, going && { going, tables: await file.tables() });
   const rules: PlainRule[] = [];
   for (const sheet of sheets)

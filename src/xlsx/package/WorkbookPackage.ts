@@ -20,7 +20,7 @@ import { mendBesideCells } from "./mendFormulas";
 import { forgetOtherWorkbooks } from "./otherWorkbooks";
 import { outOfView } from "./outOfView";
 import type { OutOfView } from "../../workbook/OutOfView";
-import { definedNames, tablesIn } from "./namesAndTables";
+import { definedNames, namesOfPrograms, tablesIn } from "./namesAndTables";
 import { takePivots } from "./pivots";
 import { readCells, type CellInFile } from "./readCells";
 import { heightEdits } from "./rowHeights";
@@ -233,6 +233,11 @@ export class WorkbookPackage {
 
   definedNames(): Promise<readonly NameReading[]> {
     return definedNames(this.parts);
+  }
+
+  /** Names that a program keeps for itself, such as for the printed area. */
+  namesOfPrograms(): Promise<readonly NameReading[]> {
+    return namesOfPrograms(this.parts);
   }
 
   tables(): Promise<readonly TablePlace[]> {

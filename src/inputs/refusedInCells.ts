@@ -1,5 +1,6 @@
 import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { BLANK, type CellValue } from "./CellValue";
+import { handsOnCell } from "./handsOnCell";
 import type { CellInput } from "./Input";
 import { BELOW_ZERO, type Bound, LARGEST, type NumberRule, SAME_DECIMALS } from "./number";
 import { numberText } from "./numberText";
@@ -115,9 +116,10 @@ function wordRefused(words: readonly string[], cell: string, isBlankTaken: boole
 
 /**
  * A condition: the cell holds a number. A truth in a cell is a number to some spreadsheets, though not to Excel; of a number in the formula
- * itself some say that it is a truth.
+ * itself some say that it is a truth. What hands on a cell as it is, such as IF, hands on its truth too.
  */
-export const isNumberInCells = (cell: string): string => (/^[("{\d.+-]/.test(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`);
+export const isNumberInCells = (cell: string): string =>
+  /^[("{\d.+-]/.test(cell) && !handsOnCell(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
 
 /** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
 const isNoWord = (cell: string, word: string): string =>

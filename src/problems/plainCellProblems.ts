@@ -91,6 +91,7 @@ export const WHY_FIXED = {
   tooLong: "written out it is longer than a cell holds",
   unknownName: "a name or table in it is not known here",
   unknownSize: "the size of a range in it cannot be told",
+  noRoom: "its answer may need cells beside it that are not free",
   random: "a random number in it would be drawn more than once",
   newerFunction: "it uses a function newer than Excel 2016",
   severalSheets: "it works on several sheets at once",
@@ -98,6 +99,8 @@ export const WHY_FIXED = {
   circular: "it is calculated from itself",
   unseen: "it refers to cells that its text does not show",
   ruleForm: "it has no form in one formula as a rule may hold it",
+  ruleStale: "it compares entries with a cell that may come to be fixed, and a text there would admit anything",
+  programName: "a printed area or another name that programs keep for themselves is no place for its form",
   goneName: "it uses a defined name that goes",
 } as const;
 /** Why a function has no form in built-in functions, for its page. */

@@ -9,6 +9,7 @@ export const recordWords = {
   values: "every value",
   toldAbove: "told above",
   builtIn: "built-in form",
+  entered: "entered",
   functions: "Functions of Retort, each once",
   builtInGroup: "Built-in functions",
   unknownGroup: "Other functions",
@@ -24,6 +25,9 @@ export const sayingsAbout = (row: number): string =>
 
 export const andMore = (count: number): string => `and ${count} more`;
 export const blanks = (count: number): string => `${count} blank`;
+
+/** Below a form that works on ranges cell by cell. */
+export const enteredAsArray = "as an array: end it with Ctrl+Shift+Enter. Entered otherwise, older programs take one cell of each range.";
 
 /** Why a call has no built-in form on the record. */
 export const noFormBecause = (why: string): string => `none: ${why}`;

@@ -5,12 +5,13 @@ import { counted } from "./quoted";
 /** @param date of sharing, as printed */
 export const valuesBanner = (date: string): string => `Values of ${date}; does not recalculate`;
 
-export const plainBanner = (date: string, fixed: number): string =>
-  `Plain cells of ${date}; lives without Retort; ${fixed === 0 ? "no cell" : counted(fixed, "cell")} fixed`;
+/** @param sized how many formulas are fixed as soon as their answer would fill other cells */
+export const plainBanner = (date: string, fixed: number, sized = 0): string =>
+  `Plain cells of ${date}; lives without Retort; ${fixed === 0 ? "no cell" : counted(fixed, "cell")} fixed${sized === 0 ? "" : `, ${sized} more once the size of an answer changes`}`;
 
 /** The same behind the title of a run sheet, which stays. */
-export const plainBannerBeside = (title: string, date: string, fixed: number): string =>
-  `${title}: plain cells of ${date}, ${fixed === 0 ? "none" : fixed} fixed`;
+export const plainBannerBeside = (title: string, date: string, fixed: number, sized = 0): string =>
+  `${title}: plain cells of ${date}, ${fixed === 0 ? "none" : fixed} fixed${sized === 0 ? "" : `, ${sized} with their size`}`;
 
 export const valuesFileMade = (file: string, cells: number): string =>
   `Made ${file}: ${cells === 0 ? "no cell held a formula" : `${counted(cells, "formula cell")} became ${cells === 1 ? "a value" : "values"}`}. Your own workbook is as it was.`;
@@ -53,6 +54,12 @@ export const takenOutAlone = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
     : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${firstFew(taken)}.`;
+
+/** @param taken as takenOutToo has it */
+export const takenOutStale = (taken: readonly string[]): string =>
+  taken.length === 0
+    ? ""
+    : `Taken out, because ${taken.length === 1 ? "it compares" : "they compare"} entries with a cell that may come to be fixed: ${firstFew(taken)}.`;
 
 /** @param rules that call us and stay as they are */
 export const rulesStillCall = (copy: string, rules: number): string =>

@@ -15,6 +15,8 @@ export interface SheetRule {
   readonly formulas: readonly string[];
   /** True for entries from a list. */
   readonly isList?: boolean;
+  /** Whether a formula says that the rule holds, or what a cell is compared with; left out for lists, scales, bars and icons. */
+  readonly says?: "holds" | "compared";
 }
 
 /** What may hold formulas and stands in no cell. */

@@ -27,6 +27,8 @@ export interface CellReading {
   readonly message: string;
   /** For the formula cell of a spill, the whole area it fills ("B7:C12"); else "". */
   readonly spill: string;
+  /** True for a formula known to take as many cells as its answer needs, be it one; left out where it keeps its size, or that is not told. */
+  readonly spills?: boolean;
   /** True where the workbook cannot calculate the cell, or something on the way to it, and what that is calculated from has changed. */
   readonly isFromBefore?: boolean;
 }

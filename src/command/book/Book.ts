@@ -113,7 +113,7 @@ function readingOf(sheet: string, cells: readonly CellInFile[]): RangeReading {
   return { sheet, range: "", rows };
 }
 
-function cellReading({ cell, formula, formulaKind, fills, value }: CellInFile): CellReading {
+function cellReading({ cell, formula, formulaKind, fills, spills, value }: CellInFile): CellReading {
   const error = typeof value === "object" && value !== null ? value.error : "";
   const held = error !== "" ? error : (value as Exclude<typeof value, { error: string }>);
   const area = formulaKind === "array" ? cellArea(fills) : undefined;
@@ -126,6 +126,7 @@ function cellReading({ cell, formula, formulaKind, fills, value }: CellInFile): 
     error,
     message: "",
     spill: area !== undefined && area.rows * area.columns > 1 ? fills.replaceAll("$", "") : "",
+    ...(spills && { spills }),
   };
 }
 

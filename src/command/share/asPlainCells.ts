@@ -17,6 +17,8 @@ export interface SharedAsPlainCells {
   readonly rewritten: number;
   /** Cells that hold a value which says so as soon as an input changes, and why. */
   readonly fixed: readonly { readonly cell: string; readonly why: string }[];
+  /** Cells that go on calculating until their answer would fill other cells than it does, and are fixed from then on. */
+  readonly keepingSize: readonly string[];
   readonly records: readonly string[];
   readonly rules: RulesOutcome;
   readonly hidden: readonly string[];
@@ -44,13 +46,16 @@ export async function asPlainCells(
   );
   book.progress(packing);
   const rewritten = plain.cells.filter(({ kind }) => kind !== "fixed").length;
-  return { rewritten, fixed: fixedIn(plain), records, rules: rulesOutcome(put), hidden: hiddenIn(plain) };
+  return { rewritten, fixed: fixedIn(plain), keepingSize: keepingSizeIn(plain), records, rules: rulesOutcome(put), hidden: hiddenIn(plain) };
 }
 
 const fixedIn = ({ cells }: PlainSheets): SharedAsPlainCells["fixed"] =>
   cells.flatMap(({ kind, sheet, area, why }) =>
     kind === "fixed" && why !== undefined ? [{ cell: nameOnSheet(sheet, area), why: WHY_FIXED[why] }] : [],
   );
+
+const keepingSizeIn = ({ cells }: PlainSheets): string[] =>
+  cells.flatMap(({ keepsSize, sheet, area }) => (keepsSize === true ? [nameOnSheet(sheet, area)] : []));
 
 const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
   ...(workings === undefined ? [] : [workings.name]),

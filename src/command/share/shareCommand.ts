@@ -13,7 +13,7 @@ import { severalNames } from "../severalNames";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, shareHelp } from "../words/helpWords";
 import { hiddenLeftOut, wantsEnding, written } from "../words/refusals";
-import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, rulesLines, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
+import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, rulesLines, sizedCells, SHEET_WITH_VALUES, VALUES_FILE } from "../words/shareWords";
 import { asPlainCells } from "./asPlainCells";
 import { asValues } from "./asValues";
 import { rulesOutcome, type RulesOutcome } from "./rulesOutcome";
@@ -79,7 +79,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
       ? made.sheets.map(
           ({ sheet, copy, record, formulas }) => `"${sheet}": ${counted(formulas, "value")} on "${copy}", how they came about on "${record}"`,
         )
-      : [`${counted(made.rewritten, "cell formula")} in built-in functions`, ...fixedCells(made.fixed)];
+      : [`${counted(made.rewritten, "cell formula")} in built-in functions`, ...fixedCells(made.fixed), ...sizedCells(made.keepingSize)];
   terminal.answer(`${printable([...lines, ...rulesLines(made.rules)].join("\n"))}\n`);
 }
 

@@ -22,11 +22,26 @@ export const fixedCells = (fixed: readonly { readonly cell: string; readonly why
         ...(fixed.length > MOST_FIXED ? [`  and ${fixed.length - MOST_FIXED} more`] : []),
       ];
 
+/** What is said of cells whose answer may come to fill other cells. */
+export const sizedCells = (cells: readonly string[]): string[] =>
+  cells.length === 0
+    ? []
+    : [
+        `${counted(cells.length, "answer")} may come to fill other cells and ${cells.length === 1 ? "is" : "are"} fixed from then on, with all that is calculated from ${cells.length === 1 ? "it" : "them"}:`,
+        ...cells.slice(0, MOST_FIXED).map((cell) => `  ${cell}`),
+        ...(cells.length > MOST_FIXED ? [`  and ${cells.length - MOST_FIXED} more`] : []),
+      ];
+
 /** What is said of rules for colouring and entries, and of defined names. */
-export const rulesLines = ({ rewritten, takenOut }: RulesSaid): string[] => [
+export const rulesLines = ({ rewritten, guarded = 0, takenOut }: RulesSaid): string[] => [
   ...(rewritten === 0 ? [] : [`${counted(rewritten, "rule")} for colouring or entries in built-in functions`]),
+  ...(guarded === 0
+    ? []
+    : [
+        `${counted(guarded, "rule")} for colouring or entries ${guarded === 1 ? "holds" : "hold"} for nothing once a cell that ${guarded === 1 ? "it reads" : "they read"} is fixed`,
+      ]),
   ...takenLines(
-    takenOut.filter(({ why }) => why !== WHY_FIXED.notShared),
+    takenOut.filter(({ why }) => why !== WHY_FIXED.notShared && why !== WHY_FIXED.ruleStale),
     "calls Retort, has no plain form",
     "call Retort, have no plain form",
   ),
@@ -34,6 +49,11 @@ export const rulesLines = ({ rewritten, takenOut }: RulesSaid): string[] => [
     takenOut.filter(({ why }) => why === WHY_FIXED.notShared),
     "reads or leads to a sheet that is not in the file",
     "read or lead to sheets that are not in the file",
+  ),
+  ...takenLines(
+    takenOut.filter(({ why }) => why === WHY_FIXED.ruleStale),
+    "reads a cell that may come to be fixed",
+    "read cells that may come to be fixed",
   ),
 ];
 
@@ -47,5 +67,6 @@ const takenLines = (taken: RulesSaid["takenOut"], does: string, doing: string): 
 
 interface RulesSaid {
   readonly rewritten: number;
+  readonly guarded?: number;
   readonly takenOut: readonly { readonly what: keyof typeof RULE_KINDS; readonly where: string; readonly why: string }[];
 }

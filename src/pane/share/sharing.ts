@@ -1,3 +1,4 @@
+import type { WhyFixed } from "../../problems/plainCellProblems";
 import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
 import { staleElsewhere } from "../../explanation/saved/staleElsewhere";
@@ -9,6 +10,7 @@ import {
   plainFileMade,
   rulesStillCall,
   takenOutAlone,
+  takenOutStale,
   takenOutToo,
   valuesFileMade,
   whatTaken,
@@ -59,9 +61,15 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
     const asked = { ...wanted, ...lookingAt(workbook, wanted, others), sheets, date: today() };
     const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
-    const named = (isAlone: boolean): string[] =>
-      takenOut.filter(({ why }) => (why === "notShared") === isAlone).map(({ where, what }) => whatTaken(where, what));
-    const further = [takenOutToo(named(false)), takenOutAlone(named(true)), wasSigned === true ? signatureGone : "", whereItIs, ...others];
+    const isApart = (why: WhyFixed): boolean => why === "notShared" || why === "ruleStale";
+    const named = (isSo: (why: WhyFixed) => boolean): string[] =>
+      takenOut.filter(({ why }) => isSo(why)).map(({ where, what }) => whatTaken(where, what));
+    const gone = [
+      takenOutToo(named((why) => !isApart(why))),
+      takenOutAlone(named((why) => why === "notShared")),
+      takenOutStale(named((why) => why === "ruleStale")),
+    ];
+    const further = [...gone, wasSigned === true ? signatureGone : "", whereItIs, ...others];
     return { said: [made, ...further].filter((sentence) => sentence !== "").join(" ") };
   } catch (problem) {
     if (!(problem instanceof NoOwnFile) || all) throw problem;

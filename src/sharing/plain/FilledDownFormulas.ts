@@ -3,6 +3,7 @@ import { plainFormula } from "./plainFormula";
 import { sourcesOf } from "./change/precedents";
 import type { ReadFormula, ReadSheets } from "./reading/ReadSheets";
 import { areaInRow, relativeFormula, textInRows, type RelativeFormula } from "./formula/RelativeFormula";
+import type { Growth } from "./reading/Growth";
 import type { PlainOptions, Surroundings } from "./reading/Surroundings";
 import type { WorkingsSheet } from "./WorkingsSheet";
 
@@ -13,6 +14,9 @@ interface Known<T> {
   /** Made when a second cell asks. */
   relative?: { readonly inRow: ((row: number) => T) | undefined };
 }
+
+/** Far down nothing is beside it, so that one that may fill other cells is looked at where it stands. */
+const NO_ROOM: Growth = { isFree: () => false, isAsked: () => true };
 
 const LEADS_ELSEWHERE = /\bHYPERLINK\(/i;
 
@@ -38,12 +42,15 @@ export class FilledDownFormulas {
     });
   }
 
-  plainFormula(formula: ReadFormula, nameOf: NameOf): Plain {
+  /** @param growth what is beside it where it takes as many cells as its answer needs */
+  plainFormula(formula: ReadFormula, nameOf: NameOf, growth: Growth | undefined): Plain {
     const { sheets, options, workings } = this;
-    const here = (): Plain => plainFormula(formula.reading.formula, sheets.around(formula, nameOf, options.areUnfilled), options, workings);
+    const place = (): Surroundings => sheets.around(formula, nameOf, options.areUnfilled, growth);
+    const here = (): Plain => plainFormula(formula.reading.formula, place(), options, workings);
     return madeOnce(this.plain, formula, here, (relative) => {
       const mark = workings.mark();
-      const found = plainFormula(relative.formula, this.far(relative, formula.sheet, nameOf), options, workings);
+      const far = this.far(relative, formula.sheet, nameOf);
+      const found = plainFormula(relative.formula, growth === undefined ? far : { ...far, growth: NO_ROOM }, options, workings);
       const isAlone = found.kind === "formula" && !found.isArray && workings.mark()[0] === mark[0];
       workings.backTo(mark);
       if (!isAlone) return undefined;
@@ -70,7 +77,7 @@ function madeOnce<T>(
   const row = area.row + 1;
   const relative = relativeFormula(reading.formula, row);
   if (relative === undefined) return here();
-  const key = `${sheet}!${relative.formula}`;
+  const key = `${sheet}!${reading.spills === true ? "#" : ""}${relative.formula}`;
   const before = known.get(key);
   if (before === undefined) {
     const first = here();

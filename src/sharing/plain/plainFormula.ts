@@ -3,7 +3,7 @@ import { refusal } from "../../functions/inCells/problemInCells";
 import type { TableInCells } from "../../functions/inCells/Workings";
 import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
-import { lettersOf } from "../../workbook/cellArea";
+import { lettersOf, type CellArea } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";
 import type { Precedent } from "./change/FormulaSources";
 import { CannotWrite, checked } from "./writing/CannotWrite";
@@ -12,22 +12,33 @@ import { formulaTree, type FormulaTree } from "./formula/formulaTree";
 import { nameCalled } from "./formula/parts";
 import { NO_VARIABLES, type Scope } from "./writing/Scope";
 import type { PlainOptions, Surroundings } from "./reading/Surroundings";
+import { grownFormula, tableSize, type TableWritten } from "./size/grown";
 import type { WorkingsSheet } from "./WorkingsSheet";
 import { writing } from "./writing/written";
-import { tableBehind, writtenCall, writtenInside } from "./call/writtenCall";
+import { lastingRows, tableBehind, writtenCall, writtenInside } from "./call/writtenCall";
 import type { WritingTo } from "./call/WritingTo";
 
 /** A cell formula without our functions. */
 export type PlainFormula =
   /** One formula for the cell; over arrays, for the cell and all that its spill fills, as one array formula. */
-  | ({ readonly kind: "formula"; readonly formula: string; readonly isArray: boolean } & ForCellsHeld)
+  | ({ readonly kind: "formula"; readonly formula: string; readonly isArray: boolean } & ForCellsHeld & Sized)
   /** A formula of its own for each cell of the spill. */
-  | ({ readonly kind: "cells"; readonly formulas: TableInCells } & ForCellsHeld)
+  | ({ readonly kind: "cells"; readonly formulas: TableInCells } & ForCellsHeld & Sized)
   | { readonly kind: "none"; readonly why: WhyFixed };
 
 /** A form that holds only as long as some cells hold what they held when the workbook was read. */
 interface ForCellsHeld {
   readonly held: readonly Precedent[];
+}
+
+/** How large it is where the formula takes as many cells as its answer needs. */
+interface Sized {
+  /** The cells that it goes into, where those are more than it filled: its answer may need them. */
+  readonly area?: string;
+  /** The cell of workings that is more than 0 while the formula would fill other cells than it does here; left out where that cannot be. */
+  readonly resized?: string;
+  /** The cells that it may come to fill. */
+  readonly reach?: CellArea;
 }
 
 /**
@@ -65,6 +76,7 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
   const to: WritingTo = {
     write: writing((call, called, inner) => writtenInside(call, called, inner, to)),
     inside: new FoundOnce(),
+    lasting: new Map(),
     elsewhere: { byText: new Map<string, string>(), byPart: new FoundOnce() },
     workings: workings === undefined ? undefined : (inner) => workings.of(inner),
     held: [],
@@ -75,12 +87,21 @@ function plainTree(tree: FormulaTree, place: Surroundings, options: PlainOptions
   const name = root.type === "CallExpression" ? catalogueName(nameCalled(root)) : undefined;
   if (root.type === "CallExpression" && name !== undefined) {
     const call = writtenCall(root, name, scope, to);
-    if ("table" in call)
-      return { kind: "cells", formulas: filling(tableBehind(call.table, goingInto(call, place), anchorOf(place)), place), held: to.held };
+    if ("table" in call) return asTable(call, scope, to);
     if (isTable(name)) return { kind: "cells", formulas: filling([[call.text]], place), held: to.held };
-    return asFormula(call.text, place, to);
+    return asFormula(call.text, scope, to);
   }
-  return asFormula(to.write(root, scope), place, to);
+  return asFormula(to.write(root, scope), scope, to);
+}
+
+/** A table that grows into the cells it needs goes into all that its form has, and else into those that it filled. */
+function asTable(call: TableWritten, scope: Scope, to: WritingTo): PlainFormula {
+  const { place } = scope;
+  const { area, resized } = tableSize(call.table, scope, to);
+  const here = area === undefined ? place : { ...place, area };
+  const guard = resized === undefined && area !== undefined ? call.guard : goingInto(call, place);
+  const formulas = filling(tableBehind(call.table, guard, anchorOf(place)), here);
+  return { kind: "cells", formulas, held: to.held, ...(area !== undefined && { area }), ...resized };
 }
 
 function takingBack(workings: WorkingsSheet): () => void {
@@ -92,17 +113,12 @@ function takingBack(workings: WorkingsSheet): () => void {
  * The guard of a table that may get more rows than there are cells for: they would be missing without a word. Cells that are fewer than the answer
  * always has were chosen so, and show as much of it as there is room for, as the spreadsheet does.
  */
-const goingInto = (
-  { table, guard }: { readonly table: TableInCells; readonly guard: (first: string) => string },
-  { area }: Surroundings,
-): ((first: string) => string) => {
+const goingInto = ({ table, guard }: TableWritten, { area }: Surroundings): ((first: string) => string) => {
   const { rows, columns } = areaNamed(area);
   const further = table[rows]?.[0];
-  const isCut = columns < (table[0]?.length ?? 0) || (further !== undefined && ALWAYS_THERE.test(further));
+  const isCut = columns < (table[0]?.length ?? 0) || (further !== undefined && lastingRows([[further]]) === 1);
   return further === undefined || isCut ? guard : (first) => guard(`IF(${further}<>"",${refusal(moreRowsNow)},${first})`);
 };
-
-const ALWAYS_THERE = /^"(?:[^"]|"")+"$/;
 
 const isTable = (name: string): boolean => everyFunction.some((one) => one.name === name && one.gives === "table");
 
@@ -117,7 +133,13 @@ function filling(table: TableInCells, { area }: Surroundings): TableInCells {
   return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (_, across) => checked(`=${table[down]?.[across] ?? '""'}`)));
 }
 
-function asFormula(text: string, { area }: Surroundings, { needsArray, held }: WritingTo): PlainFormula {
+function asFormula(text: string, scope: Scope, to: WritingTo): PlainFormula {
+  const { area } = scope.place;
   const { rows, columns } = areaNamed(area);
-  return { kind: "formula", formula: checked(`=${text}`), isArray: needsArray || rows * columns > 1, held };
+  const { held } = to;
+  const grown = grownFormula(text, scope, to);
+  if (grown === undefined) return { kind: "formula", formula: checked(`=${text}`), isArray: to.needsArray || rows * columns > 1, held };
+  const { text: written = text, area: further = area, ...sized } = grown;
+  const isSeveral = to.needsArray || further.includes(":");
+  return { kind: "formula", formula: checked(`=${written}`), isArray: isSeveral, held, ...(further !== area && { area: further }), ...sized };
 }

@@ -16,7 +16,13 @@ export interface RuleReading extends SheetRule {
 }
 
 /** What becomes of a rule that calls us or reads a sheet that goes: other formulas, as many as before, or why it has to go. */
-export type PlainRule = RuleReading & ({ readonly now: readonly string[] } | { readonly why: WhyFixed });
+export type PlainRule = RuleReading & (RuleWritten | { readonly why: WhyFixed });
+
+interface RuleWritten {
+  readonly now: readonly string[];
+  /** True where it is what it was, but for holding for nothing once a cell that it reads is fixed. */
+  readonly isGuardAlone?: boolean;
+}
 
 /** What stands beside the cells of shared sheets and called us, or read a sheet that goes. */
 export interface RulesPut {

@@ -1,5 +1,6 @@
 import { textInCells } from "../../functions/inCells/sentenceInCells";
 import { fixedOn, fixedUnfollowed, type WhyFixed } from "../../problems/plainCellProblems";
+import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { freeNameBeside, freeSheetName } from "../../workbook/freeSheetName";
 import type { CellContent, CellReading } from "../../workbook/Workbook";
@@ -18,6 +19,8 @@ import type { PlainFormula } from "./plainFormula";
 import { plainNames, type PlainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./reading/PlainReading";
 import { sheetText } from "./formula/reference";
+import type { Sizes } from "./change/Sizes";
+import { RoomToGrow } from "./size/RoomToGrow";
 import { calculatedFrom, stalenessOf, type FormsHeld, type Staleness } from "./change/staleness";
 import { namesAnew, spillsAnew, type WithAreas } from "./spillsAnew";
 import type { PlainOptions } from "./reading/Surroundings";
@@ -44,6 +47,10 @@ export interface PlainCell {
   readonly before: string;
   /** For a fixed cell. */
   readonly why?: WhyFixed;
+  /** True where it says that it is fixed as soon as its answer would fill other cells. */
+  readonly keepsSize?: boolean;
+  /** True where it may come to say that it is fixed. */
+  readonly isGuarded?: boolean;
 }
 
 /** A workbook for people without the add-in. */
@@ -89,8 +96,9 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   const [nameAsRead, nameNow] = [namesOf(reading.names ?? []), namesOf(names.inCells)];
   const filledDown = new FilledDownFormulas(sheets, options, workings);
   const sources = sheets.formulas.map((formula) => filledDown.sourcesOf(formula, nameAsRead));
+  const room = new RoomToGrow(sheets, sources, reading.tables);
   const circles = circularFormulas(sheets, sources);
-  const rewritten = new Map<number, Exclude<PlainFormula, { readonly kind: "none" }>>();
+  const rewritten = new Map<number, Rewritten>();
   const fixed = new Map<number, WhyFixed>();
   const untold = new Set<number>();
   const everyInput = inputsOf(sheets);
@@ -114,22 +122,36 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
       if (source.isUnseen && source.asRead === undefined) untold.add(formula.id);
     }
     if (!isOurs || isBeyond || mayLose) return;
-    const plain = filledDown.plainFormula(formula, nameNow);
+    const plain = filledDown.plainFormula(formula, nameNow, room.around(formula));
     if (plain.kind === "none") fixed.set(formula.id, plain.why);
     else rewritten.set(formula.id, plain);
   });
 
-  const isHeld = (id: number): boolean => (rewritten.get(id)?.held.length ?? 0) > 0;
+  const isHeld = (id: number): boolean => (rewritten.get(id)?.held.length ?? 0) > 0 || rewritten.get(id)?.resized !== undefined;
   const heldNow = (): FormsHeld => new Map([...rewritten].flatMap(([id, { held }]) => (held.length === 0 || fixed.has(id) ? [] : [[id, held]])));
-  const stalenessNow = (): Staleness => stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow());
+  const reaches = new Map<number, CellArea>();
+  const reachOf = (formula: ReadFormula): CellArea => {
+    const plain = rewritten.get(formula.id);
+    if (!fixed.has(formula.id)) return plain?.reach ?? areaOf(formula, plain);
+    const reach = reaches.get(formula.id) ?? room.reachOf(formula);
+    reaches.set(formula.id, reach);
+    return reach;
+  };
+  const sizesNow = (): Sizes => {
+    const resized = [...rewritten].flatMap(([id, plain]) => (plain.resized === undefined || fixed.has(id) ? [] : [[id, plain.resized] as const]));
+    return { resized: new Map(resized), reachOf };
+  };
+  const stalenessNow = (): Staleness => stalenessOf(sheets, sources, new Set(fixed.keys()), heldNow(), sizesNow());
   let staleness = stalenessNow();
   // The flags of a circle would be one as well.
   const flagged = circles.filter((circle) => circle.some(({ id }) => !fixed.has(id) && (staleness.after.has(id) || staleness.before.has(id))));
   flagged.forEach(fixCircle);
   if (flagged.length > 0) staleness = stalenessNow();
   const cannotGoOn = (): readonly (readonly [number, WhyFixed])[] => [
-    ...tangledUnseen({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), staleness }).map((id) => [id, "unseen"] as const),
-    ...[...staleness.after, ...heldNow().keys()]
+    ...tangledUnseen({ sheets, sources, fixed: new Set(fixed.keys()), held: heldNow(), sizes: sizesNow(), staleness }).map(
+      (id) => [id, "unseen"] as const,
+    ),
+    ...[...staleness.after, ...heldNow().keys(), ...sizesNow().resized.keys()]
       .filter((id) => bodyLength(sheets.formulas[id] as ReadFormula, rewritten.get(id)) > LONGEST_WATCHED)
       .map((id) => [id, "tooLong"] as const),
   ];
@@ -139,27 +161,29 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
   }
 
   const isAnew = ({ id }: ReadFormula): boolean => fixed.has(id) || rewritten.has(id) || staleness.after.has(id);
-  const withAreas = spillsAnew(sheets, nameAsRead, isAnew);
+  const areaNow = (formula: ReadFormula): CellArea => areaOf(formula, fixed.has(formula.id) ? undefined : rewritten.get(formula.id));
+  const withAreas = spillsAnew(sheets, nameAsRead, (formula) => (isAnew(formula) ? areaNow(formula) : undefined));
   const withoutCalls = (formula: ReadFormula): string | undefined => {
     const { reading: own, area, id } = formula;
     const isCall = fixed.get(id) === "noForm" || fixed.get(id) === "argumentForm";
     // An error of its own would be taken for the #N/A of a branch that only our functions can give.
     return isCall && !isSeveral(area) && own.error === "" ? branchWithoutCalls(own.formula, sheets.around(formula, nameNow), options) : undefined;
   };
-  const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), withoutCalls, held: heldNow(), staleness, flagSheetOf, workings });
+  const flags = { withoutCalls, held: heldNow(), sizes: sizesNow(), staleness, flagSheetOf, workings };
+  const changes = changeFlags({ sheets, sources, fixed: new Set(fixed.keys()), ...flags });
   // Their flags stand from the start, and nothing has changed by then.
   const unfollowed = new Set([...fixed.keys()].filter((id) => sources[id]?.isUnseen === true || untold.has(id)));
-  const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed)]);
+  const withUnfollowed = new Set([...unfollowed, ...calculatedFrom(sheets, sources, unfollowed, [], sizesNow())]);
   const cells = sheets.formulas.flatMap((formula): PlainCell[] => {
     const flag = changes.guards.get(formula.id) ?? `${sheetText(flagSheetOf(formula.sheet))}!${cellAt(formula.area.row, formula.area.column)}`;
     const says = textInCells((withUnfollowed.has(formula.id) ? fixedUnfollowed : fixedOn)(options.date));
     const behind = (text: string): string => `=IF(${flag}=${STALE},${says},${text})`;
     const why = fixed.get(formula.id);
-    const [sheet, cell, area, before] = [formula.sheet, formula.reading.cell, rangeOf(formula.area), formula.reading.formula];
+    const [sheet, cell, area, before] = [formula.sheet, formula.reading.cell, rangeOf(areaNow(formula)), formula.reading.formula];
     if (why !== undefined)
       return [
         {
-          ...{ kind: "fixed", sheet, cell, area, why, before },
+          ...{ kind: "fixed", sheet, cell, area, why, before, isGuarded: true },
           formulas: { each: valuesOf(formula, sheets, workings).map((row) => row.map((value) => behind(value))) },
         },
       ];
@@ -167,11 +191,21 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     const isWatched = staleness.after.has(formula.id);
     const respelled = plain === undefined ? withAreas(before, sheet) : before;
     if (plain === undefined && !isWatched && respelled === before) return [];
-    const body = (text: string): string => (isWatched || isHeld(formula.id) ? behind(text.slice(1)) : text);
+    const isGuarded = isWatched || isHeld(formula.id);
+    const body = (text: string): string => (isGuarded ? behind(text.slice(1)) : text);
     const kind = isWatched ? "watched" : "plain";
-    if (plain?.kind === "cells") return [{ kind, sheet, cell, area, before, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
+    const common = {
+      kind,
+      sheet,
+      cell,
+      area,
+      before,
+      ...(isGuarded && { isGuarded }),
+      ...(plain?.resized !== undefined && { keepsSize: true }),
+    } as const;
+    if (plain?.kind === "cells") return [{ ...common, formulas: { each: plain.formulas.map((row) => row.map(body)) } }];
     const one = plain?.kind === "formula" ? plain : { formula: respelled, isArray: isSeveral(formula.area) };
-    return [{ kind, sheet, cell, area, before, formulas: { one: body(one.formula), isArray: one.isArray } }];
+    return [{ ...common, formulas: { one: body(one.formula), isArray: one.isArray } }];
   });
   return {
     ...{ cells, withAreas, namesGone: names.gone, flags: changes.sheets },
@@ -179,6 +213,8 @@ export function plainSheets(reading: PlainReading, options: PlainSheetsOptions):
     workings: workings.cells.length === 0 ? undefined : { name: workings.name, cells: workings.cells },
   };
 }
+
+type Rewritten = Exclude<PlainFormula, { readonly kind: "none" }>;
 
 function nowTaken(name: string, taken: string[]): string {
   taken.push(name);
@@ -189,6 +225,9 @@ const isSeveral = ({ rows, columns }: CellArea): boolean => rows * columns > 1;
 
 // Room for the guard in front, within 8,192 characters (Excel specifications and limits).
 const LONGEST_WATCHED = 8000;
+
+/** The cells that a formula goes into. */
+const areaOf = ({ area }: ReadFormula, plain: Rewritten | undefined): CellArea => (plain?.area === undefined ? area : areaNamed(plain.area));
 
 const bodyLength = ({ reading }: ReadFormula, plain: PlainFormula | undefined): number =>
   plain?.kind === "formula"

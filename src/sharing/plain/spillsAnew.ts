@@ -3,6 +3,7 @@ import type { NameReading } from "./reading/PlainReading";
 import type { ReadFormula, ReadSheets } from "./reading/ReadSheets";
 import { cellsReferred } from "./formula/reference";
 import { areaFrom, withSpills } from "./formula/spills";
+import type { CellArea } from "../../workbook/cellArea";
 import type { Surroundings } from "./reading/Surroundings";
 
 /** A formula of a sheet with the area in place of each spill that is no longer one. */
@@ -10,9 +11,9 @@ export type WithAreas = (formula: string, sheet: string) => string;
 
 /**
  * What begins a spill and is written anew becomes single cells or an array of the size that the spill had, which A33# no longer names.
- * @param isAnew whether a formula is written anew
+ * @param areaAnew the cells of a formula that is written anew; undefined for any other
  */
-export function spillsAnew(sheets: ReadSheets, nameOf: Surroundings["nameOf"], isAnew: (formula: ReadFormula) => boolean): WithAreas {
+export function spillsAnew(sheets: ReadSheets, nameOf: Surroundings["nameOf"], areaAnew: (formula: ReadFormula) => CellArea | undefined): WithAreas {
   const areaOf = (anchor: string, sheet: string, depth = 0): string | undefined => {
     const found = cellsReferred(anchor, sheet);
     if (found === undefined) {
@@ -22,7 +23,8 @@ export function spillsAnew(sheets: ReadSheets, nameOf: Surroundings["nameOf"], i
     const { row, column } = found.area;
     const formula = found.sheet === undefined ? undefined : sheets.sheet(found.sheet)?.formulaAt(row, column);
     const isBegun = formula?.area.row === row && formula.area.column === column;
-    return formula !== undefined && isBegun && isAnew(formula) ? areaFrom(anchor, formula.area) : undefined;
+    const area = formula !== undefined && isBegun ? areaAnew(formula) : undefined;
+    return area === undefined ? undefined : areaFrom(anchor, area);
   };
   return (formula, sheet) => withSpills(formula, (anchor) => areaOf(anchor, sheet));
 }

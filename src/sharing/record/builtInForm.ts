@@ -5,6 +5,7 @@ import { cellAt } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import type { FormulaCell } from "../formulaCells";
 import { plainFormula } from "../plain/plainFormula";
+import { worksOverArrays } from "../plain/size/worksOverArrays";
 import type { PlainCell } from "../plain/plainSheets";
 import { WorkingsSheet } from "../plain/WorkingsSheet";
 
@@ -20,22 +21,31 @@ export function heldIn(rows: RangeReading["rows"]): HeldAt {
 const SHEET = "Sheet";
 const NOTHING_AROUND = { sheet: SHEET, nameOf: () => undefined, tableOf: () => undefined, spillOf: () => undefined } as const;
 
+/** A form in built-in functions, or why there is none. */
+export interface BuiltInForm {
+  readonly text: string;
+  /** True where programs older than arrays everywhere give another value unless it is entered as an array. */
+  readonly isArray: boolean;
+}
+
+const said = (text: string): BuiltInForm => ({ text, isArray: false });
+
 /** The guarded form of a cell formula in built-in functions, or why a cell holds none; "" for a formula that calls none of our functions. */
-export function builtInForm({ calls, formula, cell, area: { range } }: FormulaCell, heldAt: HeldAt): string {
-  if (calls.length === 0) return "";
+export function builtInForm({ calls, formula, cell, area: { range } }: FormulaCell, heldAt: HeldAt): BuiltInForm {
+  if (calls.length === 0) return said("");
   const place = { ...NOTHING_AROUND, cell, area: range };
   const alone = range === cell ? plainFormula(formula, place) : undefined;
-  if (alone?.kind === "formula") return alone.formula;
+  if (alone?.kind === "formula") return { text: alone.formula, isArray: alone.isArray || worksOverArrays(formula, place) };
   const workings = new WorkingsSheet("Workings");
   const here = { ...place, heldAt: (sheet: string, row: number, column: number) => (sheet === SHEET ? heldAt(row, column) : undefined) };
   const withSteps = plainFormula(formula, here, {}, workings);
-  if (withSteps.kind === "none") return withSteps.why === "unknownName" ? formWithNames : noFormBecause(WHY_FIXED[withSteps.why]);
-  if (range !== cell) return formFillsSeveral;
-  return workings.cells.length === 0 && withSteps.held.length > 0 ? formForNowAlone : formInSeveralCells;
+  if (withSteps.kind === "none") return said(withSteps.why === "unknownName" ? formWithNames : noFormBecause(WHY_FIXED[withSteps.why]));
+  if (range !== cell) return said(formFillsSeveral);
+  return said(workings.cells.length === 0 && withSteps.held.length > 0 ? formForNowAlone : formInSeveralCells);
 }
 
 /** What stands in the first cell of a copy of plain cells, or why its value does. */
-export function formOnCopy({ kind, why, formulas }: PlainCell): string {
-  if (kind === "fixed") return fixedBecause(why === undefined ? "" : WHY_FIXED[why]);
-  return "one" in formulas ? formulas.one : (formulas.each[0]?.[0] ?? "");
+export function formOnCopy({ kind, why, formulas }: PlainCell): BuiltInForm {
+  if (kind === "fixed") return said(fixedBecause(why === undefined ? "" : WHY_FIXED[why]));
+  return "one" in formulas ? { text: formulas.one, isArray: formulas.isArray } : said(formulas.each[0]?.[0] ?? "");
 }

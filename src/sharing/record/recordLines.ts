@@ -1,6 +1,6 @@
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
 import { NAMESPACE } from "../../functions/catalogue";
-import { andMore, recordWords, sayingsAbout } from "../../problems/recordWords";
+import { andMore, enteredAsArray, recordWords, sayingsAbout } from "../../problems/recordWords";
 import { rulesOfSheet } from "../../problems/sharedCopyWords";
 import type { PlainCell } from "../plain/plainSheets";
 import type { AlikeCells } from "./alikeCells";
@@ -31,15 +31,15 @@ export function entryLines(groups: readonly RecordEntries[], rows: RangeReading[
       const { first, range } = alike;
       const units = [...new Set(namesIn(first).map((name) => aboutFunction(name).unit))].filter((unit) => unit !== "");
       const own = plain.get(first.cell);
+      const isOwn = own !== undefined && first.calls.length + Number(own.kind === "fixed") > 0;
+      const form = isOwn ? formOnCopy(own) : builtInForm(first, heldAt);
       return [
         line(range, labelOf(alike), firstValue(first), units.join(", "), asTyped(first.formula)),
         ...movingLine(alike),
         ...below(recordWords.inputs, workedWith(first.formula, valueAt)),
         ...(alike.cells.length === 1 ? [] : below(recordWords.values, everyValue(alike))),
-        ...below(
-          recordWords.builtIn,
-          own === undefined || first.calls.length + Number(own.kind === "fixed") === 0 ? builtInForm(first, heldAt) : formOnCopy(own),
-        ),
+        ...below(recordWords.builtIn, form.text),
+        ...below(recordWords.entered, form.isArray ? enteredAsArray : ""),
       ];
     }),
   ]);

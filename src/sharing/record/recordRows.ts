@@ -20,6 +20,8 @@ export interface RecordRow {
   readonly source: string;
   /** The same cell formula without the add-in, or why there is none; "" where it calls none of our functions. */
   readonly builtIn: string;
+  /** Where programs older than arrays everywhere give another value unless the form is entered with Ctrl+Shift+Enter. */
+  readonly enteredAs?: "array";
 }
 
 /** Begins what is said of a formula that stands for a whole column of cells. */
@@ -58,9 +60,10 @@ export function aboutFunction(name: string): Pick<RecordRow, "unit" | "about" | 
 }
 
 function rowOf(cell: FormulaCell, { unit, about, source }: Pick<RecordRow, "unit" | "about" | "source">, heldAt: HeldAt): RecordRow {
+  const { text: builtIn, isArray } = builtInForm(cell, heldAt);
   return {
     ...{ cells: cell.filledDown ?? cell.area.range, label: cell.label, typed: asTyped(cell.formula), value: firstValue(cell) },
-    ...{ unit, about: `${cell.filledDown === undefined ? "" : FILLED_DOWN}${about}`, source, builtIn: builtInForm(cell, heldAt) },
+    ...{ unit, about: `${cell.filledDown === undefined ? "" : FILLED_DOWN}${about}`, source, builtIn, ...(isArray && { enteredAs: "array" }) },
   };
 }
 

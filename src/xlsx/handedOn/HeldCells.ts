@@ -10,13 +10,15 @@ export interface HeldCell {
   readonly isArray: boolean;
   /** The cells that it fills as one over arrays, "B2:B9"; left out where that does not matter. */
   readonly fills?: string;
+  /** True for one over arrays that is as large as its answer. */
+  readonly spills?: boolean;
 }
 
 export async function heldCells(file: WorkbookPackage, sheet: string): Promise<HeldCells> {
   const held = new Map<string, HeldCell>();
-  await file.readCells(sheet, ({ cell, value, look, formulaKind, fills }) => {
+  await file.readCells(sheet, ({ cell, value, look, formulaKind, fills, spills }) => {
     const isArray = formulaKind === "array";
-    held.set(cell, { value, look, isArray, ...(isArray ? { fills: fills.replaceAll("$", "") } : {}) });
+    held.set(cell, { value, look, isArray, ...(isArray ? { fills: fills.replaceAll("$", "") } : {}), ...(spills && { spills }) });
   });
   return held;
 }

@@ -5,7 +5,7 @@ import { recordName } from "../../sharing/copyNames";
 import { findCalls } from "../../sharing/findCalls";
 import { everyFormulaCell } from "../../sharing/formulaCells";
 import { namesWritten } from "../../sharing/plain/plainNames";
-import { plainSheets, type PlainSheets } from "../../sharing/plain/plainSheets";
+import { plainSheets, type PlainCell, type PlainSheets } from "../../sharing/plain/plainSheets";
 import { takenOut, type RulesPut } from "../../sharing/plain/plainRules";
 import type { FileWanted } from "../../sharing/shareInFile";
 import type { SheetPlan } from "../../workbook/SheetPlan";
@@ -19,7 +19,7 @@ import { heldCells, type HeldCells } from "./HeldCells";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { leaveAlone } from "./leaveAlone";
 import { putPlain } from "./putPlain";
-import { putRules } from "./putRules";
+import { putGuards, putRules } from "./putRules";
 import type { Handed } from "./valuesFile";
 
 /** A sheet of the file, and what its cells hold there. */
@@ -88,7 +88,8 @@ export async function leavePlainCells(
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
-  const put = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));
+  const withoutGuards = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));
+  const put = await putGuards(file, sheets.map(({ reading }) => reading.sheet), plain, withoutGuards); // prettier-ignore
   await file.noTemplate();
   const before = await file.sheets();
   const taken = before.map(({ name }) => name);
@@ -102,9 +103,10 @@ export async function leavePlainCells(
     const shared = { sheet, copy: sheet, date, formulaCells, rows: reading.rows, plainCells: plain.cells, put };
     wanted.push(calculationRecord(shared, recordName(sheet, taken)));
     const fixed = plain.cells.filter((one) => one.kind === "fixed" && one.sheet === sheet).length;
-    const place = await bannerPlaceIn(file, sheet, reading, false);
+    const sized = plain.cells.filter((one) => one.keepsSize === true && one.sheet === sheet).length;
+    const place = await bannerPlaceIn(file, sheet, withReserved(reading, plain.cells), false);
     const title = reading.rows.flat().find(({ cell }) => cell === place)?.value ?? "";
-    const words = title === "" ? plainBanner(date, fixed) : plainBannerBeside(String(title), date, fixed);
+    const words = title === "" ? plainBanner(date, fixed, sized) : plainBannerBeside(String(title), date, fixed, sized);
     await putBanner(file, sheet, place, words, title !== "");
     await between();
   }
@@ -118,6 +120,18 @@ export async function leavePlainCells(
   await file.orderSheets([...others, ...besides]);
   return { plain, records, put };
 }
+
+/** A reading with the blank cells filled that an answer may need. */
+function withReserved(reading: RangeReading, cells: readonly PlainCell[]): RangeReading {
+  const filled = new Set(reading.rows.flat().filter(({ formula, value }) => formula !== "" || (value ?? "") !== "").map(({ cell }) => cell)); // prettier-ignore
+  const reserved = cells
+    .filter(({ sheet, area, cell }) => sheet === reading.sheet && area !== cell)
+    .flatMap(({ area }) => cellsOfArea(areaNamed(area)))
+    .map((row) => row.filter((cell) => !filled.has(cell)).map(reservedCell));
+  return { ...reading, rows: [...reading.rows, ...reserved.filter((row) => row.length > 0)] };
+}
+
+const reservedCell = (cell: string): CellReading => ({ cell, formula: "", value: " ", shown: " ", error: "", message: "", spill: "" });
 
 async function rulesPut(
   file: WorkbookPackage,
@@ -154,11 +168,13 @@ function asInFile(reading: RangeReading, held: HeldCells): RangeReading {
   const inFile = (cell: CellReading): CellReading => {
     const value = held.get(cell.cell)?.value;
     const spill = fillsFrom.get(cell.cell);
+    const spills = held.get(cell.cell)?.spills === true;
     return {
       ...cell,
       ...(typeof value === "number" && typeof cell.value === "number" ? { value } : {}),
       ...(filled.has(cell.cell) ? { formula: "" } : {}),
       ...(spill === undefined || cell.formula === "" ? {} : { spill }),
+      ...(spills && cell.formula !== "" && { spills }),
     };
   };
   return { ...reading, rows: reading.rows.map((row) => row.map(inFile)) };

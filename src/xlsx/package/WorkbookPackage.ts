@@ -21,7 +21,7 @@ import { forgetOtherWorkbooks } from "./forgetting/otherWorkbooks";
 import { outOfView } from "./sheets/outOfView";
 import { lineLooksIn, type LineLooks } from "./cells/LineLooks";
 import type { OutOfView } from "../../workbook/OutOfView";
-import { definedNames, tablesIn } from "./namesAndTables";
+import { definedNames, namesOfPrograms, tablesIn } from "./namesAndTables";
 import { takePivots } from "./forgetting/pivots";
 import { readCells, type CellInFile } from "./cells/readCells";
 import { heightEdits } from "./sheets/rowHeights";
@@ -240,6 +240,11 @@ export class WorkbookPackage {
 
   definedNames(): Promise<readonly NameReading[]> {
     return definedNames(this.parts);
+  }
+
+  /** Names that a program keeps for itself, such as for the printed area. */
+  namesOfPrograms(): Promise<readonly NameReading[]> {
+    return namesOfPrograms(this.parts);
   }
 
   tables(): Promise<readonly TablePlace[]> {

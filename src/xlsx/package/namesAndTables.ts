@@ -7,10 +7,17 @@ import type { EditableParts } from "./parts/EditableParts";
 import { workbookOutline } from "./workbookOutline";
 
 /** The file's defined names as typed; those that a program keeps for itself, and those that stand for nothing, are left out. */
-export async function definedNames(parts: EditableParts): Promise<NameReading[]> {
+export const definedNames = (parts: EditableParts): Promise<NameReading[]> => namesThat(parts, (name) => !KEPT_FOR_ITSELF.test(name));
+
+/** Those that a program keeps for itself, such as for the printed area, which may stand for a formula too. */
+export const namesOfPrograms = (parts: EditableParts): Promise<NameReading[]> => namesThat(parts, (name) => KEPT_FOR_ITSELF.test(name));
+
+const KEPT_FOR_ITSELF = /^_xlnm\./i;
+
+async function namesThat(parts: EditableParts, isWanted: (name: string) => boolean): Promise<NameReading[]> {
   const { names, sheets } = await workbookOutline(parts);
   return names
-    .filter(({ name, refersTo }) => refersTo !== "" && !/^_xlnm\./i.test(name))
+    .filter(({ name, refersTo }) => refersTo !== "" && isWanted(name))
     .map(({ name, refersTo, sheet }) => {
       const own = sheet === undefined ? undefined : sheets[sheet]?.name;
       return { name, formula: typedFormula(refersTo), ...(own === undefined ? {} : { sheet: own }) };

@@ -277,6 +277,31 @@ describe("calculationRecord(shared, name)", () => {
   });
 });
 
+const WETS = "RETORT.MOISTURE.WET(A1:A2,B1:B2,C1:C2)";
+
+describe("a form that works on ranges cell by cell", () => {
+  const told = (formula: string): unknown => rowsOf(record(formulaCell("B4", formula, [[0.4]]))).find(([, , what]) => what === "entered")?.[4];
+
+  it.each([
+    `=SUM(${WETS})/2`,
+    `=INDEX(${WETS},2)`,
+    `=SUM(IF(A1:A3>21,1,0))+RETORT.AIRLEFT(A1)`,
+    `=MAX(LEN(D1:D3))*RETORT.AIRLEFT(A1)`,
+    "=RETORT.AIRLEFT(SUM(A1:A3*B1:B3))",
+  ])("says that it is entered as an array: %s", (formula) => {
+    expect(told(formula)).toBe("as an array: end it with Ctrl+Shift+Enter. Entered otherwise, older programs take one cell of each range.");
+    expect(recordRows([formulaCell("B4", formula, [[0.4]])], [])[0]).toMatchObject({ enteredAs: "array" });
+  });
+
+  it.each(["=RETORT.AIRLEFT(A1)", "=RETORT.AIRLEFT(SUM(A1:A3))*2", "=SUM(A1:A3)+RETORT.AIRLEFT(A1%)", `=IF(A1>2,RETORT.AIRLEFT(A1),"")`])(
+    "and any other does not: %s",
+    (formula) => {
+      expect(told(formula)).toBeUndefined();
+      expect(recordRows([formulaCell("B4", formula, [[0.4]])], [])[0]).not.toHaveProperty("enteredAs");
+    },
+  );
+});
+
 describe("recordRows(formulaCells, rows)", () => {
   it("gives a line to each function that a cell formula calls, in the order of the catalogue, and why there is no built-in form", () => {
     const cells = [

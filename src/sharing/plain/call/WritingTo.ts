@@ -19,6 +19,8 @@ export interface WritingTo {
   readonly write: Write;
   /** What the calls inside were written as. */
   readonly inside: FoundOnce<string>;
+  /** How many rows each table on the sheet of workings has whatever its cells hold, by its reference. */
+  readonly lasting: Map<string, number>;
   /** Where arguments stand that have a cell of their own. */
   readonly elsewhere: { readonly byText: Map<string, string>; readonly byPart: FoundOnce<string> };
 }

@@ -85,12 +85,19 @@ function textOf(call: WrittenCall, scope: Scope, to: WritingTo): string {
   if ("text" in call) return `(${call.text})`;
   if (to.workings === undefined) throw new CannotWrite("noForm");
   const { table, guard } = call;
-  return to
+  const reference = to
     .workings(scope)
     .block("A table", table.length, table[0]?.length ?? 0, (at) =>
       table.map((row, down) => row.map((text, across) => (down + across === 0 ? guard(text) : unlessError(at(0, 0), text)))),
     );
+  to.lasting.set(reference, lastingRows(table));
+  return reference;
 }
+
+/** A row whose first cell is a heading is always there. */
+export const lastingRows = (table: TableInCells): number => table.filter((row) => HEADING.test(row[0] ?? "")).length;
+
+const HEADING = /^"(?:[^"]|"")+"$/;
 
 const unlessError = (first: string, text: string): string => `IF(ISERROR(${first}),${first},${text === "" ? '""' : text})`;
 

@@ -13,15 +13,16 @@ import type { WorkingsSheet } from "../WorkingsSheet";
  * a form is written for. An input of fixed cells is not asked for those that are calculated from it, to which it cannot refer.
  */
 export function anyStale(
-  { sheets, sources, fixed, held, staleness, workings }: SeenFrom & { readonly workings: WorkingsSheet },
+  { sheets, sources, fixed, held, sizes, staleness, workings }: SeenFrom & { readonly workings: WorkingsSheet },
   largest: Largest,
 ): (id: number) => readonly string[] {
   const inputs = new Set(unseenBefore({ sources, fixed, staleness }));
-  const later = calculatedFrom(sheets, sources, inputs);
+  const later = calculatedFrom(sheets, sources, inputs, [], sizes);
   const asked = (isLeftOut: (id: number) => boolean): string => {
     const cells = [...fixed].filter((id) => !isLeftOut(id)).map((id) => sheets.formulas[id] as ReadFormula);
     const forms = [...held].flatMap(([id, areas]) => (isLeftOut(id) ? [] : areas));
-    const text = `IF(${largest(joined(cells), false)}=${STALE},${STALE},IF(${largest(joined(forms), true)}>0,${STALE},0))`;
+    const resized = [...sizes.resized].flatMap(([id, text]) => (isLeftOut(id) ? [] : [text]));
+    const text = `IF(${largest(joined(cells), false)}=${STALE},${STALE},IF(${largest(joined(forms), true, ...resized)}>0,${STALE},0))`;
     return workings.rows("Whether inputs of any fixed cell changed", [text]);
   };
   const [ofAll, ofOthers] = [once(() => asked(() => false)), once(() => asked((id) => later.has(id)))];

@@ -1,4 +1,4 @@
-import { cellAt, rangeOf, type CellArea } from "../../../workbook/cellArea";
+import { cellAt, covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { anyStale } from "./anyStale";
 import { changed } from "./changed";
 import { FilledCells } from "../reading/FilledCells";
@@ -6,6 +6,7 @@ import { flagText, type Largest } from "./flagText";
 import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
 import { sheetText } from "../formula/reference";
 import type { FormulaSources, Precedent } from "./FormulaSources";
+import type { Sizes } from "./Sizes";
 import type { FormsHeld, Staleness } from "./staleness";
 import type { WorkingsCell, WorkingsSheet } from "../WorkingsSheet";
 
@@ -31,6 +32,7 @@ export interface FlagsFor {
   /** What a fixed formula gives where none of our functions is asked; undefined where that is nowhere. */
   readonly withoutCalls: (formula: ReadFormula) => string | undefined;
   readonly held: FormsHeld;
+  readonly sizes: Sizes;
   readonly staleness: Staleness;
   /** The sheet of flags for a shared sheet. */
   readonly flagSheetOf: (sheet: string) => string;
@@ -45,18 +47,17 @@ export interface FlagsFor {
  * that does not show its references is stale as soon as any fixed cell is; where it is an input itself, it counts as changed once it gives
  * something else.
  */
-export function changeFlags({ sheets, sources, fixed, withoutCalls, held, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
+export function changeFlags({ sheets, sources, fixed, withoutCalls, held, sizes, staleness, flagSheetOf, workings }: FlagsFor): ChangeFlags {
   const { before, after, leaves } = staleness;
-  const found = new Map<string, WorkingsCell[]>(sheets.names.map((name) => [name, []]));
-  const flag = (sheet: string, row: number, column: number, text: string): void =>
-    void found.get(sheet)?.push({ cell: cellAt(row, column), content: `=${text}` });
+  const found = new Map<string, Map<string, string>>(sheets.names.map((name) => [name, new Map()]));
+  const flag = (sheet: string, row: number, column: number, text: string): void => void found.get(sheet)?.set(cellAt(row, column), text);
   const changedAt = (sheet: string, row: number, column: number): string => {
     const cell = `${sheetText(sheet)}!${cellAt(row, column)}`;
     return changed(cell, sheets.sheet(sheet)?.at(row, column), (text) => workings.text(`${cell} at sharing`, text));
   };
   for (const { sheet, row, column } of leaves) flag(sheet, row, column, `IF(${changedAt(sheet, row, column)},1,0)`);
 
-  const flagged = flaggedCells(sheets, [...fixed, ...held.keys(), ...before, ...after], leaves);
+  const flagged = flaggedCells(sheets, [...fixed, ...held.keys(), ...sizes.resized.keys(), ...before, ...after], leaves, sizes);
   const filled = new Map(sheets.names.map((name) => [name, new FilledCells(sheets.sheet(name)?.filled ?? new Map())]));
   const largest: Largest = (from, isCounted, ...further) => {
     const precedents = distinct(from);
@@ -71,12 +72,20 @@ export function changeFlags({ sheets, sources, fixed, withoutCalls, held, stalen
     return largestOf([...flags, ...counts, ...further], workings);
   };
 
-  const any = anyStale({ sheets, sources, fixed, held, staleness, workings }, largest);
+  const any = anyStale({ sheets, sources, fixed, held, sizes, staleness, workings }, largest);
   const guards = new Map<number, string>();
+  const beyond: { readonly sheet: string; readonly cell: string; readonly anchor: string }[] = [];
   for (const formula of sheets.formulas) {
     const { id, sheet, area } = formula;
     const part = {
-      ...{ isFixed: fixed.has(id), held: held.get(id), isBefore: before.has(id), isAfter: after.has(id), source: sources[id] },
+      ...{
+        isFixed: fixed.has(id),
+        held: held.get(id),
+        resized: sizes.resized.get(id),
+        isBefore: before.has(id),
+        isAfter: after.has(id),
+        source: sources[id],
+      },
       withoutCalls: fixed.has(id) ? withoutCalls(formula) : undefined,
     };
     const beside = (text: string): string => {
@@ -92,9 +101,17 @@ export function changeFlags({ sheets, sources, fixed, withoutCalls, held, stalen
     const anchor = cellAt(area.row, area.column);
     for (let down = 0; down < area.rows; down++)
       for (let across = 0; across < area.columns; across++) flag(sheet, area.row + down, area.column + across, down + across === 0 ? text : anchor);
+    eachCell(sizes.reachOf(formula), (row, column) => void (covers(area, row, column) || beyond.push({ sheet, cell: cellAt(row, column), anchor })));
+  }
+  // What a formula may come to fill and is not filled yet; a blank cell there may be an input of a fixed one.
+  const leafCells = new Set(leaves.map(({ sheet, row, column }) => `${sheet}!${cellAt(row, column)}`));
+  for (const { sheet, cell, anchor } of beyond) {
+    const before = found.get(sheet)?.get(cell);
+    if (before === undefined || leafCells.has(`${sheet}!${cell}`))
+      found.get(sheet)?.set(cell, before === undefined ? anchor : `MAX(${before},${anchor})`);
   }
   const flagSheets = sheets.names.flatMap((name) => {
-    const cells = found.get(name) ?? [];
+    const cells = [...(found.get(name) ?? [])].map(([cell, text]): WorkingsCell => ({ cell, content: `=${text}` }));
     return cells.length === 0 ? [] : [{ name: flagSheetOf(name), of: name, cells }];
   });
   return { sheets: flagSheets, guards };
@@ -132,6 +149,7 @@ function flaggedCells(
   sheets: ReadSheets,
   formulas: readonly number[],
   leaves: readonly { readonly sheet: string; readonly row: number; readonly column: number }[],
+  { reachOf }: Sizes,
 ): ReadonlyMap<string, FilledCells> {
   const columns = new Map<string, Map<number, Set<number>>>(sheets.names.map((name) => [name, new Map()]));
   const note = (sheet: string, row: number, column: number): void => {
@@ -141,8 +159,9 @@ function flaggedCells(
   };
   for (const { sheet, row, column } of leaves) note(sheet, row, column);
   for (const id of formulas) {
-    const { sheet, area } = sheets.formulas[id] as ReadFormula;
-    eachCell(area, (row, column) => note(sheet, row, column));
+    const formula = sheets.formulas[id] as ReadFormula;
+    const { sheet } = formula;
+    eachCell(reachOf(formula), (row, column) => note(sheet, row, column));
   }
   return new Map(
     [...columns].map(([sheet, byColumn]) => [

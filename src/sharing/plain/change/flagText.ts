@@ -12,6 +12,8 @@ export interface Part {
   readonly isFixed: boolean;
   /** The cells for whose content the formula is written, where that is so. */
   readonly held: readonly Precedent[] | undefined;
+  /** The cell that is more than 0 while the formula would fill other cells. */
+  readonly resized: string | undefined;
   /** A fixed formula with an error in place of our calls, where it may lead past them. */
   readonly withoutCalls: string | undefined;
   readonly isBefore: boolean;
@@ -34,26 +36,28 @@ export interface FlagTexts {
 /** The flag of a formula; undefined for one that needs none. */
 export function flagText(
   { area }: ReadFormula,
-  { isFixed, withoutCalls, held, isBefore, isAfter, source }: Part,
+  { isFixed, withoutCalls, held, resized, isBefore, isAfter, source }: Part,
   { largest, any, beside, givesElse, changedAt }: FlagTexts,
 ): string | undefined {
   const all = source?.precedents ?? [];
   // What gives another value each time, and what cannot be looked through, has changed as soon as it is calculated again.
   const isRestless = source?.isVolatile === true || source?.isUnseen === true;
   if (isFixed) return isRestless ? String(STALE) : fixedFlag(largest(all, true), withoutCalls, givesElse);
-  const outlived = (otherwise: string): string => (held === undefined ? otherwise : `IF(${largest(held, true)}>0,${STALE},${otherwise})`);
+  const isForNow = held !== undefined || resized !== undefined;
+  const further = resized === undefined ? [] : [resized];
+  const outlived = (otherwise: string): string => (isForNow ? `IF(${largest(held ?? [], true, ...further)}>0,${STALE},${otherwise})` : otherwise);
   const stale = (): string => outlived(`IF(${largest(all, false, ...any())}=${STALE},${STALE},0)`);
   if (isBefore && isRestless) {
     const flags = largest(all, true, ...eachCell(area, (row, column) => `IF(${changedAt(row, column)},1,0)`));
     // The cell shows whether it is stale, so it cannot be guarded by a flag that looks at the cell.
-    return isAfter || held !== undefined ? `IF(${beside(isAfter ? stale() : outlived("0"))}=${STALE},${STALE},${flags})` : flags;
+    return isAfter || isForNow ? `IF(${beside(isAfter ? stale() : outlived("0"))}=${STALE},${STALE},${flags})` : flags;
   }
   // One that says itself that it is fixed asks its own flag, and a spill has more cells than the first.
-  const isAlone = !isAfter && held === undefined && area.rows * area.columns === 1;
+  const isAlone = !isAfter && !isForNow && area.rows * area.columns === 1;
   if (isBefore && isAlone) return `IF(${largest(all, true)}>0,IF(${changedAt(area.row, area.column)},1,0),0)`;
   if (isBefore) return outlived(largest(all, true));
   if (isAfter) return stale();
-  return held === undefined ? undefined : outlived("0");
+  return isForNow ? outlived("0") : undefined;
 }
 
 // A cell holds 8,192 characters, and calls stand in 64 others (Excel specifications and limits).

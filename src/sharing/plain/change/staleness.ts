@@ -3,6 +3,7 @@ import { AreaIndex } from "./AreaIndex";
 import { FilledCells } from "../reading/FilledCells";
 import type { ReadFormula, ReadSheets } from "../reading/ReadSheets";
 import type { FormulaSources, Precedent } from "./FormulaSources";
+import { AS_READ, type Sizes } from "./Sizes";
 
 /** A cell without a formula that a fixed one was calculated from. */
 export interface LeafCell {
@@ -29,31 +30,51 @@ export interface Staleness {
  * the areas they refer to and the cells there are, each looked at once.
  * @param sources by the number of the formula
  */
-export function stalenessOf(sheets: ReadSheets, sources: readonly FormulaSources[], fixed: ReadonlySet<number>, held: FormsHeld): Staleness {
-  return { ...backwards(sheets, sources, fixed, held), after: forwards(sheets, sources, new Set([...fixed, ...held.keys()]), fixed) };
+export function stalenessOf(
+  sheets: ReadSheets,
+  sources: readonly FormulaSources[],
+  fixed: ReadonlySet<number>,
+  held: FormsHeld,
+  sizes: Sizes = AS_READ,
+): Staleness {
+  const first = new Set([...fixed, ...held.keys(), ...sizes.resized.keys()]);
+  return { ...backwards(sheets, sources, fixed, held), after: forwards(sheets, sources, first, fixed, sizes) };
 }
 
-function forwards(sheets: ReadSheets, sources: readonly FormulaSources[], first: ReadonlySet<number>, fixed: ReadonlySet<number>): Set<number> {
+function forwards(
+  sheets: ReadSheets,
+  sources: readonly FormulaSources[],
+  first: ReadonlySet<number>,
+  fixed: ReadonlySet<number>,
+  sizes: Sizes,
+): Set<number> {
   // What does not show its references may refer to anything.
   const unseen = first.size === 0 ? [] : sources.flatMap(({ isUnseen }, id) => (isUnseen && !fixed.has(id) ? [id] : []));
-  const after = calculatedFrom(sheets, sources, first, unseen);
+  const after = calculatedFrom(sheets, sources, first, unseen, sizes);
   for (const id of fixed) after.delete(id);
   return after;
 }
 
+/** How far beyond what is filled an answer may come to reach. */
+const FURTHER = { rows: 500, columns: 100 } as const;
+
 /**
  * The numbers of all formulas that are calculated from some, at any distance.
  * @param besides others that are taken for calculated from them
+ * @param sizes of those whose answer may fill other cells by now
  */
 export function calculatedFrom(
   sheets: ReadSheets,
   sources: readonly FormulaSources[],
   first: ReadonlySet<number>,
   besides: readonly number[] = [],
+  sizes = AS_READ,
 ): Set<number> {
   const after = new Set<number>();
   if (first.size === 0) return after;
-  const indexes = new Map(sheets.names.map((name) => [name, new AreaIndex(sheets.sheet(name)?.rows ?? 1, sheets.sheet(name)?.columns ?? 1)]));
+  const indexOf = (name: string): AreaIndex =>
+    new AreaIndex((sheets.sheet(name)?.rows ?? 1) + FURTHER.rows, (sheets.sheet(name)?.columns ?? 1) + FURTHER.columns);
+  const indexes = new Map(sheets.names.map((name) => [name, indexOf(name)]));
   sources.forEach(({ precedents }, id) => {
     for (const { sheet, area } of precedents) indexes.get(sheet)?.add(area, id);
   });
@@ -65,7 +86,7 @@ export function calculatedFrom(
   };
   besides.forEach(reach);
   for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
-    const { sheet, area } = next;
+    const [{ sheet }, area] = [next, sizes.reachOf(next)];
     for (let down = 0; down < area.rows; down++)
       for (let across = 0; across < area.columns; across++)
         for (const id of indexes.get(sheet)?.take(area.row + down, area.column + across) ?? []) reach(id);

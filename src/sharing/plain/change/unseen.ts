@@ -1,12 +1,14 @@
 import type { FormulaSources } from "./FormulaSources";
 import { calculatedFrom, type FormsHeld, type Staleness } from "./staleness";
 import type { ReadSheets } from "../reading/ReadSheets";
+import type { Sizes } from "./Sizes";
 
 export interface SeenFrom {
   readonly sheets: ReadSheets;
   readonly sources: readonly FormulaSources[];
   readonly fixed: ReadonlySet<number>;
   readonly held: FormsHeld;
+  readonly sizes: Sizes;
   readonly staleness: Staleness;
 }
 
@@ -14,7 +16,7 @@ export interface SeenFrom {
 const MOST_LOOKED_AT = 4;
 
 /** Formulas that do not show all that they refer to and that something fixed was calculated from, the fixed ones left aside. */
-export const unseenBefore = ({ sources, fixed, staleness }: Omit<SeenFrom, "sheets" | "held">): readonly number[] =>
+export const unseenBefore = ({ sources, fixed, staleness }: Pick<SeenFrom, "sources" | "fixed" | "staleness">): readonly number[] =>
   [...staleness.before].filter((id) => !fixed.has(id) && sources[id]?.isUnseen === true);
 
 /**
@@ -23,12 +25,12 @@ export const unseenBefore = ({ sources, fixed, staleness }: Omit<SeenFrom, "shee
  * else whose references do not show, is calculated from it, since it then refers to none of those.
  */
 export function tangledUnseen(from: SeenFrom): readonly number[] {
-  const { sheets, sources, fixed, held, staleness } = from;
+  const { sheets, sources, fixed, held, sizes, staleness } = from;
   const inputs = unseenBefore(from);
   if (inputs.length === 0 || inputs.length > MOST_LOOKED_AT) return inputs;
-  const reached = inputs.map((id) => calculatedFrom(sheets, sources, new Set([id])));
+  const reached = inputs.map((id) => calculatedFrom(sheets, sources, new Set([id]), [], sizes));
   const anyReached = (id: number): boolean => reached.some((one) => one.has(id));
   const others = [...staleness.after].filter((id) => sources[id]?.isUnseen === true && !inputs.includes(id));
-  const later = [...fixed, ...held.keys()].filter(anyReached);
+  const later = [...fixed, ...held.keys(), ...sizes.resized.keys()].filter(anyReached);
   return [...others, ...later].every((id) => inputs.includes(id) || reached.every((one) => one.has(id))) ? [] : inputs;
 }

@@ -1,6 +1,7 @@
 import { areaNamed } from "../../../workbook/areaNamed";
 import { covers, type CellArea } from "../../../workbook/cellArea";
 import type { CellReading } from "../../../workbook/Workbook";
+import type { Growth } from "./Growth";
 import type { NameReading, PlainReading } from "./PlainReading";
 import type { Surroundings } from "./Surroundings";
 
@@ -20,6 +21,8 @@ export interface ReadSheet {
   at(row: number, column: number): CellReading | undefined;
   /** The formula that fills a cell, be it by its spill. */
   formulaAt(row: number, column: number): ReadFormula | undefined;
+  /** True for a cell that holds anything, be it filled by a formula. */
+  isFilled(row: number, column: number): boolean;
   /** Rows with anything in them, rising, of each column with anything in it. */
   readonly filled: ReadonlyMap<number, readonly number[]>;
   readonly rows: number;
@@ -62,7 +65,7 @@ export class ReadSheets {
   };
 
   /** What has to be known around a formula. @param nameOf what a defined name stands for @param areUnfilled true where cells are still to be filled in */
-  around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"], areUnfilled = false): Surroundings {
+  around({ sheet, reading }: ReadFormula, nameOf: Surroundings["nameOf"], areUnfilled = false, growth?: Growth): Surroundings {
     const { tables = [], going } = this.reading;
     const place = areaNamed(reading.cell);
     return {
@@ -78,6 +81,7 @@ export class ReadSheets {
       heldAt: (on, row, column) => (going?.isGone(on) === true ? going.heldAt(on, row, column) : this.sheet(on)?.at(row, column)),
       ...(going && { isGone: going.isGone }),
       isUnfilled: areUnfilled,
+      ...(growth && { growth }),
     };
   }
 }
@@ -115,6 +119,10 @@ function readSheet(name: string, readings: readonly CellReading[], formulas: Rea
     name,
     at: (row, column) => cells.get(keyOf(row, column)),
     formulaAt: (row, column) => owners.get(keyOf(row, column)),
+    isFilled: (row, column) => {
+      const { value = null, error = "" } = cells.get(keyOf(row, column)) ?? {};
+      return owners.has(keyOf(row, column)) || error !== "" || (value !== null && value !== "");
+    },
     filled,
     rows,
     columns,

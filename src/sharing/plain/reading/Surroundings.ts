@@ -1,5 +1,6 @@
 import type { CellArea } from "../../../workbook/cellArea";
 import type { CellReading } from "../../../workbook/Workbook";
+import type { Growth } from "./Growth";
 
 /** Where a table of the workbook stands. */
 export interface TablePlace {
@@ -33,6 +34,8 @@ export interface Surroundings {
   readonly heldAt?: (sheet: string, row: number, column: number) => CellReading | undefined;
   /** True for a sheet that goes from the file with what stands on it. */
   readonly isGone?: (sheet: string) => boolean;
+  /** What is beside a formula that takes as many cells as its answer needs; left out for one that keeps its size, or where that is not known. */
+  readonly growth?: Growth;
   /** True where blank cells are boxes that somebody will fill in. */
   readonly isUnfilled?: boolean;
 }

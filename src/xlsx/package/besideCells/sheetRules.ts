@@ -64,10 +64,22 @@ function rulesIn(sheet: Element): Found[] {
 
 function foundRule(kind: RuleReading["kind"], element: Element, areas: readonly string[], around: readonly Element[]): Found {
   const formulas = formulasIn(element);
-  const isList = kind === "entry" && attributeOf(element, "type") === "list";
-  const rule = { kind, areas, formulas: formulas.map((one) => typedFormula(formulaOf(one))), ...(isList && { isList }) };
+  const type = attributeOf(element, "type") ?? "";
+  const isList = kind === "entry" && type === "list";
+  const says: RuleReading["says"] = SCALES.has(type) || isList ? undefined : COMPARED.has(type) ? "compared" : "holds";
+  const rule = {
+    kind,
+    areas,
+    formulas: formulas.map((one) => typedFormula(formulaOf(one))),
+    ...(isList && { isList }),
+    ...(says && { says }),
+  };
   return { rule, element, formulas, around, id: attributeOf(element, "id") ?? idIn(element) };
 }
+
+// ECMA-376 Part 1, 18.18.12 and 18.18.21: the kinds whose formulas are not what the rule asks.
+const SCALES: ReadonlySet<string> = new Set(["colorScale", "dataBar", "iconSet"]);
+const COMPARED: ReadonlySet<string> = new Set(["cellIs", "whole", "decimal", "date", "time", "textLength"]);
 
 /** Later versions of the format name the areas in an element. */
 const areasOf = (element: Element): string[] =>

@@ -45,7 +45,7 @@ export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCell
 export async function takeNames(parts: EditableParts, isTaken: (name: string, sheet: string | undefined) => boolean): Promise<void> {
   const { part, root, names, sheets } = await workbookOutline(parts);
   const sheetOf = (place: number | undefined): string | undefined => (place === undefined ? undefined : sheets[place]?.name);
-  const taken = names.filter(({ name, sheet }) => !/^_xlnm\./i.test(name) && isTaken(name, sheetOf(sheet)));
+  const taken = names.filter(({ name, sheet }) => isTaken(name, sheetOf(sheet)));
   if (taken.length === 0) return;
   const list = childNamed(root, "definedNames");
   await parts.edit(part, list !== undefined && taken.length === names.length ? [removal(list)] : taken.map(({ element }) => removal(element)));

@@ -44,8 +44,8 @@ export interface GatheredSheet {
   readonly heights: readonly number[];
   readonly breaks: readonly number[];
   readonly lastRow: number;
-  /** Vapour shares counted, their median, their median distance from it, and how many stand apart. */
-  readonly stats: Readonly<Record<"count" | "median" | "mad" | "apart", Cell>>;
+  /** Vapour shares counted, their median, their median distance from it, how many stand apart, and beyond which z. */
+  readonly stats: Readonly<Record<"count" | "median" | "mad" | "apart" | "beyond", Cell>>;
   /** The ends of the band that is typed, percent, and those that count: none while what is typed cannot be right. */
   readonly band: Readonly<Record<"from" | "to" | "countedFrom" | "countedTo", Cell>>;
   /** What counts of a share, and how far each value lies from the median, down all rows. */
@@ -85,7 +85,7 @@ export function gatheredSheet(runs: RunsRead): GatheredSheet {
     heights: rows.heights,
     breaks: [...new Set(beginPages(pageFor(WIDTHS), repeated, repeated, blocks).map((index) => begins[index] ?? 0))],
     lastRow: rows.heights.length,
-    stats: { count: stat(1), median: stat(2), mad: stat(3), apart: stat(4) },
+    stats: { count: stat(1), median: stat(2), mad: stat(3), apart: stat(4), beyond: stat(5) },
     band: { from: box(AT.trust), to: box(AT.moistureWet), countedFrom: box(WORK.label + 1), countedTo: box(WORK.label + 2) },
     counted: (share) => down(WORK[share].counted),
     distances: (share) => down(WORK[share].apart),

@@ -6,7 +6,7 @@ import { cell, fn, is, type Expression } from "../expressions/Expression";
 import { gatherWords } from "../words/gatherWords";
 import { AT, WORK, type GatheredSheet } from "./GatheredSheet";
 import { answerSays, apartSays, bandSays, countedEnd, scatterOf } from "./headFormulas";
-import { areAlike, countedShare, FEWEST, fromMedian, markOf, nameShown, outsideBand, robustZ, shown, standsApart } from "./rowFormulas";
+import { areAlike, beyond, countedShare, FEWEST, fromMedian, markOf, nameShown, outsideBand, robustZ, shown, standsApart } from "./rowFormulas";
 import { GATHERED_SHARES, type GatheredShare, type RunRow } from "./RunRow";
 
 const SHARE = "0.00%";
@@ -47,6 +47,7 @@ export function headBlock(sheet: GatheredSheet): Block {
       working(stats.count, fn("COUNT", sheet.counted("volatile"))),
       working(stats.median, when(is(stats.count, "<", FEWEST), NOTHING, fn("MEDIAN", sheet.counted("volatile"))), "0.000000"),
       working(stats.mad, when(is(stats.count, "<", FEWEST), NOTHING, fn("MEDIAN", sheet.distances("volatile"))), "0.000000"),
+      working(stats.beyond, beyond(stats.count), "0.0"),
       working(stats.apart, fn("COUNTIF", sheet.down(WORK.isApart), 1)),
       heading(head.band, WORK.label, workings.band),
       working(band.countedFrom, countedEnd(sheet, band.from)),
@@ -87,7 +88,7 @@ export function rowBlock(sheet: GatheredSheet, run: RunRow, row: number): Block 
     ...(has("volatile")
       ? [
           working(cell(row, WORK.z), robustZ(sheet, row), "0.00"),
-          working(cell(row, WORK.isApart), standsApart(row)),
+          working(cell(row, WORK.isApart), standsApart(sheet, row)),
           working(cell(row, WORK.outside), outsideBand(sheet, row)),
         ]
       : []),

@@ -2,7 +2,7 @@ import { all, any, countWhere, firstOf, isNumber, NOTHING, noNumber, when, type 
 import { fn, is, joined, reckon, type Cell, type Expression } from "../expressions/Expression";
 import { gatherWords } from "../words/gatherWords";
 import { WORK, type GatheredSheet } from "./GatheredSheet";
-import { areAlike, FEWEST } from "./rowFormulas";
+import { areAlike, FEWEST, FEWEST_FOR_ONE_APART } from "./rowFormulas";
 
 const { answer, apart, band: bandWords } = gatherWords;
 // Decimals of a percent.
@@ -31,13 +31,15 @@ export function answerSays({ stats: { count, median, mad } }: GatheredSheet): Ex
 export function apartSays({ stats, runs }: GatheredSheet): Expression {
   const { count, mad } = stats;
   const rows = runs.rows.length;
+  const limit = fn("FIXED", stats.beyond, 1, true);
   const said = firstOf(
     [
       [is(count, "<", FEWEST), apart.tooFew],
       [areAlike(fn("N", mad)), apart.alike],
-      [is(stats.apart, "=", 0), apart.none],
+      [is(count, "<", FEWEST_FOR_ONE_APART), apart.threeCannotTell],
+      [is(stats.apart, "=", 0), apart.none(limit)],
     ],
-    apart.some(stats.apart),
+    apart.some(stats.apart, limit),
   );
   return joined(said, when(is(count, "<", rows), apart.notCounted(reckon(rows, "-", count), rows), NOTHING));
 }

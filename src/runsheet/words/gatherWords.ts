@@ -15,8 +15,10 @@ export const gatherWords = {
   apart: {
     tooFew: "None can be told to stand apart.",
     alike: "? No robust z: half of the counted samples or more are alike to the last figure (MAD 0).",
-    none: "✓ None stands apart (robust z within 3.5).",
-    some: (count: Expression) => text`? Standing apart: ${count} of the counted (robust z beyond 3.5). Look for a cause first.`,
+    threeCannotTell: "· Three samples cannot tell whether one of them stands apart: four are needed.",
+    none: (z: Expression) => text`✓ None stands apart: robust z within ${z}, which chance alone passes on one sheet in 20.`,
+    some: (count: Expression, z: Expression) =>
+      text`? Standing apart: ${count} of the counted, robust z beyond ${z}, as by chance on one sheet in 20. Look for a cause first.`,
     notCounted: (count: Expression, rows: number) => text` Not counted: ${count} of ${rows} rows.`,
   },
   band: {
@@ -89,7 +91,7 @@ export const gatherWords = {
   series: { counted: "counted", doubted: "not counted", median: "median", from: "band from", to: "band to" },
   workings: {
     title: "WORKINGS. Nothing to type here; not printed.",
-    count: "vapour shares counted; median; MAD; apart",
+    count: "vapour shares counted; median; MAD; apart; beyond z",
     band: "band counted, from and to",
     columns: ["vapour counted", "from median", "robust z", "stands apart", "outside band"],
     others: ["water counted", "from median", "char counted", "from median", "ash counted", "from median"],

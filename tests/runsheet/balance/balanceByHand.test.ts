@@ -1,5 +1,6 @@
 // A balance check worked out by hand, and the sheet's own formulas worked out on plain values. The readings are invented.
 import { seededNormal } from "../../numerics/seededNormal";
+import { seededUniform } from "../../numerics/seededUniform";
 import { cell } from "../../../src/runsheet/expressions/Expression";
 import type { Performance } from "../../../src/runsheet/sheet/balanceRows";
 import { plainBalance, type PlainBalance } from "./plainBalance";
@@ -95,11 +96,13 @@ describe("A balance check, worked out by hand", () => {
   });
 
   it("says where it stands from the first round on", () => {
-    const heads = [0, 1, 2, 5, 6].map((count) => orchard(READINGS.slice(0, count)).head()[1]);
+    const heads = [0, 1, 2, 3, 5, 6].map((count) => orchard(READINGS.slice(0, count)).head()[1]);
     expect(heads).toEqual([
       "No answer yet: nothing has been weighed.",
       "One round weighed: no answer yet.",
-      expect.stringMatching(/^Begun: the balance shows 0\.005 g more than the weight's value, ± 0\.065 g .* Judged from round 6 on\.$/),
+      "Two rounds weighed: no answer yet, since two that read alike can hide their scatter.",
+      // 200.01, 200, 200.02: s = 0.01; 4.302653 * 0.01 / sqrt(3) = 0.0248414; with 0.00816497 and 0.01 0.0279981
+      expect.stringMatching(/^Begun: the balance shows 0\.010 g more than the weight's value, ± 0\.028 g .* Judged from round 6 on\.$/),
       expect.stringMatching(/^Begun: .* mean of 5 rounds\. Judged from round 6 on\.$/),
       expect.stringMatching(/^In order: .* mean of 6 rounds\.$/),
     ]);
@@ -108,6 +111,23 @@ describe("A balance check, worked out by hand", () => {
     const unvalued = plainBalance();
     unvalued.rounds([200.01, 200.01]);
     expect(unvalued.head()[1]).toBe("No answer yet: type what the check weight weighs, row 9.");
+  });
+
+  it("gives a ± that covers from three rounds on, and none before", () => {
+    const alike = orchard([200.01, 200.01]);
+    expect([alike.value(alike.sheet.finding("bias").plusMinus), alike.check("bias")[0]]).toEqual(["", "· not yet"]);
+    const [normal, uniform] = [seededNormal(31), seededUniform(32)];
+    const three = plainBalance({ weighIns: 3, readability: 0.01 });
+    three.type(three.sheet.setup.value, 200);
+    let covered = 0;
+    // The scatter at which two rounds cover least, 1.5 display steps.
+    for (let once = 0; once < 400; once++) {
+      const truth = 0.01 * (uniform() - 0.5);
+      three.rounds(Array.from({ length: 3 }, () => Math.round((200 + truth + 0.015 * normal()) * 100) / 100));
+      const { value, plusMinus } = three.sheet.finding("bias");
+      if (Math.abs(Number(three.value(value)) - truth) <= Number(three.value(plusMinus))) covered++;
+    }
+    expect(covered).toBeGreaterThanOrEqual(380);
   });
 
   it("draws the readings between mean - 2 s and mean + 2 s, and at the weight's value while nothing is weighed", () => {

@@ -65,7 +65,7 @@ describe("gatherRuns(workbook)", () => {
     const row = await rowsShown(open, gathered.sheet);
     expect(Array.from({ length: 12 }, (_, index) => row(index + 7)).slice(0, 8)).toEqual([
       ["Kiln 1", "✓", "sample 1", "50.00%", "71.00%", "29.00%", "", "0.060%", "counted"],
-      ["Kiln 2", "✓", "sample 1", "50.00%", "72.00%", "28.00%", "", "0.060%", "? apart, z 4.7"],
+      ["Kiln 2", "✓", "sample 1", "50.00%", "72.00%", "28.00%", "", "0.060%", "counted"],
       ["It's (a) b", "✓", "plum 1", "50.00%", "71.20%", "28.80%", "3.00%", "0.060%", "counted"],
       ["It's (a) b", "✓", "Asha", "50.00%", "71.30%", "28.70%", "3.10%", "0.060%", "counted"],
       ["It's (a) b", "✓", "plum 3", "50.00%", "71.40%", "28.60%", "3.20%", "0.060%", "counted"],

@@ -6,14 +6,17 @@ import { buildGatheredSheet } from "../../../src/runsheet/gathering/buildGathere
 import { AT } from "../../../src/runsheet/gathering/GatheredSheet";
 import { checkSheetPlan } from "../../../src/workbook/checkSheetPlan";
 import { pixelsOf } from "../../../src/workbook/columnPixels";
+import { beyond } from "../../../src/runsheet/gathering/rowFormulas";
 import type { Plain } from "../../../src/explanation/runSheet/Plain";
+import { workOut } from "../../../src/explanation/runSheet/workOut";
+import { seededNormal } from "../../numerics/seededNormal";
 import { plainGathered, type PlainGathered, type PlainRow } from "./plainGathered";
 
 const run = (vapour: Plain, more: Partial<PlainRow> = {}): PlainRow => ({ trust: "✓", water: 0.5, vapour, char: typeof vapour === "number" ? 1 - vapour : "", plusMinus: 0.0006, ...more }); // prettier-ignore
 const runs = (...vapours: Plain[]): PlainGathered => plainGathered(vapours.map((vapour) => run(vapour)));
 const marks = (gathered: PlainGathered): Plain[] => gathered.sheet.runs.rows.map((_, index) => gathered.row(index + 1).mark);
 
-// 0.6745 (x - median) / MAD, potential outliers beyond 3.5 in size: Iglewicz and Hoaglin (1993), as printed in the NIST/SEMATECH
+// 0.6745 (x - median) / MAD: Iglewicz and Hoaglin (1993), as printed in the NIST/SEMATECH
 // e-Handbook of Statistical Methods, 1.3.5.17.
 describe("The robust z of a gathered row", () => {
   it("is 0.6745 times its distance from the median over the median distance", () => {
@@ -26,19 +29,19 @@ describe("The robust z of a gathered row", () => {
     // 1.4826 * 0.005 = 0.007413
     expect(gathered.head()).toEqual([
       "Median 71.50 % of the dry sample left as vapour; scatter 0.74 % (1.4826 MAD); 5 samples counted.",
-      "? Standing apart: 1 of the counted (robust z beyond 3.5). Look for a cause first.",
+      "? Standing apart: 1 of the counted, robust z beyond 7.9, as by chance on one sheet in 20. Look for a cause first.",
       "of the vapour, as percent: 70 to 75",
     ]);
     expect(marks(gathered)).toEqual(["counted", "counted", "counted", "counted", "? apart, z 12.8"]);
   });
 
-  // 0.715 ± 3.5 * 0.005 / 0.6745 is 0.715 ± 0.025945
+  // 0.715 ± 7.9 * 0.005 / 0.6745 is 0.715 ± 0.058562
   it.each([
-    [0.7409, "counted"],
-    [0.741, "? apart, z 3.5"],
-    [0.6891, "counted"],
-    [0.689, "? apart, z -3.5"],
-  ])("stands apart beyond 3.5 either way: %d is %j", (share, mark) => {
+    [0.7735, "counted"],
+    [0.7736, "? apart, z 7.9"],
+    [0.6565, "counted"],
+    [0.6564, "? apart, z -7.9"],
+  ])("of five stands apart beyond 7.9 either way: %d is %j", (share, mark) => {
     expect(marks(runs(0.71, 0.72, 0.715, share < 0.715 ? 0.718 : 0.712, share))[4]).toBe(mark);
   });
 
@@ -70,7 +73,32 @@ describe("The robust z of a gathered row", () => {
   });
 
   it("says that none stands apart", () => {
-    expect(runs(0.71, 0.72, 0.715).head()[1]).toBe("✓ None stands apart (robust z within 3.5).");
+    const none = "✓ None stands apart: robust z within 6.9, which chance alone passes on one sheet in 20.";
+    expect(runs(0.71, 0.72, 0.715, 0.712).head()[1]).toBe(none);
+  });
+
+  it("says that of three none can be told", () => {
+    // 0.6745 * 0.1 / 0.001: by chance, where two lie close.
+    const gathered = runs(0.71, 0.711, 0.811);
+    expect(gathered.head()[1]).toBe("· Three samples cannot tell whether one of them stands apart: four are needed.");
+    expect(marks(gathered)).toEqual(["counted", "counted", "counted"]);
+  });
+
+  // The same z without the sheet, whose cells on plain values are worked out over and over. 5 % of 2000 are 100, with a standard deviation of 9.7.
+  it.each([4, 5, 6, 7, 8, 9, 10, 12, 15, 18, 25, 40])("is told of %i rows of one normal population on about one sheet in twenty", (rows) => {
+    const normal = seededNormal(700 + rows);
+    const limit = Number(workOut(beyond(rows), () => null));
+    const median = (values: readonly number[]): number => {
+      const sorted = [...values].sort((one, other) => one - other);
+      return ((sorted[Math.ceil(rows / 2) - 1] ?? 0) + (sorted[Math.floor(rows / 2)] ?? 0)) / 2;
+    };
+    const sheets = Array.from({ length: 2000 }, () => Array.from({ length: rows }, () => normal()));
+    const told = sheets.filter((shares) => {
+      const distances = shares.map((share) => Math.abs(share - median(shares)));
+      return (0.6745 * Math.max(...distances)) / median(distances) > limit;
+    });
+    expect(told.length).toBeGreaterThan(65);
+    expect(told.length).toBeLessThan(135);
   });
 });
 

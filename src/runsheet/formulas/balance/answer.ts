@@ -5,7 +5,7 @@ import { balanceWords } from "../../words/balance/balanceWords";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
 import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../sentences/answer";
-import { FEWEST_BEFORE } from "./history";
+import { FEWEST_BEFORE, FEWEST_FOR_PLUS_MINUS } from "./history";
 import { grams } from "./roundSays";
 
 const words = balanceWords.head;
@@ -48,6 +48,7 @@ export function balanceAnswer(sheet: BalanceSheet, checks: ChecksAt): Expression
       [is(counted(checks, checkWords.verdicts.contradiction), ">", 0), words.withheld],
       [is(fn("COUNT", setup.value), "=", 0), words.noValue(fn("ROW", setup.value))],
       [is(working.count, "<", 2), words.one],
+      [is(working.count, "<", FEWEST_FOR_PLUS_MINUS), words.two],
       [isMarked(checks), joined(words.lookAgain, shows)],
       [is(working.count, "<=", FEWEST_BEFORE), joined(words.begun, shows, words.judgedFrom(FEWEST_BEFORE + 1))],
     ],

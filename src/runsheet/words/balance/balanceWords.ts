@@ -119,6 +119,7 @@ export const balanceWords = {
     nothing: "No answer yet: nothing has been weighed.",
     noValue: (row: Expression) => text`No answer yet: type what the check weight weighs, row ${row}.`,
     one: "One round weighed: no answer yet.",
+    two: "Two rounds weighed: no answer yet, since two that read alike can hide their scatter.",
     withheld: "▲ Answer withheld: a reading cannot be of this weight. Put right what the next line names.",
     lookAgain: "? Look again: ",
     inOrder: "In order: ",

@@ -4,7 +4,7 @@ import { nameBelow, nameOf } from "../expressions/formulaText";
 import { lastCellWhere, lastRowWhere } from "../formulas/cellsNamed";
 import { FIRST_DATE, hasClockForMinutes, isClockForMinutes, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
-import type { Fired, RunSheet } from "../sheet/RunSheet";
+import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
@@ -25,7 +25,7 @@ const QUARTERS = 4;
 const MOST_DECIMALS = reckon(595, "/", 1000);
 const ROUNDING_PER_MILLION = 1_000_000;
 
-/** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number, those of firings on any sheet. */
+/** Whether the times of the rounds follow one another as planned; what is no time in a clock box is told before (boxesFirst). */
 export function timesCheck(sheet: RunSheet): Check {
   const { first, total } = sheet.drying.rows;
   const clocks = down(CLOCK, first, total);
@@ -38,12 +38,6 @@ const down = (column: number, from: number, to: number): Range => range(fixed(ce
 export const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of), is(of, ">=", FIRST_DATE), is(fn("ROUND", of, 0), "=", of));
 
 const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastNameWhere(isWholeDay(clocks), clocks)));
-
-/** A text, or a number that is neither a time of day nor a day with one. */
-const isNoTime = (of: Range): Expression =>
-  sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
-
-const noTime = (clocks: Range): Step => step(anyWhere(isNoTime(clocks)), words.noTime(lastNameWhere(isNoTime(clocks), clocks)));
 
 /** A column of its own needs only the row, so that the formula fits a cell with every table of a sheet in it. */
 function lastNameWhere(holds: Expression, clocks: Range): Expression {
@@ -59,11 +53,6 @@ function ofMinutes(sheet: RunSheet): Step[] {
   // Of several within the first minute the last is named.
   const isClockOrFirst = reckon(is(sum(isClockForMinutes(clocks), product(is(clocks, ">", 0), is(clocks, "<", 1))), ">", 0), "*", 1);
   return [
-    ...sheet.fired.flatMap(clocksOf).map(noTime),
-    step(
-      anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
-      words.minutesAsText(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
-    ),
     step(hasClockForMinutes(sheet), words.clockForMinutes(lastNameWhere(isClockOrFirst, clocks))),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
   ];
@@ -78,7 +67,7 @@ const placeOrNone = (holds: Expression): Expression => fn("IFERROR", placeWhere(
 const before = (place: Expression): Expression => reckon(place, "-", 1);
 
 function ofClock(sheet: RunSheet): Step[] {
-  const { drying, setup, working, settings, columns, fired } = sheet;
+  const { drying, setup, working, settings, columns } = sheet;
   const { first, total } = drying.rows;
   const [start, later, every] = [cell(first, CLOCK), down(CLOCK, first + 1, total + 1), down(CLOCK, first, total)];
   const next = down(CLOCK, first + 2, total + 2);
@@ -124,7 +113,6 @@ function ofClock(sheet: RunSheet): Step[] {
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
   return [
-    ...[every, ...fired.flatMap(clocksOf)].map(noTime),
     wholeDay(every),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
@@ -136,12 +124,6 @@ function ofClock(sheet: RunSheet): Step[] {
     step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),
   ];
 }
-
-/** The clock boxes of a fire table: lit, and vent quiet with opened beside it. */
-const clocksOf = ({ rows: { fire }, fire: inRow }: Fired): Range[] => [
-  range(fixed(inRow(fire.first).lit), fixed(inRow(fire.last).lit)),
-  range(fixed(inRow(fire.first).quiet), fixed(inRow(fire.last).opened)),
-];
 
 const farOff = (name: Expression, minutes: Expression, planned: Expression): Expression =>
   words.farOff(name, fn("INT", reckon(minutes, "/", MINUTES_PER_HOUR)), fn("ROUND", fn("MOD", minutes, MINUTES_PER_HOUR), 0), planned);

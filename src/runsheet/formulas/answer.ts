@@ -200,6 +200,7 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
   const at = (name: ShareName): Cell => ({ kind: "cell", row: rows.results.shares[name] ?? 0, column: columns.verdict, fixed: "both" });
   const together = at(headline(sheet));
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
+  const { readability, repeatability } = sheet.settings;
   const decimals = reckon(reckon(fn("FIND", " %", together), "-", fn("FIND", ".", joined(together, "."))), "-", 1);
   const stayed = resultWords.percent(fn("FIXED", reckon(100, "*", reckon(1, "-", fn("AVERAGE", shares))), fn("MAX", 0, decimals), true));
   const samples = options.replicates === 1 ? words.oneSample : when(is(working.inUse, "=", 1), words.oneSample, words.meanOf(working.inUse));
@@ -209,7 +210,9 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
     lostInAll: () => words.stages(together, stayed, stages?.allSteady ?? 0, samples, material(sheet)),
     lossOnHeating: () => lossSays(sheet, together, stayed, samples, material(sheet)),
   }[headline(sheet)]();
-  return marked(checks, sentence);
+  // Without a step, or with a text for the repeatability, nothing has a ±.
+  const hasNone = is(fn("COUNT", working.together(headline(sheet))), "=", 0);
+  return when(hasNone, words.noUncertainty(nameOf(readability), nameOf(repeatability)), marked(checks, sentence));
 }
 
 /** How the checks stand: all in order, some waiting, or how many fail with what the gravest found first says. */
@@ -267,6 +270,7 @@ export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
     isNotDry(sheet),
     is((table ?? sheet.drying).allSteady, "=", 0),
     is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
+    is(fn("COUNT", working.together(name)), "=", 0),
   );
   const disagree = checks.agree === undefined ? [] : ([[haveNoCommonValue(sheet, name), covers.each(rounding, others)]] as const);
   const isSeveral = options.replicates > 1;

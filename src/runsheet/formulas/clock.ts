@@ -62,7 +62,7 @@ export function isClockForMinutes(of: Cell | Range): Expression {
 /** Whether the rounds of a run in minutes hold a clock time: one that can be nothing else, or several within the first minute. */
 export function hasClockForMinutes({ drying: { rows } }: RunSheet): Condition {
   const clocks = range(fixed(cell(rows.first, CLOCK)), fixed(cell(rows.total, CLOCK)));
-  const within = all(is(fn("COUNT", clocks), ">", 1), is(fn("MAX", clocks), "<", 1));
+  const within = all(is(fn("COUNT", clocks), ">", 1), is(fn("IFERROR", fn("MAX", clocks), 1), "<", 1));
   // A text among them is an error in arithmetic, and told by itself.
   return any(within, is(fn("IFERROR", countWhere(isClockForMinutes(clocks)), 0), ">", 0));
 }

@@ -50,6 +50,21 @@ export const checkWords = {
   /** Where a check cannot be worked out because a cell it reads shows an error. */
   notJudged: "Not judged: Retort is not here. The third line of the sheet says what to do.",
   unreadable: doubted("A cell that this check reads shows an error: put that right first."),
+  /** A box that holds no number that can be, and what to type. */
+  wanted: {
+    least: { any: "no number", "0": "no number of 0 or more", "above 0": "no number above 0" },
+    noNumber: (at: Expression, none: string, remedy: string) => doubted(text`${at} holds ${none}. ${remedy}`),
+    fire: "Type degrees as a plain number, such as 480.",
+    held: "Type minutes as a plain number, such as 30.",
+    degrees: "Type degrees as a plain number, such as 21.",
+    weight: "Type grams as a plain number.",
+    vessel: "Type grams as a plain number, or the word tared.",
+    zero: "Type what the empty pan shows, in grams, such as 0 or -0.01.",
+    gramsOrPercent: "Type it as a plain number, in grams or percent.",
+    analysis: "Type percent of the dry sample as a plain number, such as 48.6.",
+    date: "Type the date alone, such as 21 Nov 2026.",
+    minutes: "Type minutes since round 1, such as 30.",
+  },
   vessel: {
     units: (sample: number, sentence: Expression) => joined(contradiction, ofSample(sample, sentence)),
     kilograms: (at: Expression, sample: number, moist: Expression) =>
@@ -138,6 +153,7 @@ export const checkWords = {
       doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
     unjudged: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${at}.`)),
+    unknownCriterion: (at: Expression) => doubted(text`${at} is none of the criteria. Choose one from its list, such as readability.`),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>

@@ -61,6 +61,8 @@ export const headWords = {
     meanOf: (count: Expression) => text`Mean of ${count} samples.`,
     meanOfSome: (count: Expression, inUse: Expression) => text` Of ${count} of ${inUse} samples only.`,
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
+    noUncertainty: (step: Expression, repeatability: Expression) =>
+      text`No answer: nothing has a ± without the balance's step in ${step}, and its repeatability in ${repeatability} as a number or left blank.`,
     inDoubt: "? In doubt: ",
     doubtedCounted: " What is in doubt is counted.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,

@@ -48,14 +48,32 @@ function lastNameWhere(holds: Expression, clocks: Range): Expression {
 function ofMinutes(sheet: RunSheet): Step[] {
   const { first, total } = sheet.drying.rows;
   const later = down(CLOCK, first + 1, total + 1);
-  const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   const clocks = down(CLOCK, first, total);
+  const notAfter = product(areTimed(later, clocks), is(gaps(sheet), "<=", 0));
   // Of several within the first minute the last is named.
   const isClockOrFirst = reckon(is(sum(isClockForMinutes(clocks), product(is(clocks, ">", 0), is(clocks, "<", 1))), ">", 0), "*", 1);
   return [
     step(hasClockForMinutes(sheet), words.clockForMinutes(lastNameWhere(isClockOrFirst, clocks))),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
+    // Round 1 is the zero of all minutes; another number there is one of a clock more often than of minutes.
+    step(is(fn("N", clocks.from), ">", 0), words.firstMinute(nameOf(cell(first, CLOCK)))),
+    tooSoon(sheet),
   ];
+}
+
+/** Round by round, 1 where both it and the one before have a time: one that is left out stands where it was planned, and tells of no other. */
+const areTimed = (later: Range, earlier: Range): Expression => product(fn("ISNUMBER", later), fn("ISNUMBER", earlier));
+
+/** The last round sooner after the one before than half of what was planned. One that is followed by another counts for nothing. */
+function tooSoon(sheet: RunSheet): Step {
+  const { first, total } = sheet.drying.rows;
+  const [later, earlier, next] = [down(CLOCK, first + 1, total + 1), down(CLOCK, first, total), down(CLOCK, first + 2, total + 2)];
+  const [gap, planned] = [gaps(sheet), fn("N", sheet.settings.interval)];
+  const soon = product(areTimed(later, earlier), is(gap, ">", 0), is(reckon(2, "*", gap), "<", planned), notNumber(next));
+  const { elapsed } = sheet.columns;
+  const [here, above] = [down(elapsed, first + 1, total + 1), down(elapsed, first, total)].map((of) => fn("INDEX", of, placeWhere(soon)));
+  const minutes = fn("ROUND", reckon(here ?? 0, "-", above ?? 0), 0);
+  return step(anyWhere(soon), words.tooSoon(nameBelow(cell(first + 1, CLOCK), before(placeWhere(soon))), minutes, planned));
 }
 
 /** Minutes from each round to the next; text while round 1 has no time. */
@@ -73,7 +91,7 @@ function ofClock(sheet: RunSheet): Step[] {
   const next = down(CLOCK, first + 2, total + 2);
   const gap = gaps(sheet);
   const bare = is(later, "<", 1);
-  const timed = fn("ISNUMBER", later);
+  const timed = areTimed(later, every);
   const planned = fn("N", settings.interval);
   const typedAsDecimal = (of: Expression): Condition => {
     const apart = (per: number): Expression => fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0)));
@@ -100,7 +118,7 @@ function ofClock(sheet: RunSheet): Step[] {
     return words.decimal(name, timeText(value), typed, meantBy(value));
   };
   const holds = {
-    undated: product(timed, is(later, ">=", FIRST_DATE)),
+    undated: product(fn("ISNUMBER", later), is(later, ">=", FIRST_DATE)),
     offPlan: product(timed, bare, offPlan),
     notAfter: product(timed, is(gap, "<=", 0)),
     far: product(timed, bare, is(gap, ">", far)),
@@ -119,6 +137,7 @@ function ofClock(sheet: RunSheet): Step[] {
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
     step(isFirstDecimal, decimal(nameOf(start), start)),
     step(anyWhere(holds.notAfter), words.notAfter(at(holds.notAfter))),
+    tooSoon(sheet),
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
     step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
     step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),

@@ -89,6 +89,9 @@ export const checkWords = {
     heldLonger: (row: Expression) => doubted(text`Row ${row}: held longer than from lit to opened. Put one of the three right, or type dates too.`),
     dayAlone: (row: Expression) => doubted(text`Row ${row}: a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
+    tooSoon: (at: Expression, minutes: Expression, planned: Expression) =>
+      doubted(text`${at} comes ${minutes} min after the round before; planned ${planned} min. Too soon to tell: if right, weigh once more later.`),
+    firstMinute: (at: Expression) => doubted(text`${at} is round 1, and not 0. Type 0 there, and below it minutes since round 1, no clock times.`),
     daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h after the round before, planned ${planned} min. Check their dates; if right, weigh once more.`),
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
@@ -287,6 +290,10 @@ export const checkWords = {
       doubted(text`${at}: ${set} °${unit} is too cold to ${what}, below ${least} °${unit} (common practice). A slip, or the other degrees?`),
     oven: (at: Expression, set: Expression, unit: string, least: number, most: number) =>
       doubted(text`${at}: ${set} °${unit} is no drying oven, ${least} to ${most} °${unit} (common practice). A slip, or the other degrees?`),
+    celsiusOven: (at: Expression, set: Expression, celsius: Expression, meant: Expression, below: number, above: number) =>
+      doubted(text`${at}: ${set} °F is ${celsius} °C. If ${set} °C is meant, type ${meant}; if ${celsius} °C is, type ${below} or ${above}.`),
+    bothDegrees: (row: Expression, unit: string) =>
+      doubted(text`Row ${row} and the row above have one heat in °C and in °F. This sheet wants °${unit} in both: type the one anew.`),
     notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),
     aboveLimit: (at: Expression, set: Expression, unit: string, stands: Expression, material: Expression) =>
       doubted(text`${at}: ${set} °${unit} is above the ${stands} °${unit} that ${material} stands. Change vessel or programme.`),

@@ -12,6 +12,7 @@ export const headWords = {
     minute: (minute: Expression) => text` at about minute ${minute}`,
     fire: (what: string, firing: Expression, fireRow: Expression, weighRow: Expression) =>
       text`► Next: ${what} ${firing}, row ${fireRow}; then weigh cold, row ${weighRow}`,
+    leftBehind: (sample: Expression) => text`► Next: weigh sample ${sample} too; if it is lost, clear all its boxes`,
     charring: "firing",
     ashing: "ashing",
     heating: "heating",

@@ -6,6 +6,7 @@ import { saltWords } from "../words/saltWords";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet, Salt } from "../sheet/RunSheet";
 import { isMarked, percent, type ChecksAt } from "./answer";
+import { isUnreadHere } from "./salt";
 
 const { says } = saltWords;
 const { verdicts } = checkWords;
@@ -32,6 +33,7 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
   const isDifferent = all(any(is(setup.samplesAre, "=", "different"), is(setup.samplesAre, "=", "")), is(working.inUse, ">", 1));
   return firstOf(
     [
+      [isUnreadHere(salt), says.notHere],
       [isMarked(checks), says.waits],
       ...(checks.theory === undefined
         ? []

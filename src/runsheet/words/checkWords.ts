@@ -187,6 +187,7 @@ export const checkWords = {
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
+    notHere: joined(unseen, "Formulas are not read here, which takes Retort: theory is not judged. Weights and shares are."),
     residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
     unread: (at: Expression, working: Expression) =>
       doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits. More: This cell, on ${working}.`),
@@ -301,6 +302,7 @@ export const checkWords = {
   analysis: {
     both: (formula: Expression) => doubted(text`${formula}: a formula and an analysis are both given. Clear one of the two.`),
     formula: (sentence: Expression) => doubted(sentence),
+    notHere: (formula: Expression) => joined(unseen, text`${formula} is not read here, which takes Retort: the formula is not judged.`),
     fractions: (first: Expression) => doubted(text`${first} on: typed as fractions? Type percent, such as 48.6 for 0.486.`),
     waits: (percent: Expression, least: number) =>
       doubted(text`The analysis adds up to ${percent} % with the ash: the comparison waits for ${least} %.`),

@@ -134,7 +134,15 @@ const ofSome = ({ options, working: { inUse } }: RunSheet, shares: Range): Expre
 
 const marked = (checks: ChecksAt, sentence: Expression): Expression => joined(when(is(doubts(checks), ">", 0), words.inDoubt, NOTHING), sentence);
 
-const material = ({ setup }: RunSheet): Expression => when(is(setup.material, "=", ""), words.sample, setup.material);
+// As its box asks for: with a longer name the answer would run past its line, and lose its verdict there.
+const MOST_LETTERS = 24;
+// Names of several samples share one line with their shares.
+const MOST_OF_A_NAME = 12;
+
+/** A text as it is, or so many letters of it, the last for what is left out. */
+const shortened = (of: Cell, most: number): Expression => when(is(fn("LEN", of), ">", most), joined(fn("LEFT", of, most - 1), words.leftOut), of);
+
+const material = ({ setup }: RunSheet): Expression => when(is(setup.material, "=", ""), words.sample, shortened(setup.material, MOST_LETTERS));
 
 /** Lost so far, of all samples together: from what was weighed in to the lowest filled box of each, rows left out or not. */
 function whileDrying(sheet: RunSheet): Expression {
@@ -176,7 +184,7 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
         const known = when(
           is(setup.name(sample), "=", ""),
           joined(sample === 1 ? "" : ", ", named ? `${sample} ` : ""),
-          joined(sample === 1 ? "" : ", ", setup.name(sample), " "),
+          joined(sample === 1 ? "" : ", ", shortened(setup.name(sample), MOST_OF_A_NAME), " "),
         );
         const before: Expression = named ? known : sample === 1 ? "" : ", ";
         const one = share(name, sample);

@@ -75,6 +75,8 @@ export const headWords = {
     leftAsVapour: "of the dry weight left as vapour",
     wasWater: "of the moist weight was water",
     sample: "sample",
+    /** In place of what a name is too long for. */
+    leftOut: "…",
   },
   checks: {
     // Stands only on a sheet that was shared as it is: values have no formula that could say it, and plain cells judge by themselves.

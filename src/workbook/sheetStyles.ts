@@ -13,6 +13,8 @@ export interface SheetStyle {
   /** Colour of a dotted line below, to write on by hand. */
   readonly foot?: string;
   readonly wrap?: boolean;
+  /** True where a text that is too wide for its cell is drawn smaller, since what stands beside it would cut it. */
+  readonly shrink?: true;
   /** True where text begins at the top of its row, for lines of several rows that are read side by side. */
   readonly top?: true;
   /** Left out where text stands to the left and numbers to the right, as in any new cell. */
@@ -59,7 +61,7 @@ export const sheetStyles: Readonly<Record<CellStyle, SheetStyle>> = {
   runLabel: { fontColour: INK, size: 10 },
   runTotal: { fontColour: INK, bold: true, size: 10 },
   runTotalNumber: { fontColour: INK, bold: true, size: 10, align: "right", foot: DOTS },
-  runBox: BOX,
+  runBox: { ...BOX, shrink: true },
   runBoxStart: { ...BOX, sides: ["left", "top", "bottom"] },
   runBoxMore: { ...BOX, sides: ["top", "bottom"] },
   runBoxEnd: { ...BOX, sides: ["right", "top", "bottom"] },

@@ -85,6 +85,7 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [cellNameWords.note, meaningWords.note],
       [cellNameWords.beside, meaningWords.beside],
       ...workings.typedOver.split("; ").map((name) => [name, meaningWords.typedOver] as const),
+      ...workings.wrongBoxes.split("; ").map((name) => [name, meaningWords.wrongBox] as const),
       ...Object.values(openFireWords.compared).map((name) => [name, meaningWords.compared] as const),
       [u, meaningWords.u],
       [explained, meaningWords.explained],

@@ -2,16 +2,26 @@ import { BALANCE_CHECKED } from "../checks/balance/balanceChecks";
 import { findingOf, verdictOf, type Check } from "../checks/Check";
 import { CHECKS } from "../checks/everyCheck";
 import { cell } from "../expressions/Expression";
+import { wrongClock, wrongHeld } from "../formulas/wrongBoxes";
 import type { BalanceSheet } from "../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { CheckRows } from "../sheet/layout";
 import type { RunSheet, Sheet } from "../sheet/RunSheet";
 import { balanceCheckWords } from "../words/balance/balanceCheckWords";
 import { checkWords } from "../words/checkWords";
-import { band, calculated, ofCells, type Block, type BlockCell } from "./Block";
+import { sheetWords } from "../words/sheetWords";
+import { band, calculated, ofCells, together, working, workingLabel, type Block, type BlockCell } from "./Block";
 
 /** What the sheet can tell about the run itself, a line each: a verdict, and where something is wrong the sentence about it. */
-export const checksBlock = (sheet: RunSheet): Block => checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet));
+export const checksBlock = (sheet: RunSheet): Block =>
+  together(
+    checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet)),
+    ofCells(
+      workingLabel(sheet, sheet.working.wrongClock.row, sheetWords.workings.wrongBoxes),
+      working(sheet.working.wrongClock, wrongClock(sheet)),
+      ...(sheet.fired.length === 0 ? [] : [working(sheet.working.wrongHeld, wrongHeld(sheet))]),
+    ),
+  );
 
 /** The same of a balance check. */
 export const balanceChecksBlock = (sheet: BalanceSheet): Block =>

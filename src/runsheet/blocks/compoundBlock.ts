@@ -1,7 +1,7 @@
 import { all, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
 import { cell, fn, is, type Expression } from "../expressions/Expression";
 import { percent } from "../formulas/sentences/answer";
-import { equationOf, isGiven, onlyWater, residueMassOf, startMassOf, theoryOf, watersByTheory } from "../formulas/salt";
+import { equationOf, isGiven, isUnreadHere, onlyWater, residueMassOf, startMassOf, theoryOf, watersByTheory } from "../formulas/salt";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
 import type { Salt } from "../sheet/Salt";
@@ -46,6 +46,7 @@ export function compoundBlock(sheet: RunSheet, salt: Salt): Block {
 const formulaSays = (salt: Salt): Expression =>
   firstOf(
     [
+      [all(fn("ISERROR", salt.startMass), isUnreadHere(salt)), beside.notHere],
       [fn("ISERROR", salt.startMass), beside.unread],
       [isNumber(salt.theory), beside.loses(percent(salt.theory, 2))],
     ],
@@ -55,6 +56,7 @@ const formulaSays = (salt: Salt): Expression =>
 const residueSays = (salt: Salt): Expression =>
   firstOf(
     [
+      [isUnreadHere(salt), beside.notHere],
       [all(isNumber(salt.startMass), fn("ISERROR", salt.theory)), beside.notFrom],
       [fn("ISERROR", salt.residueMass), beside.unread],
       [isNumber(salt.theory), salt.equation],

@@ -6,7 +6,7 @@ import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from ".
 import { stageName } from "../formulas/stages";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { CheckName, ShareName } from "../sheet/layout";
-import { isLedgerShare, isStageShare, sharesOf, type LedgerShare, type StageShare } from "../sheet/sharesOf";
+import { isLedgerShare, isStageShare, judgedBy, sharesOf, type LedgerShare, type StageShare } from "../sheet/sharesOf";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { resultWords } from "../words/resultWords";
@@ -103,7 +103,7 @@ function shareRow(sheet: RunSheet, name: ShareName): BlockCell[] {
       : [
           workingLabel(sheet, row, sheetWords.workings.together),
           working(own.together(name), togetherOf(sheet, name), "0.000000"),
-          working(own.agreement(name), agreementOf(sheet, name), "0"),
+          ...(judgedBy(name) === name ? [working(own.agreement(name), agreementOf(sheet, name), "0")] : []),
         ]),
   ];
 }

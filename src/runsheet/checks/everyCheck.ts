@@ -3,6 +3,7 @@ import type { RunSheet } from "../sheet/RunSheet";
 import { agreeCheck } from "./agreeCheck";
 import { airCheck } from "./firing/airCheck";
 import { analysisCheck } from "./firing/analysisCheck";
+import { BOXES_FIRST } from "./boxesFirst";
 import type { Check } from "./Check";
 import { drynessCheck } from "./drynessCheck";
 import { fineCheck } from "./fineCheck";
@@ -23,8 +24,9 @@ import { vesselCheck } from "./vesselCheck";
 import { warmthCheck } from "./warmthCheck";
 import { zerosCheck } from "./zerosCheck";
 
-/** Each check of a sheet; undefined on a sheet that has nothing for it to look at. */
-export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet) => Check | undefined>> = {
+type Looked = (sheet: RunSheet) => Check | undefined;
+
+const LOOKED: Readonly<Record<CheckName, Looked>> = {
   vessel: vesselCheck,
   times: timesCheck,
   rows: rowsCheck,
@@ -51,3 +53,14 @@ export const CHECKS: Readonly<Record<CheckName, (sheet: RunSheet) => Check | und
   warmth: warmthCheck,
   typedOver: typedOverCheck,
 };
+
+/** Each check of a sheet, with what it tells first of its boxes; undefined on a sheet that has nothing for it to look at. */
+export const CHECKS = Object.fromEntries(
+  (Object.entries(LOOKED) as [CheckName, Looked][]).map(([name, looked]): [CheckName, Looked] => [
+    name,
+    (sheet) => {
+      const check = looked(sheet);
+      return check && { ...check, first: BOXES_FIRST[name]?.(sheet) ?? [] };
+    },
+  ]),
+) as Readonly<Record<CheckName, Looked>>;

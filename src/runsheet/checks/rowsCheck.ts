@@ -1,4 +1,4 @@
-import { all, anyWhere, noNumber, notNumber } from "../expressions/choices";
+import { all, anyWhere, noNumber, notNumber, product, sum } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Range } from "../expressions/Expression";
 import { gap, hasGap, lastCellWhere } from "../formulas/cellsNamed";
 import { block } from "../formulas/weighings";
@@ -14,13 +14,13 @@ const words = checkWords.rows;
 
 /** Whether every box above a filled one is filled, with a number. */
 export function rowsCheck(sheet: RunSheet): Check {
-  const { tables, samples } = sheet;
+  const { tables } = sheet;
   return {
     silentWhile: noNumber(...tables.map((table) => block(sheet, table))),
     steps: [
       ...(sheet.stages === undefined ? [] : stageWithoutLine(sheet, sheet.stages)),
       ...tables.flatMap((table) => ofTable(sheet, table)),
-      ...samples.flatMap((sample) => clockOf(sheet, sample)),
+      clockMissing(sheet),
     ],
   };
 }
@@ -38,21 +38,17 @@ function stageWithoutLine({ options, share }: RunSheet, stages: Fired): Step[] {
 
 function ofTable(sheet: RunSheet, table: Weighed): Step[] {
   const { first, total } = table.rows;
-  const every = block(sheet, table);
   const [below, above] = [block(sheet, table, first + 1, total + 1), block(sheet, table, first, total)];
-  return [
-    step(anyWhere(fn("ISERROR", every)), words.error(lastCellWhere(fn("ISERROR", every), every))),
-    step(anyWhere(fn("ISTEXT", every)), words.isText(lastCellWhere(fn("ISTEXT", every), every))),
-    step(hasGap(below, above), words.gap(lastCellWhere(gap(below, above), above))),
-  ];
+  return [step(hasGap(below, above), words.gap(lastCellWhere(gap(below, above), above)))];
 }
 
-/** A weight beside a blank time. */
-function clockOf({ drying, options, salt }: RunSheet, sample: number): Step[] {
+/** A weight of any sample beside a blank time. */
+function clockMissing({ drying, options, salt, samples }: RunSheet): Step {
   const { first, total } = drying.rows;
   const clocks: Range = range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)));
-  const untimed = reckon(fn("ISNUMBER", drying.boxes(sample)), "*", notNumber(clocks));
+  const weights = sum(0, ...samples.map((sample) => fn("ISNUMBER", drying.boxes(sample))));
+  const untimed = product(is(weights, ">", 0), notNumber(clocks));
   // Of a salt heated as it was weighed in no time is used.
   const isUntimed = salt === undefined ? anyWhere(untimed) : all(is(salt.water, "=", saltWords.choices.driedFirst), anyWhere(untimed));
-  return [step(isUntimed, (options.timing === "clock" ? words.clock : words.minute)(lastCellWhere(untimed, clocks)))];
+  return step(isUntimed, (options.timing === "clock" ? words.clock : words.minute)(lastCellWhere(untimed, clocks)));
 }

@@ -5,7 +5,6 @@ import { lastCellWhere, lastRowWhere } from "../formulas/cellsNamed";
 import { FIRST_DATE, hasClockForMinutes, isClockForMinutes, timeText } from "../formulas/clock";
 import { CLOCK } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
-import type { Fired } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { step, type Check, type Step } from "./Check";
 
@@ -26,7 +25,7 @@ const QUARTERS = 4;
 const MOST_DECIMALS = reckon(595, "/", 1000);
 const ROUNDING_PER_MILLION = 1_000_000;
 
-/** Whether the times of the rounds follow one another as planned; and no clock box holds a bare number, those of firings on any sheet. */
+/** Whether the times of the rounds follow one another as planned; what is no time in a clock box is told before (boxesFirst). */
 export function timesCheck(sheet: RunSheet): Check {
   const { first, total } = sheet.drying.rows;
   const clocks = down(CLOCK, first, total);
@@ -40,12 +39,6 @@ export const isWholeDay = (of: Range): Expression => product(fn("ISNUMBER", of),
 
 const wholeDay = (clocks: Range): Step => step(anyWhere(isWholeDay(clocks)), words.wholeDay(lastNameWhere(isWholeDay(clocks), clocks)));
 
-/** A text, or a number that is neither a time of day nor a day with one. */
-const isNoTime = (of: Range): Expression =>
-  sum(reckon(fn("ISTEXT", of), "*", 1), product(fn("ISNUMBER", of), is(of, ">=", 1), is(of, "<", FIRST_DATE)));
-
-const noTime = (clocks: Range): Step => step(anyWhere(isNoTime(clocks)), words.noTime(lastNameWhere(isNoTime(clocks), clocks)));
-
 /** A column of its own needs only the row, so that the formula fits a cell with every table of a sheet in it. */
 function lastNameWhere(holds: Expression, clocks: Range): Expression {
   if (clocks.from.column !== clocks.to.column) return lastCellWhere(holds, clocks);
@@ -55,19 +48,32 @@ function lastNameWhere(holds: Expression, clocks: Range): Expression {
 function ofMinutes(sheet: RunSheet): Step[] {
   const { first, total } = sheet.drying.rows;
   const later = down(CLOCK, first + 1, total + 1);
-  const notAfter = product(fn("ISNUMBER", later), is(gaps(sheet), "<=", 0));
   const clocks = down(CLOCK, first, total);
+  const notAfter = product(areTimed(later, clocks), is(gaps(sheet), "<=", 0));
   // Of several within the first minute the last is named.
   const isClockOrFirst = reckon(is(sum(isClockForMinutes(clocks), product(is(clocks, ">", 0), is(clocks, "<", 1))), ">", 0), "*", 1);
   return [
-    ...sheet.fired.flatMap(clocksOf).map(noTime),
-    step(
-      anyWhere(fn("ISTEXT", down(CLOCK, first, total))),
-      words.minutesAsText(lastCellWhere(fn("ISTEXT", down(CLOCK, first, total)), down(CLOCK, first, total))),
-    ),
     step(hasClockForMinutes(sheet), words.clockForMinutes(lastNameWhere(isClockOrFirst, clocks))),
     step(anyWhere(notAfter), words.minutesNotAfter(nameBelow(cell(first + 1, CLOCK), before(placeWhere(notAfter))))),
+    // Round 1 is the zero of all minutes; another number there is one of a clock more often than of minutes.
+    step(is(fn("N", clocks.from), ">", 0), words.firstMinute(nameOf(cell(first, CLOCK)))),
+    tooSoon(sheet),
   ];
+}
+
+/** Round by round, 1 where both it and the one before have a time: one that is left out stands where it was planned, and tells of no other. */
+const areTimed = (later: Range, earlier: Range): Expression => product(fn("ISNUMBER", later), fn("ISNUMBER", earlier));
+
+/** The last round sooner after the one before than half of what was planned. One that is followed by another counts for nothing. */
+function tooSoon(sheet: RunSheet): Step {
+  const { first, total } = sheet.drying.rows;
+  const [later, earlier, next] = [down(CLOCK, first + 1, total + 1), down(CLOCK, first, total), down(CLOCK, first + 2, total + 2)];
+  const [gap, planned] = [gaps(sheet), fn("N", sheet.settings.interval)];
+  const soon = product(areTimed(later, earlier), is(gap, ">", 0), is(reckon(2, "*", gap), "<", planned), notNumber(next));
+  const { elapsed } = sheet.columns;
+  const [here, above] = [down(elapsed, first + 1, total + 1), down(elapsed, first, total)].map((of) => fn("INDEX", of, placeWhere(soon)));
+  const minutes = fn("ROUND", reckon(here ?? 0, "-", above ?? 0), 0);
+  return step(anyWhere(soon), words.tooSoon(nameBelow(cell(first + 1, CLOCK), before(placeWhere(soon))), minutes, planned));
 }
 
 /** Minutes from each round to the next; text while round 1 has no time. */
@@ -79,13 +85,13 @@ const placeOrNone = (holds: Expression): Expression => fn("IFERROR", placeWhere(
 const before = (place: Expression): Expression => reckon(place, "-", 1);
 
 function ofClock(sheet: RunSheet): Step[] {
-  const { drying, setup, working, settings, columns, fired } = sheet;
+  const { drying, setup, working, settings, columns } = sheet;
   const { first, total } = drying.rows;
   const [start, later, every] = [cell(first, CLOCK), down(CLOCK, first + 1, total + 1), down(CLOCK, first, total)];
   const next = down(CLOCK, first + 2, total + 2);
   const gap = gaps(sheet);
   const bare = is(later, "<", 1);
-  const timed = fn("ISNUMBER", later);
+  const timed = areTimed(later, every);
   const planned = fn("N", settings.interval);
   const typedAsDecimal = (of: Expression): Condition => {
     const apart = (per: number): Expression => fn("ABS", reckon(reckon(of, "*", per), "-", fn("ROUND", reckon(of, "*", per), 0)));
@@ -112,7 +118,7 @@ function ofClock(sheet: RunSheet): Step[] {
     return words.decimal(name, timeText(value), typed, meantBy(value));
   };
   const holds = {
-    undated: product(timed, is(later, ">=", FIRST_DATE)),
+    undated: product(fn("ISNUMBER", later), is(later, ">=", FIRST_DATE)),
     offPlan: product(timed, bare, offPlan),
     notAfter: product(timed, is(gap, "<=", 0)),
     far: product(timed, bare, is(gap, ">", far)),
@@ -125,24 +131,18 @@ function ofClock(sheet: RunSheet): Step[] {
   const isDecimalAt = (found: Expression): Condition => when(anyWhere(found), typedAsDecimal(valueAt(later, found)), false);
   const isFirstDecimal = all(isNumber(start), typedAsDecimal(fn("N", start)), is(placeOrNone(holds.offPlan), "=", 1));
   return [
-    ...[every, ...fired.flatMap(clocksOf)].map(noTime),
     wholeDay(every),
     step(is(fn("COUNTA", start), "=", 0), words.firstMissing(nameOf(start))),
     step(isUndated, words.dateMissing(at(holds.undated), nameOf(setup.date), nameOf(start))),
     step(isDecimalAt(holds.offPlan), decimal(at(holds.offPlan), valueAt(later, holds.offPlan))),
     step(isFirstDecimal, decimal(nameOf(start), start)),
     step(anyWhere(holds.notAfter), words.notAfter(at(holds.notAfter))),
+    tooSoon(sheet),
     step(anyWhere(holds.far), farOff(at(holds.far), minutesAt(holds.far), planned)),
     step(anyWhere(holds.longAfter), words.longAfter(at(holds.longAfter))),
     step(anyWhere(holds.dated), words.daysAfter(at(holds.dated), fn("INT", reckon(minutesAt(holds.dated), "/", MINUTES_PER_HOUR)), planned)),
   ];
 }
-
-/** The clock boxes of a fire table: lit, and vent quiet with opened beside it. */
-const clocksOf = ({ rows: { fire }, fire: inRow }: Fired): Range[] => [
-  range(fixed(inRow(fire.first).lit), fixed(inRow(fire.last).lit)),
-  range(fixed(inRow(fire.first).quiet), fixed(inRow(fire.last).opened)),
-];
 
 const farOff = (name: Expression, minutes: Expression, planned: Expression): Expression =>
   words.farOff(name, fn("INT", reckon(minutes, "/", MINUTES_PER_HOUR)), fn("ROUND", fn("MOD", minutes, MINUTES_PER_HOUR), 0), planned);

@@ -6,15 +6,18 @@ import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 
+/** The rows of each strip, that of the empty vessel among them. */
+export const stripsOf = ({ rows: { drying, charring, ashing, stages, heating, end } }: RunSheet): readonly { from: number; to: number }[] => [
+  ...[drying, charring, ashing, stages, heating].flatMap((table) =>
+    table?.strip === undefined ? [] : [{ from: table.strip.vessel ?? table.strip.first, to: table.strip.first + table.last - table.first }],
+  ),
+  ...(end.strip === undefined ? [] : [{ from: end.strip.vessel, to: end.strip.vessel }]),
+];
+
 /** Whether every row of weighings has both its pan zeros or neither. Undefined on a sheet without pan zeros. */
-export function zerosCheck({ options, rows: { drying, charring, ashing, stages, heating, end } }: RunSheet): Check | undefined {
-  if (!options.panZeros) return undefined;
-  const strips = [
-    ...[drying, charring, ashing, stages, heating].flatMap((table) =>
-      table?.strip === undefined ? [] : [{ from: table.strip.vessel ?? table.strip.first, to: table.strip.first + table.last - table.first }],
-    ),
-    ...(end.strip === undefined ? [] : [{ from: end.strip.vessel, to: end.strip.vessel }]),
-  ];
+export function zerosCheck(sheet: RunSheet): Check | undefined {
+  if (!sheet.options.panZeros) return undefined;
+  const strips = stripsOf(sheet);
   const down = (column: "before" | "after", { from, to }: { from: number; to: number }): Range =>
     range(fixed(stripCell(from, column)), fixed(stripCell(to, column)));
   return {

@@ -28,14 +28,20 @@ export const any = (...conditions: readonly Condition[]): Call => fn("OR", ...co
 export const isNumber = (at: Expression): Call => fn("ISNUMBER", at);
 
 /** How many cells of a range satisfy what is worked out cell by cell, each TRUE or FALSE or 1 or 0. */
-export const countWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", reckon(eachCell, "*", 1));
+export const countWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", asNumbers(eachCell));
 export const anyWhere = (eachCell: Expression): Infix => is(countWhere(eachCell), ">", 0);
 
 /**
  * The place, from 1, of the first cell that satisfies; an error where none does. SUMPRODUCT makes every spreadsheet work it out cell by cell;
  * INDEX(…,0) would too, but Gnumeric takes it for a place outside.
  */
-export const placeWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", fn("MATCH", 1, reckon(eachCell, "*", 1), 0));
+export const placeWhere = (eachCell: Expression): Call => fn("SUMPRODUCT", fn("MATCH", 1, asNumbers(eachCell), 0));
+
+const ARITHMETIC = ["+", "-", "*", "/", "^"];
+
+/** TRUE and FALSE as 1 and 0; what is reckoned is numbers already, and a formula holds so many characters. */
+const asNumbers = (eachCell: Expression): Expression =>
+  typeof eachCell === "object" && eachCell.kind === "infix" && ARITHMETIC.includes(eachCell.operator) ? eachCell : reckon(eachCell, "*", 1);
 
 /** Cell by cell: whether it is no number, as 1 or 0. */
 export const notNumber = (range: Expression): Infix => reckon(1, "-", fn("ISNUMBER", range));

@@ -1,10 +1,10 @@
-import { all, any, firstOf, isNumber, type Condition } from "../expressions/choices";
+import { all, any, firstOf, isNumber, when, type Condition } from "../expressions/choices";
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
-import { fn, is, range, reckon, type Call, type Expression, type Range } from "../expressions/Expression";
+import { fn, is, range, reckon, type Call, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { optionBounds } from "../options/optionBounds";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
-import { sharesOf } from "../sheet/sharesOf";
+import { judgedBy, sharesOf } from "../sheet/sharesOf";
 import { headline } from "./headline";
 
 /** How the samples of a row of the results agree: as a number, so that the row, the check of it and the answer read one verdict. */
@@ -12,17 +12,6 @@ export const AGREEMENT = { agree: 0, wide: 1, apart: 2, beyondMethod: 3, unsaid:
 
 // Scatter below this many times the weighing ±, six standard uncertainties, is not worth a word; own bound.
 export const WORTH_SAYING = 3;
-
-/** The row whose samples a row is judged by: what is worked out of the same weighings of a sample by the same shares agrees as they do. */
-const JUDGED_BY: Readonly<Partial<Record<ShareName, ShareName>>> = {
-  moistureDry: "moistureWet",
-  charYield: "volatile",
-  leftAtEnd: "lostInAll",
-  leftOnHeating: "lossOnHeating",
-  ofTheory: "lossOnHeating",
-  waters: "lossOnHeating",
-  closure: "unaccounted",
-};
 
 export const sharesAcross = ({ across, share }: RunSheet, name: ShareName): Range => across((sample) => share(name, sample));
 
@@ -57,7 +46,7 @@ export const isWantedKnown = ({ settings: { wanted } }: RunSheet): Condition =>
 
 /** Whether repeats differ in a row by more than is wanted and than weighing explains. */
 export const areFarApart = (sheet: RunSheet, name: ShareName): Condition =>
-  is(spreadOf(sheet, name), ">", fn("MAX", reckon(WORTH_SAYING, "*", weighingOf(sheet, name)), fn("N", sheet.settings.wanted)));
+  is(spreadOf(sheet, name), ">", fn("MAX", reckon(WORTH_SAYING, "*", weighingOf(sheet, name)), typed(sheet.settings.wanted)));
 
 // In cell formulas a whole number over a power of ten; of a factor that is judged by two decimals.
 const PER = 1_000_000;
@@ -72,9 +61,12 @@ const criticalFactor = (count: Expression): Expression => {
   return firstOf(answers, factors.at(-1) ?? 0);
 };
 
+/** A setting as typed; what is no number there is named by its check, and counts for nothing. */
+const typed = (setting: Cell): Expression => when(isNumber(setting), setting, 0);
+
 /** The range that the method's own scatter explains. */
 export const criticalRange = (sheet: RunSheet): Expression =>
-  reckon(reckon(criticalFactor(fn("COUNT", sharesAcross(sheet, headline(sheet)))), "*", sheet.settings.methodScatter), "/", PER);
+  reckon(reckon(criticalFactor(fn("COUNT", sharesAcross(sheet, headline(sheet)))), "*", typed(sheet.settings.methodScatter)), "/", PER);
 
 /**
  * How a row agrees: repeats whose ± together is more than is wanted are too wide, and without a common value where they also lie farther
@@ -83,12 +75,10 @@ export const criticalRange = (sheet: RunSheet): Expression =>
  */
 export function agreementOf(sheet: RunSheet, name: ShareName): Expression {
   const { settings, working } = sheet;
-  const judgedBy = JUDGED_BY[name];
-  if (judgedBy !== undefined && sharesOf(sheet.options).includes(judgedBy)) return working.agreement(judgedBy);
   const { agree, wide, apart, beyondMethod, unsaid, unexplained } = AGREEMENT;
   const isHeadline = name === headline(sheet);
   const together = working.together(name);
-  const isWithin = any(is(fn("COUNT", together, settings.wanted), "<", 2), is(fn("N", together), "<=", settings.wanted));
+  const isWithin = when(is(fn("COUNT", together, settings.wanted), "<", 2), true, is(fn("N", together), "<=", settings.wanted));
   // With nothing to hold them against, more than weighing explains is told all the same.
   const isUnexplained = all(is(isWantedKnown(sheet), "=", false), is(spreadOf(sheet, name), ">", reckon(WORTH_SAYING, "*", weighingOf(sheet, name))));
   const isBeyond = all(is(fn("COUNT", settings.methodScatter), ">", 0), is(spreadOf(sheet, name), ">", criticalRange(sheet)));
@@ -116,6 +106,6 @@ export function everyAgreement({ options, working }: RunSheet): Range {
 export function haveNoCommonValue(sheet: RunSheet, name: ShareName): Condition {
   const { apart, beyondMethod } = AGREEMENT;
   const agreement = sheet.working.agreement(name);
-  if (name !== headline(sheet) && JUDGED_BY[name] !== headline(sheet)) return is(agreement, "=", apart);
+  if (name !== headline(sheet) && judgedBy(name) !== headline(sheet)) return is(agreement, "=", apart);
   return any(is(agreement, "=", apart), all(is(agreement, "=", beyondMethod), areFarApart(sheet, headline(sheet))));
 }

@@ -30,8 +30,9 @@ export function startOfClock({ drying, setup }: RunSheet): Expression {
  */
 export function elapsed(sheet: RunSheet, row: number): Expression {
   const { first } = sheet.drying.rows;
-  const [start, clock, before] = [fixed(cell(first, CLOCK)), cell(row, CLOCK), cell(row - 1, sheet.columns.elapsed)];
-  const planned = reckon(before, "+", fn("MAX", 1, fn("N", sheet.settings.interval)));
+  const [start, clock, above] = [fixed(cell(first, CLOCK)), cell(row, CLOCK), cell(row - 1, sheet.columns.elapsed)];
+  const before = row < first + 2 ? above : when(isNumber(cell(row - 1, CLOCK)), above, latestAbove(sheet, row));
+  const planned = reckon(above, "+", fn("MAX", 1, fn("N", sheet.settings.interval)));
   const begun = fixed(cell(first, sheet.columns.elapsed));
   if (sheet.options.timing === "minutes") {
     if (row === first) return when(isNumber(clock), 0, NOTHING);
@@ -43,6 +44,12 @@ export function elapsed(sheet: RunSheet, row: number): Expression {
   const onward = reckon(before, "+", fn("MOD", rounded(reckon(minutes(start), "-", before)), MINUTES_PER_DAY));
   const dated = when(isNumber(sheet.working.start), rounded(minutes(sheet.working.start)), before);
   return when(isNumber(begun), when(isClock(clock), when(is(clock, "<", 1), onward, dated), planned), NOTHING);
+}
+
+/** The latest of the times above that was noted, where the row just above is left out and stands where it was planned. */
+function latestAbove({ drying, columns }: RunSheet, row: number): Expression {
+  const down = (column: number): Range => range(fixed(cell(drying.rows.first, column)), cell(row - 1, column));
+  return fn("SUMPRODUCT", fn("MAX", product(fn("ISNUMBER", down(CLOCK)), down(columns.elapsed))));
 }
 
 const HUNDREDTHS = 100;
@@ -62,7 +69,7 @@ export function isClockForMinutes(of: Cell | Range): Expression {
 /** Whether the rounds of a run in minutes hold a clock time: one that can be nothing else, or several within the first minute. */
 export function hasClockForMinutes({ drying: { rows } }: RunSheet): Condition {
   const clocks = range(fixed(cell(rows.first, CLOCK)), fixed(cell(rows.total, CLOCK)));
-  const within = all(is(fn("COUNT", clocks), ">", 1), is(fn("MAX", clocks), "<", 1));
+  const within = all(is(fn("COUNT", clocks), ">", 1), is(fn("IFERROR", fn("MAX", clocks), 1), "<", 1));
   // A text among them is an error in arithmetic, and told by itself.
   return any(within, is(fn("IFERROR", countWhere(isClockForMinutes(clocks)), 0), ">", 0));
 }

@@ -15,6 +15,15 @@ export function asWeighed({ drying, vessel }: RunSheet, { water }: Salt, sample:
 export const isGiven = (at: Salt["formula"]): Condition => is(fn("COUNTA", at), ">", 0);
 const isBlank = (at: Salt["formula"]): Condition => is(fn("COUNTA", at), "=", 0);
 
+// As spreadsheets number their errors (ECMA-376 Part 1, 18.17.7.96, from memory): what a sheet in built-in functions leaves open, and unknown names.
+const [NAME, NOT_AVAILABLE] = [5, 7] as const;
+
+/** Whether a formula is read by nobody here: no error that our functions give for one that cannot be read is of these kinds. */
+export function isUnreadHere({ startMass, theory, residueMass }: Salt): Condition {
+  const isOf = (at: Salt["theory"], kind: number): Condition => fn("IFERROR", is(fn("ERROR.TYPE", at), "=", kind), false);
+  return any(...[startMass, theory, residueMass].flatMap((at) => [isOf(at, NAME), isOf(at, NOT_AVAILABLE)]));
+}
+
 export const theoryOf = ({ formula, residue }: Salt): Expression =>
   when(any(isBlank(formula), isBlank(residue)), NOTHING, retort("THEORETICALLOSS", formula, residue));
 

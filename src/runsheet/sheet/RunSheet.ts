@@ -4,6 +4,7 @@ import { caughtCells, type Caught } from "./Caught";
 import { CLOCK, columns, LABEL, type Columns } from "./Columns";
 import { layout, type Element, type Layout, type Placed, type Setting, type ShareName } from "./layout";
 import { massFormats, type MassFormats } from "./massFormats";
+import { judgedBy } from "./sharesOf";
 import { saltCells, type Salt } from "./Salt";
 import { fired, weighed, type Fired, type Weighed } from "./Weighed";
 
@@ -69,12 +70,15 @@ export interface Working {
   /** Where two samples stand crosswise while drying, and in the first table after a fire, as numbers; on a sheet of several. */
   readonly crosswise: Cell;
   readonly crosswiseFired: Cell;
+  /** The last clock box that holds no time, and the last for minutes held that holds none, as numbers; 0 for none. */
+  readonly wrongClock: Cell;
+  readonly wrongHeld: Cell;
   weighingsLeft(sample: number): Cell;
   /** What contradicts in a sample's weights, "" for nothing. */
   contradiction(sample: number): Cell;
   /** ± 95 % of all samples together: on a sheet of one sample that of its weighing. */
   together(name: ShareName): Cell;
-  /** How the samples of a row of the results agree (AGREEMENT), on a sheet of several. */
+  /** How the samples of a row of the results agree (AGREEMENT), on a sheet of several; rows that are judged alike have one cell. */
   agreement(name: ShareName): Cell;
 }
 
@@ -90,6 +94,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
   if (options.kind === "balance") throw new Error(options.kind);
   const [rows, at] = [layout(options), columns(options)];
   const { head, setup, drying, charring, ashing, caught, stages, heating, compound, end, results, openFire, materials } = rows;
+  const timesRow = rows.checks.lines.find(({ check }) => check === "times")?.row ?? 0;
   const value = (row: number): Cell => fixed(cell(row, CLOCK));
   const work = (row: number, place = 1): Cell => fixed(at.working(row, place));
   const list = (column: number): Range => range(fixed(cell(materials.first, column)), fixed(cell(materials.last, column)));
@@ -129,9 +134,11 @@ export function runSheet(options: CheckedOptions): RunSheet {
       start: work(setup.date),
       crosswise: work(setup.date, 2),
       crosswiseFired: work(setup.date, 3),
+      wrongClock: work(timesRow),
+      wrongHeld: work(timesRow, 2),
       weighingsLeft: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),
-      agreement: (name) => work(results.shares[name] ?? 0, 2),
+      agreement: (name) => work(results.shares[judgedBy(name)] ?? 0, 2),
       together: (name) => (options.replicates === 1 ? plusMinus(name, 1) : work(results.shares[name] ?? 0)),
     },
     drying: dried,

@@ -28,5 +28,21 @@ export const sharesOf = ({ kind, stages = 0 }: CheckedOptions): readonly ShareNa
   ...(has(kind, "stages") ? ([...STAGE_SHARES.slice(0, stages), "lostInAll", "leftAtEnd"] as const) : []),
 ];
 
+const JUDGED_BY: Readonly<Partial<Record<ShareName, ShareName>>> = {
+  moistureDry: "moistureWet",
+  charYield: "volatile",
+  leftAtEnd: "lostInAll",
+  leftOnHeating: "lossOnHeating",
+  ofTheory: "lossOnHeating",
+  waters: "lossOnHeating",
+  closure: "unaccounted",
+};
+
+/**
+ * The row whose samples a row is judged by, which has the one verdict of both: what is worked out of the same weighings of a sample by the same
+ * shares agrees as they do. Every sheet with the one has the other.
+ */
+export const judgedBy = (name: ShareName): ShareName => JUDGED_BY[name] ?? name;
+
 export const isLedgerShare = (name: ShareName): name is LedgerShare => (LEDGER_SHARES as readonly string[]).includes(name);
 export const isStageShare = (name: ShareName): name is StageShare => (STAGE_SHARES as readonly string[]).includes(name);

@@ -50,6 +50,21 @@ export const checkWords = {
   /** Where a check cannot be worked out because a cell it reads shows an error. */
   notJudged: "Not judged: Retort is not here. The third line of the sheet says what to do.",
   unreadable: doubted("A cell that this check reads shows an error: put that right first."),
+  /** A box that holds no number that can be, and what to type. */
+  wanted: {
+    least: { any: "no number", "0": "no number of 0 or more", "above 0": "no number above 0" },
+    noNumber: (at: Expression, none: string, remedy: string) => doubted(text`${at} holds ${none}. ${remedy}`),
+    fire: "Type degrees as a plain number, such as 480.",
+    held: "Type minutes as a plain number, such as 30.",
+    degrees: "Type degrees as a plain number, such as 21.",
+    weight: "Type grams as a plain number.",
+    vessel: "Type grams as a plain number, or the word tared.",
+    zero: "Type what the empty pan shows, in grams, such as 0 or -0.01.",
+    gramsOrPercent: "Type it as a plain number, in grams or percent.",
+    analysis: "Type percent of the dry sample as a plain number, such as 48.6.",
+    date: "Type the date alone, such as 21 Nov 2026.",
+    minutes: "Type minutes since round 1, such as 30.",
+  },
   vessel: {
     units: (sample: number, sentence: Expression) => joined(contradiction, ofSample(sample, sentence)),
     kilograms: (at: Expression, sample: number, moist: Expression) =>
@@ -74,6 +89,9 @@ export const checkWords = {
     heldLonger: (row: Expression) => doubted(text`Row ${row}: held longer than from lit to opened. Put one of the three right, or type dates too.`),
     dayAlone: (row: Expression) => doubted(text`Row ${row}: a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
     wholeDay: (at: Expression) => doubted(text`${at} is a date without a time, such as 9-10 or 9/30 becomes. Type the time with a colon: 9:30.`),
+    tooSoon: (at: Expression, minutes: Expression, planned: Expression) =>
+      doubted(text`${at} comes ${minutes} min after the round before; planned ${planned} min. Too soon to tell: if right, weigh once more later.`),
+    firstMinute: (at: Expression) => doubted(text`${at} is round 1, and not 0. Type 0 there, and below it minutes since round 1, no clock times.`),
     daysAfter: (at: Expression, hours: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h after the round before, planned ${planned} min. Check their dates; if right, weigh once more.`),
     firstMissing: (at: Expression) => doubted(text`${at} is blank: without the time of round 1 no time counts. Type it: 9:30.`),
@@ -138,6 +156,7 @@ export const checkWords = {
       doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
     unjudged: (sample: number, at: Expression) =>
       doubted(ofSample(sample, text`cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${at}.`)),
+    unknownCriterion: (at: Expression) => doubted(text`${at} is none of the criteria. Choose one from its list, such as readability.`),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>
@@ -172,6 +191,7 @@ export const checkWords = {
     unjudged: (what: "Charring" | "Ashing" | "Heating", reason: Expression) => doubted(text`${what} cannot be judged: ${reason}.`),
   },
   theory: {
+    notHere: joined(unseen, "Formulas are not read here, which takes Retort: theory is not judged. Weights and shares are."),
     residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
     unread: (at: Expression, working: Expression) =>
       doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits. More: This cell, on ${working}.`),
@@ -288,6 +308,10 @@ export const checkWords = {
       doubted(text`${at}: ${set} °${unit} is too cold to ${what}, below ${least} °${unit} (common practice). A slip, or the other degrees?`),
     oven: (at: Expression, set: Expression, unit: string, least: number, most: number) =>
       doubted(text`${at}: ${set} °${unit} is no drying oven, ${least} to ${most} °${unit} (common practice). A slip, or the other degrees?`),
+    celsiusOven: (at: Expression, set: Expression, celsius: Expression, meant: Expression, below: number, above: number) =>
+      doubted(text`${at}: ${set} °F is ${celsius} °C. If ${set} °C is meant, type ${meant}; if ${celsius} °C is, type ${below} or ${above}.`),
+    bothDegrees: (row: Expression, unit: string) =>
+      doubted(text`Row ${row} and the row above have one heat in °C and in °F. This sheet wants °${unit} in both: type the one anew.`),
     notListed: (at: Expression) => doubted(text`${at} is not in the list at the foot of the sheet. Choose from the list.`),
     aboveLimit: (at: Expression, set: Expression, unit: string, stands: Expression, material: Expression) =>
       doubted(text`${at}: ${set} °${unit} is above the ${stands} °${unit} that ${material} stands. Change vessel or programme.`),
@@ -295,6 +319,7 @@ export const checkWords = {
   analysis: {
     both: (formula: Expression) => doubted(text`${formula}: a formula and an analysis are both given. Clear one of the two.`),
     formula: (sentence: Expression) => doubted(sentence),
+    notHere: (formula: Expression) => joined(unseen, text`${formula} is not read here, which takes Retort: the formula is not judged.`),
     fractions: (first: Expression) => doubted(text`${first} on: typed as fractions? Type percent, such as 48.6 for 0.486.`),
     waits: (percent: Expression, least: number) =>
       doubted(text`The analysis adds up to ${percent} % with the ash: the comparison waits for ${least} %.`),

@@ -86,7 +86,7 @@ export const gatherWords = {
       "what leaves a salt or mineral is told by its equation, not by closed charring: its loss stands in its mark, its water in no median",
     lostInAll: "what left in stages may be water of crystals as well as vapour: its loss in all stands in its mark, its water in no median",
   },
-  curves: { heading: "VAPOUR BY ROW", about: "of the dry sample, in percent; median and target band as lines" },
+  curves: { heading: "VAPOUR BY ROW", about: "of the dry sample, in percent; median and target band as lines; drawn in Excel and in the saved file" },
   chart: { title: "Vapour by row", x: "row of this sheet", y: "vapour, % of dry" },
   series: { counted: "counted", doubted: "not counted", median: "median", from: "band from", to: "band to" },
   workings: {

@@ -12,6 +12,7 @@ export const headWords = {
     minute: (minute: Expression) => text` at about minute ${minute}`,
     fire: (what: string, firing: Expression, fireRow: Expression, weighRow: Expression) =>
       text`► Next: ${what} ${firing}, row ${fireRow}; then weigh cold, row ${weighRow}`,
+    leftBehind: (sample: Expression) => text`► Next: weigh sample ${sample} too; if it is lost, clear all its boxes`,
     charring: "firing",
     ashing: "ashing",
     heating: "heating",
@@ -61,6 +62,8 @@ export const headWords = {
     meanOf: (count: Expression) => text`Mean of ${count} samples.`,
     meanOfSome: (count: Expression, inUse: Expression) => text` Of ${count} of ${inUse} samples only.`,
     someOf: (done: Expression, inUse: Expression) => text`${done} of ${inUse} samples have a result so far: no common answer yet.`,
+    noUncertainty: (step: Expression, repeatability: Expression) =>
+      text`No answer: nothing has a ± without the balance's step in ${step}, and its repeatability in ${repeatability} as a number or left blank.`,
     inDoubt: "? In doubt: ",
     doubtedCounted: " What is in doubt is counted.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
@@ -72,6 +75,8 @@ export const headWords = {
     leftAsVapour: "of the dry weight left as vapour",
     wasWater: "of the moist weight was water",
     sample: "sample",
+    /** In place of what a name is too long for. */
+    leftOut: "…",
   },
   checks: {
     // Stands only on a sheet that was shared as it is: values have no formula that could say it, and plain cells judge by themselves.

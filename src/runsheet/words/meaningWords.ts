@@ -255,6 +255,10 @@ export const meaningWords = {
   leftAtEnd: { about: "What is left after the latest stage: in g in the table, as a share of the dry sample in the results.", source: STAGE_SHARES },
   note: { about: "What the figures above rest on, or what is wrong with what was given.", source: "Own convention." },
   beside: { about: "What follows from the boxes of this row, in words.", source: "Own convention." },
+  wrongBox: {
+    about: "The last box that holds no time, or no minutes, as row × 100 + column; 0 for none.",
+    source: "Own convention: what is pasted passes entry rules.",
+  },
   typedOver: {
     about:
       "Calculated cells without their formulas: how many, and the first of them as row × 100 + column, 0 for none; by name those of the head, and blocks of them.",

@@ -7,6 +7,8 @@ const element = (label: string, title: string) => ({
     "From an ultimate analysis of the dry sample, ash included in the sample, moisture left out, in percent: 48.6. Leave blank when a formula is given.",
 });
 
+const FORMULA_NEEDS = "The formula needs Retort:";
+
 /** Words of the comparison with open burning. */
 export const openFireWords = {
   heading: "OPEN FIRE",
@@ -46,8 +48,10 @@ export const openFireWords = {
   },
   both: (formula: Expression, first: Expression, last: Expression) =>
     text`? A formula and an analysis are both given: clear ${formula}, or ${first} to ${last}.`,
+  /** What that sentence begins with, and no other. */
+  formulaNeeds: FORMULA_NEEDS,
   formulaUnread: (formula: Expression, first: Expression, last: Expression) =>
-    text`The formula needs Retort: clear ${formula} and type the analysis into ${first} to ${last} instead.`,
+    text`${FORMULA_NEEDS} clear ${formula} and type the analysis into ${first} to ${last} instead.`,
   retortMissing: "Open burning needs Retort, which is not here. The third line of the sheet says what to do.",
   nitrogenOfAir: "Complete burning; the nitrogen that comes with the air is not counted among the gases.",
 } as const;

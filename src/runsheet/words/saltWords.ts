@@ -25,6 +25,7 @@ export const saltWords = {
   beside: {
     formula: "what it is: CuSO4·5H2O, CaCO3; blank: find the water",
     unread: "? cannot be read: see the checks",
+    notHere: "not read here: that takes Retort",
     loses: (percent: Expression) => text`would lose ${percent} % in all`,
     residue: "what is left of it: CuSO4, CaO",
     notFrom: "? cannot be what stays: see the checks",
@@ -74,6 +75,7 @@ export const saltWords = {
   },
   says: {
     waits: "The comparison with theory waits for the answer above.",
+    notHere: "The comparison with theory needs Retort, which is not here.",
     inDoubt: (check: Expression) => text`The comparison with theory waits: see the check of it, ${check}.`,
     invite: (first: Expression, last: Expression) => text`Give the formula and what stays (rows ${first} and ${last}), and theory is told here.`,
     theory: (percent: Expression, equation: Expression) => text`By theory ${percent} % is lost: ${equation}`,

@@ -14,6 +14,7 @@ export const sheetWords = {
     u: "u of one weighing, g; change two explain, g",
     next: "row of the next box; 0: all is weighed",
     inUse: "samples under way; verdicts not given, for want of Retort",
+    wrongBoxes: "last clock box without a time (row × 100 + column, 0 for none); last box of minutes held without a number",
     start: "round 1 was at (days); samples crosswise while drying, 0 for nowhere, -1 not looked for; the same after a fire",
     steadyRound: "steady since round, each and all",
     weighingsLeft: "more rounds, by the curve",

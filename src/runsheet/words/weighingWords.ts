@@ -69,6 +69,7 @@ export const weighingWords = {
     nothing: "no loss that counts",
     notJudged: (why: string) => `? ${why}`,
     lost: (grams: Expression) => text`lost ${grams} g`,
+    lostIn: (grams: Expression, minutes: Expression) => text`lost ${grams} g in ${minutes} min: go on`,
     losing: (grams: Expression) => text`still losing ${grams} g`,
     fireAgain: (grams: Expression) => text`lost ${grams} g: fire again`,
     // Asked for by COUNTIF: without a mark, which that reads as any character.

@@ -26,6 +26,7 @@ export function plannedStyle({ style, format, heavyLeft }: PlannedCell): Partial
       vertical: look?.top === true ? "top" : "middle",
       ...(look?.align === "right" && { horizontal: "right" }),
       ...(look?.wrap === true && { wrapText: true }),
+      ...(look?.shrink === true && { shrinkToFit: true }),
       ...(look?.indent !== undefined && { horizontal: "left" as const, indent: look.indent }),
     },
     ...(format !== undefined && { numFmt: format }),

@@ -201,7 +201,7 @@ describe("The plan of a gathered sheet", () => {
     ]);
     expect(plan.cells.filter(({ style }) => style === "runBand").flatMap(({ content: held }) => held ?? [])).toEqual([
       ...["Run (sheet)", "Trust", "Sample", "Water", "Vapour", "Char", "Ash", "± 95 %", "Mark", "LEFT OUT", "VAPOUR BY ROW"],
-      "of the dry sample, in percent; median and target band as lines",
+      "of the dry sample, in percent; median and target band as lines; drawn in Excel and in the saved file",
     ]);
     expect(content("B")).toEqual(["Trust", "a copy with values: it follows no correction"]);
     expect(plan.entryRules.filter(({ promptTitle }) => promptTitle === "Target band")).toEqual(

@@ -65,7 +65,7 @@ export function fireTable(sheet: RunSheet, { rows, fire }: Fired, words: FireTab
     lit: [clockWords(fireWords.lit.title, fireWords.lit.prompt), clockAt(at.lit), CLOCK_FORMAT],
     set: [degreeWords(words.set.title, words.set.prompt, degrees, kiln), numbers(kiln), "0"],
     measured: [degreeWords(fireWords.measured.title, fireWords.measured.prompt, degrees, kiln), numbers(kiln), "0"],
-    held: [fireWords.held, numbers({ atLeast: 0, atMost: LONGEST_HOLD }), "0"],
+    held: [fireWords.held, numbers({ atLeast: 0, atMost: LONGEST_HOLD }), "General"],
     quiet: [clockWords(fireWords.quiet.title, fireWords.quiet.prompt), clockAt(at.quiet), CLOCK_FORMAT],
     opened: [clockWords(fireWords.opened.title, fireWords.opened.prompt), clockAt(at.opened), CLOCK_FORMAT],
   };

@@ -9,6 +9,8 @@ import { PLACES, type BalanceCheck } from "../../sheet/balanceRows";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { balanceCheckWords as words } from "../../words/balance/balanceCheckWords";
 import { checkWords } from "../../words/checkWords";
+import { balanceWords } from "../../words/balance/balanceWords";
+import { numberWanted } from "../boxesFirst";
 import { step, type Check } from "../Check";
 import { typedOverCheck } from "../typedOverCheck";
 
@@ -33,10 +35,18 @@ const nothingWeighed = ({ readings }: BalanceSheet) => noNumber(readings);
 // A weight known no better than so many times the scatter of the readings cannot tell whether they are right; own bound, no source.
 const TIMES_THE_SCATTER = 5;
 
+const refusals = balanceWords.setup;
+
 function givenCheck(sheet: BalanceSheet): Check {
   const { setup, working } = sheet;
   const most = reckon(TIMES_THE_SCATTER, "*", fn("MAX", fn("N", working.scatter), fn("N", setup.step)));
   return {
+    first: [
+      numberWanted([setup.date], "0", refusals.date.refusal),
+      numberWanted([setup.value], "above 0", refusals.value.refusal),
+      numberWanted([setup.known], "0", refusals.known.refusal),
+      numberWanted([setup.step], "above 0", refusals.step.refusal),
+    ],
     silentWhile: nothingWeighed(sheet),
     steps: [
       step(is(fn("COUNT", setup.value), "=", 0), words.given.value(nameOf(setup.value))),
@@ -51,7 +61,9 @@ function datesCheck({ dates, readings }: BalanceSheet): Check {
   const isNone = sum(reckon(fn("ISTEXT", dates), "*", 1), product(fn("ISNUMBER", dates), is(dates, "<", FIRST_DATE)));
   const isBefore = product(fn("ISNUMBER", later), fn("ISNUMBER", dates), is(later, "<", dates));
   const undated = reckon(fn("ISNUMBER", readings), "*", notNumber(dates));
+  const isText = reckon(fn("ISTEXT", dates), "*", 1);
   return {
+    first: [step(anyWhere(isText), words.dates.noDate(lastCellWhere(isText, dates))), numberWanted([dates], "0", balanceWords.rounds.date.refusal)],
     silentWhile: all(is(fn("COUNTA", dates), "=", 0), noNumber(readings)),
     steps: [
       step(anyWhere(isNone), words.dates.noDate(lastCellWhere(isNone, dates))),
@@ -65,14 +77,17 @@ function roundsCheck({ readings, zeros }: BalanceSheet): Check {
   const isWrong = (name: "ISERROR" | "ISTEXT", of: Range): Expression => reckon(fn(name, of), "*", 1);
   const below = shifted(readings, 1);
   return {
-    silentWhile: is(fn("COUNTA", readings), "=", 0),
-    steps: [
+    first: [
       ...[readings, zeros].flatMap((of) => [
         step(anyWhere(isWrong("ISERROR", of)), checkWords.rows.error(lastCellWhere(isWrong("ISERROR", of), of))),
         step(anyWhere(isWrong("ISTEXT", of)), checkWords.rows.isText(lastCellWhere(isWrong("ISTEXT", of), of))),
       ]),
-      step(hasGap(below, readings), checkWords.rows.gap(lastCellWhere(gap(below, readings), readings))),
+      numberWanted([readings], "0", checkWords.wanted.weight),
+      // A zero may lie below 0.
+      numberWanted([zeros], "any", checkWords.wanted.zero),
     ],
+    silentWhile: is(fn("COUNTA", readings), "=", 0),
+    steps: [step(hasGap(below, readings), checkWords.rows.gap(lastCellWhere(gap(below, readings), readings)))],
   };
 }
 
@@ -142,9 +157,12 @@ function cornersCheck(sheet: BalanceSheet): Check {
   const offs = range(corner(first).off, corner(last).off);
   const isLargest = product(fn("ISNUMBER", offs), is(offs, "=", largestOff));
   return {
+    first: [
+      step(anyWhere(reckon(fn("ISTEXT", boxes), "*", 1)), checkWords.rows.isText(lastCellWhere(reckon(fn("ISTEXT", boxes), "*", 1), boxes))),
+      numberWanted([boxes], "0", checkWords.wanted.weight),
+    ],
     silentWhile: noNumber(boxes),
     steps: [
-      step(anyWhere(reckon(fn("ISTEXT", boxes), "*", 1)), checkWords.rows.isText(lastCellWhere(reckon(fn("ISTEXT", boxes), "*", 1), boxes))),
       step(
         isFar(fn("MIN", boxes), fn("MAX", boxes)),
         words.slip.units(lastCellWhere(is(boxes, "=", fn("MIN", boxes)), boxes), lastCellWhere(is(boxes, "=", fn("MAX", boxes)), boxes)),

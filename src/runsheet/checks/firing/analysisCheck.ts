@@ -1,9 +1,10 @@
-import { all, any, isNumber, NOTHING } from "../../expressions/choices";
-import { fn, is, reckon } from "../../expressions/Expression";
+import { all, any, isNumber, NOTHING, type Condition } from "../../expressions/choices";
+import { fn, is, reckon, type Cell } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { analysedPercent, analysis, hasBoth, hasFormula, isAnalysed, LEAST_ANALYSED_PERCENT } from "../../formulas/burning";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
+import { openFireWords } from "../../words/openFireWords";
 import { step, type Check, type Step } from "../Check";
 
 const words = checkWords.analysis;
@@ -14,6 +15,10 @@ const UNEXPLAINED_PERCENT = 3;
 const FRACTIONS_ADD_UP_TO = 11;
 // What a sentence of FORMULA.CHECK about a mistake begins with.
 const MISTAKE = "formula:";
+
+/** The note says so where nobody is there to read the formula. */
+const isNotReadHere = (note: Cell): Condition =>
+  any(...[openFireWords.formulaNeeds, openFireWords.retortMissing].map((begins) => is(fn("LEFT", note, begins.length), "=", begins)));
 
 /** Whether the analysis, with the ash, explains the dry sample, to 3 %; and what is wrong with a formula. */
 export function analysisCheck(sheet: RunSheet): Check | undefined {
@@ -41,6 +46,7 @@ export function analysisCheck(sheet: RunSheet): Check | undefined {
           step(all(canBe, is(percent, "<", 100 - UNEXPLAINED_PERCENT)), words.unexplained(missing)),
         ];
       }),
+      step(all(hasFormula(composition), isNotReadHere(note)), words.notHere(nameOf(composition.formula))),
     ],
   };
 }

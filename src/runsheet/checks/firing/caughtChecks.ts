@@ -29,7 +29,6 @@ export function caughtCheck(sheet: RunSheet): Check | undefined {
   return {
     silentWhile: all(is(isDue, "=", false), is(fn("COUNTA", before, boxes), "=", 0)),
     steps: [
-      ...[before, after, boxes].map((of) => step(anyWhere(fn("ISTEXT", of)), words.isText(lastCellWhere(fn("ISTEXT", of), of)))),
       step(anyWhere(fullOnly), words.notBefore(lastCellWhere(fullOnly, after))),
       step(all(isDue, anyWhere(emptyOnly)), words.notAfter(lastCellWhere(emptyOnly, after))),
       ...samples.flatMap((sample) => caught.parts.slice(0, APPARATUS.length).map((part) => lighter(sheet, caught, part, sample))),

@@ -109,7 +109,8 @@ function held(table: Fired): Step {
   const days = sum(reckon(opened, "-", lit), is(opened, "<", lit));
   // A minute more, since clocks are read to the minute.
   const isLonger = is(atHeat, ">", sum(reckon(days, "*", MINUTES_PER_DAY), 1));
-  const holds = product(fn("ISNUMBER", lit), fn("ISNUMBER", opened), fn("ISNUMBER", atHeat), areAlike(lit, opened), isLonger);
+  // What is blank there is held for 0 minutes, and what is no number is told before.
+  const holds = product(fn("ISNUMBER", lit), fn("ISNUMBER", opened), areAlike(lit, opened), isLonger);
   return step(anyWhere(holds), words.heldLonger(lastRowWhere(holds, atHeat)));
 }
 

@@ -1,5 +1,5 @@
 import { all, any, type Condition } from "../../expressions/choices";
-import { fixed, fn, is, range, type Range } from "../../expressions/Expression";
+import { fixed, fn, is, range, reckon, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
 import { degreesFrom } from "../../options/degrees";
@@ -14,6 +14,9 @@ const words = checkWords.material;
 const LEAST_CHARRING = 200;
 const LEAST_ASHING = 400;
 const [LEAST_OVEN, MOST_OVEN] = [30, 150] as const;
+
+// What standards dry at, 103 ± 2 °C (EN 13183-1, EN 322) and 105 ± 2 °C (ISO 18134), as figures in a box for °F; but 104 °F is 40 °C, a usual heat too.
+const OVEN_STANDARDS = { atLeast: 101, atMost: 107, asTyped: 104 } as const;
 
 /** Set and measured, side by side. */
 export const temperaturesOf = ({ rows: { fire }, fire: inRow }: Fired): Range =>
@@ -32,7 +35,12 @@ export function implausible({ charring, ashing, settings, options }: RunSheet): 
     return [step(isCold, words.tooCold(lastCellWhere(is(noted, "=", coldest), noted), coldest, degrees, what, shown(least)))];
   };
   const isNoOven = all(is(fn("COUNT", oven), ">", 0), any(is(oven, "<", shown(LEAST_OVEN)), is(oven, ">", shown(MOST_OVEN))));
+  const { atLeast, atMost, asTyped } = OVEN_STANDARDS;
+  const isCelsius = all(is(fn("COUNT", oven), ">", 0), is(oven, ">=", atLeast), is(oven, "<=", atMost), is(is(oven, "=", asTyped), "=", false));
+  const [typed, meant] = [reckon(reckon(reckon(oven, "-", 32), "*", 5), "/", 9), reckon(reckon(reckon(oven, "*", 9), "/", 5), "+", 32)];
+  const asCelsius = words.celsiusOven(nameOf(oven), oven, fn("ROUND", typed, 0), fn("ROUND", meant, 0), asTyped, atMost + 1);
   return [
+    ...(degrees === "F" ? [step(isCelsius, asCelsius)] : []),
     step(isNoOven, words.oven(nameOf(oven), oven, degrees, shown(LEAST_OVEN), shown(MOST_OVEN))),
     ...colder(charring, LEAST_CHARRING, "char"),
     ...colder(ashing, LEAST_ASHING, "ash"),

@@ -3,7 +3,6 @@ import { fixed, fn, is, range, reckon, type Expression, type Range } from "../..
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import { lastRowWhere } from "../../formulas/cellsNamed";
 import type { RunSheet } from "../../sheet/RunSheet";
-import type { Fired, FireColumn } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
 import { areAlike, column, fireOrder } from "./fireOrder";
 import { step, type Check, type Step } from "../Check";
@@ -22,7 +21,7 @@ export function openedCheck(sheet: RunSheet): Check | undefined {
   const isBegun = is(sum(...[lit, quiet, opened, ...weighed].map((of) => fn("ISNUMBER", of))), ">", 0);
   const isUnseen = product(isBegun, reckon(1, "-", product(fn("ISNUMBER", quiet), fn("ISNUMBER", opened))));
   return {
-    silentWhile: noNumber(...fired.flatMap((one) => [clocks(one, "lit", "lit"), clocks(one, "quiet", "opened")])),
+    silentWhile: noNumber(...fired.flatMap((one) => [column(one, "lit"), range(column(one, "quiet").from, column(one, "opened").to)])),
     steps: [
       ...fireOrder(sheet),
       ...closedFor(sheet, quiet, opened),
@@ -50,6 +49,3 @@ function closedFor({ charring, settings: { closed } }: RunSheet, quiet: Range, o
     step(all(isWanted, anyWhere(isUndated)), words.oneUndated(lastRowWhere(isUndated, quiet))),
   ];
 }
-
-const clocks = ({ rows: { fire }, fire: inRow }: Fired, from: FireColumn, to: FireColumn) =>
-  range(fixed(inRow(fire.first)[from]), fixed(inRow(fire.last)[to]));

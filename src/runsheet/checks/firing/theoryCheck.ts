@@ -2,7 +2,7 @@ import { all, isNumber, noNumber, when } from "../../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { percent } from "../../formulas/sentences/answer";
-import { isGiven } from "../../formulas/salt";
+import { isGiven, isUnreadHere } from "../../formulas/salt";
 import { isVesselDoubtful } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Salt } from "../../sheet/Salt";
@@ -25,6 +25,7 @@ export function theoryCheck(sheet: RunSheet): Check | undefined {
   return {
     silentWhile: fn("OR", isUnasked, waits),
     steps: [
+      step(isUnreadHere(salt), words.notHere),
       step(fn("ISERROR", startMass), words.unread(start, nameOf(startMass))),
       step(all(isGiven(formula), is(fn("COUNTA", residue), "=", 0)), words.residueMissing(stays)),
       step(fn("ISERROR", theory), words.notFrom(stays, start, nameOf(theory))),

@@ -5,6 +5,7 @@ import { balanceWords } from "../../words/balance/balanceWords";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
 import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../sentences/answer";
+import { areWrong } from "../wrongBoxes";
 import { FEWEST_BEFORE, FEWEST_FOR_PLUS_MINUS } from "./history";
 import { grams } from "./roundSays";
 
@@ -47,6 +48,7 @@ export function balanceAnswer(sheet: BalanceSheet, checks: ChecksAt): Expression
       [restsOnTypedOver(checks), headWords.answer.typedOver],
       [is(counted(checks, checkWords.verdicts.contradiction), ">", 0), words.withheld],
       [is(fn("COUNT", setup.value), "=", 0), words.noValue(fn("ROW", setup.value))],
+      [any(areWrong([setup.step], "above 0"), areWrong([setup.known], "0")), words.unusable],
       [is(working.count, "<", 2), words.one],
       [is(working.count, "<", FEWEST_FOR_PLUS_MINUS), words.two],
       [isMarked(checks), joined(words.lookAgain, shows)],

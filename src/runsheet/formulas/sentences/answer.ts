@@ -130,7 +130,15 @@ const ofSome = ({ options, working: { inUse } }: RunSheet, shares: Range): Expre
 
 const marked = (checks: ChecksAt, sentence: Expression): Expression => joined(when(is(doubts(checks), ">", 0), words.inDoubt, NOTHING), sentence);
 
-const material = ({ setup }: RunSheet): Expression => when(is(setup.material, "=", ""), words.sample, setup.material);
+// As its box asks for: with a longer name the answer would run past its line, and lose its verdict there.
+const MOST_LETTERS = 24;
+// Names of several samples share one line with their shares.
+const MOST_OF_A_NAME = 12;
+
+/** A text as it is, or so many letters of it, the last for what is left out. */
+const shortened = (of: Cell, most: number): Expression => when(is(fn("LEN", of), ">", most), joined(fn("LEFT", of, most - 1), words.leftOut), of);
+
+const material = ({ setup }: RunSheet): Expression => when(is(setup.material, "=", ""), words.sample, shortened(setup.material, MOST_LETTERS));
 
 /** Lost so far, of all samples together: from what was weighed in to the lowest filled box of each, rows left out or not. */
 function whileDrying(sheet: RunSheet): Expression {
@@ -172,7 +180,7 @@ function noCommonAnswer(sheet: RunSheet, { agree }: ChecksAt) {
         const known = when(
           is(setup.name(sample), "=", ""),
           joined(sample === 1 ? "" : ", ", named ? `${sample} ` : ""),
-          joined(sample === 1 ? "" : ", ", setup.name(sample), " "),
+          joined(sample === 1 ? "" : ", ", shortened(setup.name(sample), MOST_OF_A_NAME), " "),
         );
         const before: Expression = named ? known : sample === 1 ? "" : ", ";
         const one = share(name, sample);
@@ -195,6 +203,7 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
   const at = (name: ShareName): Cell => ({ kind: "cell", row: rows.results.shares[name] ?? 0, column: columns.verdict, fixed: "both" });
   const together = at(headline(sheet));
   const shares = sheet.across((sample) => sheet.share(headline(sheet), sample));
+  const { readability, repeatability } = sheet.settings;
   const decimals = reckon(reckon(fn("FIND", " %", together), "-", fn("FIND", ".", joined(together, "."))), "-", 1);
   const stayed = resultWords.percent(fn("FIXED", reckon(100, "*", reckon(1, "-", fn("AVERAGE", shares))), fn("MAX", 0, decimals), true));
   const samples = options.replicates === 1 ? words.oneSample : when(is(working.inUse, "=", 1), words.oneSample, words.meanOf(working.inUse));
@@ -204,7 +213,9 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
     lostInAll: () => words.stages(together, stayed, stages?.allSteady ?? 0, samples, material(sheet)),
     lossOnHeating: () => lossSays(sheet, together, stayed, samples, material(sheet)),
   }[headline(sheet)]();
-  return marked(checks, sentence);
+  // Without a step, or with a text for the repeatability, nothing has a ±.
+  const hasNone = is(fn("COUNT", working.together(headline(sheet))), "=", 0);
+  return when(hasNone, words.noUncertainty(nameOf(readability), nameOf(repeatability)), marked(checks, sentence));
 }
 
 /** How the checks stand: all in order, some waiting, or how many fail with what the gravest found first says. */
@@ -259,6 +270,7 @@ export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
     isNotDry(sheet),
     is((table ?? sheet.drying).allSteady, "=", 0),
     is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
+    is(fn("COUNT", working.together(name)), "=", 0),
   );
   const disagree = checks.agree === undefined ? [] : ([[haveNoCommonValue(sheet, name), covers.each(rounding, others)]] as const);
   const isSeveral = options.replicates > 1;

@@ -30,6 +30,9 @@ const roundsDone = (sheet: RunSheet, table: Weighed): Expression => {
   return reckon(placeWhere(reckon(1, "-", product(...lacking))), "-", 1);
 };
 
+/** The same where the next box stands in that table, by its row. */
+const doneBefore = ({ working }: RunSheet, { box, rows }: Weighed): Expression => reckon(working.next, "-", fn("ROW", fixed(box(rows.first, 1))));
+
 /** Whether a weight stands below one that is left out. */
 const isLeftOut = ({ samples }: RunSheet, table: Weighed): Condition => any(...samples.map((sample) => is(isGapless(table, sample), "=", false)));
 
@@ -115,7 +118,7 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
   const steps = caughtSteps(sheet);
   const roundsFull = options.weighIns >= optionBounds.weighIns.atMost ? words.roundsAtLimit : words.roundsFull(lastRow(drying));
   const fire = (table: Fired, what: string, firings: number, most: number): Expression => {
-    const done = roundsDone(sheet, table);
+    const done = doneBefore(sheet, table);
     const fireRow = reckon(fn("ROW", fixed(table.fire(table.rows.fire.first).lit)), "+", done);
     const said = words.fire(what, reckon(done, "+", 1), fireRow, working.next);
     const full = firings >= most ? words.firingsAtLimit : words.firingsFull;
@@ -137,10 +140,11 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       [cannotBe, words.mend],
       ...withoutVessel(sheet).map(([isMissing, box]) => [isMissing, words.vesselMissing(nameOf(box))] as const),
       ...(heated === undefined ? [] : ([[all(isNotDry(sheet), is(fn("COUNT", block(sheet, heated)), ">", 0)), words.mend]] as const)),
+      ...(options.replicates === 1 ? [] : sheet.fired.filter((table) => table !== stages).map((table) => leftBehind(sheet, table))),
       [all(isDrying(sheet), isFull(sheet, drying)), roundsFull],
       [all(isDrying(sheet), isLeftOut(sheet, drying)), words.leftOut(working.next)],
-      [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(roundsDone(sheet, drying), "+", 1), working.next)],
-      [isDrying(sheet), words.round(reckon(roundsDone(sheet, drying), "+", 1), due(sheet), working.next)],
+      [all(isDrying(sheet), isHalfWeighed(sheet, drying)), words.finishRound(reckon(doneBefore(sheet, drying), "+", 1), working.next)],
+      [isDrying(sheet), words.round(reckon(doneBefore(sheet, drying), "+", 1), due(sheet), working.next)],
       ...(steps === undefined ? [] : ([[steps.before.due, words.receivers(working.next)]] as const)),
       ...(charring === undefined
         ? []
@@ -158,6 +162,21 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
     ],
     ended,
   );
+}
+
+/**
+ * Of a table in which all samples are steady but one that has fewer weights: broken perhaps, and then the run would wait for it without end. Steady
+ * since firing k the others have k weights or more, so that fewer than k for each of all are its own.
+ */
+function leftBehind(sheet: RunSheet, table: Fired): readonly [Condition, Expression] {
+  const { working, across, drying } = sheet;
+  const [steady, dry] = [across(table.steady), across(drying.net)];
+  const isOneOpen = all(
+    is(working.inUse, ">", 1),
+    is(reckon(fn("COUNT", steady), "+", 1), "=", working.inUse),
+    is(fn("COUNT", block(sheet, table)), "<", reckon(working.inUse, "*", fn("MAX", steady))),
+  );
+  return [isOneOpen, words.leftBehind(placeWhere(product(fn("ISNUMBER", dry), notNumber(steady))))];
 }
 
 /** The last row of a table, rows that were put in above its total among them. */

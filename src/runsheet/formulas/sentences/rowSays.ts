@@ -50,6 +50,7 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
     [is(fn("COUNT", boxes), "<", working.inUse), says.oneToWeigh],
     [noNumber(clock), says.clock],
   ] as const;
+  const minutes = reckon(cell(row, sheet.columns.elapsed), "-", cell(row - 1, sheet.columns.elapsed));
   if (row === drying.rows.first) return firstOf(begun, sheet.salt === undefined ? says.allIn : saltWords.allIn);
   return firstOf(
     [
@@ -62,6 +63,8 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
       [any(...notJudged.map((why) => newestSays(sheet, drying, why))), says.lost(grams(sheet, fn("MAX", lost)))],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooSoon)), says.tooSoon],
       [all(isLatest, newestSays(sheet, drying, verdicts.tooCoarse)), says.tooCoarse],
+      // Held against the latest round at least the planned minutes before, which is not the one whose loss stands here.
+      [is(minutes, "<", fn("N", sheet.settings.interval)), says.lostIn(grams(sheet, fn("MAX", lost)), fn("ROUND", minutes, 0))],
     ],
     says.losing(grams(sheet, fn("MAX", lost))),
   );

@@ -8,6 +8,7 @@ import type { ShareName } from "../../sheet/layout";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { areKeptApart } from "../agreement";
 import { isMarked, percent, type ChecksAt } from "./answer";
+import { isUnreadHere } from "../salt";
 
 const { says } = saltWords;
 const { verdicts } = checkWords;
@@ -34,6 +35,7 @@ export function saltSays(sheet: RunSheet, salt: Salt, checks: ChecksAt): Express
   const isDifferent = areKeptApart(sheet);
   return firstOf(
     [
+      [isUnreadHere(salt), says.notHere],
       [isMarked(checks), says.waits],
       ...(checks.theory === undefined
         ? []

@@ -117,6 +117,7 @@ export const balanceWords = {
     cornersToo: (row: Expression) => text`; corners once, row ${row}`,
     full: (row: Expression) => text`► Full: add a round (task pane), or insert a copy of row ${row} below it`,
     nothing: "No answer yet: nothing has been weighed.",
+    unusable: "No answer: a box that the ± rests on holds no such number. Put right what the next line names.",
     noValue: (row: Expression) => text`No answer yet: type what the check weight weighs, row ${row}.`,
     one: "One round weighed: no answer yet.",
     two: "Two rounds weighed: no answer yet, since two that read alike can hide their scatter.",

@@ -63,8 +63,19 @@ export const BOXES_FIRST: Readonly<Partial<Record<CheckName, (sheet: RunSheet) =
           numberWanted([composition.exactness], "0", openFireWords.exactness.refusal),
         ],
   // Pan zeros and temperatures at the balance may lie below 0.
-  zeros: (sheet) => [numberWanted(inStrips(sheet, "before", "after"), "any", words.zero)],
-  warmth: (sheet) => [numberWanted(inStrips(sheet, "room", "warmth").slice(0, 1), "any", words.degrees)],
+  zeros: (sheet) => [
+    numberWanted(
+      stripsOf(sheet).map(({ from, to }) => range(fixed(stripCell(from, "before")), fixed(stripCell(to, "after")))),
+      "any",
+      words.zero,
+    ),
+  ],
+  // No temperature is asked for beside the empty vessel.
+  warmth: ({ rows: { drying } }) => {
+    const from = drying.strip?.first ?? 0;
+    const boxes = range(fixed(stripCell(from, "room")), fixed(stripCell(from + drying.last - drying.first, "warmth")));
+    return [numberWanted([boxes], "any", words.degrees)];
+  },
 };
 
 /** Names the last of some boxes that holds no such number. @param remedy what to type */
@@ -132,6 +143,3 @@ function ofCaught({ caught, options }: RunSheet): Step[] {
     numberWanted(every, "0", words.gramsOrPercent),
   ];
 }
-
-const inStrips = (sheet: RunSheet, left: "before" | "room", right: "after" | "warmth"): Range[] =>
-  stripsOf(sheet).map(({ from, to }) => range(fixed(stripCell(from, left)), fixed(stripCell(to, right))));

@@ -69,8 +69,12 @@ function ofWholeColumn(part: AstExpression, scope: Scope): Extent | undefined {
   // COUNTA would count empty texts that formulas give.
   const filled = (cells: string): string => `COUNT(${cells})+COUNTIF(${cells},"?*")`;
   const [below, last] = [filled(area(rows, ROWS_OF_A_SHEET - rows)), filled(area(rows - 1, 1))];
+  // Some hosts answer rows below the last one that is filled too.
+  const { value = null, error = "" } = place.heldAt?.(found.sheet, rows - 1, found.area.column) ?? {};
+  const wasFilled = error !== "" || (value !== null && value !== "");
+  const otherwise = wasFilled ? `IF(${last}>0,${rows},${Math.max(1, rows - 1)})` : String(rows);
   return {
-    rows: { least: 1, most: Infinity, now: `IF(${below}>0,${rows + 1},IF(${last}>0,${rows},${Math.max(1, rows - 1)}))` },
+    rows: { least: 1, most: Infinity, now: `IF(${below}>0,${rows + 1},${otherwise})` },
     columns: always(found.area.columns),
   };
 }

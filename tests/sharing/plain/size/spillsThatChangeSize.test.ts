@@ -114,10 +114,14 @@ describe("what tells a blank cell from an empty text keeps it at its size, and a
   });
 
   test("whole columns say so once a row below or the last row is another", () => {
-    const made = shared("=RETORT.MOISTURE.WET(A:A,B:B,C:C)", "E5:E8");
-    expect(becameOf(made)).toEqual(["plain", "E5:E8", true]);
-    const size = made.workings?.cells.map(({ content }) => content).find((content) => content.includes("COUNT("));
-    expect(size).toContain('IF(COUNT(T!A5:A1048576)+COUNTIF(T!A5:A1048576,"?*")>0,5,IF(COUNT(T!A4)+COUNTIF(T!A4,"?*")>0,4,3))');
+    const sizeOf = (spill: string): string | undefined => {
+      const made = shared("=RETORT.MOISTURE.WET(A:A,B:B,C:C)", spill);
+      expect(becameOf(made)).toEqual(["plain", spill, true]);
+      return made.workings?.cells.map(({ content }) => content).find((content) => content.includes("COUNT("));
+    };
+    // Some hosts answer blank rows below the last one too.
+    expect(sizeOf("E5:E10")).toContain('IF(COUNT(T!A7:A1048576)+COUNTIF(T!A7:A1048576,"?*")>0,7,6)');
+    expect(sizeOf("E5:E8")).toContain('IF(COUNT(T!A5:A1048576)+COUNTIF(T!A5:A1048576,"?*")>0,5,IF(COUNT(T!A4)+COUNTIF(T!A4,"?*")>0,4,3))');
   });
 
   test("a table that fills a row for each weighing does so too", () => {

@@ -145,6 +145,8 @@ function settledBranch(name: string, [first]: readonly Part[], scope: Scope): nu
   return typeof value === "number" ? Math.trunc(value) : undefined;
 }
 
+const NEVER_0: ReadonlySet<string> = new Set(["MATCH", "XMATCH", "ROW", "ROWS", "COLUMN", "COLUMNS"]);
+
 /** A row or column of 0 is all of them. */
 function ofIndex([array, row, column]: readonly Part[], scope: Scope, asking: Asking): Extent {
   const of = (part: Part): Extent => extentOf(part, scope, asking);
@@ -159,8 +161,9 @@ function ofIndex([array, row, column]: readonly Part[], scope: Scope, asking: As
   const measure = (part: Part, settled: unknown, all: Measure): Measure => {
     if (isOne(settled) || all.most === 1) return always(1);
     if (typeof settled === "number" || part === undefined || part === null) return all;
+    if (part.type === "CallExpression" && NEVER_0.has(nameCalled(part).toUpperCase())) return always(1);
     const zero = `N(${asking.write(part, scope)})`;
-    return { least: 1, most: all.most, now: `IF(ABS(${zero})<1,${all.now},1)` };
+    return { least: 1, most: all.most, now: `IF(ABS(${zero})<1,${all.now},1)`, isSeldom: true };
   };
   // A place in a single row or column may be told alone.
   if (isLine && column === undefined) return { rows: measure(row, down, whole.rows), columns: measure(row, down, whole.columns) };

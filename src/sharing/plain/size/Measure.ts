@@ -5,6 +5,8 @@ export interface Measure {
   readonly most: number;
   /** How many by now, in built-in functions and for a cell of any sheet. */
   readonly now: string;
+  /** True where it is one but for a place of 0, which hardly anybody tells on purpose: no cells are kept free for that. */
+  readonly isSeldom?: boolean;
 }
 
 /** The rows and columns of an answer. */
@@ -34,8 +36,10 @@ function largest(measures: readonly Measure[]): Measure {
   const least = Math.max(1, ...measures.map((one) => one.least));
   const most = Math.max(1, ...measures.map((one) => one.most));
   if (least === most) return always(least);
-  const asked = [...new Set(measures.filter((one) => one.most > 1).map(({ now }) => now))];
-  return { least, most, now: asked.length === 1 ? (asked[0] as string) : `MAX(${asked.join(",")})` };
+  const several = measures.filter((one) => one.most > 1);
+  const asked = [...new Set(several.map(({ now }) => now))];
+  const isSeldom = several.every((one) => one.isSeldom === true);
+  return { least, most, now: asked.length === 1 ? (asked[0] as string) : `MAX(${asked.join(",")})`, ...(isSeldom && { isSeldom }) };
 }
 
 /** One of several, which the text made of what each takes decides. */

@@ -69,8 +69,12 @@ function ofWholeColumn(part: AstExpression, scope: Scope): Extent | undefined {
   // COUNTA would count empty texts that formulas give.
   const filled = (cells: string): string => `COUNT(${cells})+COUNTIF(${cells},"?*")`;
   const [below, last] = [filled(area(rows, ROWS_OF_A_SHEET - rows)), filled(area(rows - 1, 1))];
+  // Some hosts answer rows below the last one that is filled too.
+  const { value = null, error = "" } = place.heldAt?.(found.sheet, rows - 1, found.area.column) ?? {};
+  const wasFilled = error !== "" || (value !== null && value !== "");
+  const otherwise = wasFilled ? `IF(${last}>0,${rows},${Math.max(1, rows - 1)})` : String(rows);
   return {
-    rows: { least: 1, most: Infinity, now: `IF(${below}>0,${rows + 1},IF(${last}>0,${rows},${Math.max(1, rows - 1)}))` },
+    rows: { least: 1, most: Infinity, now: `IF(${below}>0,${rows + 1},${otherwise})` },
     columns: always(found.area.columns),
   };
 }
@@ -141,6 +145,8 @@ function settledBranch(name: string, [first]: readonly Part[], scope: Scope): nu
   return typeof value === "number" ? Math.trunc(value) : undefined;
 }
 
+const NEVER_0: ReadonlySet<string> = new Set(["MATCH", "XMATCH", "ROW", "ROWS", "COLUMN", "COLUMNS"]);
+
 /** A row or column of 0 is all of them. */
 function ofIndex([array, row, column]: readonly Part[], scope: Scope, asking: Asking): Extent {
   const of = (part: Part): Extent => extentOf(part, scope, asking);
@@ -155,8 +161,9 @@ function ofIndex([array, row, column]: readonly Part[], scope: Scope, asking: As
   const measure = (part: Part, settled: unknown, all: Measure): Measure => {
     if (isOne(settled) || all.most === 1) return always(1);
     if (typeof settled === "number" || part === undefined || part === null) return all;
+    if (part.type === "CallExpression" && NEVER_0.has(nameCalled(part).toUpperCase())) return always(1);
     const zero = `N(${asking.write(part, scope)})`;
-    return { least: 1, most: all.most, now: `IF(ABS(${zero})<1,${all.now},1)` };
+    return { least: 1, most: all.most, now: `IF(ABS(${zero})<1,${all.now},1)`, isSeldom: true };
   };
   // A place in a single row or column may be told alone.
   if (isLine && column === undefined) return { rows: measure(row, down, whole.rows), columns: measure(row, down, whole.columns) };

@@ -48,7 +48,9 @@ export function grownFormula(text: string, scope: Scope, to: WritingTo): Grown |
     if (!isRoom) throw new CannotWrite("noRoom");
     return { area: rangeOf(whole) };
   }
-  if (isRoom && rows <= MOST_PLACES && columns <= MOST_PLACES && !growth.isAsked(rows, columns))
+  const isSeldom = [extent.rows, extent.columns].every((one) => isAlways(one) || one.isSeldom === true);
+  const isKept = isSeldom && area.rows * area.columns === 1;
+  if (isRoom && !isKept && rows <= MOST_PLACES && columns <= MOST_PLACES && !growth.isAsked(rows, columns))
     return { text: paddedText(text, extent, whole, scope, to), area: rangeOf(whole) };
   return { resized: resizedCell(extent, area, scope, to), ...(isRoom && { reach: whole }) };
 }

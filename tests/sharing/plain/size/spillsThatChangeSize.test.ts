@@ -42,9 +42,6 @@ describe("an answer whose largest size is known and finds room goes into all the
     ["one of several", `=CHOOSE(D1,0.1,${WET},RETORT.AIRLEFT(A1))`, "E5:E8"],
     ["one of several named", `=SWITCH(D1,1,${WET},2,0.1,"none")`, "E5:E8"],
     ["the first that holds", `=IFS(D1>2,${WET},D1>1,0.1)`, "E5:E8"],
-    ["a place that may be 0", `=INDEX(${WET},D1)`, "E5:E8"],
-    ["a row of a table", `=INDEX(${PROXIMATE},D1,2)`, "E5:E10"],
-    ["all columns of a row", `=INDEX(${PROXIMATE},2,D1)`, "E5:G5"],
     ["a variable", `=LET(w,${WET},IF(D1=0,w,0))`, "E5:E8"],
     ["what is made of it", `=ROUND(IF(D1=0,100*${WET},0),1)`, "E5:E8"],
     ["a row and a column", `=IF(D1=0,${WET},1)*IF(D2=0,{1,2},1)`, "E5:F8"],
@@ -53,6 +50,22 @@ describe("an answer whose largest size is known and finds room goes into all the
     expect(becameOf(made)).toEqual(["plain", area, false]);
     const own = ownIn(made);
     expect(own !== undefined && "one" in own.formulas ? own.formulas.one : "").toMatch(/^=IF\(\(\{1[;,]2/);
+  });
+
+  test("a place of 0 is all of them: where it was so they stay blank beyond, and else it says so once it is", () => {
+    expect(becameOf(shared(`=INDEX(${WET},D1)`, "E5:E8"))).toEqual(["plain", "E5:E8", false]);
+    expect(becameOf(shared(`=INDEX(${PROXIMATE},D1,2)`, "E5:E10"))).toEqual(["plain", "E5:E10", false]);
+    for (const [formula, now] of [
+      [`=INDEX(${WET},D1)`, "IF(ABS(N(T!D1))<1,4,1)"],
+      [`=RETORT.AIRLEFT(INDEX(A1:A4,D1))`, "IF(ABS(N(T!D1))<1,4,1)"],
+      [`=INDEX(${PROXIMATE},2,D1)`, "IF(ABS(N(T!D1))<1,3,1)"],
+      [`=RETORT.AIRLEFT(INDEX(A:A,D1))`, "IF(ABS(N(T!D1))<1,1048576,1)"],
+    ] as const) {
+      const made = shared(formula);
+      expect([formula, ...becameOf(made)]).toEqual([formula, "plain", "E5", true]);
+      expect(made.workings?.cells.map(({ content }) => content)).toContain(`=IF(IFERROR(${now},1)<>1,1,0)`);
+    }
+    expect(becameOf(shared('=RETORT.AIRLEFT(INDEX(A1:A4,MATCH("x",B1:B4,0)))'))).toEqual(["plain", "E5", false]);
   });
 
   test("where the size is the same whatever cells hold, nothing is put around it", () => {
@@ -114,10 +127,14 @@ describe("what tells a blank cell from an empty text keeps it at its size, and a
   });
 
   test("whole columns say so once a row below or the last row is another", () => {
-    const made = shared("=RETORT.MOISTURE.WET(A:A,B:B,C:C)", "E5:E8");
-    expect(becameOf(made)).toEqual(["plain", "E5:E8", true]);
-    const size = made.workings?.cells.map(({ content }) => content).find((content) => content.includes("COUNT("));
-    expect(size).toContain('IF(COUNT(T!A5:A1048576)+COUNTIF(T!A5:A1048576,"?*")>0,5,IF(COUNT(T!A4)+COUNTIF(T!A4,"?*")>0,4,3))');
+    const sizeOf = (spill: string): string | undefined => {
+      const made = shared("=RETORT.MOISTURE.WET(A:A,B:B,C:C)", spill);
+      expect(becameOf(made)).toEqual(["plain", spill, true]);
+      return made.workings?.cells.map(({ content }) => content).find((content) => content.includes("COUNT("));
+    };
+    // Some hosts answer blank rows below the last one too.
+    expect(sizeOf("E5:E10")).toContain('IF(COUNT(T!A7:A1048576)+COUNTIF(T!A7:A1048576,"?*")>0,7,6)');
+    expect(sizeOf("E5:E8")).toContain('IF(COUNT(T!A5:A1048576)+COUNTIF(T!A5:A1048576,"?*")>0,5,IF(COUNT(T!A4)+COUNTIF(T!A4,"?*")>0,4,3))');
   });
 
   test("a table that fills a row for each weighing does so too", () => {

@@ -92,6 +92,8 @@ test("ordinary formulas of a book that was never calculated are calculated", asy
     H11: held("_xlfn.LET(_xlpm.m,H1,_xlpm.m*100)", null),
     H12: held("MAX(F1:F3)-MIN(F1:F3)", null),
     H13: held('IF(ISNUMBER(H9),IF(H9<0.01,"steady","rising"),"")', null),
+    H14: held(`SUM(${WET}(A:A,B:B,C:C))*0+2`, null),
+    H15: held('IFERROR(INDEX(_xldudf_RETORT_BURN_PRODUCTS("CaCO3",0.2),2,2),"none")', null),
   };
   const found = await shared(cells);
   expect(found).toMatchObject({

@@ -15,7 +15,7 @@ export interface Reader {
   readonly cell?: string;
 }
 
-interface Place {
+export interface Place {
   readonly sheet: string;
   readonly cell: string;
 }

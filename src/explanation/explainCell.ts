@@ -152,5 +152,6 @@ function openingOf({ cell, formula, value, error }: CellReading, callCount: numb
   if (formula !== "" && error === "#NAME?") return `${cell} holds a formula; no Retort function is in it.`;
   if (formula !== "") return `${cell} holds a formula of the spreadsheet's own functions; no Retort function is in it.`;
   if (value === null) return `${cell} is blank.`;
+  if (error !== "") return `${cell} holds the error ${error} that was typed in, not a formula.`;
   return `${cell} holds ${typeof value === "number" ? "a number" : typeof value === "boolean" ? "TRUE or FALSE" : "text"} that was typed in, not a formula.`;
 }

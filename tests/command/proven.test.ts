@@ -92,6 +92,8 @@ test("ordinary formulas of a book that was never calculated are calculated", asy
     H11: held("_xlfn.LET(_xlpm.m,H1,_xlpm.m*100)", null),
     H12: held("MAX(F1:F3)-MIN(F1:F3)", null),
     H13: held('IF(ISNUMBER(H9),IF(H9<0.01,"steady","rising"),"")', null),
+    H14: held(`SUM(${WET}(A:A,B:B,C:C))*0+2`, null),
+    H15: held('IFERROR(INDEX(_xldudf_RETORT_BURN_PRODUCTS("CaCO3",0.2),2,2),"none")', null),
   };
   const found = await shared(cells);
   expect(found).toMatchObject({
@@ -104,5 +106,27 @@ test("ordinary formulas of a book that was never calculated are calculated", asy
     H8: "moist: 0.35",
     H11: 35,
     H13: "steady",
+  });
+});
+
+describe("one cell explained of a book in which others cannot be calculated here", () => {
+  const cells = {
+    ...INPUTS,
+    H1: held(`${WET}(A1,B1,C1)`, null),
+    H2: held("MODE(A1:A4)", null),
+    H3: held("MODE(A1:A4)", 3),
+    H4: held("_xldudf_RETORT_NOSUCH(1)", null),
+    H5: held(`${AIR}(H2)`, null),
+  };
+  const explained = async (cell: string): Promise<{ readonly code: number; readonly notes: string }> =>
+    ran("explain", files.put("run.xlsx", oddBook({ sheets: [{ name: "T", cells }] })), cell, "--recalculate");
+
+  test("is explained where it is not calculated from those", async () => {
+    expect(await explained("H1")).toMatchObject({ code: 0, notes: "", answer: expect.stringContaining("0.35") as string });
+  });
+
+  test("is refused by their names where it is", async () => {
+    expect(await explained("H5")).toMatchObject({ code: 1, notes: `retort: ${notProvenHere(["T!H2"], false)}\n` });
+    expect(await explained("H3")).toMatchObject({ code: 1, notes: `retort: ${differsUnchanged(["T!H3"])}\n` });
   });
 });

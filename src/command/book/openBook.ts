@@ -2,6 +2,7 @@ import type { Terminal } from "../Terminal";
 import { contentOf } from "../files/bookFile";
 import { readingFile, recalculating, sheetRead, type AsSaved } from "../words/refusals";
 import { readBook, type Book, type BookSheet } from "./Book";
+import type { Reader } from "./calculatedFromThese";
 import { recalculatedBook } from "./recalculatedBook";
 import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 
@@ -18,6 +19,8 @@ interface Opening {
   readonly recalculate: boolean;
   /** The sheets that are wanted of it, which alone are calculated, with those that they are calculated from; left out: all. */
   readonly wanted?: (book: Book) => readonly BookSheet[];
+  /** The one cell that is wanted of it: of what that is not calculated from nothing is refused. */
+  readonly reader?: (book: Book) => Reader;
   /** How the command is told to take what the file holds. */
   readonly asSaved?: AsSaved;
 }
@@ -26,7 +29,7 @@ interface Opening {
 export async function openBook(
   terminal: Terminal,
   path: string,
-  { recalculate, wanted, asSaved = "leave out --recalculate" }: Opening,
+  { recalculate, wanted, reader, asSaved = "leave out --recalculate" }: Opening,
 ): Promise<OpenBook> {
   const content = await contentOf(path);
   const progress = content.length < LONG ? (): void => undefined : terminal.note;
@@ -38,5 +41,8 @@ export async function openBook(
   const { calculated } = await import("./recalculate");
   const from1904 = await book.file.countsFrom1904();
   const only = wanted && sheetsNeeded(book, wanted(book));
-  return { ...recalculatedBook(book, await calculated(content, from1904, only), { from1904, asSaved }), progress };
+  return {
+    ...recalculatedBook(book, await calculated(content, from1904, only), { from1904, asSaved, ...(reader && { reader: reader(book) }) }),
+    progress,
+  };
 }

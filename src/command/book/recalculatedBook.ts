@@ -6,11 +6,14 @@ import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
+import { calculatedFromThese, type Place, type Reader } from "./calculatedFromThese";
 import type { Calculated } from "./recalculate";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { isSame, refuseDoubtful, refuseMisread, type CalculatedHere } from "./refuseDoubtful";
 
 export interface RecalculatedHere {
+  /** One cell that alone is asked for: of what it is not calculated from nothing is refused. */
+  readonly reader?: Reader;
   /** True where the file counts days from 1904. */
   readonly from1904: boolean;
   readonly asSaved: AsSaved;
@@ -22,14 +25,18 @@ export interface RecalculatedHere {
  * @throws Refusal where a formula without calls of ours gives an error here and a value in the file, for a formula that cannot be calculated here and
  * has no value or one that is from before, and where the file holds another value and nothing changed that it is calculated from
  */
-export function recalculatedBook(book: Book, calculated: Calculated, { from1904, asSaved }: RecalculatedHere): Book {
-  const [lost, without]: [string[], string[]] = [[], []];
+export function recalculatedBook(book: Book, calculated: Calculated, { reader, from1904, asSaved }: RecalculatedHere): Book {
+  const asked = (cells: readonly Place[]): string[] =>
+    (reader === undefined ? cells : calculatedFromThese(book, reader, cells)).map(({ sheet, cell }) => nameOnSheet(sheet, cell));
+  const [lost, without]: [Place[], Place[]] = [[], []];
   const sheets = book.sheets.map((sheet) => recalculatedSheet(sheet, calculated.get(sheet.name), { lost, without }));
-  if (without.length > 0) throw new Refusal(neverCalculatedHere(without, asSaved));
-  if (lost.length > 0) throw new Refusal(notRecalculated(lost, asSaved));
-  if (from1904) refuseDoubtfulDays(book, sheets, asSaved);
+  const [withoutAsked, lostAsked] = [asked(without), asked(lost)];
+  if (withoutAsked.length > 0) throw new Refusal(neverCalculatedHere(withoutAsked, asSaved));
+  if (lostAsked.length > 0) throw new Refusal(notRecalculated(lostAsked, asSaved));
+  if (from1904) refuseDoubtfulDays(book, sheets, { asSaved, asked });
   const here: CalculatedHere = {
     asSaved,
+    asked,
     isLookedAt: (sheet) => calculated.has(sheet),
     wasCalculated: (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)),
   };
@@ -44,13 +51,14 @@ export function recalculatedBook(book: Book, calculated: Calculated, { from1904,
  * In a file that counts days from 1904, numbers that do not look like days may be days all the same, and are then calculated here as days from 1900.
  * Where the file holds another number, or none, that cannot be told.
  */
-function refuseDoubtfulDays(before: Book, now: readonly BookSheet[], asSaved: AsSaved): void {
+function refuseDoubtfulDays(before: Book, now: readonly BookSheet[], { asSaved, asked }: Pick<CalculatedHere, "asSaved" | "asked">): void {
   const doubtful = now.flatMap(({ name, reading }, place) => {
     const was = new Map(before.sheets[place]?.reading.rows.flat().map((one) => [one.cell, one.value]));
     const reads = reading.rows.flat().filter(({ formula, value }) => formula !== "" && typeof value === "number" && !holdsCall(formula));
-    return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => nameOnSheet(name, cell));
+    return reads.filter(({ cell, value }) => !isNear(was.get(cell), value)).map(({ cell }) => ({ sheet: name, cell }));
   });
-  if (doubtful.length > 0) throw new Refusal(daysInDoubt(doubtful, asSaved));
+  const named = asked(doubtful);
+  if (named.length > 0) throw new Refusal(daysInDoubt(named, asSaved));
 }
 
 // The two counts are far further apart.
@@ -63,8 +71,8 @@ const isCalculatedHere = (now: CellReading | undefined): boolean => now?.formula
 type Here = ReadonlyMap<string, CellReading>;
 
 interface Found {
-  readonly lost: string[];
-  readonly without: string[];
+  readonly lost: Place[];
+  readonly without: Place[];
 }
 
 /** @param calculated left out for a sheet that nothing wanted is calculated from, which stays as it is */
@@ -75,11 +83,11 @@ function recalculatedSheet(before: BookSheet, calculated: Here | undefined, { lo
     row.map((reading): CellReading => {
       const now = filled.get(reading.cell) ?? calculated.get(reading.cell);
       const isCalculated = reading.formula === "" ? filled.has(reading.cell) : isCalculatedHere(now);
-      if (!isCalculated && reading.formula !== "" && reading.value === null) without.push(nameOnSheet(sheet.name, reading.cell));
+      if (!isCalculated && reading.formula !== "" && reading.value === null) without.push({ sheet: sheet.name, cell: reading.cell });
       if (now === undefined || !isCalculated) return reading;
       const { error } = now;
       if (error !== "" && error !== reading.error && reading.value !== null && !holdsCall(reading.formula) && !filled.has(reading.cell))
-        lost.push(nameOnSheet(sheet.name, reading.cell));
+        lost.push({ sheet: sheet.name, cell: reading.cell });
       // A formula that gives a blank gives an empty text, as files have it.
       const value = now.value ?? (reading.formula === "" ? null : "");
       const calculatedHere = { ...reading, value, error, shown: typeof value === "number" ? plainNumber(value) : String(value ?? "") };

@@ -7,6 +7,7 @@ import { Refusal } from "../Refusal";
 import { holdsCall } from "../../sharing/findCalls";
 import { differsUnchanged, keptThoughChanged, misreadHere, notProvenHere, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
+import type { Place } from "./calculatedFromThese";
 import { provenFormulas } from "../../explanation/saved/notGiven";
 import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
 import { cellsOfArea } from "../../workbook/cellArea";
@@ -16,6 +17,8 @@ import { NOT_LOADED, otherThanGiven } from "./doubts";
 /** What was calculated here. */
 export interface CalculatedHere {
   readonly asSaved: AsSaved;
+  /** The names of those cells that the copy, or the explanation, is made of. */
+  readonly asked: (cells: readonly Place[]) => readonly string[];
   /** False for a sheet that nothing wanted is calculated from. */
   readonly isLookedAt: (sheet: string) => boolean;
   readonly wasCalculated: (sheet: string, cell: string) => boolean;
@@ -30,7 +33,7 @@ export interface CalculatedHere {
  * @throws Refusal naming the cells
  */
 export function refuseDoubtful(before: Book, now: readonly BookSheet[], here: CalculatedHere): void {
-  const { asSaved, isLookedAt, wasCalculated } = here;
+  const { asSaved, asked, isLookedAt, wasCalculated } = here;
   const sheets = new ReadSheets({ sheets: before.sheets.map(({ reading }) => reading), names: before.names, tables: before.tables });
   const nameAsRead = namesOf(before.names);
   const readNow = new Map(now.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
@@ -45,11 +48,11 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], here: Ca
   };
   const isVolatile = (formula: ReadFormula): boolean =>
     sourcesOf(formula.reading.formula, sheets.around(formula, nameAsRead), sheets.names).isVolatile;
-  const named = (formulas: readonly ReadFormula[]): string[] => formulas.map(({ sheet, reading }) => nameOnSheet(sheet, reading.cell));
+  const named = (formulas: readonly ReadFormula[]): readonly string[] => asked(formulas.map(({ sheet, reading }) => ({ sheet, cell: reading.cell })));
 
   const kept = sheets.formulas.filter(({ sheet, reading }) => isLookedAt(sheet) && reading.value !== null && !wasCalculated(sheet, reading.cell));
-  const outdated = kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one));
-  if (outdated.length > 0) throw new Refusal(keptThoughChanged(named(outdated), asSaved));
+  const outdated = named(kept.filter((one) => before.isStale || isVolatile(one) || inputsChanged(one)));
+  if (outdated.length > 0) throw new Refusal(keptThoughChanged(outdated, asSaved));
   refuseUnproven(before, { ...before, sheets: now }, here, (one) => before.isStale || isVolatile(one) || inputsChanged(one));
   // A file that says itself that its values may be from before vouches for none of them.
   if (before.isStale) return;
@@ -60,8 +63,8 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], here: Ca
   const doubtful = differing.filter((one) => !isVolatile(one) && !inputsChanged(one));
   if (doubtful.length === 0) return;
   const fromBefore = new Set(otherThanGiven(before, before.sheets).map(({ sheet, cell }) => nameOnSheet(sheet, cell)));
-  const unsure = doubtful.filter(({ sheet, reading }) => !fromBefore.has(nameOnSheet(sheet, reading.cell)));
-  if (unsure.length > 0) throw new Refusal(differsUnchanged(named(unsure), asSaved));
+  const unsure = named(doubtful.filter(({ sheet, reading }) => !fromBefore.has(nameOnSheet(sheet, reading.cell))));
+  if (unsure.length > 0) throw new Refusal(differsUnchanged(unsure, asSaved));
 }
 
 /**
@@ -70,13 +73,18 @@ export function refuseDoubtful(before: Book, now: readonly BookSheet[], here: Ca
  * @param now the book with the values of here
  * @throws Refusal naming the cells
  */
-function refuseUnproven(before: Book, now: Book, { asSaved, wasCalculated }: CalculatedHere, isOutdated: (formula: ReadFormula) => boolean): void {
+function refuseUnproven(
+  before: Book,
+  now: Book,
+  { asSaved, asked, wasCalculated }: CalculatedHere,
+  isOutdated: (formula: ReadFormula) => boolean,
+): void {
   const held = new Map(before.sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
   const overArrays = new Set(now.sheets.flatMap(({ name, cells }) => cells.flatMap(({ cell, formulaKind, spills }) => (formulaKind === "array" || spills ? [nameOnSheet(name, cell)] : [])))); // prettier-ignore
   const sheets = new ReadSheets({ sheets: now.sheets.map(({ reading }) => reading), names: now.names, tables: now.tables });
   const isProven = provenFormulas(sheets.reading, ({ sheet, reading }) => overArrays.has(nameOnSheet(sheet, reading.cell)));
   const own = new Map(now.sheets.map(({ name, reading }) => [name, new Set(ownFormulas(reading))]));
-  const found = { never: [] as string[], outdated: [] as string[], differing: [] as string[] };
+  const found = { never: [] as Place[], outdated: [] as Place[], differing: [] as Place[] };
   for (const formula of sheets.formulas) {
     const { sheet, reading, area } = formula;
     if (!wasCalculated(sheet, reading.cell) || own.get(sheet)?.has(reading.cell) === true) continue;
@@ -85,11 +93,12 @@ function refuseUnproven(before: Book, now: Book, { asSaved, wasCalculated }: Cal
     const differs = !isNever && cellsOfArea(area).flat().some((cell) => !isSameAsHeld(held.get(sheet)?.get(cell), sheets.sheet(sheet)?.at(areaNamed(cell).row, areaNamed(cell).column))); // prettier-ignore
     if (!isNever && !differs && !isOutdated(formula)) continue;
     if (isProven(formula)) continue;
-    found[isNever ? "never" : isOutdated(formula) ? "outdated" : "differing"].push(nameOnSheet(sheet, reading.cell));
+    found[isNever ? "never" : isOutdated(formula) ? "outdated" : "differing"].push({ sheet, cell: reading.cell });
   }
-  if (found.never.length > 0) throw new Refusal(notProvenHere(found.never, false, asSaved));
-  if (found.outdated.length > 0) throw new Refusal(notProvenHere(found.outdated, true, asSaved));
-  if (found.differing.length > 0) throw new Refusal(differsUnchanged(found.differing, asSaved));
+  const [never, outdated, differing] = [asked(found.never), asked(found.outdated), asked(found.differing)];
+  if (never.length > 0) throw new Refusal(notProvenHere(never, false, asSaved));
+  if (outdated.length > 0) throw new Refusal(notProvenHere(outdated, true, asSaved));
+  if (differing.length > 0) throw new Refusal(differsUnchanged(differing, asSaved));
 }
 
 /** What a formula fills and holds nothing yet is filled here. */
@@ -97,16 +106,17 @@ const isSameAsHeld = (was: CellReading | undefined, now: CellReading | undefined
   (was?.value ?? null) === null || isSame(was as CellReading, now);
 
 /** @param now the book with the values of here @throws Refusal naming cells that hold other values now than every spreadsheet gives them */
-export function refuseMisread(before: Book, now: Book, { asSaved, wasCalculated }: CalculatedHere): void {
+export function refuseMisread(before: Book, now: Book, { asSaved, asked, wasCalculated }: CalculatedHere): void {
   const wasAt = new Map(before.sheets.map(({ name, reading }) => [name, new Map(reading.rows.flat().map((one) => [one.cell, one]))]));
   const others = (sheet: BookSheet): CellReading[] =>
     sheet.reading.rows.flat().filter((one) => one.formula !== "" && !isSame(one, wasAt.get(sheet.name)?.get(one.cell)));
   const changed = new Set(now.sheets.flatMap((sheet) => others(sheet).map(({ cell }) => nameOnSheet(sheet.name, cell))));
   if (changed.size === 0) return;
-  const misread = otherThanGiven({ ...now, isCalculatedHere: false }, now.sheets)
-    .filter(({ sheet, cell }) => wasCalculated(sheet, cell))
-    .map(({ sheet, cell }) => nameOnSheet(sheet, cell))
-    .filter((cell) => changed.has(cell));
+  const misread = asked(
+    otherThanGiven({ ...now, isCalculatedHere: false }, now.sheets).filter(
+      ({ sheet, cell }) => wasCalculated(sheet, cell) && changed.has(nameOnSheet(sheet, cell)),
+    ),
+  );
   if (misread.length > 0) throw new Refusal(misreadHere(misread, asSaved));
 }
 

@@ -2,6 +2,7 @@ import { Command } from "commander";
 import { explainCell } from "../../explanation/explainCell";
 import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/cellArea";
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
+import type { Reader } from "../book/calculatedFromThese";
 import { doubtsBehind, refuseDoubts } from "../book/doubts";
 import { openBook } from "../book/openBook";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
@@ -29,8 +30,10 @@ export const explainCommand = (terminal: Terminal): Command =>
     .addHelpText("after", exampleLines(explainHelp.examples))
     .action(async (path: string, asked: string, { sheet, recalculate, json }: ExplainOptions) => {
       const place = placeAsked(asked, sheet);
-      const book = await openBook(terminal, path, { recalculate });
-      const found = place.sheet === undefined ? firstInView(book) : sheetCalled(book, place.sheet);
+      const sheetIn = (book: Book): BookSheet => (place.sheet === undefined ? firstInView(book) : sheetCalled(book, place.sheet));
+      const reader = (book: Book): Reader => ({ sheets: [sheetIn(book).name], cell: anchorAt(book, sheetIn(book), place.cell) });
+      const book = await openBook(terminal, path, { recalculate, reader });
+      const found = sheetIn(book);
       const address = { sheet: found.name, cell: place.cell };
       const cells = new FileCells(book);
       refuseUncalculated(book, found, place.cell, cells);
@@ -53,6 +56,9 @@ function placeAsked(asked: string, sheet: string | undefined): { readonly cell: 
     throw new WrongUsage(sheetNamedTwice(inCell, sheet));
   return { cell, sheet: inCell ?? sheet };
 }
+
+/** The cell whose formula fills a cell. */
+const anchorAt = (book: Book, sheet: BookSheet, cell: string): string => new FileCells(book).look({ sheet: sheet.name, cell }).anchor?.cell ?? cell;
 
 const firstInView = ({ sheets }: Book): BookSheet => sheets.find(({ isHidden }) => !isHidden) ?? (sheets[0] as BookSheet);
 

@@ -16,7 +16,7 @@ export interface Reader {
   readonly cell?: string;
 }
 
-interface Place {
+export interface Place {
   readonly sheet: string;
   readonly cell: string;
 }

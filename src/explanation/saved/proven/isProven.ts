@@ -1,6 +1,7 @@
 import type { AstExpression } from "@borgar/fx";
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import { nameCalled, type Lambda, type Let } from "../../../sharing/plain/formula/parts";
+import type { CellFunction } from "../../../functions/cellFunction";
 import { definitionOf } from "../../formula/calledFunction";
 import type { Cells } from "../../formula/Cells";
 import { fromFirstOperand, isTooDeep } from "../../formula/everyPart";
@@ -27,7 +28,9 @@ const isOne = ({ size }: Shape): boolean => size?.[0] === 1 && size[1] === 1;
 export const isProven = (expression: AstExpression, around: ProvenSurroundings, isOverArrays: boolean): boolean => {
   if (isTooDeep(expression)) return false;
   const shape = shapeOf(expression, { around, isOverArrays, variables: new Map() });
-  return shape !== undefined && (isOverArrays || isOne(shape));
+  // What one of our functions gives is taken whole, or its first value, whatever the file says.
+  const isOurs = expression.type === "CallExpression" && definitionOf(nameCalled(expression)) !== undefined;
+  return shape !== undefined && (isOverArrays || isOurs || isOne(shape));
 };
 
 interface Where {
@@ -176,7 +179,7 @@ function givenBy(operator: string, left: Shape, right: Shape): Kinds | undefined
 
 function shapeOfCall(name: string, given: readonly (AstExpression | null)[], where: Where): Shape | undefined {
   const definition = definitionOf(name);
-  if (definition !== undefined) return shapeOfOurs(given, definition.gives === "table", where);
+  if (definition !== undefined) return shapeOfOurs(definition, given, where);
   const lambda = where.around.lambdaNamed(name);
   if (lambda !== undefined) return shapeOfLambda(lambda, given, where);
   const choice = CHOICES[name];
@@ -210,12 +213,12 @@ function shapeOfProven({ places, repeats, alike, gives }: ProvenFunction, shapes
 }
 
 /** Our functions are the same wherever they are called; what they give may be a table. */
-function shapeOfOurs(given: readonly (AstExpression | null)[], isTable: boolean, where: Where): Shape | undefined {
+function shapeOfOurs({ gives, result }: CellFunction, given: readonly (AstExpression | null)[], where: Where): Shape | undefined {
   const over = { ...where, isOverArrays: true };
   const shapes = given.map((part) => (part === null ? { kinds: "", size: SINGLE, isCertain: true } : shapeOf(part, over)));
   if (!shapes.every((shape) => shape !== undefined)) return undefined;
-  const size = isTable || !shapes.every(isOne) ? undefined : SINGLE;
-  return { kinds: "ntdelx", size, isCertain: false };
+  const size = gives === "table" || !shapes.every(isOne) ? undefined : SINGLE;
+  return { kinds: gives === "table" || result.unit === "" ? "ntdelx" : "nex", size, isCertain: false };
 }
 
 type Choice = (given: readonly (AstExpression | null)[], where: Where) => Shape | undefined;

@@ -89,6 +89,8 @@ function meanOf(numbers: Certain<readonly number[]>): Certain<number | CellError
 export const sureLookups: Readonly<Record<string, SureFunction>> = {
   INDEX: (table, first, second) => {
     const [down, right] = [whole(first), second === undefined ? 1 : whole(second)];
+    const only = valueOf(table);
+    if (only instanceof CellError && down !== undefined && right !== undefined) return only;
     if (table === undefined || down === undefined || right === undefined) return undefined;
     const isRow = second === undefined && table.cells.length === 1;
     return isRow ? table.cells[0]?.[down - 1] : table.cells[down - 1]?.[right - 1];

@@ -7,11 +7,12 @@ import type { Fired, RunSheet, Weighed } from "../sheet/RunSheet";
 import { isStageShare, sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
+import { copied } from "./copiedColumns";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.rows;
 
-/** Whether every box above a filled one is filled, with a number. */
+/** Whether every box above a filled one is filled, with a number, and no column repeats another. */
 export function rowsCheck(sheet: RunSheet): Check {
   const { tables, samples } = sheet;
   return {
@@ -20,6 +21,7 @@ export function rowsCheck(sheet: RunSheet): Check {
       ...(sheet.stages === undefined ? [] : stageWithoutLine(sheet, sheet.stages)),
       ...tables.flatMap((table) => ofTable(sheet, table)),
       ...samples.flatMap((sample) => clockOf(sheet, sample)),
+      ...copied(sheet),
     ],
   };
 }

@@ -52,7 +52,7 @@ describe("What the ± covers", () => {
     run.vessel(40);
     run.weigh([70, 60.01, 60]);
     const told =
-      "The ± covers the weighings alone (rounding only). It leaves out the scatter of repeats, how the heap was sampled, and what else left.";
+      "The ± covers the weighings alone (rounding only), not the scatter of repeats, how the heap was sampled, what else left or loss yet to come.";
     expect(run.head()[3]).toBe(told);
     run.type(run.sheet.drying.box(12, 1), 39);
     expect([run.head()[1], run.head()[3]]).toEqual([
@@ -69,7 +69,7 @@ describe("What the ± covers", () => {
     run.weigh([70, 65.01, 65], 2);
     expect(run.head()[1]).toBe("? Samples disagree: 33.3 %, 16.7 % of the moist weight was water. No common answer.");
     expect(run.head()[3]).toBe(
-      "The ± covers the weighings of each sample (rounding only). It leaves out how each heap was sampled, and what else left.",
+      "The ± covers the weighings of each sample (rounding only), not how each heap was sampled, what else left or loss yet to come.",
     );
   });
 });

@@ -155,7 +155,7 @@ describe("A run with liquids caught, worked out by hand", () => {
   it("tells the mean ledger of repeats, and none of different materials", () => {
     const run = plum({ replicates: 2 });
     run.vessel(25, 2);
-    run.weigh([65.2, 55.31, 52.1, 51.22, 51.21], 2);
+    run.weigh([65.2, 55.32, 52.1, 51.22, 51.21], 2);
     run.fire("charring", [32.9, 32.54, 32.53], 2);
     expect(run.head()[4]).toBe("The products are told here once what was caught is weighed (rows 44 to 51).");
     run.caught([[55.2, 55.41], [80.11, 81.02], [120.5, 130.35]], 2); // prettier-ignore

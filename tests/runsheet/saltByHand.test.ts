@@ -56,7 +56,7 @@ describe("A hydrate, worked out by hand", () => {
       "► Next: weigh the empty vessels again, row 35",
       "36.080 % ± 0.020 % (95 %) lost on heating; CuSO4·5H2O to CuSO4 would lose 36.08 %. 1 sample.",
       "✓ Checks: 10 in order, 3 with nothing to look at yet.",
-      "The ± covers the weighings alone (rounding only). Surface water, other substances and spitting count as loss.",
+      "The ± covers the weighings alone (rounding only). Surface water, other substances and spitting count as loss; what had yet to leave does not.",
       // 2 × 0.0044 of all n: 0.9 %, rounded up.
       "n = 5.0007 ± 0.0044 (95 %) H2O per CuSO4: only 5 fits (1 % by chance), as the formula says.",
     ]);

@@ -2,7 +2,7 @@ import type { Terminal } from "../Terminal";
 import { contentOf } from "../files/bookFile";
 import { readingFile, recalculating, sheetRead, type AsSaved } from "../words/refusals";
 import { readBook, type Book, type BookSheet } from "./Book";
-import type { Reader } from "./calculatedFromThese";
+import type { Reader } from "../../explanation/saved/calculatedFromThese";
 import { recalculatedBook } from "./recalculatedBook";
 import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 

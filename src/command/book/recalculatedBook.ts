@@ -6,7 +6,7 @@ import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { daysInDoubt, neverCalculatedHere, notRecalculated, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { calculatedFromThese, type Place, type Reader } from "./calculatedFromThese";
+import { calculatedFromThese, type Place, type Reader } from "../../explanation/saved/calculatedFromThese";
 import type { Calculated } from "./recalculate";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { isSame, refuseDoubtful, refuseMisread, type CalculatedHere } from "./refuseDoubtful";

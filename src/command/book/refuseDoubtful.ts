@@ -7,7 +7,7 @@ import { Refusal } from "../Refusal";
 import { holdsCall } from "../../sharing/findCalls";
 import { differsUnchanged, keptThoughChanged, misreadHere, notProvenHere, type AsSaved } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import type { Place } from "./calculatedFromThese";
+import type { Place } from "../../explanation/saved/calculatedFromThese";
 import { provenFormulas } from "../../explanation/saved/notGiven";
 import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
 import { cellsOfArea } from "../../workbook/cellArea";

@@ -2,7 +2,7 @@ import { Command } from "commander";
 import { explainCell } from "../../explanation/explainCell";
 import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/cellArea";
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
-import type { Reader } from "../book/calculatedFromThese";
+import type { Reader } from "../../explanation/saved/calculatedFromThese";
 import { doubtsBehind, refuseDoubts } from "../book/doubts";
 import { openBook } from "../book/openBook";
 import { nameOnSheet } from "../../workbook/nameOnSheet";

@@ -8,11 +8,12 @@ import { isStageShare, sharesOf } from "../sheet/sharesOf";
 import type { Fired, Weighed } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
+import { copied } from "./copiedColumns";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.rows;
 
-/** Whether every box above a filled one is filled, with a number. */
+/** Whether every box above a filled one is filled, with a number, and no column repeats another. */
 export function rowsCheck(sheet: RunSheet): Check {
   const { tables } = sheet;
   return {
@@ -21,6 +22,7 @@ export function rowsCheck(sheet: RunSheet): Check {
       ...(sheet.stages === undefined ? [] : stageWithoutLine(sheet, sheet.stages)),
       ...tables.flatMap((table) => ofTable(sheet, table)),
       clockMissing(sheet),
+      ...copied(sheet),
     ],
   };
 }

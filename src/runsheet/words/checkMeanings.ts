@@ -4,7 +4,7 @@ import type { checkWords } from "./checkWords";
 export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], string>> = {
   vessel: "Whether each empty vessel was weighed and its moist sample stands above it, by a hundredth of the vessel at least (common practice).",
   times: "Whether clock boxes hold times, rounds and firings follow one another, and no round lies far from the plan.",
-  rows: "Whether every weight is a number, no row is left out above a filled one, and each weight has its time.",
+  rows: "Whether every weight is a number, no row is left out above a filled one, each weight has its time, and no sample repeats another in every box.",
   gain: "Whether any weighing is heavier than the one before it by more than two readings explain; and whether two samples stand crosswise.",
   order: "Whether vessel, char, dry and moist weights stand in the order in which they can be.",
   dryness:

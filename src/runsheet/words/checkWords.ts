@@ -111,6 +111,8 @@ export const checkWords = {
     minutesNotAfter: (at: Expression) => doubted(text`${at} is not after the round before. Type minutes since round 1.`),
   },
   rows: {
+    copied: (column: Expression) =>
+      doubted(text`Column ${column} repeats another sample's in every box: copied? Type what this one weighed, or clear it.`),
     error: (at: Expression) => doubted(text`${at} shows an error. Type the weight again, in grams.`),
     isText: (at: Expression) => doubted(text`${at} is text, not a weight. Type grams as a plain number.`),
     stageWithoutLine: (row: Expression) =>

@@ -90,13 +90,17 @@ export const headWords = {
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
     beforeEach: "The ± will cover the weighings of each sample; never how well they stand for their heaps.",
     alone: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings alone${rounding}. It leaves out the scatter of repeats, how the heap was sampled, ${others}.`,
+      text`The ± covers the weighings alone${rounding}, not the scatter of repeats, how the heap was sampled, ${others}.`,
     each: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings of each sample${rounding}. It leaves out how each heap was sampled, ${others}.`,
+      text`The ± covers the weighings of each sample${rounding}, not how each heap was sampled, ${others}.`,
     scatter: (count: Expression, times: Expression, others: string) =>
-      text`The ± covers weighing and scatter of ${count} samples${times}. It leaves out how the heap was sampled, ${others}.`,
+      text`The ± covers weighing and scatter of ${count} samples${times}, not how the heap was sampled, ${others}.`,
     /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
-    others: { charring: "air let in and tar", drying: "and what else left", stages: "spitting and damp" },
+    others: {
+      charring: "air, tar or loss yet to come",
+      drying: "what else left or loss yet to come",
+      stages: "spitting, damp or loss yet to come",
+    },
     times: (times: Expression) => text` (range ${times} times a weighing ±)`,
     roundingOnly: " (rounding only)",
   },

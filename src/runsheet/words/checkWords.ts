@@ -12,6 +12,8 @@ const doubted = (sentence: Expression) => joined(doubt, sentence);
 const MEND = "Undo, or press Mend formulas in the task pane.";
 /** What a finding about kilograms or milligrams ends with, and no other. */
 export const TYPE_GRAMS = "Type grams.";
+/** What a finding that waits for the other vessels ends with, and no other. */
+export const CLEAR_OTHERS = "Weigh it, or clear the others.";
 const ofSample = (sample: number, sentence: Expression) => joined(`Sample ${sample}: `, sentence);
 
 /** Words of the checks: the name of each, and what it finds: where, what, and what to do. */
@@ -254,7 +256,7 @@ export const checkWords = {
   },
   vesselAgain: {
     someOnly: (sample: number, at: Expression) =>
-      doubted(ofSample(sample, text`${at} is blank and others are not: scale is taken off those alone. Weigh it, or clear the others.`)),
+      doubted(ofSample(sample, text`${at} is blank and others are not: scale is taken off those alone. ${CLEAR_OTHERS}`)),
     lighter: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>

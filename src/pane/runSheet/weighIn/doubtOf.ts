@@ -7,7 +7,7 @@ import { readsAsKilograms, readsAsMilligrams } from "../../../runsheet/formulas/
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import type { BalanceCheck } from "../../../runsheet/sheet/balanceRows";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";
-import { MARKS } from "../../../runsheet/words/checkWords";
+import { CLEAR_OTHERS, MARKS } from "../../../runsheet/words/checkWords";
 import type { CheckName } from "../../../runsheet/sheet/layout";
 import type { Step } from "./order/Step";
 import { recalculated } from "./recalculated";
@@ -37,7 +37,8 @@ export function doubtOf(cells: SheetCells, { at, change }: Step, typed: Readonly
     cells.sheet.rows.checks.lines
       .map(({ check, row }) => ({ check, finding: asked.includes(check) || CONTRADICTING.includes(check) ? findingAt(of, row) : "" }))
       .map(({ check, finding }) => (asked.includes(check) || finding.startsWith(MARKS.contradiction) ? finding : ""))
-      .filter((finding) => finding !== "");
+      // One vessel is entered before the next, which the next step asks for.
+      .filter((finding) => finding !== "" && !finding.endsWith(CLEAR_OTHERS));
   const before = new Set(found(recalculated(cells, new Map())));
   const after = recalculated(cells, typed);
   const doubt = found(after).find((finding) => !before.has(finding)) ?? "";

@@ -20,7 +20,8 @@ export function engineKnows(names: readonly NameEntry[], knowsFunction?: EngineK
 
 // A sign before a name, two sheets before a cell, a mark in a sheet's name, whole rows, a percent of a percent, brackets that may hold several areas, a space between
 // references or a range of ranges: nothing else of a formula can be what the engine reads otherwise, names and functions left aside.
-const SUSPECT = /(?:^=?|[(,=<>*/+^&-])\s*[-+]\s*[A-Z_]|:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%[\s)]*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
+const SUSPECT =
+  /(?:^=?|[(,=<>*/+^&-])\s*[-+]\s*[A-Z_]|:[^!(),]*!|'[^']*!|\$?\d:\$?\d|%[\s)]*%|(?:^|[^\w.])\(|[\w)#]\s+[\w'([$]|:[^:,]*:|\):|:[A-Z]+\(/i;
 const NAME = /[\p{L}_\\][\p{L}\p{N}_.\\?]*/gu;
 
 /**

@@ -440,6 +440,7 @@ describe("explainCell(workbook, address) on cells without a Retort call", () => 
     ["a blank cell", null, "B2 is blank."],
     ["a number", 35, "B2 holds a number that was typed in, not a formula."],
     ["text", "lidded tin", "B2 holds text that was typed in, not a formula."],
+    ["an error", { value: "#N/A", error: "#N/A" }, "B2 holds the error #N/A that was typed in, not a formula."],
     ["TRUE", true, "B2 holds TRUE or FALSE that was typed in, not a formula."],
     [
       "a formula of the spreadsheet's own",

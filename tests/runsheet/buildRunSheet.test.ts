@@ -38,7 +38,7 @@ test("the longest formula of the largest sheets leaves room for what is added to
   const largest = { ...usual, weighIns: 60, replicates: 6, readability: 0.001, panZeros: true, temperatures: true, samplesAre: "different" } as const;
   const counts = { charFirings: 4, ashFirings: 4, receivers: 4, stages: 12 };
   const lengths = SAMPLE_KINDS.flatMap((kind) => buildRunSheet({ ...largest, ...counts, kind }).cells.map(({ formula = "" }) => formula.length));
-  expect(Math.max(...lengths)).toBeLessThan(7900);
+  expect(Math.max(...lengths)).toBeLessThan(8100);
 });
 
 /** Built-in functions that Excel 2016, LibreOffice 7.4 and the local workbook's engine all have. */
@@ -75,6 +75,7 @@ const BUILT_IN = [
     "AVERAGE",
     "MEDIAN",
     "LARGE",
+    "NA",
     "SMALL",
     "STDEV",
     "TINV",

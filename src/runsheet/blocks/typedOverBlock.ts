@@ -55,7 +55,9 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
     working(watch.feeding, withoutFormula(feeding, totals, lotsSay(own))),
     working(watch.others, withoutFormula(others, totals, lotsSay(further))),
     ...watch.first.map((at, index) => working(at, firstWithoutFormula(every, totals, watch.first[index - 1] ?? 0))),
-    ...lots.flatMap((areas, index) => watch.lots.slice(index, index + 1).map((at) => working(at, areasWithoutFormula(areas)))),
+    ...watch.lots.map((at, index): BlockCell =>
+      lots[index] ? working(at, areasWithoutFormula(lots[index])) : { at, content: "", style: "runWorking" },
+    ),
   );
   const ofHead = [...later.filter((one) => !isLine(one)), ...told.cells.filter(({ formula }) => formula !== undefined)].map(({ at }) => at);
   const all = together(block, told, ofCells(working(watch.head, namesWithoutFormula(ofHead))));

@@ -5,7 +5,7 @@ import { checkWords, MARKS } from "../words/checkWords";
 /** What is looked at on a sheet, step by step; the first that holds is told, and past the last all is in order. */
 export interface Check {
   /** Told before anything else, also while what the check needs is not yet there: what stands in a box and cannot be used. */
-  readonly first?: readonly Step[];
+  readonly first?: readonly (Step | Sought)[];
   /** Nothing is said as long as this holds: what the check needs is not yet there. */
   readonly silentWhile: Condition;
   readonly steps: readonly Step[];
@@ -19,14 +19,17 @@ export interface Step {
   readonly says: Expression;
 }
 
+/** A sentence that is an error as long as it does not hold, so that what is looked for stands in the formula once. */
+export type Sought = Pick<Step, "says">;
+
 export const step = (condition: Condition, says: Expression): Step => ({ when: condition, says });
 
 /** Nothing, or where, what, and what to do. */
 export const findingOf = ({ first = [], silentWhile, steps, unjudgedWhile }: Check): Expression =>
   fn("IFERROR", told(first, when(silentWhile, NOTHING, unless(unjudgedWhile, told(steps, NOTHING)))), checkWords.unreadable);
 
-const told = (steps: readonly Step[], otherwise: Expression): Expression =>
-  steps.reduceRight<Expression>((next, one) => when(one.when, one.says, next), otherwise);
+const told = (steps: readonly (Step | Sought)[], otherwise: Expression): Expression =>
+  steps.reduceRight<Expression>((next, one) => ("when" in one ? when(one.when, one.says, next) : fn("IFERROR", one.says, next)), otherwise);
 
 const unless = (unjudgedWhile: Condition | undefined, otherwise: Expression): Expression =>
   unjudgedWhile === undefined ? otherwise : when(unjudgedWhile, checkWords.notJudged, otherwise);

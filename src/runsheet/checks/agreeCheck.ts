@@ -11,6 +11,7 @@ import { optionBounds } from "../options/optionBounds";
 import { sharesOf } from "../sheet/sharesOf";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
+import { copied } from "./copiedColumns";
 
 const words = checkWords.agree;
 
@@ -19,7 +20,7 @@ const FEWEST_FOR_ONE_APART = 3;
 
 /**
  * Whether repeats agree: in the answer's share their common ± within the wanted one, and their range within the critical range of the
- * method's own scatter; in every other row that has a value together the first of the two.
+ * method's own scatter; in every other row that has a value together the first of the two. First of all, that no column repeats another.
  */
 export function agreeCheck(sheet: RunSheet): Check | undefined {
   const { setup, settings, working } = sheet;
@@ -42,6 +43,7 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   const isOther = any(...[apart, wide, unexplained].map(isAnywhere));
   const [box, wantedBox] = [nameOf(setup.samplesAre), nameOf(settings.wanted)];
   return {
+    first: copied(sheet),
     silentWhile: is(any(isUnsaid, haveTwo, isOther), "=", false),
     steps: [
       step(all(isUnsaid, is(fn("LEN", setup.samplesAre), ">", 0)), words.notInList(box)),

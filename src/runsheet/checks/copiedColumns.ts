@@ -1,8 +1,8 @@
-import { NOTHING, placeWhere, product, sum } from "../expressions/choices";
+import { placeWhere, product, sum } from "../expressions/choices";
 import { fixed, fn, is, range, type Cell, type Expression } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
-import { step, type Step } from "./Check";
+import type { Sought } from "./Check";
 
 // Rounds from the first, and firings of each table, that are compared one by one; what is left at the end is besides.
 const [ROUNDS, FIRINGS] = [3, 2] as const;
@@ -13,7 +13,7 @@ const BEFORE_A = 64;
  * A column that repeats another one in its vessel, its rounds, its firings and all that is left: copied more likely than weighed. Column by
  * column against those so many places to the right, so that six samples take five comparisons and not fifteen.
  */
-export function copied(sheet: RunSheet): Step[] {
+export function copied(sheet: RunSheet): Sought[] {
   const { samples, drying, fired, columns, rows } = sheet;
   if (samples.length < 2) return [];
   const boxes = (first: number, last: number, most: number) => Array.from({ length: Math.min(most, last - first + 1) }, (_, index) => first + index);
@@ -36,5 +36,5 @@ export function copied(sheet: RunSheet): Step[] {
     return fn("CHAR", sum(BEFORE_A + columns.box(1, 1 + places).column, placeWhere(isAlike)));
   });
   const letter = letters.reduceRight((next, one) => fn("IFERROR", one, next), fn("NA"));
-  return [step(is(1, "=", 1), fn("IFERROR", checkWords.rows.copied(letter), NOTHING))];
+  return [{ says: checkWords.agree.copied(letter) }];
 }

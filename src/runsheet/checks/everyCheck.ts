@@ -60,7 +60,7 @@ export const CHECKS = Object.fromEntries(
     name,
     (sheet) => {
       const check = looked(sheet);
-      return check && { ...check, first: BOXES_FIRST[name]?.(sheet) ?? [] };
+      return check && { ...check, first: [...(BOXES_FIRST[name]?.(sheet) ?? []), ...(check.first ?? [])] };
     },
   ]),
 ) as Readonly<Record<CheckName, Looked>>;

@@ -8,12 +8,11 @@ import { isStageShare, sharesOf } from "../sheet/sharesOf";
 import type { Fired, Weighed } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { saltWords } from "../words/saltWords";
-import { copied } from "./copiedColumns";
 import { step, type Check, type Step } from "./Check";
 
 const words = checkWords.rows;
 
-/** Whether every box above a filled one is filled, with a number, and no column repeats another. */
+/** Whether every box above a filled one is filled, with a number. */
 export function rowsCheck(sheet: RunSheet): Check {
   const { tables } = sheet;
   return {
@@ -22,7 +21,6 @@ export function rowsCheck(sheet: RunSheet): Check {
       ...(sheet.stages === undefined ? [] : stageWithoutLine(sheet, sheet.stages)),
       ...tables.flatMap((table) => ofTable(sheet, table)),
       clockMissing(sheet),
-      ...copied(sheet),
     ],
   };
 }

@@ -113,8 +113,6 @@ export const checkWords = {
     minutesNotAfter: (at: Expression) => doubted(text`${at} is not after the round before. Type minutes since round 1.`),
   },
   rows: {
-    copied: (column: Expression) =>
-      doubted(text`Column ${column} repeats another sample's in every box: copied? Type what this one weighed, or clear it.`),
     error: (at: Expression) => doubted(text`${at} shows an error. Type the weight again, in grams.`),
     isText: (at: Expression) => doubted(text`${at} is text, not a weight. Type grams as a plain number.`),
     stageWithoutLine: (row: Expression) =>
@@ -263,6 +261,8 @@ export const checkWords = {
       doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: more than scale, or char left inside. Brush out, weigh again.`)),
   },
   agree: {
+    copied: (column: Expression) =>
+      doubted(text`Column ${column} repeats another sample's in every box: copied? Type what this one weighed, or clear it.`),
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     notInList: (at: Expression) => doubted(text`${at} holds neither repeats nor different, so nothing is averaged. Choose one from its list.`),
     unexplained: (percent: Expression, times: Expression, wanted: Expression, apart: Expression) =>

@@ -24,7 +24,7 @@ export function vesselAgainCheck(sheet: RunSheet): Check | undefined {
           step(isMoreThanScale(sheet, end, sample), words.heavier(sample, at, grams(sheet, gain), before)),
         ];
       })
-      .concat(sheet.samples.map((sample) => someOnly(sheet, end, sample))),
+      .concat(sheet.samples.length === 1 ? [] : sheet.samples.map((sample) => someOnly(sheet, end, sample))),
   };
 }
 

@@ -42,7 +42,7 @@ const TENTHS = 10;
 
 /** Whether a ± is wanted that can be one: no text, and none that the box itself refuses. */
 export const isWantedKnown = ({ settings: { wanted } }: RunSheet): Condition =>
-  all(isNumber(wanted), is(fn("N", wanted), ">", 0), is(reckon(fn("N", wanted), "*", TENTHS), "<=", optionBounds.wanted.atMost * TENTHS));
+  when(isNumber(wanted), all(is(wanted, ">", 0), is(reckon(wanted, "*", TENTHS), "<=", optionBounds.wanted.atMost * TENTHS)), false);
 
 /** Whether repeats differ in a row by more than is wanted and than weighing explains. */
 export const areFarApart = (sheet: RunSheet, name: ShareName): Condition =>

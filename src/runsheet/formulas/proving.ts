@@ -20,6 +20,8 @@ const LEAST_PART = 4;
 const LONG_MINUTES = 60;
 
 const NEVER = is(1, "=", 0);
+/** A box that shows an error is told by the check that reads it; of its firing nothing is known. */
+const unlessError = (condition: Condition): Condition => fn("IFERROR", condition, false);
 
 const fireRow = (table: Fired, row: number): number => table.rows.fire.first + row - table.rows.first;
 
@@ -41,14 +43,16 @@ export function isColder(sheet: RunSheet, table: Fired, row: number): Condition 
   // Of one the set-point alone is known, of the other only what was measured.
   const across = sum(isHotter(sheet, sets, measured, FAR_CELSIUS), isHotter(sheet, measures, set, FAR_CELSIUS));
   const bySets = sum(isHotter(sheet, sets, set, AS_HOT_CELSIUS), product(reckon(1, "-", areSet), across));
-  return anyWhere(sum(isHotter(sheet, measures, measured, AS_HOT_CELSIUS), product(reckon(1, "-", areMeasured), bySets)));
+  return unlessError(anyWhere(sum(isHotter(sheet, measures, measured, AS_HOT_CELSIUS), product(reckon(1, "-", areMeasured), bySets))));
 }
 
 /** Whether a stage held again was colder at the sample than one before it that was set alike. */
 export function isColderStage(sheet: RunSheet, table: Fired, row: number): Condition {
   if (row === table.rows.first) return NEVER;
   const { set, measured } = table.fire(fireRow(table, row));
-  return anyWhere(product(isHotter(sheet, before(table, row, "measured"), measured, AS_HOT_CELSIUS), is(before(table, row, "set"), "=", set)));
+  return unlessError(
+    anyWhere(product(isHotter(sheet, before(table, row, "measured"), measured, AS_HOT_CELSIUS), is(before(table, row, "set"), "=", set))),
+  );
 }
 
 /** Whether a firing was not held, or far shorter than one before it; a stage, than one before it that was set alike. */
@@ -56,11 +60,11 @@ export function isShort(table: Fired, row: number, ofAll: "firings" | "alike"): 
   const { held, set } = table.fire(fireRow(table, row));
   const minutes = fn("N", held);
   const isNone = is(minutes, "<=", 0);
-  if (row === table.rows.first) return all(isNumber(held), isNone);
+  if (row === table.rows.first) return unlessError(all(isNumber(held), isNone));
   const earlier = before(table, row, "held");
   const counts = ofAll === "firings" ? [] : [is(before(table, row, "set"), "=", set)];
   const isFarShorter = product(fn("ISNUMBER", earlier), is(earlier, ">", reckon(LEAST_PART, "*", minutes)), ...counts);
-  return all(isNumber(held), any(isNone, all(is(minutes, "<", LONG_MINUTES), anyWhere(isFarShorter))));
+  return unlessError(all(isNumber(held), any(isNone, all(is(minutes, "<", LONG_MINUTES), anyWhere(isFarShorter)))));
 }
 
 /** The firings that prove, each by its bit, as one number: 2 for the first, 4 for the second. */
@@ -82,4 +86,4 @@ export const unproven = ({ samples }: RunSheet, table: Fired): Expression => sum
 
 /** Whether every sample under way is steady, and one of them by what proves nothing. */
 export const isUnproven = ({ working, across }: RunSheet, table: Fired): Condition =>
-  all(is(working.inUse, ">", 0), is(fn("COUNT", across(table.steady)), "=", working.inUse), is(table.allSteady, "=", 0));
+  unlessError(all(is(working.inUse, ">", 0), is(fn("COUNT", across(table.steady)), "=", working.inUse), is(table.allSteady, "=", 0)));

@@ -176,7 +176,8 @@ function leftBehind(sheet: RunSheet, table: Fired): readonly [Condition, Express
     is(reckon(fn("COUNT", steady), "+", 1), "=", working.inUse),
     is(fn("COUNT", block(sheet, table)), "<", reckon(working.inUse, "*", fn("MAX", steady))),
   );
-  return [isOneOpen, words.leftBehind(placeWhere(product(fn("ISNUMBER", dry), notNumber(steady))))];
+  // Of samples that cannot be judged nobody knows which waits.
+  return [fn("IFERROR", isOneOpen, false), words.leftBehind(placeWhere(product(fn("ISNUMBER", dry), notNumber(steady))))];
 }
 
 /** The last row of a table, rows that were put in above its total among them. */

@@ -76,7 +76,7 @@ describe("formulaText(expression)", () => {
     ["=COUNT(A1,B1)=0", noNumber(a, b)],
     ["=COUNT(A1,B1,C1)<3", lacksNumber(a, b, c)],
     ['=IFERROR(LOG10(A1),"")', orNothing(fn("LOG10", a))],
-    ["=SUMPRODUCT(ISNUMBER(A1)*(1-ISNUMBER(B1))*1)>0", anyWhere(product(fn("ISNUMBER", a), notNumber(b)))],
+    ["=SUMPRODUCT(ISNUMBER(A1)*(1-ISNUMBER(B1)))>0", anyWhere(product(fn("ISNUMBER", a), notNumber(b)))],
     ["=SUMPRODUCT(MATCH(1,(A1>2)*1,0))", placeWhere(is(a, ">", 2))],
     ['="B"&ROW(B1)', nameOf(b)],
     ['="B"&(ROW(B1)+A1)', nameBelow(b, a)],

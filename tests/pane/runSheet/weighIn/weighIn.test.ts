@@ -76,7 +76,7 @@ describe("WeighIn", () => {
     const asked: string[] = [];
     for (const typed of ["0", "25", "26", "0.01", "0", "65", "66", "21", "22", "0.02", "0.01", "60"]) {
       asked.push(placeOf(weighIn.next?.at ?? cell(1, 0)));
-      expect(await enter(typed, at(9, asked.length))).toHaveProperty("told");
+      expect(await enter(typed, at(9, 5 * asked.length))).toHaveProperty("told");
     }
     const strip = run.sheet.rows.drying.strip;
     const [vesselRow = 0, first = 0] = [strip?.vessel, strip?.first];

@@ -44,7 +44,8 @@ const LOOK_AT_ROWS = ["SUBTOTAL", "AGGREGATE"];
 /** True for a formula with a function that the grid has not or that looks at what is in view, or with the cells of a spill, "D1#"; in its names too. */
 function isDoubted(formula: string, knows: Knows, seen: ReadonlySet<string> = new Set()): boolean {
   const root = formulaTree(formula)?.root;
-  if (root === undefined) return true;
+  // What cannot be taken apart stays the formula that it is, for a file written anew holds it then.
+  if (root === undefined) return false;
   const variables = new Set<string>();
   const isNameDoubted = (name: string): boolean => {
     const key = name.toLowerCase();

@@ -143,10 +143,11 @@ describe("the local workbook on a host", () => {
         .filter((file) => file.startsWith(`hashed/${start}.`) && file.endsWith(".js"))
         .reduce((sum, file) => sum + gzipSync(readFileSync(path.join(DIST, "workbench", file))).length, 0);
     // 835 kB and 959 kB gzipped: 31 functions and four kinds of run with all that is said of them came in 100 kB. One file of 1843 kB at first.
-    // Both together 1858 kB since entries are measured, pasted and told of before the grid has them; 8 kB more than was promised before.
+    // Both together 1872 kB since entries are measured, pasted and told of before the grid has them, parts of arrays refused, rows and columns give
+    // their looks, and the engine's further faults mended; each time up to 15 kB more than was promised before.
     expect(weigh("workbench")).toBeGreaterThan(100_000);
-    expect(weigh("workbench")).toBeLessThan(860_000);
-    expect(weigh("workbench") + weigh("grid")).toBeLessThan(1_865_000);
+    expect(weigh("workbench")).toBeLessThan(865_000);
+    expect(weigh("workbench") + weigh("grid")).toBeLessThan(1_880_000);
   });
 
   test("is not kept by the browser where npm start serves it", async () => {

@@ -7,25 +7,10 @@ import { notANumber, planIncomplete, sheetHelp } from "../words/sheetCommandWord
 import { optionTyped } from "./optionTyped";
 
 /** What was typed, by the names of its options. */
-export interface TypedOptions extends Omit<RunSheetOptions, "plan" | "intervalMinutes" | "ovenCelsius" | "cautionsAfter" | "addedSample"> {
+export interface TypedOptions
+  extends Omit<RunSheetOptions, "plan" | "intervalMinutes" | "ovenCelsius" | "cautionsAfter" | "addedSample">, Partial<CarriedPlan> {
   readonly interval: number;
   readonly oven?: number;
-  readonly moistGrams?: number;
-  readonly dryGrams?: number;
-  readonly wantedUncertainty?: number;
-  readonly repeatability?: number;
-  readonly methodScatter?: number;
-  readonly vesselMaterial?: string;
-  readonly kilnSetPoint?: number;
-  readonly coolingHours?: number;
-  readonly beginAt?: number;
-  readonly dryingHours?: number;
-  readonly expectedMoisture?: number;
-  readonly bulkDensity?: number;
-  readonly heatingRate?: number;
-  readonly holdMinutes?: number;
-  readonly expectedLoss?: number;
-  readonly molarMass?: number;
 }
 
 const number = (text: string): number => {

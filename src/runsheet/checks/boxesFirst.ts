@@ -1,5 +1,5 @@
 import { CONSTANCY_CRITERIA } from "../../drying/constantWeight/constancyCriteria";
-import { all, any, anyWhere, product, type Condition } from "../expressions/choices";
+import { all, any, anyWhere, product, unlessError, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { cellNumbered, lastCellWhere } from "../formulas/cellsNamed";
@@ -122,7 +122,7 @@ function ofWeights(sheet: RunSheet): Step[] {
 function unknownCriterion({ settings: { criterion } }: RunSheet): Step[] {
   const isKnown = any(...CONSTANCY_CRITERIA.map((name) => is(criterion, "=", name)));
   const isGiven: Condition = is(fn("COUNTA", criterion), ">", 0);
-  return [step(all(isGiven, is(fn("IFERROR", isKnown, false), "=", false)), checkWords.dryness.unknownCriterion(nameOf(criterion)))];
+  return [step(all(isGiven, is(unlessError(isKnown), "=", false)), checkWords.dryness.unknownCriterion(nameOf(criterion)))];
 }
 
 const ofTemperatures = ({ fired }: RunSheet): Step =>

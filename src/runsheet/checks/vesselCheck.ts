@@ -1,4 +1,4 @@
-import { all, any, noNumber, type Condition } from "../expressions/choices";
+import { all, any, noNumber, unlessError, type Condition } from "../expressions/choices";
 import { fn, is, reckon } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { moistCell } from "../formulas/results";
@@ -16,18 +16,16 @@ const VESSEL_PER_SAMPLE = 100;
 /** Whether each vessel was weighed, and its sample stands above it. */
 export const vesselCheck = (sheet: RunSheet): Check => ({
   silentWhile: noNumber(block(sheet, sheet.drying)),
+  // A box in error is named by the check of the rows; what looks at every box must not stand before it.
   steps: [
-    ...sheet.samples.map((sample) => step(whereReadable(isUnitSlip(sheet, sample)), words.units(sample, sheet.working.contradiction(sample)))),
+    ...sheet.samples.map((sample) => step(unlessError(isUnitSlip(sheet, sample)), words.units(sample, sheet.working.contradiction(sample)))),
     ...sheet.samples.flatMap((sample) => ofSample(sheet, sample)),
     ...sheet.tables.map((table) =>
-      step(whereReadable(isKilogram(sheet, table)), words.finer(lightestOf(sheet, table), nameOf(sheet.settings.readability))),
+      step(unlessError(isKilogram(sheet, table)), words.finer(lightestOf(sheet, table), nameOf(sheet.settings.readability))),
     ),
-    step(whereReadable(isMilligram(sheet)), words.coarser(heaviestOf(sheet), nameOf(sheet.settings.readability))),
+    step(unlessError(isMilligram(sheet)), words.coarser(heaviestOf(sheet), nameOf(sheet.settings.readability))),
   ],
 });
-
-/** A box in error is named by the check of the rows; what looks at every box must not stand before it. */
-const whereReadable = (condition: Condition): Condition => fn("IFERROR", condition, false);
 
 /** What contradicts in a sample's weights is about kilograms or milligrams, which explain whatever else there is. */
 export const isUnitSlip = ({ working }: RunSheet, sample: number): Condition =>

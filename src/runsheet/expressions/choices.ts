@@ -5,6 +5,9 @@ export type Condition = Call | Infix;
 /** What a cell shows while it has nothing to say. */
 export const NOTHING = "";
 
+/** A condition that does not hold where what it looks at is an error, which is told elsewhere. */
+export const unlessError = (condition: Condition): Condition => fn("IFERROR", condition, false);
+
 export const when = (condition: Condition, then: Expression, otherwise: Expression): Call => fn("IF", condition, then, otherwise);
 
 /** The first that holds of conditions with their answers, or what is said otherwise. */

@@ -1,4 +1,4 @@
-import { all, any, anyWhere, isNumber, product, sum, when, type Condition } from "../expressions/choices";
+import { all, any, anyWhere, isNumber, product, sum, unlessError, when, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { degreesApart } from "../options/degrees";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -20,8 +20,6 @@ const LEAST_PART = 4;
 const LONG_MINUTES = 60;
 
 const NEVER = is(1, "=", 0);
-/** A box that shows an error is told by the check that reads it; of its firing nothing is known. */
-const unlessError = (condition: Condition): Condition => fn("IFERROR", condition, false);
 
 const fireRow = (table: Fired, row: number): number => table.rows.fire.first + row - table.rows.first;
 

@@ -1,4 +1,4 @@
-import { all, isNumber, NOTHING, onceNumbers, product, square, sum, when, any, type Condition } from "../expressions/choices";
+import { all, isNumber, NOTHING, onceNumbers, product, square, sum, unlessError, when, any, type Condition } from "../expressions/choices";
 import { fn, is, reckon, retort, type Expression } from "../expressions/Expression";
 import type { ShareName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -20,7 +20,7 @@ const [NAME, NOT_AVAILABLE] = [5, 7] as const;
 
 /** Whether a formula is read by nobody here: no error that our functions give for one that cannot be read is of these kinds. */
 export function isUnreadHere({ startMass, theory, residueMass }: Salt): Condition {
-  const isOf = (at: Salt["theory"], kind: number): Condition => fn("IFERROR", is(fn("ERROR.TYPE", at), "=", kind), false);
+  const isOf = (at: Salt["theory"], kind: number): Condition => unlessError(is(fn("ERROR.TYPE", at), "=", kind));
   return any(...[startMass, theory, residueMass].flatMap((at) => [isOf(at, NAME), isOf(at, NOT_AVAILABLE)]));
 }
 

@@ -2,13 +2,13 @@ import { formulaTree } from "../../sharing/plain/formula/formulaTree";
 import { anyPart, nameCalled, variablesIn, type Part } from "../../sharing/plain/formula/parts";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { knowsFunction } from "../../workbook/grid/knowsFunction";
-import { readValue, spillsOver } from "../../workbook/grid/reading/readCell";
-import { isSame, UNKNOWN_FUNCTION } from "./answersInFile";
+import { spillsOver } from "../../workbook/grid/reading/readCell";
+import { answersOtherwise, UNKNOWN_FUNCTION } from "./answersInFile";
 import { placeOf } from "./inPlace/heldCells";
 import type { ReadWorkbook } from "./readWorkbook";
 
 /** Cells by sheet and by their place on it. */
-export type Places = ReadonlyMap<string, ReadonlySet<number>>;
+type Places = ReadonlyMap<string, ReadonlySet<number>>;
 
 /**
  * Cells of an opened file of which it holds another answer than the grid gives, by a formula that the grid cannot read as other spreadsheets do. It is
@@ -21,8 +21,8 @@ export function answersDoubted(engine: GridEngine, { sheets, names }: Pick<ReadW
     const there = engine.book.getSheetByName(sheet.name);
     if (!there) continue;
     const spillAt = spillsOver(engine, there.getSheetId());
-    for (const answer of answers) {
-      if (answer.content === UNKNOWN_FUNCTION || isSame(answer, readValue(engine, there, answer.row, answer.column))) continue;
+    for (const answer of answersOtherwise(engine, there, answers)) {
+      if (answer.content === UNKNOWN_FUNCTION) continue;
       const { row, column } = spillAt(answer.row, answer.column) ?? answer;
       const formula = engine.spills.getFormulaStringByCell(row, column, there.getSheetId(), engine.book.getId()) ?? "";
       if (formula === "" || !isDoubted(formula, knows)) continue;

@@ -1,3 +1,4 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { answersDiffer, dayOrChance } from "../../problems/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellAt } from "../../workbook/cellArea";
@@ -20,9 +21,9 @@ export function answersInFile(engine: GridEngine, sheets: readonly ReadSheet[]):
   for (const { sheet, answers } of sheets) {
     const there = engine.book.getSheetByName(sheet.name);
     if (there === null) continue;
-    for (const answer of answers) {
+    for (const answer of answersOtherwise(engine, there, answers)) {
+      if (answer.content === UNKNOWN_FUNCTION) continue;
       const here = readValue(engine, there, answer.row, answer.column);
-      if (answer.content === UNKNOWN_FUNCTION || isSame(answer, here)) continue;
       differing.push({ cell: `${sheet.name}!${cellAt(answer.row, answer.column)}`, inFile: shown(answer.content), here: shown(here.value) });
     }
     isVolatile ||= Object.values(sheet.data.cellData ?? {}).some((row) =>
@@ -35,8 +36,12 @@ export function answersInFile(engine: GridEngine, sheets: readonly ReadSheet[]):
   return [isVolatile ? `${differs} ${dayOrChance}` : differs];
 }
 
+/** Cells of a sheet that hold something else here than the file has of them. */
+export const answersOtherwise = (engine: GridEngine, sheet: FWorksheet, answers: readonly AnswerInFile[]): readonly AnswerInFile[] =>
+  answers.filter((answer) => !isSame(answer, readValue(engine, sheet, answer.row, answer.column)));
+
 /** True where a cell holds here what was written down beside its formula. */
-export function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellReading, "value" | "error">): boolean {
+function isSame({ content, isError }: AnswerInFile, { value, error }: Pick<CellReading, "value" | "error">): boolean {
   if (isError || error !== "") return isError && error === content;
   if (typeof content === "number" && typeof value === "number")
     return Math.abs(content - value) <= ALIKE * Math.max(Math.abs(content), Math.abs(value));

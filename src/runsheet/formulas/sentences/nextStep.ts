@@ -1,4 +1,17 @@
-import { all, any, firstOf, isNumber, NOTHING, noNumber, notNumber, placeWhere, product, when, type Condition } from "../../expressions/choices";
+import {
+  all,
+  any,
+  firstOf,
+  isNumber,
+  NOTHING,
+  noNumber,
+  notNumber,
+  placeWhere,
+  product,
+  unlessError,
+  when,
+  type Condition,
+} from "../../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { optionBounds } from "../../options/optionBounds";
@@ -177,7 +190,7 @@ function leftBehind(sheet: RunSheet, table: Fired): readonly [Condition, Express
     is(fn("COUNT", block(sheet, table)), "<", reckon(working.inUse, "*", fn("MAX", steady))),
   );
   // Of samples that cannot be judged nobody knows which waits.
-  return [fn("IFERROR", isOneOpen, false), words.leftBehind(placeWhere(product(fn("ISNUMBER", dry), notNumber(steady))))];
+  return [unlessError(isOneOpen), words.leftBehind(placeWhere(product(fn("ISNUMBER", dry), notNumber(steady))))];
 }
 
 /** The last row of a table, rows that were put in above its total among them. */

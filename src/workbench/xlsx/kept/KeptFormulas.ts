@@ -13,7 +13,7 @@ import { readValue, spillsOver } from "../../../workbook/grid/reading/readCell";
 import { usedCells } from "../../../workbook/grid/reading/usedArea";
 import type { CellReading } from "../../../workbook/Workbook";
 import { typedContent } from "../../typedContent";
-import { isSame } from "../answersInFile";
+import { answersOtherwise } from "../answersInFile";
 import type { KeptFormula } from "../reading/CellsReader";
 import type { ReadSheet } from "../reading/sheetsPart";
 
@@ -170,9 +170,9 @@ export class KeptFormulas {
   }
 
   /** Cells that show something else here than the file holds. */
-  private othersOn({ sheet, answers }: ReadSheet): Place[] {
+  private othersOn({ sheet, answers }: ReadSheet): readonly Place[] {
     const there = this.engine.book.getSheetByName(sheet.name);
-    return there ? answers.filter((answer) => !isSame(answer, readValue(this.engine, there, answer.row, answer.column))) : [];
+    return there ? answersOtherwise(this.engine, there, answers) : [];
   }
 }
 

@@ -1,4 +1,4 @@
-import { downloadedAsLarge, downloadedInstead, fileBroken, fileCodeOutOfReach, fileOlder, openedAsWorkbook } from "../problems/ownFileWords";
+import { downloadedAsLarge, downloadedInstead, fileBroken, fileCodeOutOfReach, fileOlder, openedAsWorkbook } from "../problems/files/ownFileWords";
 import type { FileMade, FileWanted, OwnFiles } from "../sharing/shareInFile";
 import { fileNameFor } from "../sharing/fileNameFor";
 import { HOST } from "../workbook/excel/excelProblem";

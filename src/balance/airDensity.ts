@@ -1,4 +1,4 @@
-import { outsideFormula } from "../problems/balanceProblems";
+import { outsideFormula } from "../problems/functions/balanceProblems";
 import { cipmAirDensity } from "./cipmAirDensity";
 import { oimlAirDensity } from "./oimlAirDensity";
 

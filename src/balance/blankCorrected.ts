@@ -1,4 +1,4 @@
-import { blankAboveLoss, gainedBeyondScatter } from "../problems/balanceProblems";
+import { blankAboveLoss, gainedBeyondScatter } from "../problems/functions/balanceProblems";
 
 // A net loss stands on four weighings, each with the uncertainty u: 2 u in all, and twice that covers about 95 % (GUM, JCGM 100:2008,
 // equation 10).

@@ -1,4 +1,4 @@
-import { driftTooLarge, startTimeUnclear, timeNotBetween, timesNotAll } from "../problems/balanceProblems";
+import { driftTooLarge, startTimeUnclear, timeNotBetween, timesNotAll } from "../problems/functions/balanceProblems";
 
 /** When the first zero, the weighing and the second zero were read, in one unit. */
 export interface DriftTimes {

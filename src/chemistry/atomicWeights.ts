@@ -1,4 +1,4 @@
-import { noAtomicWeight } from "../problems/formulaProblems";
+import { noAtomicWeight } from "../problems/functions/formulaProblems";
 import { elementNames } from "./elementNames";
 import { isotopicMasses } from "./isotopicMasses";
 import { standardAtomicWeights, type StandardAtomicWeight } from "./standardAtomicWeights";

@@ -1,4 +1,4 @@
-import { noSuchElement } from "../problems/compoundProblems";
+import { noSuchElement } from "../problems/functions/compoundProblems";
 import { elementNames } from "./elementNames";
 import { isotopicMasses } from "./isotopicMasses";
 import { onFirstUse } from "./onFirstUse";

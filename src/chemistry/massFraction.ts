@@ -1,4 +1,4 @@
-import { partNotKnown } from "../problems/compoundProblems";
+import { partNotKnown } from "../problems/functions/compoundProblems";
 import type { Formula } from "./Formula";
 import { molarMass } from "./molarMass";
 import { parseFormula } from "./parseFormula";

@@ -1,4 +1,4 @@
-import { cellFormulaText, tooLong } from "../problems/formulaProblems";
+import { cellFormulaText, tooLong } from "../problems/functions/formulaProblems";
 import type { Formula } from "./Formula";
 import { plainFormula } from "./notation/plain/plainFormula";
 import { readFormula } from "./notation/readFormula";

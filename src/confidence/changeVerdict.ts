@@ -1,5 +1,5 @@
 import { normalProbability } from "../numerics/normalProbability";
-import { uncertaintyAboveWeighing, uncertaintyBelowRounding } from "../problems/confidenceProblems";
+import { uncertaintyAboveWeighing, uncertaintyBelowRounding } from "../problems/functions/confidenceProblems";
 import { roundingSlack, withoutRounding } from "../weighing/roundingSlack";
 import { roundingVariance } from "../weighing/roundingVariance";
 import { usualCoverage } from "./readingUncertainty";

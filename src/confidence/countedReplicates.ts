@@ -1,4 +1,4 @@
-import { noReplicates, replicateGap, zeroUnclear } from "../problems/confidenceProblems";
+import { noReplicates, replicateGap, zeroUnclear } from "../problems/functions/confidenceProblems";
 
 /** What a 0 among replicates is: a reading that counts, or an empty cell that the host hands over as 0. */
 export const ZERO_MEANINGS = ["count", "skip"] as const;

@@ -1,7 +1,7 @@
 import { bracketedRoot } from "../numerics/bracketedRoot";
 import { gapRatioProbability } from "../numerics/gapRatioProbability";
 import { remembered } from "../numerics/remembered";
-import { tooManyForDixon } from "../problems/confidenceProblems";
+import { tooManyForDixon } from "../problems/functions/confidenceProblems";
 import type { Replicate } from "./countedReplicates";
 import { standsClear } from "./rounding";
 import { doubtOf, suspects, tailOf, type OutlierAssessment, type OutlierQuestion, type Rounded } from "./outlierAssessment";

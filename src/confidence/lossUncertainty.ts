@@ -1,4 +1,4 @@
-import { readingTooCoarse } from "../problems/confidenceProblems";
+import { readingTooCoarse } from "../problems/functions/confidenceProblems";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 
 // The propagation is linear: simulated spreads are up to 1.2 % wider at a twentieth of the sample mass, 5 % at a tenth.

@@ -1,5 +1,5 @@
-import { allValuesEqual, tooFewForOutlier } from "../problems/confidenceProblems";
-import { roundedTooCoarsely } from "../problems/roundingVerdicts";
+import { allValuesEqual, tooFewForOutlier } from "../problems/functions/confidenceProblems";
+import { roundedTooCoarsely } from "../problems/functions/roundingVerdicts";
 import type { Replicate } from "./countedReplicates";
 import { type Rounding, roundingOf } from "./rounding";
 

@@ -1,6 +1,6 @@
 import { sampleMoments } from "../numerics/sampleMoments";
-import { tooFewReplicates } from "../problems/confidenceProblems";
-import { roundedTooCoarsely } from "../problems/roundingVerdicts";
+import { tooFewReplicates } from "../problems/functions/confidenceProblems";
+import { roundedTooCoarsely } from "../problems/functions/roundingVerdicts";
 import { criticalRangeFactor } from "./criticalRangeFactor";
 import { type Rounding, roundingOf } from "./rounding";
 

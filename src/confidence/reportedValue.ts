@@ -1,4 +1,4 @@
-import { uncertaintyTooFine } from "../problems/reportingProblems";
+import { uncertaintyTooFine } from "../problems/functions/reportingProblems";
 
 // GUM (JCGM 100:2008) 7.2.6: the uncertainty to at most two significant digits, the value to the same place.
 export const DIGITS = 2;

@@ -1,4 +1,4 @@
-import { nothingWouldStay, productLosesMore } from "../problems/decompositionProblems";
+import { nothingWouldStay, productLosesMore } from "../problems/functions/decompositionProblems";
 
 /**
  * Degree of calcination: the share of what the raw material can lose that has left it, from the loss on ignition of the product and of the raw

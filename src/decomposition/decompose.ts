@@ -1,6 +1,6 @@
 import type { Formula } from "../chemistry/Formula";
 import { molarMass } from "../chemistry/molarMass";
-import { elementFromNowhere, elementVanishes, leavesNothingOf } from "../problems/decompositionProblems";
+import { elementFromNowhere, elementVanishes, leavesNothingOf } from "../problems/functions/decompositionProblems";
 import { residueCounts, SAME_COUNT, stays } from "./residueCounts";
 import { gasesOf, solid, solidsOf } from "./solidsOf";
 

@@ -2,7 +2,7 @@ import { KNOWN_STEPS, SOLID_NAMES, type KnownStep } from "../chemistry/decomposi
 import type { Formula } from "../chemistry/Formula";
 import { onFirstUse } from "../chemistry/onFirstUse";
 import { parseFormula } from "../chemistry/parseFormula";
-import { noStepsListed } from "../problems/decompositionProblems";
+import { noStepsListed } from "../problems/functions/decompositionProblems";
 import { decompose, type Decomposition } from "./decompose";
 import { SAME_COUNT } from "./residueCounts";
 import { solid } from "./solidsOf";

@@ -1,4 +1,4 @@
-import { hydrateBetween, hydrateFits, hydrateOpen, NO_HYDRATE_VERDICT, NO_WATER_TOLD } from "../problems/decompositionProblems";
+import { hydrateBetween, hydrateFits, hydrateOpen, NO_HYDRATE_VERDICT, NO_WATER_TOLD } from "../problems/functions/decompositionProblems";
 import type { HydrateWater } from "./hydrateWater";
 
 // A claim needs the number within so many standard uncertainties, about 95 %.

@@ -1,4 +1,4 @@
-import { lossesAlike, lossOutsideBoth } from "../problems/decompositionProblems";
+import { lossesAlike, lossOutsideBoth } from "../problems/functions/decompositionProblems";
 import { decompose, type Decomposition } from "./decompose";
 
 // Losses that agree in six decimals tell nothing that a balance could weigh.

@@ -1,5 +1,5 @@
-import { nothingIsLost } from "../problems/decompositionProblems";
-import { moistureAboveLoss } from "../problems/residueProblems";
+import { nothingIsLost } from "../problems/functions/decompositionProblems";
+import { moistureAboveLoss } from "../problems/functions/residueProblems";
 import { decompose, type Decomposition } from "./decompose";
 import { SAME_COUNT } from "./residueCounts";
 

@@ -1,7 +1,7 @@
 import type { Formula } from "../chemistry/Formula";
 import { elementOf } from "../chemistry/elementOf";
 import { isMetal } from "../chemistry/isMetal";
-import { doesNotFit, moreThanStart, shareOfSolidsOpen, solidNotFormed } from "../problems/decompositionProblems";
+import { doesNotFit, moreThanStart, shareOfSolidsOpen, solidNotFormed } from "../problems/functions/decompositionProblems";
 
 /** Counts that differ by less are the same: formulas hold typed decimals such as 0.95. */
 export const SAME_COUNT = 1e-9;

@@ -1,6 +1,6 @@
 import type { Formula } from "../chemistry/Formula";
 import { parseFormula } from "../chemistry/parseFormula";
-import { chargedSolid, noSolid } from "../problems/decompositionProblems";
+import { chargedSolid, noSolid } from "../problems/functions/decompositionProblems";
 
 /**
  * One solid as weighed.

@@ -1,4 +1,4 @@
-import { moistureLooksLikePercent } from "../problems/weighingProblems";
+import { moistureLooksLikePercent } from "../problems/functions/weighingProblems";
 import { shareSlack } from "../weighing/roundingSlack";
 import { driedInOrder } from "../weighing/weighingsInOrder";
 

@@ -1,4 +1,11 @@
-import { sampleGrew, timeLooksLikeDate, timeMissing, timeNotLater, timesLookLikeClock, weighingNotAboveVessel } from "../problems/constancyProblems";
+import {
+  sampleGrew,
+  timeLooksLikeDate,
+  timeMissing,
+  timeNotLater,
+  timesLookLikeClock,
+  weighingNotAboveVessel,
+} from "../problems/functions/constancyProblems";
 import { clockSlack } from "./clock";
 import { roundingSlack, withoutRounding } from "../weighing/roundingSlack";
 

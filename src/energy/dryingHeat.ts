@@ -1,4 +1,4 @@
-import { dryingTooHot, waterGone, frozenWater, notHeated, vesselHeatMissing, vesselMassMissing } from "../problems/energyProblems";
+import { dryingTooHot, waterGone, frozenWater, notHeated, vesselHeatMissing, vesselMassMissing } from "../problems/functions/energyProblems";
 
 /** 0 degC in kelvin, exact by definition of the Celsius scale (SI brochure). */
 const ZERO_CELSIUS = 273.15;

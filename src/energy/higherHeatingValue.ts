@@ -1,4 +1,4 @@
-import { sumOfAnalysis } from "../problems/energyProblems";
+import { sumOfAnalysis } from "../problems/functions/energyProblems";
 
 /** An ultimate analysis of the dry sample, as fractions of its mass. */
 export interface UltimateAnalysis {

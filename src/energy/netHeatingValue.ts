@@ -1,4 +1,4 @@
-import { moreHydrogenThanHeat, sharesAboveDry } from "../problems/energyProblems";
+import { moreHydrogenThanHeat, sharesAboveDry } from "../problems/functions/energyProblems";
 
 // ISO 18125 (the form of ISO 1928), from memory: J/g for one mass per cent, at constant pressure and 25 degC. Water formed by 1 % of hydrogen
 // takes 212.2, the change of volume by 1 % of oxygen and nitrogen 0.8, and 1 % of moisture 24.43 to evaporate.

@@ -1,4 +1,4 @@
-import { sumOfProximate } from "../problems/energyProblems";
+import { sumOfProximate } from "../problems/functions/energyProblems";
 
 /** A proximate analysis of the dry sample, as fractions of its mass. */
 export interface ProximateAnalysis {

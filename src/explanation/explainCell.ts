@@ -10,7 +10,7 @@ import {
   hostErrorNote,
   NESTED_TOO_DEEPLY,
   WAITS_FOR_INPUTS,
-} from "../problems/cellNotes";
+} from "../problems/workbook/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
 import { cellArea } from "../workbook/cellArea";
 import type { CellAddress, CellLook, CellReading, WantedCells, Workbook } from "../workbook/Workbook";

@@ -1,4 +1,4 @@
-import { CALCULATING, inputTooLarge, KEEPS_CHANGING, STAYS_PENDING, WAITS_FOR_F9 } from "../problems/cellNotes";
+import { CALCULATING, inputTooLarge, KEEPS_CHANGING, STAYS_PENDING, WAITS_FOR_F9 } from "../problems/workbook/cellNotes";
 import type { CellLook, InputsReading, WantedCells, Workbook } from "../workbook/Workbook";
 import { expressionOf } from "./formula/expressionOf";
 import { distinctReferences } from "./formula/readReferences";

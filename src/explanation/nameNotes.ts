@@ -1,6 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import { everyFunction, NAMESPACE } from "../functions/catalogue";
-import { gridErrorNote, moreUnknownNames, noSuchFunction } from "../problems/cellNotes";
+import { gridErrorNote, moreUnknownNames, noSuchFunction } from "../problems/workbook/cellNotes";
 import { catalogueName } from "../sharing/catalogueName";
 import { findCalls } from "../sharing/findCalls";
 import { definitionOf } from "./formula/calledFunction";

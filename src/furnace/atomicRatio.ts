@@ -1,4 +1,4 @@
-import { carbonateAboveCarbon, moistureAboveElement, sharesAboveOne } from "../problems/furnaceProblems";
+import { carbonateAboveCarbon, moistureAboveElement, sharesAboveOne } from "../problems/functions/furnaceProblems";
 
 // CIAAW 2021, abridged: Prohaska and others, Pure Appl. Chem. 94 (2022) 573.
 export const HYDROGEN = 1.008;

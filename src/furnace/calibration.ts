@@ -1,4 +1,11 @@
-import { calibrationOrder, correctionTooLarge, fixedPointInKelvin, onePoint, outsideCalibration, pointsDiffer } from "../problems/furnaceProblems";
+import {
+  calibrationOrder,
+  correctionTooLarge,
+  fixedPointInKelvin,
+  onePoint,
+  outsideCalibration,
+  pointsDiffer,
+} from "../problems/functions/furnaceProblems";
 
 /** What a thermometer showed, and what was there. */
 export interface CalibrationPoint {

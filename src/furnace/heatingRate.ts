@@ -1,5 +1,13 @@
 import { studentTQuantile } from "../numerics/studentTQuantile";
-import { clockTimes, emptyWindow, rateColumnsDiffer, sameTime, timesOutOfOrder, tooFewForRate, windowReversed } from "../problems/furnaceProblems";
+import {
+  clockTimes,
+  emptyWindow,
+  rateColumnsDiffer,
+  sameTime,
+  timesOutOfOrder,
+  tooFewForRate,
+  windowReversed,
+} from "../problems/functions/furnaceProblems";
 
 /** Part of a run by temperature; an end left out is open. */
 export interface Window {

@@ -1,4 +1,4 @@
-import { RATE_VERDICTS } from "../problems/furnaceProblems";
+import { RATE_VERDICTS } from "../problems/functions/furnaceProblems";
 import type { HeatingRate } from "./heatingRate";
 
 // Deviation from the set rate beyond which a run did not do what it was told. Common practice, no source.

@@ -1,4 +1,4 @@
-import { closedWithoutEnd, roomFull } from "../problems/furnaceProblems";
+import { closedWithoutEnd, roomFull } from "../problems/functions/furnaceProblems";
 
 /** Litres of one mole of gas at 25 degC and 101 325 Pa, where exposure limits in ppm and mg/m3 are converted: R T / p. */
 export const MOLAR_VOLUME = 24.4654;

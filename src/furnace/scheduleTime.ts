@@ -1,4 +1,4 @@
-import { columnsOfSchedule, oneTemperature, ratesMissing } from "../problems/furnaceProblems";
+import { columnsOfSchedule, oneTemperature, ratesMissing } from "../problems/functions/furnaceProblems";
 
 /** What a rate is counted for; a program that guessed would be wrong sixtyfold. */
 export const RATE_UNITS = ["per hour", "per minute"] as const;

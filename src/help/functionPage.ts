@@ -3,7 +3,7 @@ import { takesRanges, type CellFunction, type Example, type Shown } from "../fun
 import { aboutInput, blankRuleOf } from "../inputs/aboutInput";
 import type { Input } from "../inputs/Input";
 import { plainNumber } from "../problems/quoted";
-import { withoutForm } from "../problems/plainCellProblems";
+import { withoutForm } from "../problems/sharing/plainCellProblems";
 import { code, escaped, page, table } from "./markup";
 
 /** The file of a function's reference page: "moisture.wet.html". */

@@ -1,5 +1,5 @@
 import type { CellValue } from "./CellValue";
-import type { NumberRule } from "./number";
+import type { NumberRule } from "./NumberRule";
 
 /**
  * What a 0 is to an input. Most hosts hand a blank cell over as 0, so this is also what a blank cell is; how it is said stands in

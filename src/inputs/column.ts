@@ -1,7 +1,8 @@
 import { blankInput } from "../problems/inputProblems";
 import { BLANK, type CellValue } from "./CellValue";
 import type { ColumnInput } from "./Input";
-import { isBlankNumber, readNumber, type NumberRule } from "./number";
+import { isBlankNumber, readNumber } from "./number";
+import type { NumberRule } from "./NumberRule";
 
 /**
  * A column of numbers in the order they were taken. Blanks at its end are readings not yet made and are left off;

@@ -2,7 +2,8 @@ import { ArgumentProblem } from "../problems/ArgumentProblem";
 import { BLANK, type CellValue } from "./CellValue";
 import { handsOnCell } from "./handsOnCell";
 import type { CellInput } from "./Input";
-import { BELOW_ZERO, type Bound, LARGEST, type NumberRule, SAME_DECIMALS } from "./number";
+import { BELOW_ZERO, LARGEST, SAME_DECIMALS } from "./number";
+import type { Bound, NumberRule } from "./NumberRule";
 import { numberText } from "./numberText";
 
 /**

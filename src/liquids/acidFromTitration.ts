@@ -1,7 +1,7 @@
 import { molarMass } from "../chemistry/molarMass";
 import { onFirstUse } from "../chemistry/onFirstUse";
 import { parseFormula } from "../chemistry/parseFormula";
-import { blankAboveVolume, moreAcidThanSample } from "../problems/liquidProblems";
+import { blankAboveVolume, moreAcidThanSample } from "../problems/functions/liquidProblems";
 
 const acetic = onFirstUse(() => ({ molarMass: molarMass(parseFormula("CH3COOH")) }));
 

@@ -1,5 +1,5 @@
-import { readingTooCoarse } from "../problems/confidenceProblems";
-import { charAboveDryFeed, productsAboveFeed } from "../problems/liquidProblems";
+import { readingTooCoarse } from "../problems/functions/confidenceProblems";
+import { charAboveDryFeed, productsAboveFeed } from "../problems/functions/liquidProblems";
 import { roundingSlack } from "../weighing/roundingSlack";
 
 // The same share from which LOSSFRACTION.U calls a weighing too coarse for its sample.

@@ -1,7 +1,7 @@
 import { correlations, USUAL_CORRELATION } from "../energy/higherHeatingValue";
 import { airDemand } from "../chemistry/burning/airDemand";
 import { oxygenFactors } from "../chemistry/burning/oxygenDemandUltimate";
-import { analysisAboveOne, nothingLeftAsVapour, vapourShort } from "../problems/liquidProblems";
+import { analysisAboveOne, nothingLeftAsVapour, vapourShort } from "../problems/functions/liquidProblems";
 
 // An analysis may overshoot by its own error. Common practice, no source.
 export const LARGEST_SUM = 1.02;

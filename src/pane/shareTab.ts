@@ -1,6 +1,6 @@
-import { copyInView, shareTabWords } from "../problems/shareTabWords";
-import { shareAllTheSame } from "../problems/sharedCopyWords";
-import { CellsInError, StaysPending } from "../problems/sharingProblems";
+import { copyInView, shareTabWords } from "../problems/sharing/shareTabWords";
+import { shareAllTheSame } from "../problems/sharing/sharedCopyWords";
+import { CellsInError, StaysPending } from "../problems/sharing/sharingProblems";
 import type { FileKind, OwnFiles } from "../sharing/shareInFile";
 import type { Workbook } from "../workbook/Workbook";
 import { button, element } from "./element";

@@ -1,4 +1,4 @@
-import { lighterWhenSoaked, soakedTooHeavy, trayTooHeavy } from "../problems/potteryProblems";
+import { lighterWhenSoaked, soakedTooHeavy, trayTooHeavy } from "../problems/functions/potteryProblems";
 
 // Insulating bricks take up their own weight of water; fired clay under a third. Common practice, no source.
 export const MOST_TAKEN_UP = 1.5;

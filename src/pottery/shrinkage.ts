@@ -1,4 +1,4 @@
-import { grown, shrunkTooMuch } from "../problems/potteryProblems";
+import { grown, shrunkTooMuch } from "../problems/functions/potteryProblems";
 
 export const SHRINKAGE_OF = ["length", "volume"] as const;
 export type ShrinkageOf = (typeof SHRINKAGE_OF)[number];

@@ -1,4 +1,4 @@
-import { lighterThanVessel, lighterThanWater, denserThanSolid } from "../problems/potteryProblems";
+import { lighterThanVessel, lighterThanWater, denserThanSolid } from "../problems/functions/potteryProblems";
 
 /** Density of water, kg/m3, as Brongniart's formula has it; at 20 degC it is 998.2 (from memory), which makes 0.2 % of the solids. */
 export const WATER_DENSITY = 1000;

@@ -1,5 +1,5 @@
 import { everyFunction } from "../functions/catalogue";
-import { nothingToReport } from "../problems/reportProblems";
+import { nothingToReport } from "../problems/sharing/reportProblems";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
 import { labelsOf } from "../sharing/labelsOf";
 import type { CellReading, RangeReading } from "../workbook/Workbook";

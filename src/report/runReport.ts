@@ -1,4 +1,4 @@
-import { otherFormulas } from "../problems/growingProblems";
+import { otherFormulas } from "../problems/runsheet/growingProblems";
 import { balanceBlocks } from "../runsheet/blocks/balance/planBalanceSheet";
 import type { BlockCell } from "../runsheet/blocks/Block";
 import { NEXT } from "../runsheet/blocks/headBlock";

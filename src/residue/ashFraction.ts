@@ -1,4 +1,4 @@
-import { ashAndMoistureAboveOne } from "../problems/residueProblems";
+import { ashAndMoistureAboveOne } from "../problems/functions/residueProblems";
 import { shareSlack } from "../weighing/roundingSlack";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 

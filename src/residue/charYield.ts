@@ -1,4 +1,4 @@
-import { gainedOnHeating, lighterThanVessel, nothingLeft } from "../problems/weighingProblems";
+import { gainedOnHeating, lighterThanVessel, nothingLeft } from "../problems/functions/weighingProblems";
 import { roundingSlack } from "../weighing/roundingSlack";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 

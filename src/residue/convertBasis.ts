@@ -1,4 +1,4 @@
-import { lessThanWaterHolds, moistureDoesNotConvert, neededForBasis, noAshFreeAsh, wholeOrMore } from "../problems/residueProblems";
+import { lessThanWaterHolds, moistureDoesNotConvert, neededForBasis, noAshFreeAsh, wholeOrMore } from "../problems/functions/residueProblems";
 import { shareSlack } from "../weighing/roundingSlack";
 
 /** As received from the field, as it stood when analysed, without moisture, without moisture and ash. */

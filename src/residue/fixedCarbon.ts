@@ -1,4 +1,4 @@
-import { sharesAboveOne } from "../problems/residueProblems";
+import { sharesAboveOne } from "../problems/functions/residueProblems";
 import { shareSlack } from "../weighing/roundingSlack";
 
 /**

@@ -1,4 +1,4 @@
-import { moistureAboveLoss } from "../problems/residueProblems";
+import { moistureAboveLoss } from "../problems/functions/residueProblems";
 import { shareSlack } from "../weighing/roundingSlack";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 

@@ -1,4 +1,4 @@
-import { gainedOnHeating } from "../problems/weighingProblems";
+import { gainedOnHeating } from "../problems/functions/weighingProblems";
 import { weighingsInOrder } from "../weighing/weighingsInOrder";
 
 /** Net masses of one run, g; ash is 0 when none was weighed. */

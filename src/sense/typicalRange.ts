@@ -10,7 +10,7 @@ import {
   valueLooksLikeKilojoules,
   valueLooksLikePercent,
   valueNotANumber,
-} from "../problems/rangeProblems";
+} from "../problems/functions/rangeProblems";
 import { NO_SOURCE, plantMatter, RANGE_QUANTITIES, rangeUnit, typicalBands, type RangeQuantity, type TypicalBands } from "./typicalBands";
 import { typicalRows } from "./typicalRows";
 

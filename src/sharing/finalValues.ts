@@ -1,4 +1,4 @@
-import { calculatesWhenAsked, fromBefore, keepsChanging, staysPending, workbookCalculating } from "../problems/sharingProblems";
+import { calculatesWhenAsked, fromBefore, keepsChanging, staysPending, workbookCalculating } from "../problems/sharing/sharingProblems";
 import type { RangeReading, Workbook } from "../workbook/Workbook";
 
 export interface Patience {

@@ -1,4 +1,4 @@
-import { calculatedInCircle, errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharingProblems";
+import { calculatedInCircle, errorInCall, nameNotKnown, stillCalculating, type CellInTheWay } from "../problems/sharing/sharingProblems";
 import { stepsOf } from "../runsheet/reading/stepsOf";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellAt, cellsOfArea } from "../workbook/cellArea";

@@ -1,4 +1,4 @@
-import { sharingStopped } from "../problems/sharedCopyWords";
+import { sharingStopped } from "../problems/sharing/sharedCopyWords";
 import { WorkbookProblem } from "../workbook/Workbook";
 
 export interface Progress {

@@ -1,4 +1,4 @@
-import { makingCopy, plainBanner, plainBannerBeside, readingSheet } from "../problems/sharedCopyWords";
+import { makingCopy, plainBanner, plainBannerBeside, readingSheet } from "../problems/sharing/sharedCopyWords";
 import { areaNamed } from "../workbook/areaNamed";
 import { cellsOfArea } from "../workbook/cellArea";
 import { outOfFirstScreen } from "../workbook/OutOfView";

@@ -3,7 +3,7 @@ import { cellArea, cellAt, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../workbo
 import { boxesOf } from "../runsheet/reading/boxesOf";
 import { outOfFirstScreen } from "../workbook/OutOfView";
 import type { RangeReading, Workbook } from "../workbook/Workbook";
-import { makingCopy, readingSheet, valuesBanner } from "../problems/sharedCopyWords";
+import { makingCopy, readingSheet, valuesBanner } from "../problems/sharing/sharedCopyWords";
 import type { Beside } from "../workbook/CellsBeside";
 import { bannerPlace } from "./bannerPlace";
 import { besideCopy } from "./besideCopy";

@@ -1,6 +1,6 @@
 import { WorkbookProblem, type RangeReading, type Workbook } from "../workbook/Workbook";
-import { changedWhileCopied } from "../problems/workbookProblems";
-import { readingSheet, writingFile } from "../problems/sharedCopyWords";
+import { changedWhileCopied } from "../problems/workbook/workbookProblems";
+import { readingSheet, writingFile } from "../problems/sharing/sharedCopyWords";
 import { holdsTheSame } from "../workbook/holdsTheSame";
 import type { TakenOut } from "./plain/plainRules";
 import { finalValues, type Patience } from "./finalValues";

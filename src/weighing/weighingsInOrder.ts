@@ -1,4 +1,4 @@
-import { gainedOnHeating, lighterThanVessel } from "../problems/weighingProblems";
+import { gainedOnHeating, lighterThanVessel } from "../problems/functions/weighingProblems";
 import { roundingSlack } from "./roundingSlack";
 
 /**

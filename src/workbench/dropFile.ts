@@ -1,4 +1,4 @@
-import { oneFileAtATime } from "../problems/fileProblems";
+import { oneFileAtATime } from "../problems/files/fileProblems";
 import type { Bar } from "./bar/bar";
 
 const hasFiles = ({ dataTransfer }: DragEvent): boolean => dataTransfer?.types.includes("Files") === true;

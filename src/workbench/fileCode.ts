@@ -1,4 +1,4 @@
-import { saveOutOfReach } from "../problems/fileProblems";
+import { saveOutOfReach } from "../problems/files/fileProblems";
 import { WorkbookProblem } from "../workbook/Workbook";
 
 /** What reads and writes files. Large and not needed at first, so it is fetched when the page stands; from then on no server is needed. */

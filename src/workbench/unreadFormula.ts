@@ -1,6 +1,6 @@
 import { formulaTree, type FormulaTree } from "../sharing/plain/formula/formulaTree";
 import { hasSemicolons } from "../explanation/formula/hasSemicolons";
-import { formulaUnread, tableUnread } from "../problems/entryProblems";
+import { formulaUnread, tableUnread } from "../problems/workbook/entryProblems";
 import { anyPart, nameCalled, type Part } from "../sharing/plain/formula/parts";
 
 // What may stand in a name: letters, digits and these marks (ECMA-376 Part 1, 18.2.5 and common practice; from memory).

@@ -5,7 +5,7 @@ import { hasSemicolons } from "../explanation/formula/hasSemicolons";
 import { nameNotes } from "../explanation/nameNotes";
 import { parseReference } from "../explanation/formula/references";
 import { NAMESPACE } from "../functions/catalogue";
-import { formulaBeyondGrid, gridErrorNote, REFERS_TO_ITSELF } from "../problems/cellNotes";
+import { formulaBeyondGrid, gridErrorNote, REFERS_TO_ITSELF } from "../problems/workbook/cellNotes";
 import { semicolonsBetween } from "../problems/inputProblems";
 import { findCalls } from "../sharing/findCalls";
 import { nameCalled } from "../sharing/plain/formula/parts";

@@ -1,4 +1,4 @@
-import { notACellRange, valuesDoNotFit } from "../problems/workbookProblems";
+import { notACellRange, valuesDoNotFit } from "../problems/workbook/workbookProblems";
 import { cellArea, type CellArea } from "./cellArea";
 import { WorkbookProblem, type FrozenArea } from "./Workbook";
 

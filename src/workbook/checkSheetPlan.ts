@@ -1,4 +1,4 @@
-import { notACellFormula, textTooLong, wordWithComma } from "../problems/workbookProblems";
+import { notACellFormula, textTooLong, wordWithComma } from "../problems/workbook/workbookProblems";
 import { areaNamed } from "./areaNamed";
 import type { EntryRule, PlannedCell, SheetPlan } from "./SheetPlan";
 import { WorkbookProblem } from "./Workbook";

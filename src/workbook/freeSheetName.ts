@@ -1,4 +1,4 @@
-import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../problems/workbookProblems";
+import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "./Workbook";
 
 /** Excel specifications and limits, “Worksheet name length”. */

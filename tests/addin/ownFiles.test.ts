@@ -7,8 +7,8 @@ import {
   fileOlder,
   noFileHere,
   openedAsWorkbook,
-} from "../../src/problems/ownFileWords";
-import { plainBanner, valuesBanner } from "../../src/problems/sharedCopyWords";
+} from "../../src/problems/files/ownFileWords";
+import { plainBanner, valuesBanner } from "../../src/problems/sharing/sharedCopyWords";
 import { shareInFile, type FileHandedOut, type FileKind } from "../../src/sharing/shareInFile";
 import { ExcelWorkbook } from "../../src/workbook/excel/ExcelWorkbook";
 import { openAsWorkbook } from "../../src/workbook/excel/file/openAsWorkbook";

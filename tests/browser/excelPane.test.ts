@@ -1,5 +1,5 @@
 import type { Browser, Page } from "playwright-core";
-import { libraryOutOfReach } from "../../src/problems/workbookProblems";
+import { libraryOutOfReach } from "../../src/problems/workbook/workbookProblems";
 import type { ExcelHost } from "../host/ExcelHost";
 import { saveXlsx } from "../../src/workbench/xlsx/saveXlsx";
 import { FIRST_SHEET, openHeadlessWorkbook } from "../workbench/headlessWorkbook";

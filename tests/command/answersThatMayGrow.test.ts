@@ -1,6 +1,6 @@
 import { rulesLines, sizedCells } from "../../src/command/words/shareWords";
-import { WHY_FIXED } from "../../src/problems/plainCellProblems";
-import { plainBanner, plainBannerBeside, takenOutStale } from "../../src/problems/sharedCopyWords";
+import { WHY_FIXED } from "../../src/problems/sharing/plainCellProblems";
+import { plainBanner, plainBannerBeside, takenOutStale } from "../../src/problems/sharing/sharedCopyWords";
 import { readBook } from "../../src/command/book/Book";
 import { oddBook, type OddCell } from "../sharing/odd/oddBook";
 import { CommandFolder, DAY, ran } from "./inFolder";

@@ -1,7 +1,7 @@
 import { chmodSync, linkSync, lstatSync, readdirSync, symlinkSync } from "node:fs";
 import path from "node:path";
 import { readBook } from "../../src/command/book/Book";
-import { plainBanner } from "../../src/problems/sharedCopyWords";
+import { plainBanner } from "../../src/problems/sharing/sharedCopyWords";
 import { partsDiffering, textOf } from "../xlsx/package/partsIn";
 import { CommandFolder, DAY, ran } from "./inFolder";
 import { bookOf, longBook } from "./longBook";

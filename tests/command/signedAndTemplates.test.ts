@@ -1,4 +1,4 @@
-import { isSignedFile, signatureGone } from "../../src/problems/signatureWords";
+import { isSignedFile, signatureGone } from "../../src/problems/files/signatureWords";
 import { readWorkbook } from "../../src/workbench/xlsx/readWorkbook";
 import { OpenedFile } from "../../src/workbench/xlsx/inPlace/OpenedFile";
 import { openFile } from "../../src/workbench/xlsx/openXlsx";

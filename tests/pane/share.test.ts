@@ -1,11 +1,19 @@
 import { share, type Wanted } from "../../src/pane/share/sharing";
-import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../src/problems/mendWords";
-import { callsOnSheet, mendFirst, namesCall, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/asItIsWords";
-import { besideUnread, namesStay, rulesStillCall } from "../../src/problems/sharedCopyWords";
-import { copyInView, inThisWorkbook } from "../../src/problems/shareTabWords";
-import { notFollowedElsewhere, StaysPending } from "../../src/problems/sharingProblems";
+import {
+  beyondMending,
+  canBeMended,
+  changedMeanwhileLeft,
+  enterAgain,
+  mended,
+  nothingToMend,
+  stillUnknown,
+} from "../../src/problems/sharing/mendWords";
+import { callsOnSheet, mendFirst, namesCall, nothingNeedsRetort, plainInstead, runSheetSaysSo } from "../../src/problems/sharing/asItIsWords";
+import { besideUnread, namesStay, rulesStillCall } from "../../src/problems/sharing/sharedCopyWords";
+import { copyInView, inThisWorkbook } from "../../src/problems/sharing/shareTabWords";
+import { notFollowedElsewhere, StaysPending } from "../../src/problems/sharing/sharingProblems";
 import type { OwnFiles } from "../../src/sharing/shareInFile";
-import { otherFormulas } from "../../src/problems/growingProblems";
+import { otherFormulas } from "../../src/problems/runsheet/growingProblems";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import type { CellsBeside, SheetRule } from "../../src/workbook/CellsBeside";
 import { NoOwnFile } from "../../src/workbook/NoOwnFile";

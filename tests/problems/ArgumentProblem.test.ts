@@ -1,7 +1,7 @@
 import { problemOf } from "../../src/cells/CellProblem";
 import { ArgumentProblem } from "../../src/problems/ArgumentProblem";
-import * as balance from "../../src/problems/balanceProblems";
-import * as burning from "../../src/problems/burningProblems";
+import * as balance from "../../src/problems/functions/balanceProblems";
+import * as burning from "../../src/problems/functions/burningProblems";
 import { InputProblem } from "../../src/problems/InputProblem";
 import { NoAnswer } from "../../src/problems/NoAnswer";
 import { PassedError } from "../../src/problems/PassedError";

@@ -11,7 +11,7 @@ import {
   notShown,
   readingFailed,
   saveOutOfReach,
-} from "../../src/problems/fileProblems";
+} from "../../src/problems/files/fileProblems";
 
 // Sentences that no test of the room that says them reaches.
 

@@ -1,4 +1,4 @@
-import * as words from "../../src/problems/growingProblems";
+import * as words from "../../src/problems/runsheet/growingProblems";
 
 test.each([
   [words.noRunSheet, "The selected sheet is no run sheet. Click into the run sheet that is to grow, then press again."],

@@ -1,4 +1,4 @@
-import { looksNotKept, notWrittenAnew, writtenAnew } from "../../src/problems/packageProblems";
+import { looksNotKept, notWrittenAnew, writtenAnew } from "../../src/problems/files/packageProblems";
 
 test("what is said before a file is written anew", () => {
   expect(writtenAnew("runs.xlsx", "Defined names were changed.")).toBe(

@@ -1,4 +1,4 @@
-import * as words from "../../src/problems/plainCellProblems";
+import * as words from "../../src/problems/sharing/plainCellProblems";
 
 const {
   WHY_FIXED,

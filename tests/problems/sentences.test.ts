@@ -1,5 +1,5 @@
-import { REFERS_TO_ITSELF } from "../../src/problems/cellNotes";
-import { textTooLong } from "../../src/problems/workbookProblems";
+import { REFERS_TO_ITSELF } from "../../src/problems/workbook/cellNotes";
+import { textTooLong } from "../../src/problems/workbook/workbookProblems";
 
 // Sentences that no test of the room that says them reaches.
 test("a formula that refers to its own cell is told so", () => {

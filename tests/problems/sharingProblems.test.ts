@@ -1,4 +1,4 @@
-import { errorInCall, nameNotKnown, stillCalculating } from "../../src/problems/sharingProblems";
+import { errorInCall, nameNotKnown, stillCalculating } from "../../src/problems/sharing/sharingProblems";
 
 const cells = (...names: readonly string[]) => names.map((cell) => ({ cell, code: "#N/A" }));
 

@@ -1,7 +1,7 @@
 import { rulesLines } from "../../src/command/words/shareWords";
-import { WHY_FIXED } from "../../src/problems/plainCellProblems";
-import { takenOutAlone, whatTaken } from "../../src/problems/sharedCopyWords";
-import { isSignedFile, signatureGone } from "../../src/problems/signatureWords";
+import { WHY_FIXED } from "../../src/problems/sharing/plainCellProblems";
+import { takenOutAlone, whatTaken } from "../../src/problems/sharing/sharedCopyWords";
+import { isSignedFile, signatureGone } from "../../src/problems/files/signatureWords";
 
 test("what needs a sheet that is not in the file is told by its cells", () => {
   expect(takenOutAlone([])).toBe("");

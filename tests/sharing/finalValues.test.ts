@@ -1,4 +1,11 @@
-import { calculatesWhenAsked, copyTouched, keepsChanging, StaysPending, staysPending, workbookCalculating } from "../../src/problems/sharingProblems";
+import {
+  calculatesWhenAsked,
+  copyTouched,
+  keepsChanging,
+  StaysPending,
+  staysPending,
+  workbookCalculating,
+} from "../../src/problems/sharing/sharingProblems";
 import { finalValues } from "../../src/sharing/finalValues";
 import { shareAsValues } from "../../src/sharing/shareAsValues";
 import type { CellReading, RangeReading } from "../../src/workbook/Workbook";

@@ -1,6 +1,6 @@
 // On the local workbook's engine; the run is invented: hazel shells from a community orchard.
 import { shareAsValues } from "../../src/sharing/shareAsValues";
-import { valuesBanner } from "../../src/problems/sharedCopyWords";
+import { valuesBanner } from "../../src/problems/sharing/sharedCopyWords";
 import { placeOf } from "../../src/runsheet/expressions/formulaText";
 import { openRunSheet } from "../runsheet/openRunSheet";
 import { FIRST_SHEET, openHeadlessWorkbook } from "../workbench/headlessWorkbook";

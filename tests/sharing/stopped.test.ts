@@ -1,4 +1,4 @@
-import { sharingStopped } from "../../src/problems/sharedCopyWords";
+import { sharingStopped } from "../../src/problems/sharing/sharedCopyWords";
 import { shareAsPlainCells } from "../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../src/sharing/shareAsValues";
 import { shareInFile } from "../../src/sharing/shareInFile";

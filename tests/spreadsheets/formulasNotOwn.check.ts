@@ -1,5 +1,5 @@
 // Sheets that other spreadsheets opened and saved: each writes formulas its own way, and none of them is taken for another's; a replaced one is.
-import { otherFormulas } from "../../src/problems/growingProblems";
+import { otherFormulas } from "../../src/problems/runsheet/growingProblems";
 import { reportHtml } from "../../src/report/reportHtml";
 import { buildRunSheet } from "../../src/runsheet/buildRunSheet";
 import { readRuns } from "../../src/runsheet/gathering/readRuns";

@@ -1,5 +1,5 @@
 // Calculation records on paper, measured in what LibreOffice prints: short enough to be read, with letters above 7 points and nothing cut.
-import { recordWords } from "../../src/problems/recordWords";
+import { recordWords } from "../../src/problems/sharing/recordWords";
 import { everyFormulaCell } from "../../src/sharing/formulaCells";
 import { calculationRecord } from "../../src/sharing/record/calculationRecord";
 import { newFileOf } from "../../src/xlsx/planned/addPlanned";

@@ -9,7 +9,7 @@ import { areaNamed } from "../../src/workbook/areaNamed";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import { plannedFile } from "../../src/xlsx/planned/plannedFile";
 import { planSlips } from "../runsheet/planning/planSlips";
-import { isAsSaid, slipsOfEachTable, type TypedSlip } from "../runsheet/timeSlips";
+import { isAsSaid, slipsOfEachTable, type TypedSlip } from "../runsheet/slips/timeSlips";
 import { PROGRAMS, recalculatedBy } from "./recalculated";
 
 jest.setTimeout(600_000);

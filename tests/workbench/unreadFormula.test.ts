@@ -1,6 +1,6 @@
 // Formulas that no spreadsheet reads; in a file such a formula would be taken for damage, and taken out (from memory of what spreadsheets do).
 import { Workbook as FileWorkbook, type CellValue } from "exceljs";
-import { formulaUnread, savedAsText, tableUnread, unreadInCell } from "../../src/problems/entryProblems";
+import { formulaUnread, savedAsText, tableUnread, unreadInCell } from "../../src/problems/workbook/entryProblems";
 import { isUnread, readableInstead, whyUnread } from "../../src/workbench/unreadFormula";
 import { unreadAsText } from "../../src/workbench/unreadAsText";
 import { whatIsWrong } from "../../src/workbench/whatIsWrong";

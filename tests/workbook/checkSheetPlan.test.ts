@@ -1,4 +1,4 @@
-import { notACellFormula, notACellRange, textTooLong, wordWithComma } from "../../src/problems/workbookProblems";
+import { notACellFormula, notACellRange, textTooLong, wordWithComma } from "../../src/problems/workbook/workbookProblems";
 import { checkSheetPlan } from "../../src/workbook/checkSheetPlan";
 import type { EntryRule, SheetPlan } from "../../src/workbook/SheetPlan";
 import { WorkbookProblem } from "../../src/workbook/Workbook";

@@ -9,7 +9,7 @@ import {
   sheetNameMarks,
   textTooLong,
   valuesDoNotFit,
-} from "../../src/problems/workbookProblems";
+} from "../../src/problems/workbook/workbookProblems";
 import { areaNamed } from "../../src/workbook/areaNamed";
 import { cellsOfArea } from "../../src/workbook/cellArea";
 import type { EntryRule, PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";

@@ -1,4 +1,4 @@
-import { footDays } from "../../src/problems/printWords";
+import { footDays } from "../../src/problems/workbook/printWords";
 import { dayOf } from "../../src/workbook/dayOf";
 import { withDay } from "../../src/workbook/SheetPlan";
 

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../../src/problems/workbookProblems";
+import { sheetNameBlank, sheetNameMarks, sheetNameReserved } from "../../src/problems/workbook/workbookProblems";
 import { freeNameBeside, freeSheetName, LONGEST_SHEET_NAME, unfinishedCopyName } from "../../src/workbook/freeSheetName";
 import { WorkbookProblem } from "../../src/workbook/Workbook";
 

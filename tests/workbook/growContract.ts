@@ -1,4 +1,4 @@
-import { changedMeanwhile, noSuchSheet, textTooLong } from "../../src/problems/workbookProblems";
+import { changedMeanwhile, noSuchSheet, textTooLong } from "../../src/problems/workbook/workbookProblems";
 import type { RowsIn, SheetGrowth } from "../../src/workbook/SheetGrowth";
 import type { PlannedCell, SheetPlan } from "../../src/workbook/SheetPlan";
 import type { CellContent, Workbook } from "../../src/workbook/Workbook";

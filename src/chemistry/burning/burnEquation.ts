@@ -1,4 +1,4 @@
-import { nothingBurns, oxygenAlone } from "../../problems/burningProblems";
+import { nothingBurns, oxygenAlone } from "../../problems/functions/burningProblems";
 import { plainNumber } from "../../problems/quoted";
 import type { Formula } from "../Formula";
 import { burnReaction } from "./burnReaction";

@@ -1,4 +1,4 @@
-import { noAirNeeded } from "../../problems/burningProblems";
+import { noAirNeeded } from "../../problems/functions/burningProblems";
 import type { Formula } from "../Formula";
 import { molarMass } from "../molarMass";
 import { AIR_MOLAR_MASS, airDemand, OXYGEN_IN_AIR } from "./airDemand";

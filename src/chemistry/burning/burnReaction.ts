@@ -1,4 +1,4 @@
-import { isotopeProducts } from "../../problems/burningProblems";
+import { isotopeProducts } from "../../problems/functions/burningProblems";
 import type { Formula } from "../Formula";
 import { BURNABLE_ELEMENTS, burnableAtoms } from "./burnableAtoms";
 import { endProducts, type BurnProduct, type Leaves } from "./endProducts";

@@ -1,4 +1,4 @@
-import { chargedFuel, noEndProduct, nobleGas } from "../../problems/burningProblems";
+import { chargedFuel, noEndProduct, nobleGas } from "../../problems/functions/burningProblems";
 import { elementOf } from "../elementOf";
 import type { Formula } from "../Formula";
 import { endProducts } from "./endProducts";

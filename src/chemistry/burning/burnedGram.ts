@@ -1,4 +1,4 @@
-import { analysisDoesNotClose, ashTwice, nothingTakenUp } from "../../problems/burningProblems";
+import { analysisDoesNotClose, ashTwice, nothingTakenUp } from "../../problems/functions/burningProblems";
 import { atomicWeight } from "../atomicWeights";
 import type { Formula } from "../Formula";
 import { burnProducts } from "./burnProducts";

@@ -1,4 +1,4 @@
-import { halogenBesideMetal } from "../../problems/burningProblems";
+import { halogenBesideMetal } from "../../problems/functions/burningProblems";
 import type { BurnProduct } from "./endProducts";
 import { ROUNDING_RESIDUE } from "./roundingResidue";
 

@@ -1,4 +1,4 @@
-import { analysisTooLarge } from "../../problems/burningProblems";
+import { analysisTooLarge } from "../../problems/functions/burningProblems";
 import { atomicWeight } from "../atomicWeights";
 import { oxygenMolarMass } from "./oxygenDemand";
 import { ROUNDING_RESIDUE } from "./roundingResidue";

@@ -1,4 +1,4 @@
-import type { Spot } from "../../problems/formulaProblems";
+import type { Spot } from "../../problems/functions/formulaProblems";
 import { characterNumber } from "../../problems/quoted";
 import { isCapital, skipSpaces } from "./characters";
 

@@ -1,4 +1,4 @@
-import { chargeInBracket, emptyBracket, notClosed, stateNotLast, wrongBracket } from "../../problems/formulaProblems";
+import { chargeInBracket, emptyBracket, notClosed, stateNotLast, wrongBracket } from "../../problems/functions/formulaProblems";
 import type { InputProblem } from "../../problems/InputProblem";
 import { chargeSign, superscriptDigit } from "./characters";
 import type { Reading } from "./Reading";

@@ -1,4 +1,4 @@
-import { massNumberOfTracer, massNumberOrAmount, noNuclide } from "../../problems/formulaProblems";
+import { massNumberOfTracer, massNumberOrAmount, noNuclide } from "../../problems/functions/formulaProblems";
 import { countDigit, isCapital, isSmallLetter, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";
 import { readCount } from "./counts/readCount";

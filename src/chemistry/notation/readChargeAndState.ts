@@ -8,7 +8,7 @@ import {
   reactionOrArithmetic,
   stateNotLast,
   superscriptAlone,
-} from "../../problems/formulaProblems";
+} from "../../problems/functions/formulaProblems";
 import { chargeSign, countDigit, skipSpaces, superscriptDigit } from "./characters";
 import { isNuclide, isTracer } from "./nuclides";
 import type { Reading } from "./Reading";

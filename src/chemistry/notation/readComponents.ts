@@ -7,7 +7,7 @@ import {
   percentSign,
   spaceInside,
   twoFullStops,
-} from "../../problems/formulaProblems";
+} from "../../problems/functions/formulaProblems";
 import { closeGroup, openingKind, refuseEmptyGroup } from "./brackets";
 import { chargeSign, countDigit, isCapital, isSmallLetter, isSpace, skipSpaces, superscriptDigit } from "./characters";
 import { readAmount } from "./counts/readAmount";

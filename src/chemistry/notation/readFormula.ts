@@ -1,4 +1,4 @@
-import { oxidationStateGiven } from "../../problems/formulaProblems";
+import { oxidationStateGiven } from "../../problems/functions/formulaProblems";
 import { InputProblem } from "../../problems/InputProblem";
 import type { Formula } from "../Formula";
 import { totalAtoms } from "./counts/AtomCounts";

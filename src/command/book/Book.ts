@@ -1,7 +1,7 @@
-import { notAWorkbookFile, otherFile } from "../../problems/fileProblems";
+import { notAWorkbookFile, otherFile } from "../../problems/files/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import type { NameReading } from "../../sharing/plain/reading/PlainReading";
-import type { RuleReading } from "../../sharing/plain/plainRules";
+import type { RuleReading } from "../../sharing/plain/reading/RuleReading";
 import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 import { fileKind } from "../../workbench/xlsx/fileKind";
 import { cellArea } from "../../workbook/cellArea";

@@ -1,4 +1,4 @@
-import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
 import type { PlainSheets } from "../../sharing/plain/plainSheets";
 import type { HeldCells } from "../../xlsx/handedOn/HeldCells";
 import { leavePlainCells } from "../../xlsx/handedOn/plainFile";

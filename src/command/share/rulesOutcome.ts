@@ -1,4 +1,4 @@
-import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
 import { takenOut, type RulesPut, type TakenOut } from "../../sharing/plain/plainRules";
 
 /** What became of rules for colouring and entries, and of defined names, that called us. */

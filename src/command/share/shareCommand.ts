@@ -1,7 +1,7 @@
 import { Command, Option } from "commander";
-import { macrosNameSheets } from "../../problems/packageProblems";
+import { macrosNameSheets } from "../../problems/files/packageProblems";
 import { counted } from "../../problems/quoted";
-import { signatureGone } from "../../problems/signatureWords";
+import { signatureGone } from "../../problems/files/signatureWords";
 import type { ValuesMade } from "../../xlsx/handedOn/valuesFile";
 import type { Book } from "../book/Book";
 import { openBook } from "../book/openBook";

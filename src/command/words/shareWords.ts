@@ -1,6 +1,6 @@
-import { WHY_FIXED } from "../../problems/plainCellProblems";
+import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
 import { counted } from "../../problems/quoted";
-import { whatTaken, type RULE_KINDS } from "../../problems/sharedCopyWords";
+import { whatTaken, type RULE_KINDS } from "../../problems/sharing/sharedCopyWords";
 
 /** How a file is named where no name was given. */
 export const VALUES_FILE = " values";

@@ -1,5 +1,5 @@
 import { sampleMoments } from "../../numerics/sampleMoments";
-import { allOfGroupEqual, oneGroup, tooManyGroups, unnamedValue, valueAlone } from "../../problems/reportingProblems";
+import { allOfGroupEqual, oneGroup, tooManyGroups, unnamedValue, valueAlone } from "../../problems/functions/reportingProblems";
 import type { Replicate, ZeroMeaning } from "../countedReplicates";
 
 /** The results of one group, summed up. */

@@ -1,4 +1,4 @@
-import { limitLooksLikePercent, limitNeeded, limitTooWide, tooFewSteps } from "../../problems/constancyProblems";
+import { limitLooksLikePercent, limitNeeded, limitTooWide, tooFewSteps } from "../../problems/functions/constancyProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
 
 /**

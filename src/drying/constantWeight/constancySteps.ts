@@ -1,4 +1,4 @@
-import { balanceTooCoarse, readabilityNeeded, timesNeeded } from "../../problems/constancyProblems";
+import { balanceTooCoarse, readabilityNeeded, timesNeeded } from "../../problems/functions/constancyProblems";
 import { roundingSlack, withoutRounding } from "../../weighing/roundingSlack";
 import { clockSlack, onTheMinute } from "../clock";
 import { checkTimes, netSamples } from "../weighingSeries";

@@ -1,4 +1,11 @@
-import { gainWhileDrying, lossInsideNoise, lostInOneInterval, nothingLost, notSlowingDown, tooFewFalling } from "../../problems/dryingProblems";
+import {
+  gainWhileDrying,
+  lossInsideNoise,
+  lostInOneInterval,
+  nothingLost,
+  notSlowingDown,
+  tooFewFalling,
+} from "../../problems/functions/dryingProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
 import { roundingVariance } from "../../weighing/roundingVariance";
 import type { DryingPoint } from "../weighingSeries";

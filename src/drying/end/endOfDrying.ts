@@ -1,4 +1,4 @@
-import { endBelowNothing, notSlowingDown, tooFewForEnd } from "../../problems/dryingProblems";
+import { endBelowNothing, notSlowingDown, tooFewForEnd } from "../../problems/functions/dryingProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
 import { onTheMinute } from "../clock";
 import { limitInForce, type ConstancyCriterion } from "../constantWeight/constancyCriteria";

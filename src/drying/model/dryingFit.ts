@@ -1,5 +1,5 @@
 import type { CurveFit } from "../../numerics/curveFit";
-import { modelNeedsDry, modelNotSettled, tooFewForModel } from "../../problems/dryingProblems";
+import { modelNeedsDry, modelNotSettled, tooFewForModel } from "../../problems/functions/dryingProblems";
 import type { DryingPoint } from "../weighingSeries";
 import { bestModelFit } from "./bestModelFit";
 import type { DryingModel } from "./dryingModels";

@@ -1,5 +1,5 @@
 import type { CellReading } from "../../workbook/Workbook";
-import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../problems/cellNotes";
+import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../problems/workbook/cellNotes";
 import { cell, type Cell, type Expression } from "../../runsheet/expressions/Expression";
 import { formulaText } from "../../runsheet/expressions/formulaText";
 import { checkFound, checkMeanings } from "../../runsheet/words/checkMeanings";

@@ -1,5 +1,5 @@
 import type { NameReading } from "../../sharing/plain/reading/PlainReading";
-import type { RuleReading } from "../../sharing/plain/plainRules";
+import type { RuleReading } from "../../sharing/plain/reading/RuleReading";
 import type { TablePlace } from "../../sharing/plain/reading/Surroundings";
 import type { RangeReading } from "../../workbook/Workbook";
 

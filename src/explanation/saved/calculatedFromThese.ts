@@ -3,7 +3,7 @@ import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/readi
 import { FilledDownFormulas } from "../../sharing/plain/FilledDownFormulas";
 import { calculatedFrom } from "../../sharing/plain/change/staleness";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
-import type { RuleReading } from "../../sharing/plain/plainRules";
+import type { RuleReading } from "../../sharing/plain/reading/RuleReading";
 import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellArea, overlap, wholeLines } from "../../workbook/cellArea";

@@ -16,7 +16,7 @@ import { airPressure } from "../../inputs/kinds/air";
 import { fraction } from "../../inputs/kinds/shares";
 import { roomTemperature } from "../../inputs/kinds/temperatures";
 import { optional } from "../../inputs/optional";
-import { outsideAirFormula } from "../../problems/plainCellProblems";
+import { outsideAirFormula } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";

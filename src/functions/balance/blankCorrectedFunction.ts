@@ -2,8 +2,8 @@ import { blankCorrected, isWithinScatter, LARGEST_SHARE, SCATTER } from "../../b
 import { standardUncertainty } from "../../inputs/kinds/statistics";
 import { massLost, signedMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { BOTH_GAINED, NET_IS_SCATTER } from "../../problems/balanceProblems";
-import { blankTooLarge, gainedMoreThanScatter } from "../../problems/plainCellProblems";
+import { BOTH_GAINED, NET_IS_SCATTER } from "../../problems/functions/balanceProblems";
+import { blankTooLarge, gainedMoreThanScatter } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

@@ -2,7 +2,7 @@ import { LARGEST_DRIFT, shareOfSpan, WEEK, zeroDrift } from "../../balance/zeroD
 import { laterTime, startTime } from "../../inputs/kinds/times";
 import { balanceReading, signedMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { startTimeNotClear, timeNotInBetween, timesIncomplete, zerosTooFarApart } from "../../problems/plainCellProblems";
+import { startTimeNotClear, timeNotInBetween, timesIncomplete, zerosTooFarApart } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import type { RefusalInCells } from "../inCells/RefusalInCells";
 import { isGivenInCells, numberInCells } from "../numberInCells";

@@ -1,7 +1,7 @@
 import { airDemand, kindOfAir, OXYGEN_IN_AIR, oxygenByVolume } from "../../chemistry/burning/airDemand";
 import { oxygenInAir, oxygenTaken } from "../../inputs/kinds/oxygen";
 import { optional } from "../../inputs/optional";
-import { enrichedAir, vitiatedAir } from "../../problems/burningProblems";
+import { enrichedAir, vitiatedAir } from "../../problems/functions/burningProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

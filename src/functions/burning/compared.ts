@@ -10,7 +10,7 @@ import {
   openAnalysis,
   SOLIDS_OF_FORMULA,
   twoCompositions,
-} from "../../problems/burningProblems";
+} from "../../problems/functions/burningProblems";
 import { weighedRun } from "../../residue/weighedRun";
 
 // Outside this an analysis is worth a second look, though real ones reach it. Common practice, no source.

@@ -4,7 +4,7 @@ import { burnedFormula, LARGEST_SUM, SMALLEST_SUM, type BurnedGram } from "../..
 import { oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import { numberText } from "../../inputs/numberText";
-import { AIR_NITROGEN, NO_ASH_WEIGHED, openAnalysis, SOLIDS_OF_FORMULA } from "../../problems/burningProblems";
+import { AIR_NITROGEN, NO_ASH_WEIGHED, openAnalysis, SOLIDS_OF_FORMULA } from "../../problems/functions/burningProblems";
 import {
   analysisIncomplete,
   analysisOpen,
@@ -12,7 +12,7 @@ import {
   oneComposition,
   takesUpNothing,
   weighingsOutOfOrder,
-} from "../../problems/plainCellProblems";
+} from "../../problems/sharing/plainCellProblems";
 import { label, typedFormulaOf } from "../inCells/formulaInCells";
 import type { RefusalInCells } from "../inCells/RefusalInCells";
 import { isTypedNumber, put } from "../inCells/typedInCells";

@@ -18,7 +18,7 @@ import { parseFormula } from "../../chemistry/parseFormula";
 import { choice } from "../../inputs/choice";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
-import { SURPLUS, WATER_AND_FIRE_NITROGEN, WATER_AND_FIRE_SULFUR } from "../../problems/burningProblems";
+import { SURPLUS, WATER_AND_FIRE_NITROGEN, WATER_AND_FIRE_SULFUR } from "../../problems/functions/burningProblems";
 import { cellFunction } from "../cellFunction";
 import { molarMassInCells, oxygenInCells, typedFormulaOf } from "../inCells/formulaInCells";
 import { isTypedText } from "../inCells/typedInCells";

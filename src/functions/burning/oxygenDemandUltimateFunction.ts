@@ -2,8 +2,8 @@ import { LARGEST_SUM, oxygenDemandUltimate, oxygenFactors } from "../../chemistr
 import { ROUNDING_RESIDUE } from "../../chemistry/burning/roundingResidue";
 import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { SURPLUS } from "../../problems/burningProblems";
-import { sharesAboveWhole } from "../../problems/plainCellProblems";
+import { SURPLUS } from "../../problems/functions/burningProblems";
+import { sharesAboveWhole } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { put } from "../inCells/typedInCells";
 import { numberInCells } from "../numberInCells";

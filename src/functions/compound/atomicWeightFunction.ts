@@ -7,7 +7,7 @@ import { choice } from "../../inputs/choice";
 import { numberText } from "../../inputs/numberText";
 import { elementText } from "../../inputs/kinds/elements";
 import { optional } from "../../inputs/optional";
-import { noInterval, noLimitOfIsotope } from "../../problems/compoundProblems";
+import { noInterval, noLimitOfIsotope } from "../../problems/functions/compoundProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction, type Shown } from "../cellFunction";
 import { label } from "../inCells/formulaInCells";

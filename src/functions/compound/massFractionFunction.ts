@@ -5,7 +5,7 @@ import { choice } from "../../inputs/choice";
 import { numberText } from "../../inputs/numberText";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
-import { countedByScarcest, countsNone, holdsNone } from "../../problems/compoundProblems";
+import { countedByScarcest, countsNone, holdsNone } from "../../problems/functions/compoundProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction } from "../cellFunction";
 import { molarMassInCells } from "../inCells/formulaInCells";

@@ -4,7 +4,7 @@ import { coverageFactor } from "../../inputs/kinds/statistics";
 import { mass, readability } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { plainNumber, SIZE_FIGURES } from "../../problems/quoted";
-import { uncertaintyBelowStep, uncertaintyNotBelow } from "../../problems/plainCellProblems";
+import { uncertaintyBelowStep, uncertaintyNotBelow } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { isTypedNumber } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";

@@ -1,5 +1,5 @@
 import { result } from "../../inputs/kinds/statistics";
-import { rowRefused } from "../../problems/plainCellProblems";
+import { rowRefused } from "../../problems/sharing/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
 import { isFilledInCells, seriesCell } from "../inCells/seriesInCells";
 import type { Workings } from "../inCells/Workings";

@@ -1,6 +1,6 @@
 import { LARGEST_SHARE, lossUncertainty } from "../../confidence/lossUncertainty";
 import { mass, TARED, vesselMass } from "../../inputs/kinds/weighings";
-import { balanceTooCoarseHere } from "../../problems/plainCellProblems";
+import { balanceTooCoarseHere } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { orderInCells } from "../inCells/orderInCells";
 import { isTypedNumber, isTypedText } from "../inCells/typedInCells";

@@ -1,6 +1,6 @@
 import { FEW, FEWEST, outlierVerdict, ROUNDING, type Sides, SIDES, tailOf } from "../../confidence/outlierAssessment";
 import { numberText } from "../../inputs/numberText";
-import { rowRefused } from "../../problems/plainCellProblems";
+import { rowRefused } from "../../problems/sharing/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
 import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber, isTypedText, typedTextOf } from "../inCells/typedInCells";

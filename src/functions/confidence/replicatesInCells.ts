@@ -1,7 +1,7 @@
 import { criticalRangeFactor } from "../../confidence/criticalRangeFactor";
 import { FACTOR, REPLICATE_ROUNDING, replicateVerdict, STRAY } from "../../confidence/replicateStatistics";
 import { numberText } from "../../inputs/numberText";
-import { rowRefused } from "../../problems/plainCellProblems";
+import { rowRefused } from "../../problems/sharing/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
 import { textInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber } from "../inCells/typedInCells";

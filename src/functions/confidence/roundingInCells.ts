@@ -1,6 +1,6 @@
 import { COMMON_STEP } from "../../confidence/rounding";
 import { numberText } from "../../inputs/numberText";
-import { roundedTooCoarsely, STEP_FIGURES } from "../../problems/roundingVerdicts";
+import { roundedTooCoarsely, STEP_FIGURES } from "../../problems/functions/roundingVerdicts";
 import { filledInCells, significantInCells } from "../inCells/sentenceInCells";
 import { isTypedNumber } from "../inCells/typedInCells";
 import type { Workings } from "../inCells/Workings";

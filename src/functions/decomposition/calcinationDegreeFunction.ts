@@ -1,6 +1,6 @@
 import { calcinationDegree } from "../../decomposition/calcinationDegree";
 import { fraction, presentMassFraction } from "../../inputs/kinds/shares";
-import { nothingStays, productLosesMoreThanRaw } from "../../problems/plainCellProblems";
+import { nothingStays, productLosesMoreThanRaw } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -9,7 +9,7 @@ import { numberText } from "../../inputs/numberText";
 import { leavingText } from "../../inputs/kinds/leaving";
 import { formulaText } from "../../inputs/kinds/words";
 import { optional } from "../../inputs/optional";
-import { GAINS, NOTHING_LEAVES, oxygenInWords } from "../../problems/decompositionProblems";
+import { GAINS, NOTHING_LEAVES, oxygenInWords } from "../../problems/functions/decompositionProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";

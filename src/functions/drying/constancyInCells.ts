@@ -11,7 +11,7 @@ import { EARLIEST_DATE, LARGEST_GAIN, SAME_TIME, SHORTEST_RUN } from "../../dryi
 import { elapsed } from "../../inputs/kinds/times";
 import { weighing } from "../../inputs/kinds/weighings";
 import { numberText } from "../../inputs/numberText";
-import { timesOfAnotherSize } from "../../problems/constancyProblems";
+import { timesOfAnotherSize } from "../../problems/functions/constancyProblems";
 import {
   aboveFirst,
   clockForMinutes,
@@ -22,7 +22,7 @@ import {
   rowRefused,
   timeNotAfter,
   timeNotThere,
-} from "../../problems/plainCellProblems";
+} from "../../problems/sharing/plainCellProblems";
 import { refusal } from "../inCells/problemInCells";
 import { isFilledInCells, seriesCell } from "../inCells/seriesInCells";
 import { SLACK } from "../inCells/orderInCells";

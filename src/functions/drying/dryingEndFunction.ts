@@ -7,7 +7,7 @@ import type { Read } from "../../inputs/Input";
 import { minutes, timingBound } from "../../inputs/kinds/times";
 import { balanceDeviation, changeLimit, readability } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { NO_FORM } from "../../problems/plainCellProblems";
+import { NO_FORM } from "../../problems/sharing/plainCellProblems";
 import { tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";
 import { dryingEndTable, dryingEndWorking } from "./dryingEndWords";

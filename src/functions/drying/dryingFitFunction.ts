@@ -1,5 +1,5 @@
 import { dryingFit, type DryingFit } from "../../drying/model/dryingFit";
-import { NO_FORM } from "../../problems/plainCellProblems";
+import { NO_FORM } from "../../problems/sharing/plainCellProblems";
 import { type DryingModel, dryingModels } from "../../drying/model/dryingModels";
 import { checkTimes, netSamples } from "../../drying/weighingSeries";
 import { choice } from "../../inputs/choice";
@@ -8,7 +8,7 @@ import type { Read } from "../../inputs/Input";
 import { minutes } from "../../inputs/kinds/times";
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { dryNotAboveVessel, dryNotBelowFirst } from "../../problems/dryingProblems";
+import { dryNotAboveVessel, dryNotBelowFirst } from "../../problems/functions/dryingProblems";
 import { roundingSlack, withoutRounding } from "../../weighing/roundingSlack";
 import { type Shown, tableFunction } from "../cellFunction";
 import { DRYING_CAUTION } from "./dryingCaution";

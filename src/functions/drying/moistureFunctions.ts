@@ -2,8 +2,8 @@ import { convertMoisture, isWetterThanWood, MOISTURE_BASES, moistureDryBasis, mo
 import { choice } from "../../inputs/choice";
 import { moistureContent } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
-import { looksLikePercentage } from "../../problems/plainCellProblems";
-import { veryWet } from "../../problems/weighingProblems";
+import { looksLikePercentage } from "../../problems/sharing/plainCellProblems";
+import { veryWet } from "../../problems/functions/weighingProblems";
 import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
 import { driedInCells } from "../inCells/orderInCells";

@@ -1,7 +1,7 @@
 import { column, rowCounted, type RowCounted } from "../../inputs/column";
 import { vesselMass, weighing } from "../../inputs/kinds/weighings";
 import { omittable } from "../../inputs/optional";
-import { timesOfAnotherSize } from "../../problems/constancyProblems";
+import { timesOfAnotherSize } from "../../problems/functions/constancyProblems";
 
 /** The weighings of a run as DRYING.END and DRYING.FIT take them. */
 export const seriesWeights = rowCounted(column("Weighings in the order taken [g]: with the vessel if vessel is given, else sample alone.", weighing));

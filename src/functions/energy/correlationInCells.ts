@@ -1,5 +1,5 @@
 import { HAIR } from "../../energy/higherHeatingValue";
-import { beyondInWords, correlationRow } from "../../problems/energyProblems";
+import { beyondInWords, correlationRow } from "../../problems/functions/energyProblems";
 import { filledInCells, significantInCells, textInCells } from "../inCells/sentenceInCells";
 
 // Prints as itself with all the figures of a share.

@@ -9,8 +9,8 @@ import {
   proximateHeatingValue,
 } from "../../energy/proximateHeatingValue";
 import { ashShare, presentMassFraction } from "../../inputs/kinds/shares";
-import { correlationRow, statedError } from "../../problems/energyProblems";
-import { notOneDrySample } from "../../problems/plainCellProblems";
+import { correlationRow, statedError } from "../../problems/functions/energyProblems";
+import { notOneDrySample } from "../../problems/sharing/plainCellProblems";
 import { tableFunction } from "../cellFunction";
 import { put } from "../inCells/typedInCells";
 import { inFigures } from "../inFigures";

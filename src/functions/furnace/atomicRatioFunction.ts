@@ -12,7 +12,7 @@ import {
 import type { Read } from "../../inputs/Input";
 import { massFraction, presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
-import { carbonatesHoldAllCarbon, moistureAboveItsElements, sharesAboveWhole } from "../../problems/plainCellProblems";
+import { carbonatesHoldAllCarbon, moistureAboveItsElements, sharesAboveWhole } from "../../problems/sharing/plainCellProblems";
 import { tableFunction } from "../cellFunction";
 import { label } from "../inCells/formulaInCells";
 import { inFigures } from "../inFigures";

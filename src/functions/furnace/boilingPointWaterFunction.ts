@@ -1,7 +1,7 @@
 import { boilingPoint, SATURATION_LINE, saturationSteps } from "../../furnace/boilingPoint";
 import { ZERO_CELSIUS } from "../../furnace/gasVolume";
 import { boilingPressure } from "../../inputs/kinds/gases";
-import { LOW_PRESSURE } from "../../problems/furnaceProblems";
+import { LOW_PRESSURE } from "../../problems/functions/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

@@ -1,6 +1,6 @@
 import { MOST_OFF } from "../../furnace/calibration";
 import { calibrated } from "../../inputs/kinds/series";
-import { calibrationFarOff, calibrationIncomplete, outsideThePoints } from "../../problems/plainCellProblems";
+import { calibrationFarOff, calibrationIncomplete, outsideThePoints } from "../../problems/sharing/plainCellProblems";
 import { columnInCells } from "../inCells/columnInCells";
 import { refusal } from "../inCells/problemInCells";
 import type { Workings } from "../inCells/Workings";

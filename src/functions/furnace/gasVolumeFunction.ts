@@ -3,7 +3,7 @@ import { furnaceTemperature } from "../../inputs/kinds/furnace";
 import { gasMolarMass, gasPressure } from "../../inputs/kinds/gases";
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { closedVessel, LOW_PRESSURE } from "../../problems/furnaceProblems";
+import { closedVessel, LOW_PRESSURE } from "../../problems/functions/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

@@ -2,8 +2,8 @@ import { DAYS, FEWEST, FEWEST_FOR_HALVES, FIRST_DATE, HAIR, MOST_DECIMALS, OF_WI
 import { AS_SET, BENT } from "../../furnace/rateVerdict";
 import { temperature } from "../../inputs/kinds/series";
 import { elapsed } from "../../inputs/kinds/times";
-import { RATE_VERDICTS } from "../../problems/furnaceProblems";
-import { clockForMinutes, columnsOfRateDiffer, timeNotAfterBefore, windowEmptyOrReversed } from "../../problems/plainCellProblems";
+import { RATE_VERDICTS } from "../../problems/functions/furnaceProblems";
+import { clockForMinutes, columnsOfRateDiffer, timeNotAfterBefore, windowEmptyOrReversed } from "../../problems/sharing/plainCellProblems";
 import { columnInCells } from "../inCells/columnInCells";
 import { label } from "../inCells/formulaInCells";
 import { refusal } from "../inCells/problemInCells";

@@ -1,5 +1,5 @@
 import { heatingRateRule, holdingTime, temperature } from "../../inputs/kinds/series";
-import { oneTemperatureAlone, scheduleDoesNotFit } from "../../problems/plainCellProblems";
+import { oneTemperatureAlone, scheduleDoesNotFit } from "../../problems/sharing/plainCellProblems";
 import { columnInCells } from "../inCells/columnInCells";
 import { refusal } from "../inCells/problemInCells";
 import type { Workings } from "../inCells/Workings";

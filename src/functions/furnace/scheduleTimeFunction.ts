@@ -2,7 +2,7 @@ import { RATE_UNITS, schedule, type Schedule } from "../../furnace/scheduleTime"
 import { choice } from "../../inputs/choice";
 import type { Read } from "../../inputs/Input";
 import { heatingRates, holdingTimes, temperaturesInOrder } from "../../inputs/kinds/series";
-import { fastSchedule, slowSchedule } from "../../problems/furnaceProblems";
+import { fastSchedule, slowSchedule } from "../../problems/functions/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { HOT_FURNACE } from "./cautions";

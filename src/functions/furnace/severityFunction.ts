@@ -5,8 +5,8 @@ import { furnaceTemperature, heatedTemperature } from "../../inputs/kinds/furnac
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { leastMinutes } from "../../inputs/kinds/times";
 import { optional } from "../../inputs/optional";
-import { BEYOND_STEAM, noHoldNoRamp, perhapsKelvin, rampNotBelow, rampWithoutFrom, rampWithoutRate } from "../../problems/furnaceProblems";
-import { neitherHoldNorRamp, rampDoesNotRise, rampIncomplete } from "../../problems/plainCellProblems";
+import { BEYOND_STEAM, noHoldNoRamp, perhapsKelvin, rampNotBelow, rampWithoutFrom, rampWithoutRate } from "../../problems/functions/furnaceProblems";
+import { neitherHoldNorRamp, rampDoesNotRise, rampIncomplete } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { isGivenInCells, numberInCells } from "../numberInCells";

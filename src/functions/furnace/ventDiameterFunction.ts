@@ -2,7 +2,7 @@ import { DISCHARGE, jetSpeed, meanFlow, USUAL_RISE, ventDiameter } from "../../f
 import { gasDensity, peakOverMean, pressureAboveAir } from "../../inputs/kinds/gases";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { optional } from "../../inputs/optional";
-import { HOLE_BY_FLOW } from "../../problems/furnaceProblems";
+import { HOLE_BY_FLOW } from "../../problems/functions/furnaceProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

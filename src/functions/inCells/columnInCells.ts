@@ -1,4 +1,4 @@
-import type { NumberRule } from "../../inputs/number";
+import type { NumberRule } from "../../inputs/NumberRule";
 import { isFilledInCells, seriesCell } from "./seriesInCells";
 
 /** A column of an argument, as two columns of cells of its own take it. */

@@ -1,4 +1,4 @@
-import { emptyAfterDrying, weighingsOutOfOrder } from "../../problems/plainCellProblems";
+import { emptyAfterDrying, weighingsOutOfOrder } from "../../problems/sharing/plainCellProblems";
 import { roundingSlack } from "../../weighing/roundingSlack";
 import { numberInCells } from "../numberInCells";
 import { operand } from "../operand";

@@ -1,5 +1,5 @@
-import { type Bound, type NumberRule } from "../../inputs/number";
-import { rowRefused } from "../../problems/plainCellProblems";
+import type { Bound, NumberRule } from "../../inputs/NumberRule";
+import { rowRefused } from "../../problems/sharing/plainCellProblems";
 import { refusal } from "./problemInCells";
 import { isNumberInCells, refusedNumberInCells } from "../../inputs/refusedInCells";
 

@@ -6,8 +6,8 @@ import {
   ledgerCloses,
   ledgerOpen,
   lessWaterThanFeed,
-} from "../../problems/liquidProblems";
-import { balanceTooCoarseHere, charAboveTheDryFeed, productsAboveTheFeed } from "../../problems/plainCellProblems";
+} from "../../problems/functions/liquidProblems";
+import { balanceTooCoarseHere, charAboveTheDryFeed, productsAboveTheFeed } from "../../problems/sharing/plainCellProblems";
 import { SIZE_FIGURES } from "../../problems/quoted";
 import { label } from "../inCells/formulaInCells";
 import { SLACK } from "../inCells/orderInCells";

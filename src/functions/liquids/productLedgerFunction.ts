@@ -11,7 +11,7 @@ import {
   ledgerCloses,
   ledgerOpen,
   lessWaterThanFeed,
-} from "../../problems/liquidProblems";
+} from "../../problems/functions/liquidProblems";
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { CAUGHT_VAPOURS } from "./cautions";

@@ -1,6 +1,6 @@
 import { massFraction, presentMassFraction } from "../../inputs/kinds/shares";
 import { vapourComposition, type Composition, type Elements, type VapourComposition } from "../../liquids/vapourComposition";
-import { outsideFit, VAPOUR_HELD } from "../../problems/liquidProblems";
+import { outsideFit, VAPOUR_HELD } from "../../problems/functions/liquidProblems";
 import { tableFunction, type Shown } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { CAUGHT_VAPOURS } from "./cautions";

@@ -1,8 +1,8 @@
 import { OXYGEN_IN_AIR } from "../../chemistry/burning/airDemand";
 import { oxygenFactors } from "../../chemistry/burning/oxygenDemandUltimate";
 import { ELEMENTS, type Elements, fitted, heatingFactor, LARGEST_SUM, SLACK } from "../../liquids/vapourComposition";
-import { outsideFit, VAPOUR_HELD } from "../../problems/liquidProblems";
-import { charHoldsMoreThanFeed, notOneDrySample, yieldLeavesNothing } from "../../problems/plainCellProblems";
+import { outsideFit, VAPOUR_HELD } from "../../problems/functions/liquidProblems";
+import { charHoldsMoreThanFeed, notOneDrySample, yieldLeavesNothing } from "../../problems/sharing/plainCellProblems";
 import { label } from "../inCells/formulaInCells";
 import type { RefusalInCells } from "../inCells/RefusalInCells";
 import { textInCells } from "../inCells/sentenceInCells";

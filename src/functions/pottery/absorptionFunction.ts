@@ -1,7 +1,7 @@
 import { mass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { absorption, MOST_TAKEN_UP } from "../../pottery/absorption";
-import { lighterSoaked, tooMuchWaterTaken, trayNotLess } from "../../problems/plainCellProblems";
+import { lighterSoaked, tooMuchWaterTaken, trayNotLess } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

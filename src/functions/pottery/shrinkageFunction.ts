@@ -2,7 +2,7 @@ import { choice } from "../../inputs/choice";
 import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { optional } from "../../inputs/optional";
 import { LEAST_LEFT, shrinkage, SHRINKAGE_OF } from "../../pottery/shrinkage";
-import { lengthGrown, lengthHalved } from "../../problems/plainCellProblems";
+import { lengthGrown, lengthHalved } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { operand } from "../operand";

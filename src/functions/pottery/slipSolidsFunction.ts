@@ -3,7 +3,7 @@ import { positiveNumber } from "../../inputs/kinds/positiveNumber";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
 import { slipDensity, slipSolids, solidsPerLitre, USUAL_SOLID, WATER_DENSITY } from "../../pottery/slipSolids";
-import { measureNotAboveVessel, slipDenserThanGrains, slipLighterThanWater } from "../../problems/plainCellProblems";
+import { measureNotAboveVessel, slipDenserThanGrains, slipLighterThanWater } from "../../problems/sharing/plainCellProblems";
 import { cellFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";
 import { numberInCells } from "../numberInCells";

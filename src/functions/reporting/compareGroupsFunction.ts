@@ -3,8 +3,8 @@ import { filledRows, type Group, groupsOf } from "../../confidence/groups/groups
 import { pairsOf, type Pair } from "../../confidence/groups/pairs";
 import { equalSpreadTest, type VarianceTest, welchTest } from "../../confidence/groups/varianceTests";
 import { groupLabels } from "../../inputs/kinds/series";
-import { NO_FORM } from "../../problems/plainCellProblems";
-import { groupsVerdict } from "../../problems/reportingProblems";
+import { NO_FORM } from "../../problems/sharing/plainCellProblems";
+import { groupsVerdict } from "../../problems/functions/reportingProblems";
 import { replicateInputs } from "../confidence/replicateInputs";
 import { type Shown, tableFunction } from "../cellFunction";
 import { inFigures } from "../inFigures";

@@ -1,7 +1,7 @@
 import { wetMoisture } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { moreThanTheSample } from "../../problems/plainCellProblems";
+import { moreThanTheSample } from "../../problems/sharing/plainCellProblems";
 import { ashFraction } from "../../residue/ashFraction";
 import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";

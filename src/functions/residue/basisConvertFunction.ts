@@ -2,7 +2,7 @@ import { choice } from "../../inputs/choice";
 import { ashShare, fraction, NO_ASH, presentMoisture } from "../../inputs/kinds/shares";
 import { optional } from "../../inputs/optional";
 import { BASES, BASIS_QUANTITIES, convertBasis, dryGrams, moistureOn, waterShare } from "../../residue/convertBasis";
-import { basisIncomplete, lessThanItsWater, noConversion, wholeOrMoreThere } from "../../problems/plainCellProblems";
+import { basisIncomplete, lessThanItsWater, noConversion, wholeOrMoreThere } from "../../problems/sharing/plainCellProblems";
 import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";
 import type { RefusalInCells } from "../inCells/RefusalInCells";

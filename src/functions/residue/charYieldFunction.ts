@@ -1,6 +1,6 @@
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { nothingBurntAway, weighingsOutOfOrder } from "../../problems/plainCellProblems";
+import { nothingBurntAway, weighingsOutOfOrder } from "../../problems/sharing/plainCellProblems";
 import { charYield } from "../../residue/charYield";
 import { cellFunction } from "../cellFunction";
 import { orderInCells, SLACK } from "../inCells/orderInCells";

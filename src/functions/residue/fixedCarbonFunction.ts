@@ -1,5 +1,5 @@
 import { ashShare, NO_ASH, presentMassFraction, wetMoisture } from "../../inputs/kinds/shares";
-import { sharesAboveWhole } from "../../problems/plainCellProblems";
+import { sharesAboveWhole } from "../../problems/sharing/plainCellProblems";
 import { fixedCarbon } from "../../residue/fixedCarbon";
 import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";

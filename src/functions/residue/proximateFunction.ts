@@ -1,6 +1,6 @@
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { proximate, type ProximateShares } from "../../residue/proximate";
-import { weighingsOutOfOrder } from "../../problems/plainCellProblems";
+import { weighingsOutOfOrder } from "../../problems/sharing/plainCellProblems";
 import { tableFunction } from "../cellFunction";
 import { label } from "../inCells/formulaInCells";
 import { driedInCells, orderInCells } from "../inCells/orderInCells";

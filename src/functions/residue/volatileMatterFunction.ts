@@ -2,7 +2,7 @@ import { choice } from "../../inputs/choice";
 import { wetMoisture } from "../../inputs/kinds/shares";
 import { mass, vesselMass } from "../../inputs/kinds/weighings";
 import { optional } from "../../inputs/optional";
-import { moistureAboveWholeLoss } from "../../problems/plainCellProblems";
+import { moistureAboveWholeLoss } from "../../problems/sharing/plainCellProblems";
 import { VOLATILE_BASES, volatileFraction, volatileMatter } from "../../residue/volatileMatter";
 import { shareSlack } from "../../weighing/roundingSlack";
 import { cellFunction } from "../cellFunction";

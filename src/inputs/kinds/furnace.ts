@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
-import { type Bound, BELOW_ZERO, numberInput, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
+import type { Bound, NumberRule } from "../NumberRule";
 
 // Laboratory furnaces with heaters of molybdenum disilicide end near 1800 degC (makers' data, from memory); the hotter cones in degrees
 // Fahrenheit, and kilns in kelvin, lie above.

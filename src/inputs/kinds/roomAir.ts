@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
-import { BELOW_ZERO, numberInput, numberOrWord, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput, numberOrWord } from "../number";
+import type { NumberRule } from "../NumberRule";
 
 // A hall of 50 m by 20 m by 10 m. Common practice, no source. A living room in litres lies above.
 const LARGEST_ROOM = 10_000;

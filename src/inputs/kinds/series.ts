@@ -3,7 +3,8 @@ import { PassedError } from "../../problems/PassedError";
 import { CellError, type CellValue } from "../CellValue";
 import { column, withoutTrailing } from "../column";
 import type { ColumnInput } from "../Input";
-import { type Bound, BELOW_ZERO, isNothing, readNumber, type NumberRule } from "../number";
+import { BELOW_ZERO, isNothing, readNumber } from "../number";
+import type { Bound, NumberRule } from "../NumberRule";
 
 // Absolute zero in degrees Fahrenheit, and above the melting point of tungsten, 3422 degC: the unit is the user's, as in the rates.
 const LOWEST = -459.67;

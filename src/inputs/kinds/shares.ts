@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
-import { type Bound, BELOW_ZERO, isNothing, numberInput, numberOrWord, type NumberRule } from "../number";
+import { BELOW_ZERO, isNothing, numberInput, numberOrWord } from "../number";
+import type { Bound, NumberRule } from "../NumberRule";
 
 // A percentage typed as a plain number is refused and never rescaled: 1 for 1 % and 1 for the whole look alike, so a program
 // that guesses is wrong without a word.

@@ -1,7 +1,8 @@
 import { blankInput } from "../../problems/inputProblems";
 import { withoutTrailing } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
-import { BELOW_ZERO, isNothing, numberInput, readNumber, type NumberRule } from "../number";
+import { BELOW_ZERO, isNothing, numberInput, readNumber } from "../number";
+import type { NumberRule } from "../NumberRule";
 import { positiveNumber } from "./positiveNumber";
 
 /** A replicate result: any number. */

@@ -1,7 +1,8 @@
 import { BLANK } from "../CellValue";
 import { column } from "../column";
 import type { CellInput, ColumnInput } from "../Input";
-import { BELOW_ZERO, numberInput, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput } from "../number";
+import type { NumberRule } from "../NumberRule";
 
 /** A time in minutes, from 0. */
 export const elapsed: NumberRule = {

@@ -1,5 +1,6 @@
 import type { CellInput } from "../Input";
-import { type Bound, BELOW_ZERO, numberInput, numberOrWord, type NumberRule } from "../number";
+import { BELOW_ZERO, numberInput, numberOrWord } from "../number";
+import type { Bound, NumberRule } from "../NumberRule";
 import { positiveNumber } from "./positiveNumber";
 
 /** A weighing in grams. 0 g is what a blank cell looks like, so it is taken as not weighed. */

@@ -1,4 +1,4 @@
-import { growthUnderWay, grownBy, otherFormulas } from "../../problems/growingProblems";
+import { growthUnderWay, grownBy, otherFormulas } from "../../problems/runsheet/growingProblems";
 import { growRunSheet, mendRunSheet } from "../../runsheet/growing/growRunSheet";
 import { calledOn, GROWTHS, hasUseFor, type Growth } from "../../runsheet/growing/growths";
 import { recorded, underWay } from "../../runsheet/growing/record";

@@ -1,4 +1,4 @@
-import { reportNotCopied, reportWordsInPane } from "../../problems/reportProblems";
+import { reportNotCopied, reportWordsInPane } from "../../problems/sharing/reportProblems";
 import { reportHtml } from "../../report/reportHtml";
 import { VERSION } from "../../sharing/record/calculationRecord";
 import { finalValues } from "../../sharing/finalValues";

@@ -1,7 +1,8 @@
 import { VESSEL_MATERIALS } from "../../runsheet/words/vesselMaterials";
 import { element } from "../element";
 import { choiceList, field, type Field, underEachName } from "./field";
-import { planLabels, type PlanFieldName } from "./runPlanForm";
+import type { PlanFieldName } from "./planFieldName";
+import { planLabels } from "./runPlanForm";
 
 // Half a percentage point, half of green wood water, and three hours of drying; common practice, no source.
 const START: Readonly<Record<PlanFieldName, string>> = {

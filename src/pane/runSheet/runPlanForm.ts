@@ -5,6 +5,7 @@ import { inDegrees } from "../../runsheet/options/degrees";
 import { optionBounds } from "../../runsheet/options/optionBounds";
 import type { CarriedPlan, SamplesAre } from "../../runsheet/options/RunSheetOptions";
 import { planRun, type RunPlan, type RunWanted } from "../../runsheet/planning/planRun";
+import { PLAN_FIELDS, type PlanFieldName } from "./planFieldName";
 import { asDegrees, inCelsius, ovenLabel, type Degrees } from "./degreesTyped";
 import { type NumberBox, readNumbers } from "./readNumbers";
 import { readPercents } from "./runPlanPercents";
@@ -12,13 +13,6 @@ import { readClock } from "./runPlanClock";
 import { unitDoubted, withoutUnits } from "./runPlanUnits";
 import { FIELD_LABELS, type RunSheetForm } from "./runSheetForm";
 import { orWrongEntry, type WrongEntry } from "./WrongEntry";
-
-export const PLAN_FIELDS = [
-  ...(["wantedUncertainty", "expectedMoisture", "expectedLoss", "dryingHours"] as const),
-  ...(["kiln", "heatingRate", "holdMinutes", "coolingHours"] as const),
-  ...(["repeatability", "methodScatter", "bulkDensity", "molarMass", "vesselMaterial", "beginAt"] as const),
-] as const;
-export type PlanFieldName = (typeof PLAN_FIELDS)[number];
 
 type SharedName = "readability" | "intervalMinutes" | "kind" | "replicates" | "samplesAre" | "charFirings" | "ovenCelsius" | "degrees";
 

@@ -1,6 +1,6 @@
 import { outOfBoundsInForm, percentOrFraction } from "../../problems/paneProblems";
 import { readNumbers } from "./readNumbers";
-import type { PlanFieldName } from "./runPlanForm";
+import type { PlanFieldName } from "./planFieldName";
 import type { WrongEntry } from "./WrongEntry";
 
 type PercentName = "wantedUncertainty" | "expectedMoisture" | "expectedLoss" | "methodScatter";

@@ -6,7 +6,8 @@ import { button, element } from "../element";
 import { Messages } from "../Messages";
 import { asDegrees, followDegrees } from "./degreesTyped";
 import { markWrong, typedIn } from "./field";
-import { type PlanFieldName, type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
+import type { PlanFieldName } from "./planFieldName";
+import { type PlanOutcome, readRunPlanForm, type RunPlanForm } from "./runPlanForm";
 import { runPlanFields } from "./runPlanFields";
 import { runPlanText } from "./runPlanText";
 

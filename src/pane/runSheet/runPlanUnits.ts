@@ -1,7 +1,7 @@
 import { hoursOrMinutes, unitOrUnit } from "../../problems/paneProblems";
 import { MINUTES_PER_HOUR } from "../../runsheet/planning/plannedTime";
 import type { Degrees } from "./degreesTyped";
-import type { PlanFieldName } from "./runPlanForm";
+import type { PlanFieldName } from "./planFieldName";
 import type { WrongEntry } from "./WrongEntry";
 
 /** A box in which another unit than its own lies near: minutes, °C an hour, hours, milligrams. */

@@ -7,9 +7,9 @@ import {
   onceRecalculated,
   plainInstead,
   runSheetSaysSo,
-} from "../../problems/asItIsWords";
-import { besideUnread, rulesStillCall } from "../../problems/sharedCopyWords";
-import { shareTabWords } from "../../problems/shareTabWords";
+} from "../../problems/sharing/asItIsWords";
+import { besideUnread, rulesStillCall } from "../../problems/sharing/sharedCopyWords";
+import { shareTabWords } from "../../problems/sharing/shareTabWords";
 import { headWords } from "../../runsheet/words/headWords";
 import { asItIs } from "../../sharing/asItIs";
 import { readBeside } from "../../sharing/besideCopy";

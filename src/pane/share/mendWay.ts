@@ -1,5 +1,5 @@
-import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../problems/mendWords";
-import { shareTabWords } from "../../problems/shareTabWords";
+import { beyondMending, canBeMended, changedMeanwhileLeft, enterAgain, mended, nothingToMend, stillUnknown } from "../../problems/sharing/mendWords";
+import { shareTabWords } from "../../problems/sharing/shareTabWords";
 import { cellsToMend, hasLost, type Mending } from "../../sharing/mend";
 import { recordedFormulas } from "../../sharing/record/recordedFormulas";
 import type { Workbook } from "../../workbook/Workbook";

@@ -1,8 +1,8 @@
-import type { WhyFixed } from "../../problems/plainCellProblems";
-import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/shareTabWords";
+import type { WhyFixed } from "../../problems/sharing/plainCellProblems";
+import { copyMade, inThisWorkbook, plainCopyMade } from "../../problems/sharing/shareTabWords";
 import { notGiven } from "../../explanation/saved/notGiven";
 import { staleElsewhere } from "../../explanation/saved/staleElsewhere";
-import { otherFormulas } from "../../problems/growingProblems";
+import { otherFormulas } from "../../problems/runsheet/growingProblems";
 import { quoted } from "../../problems/quoted";
 import {
   besideUnread,
@@ -14,9 +14,9 @@ import {
   takenOutToo,
   valuesFileMade,
   whatTaken,
-} from "../../problems/sharedCopyWords";
-import { signatureGone } from "../../problems/signatureWords";
-import { copyTouched, notFollowedElsewhere, notWhatFormulasGive } from "../../problems/sharingProblems";
+} from "../../problems/sharing/sharedCopyWords";
+import { signatureGone } from "../../problems/files/signatureWords";
+import { copyTouched, notFollowedElsewhere, notWhatFormulasGive } from "../../problems/sharing/sharingProblems";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
 import { circles } from "../../sharing/circles";
 import type { Patience } from "../../sharing/finalValues";

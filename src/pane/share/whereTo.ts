@@ -1,4 +1,4 @@
-import { shareTabWords } from "../../problems/shareTabWords";
+import { shareTabWords } from "../../problems/sharing/shareTabWords";
 import { element } from "../element";
 
 /** The choice between a file of its own and the workbook. @param changed called at each change */

@@ -1,5 +1,6 @@
 import { firingsPlanned } from "../../runsheet/blocks/curvesBlock";
-import { readWeighings, type WeighingSeries } from "../../runsheet/reading/readWeighings";
+import { readWeighings } from "../../runsheet/reading/readWeighings";
+import type { WeighingSeries } from "../../runsheet/reading/WeighingSeries";
 import { cell } from "../../runsheet/expressions/Expression";
 import type { RunSheet } from "../../runsheet/sheet/RunSheet";
 import type { Fired } from "../../runsheet/sheet/Weighed";

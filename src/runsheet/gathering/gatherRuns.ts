@@ -1,4 +1,4 @@
-import { noRunsToGather } from "../../problems/runSheetProblems";
+import { noRunsToGather } from "../../problems/runsheet/runSheetProblems";
 import { WorkbookProblem, type Workbook } from "../../workbook/Workbook";
 import { gatherWords } from "../words/gatherWords";
 import { olderSheets } from "../words/olderSheets";

@@ -17,7 +17,7 @@ import {
   rearrangedWhileGrowing,
   stillTypedOver,
   typedIsElsewhere,
-} from "../../problems/growingProblems";
+} from "../../problems/runsheet/growingProblems";
 import { holdsTheSame } from "../../workbook/holdsTheSame";
 import { isSameFormula, isSameShape, type Grown, type SheetGrowth } from "../../workbook/SheetGrowth";
 import { WorkbookProblem, type RangeReading, type Workbook } from "../../workbook/Workbook";

@@ -1,4 +1,4 @@
-import { movesUp } from "../../problems/growingProblems";
+import { movesUp } from "../../problems/runsheet/growingProblems";
 import type { RowsIn } from "../../workbook/SheetGrowth";
 import type { Layout } from "../sheet/layout";
 

@@ -5,7 +5,7 @@ import {
   unknownKindOfRun,
   unknownRunOption,
   vesselNameTooLong,
-} from "../../problems/runSheetProblems";
+} from "../../problems/runsheet/runSheetProblems";
 import { sheetWords } from "../words/sheetWords";
 import { checkPlan } from "./checkPlan";
 import { bounded, optionBounds, type OptionBounds } from "./optionBounds";

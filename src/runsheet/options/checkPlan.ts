@@ -1,4 +1,4 @@
-import { runOptionNotWhole } from "../../problems/runSheetProblems";
+import { runOptionNotWhole } from "../../problems/runsheet/runSheetProblems";
 import { bounded, optionBounds } from "./optionBounds";
 import type { CarriedPlan } from "./RunSheetOptions";
 

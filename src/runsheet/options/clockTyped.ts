@@ -1,4 +1,4 @@
-import { clockProblems } from "../../problems/clockProblems";
+import { clockProblems } from "../../problems/runsheet/clockProblems";
 
 const MINUTES_PER_HOUR = 60;
 const HOURS = 24;

@@ -1,4 +1,4 @@
-import { runOptionOutOfBounds } from "../../problems/runSheetProblems";
+import { runOptionOutOfBounds } from "../../problems/runsheet/runSheetProblems";
 
 /** Bounds of what a run sheet can be made for. Those without a source are our own: more would not fit a bench or a page. */
 export const optionBounds = {

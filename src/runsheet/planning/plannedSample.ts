@@ -1,5 +1,5 @@
 import { readingUncertainty } from "../../confidence/readingUncertainty";
-import { scatterTooWide } from "../../problems/runSheetProblems";
+import { scatterTooWide } from "../../problems/runsheet/runSheetProblems";
 import type { SamplesAre } from "../options/RunSheetOptions";
 
 /** What the size of a sample depends on; shares and their uncertainties are fractions. */

@@ -1,4 +1,4 @@
-import { heatingRateMissing, tooManyWeighIns } from "../../problems/runSheetProblems";
+import { heatingRateMissing, tooManyWeighIns } from "../../problems/runsheet/runSheetProblems";
 import { bounded, optionBounds } from "../options/optionBounds";
 
 export interface TimeWanted {

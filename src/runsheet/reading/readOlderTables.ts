@@ -1,7 +1,7 @@
 import type { CellContent } from "../../workbook/Workbook";
 import { olderSheets } from "../words/olderSheets";
 import { sheetWords } from "../words/sheetWords";
-import type { Values, WeighingSeries } from "./readWeighings";
+import type { Values, WeighingSeries } from "./WeighingSeries";
 
 const { number, sample, correctedSample } = olderSheets;
 const { elapsed } = sheetWords;

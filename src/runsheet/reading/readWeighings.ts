@@ -2,24 +2,7 @@ import type { CellContent, RangeReading } from "../../workbook/Workbook";
 import { sheetWords } from "../words/sheetWords";
 import { weighingWords } from "../words/weighingWords";
 import { readOlderTables } from "./readOlderTables";
-
-/** The drying of one sample, weighing by weighing. */
-export interface WeighingSeries {
-  readonly name: string;
-  /** min since the first weigh-in, and g of sample without its vessel. */
-  readonly points: readonly SeriesPoint[];
-  /** Where the next weighing would count as dry: its lower and its upper edge; left out while no limit is in force. */
-  readonly band?: readonly [lower: readonly SeriesPoint[], upper: readonly SeriesPoint[]];
-  /** From the latest weighing to the end that the curve foretells; left out while nothing is foretold. */
-  readonly foretold?: readonly SeriesPoint[];
-}
-
-export interface SeriesPoint {
-  readonly minutes: number;
-  readonly grams: number;
-}
-
-export type Values = readonly (readonly CellContent[])[];
+import type { SeriesPoint, Values, WeighingSeries } from "./WeighingSeries";
 
 // The largest sheet has as many samples side by side.
 const MOST_SAMPLES = 6;

@@ -1,4 +1,4 @@
-import { CLOCK_SHAPE } from "../../problems/clockProblems";
+import { CLOCK_SHAPE } from "../../problems/runsheet/clockProblems";
 
 /** What is said about a box: beside it, when it is selected, and when an entry is refused. */
 export interface BoxWords {

@@ -1,4 +1,4 @@
-import { CLOCK_SHAPE } from "../../problems/clockProblems";
+import { CLOCK_SHAPE } from "../../problems/runsheet/clockProblems";
 import { joined, text, type Expression } from "../expressions/Expression";
 
 /**

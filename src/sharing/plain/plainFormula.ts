@@ -1,7 +1,7 @@
 import { everyFunction } from "../../functions/catalogue";
 import { refusal } from "../../functions/inCells/problemInCells";
 import type { TableInCells } from "../../functions/inCells/Workings";
-import { moreRowsNow, type WhyFixed } from "../../problems/plainCellProblems";
+import { moreRowsNow, type WhyFixed } from "../../problems/sharing/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { lettersOf, type CellArea } from "../../workbook/cellArea";
 import { catalogueName } from "../catalogueName";

@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import type { WhyFixed } from "../../problems/plainCellProblems";
+import type { WhyFixed } from "../../problems/sharing/plainCellProblems";
 import { findCalls } from "../findCalls";
 import { catalogueName } from "../catalogueName";
 import { mayBeOurs } from "./change/precedents";

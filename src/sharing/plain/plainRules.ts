@@ -1,19 +1,14 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import type { WhyFixed } from "../../problems/plainCellProblems";
-import type { SheetRule } from "../../workbook/CellsBeside";
+import type { WhyFixed } from "../../problems/sharing/plainCellProblems";
 import { cellArea, cellAt, wholeLines } from "../../workbook/cellArea";
 import { plainFormula } from "./plainFormula";
 import { plainNames, type NameWritten, type PlainNames } from "./plainNames";
 import type { NameReading, PlainReading } from "./reading/PlainReading";
+import type { RuleReading } from "./reading/RuleReading";
 import { sourcesOf } from "./change/precedents";
 import { namesOf } from "./reading/ReadSheets";
 import { ruleAlone } from "./ruleAlone";
 import type { PlainOptions, Surroundings, TablePlace } from "./reading/Surroundings";
-
-/** A rule, and its sheet. */
-export interface RuleReading extends SheetRule {
-  readonly sheet: string;
-}
 
 /** What becomes of a rule that calls us or reads a sheet that goes: other formulas, as many as before, or why it has to go. */
 export type PlainRule = RuleReading & (RuleWritten | { readonly why: WhyFixed });

@@ -1,5 +1,5 @@
 import { textInCells } from "../../functions/inCells/sentenceInCells";
-import { fixedOn, fixedUnfollowed, type WhyFixed } from "../../problems/plainCellProblems";
+import { fixedOn, fixedUnfollowed, type WhyFixed } from "../../problems/sharing/plainCellProblems";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { freeNameBeside, freeSheetName } from "../../workbook/freeSheetName";

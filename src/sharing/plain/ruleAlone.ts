@@ -6,7 +6,7 @@ import { LONGEST_FORMULA } from "./writing/CannotWrite";
 import { sourcesOf } from "./change/precedents";
 import { formulaNamed } from "./writing/named";
 import { cellsReferred, tableCellsReferred, type Referred } from "./formula/reference";
-import type { RuleReading } from "./plainRules";
+import type { RuleReading } from "./reading/RuleReading";
 import type { Surroundings } from "./reading/Surroundings";
 
 // A name that leads round in a circle is none.

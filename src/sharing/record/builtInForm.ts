@@ -1,6 +1,6 @@
-import { WHY_FIXED } from "../../problems/plainCellProblems";
-import { formFillsSeveral, formForNowAlone, formInSeveralCells, formWithNames, noFormBecause } from "../../problems/recordWords";
-import { fixedBecause } from "../../problems/sharedCopyWords";
+import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
+import { formFillsSeveral, formForNowAlone, formInSeveralCells, formWithNames, noFormBecause } from "../../problems/sharing/recordWords";
+import { fixedBecause } from "../../problems/sharing/sharedCopyWords";
 import { cellAt } from "../../workbook/cellArea";
 import type { CellReading, RangeReading } from "../../workbook/Workbook";
 import type { FormulaCell } from "../formulaCells";

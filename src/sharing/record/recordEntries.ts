@@ -1,6 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import { catalogue } from "../../functions/catalogue";
-import { recordWords } from "../../problems/recordWords";
+import { recordWords } from "../../problems/sharing/recordWords";
 import { cellArea, cellsOfArea } from "../../workbook/cellArea";
 import type { CellContent } from "../../workbook/Workbook";
 import type { FormulaCell } from "../formulaCells";

@@ -1,7 +1,7 @@
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
 import { NAMESPACE } from "../../functions/catalogue";
-import { andMore, enteredAsArray, recordWords, sayingsAbout } from "../../problems/recordWords";
-import { rulesOfSheet } from "../../problems/sharedCopyWords";
+import { andMore, enteredAsArray, recordWords, sayingsAbout } from "../../problems/sharing/recordWords";
+import { rulesOfSheet } from "../../problems/sharing/sharedCopyWords";
 import type { PlainCell } from "../plain/plainSheets";
 import type { AlikeCells } from "./alikeCells";
 import { builtInForm, formOnCopy, heldIn } from "./builtInForm";

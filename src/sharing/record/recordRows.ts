@@ -1,5 +1,5 @@
 import { everyFunction, NAMESPACE } from "../../functions/catalogue";
-import { NOT_LISTED } from "../../problems/recordWords";
+import { NOT_LISTED } from "../../problems/sharing/recordWords";
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
 import { findCalls } from "../findCalls";
 import type { FormulaCell } from "../formulaCells";

@@ -1,5 +1,5 @@
-import { recordWords } from "../../problems/recordWords";
-import { rulesOfSheet } from "../../problems/sharedCopyWords";
+import { recordWords } from "../../problems/sharing/recordWords";
+import { rulesOfSheet } from "../../problems/sharing/sharedCopyWords";
 import { cellArea, cellAt, cellsOfArea } from "../../workbook/cellArea";
 import type { RangeReading, Workbook } from "../../workbook/Workbook";
 import { RECORD_TITLE, SHEET_LABEL } from "./calculationRecord";

@@ -1,5 +1,5 @@
-import { WHY_FIXED } from "../../problems/plainCellProblems";
-import { nameStays, RULE_KINDS, takenOutBecause } from "../../problems/sharedCopyWords";
+import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
+import { nameStays, RULE_KINDS, takenOutBecause } from "../../problems/sharing/sharedCopyWords";
 import type { RulesPut } from "../plain/plainRules";
 import { asTyped } from "./recordRows";
 

@@ -1,6 +1,6 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
 import { plainNumber, shortened } from "../../problems/quoted";
-import { andMore, blanks } from "../../problems/recordWords";
+import { andMore, blanks } from "../../problems/sharing/recordWords";
 import { cellArea, cellsOfArea } from "../../workbook/cellArea";
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
 

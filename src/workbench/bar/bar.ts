@@ -1,10 +1,10 @@
-import { savedAsText } from "../../problems/entryProblems";
-import { keptUnsaved, openedInPart } from "../../problems/fileProblems";
+import { savedAsText } from "../../problems/workbook/entryProblems";
+import { keptUnsaved, openedInPart } from "../../problems/files/fileProblems";
 import { download } from "../../pane/download";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
-import { signatureGone } from "../../problems/signatureWords";
-import { notWrittenAnew, writtenAnew } from "../../problems/packageProblems";
+import { signatureGone } from "../../problems/files/signatureWords";
+import { notWrittenAnew, writtenAnew } from "../../problems/files/packageProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import { lackingIn, type Doubts } from "../withDoubts";
 import { enterEdit } from "../grid/cellEditing";

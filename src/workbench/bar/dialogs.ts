@@ -1,4 +1,4 @@
-import { unsavedBefore } from "../../problems/fileProblems";
+import { unsavedBefore } from "../../problems/files/fileProblems";
 import { listItem } from "./lists";
 
 /** Asks whether the file is written anew without what is listed; closing the dialog says no. Without anything to lose nobody is asked. */

@@ -1,5 +1,5 @@
 import { CommandType } from "@univerjs/core";
-import { formulasLost, keptFromBefore } from "../../problems/packageProblems";
+import { formulasLost, keptFromBefore } from "../../problems/files/packageProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { Doubts } from "../withDoubts";
 import type { KeptFormulas } from "../xlsx/kept/KeptFormulas";

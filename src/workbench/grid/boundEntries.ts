@@ -9,7 +9,7 @@ import {
   KeyCode,
   SetCellEditVisibleOperation,
 } from "@univerjs/preset-sheets-core";
-import { nothingPasted } from "../../problems/entryProblems";
+import { nothingPasted } from "../../problems/workbook/entryProblems";
 import { whyNotTyped } from "../../workbook/grid/typing/entryBounds";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 

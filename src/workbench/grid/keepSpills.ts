@@ -1,6 +1,6 @@
 import { ICommandService, isICellData, type ICellData, type IRange, type Nullable } from "@univerjs/core";
 import { SetRangeValuesCommand, type ISetRangeValuesCommandParams } from "@univerjs/sheets";
-import { filledByFormula } from "../../problems/entryProblems";
+import { filledByFormula } from "../../problems/workbook/entryProblems";
 import { cellAt, rangeOf, type CellArea } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { isEmpty, readValue, spillsOver } from "../../workbook/grid/reading/readCell";

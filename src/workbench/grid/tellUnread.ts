@@ -1,5 +1,5 @@
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
-import { unreadInCell } from "../../problems/entryProblems";
+import { unreadInCell } from "../../problems/workbook/entryProblems";
 import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { isUnread, whyUnread } from "../unreadFormula";

@@ -1,4 +1,4 @@
-import { footDays, nothingToPrint } from "../../problems/printWords";
+import { footDays, nothingToPrint } from "../../problems/workbook/printWords";
 import { today } from "../../workbook/dayOf";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { enterEdit } from "../grid/cellEditing";

@@ -1,7 +1,7 @@
 import { BooleanNumber, type IStyleData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { chartOnPaper } from "../../report/chart/plannedChart";
-import { notAllPrinted } from "../../problems/printWords";
+import { notAllPrinted } from "../../problems/workbook/printWords";
 import { cellArea, rangeOf, type CellArea } from "../../workbook/cellArea";
 import { POINTS_PER_PIXEL } from "../../workbook/columnPixels";
 import type { GridEngine } from "../../workbook/grid/GridEngine";

@@ -1,4 +1,4 @@
-import { nothingKeptHere } from "../../problems/fileProblems";
+import { nothingKeptHere } from "../../problems/files/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import type { Bar } from "../bar/bar";
 import type { Doubts } from "../withDoubts";

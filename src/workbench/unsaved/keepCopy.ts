@@ -1,5 +1,5 @@
 import { CommandType } from "@univerjs/core";
-import { copyKept, copyKeptInPart, copyNotKept, nothingKeptHere } from "../../problems/fileProblems";
+import { copyKept, copyKeptInPart, copyNotKept, nothingKeptHere } from "../../problems/files/fileProblems";
 import { namesIn } from "../../workbook/grid/writing/definedNames";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { heldSheets } from "../../workbook/grid/reading/heldSheets";

@@ -1,4 +1,4 @@
-import { copyGoes, copyLacks, copyNotOpened, copyOffered, copyOpened, copyOpenedInPart, copyOfFile } from "../../problems/fileProblems";
+import { copyGoes, copyLacks, copyNotOpened, copyOffered, copyOpened, copyOpenedInPart, copyOfFile } from "../../problems/files/fileProblems";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import type { Bar } from "../bar/bar";

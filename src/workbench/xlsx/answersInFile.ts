@@ -1,5 +1,5 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { answersDiffer, dayOrChance } from "../../problems/fileProblems";
+import { answersDiffer, dayOrChance } from "../../problems/files/fileProblems";
 import { plainNumber } from "../../problems/quoted";
 import { cellAt } from "../../workbook/cellArea";
 import type { GridEngine } from "../../workbook/grid/GridEngine";

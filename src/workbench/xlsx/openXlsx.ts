@@ -1,6 +1,6 @@
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { replaceSheets } from "../../workbook/grid/writing/GridSheet";
-import { looksNotKept } from "../../problems/packageProblems";
+import { looksNotKept } from "../../problems/files/packageProblems";
 import { answersDoubted } from "./answersDoubted";
 import { answersInFile, UNKNOWN_FUNCTION } from "./answersInFile";
 import { placeOf } from "./inPlace/heldCells";

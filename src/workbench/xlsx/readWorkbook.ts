@@ -1,5 +1,13 @@
-import { isSignedFile } from "../../problems/signatureWords";
-import { datesMoved, noSheetsInFile, notAWorkbookFile, otherFile, readingFailed, tooManySheets, tooMuchInFile } from "../../problems/fileProblems";
+import { isSignedFile } from "../../problems/files/signatureWords";
+import {
+  datesMoved,
+  noSheetsInFile,
+  notAWorkbookFile,
+  otherFile,
+  readingFailed,
+  tooManySheets,
+  tooMuchInFile,
+} from "../../problems/files/fileProblems";
 import type { GridName } from "../../workbook/grid/writing/definedNames";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import { typedFormula } from "../../xlsx/formulas/storedFormula";

@@ -1,4 +1,4 @@
-import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbookProblems";
+import { cellNotBlank, changedSince, notACellFormula } from "../../problems/workbook/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import type { CellsBeside } from "../CellsBeside";
 import type { FirstScreen } from "../OutOfView";

@@ -7,7 +7,7 @@ import {
   olderThanNeeded,
   tooMuchAtOnce,
   workbookProtected,
-} from "../../problems/workbookProblems";
+} from "../../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "../Workbook";
 
 export const HOST = "Excel";

@@ -1,4 +1,4 @@
-import { hostDidNotAnswer, hostTooOld, libraryOutOfReach, openedOutside } from "../../problems/workbookProblems";
+import { hostDidNotAnswer, hostTooOld, libraryOutOfReach, openedOutside } from "../../problems/workbook/workbookProblems";
 import { HOST } from "./excelProblem";
 
 // Office answers in well under a second; a slow network may take several to load its library.

@@ -7,7 +7,7 @@ import {
   noSuchSheet,
   notACellFormula,
   tooMuchAtOnce,
-} from "../../problems/workbookProblems";
+} from "../../problems/workbook/workbookProblems";
 import { areaNamed } from "../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../cellArea";
 import { holdsTheSame } from "../holdsTheSame";

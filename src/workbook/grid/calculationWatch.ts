@@ -3,7 +3,7 @@ import type { FUniver } from "@univerjs/core/facade";
 import { IActiveDirtyManagerService, ICalculateFormulaService, IFormulaDependencyGenerator } from "@univerjs/engine-formula";
 import { ClearSelectionFormatCommand, SetBorderCommand, SetRangeValuesMutation, SetStyleCommand } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { notCalculatedWithin } from "../../problems/workbookProblems";
+import { notCalculatedWithin } from "../../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "../Workbook";
 
 export interface CalculationWatch {

@@ -1,5 +1,5 @@
-import { macrosNameSheets } from "../../problems/packageProblems";
-import { plainBanner, plainBannerBeside } from "../../problems/sharedCopyWords";
+import { macrosNameSheets } from "../../problems/files/packageProblems";
+import { plainBanner, plainBannerBeside } from "../../problems/sharing/sharedCopyWords";
 import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { findCalls } from "../../sharing/findCalls";

@@ -1,5 +1,5 @@
-import { macrosNameSheets } from "../../problems/packageProblems";
-import { valuesBanner } from "../../problems/sharedCopyWords";
+import { macrosNameSheets } from "../../problems/files/packageProblems";
+import { valuesBanner } from "../../problems/sharing/sharedCopyWords";
 import { calculationRecord } from "../../sharing/record/calculationRecord";
 import { recordName } from "../../sharing/copyNames";
 import { everyFormulaCell } from "../../sharing/formulaCells";

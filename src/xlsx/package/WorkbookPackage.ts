@@ -1,4 +1,4 @@
-import { sheetNotInFile } from "../../problems/packageProblems";
+import { sheetNotInFile } from "../../problems/files/packageProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import type { FileParts } from "../parts/FileParts";
 import { relationshipsOf } from "../parts/relationships";

@@ -1,5 +1,5 @@
 import { configure, Uint8ArrayReader, ZipReader, type Entry, type FileEntry } from "@zip.js/zip.js";
-import { tooMuchInFile } from "../../problems/fileProblems";
+import { tooMuchInFile } from "../../problems/files/fileProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 
 /** So much text, unpacked, in all that is read of one file; a workbook of 200,000 cells has about a tenth. */

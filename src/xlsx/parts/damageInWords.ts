@@ -1,4 +1,4 @@
-import { damagedPart, notAWorkbookFile } from "../../problems/fileProblems";
+import { damagedPart, notAWorkbookFile } from "../../problems/files/fileProblems";
 import type { DamagedFile } from "./FileParts";
 
 /** What is said of a damaged file: which part of it, where that is known. */

@@ -1,4 +1,4 @@
-import { textOfFileTooLong, tooMuchInFile } from "../../problems/fileProblems";
+import { textOfFileTooLong, tooMuchInFile } from "../../problems/files/fileProblems";
 import { WorkbookProblem } from "../../workbook/Workbook";
 import type { PartSource } from "./FileParts";
 import { readXml } from "./readXml";

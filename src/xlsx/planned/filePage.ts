@@ -1,5 +1,5 @@
 import type { ConditionalFormattingOptions, PageSetup } from "exceljs";
-import { footDays } from "../../problems/printWords";
+import { footDays } from "../../problems/workbook/printWords";
 import { today } from "../../workbook/dayOf";
 import { withDay, type Emphasis, type PrintPlan } from "../../workbook/SheetPlan";
 import { emphasisStyles } from "../../workbook/sheetStyles";

@@ -4,7 +4,7 @@ import type { RunCellExplanation } from "../../../src/explanation/CellExplanatio
 import { explainRunCell } from "../../../src/explanation/runSheet/explainRunCell";
 import { nameOf } from "../../../src/explanation/runSheet/cellNames";
 import { cellsOf, sheetCells, RUN_SHEET_AREA } from "../../../src/explanation/runSheet/RunCells";
-import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/cellNotes";
+import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/workbook/cellNotes";
 import { cell } from "../../../src/runsheet/expressions/Expression";
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
 import { runSheet } from "../../../src/runsheet/sheet/RunSheet";

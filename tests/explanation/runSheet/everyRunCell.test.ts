@@ -1,7 +1,7 @@
 // Through the local workbook's engine: what is explained is worked out again from what was read, and the engine must show the same.
 import { explainCell } from "../../../src/explanation/explainCell";
 import type { RunCellExplanation } from "../../../src/explanation/CellExplanation";
-import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/cellNotes";
+import { RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE } from "../../../src/problems/workbook/cellNotes";
 import { explainRunCell } from "../../../src/explanation/runSheet/explainRunCell";
 import { RUN_SHEET_AREA, runCells } from "../../../src/explanation/runSheet/RunCells";
 import { meaningWords } from "../../../src/runsheet/words/meaningWords";

@@ -42,7 +42,7 @@ function differences(cells: ReadonlyMap<string, Held>, plan: ReturnType<typeof b
     // Cells that are asked one by one, for a spreadsheet that takes no areas, cannot count one more; the areas beside them do.
     const isByCells = formula?.includes("AND(ISFORMULA(") === true && formula.includes('"","') && !formula.includes("typed over");
     // Rows before and after cannot both reach to the total, below which stand headings: where their counts differ the check says that it did
-    // not look for samples crosswise (tests/runsheet/checks.test.ts), till the pane takes the row up.
+    // not look for samples crosswise (tests/runsheet/checks/checks.test.ts), till the pane takes the row up.
     const isCrosswise = formula?.includes(CROSSWISE) === true && formula.endsWith(",0-1)") && held.endsWith(",0-1)");
     return formula === undefined || isByCells || isCrosswise || isSameFormula(held, formula) ? [] : [`${cell}: ${held} for ${formula}`];
   });

@@ -2,7 +2,7 @@
 import { checkOptions } from "../../../src/runsheet/options/checkOptions";
 import type { RunSheetOptions } from "../../../src/runsheet/options/RunSheetOptions";
 import { runSheet, type RunSheet } from "../../../src/runsheet/sheet/RunSheet";
-import type { TypedSlip } from "../timeSlips";
+import type { TypedSlip } from "../slips/timeSlips";
 
 const UNPLANNED: RunSheetOptions = { kind: "charring", weighIns: 6, intervalMinutes: 30, readability: 0.01, vessel: "lidded tin", replicates: 3 };
 const PLANNED: RunSheetOptions = { ...UNPLANNED, plan: { moistGrams: 45, dryGrams: 30, wantedUncertainty: 0.01 } };

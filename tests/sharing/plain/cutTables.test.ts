@@ -1,5 +1,5 @@
 import type { CellContent } from "../../../src/workbook/Workbook";
-import { fixedUnfollowed } from "../../../src/problems/plainCellProblems";
+import { fixedUnfollowed } from "../../../src/problems/sharing/plainCellProblems";
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
 import { WorkingsSheet } from "../../../src/sharing/plain/WorkingsSheet";
 import { FIRST_SHEET, openHeadlessWorkbook } from "../../workbench/headlessWorkbook";

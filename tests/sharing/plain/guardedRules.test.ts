@@ -1,6 +1,7 @@
 import { guardedRules } from "../../../src/sharing/plain/guardedRules";
 import { plainSheets } from "../../../src/sharing/plain/plainSheets";
-import type { PlainRule, RuleReading } from "../../../src/sharing/plain/plainRules";
+import type { PlainRule } from "../../../src/sharing/plain/plainRules";
+import type { RuleReading } from "../../../src/sharing/plain/reading/RuleReading";
 import type { CellReading } from "../../../src/workbook/Workbook";
 
 const reading = (cell: string, about: Partial<CellReading>): CellReading => ({

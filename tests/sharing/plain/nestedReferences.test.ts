@@ -1,4 +1,4 @@
-import { fixedUnfollowed } from "../../../src/problems/plainCellProblems";
+import { fixedUnfollowed } from "../../../src/problems/sharing/plainCellProblems";
 import { plainFormula } from "../../../src/sharing/plain/plainFormula";
 import type { TablePlace } from "../../../src/sharing/plain/reading/Surroundings";
 import type { CellContent } from "../../../src/workbook/Workbook";

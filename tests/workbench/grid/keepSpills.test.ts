@@ -1,4 +1,4 @@
-import { filledByFormula } from "../../../src/problems/entryProblems";
+import { filledByFormula } from "../../../src/problems/workbook/entryProblems";
 import { keepSpills } from "../../../src/workbench/grid/keepSpills";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 

@@ -1,8 +1,8 @@
 import { readBook } from "../../../src/command/book/Book";
 import { explainCell } from "../../../src/explanation/explainCell";
-import { FROM_BEFORE } from "../../../src/problems/cellNotes";
-import { formulasLost, keptFromBefore } from "../../../src/problems/packageProblems";
-import { fromBefore } from "../../../src/problems/sharingProblems";
+import { FROM_BEFORE } from "../../../src/problems/workbook/cellNotes";
+import { formulasLost, keptFromBefore } from "../../../src/problems/files/packageProblems";
+import { fromBefore } from "../../../src/problems/sharing/sharingProblems";
 import { finalValues } from "../../../src/sharing/finalValues";
 import { lackingIn, withDoubts } from "../../../src/workbench/withDoubts";
 import type { OpenedFile } from "../../../src/workbench/xlsx/inPlace/OpenedFile";

@@ -2,7 +2,7 @@
 // sentence, and soon. Jest fails a test in which a promise is rejected where nobody listens.
 import type { ICellData } from "@univerjs/core";
 import { Uint8ArrayReader, Uint8ArrayWriter, ZipWriter, type ZipWriterAddDataOptions } from "@zip.js/zip.js";
-import { damagedPart, notAWorkbookFile, noSheetsInFile, otherFile, tooMuchInFile } from "../../../src/problems/fileProblems";
+import { damagedPart, notAWorkbookFile, noSheetsInFile, otherFile, tooMuchInFile } from "../../../src/problems/files/fileProblems";
 import { readWorkbook } from "../../../src/workbench/xlsx/readWorkbook";
 import { WorkbookProblem } from "../../../src/workbook/Workbook";
 import { packageOf, partsOf, zipOf } from "./packageOf";

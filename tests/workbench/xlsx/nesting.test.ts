@@ -1,4 +1,4 @@
-import { formulaTooNested } from "../../../src/problems/fileProblems";
+import { formulaTooNested } from "../../../src/problems/files/fileProblems";
 import { Findings } from "../../../src/workbench/xlsx/reading/Findings";
 import { FormulaReader } from "../../../src/workbench/xlsx/reading/FormulaReader";
 import { isTooNested } from "../../../src/workbook/grid/typing/nesting";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { rowsMoved } from "../../../src/problems/packageProblems";
+import { rowsMoved } from "../../../src/problems/files/packageProblems";
 import { openCopy, type CopyOfFile } from "../../../src/workbench/xlsx/openCopy";
 import type { OpenedFile } from "../../../src/workbench/xlsx/inPlace/OpenedFile";
 import { openFile } from "../../../src/workbench/xlsx/openXlsx";

@@ -1,5 +1,5 @@
 import { openXlsx } from "../../../src/workbench/xlsx/openXlsx";
-import { damagedPart, tooMuchInFile } from "../../../src/problems/fileProblems";
+import { damagedPart, tooMuchInFile } from "../../../src/problems/files/fileProblems";
 import { DamagedFile, FileParts } from "../../../src/xlsx/parts/FileParts";
 import { MOST_CELLS } from "../../../src/workbench/xlsx/readWorkbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";

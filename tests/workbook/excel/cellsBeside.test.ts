@@ -1,4 +1,4 @@
-import { rulesStillCall } from "../../../src/problems/sharedCopyWords";
+import { rulesStillCall } from "../../../src/problems/sharing/sharedCopyWords";
 import { share } from "../../../src/pane/share/sharing";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";

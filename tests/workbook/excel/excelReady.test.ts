@@ -1,4 +1,4 @@
-import { hostDidNotAnswer, hostTooOld, libraryOutOfReach, openedOutside } from "../../../src/problems/workbookProblems";
+import { hostDidNotAnswer, hostTooOld, libraryOutOfReach, openedOutside } from "../../../src/problems/workbook/workbookProblems";
 import { excelReady } from "../../../src/workbook/excel/excelReady";
 
 interface OfficeAnswer {

@@ -1,4 +1,4 @@
-import { tooMuchAtOnce } from "../../../src/problems/workbookProblems";
+import { tooMuchAtOnce } from "../../../src/problems/workbook/workbookProblems";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";

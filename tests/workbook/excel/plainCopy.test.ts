@@ -1,5 +1,5 @@
-import { plainBanner } from "../../../src/problems/sharedCopyWords";
-import { olderThanNeeded } from "../../../src/problems/workbookProblems";
+import { plainBanner } from "../../../src/problems/sharing/sharedCopyWords";
+import { olderThanNeeded } from "../../../src/problems/workbook/workbookProblems";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
 import { FIXED_FILL } from "../../../src/workbook/sheetStyles";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";

@@ -7,7 +7,7 @@ import {
   olderThanNeeded,
   tooMuchAtOnce,
   workbookProtected,
-} from "../../../src/problems/workbookProblems";
+} from "../../../src/problems/workbook/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { WorkbookProblem } from "../../../src/workbook/Workbook";
 import { ExcelHost } from "../../host/ExcelHost";

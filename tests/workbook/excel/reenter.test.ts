@@ -1,4 +1,4 @@
-import { reentryBrokeOff, workbookProtected } from "../../../src/problems/workbookProblems";
+import { reentryBrokeOff, workbookProtected } from "../../../src/problems/workbook/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import type { Reentered, Reentry } from "../../../src/workbook/Workbook";
 import { ExcelHost } from "../../host/ExcelHost";

@@ -1,6 +1,6 @@
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
-import { valuesBanner } from "../../../src/problems/sharedCopyWords";
+import { valuesBanner } from "../../../src/problems/sharing/sharedCopyWords";
 import { sheetStyles } from "../../../src/workbook/sheetStyles";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";

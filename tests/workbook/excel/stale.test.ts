@@ -1,6 +1,6 @@
 import { explainCell } from "../../../src/explanation/explainCell";
-import { CALCULATING, STAYS_PENDING, WAITS_FOR_F9 } from "../../../src/problems/cellNotes";
-import { calculatesWhenAsked, StaysPending, workbookCalculating } from "../../../src/problems/sharingProblems";
+import { CALCULATING, STAYS_PENDING, WAITS_FOR_F9 } from "../../../src/problems/workbook/cellNotes";
+import { calculatesWhenAsked, StaysPending, workbookCalculating } from "../../../src/problems/sharing/sharingProblems";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import { ExcelHost } from "../../host/ExcelHost";

@@ -11,7 +11,7 @@ import {
   removedMeanwhile,
   sheetsMayBeLeft,
   typedIntoCopy,
-} from "../../../src/problems/workbookProblems";
+} from "../../../src/problems/workbook/workbookProblems";
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
 import type { SheetPlan } from "../../../src/workbook/SheetPlan";
 import type { CopyMade, RangeReading } from "../../../src/workbook/Workbook";

@@ -1,5 +1,5 @@
 import { ExcelWorkbook } from "../../../src/workbook/excel/ExcelWorkbook";
-import { formulaNotAccepted } from "../../../src/problems/workbookProblems";
+import { formulaNotAccepted } from "../../../src/problems/workbook/workbookProblems";
 import type { CellStyle, PlannedChart, SheetPlan } from "../../../src/workbook/SheetPlan";
 import type { FrozenArea } from "../../../src/workbook/Workbook";
 import { emphasisStyles, sheetStyles } from "../../../src/workbook/sheetStyles";

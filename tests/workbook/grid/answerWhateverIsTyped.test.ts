@@ -1,4 +1,4 @@
-import { formulaBeyondGrid } from "../../../src/problems/cellNotes";
+import { formulaBeyondGrid } from "../../../src/problems/workbook/cellNotes";
 import { explainCell } from "../../../src/explanation/explainCell";
 import { whatIsWrong } from "../../../src/workbench/whatIsWrong";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";

@@ -1,4 +1,4 @@
-import { notCalculatedWithin } from "../../../src/problems/workbookProblems";
+import { notCalculatedWithin } from "../../../src/problems/workbook/workbookProblems";
 import { explainCell } from "../../../src/explanation/explainCell";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../workbench/headlessWorkbook";

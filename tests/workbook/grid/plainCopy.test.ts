@@ -1,4 +1,4 @@
-import { plainBanner } from "../../../src/problems/sharedCopyWords";
+import { plainBanner } from "../../../src/problems/sharing/sharedCopyWords";
 import { shareAsPlainCells } from "../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../src/sharing/shareAsValues";
 import { FIXED_FILL } from "../../../src/workbook/sheetStyles";

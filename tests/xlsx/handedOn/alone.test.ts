@@ -1,4 +1,4 @@
-import { fixedOn, fixedUnfollowed } from "../../../src/problems/plainCellProblems";
+import { fixedOn, fixedUnfollowed } from "../../../src/problems/sharing/plainCellProblems";
 import { readBook } from "../../../src/command/book/Book";
 import { openFile } from "../../../src/workbench/xlsx/openXlsx";
 import type { CellContent } from "../../../src/workbook/Workbook";

@@ -1,5 +1,5 @@
 import { readBook } from "../../../src/command/book/Book";
-import { plainBanner, plainBannerBeside } from "../../../src/problems/sharedCopyWords";
+import { plainBanner, plainBannerBeside } from "../../../src/problems/sharing/sharedCopyWords";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { RUN_KINDS } from "../../../src/runsheet/options/RunSheetOptions";
 import { kindWords } from "../../../src/runsheet/words/kindWords";

@@ -1,4 +1,4 @@
-import { plainBanner, valuesBanner } from "../../../src/problems/sharedCopyWords";
+import { plainBanner, valuesBanner } from "../../../src/problems/sharing/sharedCopyWords";
 import { shareInFile, type FileKind } from "../../../src/sharing/shareInFile";
 import { saveXlsx } from "../../../src/workbench/xlsx/saveXlsx";
 import { openFile } from "../../../src/workbench/xlsx/openXlsx";

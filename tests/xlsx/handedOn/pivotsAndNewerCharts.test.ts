@@ -1,5 +1,5 @@
 import { readBook } from "../../../src/command/book/Book";
-import { takenOutAlone, whatTaken } from "../../../src/problems/sharedCopyWords";
+import { takenOutAlone, whatTaken } from "../../../src/problems/sharing/sharedCopyWords";
 import { plainFile } from "../../../src/xlsx/handedOn/plainFile";
 import { valuesFile } from "../../../src/xlsx/handedOn/valuesFile";
 import { packageOf } from "../../workbench/xlsx/packageOf";

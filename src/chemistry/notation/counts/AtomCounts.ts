@@ -1,4 +1,4 @@
-import { totalOutOfBounds } from "../../../problems/formulaProblems";
+import { totalOutOfBounds } from "../../../problems/functions/formulaProblems";
 import type { Reading } from "../Reading";
 import { LARGEST_COUNT, SMALLEST_COUNT } from "./readAmount";
 

@@ -1,4 +1,4 @@
-import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../../problems/formulaProblems";
+import { commaOrDot, countTooLarge, countTooSmall, leadingZero, zeroCount } from "../../../problems/functions/formulaProblems";
 import { countDigit, isSubscriptDigit } from "../characters";
 import { formulaNotes } from "../formulaNotes";
 import { refuseDoubtfulDecimal } from "../hydrates/doubtfulDecimal";

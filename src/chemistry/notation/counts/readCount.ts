@@ -1,4 +1,4 @@
-import { chargeOrCount } from "../../../problems/formulaProblems";
+import { chargeOrCount } from "../../../problems/functions/formulaProblems";
 import { chargeSign, countDigit, isCapital, isSubscriptDigit } from "../characters";
 import { formulaNotes } from "../formulaNotes";
 import type { Reading } from "../Reading";

@@ -1,4 +1,4 @@
-import { decimalOrDot } from "../../../problems/formulaProblems";
+import { decimalOrDot } from "../../../problems/functions/formulaProblems";
 import { isMetal } from "../../isMetal";
 import { usualStates } from "../../usualStates";
 import { countDigit, isCapital, isSmallLetter, skipSpaces } from "../characters";

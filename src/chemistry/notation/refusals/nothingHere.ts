@@ -1,4 +1,11 @@
-import { amountOfNothing, nothingAfterDot, nothingBeforeDot, nothingToRead, numberNotFormula, stateNotLast } from "../../../problems/formulaProblems";
+import {
+  amountOfNothing,
+  nothingAfterDot,
+  nothingBeforeDot,
+  nothingToRead,
+  numberNotFormula,
+  stateNotLast,
+} from "../../../problems/functions/formulaProblems";
 import type { InputProblem } from "../../../problems/InputProblem";
 import { closingKind } from "../brackets";
 import { hydrateDots } from "../hydrates/hydrateDot";

@@ -1,4 +1,4 @@
-import { caseSlip } from "../../../problems/formulaProblems";
+import { caseSlip } from "../../../problems/functions/formulaProblems";
 import { isMetal } from "../../isMetal";
 import { elementNames } from "../../elementNames";
 import { canBalance, stateSum } from "../../usualStates";

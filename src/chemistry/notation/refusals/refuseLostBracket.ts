@@ -1,4 +1,4 @@
-import { lostBracket } from "../../../problems/formulaProblems";
+import { lostBracket } from "../../../problems/functions/formulaProblems";
 import { canBalance } from "../../usualStates";
 
 // A group with its own count and then how many of it, as a pasted text has them that lost its bracket: NO32 for (NO3)2.

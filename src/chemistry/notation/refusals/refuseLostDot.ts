@@ -1,4 +1,4 @@
-import { lostDot } from "../../../problems/formulaProblems";
+import { lostDot } from "../../../problems/functions/formulaProblems";
 import { canBalance } from "../../usualStates";
 
 // An anion's or group's own count of one digit, then the amount of water, at the end: O45H2O, Cl26H2O, )24H2O.

@@ -1,4 +1,4 @@
-import { massNumberInCount, massNumberOfTracer } from "../../../problems/formulaProblems";
+import { massNumberInCount, massNumberOfTracer } from "../../../problems/functions/formulaProblems";
 import { isMetal } from "../../isMetal";
 import { isTracer, massNumbersOf } from "../nuclides";
 import type { Reading } from "../Reading";

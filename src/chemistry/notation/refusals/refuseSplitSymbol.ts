@@ -1,4 +1,4 @@
-import { capitalsMixedUp } from "../../../problems/formulaProblems";
+import { capitalsMixedUp } from "../../../problems/functions/formulaProblems";
 import { elementNames } from "../../elementNames";
 import { canBalance } from "../../usualStates";
 import type { Reading } from "../Reading";

@@ -1,4 +1,4 @@
-import { capitalsMixedUp, oneForL, oneForLOfThallium, zeroForO, type Spot } from "../../../problems/formulaProblems";
+import { capitalsMixedUp, oneForL, oneForLOfThallium, zeroForO, type Spot } from "../../../problems/functions/formulaProblems";
 import type { AtomsInText } from "../Reading";
 import { hydrateDots } from "../hydrates/hydrateDot";
 import { isCapital } from "../characters";

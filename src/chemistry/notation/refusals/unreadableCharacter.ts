@@ -16,7 +16,7 @@ import {
   timesSign,
   unknownAmount,
   unreadable,
-} from "../../../problems/formulaProblems";
+} from "../../../problems/functions/formulaProblems";
 import type { InputProblem } from "../../../problems/InputProblem";
 import { elementAt } from "../elementAt";
 import { isHydrateDot } from "../hydrates/hydrateDot";

@@ -1,7 +1,7 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
 import type { Plain } from "../../../explanation/runSheet/Plain";
 import { isOfSamples, RUN_SHEET_AREA, sheetCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { NEXT } from "../../../runsheet/blocks/headBlock";

@@ -1,4 +1,4 @@
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { checkBox } from "../field";
 
 const HIGH_HERTZ = 880;

@@ -1,4 +1,4 @@
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { element } from "../../element";
 import { durationText } from "../durationText";
 

@@ -1,6 +1,6 @@
 import type { Plain } from "../../../explanation/runSheet/Plain";
 import { isOfSamples, type SheetCells } from "../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { readsAsKilograms, readsAsMilligrams } from "../../../runsheet/formulas/slips/unitSlip";

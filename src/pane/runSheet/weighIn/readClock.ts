@@ -1,5 +1,5 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
-import { clockProblems } from "../../../problems/clockProblems";
+import { clockProblems } from "../../../problems/runsheet/clockProblems";
 import { clockTyped } from "../../../runsheet/options/clockTyped";
 
 const MINUTES_PER_DAY = 1440;

@@ -2,7 +2,7 @@ import { recalculated } from "./recalculated";
 import type { SheetCells } from "../../../explanation/runSheet/RunCells";
 import { workOut } from "../../../explanation/runSheet/workOut";
 import { couldBeThousands } from "../readNumbers";
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { cell, type Cell } from "../../../runsheet/expressions/Expression";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";

@@ -1,6 +1,6 @@
 import { clockText } from "../../../explanation/runSheet/plainText";
 import { isOfSamples, type SheetCells } from "../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import { decimalsOf } from "../../../runsheet/sheet/massFormats";
 import type { Step } from "./order/Step";

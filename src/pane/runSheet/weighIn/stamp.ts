@@ -1,5 +1,5 @@
 import { isOfSamples, type BalanceCells, type RunCells, type SheetCells } from "../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import type { Cell } from "../../../runsheet/expressions/Expression";
 import { CLOCK } from "../../../runsheet/sheet/Columns";
 import { isAnyFilled, isKnownDry } from "./order/howFar";

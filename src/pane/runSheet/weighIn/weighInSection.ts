@@ -1,4 +1,4 @@
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { placeOf } from "../../../runsheet/expressions/formulaText";
 import type { Workbook } from "../../../workbook/Workbook";
 import { button, element } from "../../element";

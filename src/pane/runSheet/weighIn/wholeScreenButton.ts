@@ -1,4 +1,4 @@
-import { weighInWords } from "../../../problems/weighInWords";
+import { weighInWords } from "../../../problems/runsheet/weighInWords";
 import { button } from "../../element";
 
 /** The event by which the pane asks the page around it for its whole screen, or gives it back; only a small page listens. */

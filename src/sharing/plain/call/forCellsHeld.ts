@@ -1,7 +1,7 @@
 import { refusal } from "../../../functions/inCells/problemInCells";
 import { BLANK } from "../../../inputs/CellValue";
 import type { Input } from "../../../inputs/Input";
-import { changedSinceShared } from "../../../problems/plainCellProblems";
+import { changedSinceShared } from "../../../problems/sharing/plainCellProblems";
 import type { CellReading } from "../../../workbook/Workbook";
 import { CannotWrite } from "../writing/CannotWrite";
 import { changed } from "../change/changed";

@@ -4,7 +4,7 @@ import { problemInCells, refusal } from "../../../functions/inCells/problemInCel
 import type { CellInput, Input } from "../../../inputs/Input";
 import { answerTo, refusedInCells } from "../../../inputs/refusedInCells";
 import { ArgumentProblem } from "../../../problems/ArgumentProblem";
-import { refusedInputs } from "../../../problems/plainCellProblems";
+import { refusedInputs } from "../../../problems/sharing/plainCellProblems";
 import { CannotWrite } from "../writing/CannotWrite";
 import type { Scope } from "../writing/Scope";
 import { isOne, type Size } from "../writing/sizeOf";

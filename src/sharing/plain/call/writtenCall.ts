@@ -3,7 +3,7 @@ import { takesRanges, type CellFunction } from "../../../functions/cellFunction"
 import type { TableInCells } from "../../../functions/inCells/Workings";
 import { refusal } from "../../../functions/inCells/problemInCells";
 import { isTypedText } from "../../../functions/inCells/typedInCells";
-import { rangesDoNotFit } from "../../../problems/plainCellProblems";
+import { rangesDoNotFit } from "../../../problems/sharing/plainCellProblems";
 import type { Call } from "../formula/parts";
 import { CannotWrite } from "../writing/CannotWrite";
 import { within, type Scope } from "../writing/Scope";

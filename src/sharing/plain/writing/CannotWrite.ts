@@ -1,4 +1,4 @@
-import type { WhyFixed } from "../../../problems/plainCellProblems";
+import type { WhyFixed } from "../../../problems/sharing/plainCellProblems";
 
 /** Thrown inside the rewriting alone: the formula has no plain form, and why. */
 export class CannotWrite extends Error {

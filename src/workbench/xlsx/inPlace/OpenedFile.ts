@@ -1,4 +1,4 @@
-import { namesChanged, rowsMoved, sheetChanged } from "../../../problems/packageProblems";
+import { namesChanged, rowsMoved, sheetChanged } from "../../../problems/files/packageProblems";
 import { areaNamed } from "../../../workbook/areaNamed";
 import { charactersOf } from "../../../workbook/columnPixels";
 import { namesIn } from "../../../workbook/grid/writing/definedNames";

@@ -1,5 +1,5 @@
 import type { ICellData } from "@univerjs/core";
-import { tooManyCells } from "../../../problems/fileProblems";
+import { tooManyCells } from "../../../problems/files/fileProblems";
 import { covers, rangeOf, type CellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { CellPlaces } from "../../../xlsx/parts/CellPlaces";

@@ -1,4 +1,4 @@
-import { keptOnSaving, notShown } from "../../../problems/fileProblems";
+import { keptOnSaving, notShown } from "../../../problems/files/fileProblems";
 
 /** What a file has that is not shown here, gathered while it is read. */
 export class Findings {

@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { formulaTooNested, textOfFileTooLong } from "../../../problems/fileProblems";
+import { formulaTooNested, textOfFileTooLong } from "../../../problems/files/fileProblems";
 import { cellArea } from "../../../workbook/cellArea";
 import { slideFormula } from "../../../workbook/slideFormula";
 import { WorkbookProblem } from "../../../workbook/Workbook";

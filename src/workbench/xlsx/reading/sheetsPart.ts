@@ -1,4 +1,4 @@
-import { coveredValues } from "../../../problems/fileProblems";
+import { coveredValues } from "../../../problems/files/fileProblems";
 import { cellAt } from "../../../workbook/cellArea";
 import type { GridSheet } from "../../../workbook/grid/writing/GridSheet";
 import { isEmpty } from "../../../workbook/grid/reading/readCell";

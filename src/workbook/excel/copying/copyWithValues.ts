@@ -1,4 +1,4 @@
-import { changedWhileCopied, nameJustTaken, notPutBack, olderThanNeeded, typedIntoCopy } from "../../../problems/workbookProblems";
+import { changedWhileCopied, nameJustTaken, notPutBack, olderThanNeeded, typedIntoCopy } from "../../../problems/workbook/workbookProblems";
 import { checkSheetPlan } from "../../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../../freeSheetName";
 import { withSheetRenamed } from "../../renamedSheet";

@@ -1,4 +1,4 @@
-import { fileBroken, fileLate, fileNotHandedOver, noFileHere } from "../../../problems/ownFileWords";
+import { fileBroken, fileLate, fileNotHandedOver, noFileHere } from "../../../problems/files/ownFileWords";
 import { NoOwnFile } from "../../NoOwnFile";
 import { HOST } from "../excelProblem";
 

@@ -1,4 +1,4 @@
-import { changedMeanwhile, sheetFiltered, workbookProtected } from "../../../problems/workbookProblems";
+import { changedMeanwhile, sheetFiltered, workbookProtected } from "../../../problems/workbook/workbookProblems";
 import { checkSheetPlan } from "../../checkSheetPlan";
 import { typedCells } from "../../holdsTheSame";
 import type { Grown, SheetGrowth } from "../../SheetGrowth";

@@ -1,4 +1,4 @@
-import { typedNotPutBack } from "../../../problems/workbookProblems";
+import { typedNotPutBack } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "../../Workbook";
 import { cellEntry } from "../writing/cellEntry";
 import { excelProblem } from "../excelProblem";

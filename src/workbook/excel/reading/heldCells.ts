@@ -1,4 +1,4 @@
-import { hostBusy } from "../../../problems/workbookProblems";
+import { hostBusy } from "../../../problems/workbook/workbookProblems";
 import { areaNamed } from "../../areaNamed";
 import { cellAt, rangeOf, type CellArea } from "../../cellArea";
 import { WorkbookProblem } from "../../Workbook";

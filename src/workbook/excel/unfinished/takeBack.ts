@@ -1,4 +1,4 @@
-import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../../problems/workbookProblems";
+import { cameMeanwhile, keptForItsChanges, removedMeanwhile, sheetsMayBeLeft } from "../../../problems/workbook/workbookProblems";
 import type { CellArea } from "../../cellArea";
 import { WorkbookProblem } from "../../Workbook";
 import { idOf, type Attempt, type SheetUnderWay } from "./Attempt";

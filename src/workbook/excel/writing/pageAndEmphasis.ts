@@ -1,4 +1,4 @@
-import { footDays } from "../../../problems/printWords";
+import { footDays } from "../../../problems/workbook/printWords";
 import { today } from "../../dayOf";
 import { withDay, type Emphasis, type PrintPlan } from "../../SheetPlan";
 import { emphasisStyles } from "../../sheetStyles";

@@ -1,4 +1,4 @@
-import { changedSince, newerThanValue, reentryBrokeOff, valueNotPutBack, workbookProtected } from "../../../problems/workbookProblems";
+import { changedSince, newerThanValue, reentryBrokeOff, valueNotPutBack, workbookProtected } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem, type Reentered, type Reentry } from "../../Workbook";
 import { excelCode, excelProblem } from "../excelProblem";
 import { inExcel } from "../inExcel";

@@ -1,4 +1,4 @@
-import { newerThanValue, valueMayStand, valueNotPutBack } from "../../../problems/workbookProblems";
+import { newerThanValue, valueMayStand, valueNotPutBack } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem, type CellAddress, type CellContent } from "../../Workbook";
 import { cellEntry } from "./cellEntry";
 import { excelProblem } from "../excelProblem";

@@ -1,4 +1,4 @@
-import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../../problems/workbookProblems";
+import { cellNotBlank, formulaMayStand, formulaNotAccepted, newerStands, notPutBack } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem, type CellAddress } from "../../Workbook";
 import { excelCode, excelProblem } from "../excelProblem";
 import { inExcel } from "../inExcel";

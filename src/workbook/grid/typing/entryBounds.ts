@@ -6,7 +6,7 @@ import {
   formulaTextBeyond,
   textBeyondCell,
   wordBeyondCell,
-} from "../../../problems/entryProblems";
+} from "../../../problems/workbook/entryProblems";
 import { LONGEST_FORMULA, MOST_NESTED } from "./nesting";
 
 // Excel specifications and limits (Microsoft), from memory: levels of functions within one another, arguments of a function, characters of a text within

@@ -1,6 +1,6 @@
 import type { ICellData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { nameJustTaken } from "../../../problems/workbookProblems";
+import { nameJustTaken } from "../../../problems/workbook/workbookProblems";
 import { areaNamed, areaToFill } from "../../areaNamed";
 import { checkSheetPlan } from "../../checkSheetPlan";
 import { freeSheetName, unfinishedCopyName } from "../../freeSheetName";

@@ -1,4 +1,4 @@
-import type { RuleReading } from "../../../sharing/plain/plainRules";
+import type { RuleReading } from "../../../sharing/plain/reading/RuleReading";
 import { storedFormula, typedFormula } from "../../formulas/storedFormula";
 import type { EditableParts } from "../parts/EditableParts";
 import { dropEmptyExtensions } from "./entryRules";

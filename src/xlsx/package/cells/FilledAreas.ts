@@ -1,4 +1,4 @@
-import { cellOfArray, cellOfDataTable } from "../../../problems/packageProblems";
+import { cellOfArray, cellOfDataTable } from "../../../problems/files/packageProblems";
 import type { CellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { keepsFormula, type WantedCell } from "./WantedCell";

@@ -1,5 +1,5 @@
-import { cellChangedTwice } from "../../../problems/packageProblems";
-import { notACellRange } from "../../../problems/workbookProblems";
+import { cellChangedTwice } from "../../../problems/files/packageProblems";
+import { notACellRange } from "../../../problems/workbook/workbookProblems";
 import { areaNamed } from "../../../workbook/areaNamed";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { CellChange, NewContent } from "./CellChange";

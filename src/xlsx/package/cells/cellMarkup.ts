@@ -1,4 +1,4 @@
-import { textTooLong } from "../../../problems/workbookProblems";
+import { textTooLong } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import type { FileValue, NewContent } from "./CellChange";
 import { escapedAttribute, escapedCellText, escapedText, tagWith, withoutEnd, type Tag } from "../parts/markup";

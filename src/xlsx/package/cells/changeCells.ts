@@ -1,4 +1,4 @@
-import { cellsOutOfOrder } from "../../../problems/packageProblems";
+import { cellsOutOfOrder } from "../../../problems/files/packageProblems";
 import { cellAt, columnOf } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { append, attributeOf, readMarkup, withAttributes, withoutEnd, type Tag } from "../parts/markup";

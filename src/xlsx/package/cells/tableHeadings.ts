@@ -1,4 +1,4 @@
-import { headingOfTable } from "../../../problems/packageProblems";
+import { headingOfTable } from "../../../problems/files/packageProblems";
 import { areaNamed } from "../../../workbook/areaNamed";
 import { cellAt, cellArea } from "../../../workbook/cellArea";
 import { WorkbookProblem } from "../../../workbook/Workbook";

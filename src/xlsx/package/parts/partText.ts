@@ -1,4 +1,4 @@
-import { partEncoding } from "../../../problems/packageProblems";
+import { partEncoding } from "../../../problems/files/packageProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 
 /** A change of a text: what stands from one place up to another gives way. Nothing gives way where both are the same. */

@@ -1,4 +1,4 @@
-import { nameJustTaken } from "../../../problems/workbookProblems";
+import { nameJustTaken } from "../../../problems/workbook/workbookProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { DamagedFile } from "../../parts/FileParts";
 import { relationshipsOf } from "../../parts/relationships";

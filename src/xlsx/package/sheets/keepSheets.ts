@@ -1,4 +1,4 @@
-import { lastSheetStays, macrosNameSheets, sheetNotInFile } from "../../../problems/packageProblems";
+import { lastSheetStays, macrosNameSheets, sheetNotInFile } from "../../../problems/files/packageProblems";
 import { WorkbookProblem } from "../../../workbook/Workbook";
 import { relationshipsOf } from "../../parts/relationships";
 import type { CellChange } from "../cells/CellChange";

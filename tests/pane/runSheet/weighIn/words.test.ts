@@ -1,7 +1,7 @@
 import { runCellWords } from "../../../../src/problems/paneProblems";
-import { calculatedByRun, RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../../../src/problems/cellNotes";
-import { weighInWords } from "../../../../src/problems/weighInWords";
-import { changedSince, newerThanValue, valueMayStand, valueNotPutBack } from "../../../../src/problems/workbookProblems";
+import { calculatedByRun, RUN_CELL_DIFFERS, RUN_CELL_OTHERWISE, typedOverInRun } from "../../../../src/problems/workbook/cellNotes";
+import { weighInWords } from "../../../../src/problems/runsheet/weighInWords";
+import { changedSince, newerThanValue, valueMayStand, valueNotPutBack } from "../../../../src/problems/workbook/workbookProblems";
 
 test("what is said while weighing in", () => {
   expect([weighInWords.clockEnter("lit, firing 1"), weighInWords.box("round 2", "C13"), weighInWords.noNumber("heavy")]).toEqual([

@@ -1,4 +1,4 @@
-import { fixedUnfollowed } from "../../../../src/problems/plainCellProblems";
+import { fixedUnfollowed } from "../../../../src/problems/sharing/plainCellProblems";
 import type { CellContent } from "../../../../src/workbook/Workbook";
 import { DATE, FIXED, isHonest, liveAndPlain, type LiveAndPlain } from "../liveAndPlain";
 

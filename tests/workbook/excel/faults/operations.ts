@@ -1,6 +1,6 @@
 import { buildRunSheet } from "../../../../src/runsheet/buildRunSheet";
-import { valuesBanner } from "../../../../src/problems/sharedCopyWords";
-import { copyTouched } from "../../../../src/problems/sharingProblems";
+import { valuesBanner } from "../../../../src/problems/sharing/sharedCopyWords";
+import { copyTouched } from "../../../../src/problems/sharing/sharingProblems";
 import { shareAsPlainCells } from "../../../../src/sharing/shareAsPlainCells";
 import { shareAsValues } from "../../../../src/sharing/shareAsValues";
 import { LONGEST_SHEET_NAME } from "../../../../src/workbook/freeSheetName";

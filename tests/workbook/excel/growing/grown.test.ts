@@ -11,8 +11,8 @@ import {
   olderRunSheet,
   rearrangedRunSheet,
   stillTypedOver,
-} from "../../../../src/problems/growingProblems";
-import { changedMeanwhile, sheetFiltered, workbookProtected } from "../../../../src/problems/workbookProblems";
+} from "../../../../src/problems/runsheet/growingProblems";
+import { changedMeanwhile, sheetFiltered, workbookProtected } from "../../../../src/problems/workbook/workbookProblems";
 import { buildRunSheet } from "../../../../src/runsheet/buildRunSheet";
 import { growRunSheet, mendRunSheet } from "../../../../src/runsheet/growing/growRunSheet";
 import type { Growth } from "../../../../src/runsheet/growing/growths";

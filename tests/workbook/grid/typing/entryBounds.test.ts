@@ -1,4 +1,4 @@
-import { nothingPasted } from "../../../../src/problems/entryProblems";
+import { nothingPasted } from "../../../../src/problems/workbook/entryProblems";
 import { whyNotTyped } from "../../../../src/workbook/grid/typing/entryBounds";
 
 const ones = (count: number, between: string): string => Array.from({ length: count }, () => "1").join(between);

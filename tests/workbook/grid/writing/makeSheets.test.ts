@@ -1,4 +1,4 @@
-import { nameJustTaken } from "../../../../src/problems/workbookProblems";
+import { nameJustTaken } from "../../../../src/problems/workbook/workbookProblems";
 import type { SheetPlan } from "../../../../src/workbook/SheetPlan";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 

@@ -1,4 +1,4 @@
-import { abbreviationOf, aMissingNumber, capitalsMixedUp, oneForL, wordInCapitals } from "../../../../problems/formulaProblems";
+import { abbreviationOf, aMissingNumber, capitalsMixedUp, oneForL, wordInCapitals } from "../../../../problems/functions/formulaProblems";
 import type { InputProblem } from "../../../../problems/InputProblem";
 import { isKnownIon } from "../../counts/knownIons";
 import type { Reading } from "../../Reading";

@@ -1,5 +1,5 @@
 import type { BalanceCells } from "../../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../../problems/weighInWords";
+import { weighInWords } from "../../../../problems/runsheet/weighInWords";
 import { PLACES } from "../../../../runsheet/sheet/balanceRows";
 import { isBlank, step, type Step, type Work } from "./Step";
 

@@ -1,5 +1,5 @@
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../../problems/weighInWords";
+import { weighInWords } from "../../../../problems/runsheet/weighInWords";
 import type { Caught } from "../../../../runsheet/sheet/Caught";
 import { APPARATUS, LEDGER_BOXES } from "../../../../runsheet/sheet/caughtRows";
 import type { Fired } from "../../../../runsheet/sheet/Weighed";

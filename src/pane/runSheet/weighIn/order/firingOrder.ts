@@ -1,6 +1,6 @@
 import { joinedName } from "../../../../explanation/runSheet/cellNames";
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../../problems/weighInWords";
+import { weighInWords } from "../../../../problems/runsheet/weighInWords";
 import type { Cell } from "../../../../runsheet/expressions/Expression";
 import { LABEL } from "../../../../runsheet/sheet/Columns";
 import { FIRE_COLUMNS, type Fired, type FireColumn } from "../../../../runsheet/sheet/Weighed";

@@ -1,5 +1,5 @@
 import type { RunCells } from "../../../../explanation/runSheet/RunCells";
-import { weighInWords } from "../../../../problems/weighInWords";
+import { weighInWords } from "../../../../problems/runsheet/weighInWords";
 import { cell } from "../../../../runsheet/expressions/Expression";
 import { STRIP_COLUMNS, stripCell } from "../../../../runsheet/formulas/strip";
 import { CLOCK } from "../../../../runsheet/sheet/Columns";

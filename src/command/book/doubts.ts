@@ -107,6 +107,9 @@ export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonl
   const cellsOf = (isSuch: (cell: BookSheet["cells"][number]) => boolean): ReadonlySet<string> =>
     new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => (isSuch(one) ? [nameOnSheet(name, one.cell)] : []))));
   const isAmong = (among: ReadonlySet<string>) => (sheet: string, cell: string) => among.size > 0 && among.has(nameOnSheet(sheet, cell));
+  const hidden = new Set(
+    book.sheets.flatMap(({ name, cells }) => cells.flatMap(({ isHidden, row }) => (isHidden === true ? [`${name}!${row}`] : []))),
+  );
   const found = lookedAt(
     { sheets: all, names, tables },
     {
@@ -114,6 +117,7 @@ export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonl
       spills: isAmong(cellsOf(({ spills }) => spills)),
       areOverArrays: isAmong(cellsOf(({ formulaKind }) => formulaKind === "array")),
       whatIf: book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => whatIfTableAt(name, one) ?? [])),
+      isHidden: (sheet, row) => hidden.size > 0 && hidden.has(`${sheet}!${row}`),
       areFilled: true,
     },
     areUncheckedAsked,

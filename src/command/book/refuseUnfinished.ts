@@ -18,6 +18,8 @@ interface NamedCell {
 
 interface Allowed {
   readonly keepErrors: boolean;
+  /** True where somebody said to take what the file holds, as far as nothing shows it to be wrong. */
+  readonly keepUnchecked?: boolean;
 }
 
 type BookToShare = BookInDoubt & Pick<Book, "isStale" | "content" | "file">;
@@ -28,7 +30,11 @@ type BookToShare = BookInDoubt & Pick<Book, "isStale" | "content" | "file">;
  * told, on these sheets and wherever they are calculated from.
  * @throws Refusal naming the cells
  */
-export async function refuseUnfinished(book: BookToShare, sheets: readonly BookSheet[], { keepErrors }: Allowed): Promise<void> {
+export async function refuseUnfinished(
+  book: BookToShare,
+  sheets: readonly BookSheet[],
+  { keepErrors, keepUnchecked = keepErrors }: Allowed,
+): Promise<void> {
   const all: NamedCell[] = sheets.flatMap(({ name, reading }) =>
     reading.rows.flatMap((row) => row.filter(({ formula }) => formula !== "").map((cell) => ({ name, cell }))),
   );
@@ -47,11 +53,11 @@ export async function refuseUnfinished(book: BookToShare, sheets: readonly BookS
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
   if (errors.length > 0)
     throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown), book.isCalculatedHere) : inError(named(errors), codes(errors)));
-  const own = foundAmong(book, sheets, !keepErrors);
+  const own = foundAmong(book, sheets, !keepUnchecked);
   refuseDoubts(book, own.doubts);
   const others = foundReadFrom(book, sheets);
   refuseDoubts(book, others.doubts);
-  if (!keepErrors) await refuseUnchecked(book, [...own.unchecked, ...others.unchecked]);
+  if (!keepUnchecked) await refuseUnchecked(book, [...own.unchecked, ...others.unchecked]);
 }
 
 const circlesAmong = (sheets: readonly BookSheet[], { names, tables }: Pick<Book, "names" | "tables">): readonly CellInCircle[] =>

@@ -22,10 +22,17 @@ export interface SavedBook {
   readonly sheets: ReadSheets;
   readonly cells: SavedCells;
   readonly nameOf: ReturnType<typeof namesOf>;
+  /** True for a row, from 0, that is not shown; left out where that is not known. */
+  readonly isHidden?: ((sheet: string, row: number) => boolean) | undefined;
 }
+
+/** Rows that are not shown and that a filter may have hidden, or a person: SUBTOTAL counts the second. */
+type HiddenRows = "counted" | "left out";
 
 // Names that stand for names.
 const MOST_NAMES = 8;
+
+const IS_SUBTOTAL = /\b(?:SUBTOTAL|AGGREGATE)\(/i;
 
 interface Asked {
   readonly blankAs: BlankForm;
@@ -33,6 +40,7 @@ interface Asked {
   readonly isCertain: boolean;
   /** True for a formula over arrays, as the file says. */
   readonly isOverArrays: boolean;
+  readonly hiddenRows?: HiddenRows | undefined;
   /** Names that stand around this one. */
   readonly depth: number;
 }
@@ -70,8 +78,8 @@ export class SavedFormula {
   }
 
   /** What it gives in a cell in every spreadsheet; undefined where that is not certain. */
-  certainIn(formula: ReadFormula, isOverArrays = false): Cells | undefined {
-    return this.expression && this.valuesOf(this.expression, formula, { blankAs: 0, isCertain: true, isOverArrays, depth: 0 })?.[0];
+  certainIn(formula: ReadFormula, isOverArrays = false, hiddenRows?: HiddenRows): Cells | undefined {
+    return this.expression && this.valuesOf(this.expression, formula, { blankAs: 0, isCertain: true, isOverArrays, hiddenRows, depth: 0 })?.[0];
   }
 
   /**
@@ -114,8 +122,28 @@ export class SavedFormula {
       // Whole columns would have to be taken as far as any of the sheets is filled.
       return meant?.lastSheet === undefined || meant.isWhole ? undefined : this.book.cells.onSheets(meant, 0);
     };
+    const counted = (text: string, isSpill: boolean, areHiddenLeft: boolean): Cells | undefined => {
+      const meant = this.meantBy(text, isSpill, formula) ?? (isSpill ? undefined : this.cellsNamed(text, formula));
+      return meant && this.countedIn(meant, areHiddenLeft, this.reach(expression, formula), asked.hiddenRows);
+    };
     const lambdaNamed = (name: string): Lambda | undefined => this.lambdaNamed(name, formula);
-    return { blankAs: asked.blankAs, isOverArrays: asked.isOverArrays, referred, onSheets, intersected, lambdaNamed };
+    return { blankAs: asked.blankAs, isOverArrays: asked.isOverArrays, referred, onSheets, intersected, counted, lambdaNamed };
+  }
+
+  private countedIn(meant: Referred, areHiddenLeft: boolean, longest: number, hiddenRows: HiddenRows | undefined): Cells | undefined {
+    const { sheets, cells, isHidden } = this.book;
+    const read = meant.sheet === undefined ? undefined : sheets.sheet(meant.sheet);
+    const held = cells.in(meant, longest);
+    if (read === undefined || held === undefined || isHidden === undefined) return undefined;
+    const { row, column } = meant.area;
+    const isShown = held.map((_, down) => !isHidden(read.name, row + down));
+    if (!areHiddenLeft && isShown.includes(false) && hiddenRows === undefined) return undefined;
+    const isLeft = (down: number): boolean => isShown[down] === false && (areHiddenLeft || hiddenRows === "left out");
+    return held.flatMap((line, down): CellValue[][] =>
+      isLeft(down)
+        ? []
+        : line.flatMap((value, across): CellValue[][] => (IS_SUBTOTAL.test(read.at(row + down, column + across)?.formula ?? "") ? [] : [[value]])),
+    );
   }
 
   private cellsOf(text: string, formula: ReadFormula): Referred | undefined {

@@ -28,6 +28,8 @@ export interface Checked {
   readonly spills?: (sheet: string, cell: string) => boolean;
   /** True for a formula over arrays, as the file says; left out where that is not known. */
   readonly areOverArrays?: (sheet: string, cell: string) => boolean;
+  /** True for a row, from 0, that is not shown; left out where that is not known. */
+  readonly isHidden?: (sheet: string, row: number) => boolean;
   /** The what-if tables on its sheets. */
   readonly whatIf?: readonly WhatIfTable[];
   /** True for a workbook in which every cell that a formula fills holds something, as in files. */
@@ -55,7 +57,10 @@ export function lookedAt(book: PlainReading, checked: Checked = {}, areUnchecked
   const names = book.names ?? [];
   const nameOf = namesOf(names);
   // Each reads so many cells at most, so that the one takes nothing from the other.
-  const [byCall, builtIn] = [0, 1].map(() => SavedFormula.in({ sheets, cells: new SavedCells(sheets), nameOf })) as [FormulaOf, FormulaOf];
+  const [byCall, builtIn] = [0, 1].map(() => SavedFormula.in({ sheets, cells: new SavedCells(sheets), nameOf, isHidden: checked.isHidden })) as [
+    FormulaOf,
+    FormulaOf,
+  ];
   const usesOne = usesNameOfOurs(names);
   const wanted = new Set(checked.sheets ?? book.sheets.map(({ sheet }) => sheet));
   const known = new Map(book.sheets.filter(({ sheet }) => wanted.has(sheet)).map((one) => [one.sheet, new Set(runCellsNotGiven(one))]));
@@ -149,7 +154,8 @@ function otherThanBuiltIn(formula: ReadFormula, formulaOf: FormulaOf, around: Ar
   if (value === undefined) {
     const lacking = unfilled(formula, around);
     if (lacking !== undefined || reading.error !== "") return lacking;
-    return isOneOf(formulaOf(formula).valuesIn(formula, 0, true), formula, around) ? undefined : UNTOLD;
+    const eitherWay = (["counted", "left out"] as const).flatMap((hidden) => [formulaOf(formula).certainIn(formula, true, hidden) ?? []]);
+    return isOneOf([...eitherWay, ...(formulaOf(formula).valuesIn(formula, 0, true) ?? [])], formula, around) ? undefined : UNTOLD;
   }
   if (reading.error === "") return otherThan(value, formula, around);
   const only = value.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;

@@ -13,6 +13,11 @@ export interface SureSurroundings {
   readonly blankAs: BlankForm;
   /** The one cell of a reference in the formula's own row or column. */
   readonly intersected?: (text: string, isSpill: boolean) => Certain<CellValue>;
+  /**
+   * The cells of a reference that SUBTOTAL counts, one below the other: not those with a subtotal of their own, nor those in rows that are not shown.
+   * @param areHiddenLeft true where the function leaves out rows that a person hid as well; else undefined where some are hidden, be it by a filter
+   */
+  readonly counted?: (text: string, isSpill: boolean, areHiddenLeft: boolean) => Certain<Cells>;
   /** The LAMBDA that a defined name stands for; undefined for any other name. */
   readonly lambdaNamed?: (name: string) => Lambda | undefined;
   /** True for a formula that works on arrays wherever a range stands in it; left out where operators within functions may take one cell of a range. */

@@ -11,6 +11,7 @@ import { builtInSurely, isWorkedOutSurely, TAKES_ARRAYS } from "./builtInSurely"
 import { SURE_BINARY, SURE_UNARY } from "./sureOperators";
 import { CHOICES } from "./sureChoices";
 import { LAMBDA_HELPERS } from "./sureLambdas";
+import { subtotal } from "./sureSubtotal";
 import { variableOf, type Callable, type SureSurroundings, type Variable } from "./SureSurroundings";
 
 // Works on arrays wherever it stands; other functions take one cell of what an operator makes of a range, or all of it, as the file says.
@@ -19,6 +20,7 @@ const OVER_ARRAYS = "SUMPRODUCT";
 const OVER_SHEETS = /^(?:SUM|AVERAGE|COUNT|COUNTA|MIN|MAX|PRODUCT|STDEV(?:P|\.P|\.S)?|VAR(?:P|\.P|\.S)?)$/;
 // How files write D1# and @.
 const [SPILL, ONE_OF_ALL] = ["ANCHORARRAY", "SINGLE"];
+const SUBTOTALS: ReadonlySet<string> = new Set(["SUBTOTAL", "AGGREGATE"]);
 // Calls of LAMBDAs in one formula, and of one within another; own bounds, beyond what a person waits for and what the stack holds.
 const [MOST_CALLS, DEEPEST_CALL] = [100_000, 60];
 
@@ -75,6 +77,7 @@ function called(callee: string, given: Arguments, call: Call, around: SureSurrou
   }
   if (name === SPILL) return given.length === 1 && given[0]?.type === "ReferenceIdentifier" ? referred(given[0].value, true, around) : undefined;
   if (name === ONE_OF_ALL) return given[0] ? intersected(given[0], around, isOverArrays) : undefined;
+  if (SUBTOTALS.has(name)) return subtotal(name, given, (part) => part ? workedOut(part, rulesIn(around, false)) : undefined, (part, areHiddenLeft) => countedIn(part, around, areHiddenLeft)); // prettier-ignore
   const definition = definitionOf(callee);
   const choice = definition === undefined ? CHOICES[name] : undefined;
   if (choice !== undefined) {
@@ -132,6 +135,12 @@ function intersected(part: AstExpression, around: SureSurroundings, isOverArrays
   if (cells === undefined || isSingle(cells)) return cells;
   const isTable = part.type === "CallExpression" && definitionOf(nameCalled(part)) !== undefined;
   return isTable ? oneCell(cells[0]?.[0] ?? BLANK) : undefined;
+}
+
+function countedIn(part: AstExpression, around: SureSurroundings, areHiddenLeft: boolean): Certain<Cells> {
+  const anchor = spillAt(part);
+  const of = anchor ?? (part.type === "ReferenceIdentifier" ? part.value : undefined);
+  return of === undefined || around.variables?.has(of.toLowerCase()) === true ? undefined : around.counted?.(of, anchor !== undefined, areHiddenLeft);
 }
 
 function spillAt(part: AstExpression): string | undefined {

@@ -2,6 +2,7 @@ import { chmodSync, linkSync, lstatSync, readdirSync, symlinkSync } from "node:f
 import path from "node:path";
 import { readBook } from "../../src/command/book/Book";
 import { plainBanner } from "../../src/problems/sharing/sharedCopyWords";
+import { notCheckedHere } from "../../src/command/words/refusals";
 import { partsDiffering, textOf } from "../xlsx/package/partsIn";
 import { CommandFolder, DAY, ran } from "./inFolder";
 import { bookOf, longBook } from "./longBook";
@@ -85,10 +86,11 @@ describe("as plain cells", () => {
   });
 
   test("keeps what has no plain form behind a guard, and says so", async () => {
-    // What the spreadsheet alone works out beside the call: whether the value is from before cannot be told here.
+    // What the spreadsheet alone works out beside the call: whether the value is from before cannot be told here, so it is shared by choice alone.
     const call = `_xldudf_RETORT_DRYING_END(A1:C1,A1:C1)+0*NOW()`;
     const book = files.put("run.xlsx", await bookOf([["Tray", inside(`<c r="D1"><f>${call}</f><v>4</v></c>`)]]));
-    const { code, answer } = await ran("share", book, "--as", "plain-cells");
+    expect(await ran("share", book, "--as", "plain-cells")).toEqual({ code: 1, answer: "", notes: `retort: ${notCheckedHere(["Tray!D1"])}\n` });
+    const { code, answer } = await ran("share", book, "--as", "plain-cells", "--keep-errors");
     expect({ code, answer }).toEqual({
       code: 0,
       answer:

@@ -1,13 +1,15 @@
 import { holdsCall } from "../../sharing/findCalls";
-import { notGiven } from "../../explanation/saved/notGiven";
+import { lookedAt } from "../../explanation/saved/notGiven";
 import { ON_ITS_WAY } from "../../sharing/formulaCells";
 import { circles } from "../../sharing/circles";
 import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { halfFilled, neverCalculated, notLoaded, notWhatFormulasGive, onTheirWay } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
-import { calculatedFromThese, type Reader } from "../../explanation/saved/calculatedFromThese";
+import { calculatedFromThese, type Place, type Reader } from "../../explanation/saved/calculatedFromThese";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
+import type { WhatIfTable } from "../../explanation/saved/whatIfTables";
+import { cellArea } from "../../workbook/cellArea";
 import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 
 export const NOT_LOADED = "#NAME?";
@@ -28,11 +30,23 @@ export interface Doubt {
   readonly lacking: readonly string[];
 }
 
+/** What was found of cells whose values are not to be relied on. */
+export interface Found {
+  readonly doubts: readonly Doubt[];
+  /** Of which it cannot be told here whether their formulas give them. */
+  readonly unchecked: readonly Place[];
+}
+
 /** Cells of other sheets that hold no value to be relied on and that anything on these is calculated from. */
-export function doubtsReadFrom(book: BookInDoubt, sheets: readonly BookSheet[]): readonly Doubt[] {
+export function foundReadFrom(book: BookInDoubt, sheets: readonly BookSheet[]): Found {
   const needed = sheetsNeeded(book, sheets);
   const others = book.sheets.filter((sheet) => !sheets.includes(sheet) && needed.has(sheet.name.toLowerCase()));
-  return calculatedFromThese(book, { sheets: sheets.map(({ name }) => name) }, doubtsOf(book, others));
+  const reader: Reader = { sheets: sheets.map(({ name }) => name) };
+  const { doubts, unchecked } = foundAmong(book, others);
+  return {
+    doubts: calculatedFromThese(book, reader, [...unfinishedOn(others), ...doubts]),
+    unchecked: calculatedFromThese(book, reader, unchecked),
+  };
 }
 
 /** The same for one cell, from whatever sheet, itself included. @param anchor the cell with the formula that fills it */
@@ -64,15 +78,15 @@ export function refuseDoubts({ isCalculatedHere }: Pick<Book, "isCalculatedHere"
   }
 }
 
-function doubtsOf(book: BookInDoubt, sheets: readonly BookSheet[]): readonly Doubt[] {
-  const unfinished = sheets.flatMap(({ name, reading }) =>
+const doubtsOf = (book: BookInDoubt, sheets: readonly BookSheet[]): readonly Doubt[] => [...unfinishedOn(sheets), ...otherThanGiven(book, sheets)];
+
+const unfinishedOn = (sheets: readonly BookSheet[]): readonly Doubt[] =>
+  sheets.flatMap(({ name, reading }) =>
     reading.rows.flat().flatMap((cell): Doubt[] => {
       const why = whyUnfinished(cell);
       return why === undefined ? [] : [{ sheet: name, cell: cell.cell, why, error: cell.error, lacking: [] }];
     }),
   );
-  return [...unfinished, ...otherThanGiven(book, sheets)];
-}
 
 function whyUnfinished({ formula, value, error }: CellReading): Why | undefined {
   if (formula === "") return undefined;
@@ -81,20 +95,45 @@ function whyUnfinished({ formula, value, error }: CellReading): Why | undefined 
   return error === NOT_LOADED && holdsCall(formula) ? "not loaded" : undefined;
 }
 
-/**
- * Cells of these sheets that hold something else than their formulas give, or nothing where they fill other cells. What goes round in a circle gives
- * something else each time, and is shared so by choice alone.
- */
-export function otherThanGiven(book: Omit<BookInDoubt, "colouring">, sheets: readonly BookSheet[]): readonly Doubt[] {
+/** Cells of these sheets that hold something else than their formulas give, or nothing where they fill other cells. */
+export const otherThanGiven = (book: Omit<BookInDoubt, "colouring">, sheets: readonly BookSheet[]): readonly Doubt[] =>
+  foundAmong(book, sheets, false).doubts;
+
+/** The same, and the cells of which it cannot be told. What goes round in a circle gives something else each time, and is shared so by choice alone. */
+export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonly BookSheet[], areUncheckedAsked = true): Found {
   const { isCalculatedHere, goesRound, roundsAsShown, names, tables } = book;
-  if (isCalculatedHere || goesRound || roundsAsShown || sheets.length === 0) return [];
+  if (isCalculatedHere || goesRound || roundsAsShown || sheets.length === 0) return { doubts: [], unchecked: [] };
   const all = book.sheets.map(({ reading }) => reading);
-  const spilling = new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap(({ spills, cell }) => (spills ? [nameOnSheet(name, cell)] : []))));
-  const spills = (sheet: string, cell: string): boolean => spilling.size > 0 && spilling.has(nameOnSheet(sheet, cell));
-  const found = notGiven({ sheets: all, names, tables }, { sheets: sheets.map(({ name }) => name), spills, areFilled: true });
-  if (found.length === 0) return [];
+  const cellsOf = (isSuch: (cell: BookSheet["cells"][number]) => boolean): ReadonlySet<string> =>
+    new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => (isSuch(one) ? [nameOnSheet(name, one.cell)] : []))));
+  const isAmong = (among: ReadonlySet<string>) => (sheet: string, cell: string) => among.size > 0 && among.has(nameOnSheet(sheet, cell));
+  const hidden = new Set(
+    book.sheets.flatMap(({ name, cells }) => cells.flatMap(({ isHidden, row }) => (isHidden === true ? [`${name}!${row}`] : []))),
+  );
+  const found = lookedAt(
+    { sheets: all, names, tables },
+    {
+      sheets: sheets.map(({ name }) => name),
+      spills: isAmong(cellsOf(({ spills }) => spills)),
+      areOverArrays: isAmong(cellsOf(({ formulaKind }) => formulaKind === "array")),
+      whatIf: book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => whatIfTableAt(name, one) ?? [])),
+      isHidden: (sheet, row) => hidden.size > 0 && hidden.has(`${sheet}!${row}`),
+      areFilled: true,
+    },
+    areUncheckedAsked,
+  );
+  if (found.notGiven.length + found.unchecked.length === 0) return { doubts: [], unchecked: [] };
   const around = new Set(circles(all, { names, tables }).map(({ sheet, cell }) => nameOnSheet(sheet, cell)));
-  return found
-    .filter(({ sheet, cell }) => !around.has(nameOnSheet(sheet, cell)))
-    .map(({ sheet, cell, lacking }) => ({ sheet, cell, why: lacking.length === 0 ? "from before" : "half filled", error: "", lacking }));
+  const isStraight = ({ sheet, cell }: Place): boolean => !around.has(nameOnSheet(sheet, cell));
+  return {
+    doubts: found.notGiven
+      .filter(isStraight)
+      .map(({ sheet, cell, lacking }) => ({ sheet, cell, why: lacking.length === 0 ? "from before" : "half filled", error: "", lacking })),
+    unchecked: found.unchecked.filter(isStraight),
+  };
+}
+
+function whatIfTableAt(sheet: string, { fills, inputs }: BookSheet["cells"][number]): WhatIfTable | undefined {
+  const area = inputs === undefined ? undefined : cellArea(fills);
+  return area === undefined || inputs === undefined ? undefined : { sheet, area, ...inputs };
 }

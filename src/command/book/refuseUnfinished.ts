@@ -6,8 +6,9 @@ import type { CellReading } from "../../workbook/Workbook";
 import { Refusal } from "../Refusal";
 import { inCircle, inError, neverCalculated, notLoaded, onTheirWay, staleBook } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
+import { refuseUnchecked } from "./refuseUnchecked";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
-import { otherThanGiven, doubtsReadFrom, NOT_LOADED, refuseDoubts, type BookInDoubt } from "./doubts";
+import { foundAmong, foundReadFrom, NOT_LOADED, refuseDoubts, type BookInDoubt } from "./doubts";
 
 /** A cell and its sheet. */
 interface NamedCell {
@@ -17,15 +18,23 @@ interface NamedCell {
 
 interface Allowed {
   readonly keepErrors: boolean;
+  /** True where somebody said to take what the file holds, as far as nothing shows it to be wrong. */
+  readonly keepUnchecked?: boolean;
 }
+
+type BookToShare = BookInDoubt & Pick<Book, "isStale" | "content" | "file">;
 
 /**
  * Nothing is shared or recorded that may not be so: values from before, cells that were never calculated or not to the end, calls of ours
- * in error, cells calculated in a circle, which show no error, and cells that hold something else than their formulas give, on these sheets and wherever
- * they are calculated from.
+ * in error, cells calculated in a circle, which show no error, and cells that hold something else than their formulas give, or of which that cannot be
+ * told, on these sheets and wherever they are calculated from.
  * @throws Refusal naming the cells
  */
-export function refuseUnfinished(book: BookInDoubt & Pick<Book, "isStale">, sheets: readonly BookSheet[], { keepErrors }: Allowed): void {
+export async function refuseUnfinished(
+  book: BookToShare,
+  sheets: readonly BookSheet[],
+  { keepErrors, keepUnchecked = keepErrors }: Allowed,
+): Promise<void> {
   const all: NamedCell[] = sheets.flatMap(({ name, reading }) =>
     reading.rows.flatMap((row) => row.filter(({ formula }) => formula !== "").map((cell) => ({ name, cell }))),
   );
@@ -44,8 +53,11 @@ export function refuseUnfinished(book: BookInDoubt & Pick<Book, "isStale">, shee
   const unknown = errors.filter(({ cell }) => cell.error === NOT_LOADED);
   if (errors.length > 0)
     throw new Refusal(unknown.length > 0 ? notLoaded(named(unknown), book.isCalculatedHere) : inError(named(errors), codes(errors)));
-  refuseDoubts(book, otherThanGiven(book, sheets));
-  refuseDoubts(book, doubtsReadFrom(book, sheets));
+  const own = foundAmong(book, sheets, !keepUnchecked);
+  refuseDoubts(book, own.doubts);
+  const others = foundReadFrom(book, sheets);
+  refuseDoubts(book, others.doubts);
+  if (!keepUnchecked) await refuseUnchecked(book, [...own.unchecked, ...others.unchecked]);
 }
 
 const circlesAmong = (sheets: readonly BookSheet[], { names, tables }: Pick<Book, "names" | "tables">): readonly CellInCircle[] =>

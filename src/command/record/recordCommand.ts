@@ -53,7 +53,7 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   if (target !== undefined) await checkTarget(target);
   const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet, "record") });
   const sheets = sharedSheets(book, sheet, "record");
-  refuseUnfinished(book, sheets, { keepErrors });
+  await refuseUnfinished(book, sheets, { keepErrors });
   // The file is not written, so that what its rules would become may be put in.
   const put = await putRules(book.file, sheets.map(({ name }) => name)); // prettier-ignore
   const found = sheets.map((one) => {

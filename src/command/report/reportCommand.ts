@@ -42,7 +42,8 @@ export const reportCommand = (terminal: Terminal): Command =>
       const wanted = (of: Pick<Book, "sheets">): readonly BookSheet[] => sharedSheets(of, sheet === undefined ? [] : [sheet], "report").slice(0, 1);
       const book = await openBook(terminal, path, { recalculate, wanted, asSaved: "give --no-recalculate" });
       const shared = wanted(book);
-      refuseUnfinished(book, shared, { keepErrors });
+      // Without being told so a report is calculated here.
+      await refuseUnfinished(book, shared, { keepErrors, keepUnchecked: keepErrors || !recalculate });
       // Numbers are printed as the sheet shows them, and formats are known to the grid alone.
       const { calculatedSheets } = await import("../book/recalculate");
       const here = (await calculatedSheets(book.content, sheetsNeeded(book, shared))).find((one) => one.sheet === shared[0]?.name);

@@ -62,7 +62,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   const isOther = options.output !== undefined && !/\.xls[xm]$/i.test(options.output);
   if (!output.toLowerCase().endsWith(ending)) throw new (isOther ? WrongUsage : Refusal)(wantsEnding(output, ending));
   const shared = isPlain ? withCalls(book) : sharedSheets(book, options.sheet);
-  refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
+  await refuseUnfinished(book, isPlain ? book.sheets : shared, { keepErrors });
   const day = terminal.today();
   const made = isPlain
     ? { as: options.as, file: output, ...(await asPlainCells(book, { day, newerFunctions, recalculated: recalculate })) }

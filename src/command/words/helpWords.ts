@@ -10,7 +10,7 @@ export const OUTPUT = "the file to be written";
 export const OVERWRITE = "write over the file after -o where it is there already; never over what is read";
 export const RECALCULATE = "calculate every cell formula here first, with the built functions";
 export const JSON_ANSWER = "answer as JSON";
-export const KEEP_ERRORS = "take cells in error as they are";
+export const KEEP_ERRORS = "take cells in error, and saved values that cannot be checked here, as they are";
 
 export const shareHelp = {
   about: "Shares a workbook with people without the add-in, as values or in built-in functions.",

@@ -20,6 +20,10 @@ const openAndSave = (isRecalculated: boolean): string => (isRecalculated ? `${OP
 export const notWhatFormulasGive = (cells: readonly string[]): string =>
   `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${openAndSave(false)}`;
 
+/** Cells whose formulas are worked out here neither by rule nor by the grid. */
+export const notCheckedHere = (cells: readonly string[]): string =>
+  `Whether the file holds in ${cellsNamed(cells)} what the cell ${cells.length === 1 ? "formula gives" : "formulas give"} cannot be checked here, and ${cells.length === 1 ? "it is" : "they are"} calculated from a Retort function. Give --recalculate; or let the spreadsheet with the add-in calculate and save the workbook, and give --keep-errors to share what it saved as it is.`;
+
 export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${openAndSave(false)}`;
 
 export const neverCalculated = (cells: readonly string[], isRecalculated = false): string =>

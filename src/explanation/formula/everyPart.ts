@@ -1,4 +1,5 @@
 import type { AstExpression } from "@borgar/fx";
+import { partsOf as everyPartOf, type Part } from "../../sharing/plain/formula/parts";
 
 /**
  * Every part of an expression in the order written, the whole first. No recursion: a sum of thousands of terms is as deep as
@@ -40,12 +41,12 @@ const DEEPEST = 500;
 
 /** True where an expression is nested too deeply to be worked out. The terms of a sum stand beside one another, however many they are. */
 export function isTooDeep(whole: AstExpression): boolean {
-  const ahead: [part: AstExpression | null, depth: number][] = [[whole, 1]];
+  const ahead: [part: Part, depth: number][] = [[whole, 1]];
   for (let next = ahead.pop(); next !== undefined; next = ahead.pop()) {
     const [part, depth] = next;
-    if (part === null) continue;
+    if (part === null || part === undefined) continue;
     if (depth > DEEPEST) return true;
-    const [first, ...others] = partsOf(part);
+    const [first, ...others] = everyPartOf(part);
     if (first !== undefined) ahead.push([first, part.type === "BinaryExpression" ? depth : depth + 1]);
     for (const other of others) ahead.push([other, depth + 1]);
   }

@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import { CellError, type CellValue } from "../../inputs/CellValue";
-import { nameCalled } from "../../sharing/plain/formula/parts";
+import { nameCalled, type Call, type Let } from "../../sharing/plain/formula/parts";
 import { isSingle, oneCell, type Cells } from "./Cells";
 import { fromFirstOperand, type Binary } from "./everyPart";
 
@@ -15,10 +15,14 @@ export interface Rules {
   /** Signs and percent, of one operand. */
   readonly unary: (operator: string, of: Cells) => Cells | undefined;
   readonly binary: (operator: string, left: Cells, right: Cells) => Cells | undefined;
-  readonly called: (name: string, given: Arguments) => Cells | undefined;
+  readonly called: (name: string, given: Arguments, call: Call) => Cells | undefined;
+  /** LET; left out where variables are not followed. */
+  readonly letting?: (part: Let) => Cells | undefined;
+  /** The one cell that @ takes of a part; left out where nothing is known of the place of the formula. */
+  readonly intersected?: (part: AstExpression) => Cells | undefined;
 }
 
-/** The value of an expression that is not nested too deeply; undefined also for names of LET and LAMBDA. */
+/** The value of an expression that is not nested too deeply; undefined also for a LAMBDA by itself. */
 export function workedOut(expression: AstExpression, rules: Rules): Cells | undefined {
   switch (expression.type) {
     case "Literal":
@@ -34,7 +38,9 @@ export function workedOut(expression: AstExpression, rules: Rules): Cells | unde
     case "BinaryExpression":
       return binary(expression, rules);
     case "CallExpression":
-      return rules.called(nameCalled(expression), expression.arguments);
+      return rules.called(nameCalled(expression), expression.arguments, expression);
+    case "LetExpression":
+      return rules.letting?.(expression);
     default:
       return undefined;
   }
@@ -42,6 +48,7 @@ export function workedOut(expression: AstExpression, rules: Rules): Cells | unde
 
 function unary(operator: string, operand: AstExpression | undefined, rules: Rules): Cells | undefined {
   if (operator === "#") return operand?.type === "ReferenceIdentifier" ? rules.referred(operand.value, true) : undefined;
+  if (operator === "@" && operand !== undefined && rules.intersected !== undefined) return rules.intersected(operand);
   const cells = operand && workedOut(operand, rules);
   if (cells === undefined) return undefined;
   if (operator === "@") return isSingle(cells) ? cells : undefined;
@@ -60,10 +67,10 @@ function binary(expression: Binary, rules: Rules): Cells | undefined {
 }
 
 /** What is made of each; undefined as soon as one is. */
-export function each<From, To>(all: readonly From[], make: (one: From) => To | undefined): To[] | undefined {
+export function each<From, To>(all: readonly From[], make: (one: From, place: number) => To | undefined): To[] | undefined {
   const made: To[] = [];
-  for (const one of all) {
-    const now = make(one);
+  for (let place = 0; place < all.length; place++) {
+    const now = make(all[place] as From, place);
     if (now === undefined) return undefined;
     made.push(now);
   }

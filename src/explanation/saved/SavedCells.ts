@@ -11,7 +11,11 @@ const MOST_CELLS_READ = 20_000_000;
 export class SavedCells {
   private left = MOST_CELLS_READ;
 
-  constructor(private readonly sheets: ReadSheets) {}
+  /** @param instead what stands in a cell in place of what was saved there, undefined where that cannot be told; null for a cell that keeps what it has */
+  constructor(
+    private readonly sheets: ReadSheets,
+    private readonly instead: (sheet: string, row: number, column: number) => { readonly value: CellValue | undefined } | null = () => null,
+  ) {}
 
   /** @param longest how far whole columns reach @returns undefined for what is not known here, or is too much */
   in({ sheet, lastSheet, area }: Referred, longest: number): Cells | undefined {
@@ -22,9 +26,14 @@ export class SavedCells {
     this.left -= rows * columns;
     if (rows < 1 || this.left < 0 || isWholeRows(area)) return undefined;
     const values = Array.from({ length: rows }, (_, down) =>
-      Array.from({ length: columns }, (__, across) => valueAt(read, row + down, column + across)),
+      Array.from({ length: columns }, (__, across) => this.valueAt(read, row + down, column + across)),
     );
     return values.every((line): line is CellValue[] => line.every((value) => value !== undefined)) ? values : undefined;
+  }
+
+  private valueAt(read: ReadSheet, row: number, column: number): CellValue | undefined {
+    const other = this.instead(read.name, row, column);
+    return other === null ? valueAt(read, row, column) : other.value;
   }
 
   /** The cells of several sheets, those between the two among them, one sheet's below the other's. */

@@ -1,4 +1,4 @@
-import type { Precedent } from "../../sharing/plain/change/FormulaSources";
+import type { FormulaSources, Precedent } from "../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
 import { FilledDownFormulas } from "../../sharing/plain/FilledDownFormulas";
 import { calculatedFrom } from "../../sharing/plain/change/staleness";
@@ -43,21 +43,25 @@ export function calculatedFromThese<P extends Place>(
   const byRules = reader.cell === undefined ? colouring.filter(({ sheet }) => reader.sheets.includes(sheet)).map((rule) => readBy(rule, read, nameAsRead)) : []; // prettier-ignore
   const isReader = ({ sheet, reading }: ReadFormula): boolean =>
     reader.sheets.includes(sheet) && (reader.cell === undefined || reader.cell === reading.cell);
-  const idOf = ({ sheet, cell }: Place): number | undefined => {
-    const { row, column } = areaNamed(cell);
-    return read.sheet(sheet)?.formulaAt(row, column)?.id;
+  // What reads a cell that no formula fills, as one of a what-if table.
+  const idsOf = ({ sheet, cell }: Place): readonly number[] => {
+    const area = areaNamed(cell);
+    const own = read.sheet(sheet)?.formulaAt(area.row, area.column)?.id;
+    if (own !== undefined) return [own];
+    const reads = ({ precedents }: FormulaSources): boolean => precedents.some((one) => isIn({ sheet, area }, one));
+    return sources.flatMap((one, id) => (reads(one) ? [id] : []));
   };
   const isRead = (ids: readonly number[]): boolean => {
     const after = calculatedFrom(read, sources, new Set(ids), unseen);
     const found = [...new Set([...ids, ...after])].flatMap((id) => read.formulas[id] ?? []);
     return found.some((formula) => isReader(formula) || byRules.some((rule) => rule.isUnseen || rule.precedents.some((one) => isIn(formula, one))));
   };
-  const ids = these.map((place) => idOf(place));
-  if (!isRead(ids.flatMap((id) => id ?? []))) return [];
-  return these.length > MOST_TOLD_APART ? these : these.filter((_, place) => isRead(ids.slice(place, place + 1).flatMap((id) => id ?? [])));
+  const ids = these.map((place) => idsOf(place));
+  if (!isRead(ids.flat())) return [];
+  return these.length > MOST_TOLD_APART ? these : these.filter((_, place) => isRead(ids[place] ?? []));
 }
 
-const isIn = ({ sheet, area }: ReadFormula, { sheet: on, area: of }: Precedent): boolean =>
+const isIn = ({ sheet, area }: Precedent, { sheet: on, area: of }: Precedent): boolean =>
   sheet.toLowerCase() === on.toLowerCase() && overlap(area, of);
 
 interface ReadByRule {

@@ -1,13 +1,17 @@
+import type { FormulaSources } from "../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
-import type { PlainReading } from "../../sharing/plain/reading/PlainReading";
+import type { NameReading, PlainReading } from "../../sharing/plain/reading/PlainReading";
 import { CellError } from "../../inputs/CellValue";
+import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, cellsOfArea, type CellArea } from "../../workbook/cellArea";
 import { valueAt, type Cells } from "../formula/Cells";
 import { isAsSaved } from "./isAsSaved";
 import { SavedCells } from "./SavedCells";
 import { SavedFormula } from "./SavedFormula";
+import { calculatedFromOurs, everySource } from "./calculatedFromOurs";
 import { runCellsNotGiven } from "./runCellsNotGiven";
+import { whatIfAnswers, type WhatIfTable } from "./whatIfTables";
 
 /** A cell whose value is not what its formula gives, and its sheet. */
 export interface CellNotGiven {
@@ -22,32 +26,69 @@ export interface Checked {
   readonly sheets?: readonly string[] | undefined;
   /** True for a formula that fills as many cells as it gives. */
   readonly spills?: (sheet: string, cell: string) => boolean;
+  /** True for a formula over arrays, as the file says; left out where that is not known. */
+  readonly areOverArrays?: (sheet: string, cell: string) => boolean;
+  /** True for a row, from 0, that is not shown; left out where that is not known. */
+  readonly isHidden?: (sheet: string, row: number) => boolean;
+  /** The what-if tables on its sheets. */
+  readonly whatIf?: readonly WhatIfTable[];
   /** True for a workbook in which every cell that a formula fills holds something, as in files. */
   readonly areFilled?: boolean;
+}
+
+/** What came of looking at what cells hold. */
+export interface LookedAt {
+  /** Cells that hold something else than their formulas give. */
+  readonly notGiven: readonly CellNotGiven[];
+  /** Cells of which it cannot be told here whether they hold what their formulas give, and that are calculated from a call of ours. */
+  readonly unchecked: readonly Pick<CellNotGiven, "sheet" | "cell">[];
 }
 
 /**
  * Cells that hold something else than their cell formula gives from its inputs as they stand, and the like of every calculated cell of a run sheet.
  * What only a spreadsheet can work out is not among them, nor is a cell with a call of ours in error.
  */
-export function notGiven(book: PlainReading, { sheets: checked, spills = () => false, areFilled = false }: Checked = {}): readonly CellNotGiven[] {
+export const notGiven = (book: PlainReading, checked: Checked = {}): readonly CellNotGiven[] => lookedAt(book, checked, false).notGiven;
+
+/** The same, and the cells of which it cannot be told. */
+export function lookedAt(book: PlainReading, checked: Checked = {}, areUncheckedAsked = true): LookedAt {
+  const { spills = () => false, areOverArrays = () => false, areFilled = false, whatIf = [] } = checked;
   const sheets = new ReadSheets(book);
   const names = book.names ?? [];
   const nameOf = namesOf(names);
   // Each reads so many cells at most, so that the one takes nothing from the other.
-  const [ours, builtIn] = [0, 1].map(() => SavedFormula.in({ sheets, cells: new SavedCells(sheets), nameOf })) as [FormulaOf, FormulaOf];
-  const named = names.filter(({ formula }) => mayBeOurs(formula)).map(({ name }) => name.toLowerCase());
-  const wanted = new Set(checked ?? book.sheets.map(({ sheet }) => sheet));
+  const [byCall, builtIn] = [0, 1].map(() => SavedFormula.in({ sheets, cells: new SavedCells(sheets), nameOf, isHidden: checked.isHidden })) as [
+    FormulaOf,
+    FormulaOf,
+  ];
+  const usesOne = usesNameOfOurs(names);
+  const wanted = new Set(checked.sheets ?? book.sheets.map(({ sheet }) => sheet));
   const known = new Map(book.sheets.filter(({ sheet }) => wanted.has(sheet)).map((one) => [one.sheet, new Set(runCellsNotGiven(one))]));
-  return sheets.formulas.flatMap((formula): CellNotGiven[] => {
+  const own = new Map(book.sheets.filter(({ sheet }) => wanted.has(sheet)).map((one) => [one.sheet, new Set(ownFormulas(one))]));
+  const isOurs = ({ reading }: ReadFormula): boolean => mayBeOurs(reading.formula) || usesOne(reading.formula);
+  const [found, untold]: [CellNotGiven[], ReadFormula[]] = [[], []];
+  for (const formula of sheets.formulas) {
     const { sheet, reading } = formula;
-    if (!wanted.has(sheet)) return [];
-    const isOurs = mayBeOurs(reading.formula) || holdsOne(reading.formula, named);
+    if (!wanted.has(sheet)) continue;
+    const around = { sheets, spills, areFilled, isOverArrays: areOverArrays(sheet, reading.cell) || worksOverArrays(reading.formula) };
     const isOtherRun = reading.error === "" && known.get(sheet)?.has(reading.cell) === true;
-    const around = { sheets, spills, areFilled };
-    const found = isOtherRun ? [] : isOurs ? otherThanCalled(formula, ours(formula), around) : otherThanBuiltIn(formula, builtIn, around);
-    return found === undefined ? [] : [{ sheet, cell: reading.cell, lacking: found }];
-  });
+    const other = isOtherRun ? [] : isOurs(formula) ? otherThanCalled(formula, byCall(formula), around) : otherThanBuiltIn(formula, builtIn, around);
+    if (other === UNTOLD && own.get(sheet)?.has(reading.cell) !== true) untold.push(formula);
+    if (typeof other === "object") found.push({ sheet, cell: reading.cell, lacking: other });
+  }
+  let sourcesKnown: readonly FormulaSources[] | undefined;
+  const sources = (): readonly FormulaSources[] => (sourcesKnown ??= everySource(sheets, nameOf));
+  const tables = whatIf.filter(({ sheet }) => wanted.has(sheet)).map((table) => whatIfAnswers(table, sheets, nameOf, sources()));
+  found.push(...tables.flatMap((table) => table.notGiven.map(({ sheet, cell }) => ({ sheet, cell, lacking: [] }))));
+  if (!areUncheckedAsked) return { notGiven: found, unchecked: [] };
+  const answers = tables.flatMap((table) => table.untold);
+  const ours = calculatedFromOurs([...untold, ...answers.flatMap(({ formula }) => formula ?? [])], isOurs, sheets, sources);
+  const isUnchecked = new Set(ours);
+  const unchecked = [
+    ...untold.filter((formula) => isUnchecked.has(formula)).map(({ sheet, reading }) => ({ sheet, cell: reading.cell })),
+    ...answers.filter(({ formula }) => formula !== undefined && isUnchecked.has(formula)).map(({ sheet, cell }) => ({ sheet, cell })),
+  ];
+  return { notGiven: found, unchecked };
 }
 
 /** Which formulas of a workbook give here what every spreadsheet gives, as far as that can be known; of the values that the workbook holds. */
@@ -61,28 +102,43 @@ type FormulaOf = ReturnType<typeof SavedFormula.in>;
 
 const mayBeOurs = (formula: string): boolean => /retort[._]/i.test(formula);
 
-function holdsOne(formula: string, names: readonly string[]): boolean {
-  const text = names.length === 0 ? "" : formula.toLowerCase();
-  return names.some((name) => text.includes(name));
+/** Whether a formula uses a name that stands for a call of ours, be it through other names. */
+function usesNameOfOurs(names: readonly NameReading[]): (formula: string) => boolean {
+  let holdsOne = (_: string): boolean => false;
+  for (let left = names; ;) {
+    const before = holdsOne;
+    const now = left.filter(({ formula }) => mayBeOurs(formula) || before(formula));
+    if (now.length === 0) return holdsOne;
+    left = left.filter((one) => !now.includes(one));
+    const any = new RegExp(`(?<!${IN_NAME})(?:${now.map(({ name }) => name.replace(/[^\p{L}\p{N}_]/gu, "\\$&")).join("|")})(?!${IN_NAME})`, "iu");
+    holdsOne = (formula) => before(formula) || any.test(formula);
+  }
 }
 
-/** The cells that lack what they are filled with, none where some hold something else; undefined where all is as it should be, or cannot be told. */
-type Other = readonly string[] | undefined;
+const IN_NAME = "[\\p{L}\\p{N}_.\\\\?]";
+
+// What programs without arrays that fill cells do not have is over arrays wherever it stands.
+const worksOverArrays = (formula: string): boolean => /ANCHORARRAY\(|LAMBDA\(|[A-Z]\$?\d+#/i.test(formula);
+
+const UNTOLD = "untold";
+/** The cells that lack what they are filled with, none where some hold something else; undefined where all is as it should be. */
+type Other = readonly string[] | typeof UNTOLD | undefined;
 
 interface Around extends Required<Pick<Checked, "spills" | "areFilled">> {
   readonly sheets: ReadSheets;
+  readonly isOverArrays: boolean;
 }
 
 /** Hosts differ in how they hand over a blank cell, so one way is enough. */
 function otherThanCalled(formula: ReadFormula, saved: SavedFormula, around: Around): Other {
-  const { sheets, spills } = around;
   if (formula.reading.error !== "") return undefined;
   let found: Other;
   for (const blankAs of [0, null] as const) {
-    const values = saved.valuesIn(formula, blankAs);
-    if (values === undefined) return unfilled(formula, around);
+    const values = saved.valuesIn(formula, blankAs, around.isOverArrays);
+    if (values === undefined)
+      return unfilled(formula, around) ?? (isOneOf(saved.valuesIn(formula, blankAs, true), formula, around) ? undefined : UNTOLD);
     for (const value of values) {
-      const other = otherThan(value, formula, sheets, spills(formula.sheet, formula.reading.cell));
+      const other = otherThan(value, formula, around);
       if (other === undefined) return undefined;
       if (found === undefined || other.length > 0) found = other;
     }
@@ -94,15 +150,24 @@ function otherThanCalled(formula: ReadFormula, saved: SavedFormula, around: Arou
 function otherThanBuiltIn(formula: ReadFormula, formulaOf: FormulaOf, around: Around): Other {
   const { reading } = formula;
   if (reading.value === null) return undefined;
-  const value = formulaOf(formula).certainIn(formula);
-  if (value === undefined) return unfilled(formula, around);
-  if (reading.error === "") return otherThan(value, formula, around.sheets, around.spills(formula.sheet, reading.cell));
+  const value = formulaOf(formula).certainIn(formula, around.isOverArrays);
+  if (value === undefined) {
+    const lacking = unfilled(formula, around);
+    if (lacking !== undefined || reading.error !== "") return lacking;
+    const eitherWay = (["counted", "left out"] as const).flatMap((hidden) => [formulaOf(formula).certainIn(formula, true, hidden) ?? []]);
+    return isOneOf([...eitherWay, ...(formulaOf(formula).valuesIn(formula, 0, true) ?? [])], formula, around) ? undefined : UNTOLD;
+  }
+  if (reading.error === "") return otherThan(value, formula, around);
   const only = value.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;
   return only === undefined || only instanceof CellError ? undefined : [];
 }
 
+/** What may be given shows a value to be right, and none to be wrong. */
+const isOneOf = (values: readonly Cells[] | undefined, formula: ReadFormula, around: Around): boolean =>
+  values?.some((value) => otherThan(value, formula, around) === undefined) === true;
+
 /** Cells of what a formula fills that hold nothing, where it cannot be told what it gives there. */
-function unfilled({ sheet, area }: ReadFormula, { sheets, areFilled }: Around): Other {
+function unfilled({ sheet, area }: ReadFormula, { sheets, areFilled }: Around): readonly string[] | undefined {
   if (!areFilled || area.rows * area.columns === 1) return undefined;
   const places = cellsOfArea(area).flat();
   const read = sheets.sheet(sheet);
@@ -114,10 +179,10 @@ function unfilled({ sheet, area }: ReadFormula, { sheets, areFilled }: Around): 
 }
 
 /** A formula in one cell that gives many values shows one of them, unless it fills as many cells as it gives. */
-function otherThan(given: Cells, { sheet, reading, area }: ReadFormula, sheets: ReadSheets, spills: boolean): Other {
+function otherThan(given: Cells, { sheet, reading, area }: ReadFormula, { sheets, spills }: Around): readonly string[] | undefined {
   if (area.rows * area.columns === 1) {
     if (!given.some((row) => row.some((value) => isAsSaved(value, reading)))) return [];
-    return spills && given.flat().length > 1 ? beside(area, given) : undefined;
+    return given.flat().length > 1 && spills(sheet, reading.cell) ? beside(area, given) : undefined;
   }
   const lacking: string[] = [];
   for (let row = 0; row < area.rows; row++)

@@ -5,7 +5,9 @@ import type { CellFunction } from "../../../functions/cellFunction";
 import { definitionOf } from "../../formula/calledFunction";
 import type { Cells } from "../../formula/Cells";
 import { fromFirstOperand, isTooDeep } from "../../formula/everyPart";
-import { isWorkedOutSurely, sureValue, type SureSurroundings } from "../sure/sureValue";
+import { isWorkedOutSurely } from "../sure/builtInSurely";
+import type { SureSurroundings } from "../sure/SureSurroundings";
+import { sureValue } from "../sure/sureValue";
 import { PROVEN, type Kinds, type Place, type ProvenFunction } from "./provenFunctions";
 
 /** What a part of a formula may give. */

@@ -1,6 +1,6 @@
 import { valueInFile } from "../../parts/cellValue";
 import { CellPlaces } from "../../parts/CellPlaces";
-import { readXml } from "../../parts/readXml";
+import { isOn, readXml } from "../../parts/readXml";
 import type { PartSource } from "../../parts/FileParts";
 import { longer, TextGatherer, type SharedText } from "../../parts/sharedTexts";
 import { cellAt } from "../../../workbook/cellArea";
@@ -21,6 +21,10 @@ export interface CellInFile {
   readonly fills: string;
   /** True for an array formula that is as large as its answer. */
   readonly spills: boolean;
+  /** The cells that a what-if table puts its values into, "B7", in place of those that stand there; left out for any other cell. */
+  readonly inputs?: { readonly row?: string; readonly column?: string };
+  /** True in a row that is not shown. */
+  readonly isHidden?: true;
   /** What the program that saved the file wrote down; null where it wrote nothing. Days count from the file's own day 0. */
   readonly value: FileValue;
   /** The number of its look. */
@@ -39,6 +43,7 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
   const groups = new Map<string, { readonly text: string; readonly row: number; readonly column: number }>();
   const path: string[] = [];
   const places = new CellPlaces();
+  let isHidden = false;
   let cell:
     | {
         attributes: Readonly<Record<string, string>>;
@@ -65,6 +70,8 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
       fills: kind === "array" || kind === "dataTable" ? ref : "",
       value: isError ? { error: String(content) } : content,
       look: Number(attributes.s ?? 0),
+      ...(isHidden && { isHidden }),
+      ...(kind === "dataTable" && { inputs: inputsOf(formula?.attributes ?? {}) }),
     });
   };
   await readXml(parts, part, {
@@ -72,6 +79,7 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
       path.push(name);
       if (name === "row" && path.length === 3) {
         places.rowBegins(attributes.r);
+        isHidden = isOn(attributes.hidden);
       } else if (name === "c" && path.length === 4) {
         places.cellBegins(attributes.r);
         cell = { attributes, formula: undefined, value: "" };
@@ -93,4 +101,10 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
       cell = undefined;
     },
   });
+}
+
+/** ECMA-376 Part 1, 18.3.1.40: one input, of the row where dtr says so, else of the column; of two the first is that of the row. */
+function inputsOf({ dt2D, dtr, r1, r2 }: Readonly<Record<string, string>>): NonNullable<CellInFile["inputs"]> {
+  if (isOn(dt2D)) return { ...(r1 !== undefined && { row: r1 }), ...(r2 !== undefined && { column: r2 }) };
+  return r1 === undefined ? {} : isOn(dtr) ? { row: r1 } : { column: r1 };
 }

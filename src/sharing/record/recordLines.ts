@@ -65,7 +65,11 @@ function everyValue({ cells }: AlikeCells): string {
 export function functionLines(groups: readonly RecordEntries[]): RecordLine[] {
   const calledFrom = new Map<string, string[]>();
   for (const { first, range } of groups.flatMap(({ entries }) => entries))
-    for (const name of namesIn(first)) calledFrom.set(name, [...(calledFrom.get(name) ?? []), range]);
+    for (const name of namesIn(first)) {
+      const ranges = calledFrom.get(name);
+      if (ranges === undefined) calledFrom.set(name, [range]);
+      else ranges.push(range);
+    }
   if (calledFrom.size === 0) return [];
   return [
     band(recordWords.functions),

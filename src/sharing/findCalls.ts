@@ -21,6 +21,7 @@ export interface RetortCall {
  * a broken link such as `'C:/x.xla'!`. Text in quotation marks and names of sheets are never calls.
  */
 export function findCalls(cellFormula: string): RetortCall[] {
+  if (!HAS_OUR_WORD.test(cellFormula)) return [];
   const { text, sheets } = withoutSheetNames(cellFormula);
   const tokens = tokenize(text, { withLocation: true });
   const bounds = argumentBounds(tokens);
@@ -33,6 +34,9 @@ export function findCalls(cellFormula: string): RetortCall[] {
     return [{ name, argumentTexts: argumentsBetween(cellFormula, [first, ...ends]), start, bracket: first - 1, end }];
   });
 }
+
+/** Cheaper than taking every formula apart: a call of ours has the word in its name, typed or stored. */
+const HAS_OUR_WORD = /retort/i;
 
 const TEXT_COLUMN_OR_SHEET = /"(?:[^"]|"")*"|\[(?:'.|[^[\]'])*\]|'(?:[^']|'')*'/g;
 
@@ -94,5 +98,4 @@ function argumentsBetween(cellFormula: string, bounds: readonly number[]): strin
 
 const startOf = (token: Token): number => token.loc?.[0] ?? 0;
 
-/** Cheaper than taking every formula apart: a call of ours has the word in its name, typed or stored. */
-export const holdsCall = (formula: string): boolean => /retort/i.test(formula) && findCalls(formula).length > 0;
+export const holdsCall = (formula: string): boolean => findCalls(formula).length > 0;

@@ -13,12 +13,35 @@ const RANGE = new RegExp(`^${CORNER}(?::${CORNER})?$`, "i");
 
 /** The area of "B7", "A1:C3" or "$A$1:$C$3", in whichever order the corners come; undefined for anything else. */
 export function cellArea(range: string): CellArea | undefined {
+  const single = singleCell(range);
+  if (single !== undefined) return single;
   const [, firstLetters, firstNumber, lastLetters = firstLetters, lastNumber = firstNumber] = RANGE.exec(range) ?? [];
   if (firstLetters === undefined || lastLetters === undefined) return undefined;
   const [column, lastColumn] = inOrder(columnOf(firstLetters), columnOf(lastLetters));
   const [row, lastRow] = inOrder(Number(firstNumber) - 1, Number(lastNumber) - 1);
   return { row, column, rows: lastRow - row + 1, columns: lastColumn - column + 1 };
 }
+
+const [LETTER_A, LETTER_Z, DIGIT_0, DIGIT_9] = [..."AZ09"].map((character) => character.charCodeAt(0)) as [number, number, number, number];
+const MOST_LETTERS = 3;
+const MOST_DIGITS = 7;
+
+/** The area of a cell in its plainest spelling, "B7", which long books ask for more often than for anything else. */
+function singleCell(range: string): CellArea | undefined {
+  let [at, column, row] = [0, 0, 0];
+  for (let code = range.charCodeAt(0); code >= LETTER_A && code <= LETTER_Z; code = range.charCodeAt(++at))
+    column = column * LETTERS + code - LETTER_BEFORE_A;
+  const digits = range.length - at;
+  if (at === 0 || at > MOST_LETTERS || digits < 1 || digits > MOST_DIGITS || range.charCodeAt(at) === DIGIT_0) return undefined;
+  for (; at < range.length; at++) {
+    const code = range.charCodeAt(at);
+    if (!(code >= DIGIT_0 && code <= DIGIT_9)) return undefined;
+    row = row * TEN + code - DIGIT_0;
+  }
+  return { row: row - 1, column: column - 1, rows: 1, columns: 1 };
+}
+
+const TEN = 10;
 
 // Excel specifications and limits, "Total number of rows and columns on a worksheet".
 export const ROWS_OF_A_SHEET = 1_048_576;
@@ -62,14 +85,24 @@ export const overlap = (one: CellArea, other: CellArea): boolean =>
 
 /** Column letters counted from 0: 0 is "A", 26 is "AA". */
 export function lettersOf(column: number): string {
+  const known = KNOWN_LETTERS[column];
+  if (known !== undefined) return known;
   let letters = "";
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / LETTERS)) {
     letters = String.fromCharCode(LETTER_BEFORE_A + 1 + ((rest - 1) % LETTERS)) + letters;
   }
+  if (letters.length === 1 || letters.length === 2) KNOWN_LETTERS[column] = letters;
   return letters;
 }
 
-export const columnOf = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((so, letter) => so * LETTERS + letter.charCodeAt(0) - LETTER_BEFORE_A, 0) - 1;
+/** Of columns asked for before, those that most books use. */
+const KNOWN_LETTERS: string[] = [];
+
+export function columnOf(letters: string): number {
+  const capitals = letters.toUpperCase();
+  let column = 0;
+  for (let at = 0; at < capitals.length; at++) column = column * LETTERS + capitals.charCodeAt(at) - LETTER_BEFORE_A;
+  return column - 1;
+}
 
 const inOrder = (one: number, other: number): [number, number] => (one <= other ? [one, other] : [other, one]);

@@ -2,6 +2,7 @@
 export const wrappedLines = (text: string, limit: number): number => text.split(/\r\n|\r|\n/).reduce((sum, line) => sum + linesOfOne(line, limit), 0);
 
 function linesOfOne(text: string, limit: number): number {
+  if (text.length <= limit) return 1;
   let lines = 1;
   let used = 0;
   let gap = 0;

@@ -10,8 +10,10 @@ import { handedOver, oneCell, type BlankForm, type Cells } from "./Cells";
 /** The cell function that a name in a cell formula calls, in typed or stored form; undefined for any other function. */
 export function definitionOf(callee: string): CellFunction | undefined {
   const name = catalogueName(callee);
-  return everyFunction.find((definition) => definition.name === name);
+  return name === undefined ? undefined : byName.get(name);
 }
+
+const byName: ReadonlyMap<string, CellFunction> = new Map(everyFunction.map((definition) => [definition.name, definition]));
 
 /** What a call gives; with more arguments than the function takes, what the local workbook says of them. */
 export function answerOf(definition: CellFunction, rawArguments: readonly unknown[]): Answer | Answer[][] {

@@ -33,15 +33,22 @@ const said = (text: string): BuiltInForm => ({ text, isArray: false });
 /** The guarded form of a cell formula in built-in functions, or why a cell holds none; "" for a formula that calls none of our functions. */
 export function builtInForm({ calls, formula, cell, area: { range } }: FormulaCell, heldAt: HeldAt): BuiltInForm {
   if (calls.length === 0) return said("");
+  const alone = range === cell ? builtInAlone(formula, cell) : undefined;
+  if (alone !== undefined) return alone;
   const place = { ...NOTHING_AROUND, cell, area: range };
-  const alone = range === cell ? plainFormula(formula, place) : undefined;
-  if (alone?.kind === "formula") return { text: alone.formula, isArray: alone.isArray || worksOverArrays(formula, place) };
   const workings = new WorkingsSheet("Workings");
   const here = { ...place, heldAt: (sheet: string, row: number, column: number) => (sheet === SHEET ? heldAt(row, column) : undefined) };
   const withSteps = plainFormula(formula, here, {}, workings);
   if (withSteps.kind === "none") return said(withSteps.why === "unknownName" ? formWithNames : noFormBecause(WHY_FIXED[withSteps.why]));
   if (range !== cell) return said(formFillsSeveral);
   return said(workings.cells.length === 0 && withSteps.held.length > 0 ? formForNowAlone : formInSeveralCells);
+}
+
+/** The form in one cell, whatever the cells hold that it reads; undefined where there is none. */
+export function builtInAlone(formula: string, cell: string): BuiltInForm | undefined {
+  const place = { ...NOTHING_AROUND, cell, area: cell };
+  const alone = plainFormula(formula, place);
+  return alone.kind === "formula" ? { text: alone.formula, isArray: alone.isArray || worksOverArrays(formula, place) } : undefined;
 }
 
 /** What stands in the first cell of a copy of plain cells, or why its value does. */

@@ -70,18 +70,15 @@ export function calculationRecord(shared: SharedCopy, name: string): SheetPlan {
   const plainHere = shared.plainCells?.filter(({ sheet }) => sheet === shared.sheet);
   const recorded = recordEntries(shared.formulaCells, plainHere);
   const rowsOf = (lines: readonly RecordLine[]): Content[][] => lines.flatMap(rowsOfLine);
-  const rules = ruleLines(recordedRules(shared.copy, shared.put));
-  const printedWith = (row: number): Content[][] => [
+  const before = [
     ...top,
-    ...rowsOf([
-      ...entryLines(recorded.groups, shared.rows ?? [], plainHere),
-      ...functionLines(recorded.groups),
-      ...rules,
-      ...sayingLines(recorded, row),
-    ]),
+    ...rowsOf(entryLines(recorded.groups, shared.rows ?? [], plainHere)),
+    ...rowsOf(functionLines(recorded.groups)),
+    ...rowsOf(ruleLines(recordedRules(shared.copy, shared.put))),
   ];
+  const sayingsFor = (row: number): Content[][] => rowsOf(sayingLines(recorded, row));
   // A row free between what is printed and what is not.
-  const printed = printedWith(printedWith(MOST_ROWS).length + 2);
+  const printed = [...before, ...sayingsFor(before.length + sayingsFor(MOST_ROWS).length + 2)];
   const unprinted = rowsOf(unprintedLines(recorded));
   const lines = unprinted.length === 0 ? printed : [...printed, [], ...unprinted];
   return {

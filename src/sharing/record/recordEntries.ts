@@ -25,8 +25,10 @@ export const firstValue = ({ area }: FormulaCell): CellContent => area.values[0]
 /** The family of a function of ours; that of built-in ones for none. */
 export function familyOf(name: string | undefined): string {
   if (name === undefined) return recordWords.builtInGroup;
-  return catalogue.find(({ functions }) => functions.some((one) => one.name === name))?.heading ?? recordWords.unknownGroup;
+  return families.get(name) ?? recordWords.unknownGroup;
 }
+
+const families: ReadonlyMap<string, string> = new Map(catalogue.flatMap(({ heading, functions }) => functions.map(({ name }) => [name, heading])));
 
 export const FAMILIES: readonly string[] = [...catalogue.map(({ heading }) => heading), recordWords.unknownGroup, recordWords.builtInGroup];
 

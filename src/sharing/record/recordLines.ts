@@ -4,9 +4,11 @@ import { andMore, enteredAsArray, recordWords, sayingsAbout } from "../../proble
 import { rulesOfSheet } from "../../problems/sharing/sharedCopyWords";
 import type { PlainCell } from "../plain/plainSheets";
 import type { AlikeCells } from "./alikeCells";
-import { builtInForm, formOnCopy, heldIn } from "./builtInForm";
+import { formOnCopy } from "./builtInForm";
+import { RecordedForms } from "./RecordedForms";
 import { firstValue, type Recorded, type RecordEntries } from "./recordEntries";
-import { aboutFunction, asTyped, namesIn } from "./recordRows";
+import { asTyped } from "./asTyped";
+import { aboutFunction, namesIn } from "./recordRows";
 import type { RecordedRule } from "./recordedRules";
 import { inWords, valuesOf, workedWith } from "./workedWith";
 
@@ -23,7 +25,7 @@ const below = (what: string, text: string): RecordLine[] => (text === "" ? [] : 
 
 /** The lines that are printed of the formulas of a sheet, group by group. @param plainCells what became of the cells on a copy of plain cells */
 export function entryLines(groups: readonly RecordEntries[], rows: RangeReading["rows"], plainCells: readonly PlainCell[] | undefined): RecordLine[] {
-  const [valueAt, heldAt] = [valuesOf(rows), heldIn(rows)];
+  const [valueAt, forms] = [valuesOf(rows), new RecordedForms(rows)];
   const plain = new Map(plainCells?.map((one) => [one.cell, one]));
   return groups.flatMap(({ heading, entries }) => [
     band(heading),
@@ -32,11 +34,11 @@ export function entryLines(groups: readonly RecordEntries[], rows: RangeReading[
       const units = [...new Set(namesIn(first).map((name) => aboutFunction(name).unit))].filter((unit) => unit !== "");
       const own = plain.get(first.cell);
       const isOwn = own !== undefined && first.calls.length + Number(own.kind === "fixed") > 0;
-      const form = isOwn ? formOnCopy(own) : builtInForm(first, heldAt);
+      const form = isOwn ? formOnCopy(own) : forms.builtIn(first);
       return [
-        line(range, labelOf(alike), firstValue(first), units.join(", "), asTyped(first.formula)),
+        line(range, labelOf(alike), firstValue(first), units.join(", "), forms.typed(first)),
         ...movingLine(alike),
-        ...below(recordWords.inputs, workedWith(first.formula, valueAt)),
+        ...below(recordWords.inputs, workedWith(forms.ranges(first), valueAt)),
         ...(alike.cells.length === 1 ? [] : below(recordWords.values, everyValue(alike))),
         ...below(recordWords.builtIn, form.text),
         ...below(recordWords.entered, form.isArray ? enteredAsArray : ""),
@@ -65,7 +67,11 @@ function everyValue({ cells }: AlikeCells): string {
 export function functionLines(groups: readonly RecordEntries[]): RecordLine[] {
   const calledFrom = new Map<string, string[]>();
   for (const { first, range } of groups.flatMap(({ entries }) => entries))
-    for (const name of namesIn(first)) calledFrom.set(name, [...(calledFrom.get(name) ?? []), range]);
+    for (const name of namesIn(first)) {
+      const ranges = calledFrom.get(name);
+      if (ranges === undefined) calledFrom.set(name, [range]);
+      else ranges.push(range);
+    }
   if (calledFrom.size === 0) return [];
   return [
     band(recordWords.functions),

@@ -1,9 +1,8 @@
 import { everyFunction, NAMESPACE } from "../../functions/catalogue";
 import { NOT_LISTED } from "../../problems/sharing/recordWords";
 import type { CellContent, RangeReading } from "../../workbook/Workbook";
-import { findCalls } from "../findCalls";
 import type { FormulaCell } from "../formulaCells";
-import { builtInForm, heldIn, type HeldAt } from "./builtInForm";
+import { RecordedForms } from "./RecordedForms";
 import { FAMILIES, familyOf, firstValue, isRecorded } from "./recordEntries";
 
 /** One line of a calculation record. */
@@ -33,8 +32,8 @@ const BUILT_IN = "Built-in functions of the spreadsheet only.";
  * step by step, as the work goes; elsewhere by families in the order of the catalogue.
  */
 export function recordRows(formulaCells: readonly FormulaCell[], rows: RangeReading["rows"]): readonly RecordRow[] {
-  const heldAt = heldIn(rows);
-  const lines = formulaCells.filter(isRecorded).flatMap((cell) => rowsOf(cell, heldAt).map((row) => ({ ...row, heading: cell.step ?? row.family })));
+  const forms = new RecordedForms(rows);
+  const lines = formulaCells.filter(isRecorded).flatMap((cell) => rowsOf(cell, forms).map((row) => ({ ...row, heading: cell.step ?? row.family })));
   const isRunSheet = formulaCells.some(({ step }) => step !== undefined);
   const headings = isRunSheet ? [...new Set(lines.map(({ heading }) => heading))] : FAMILIES;
   return headings.flatMap((heading) => lines.flatMap((line) => (line.heading === heading ? [line.row] : [])));
@@ -45,31 +44,26 @@ interface FamilyRow {
   readonly row: RecordRow;
 }
 
-function rowsOf(cell: FormulaCell, heldAt: HeldAt): FamilyRow[] {
-  if (cell.calls.length === 0) return [{ family: familyOf(undefined), row: rowOf(cell, { unit: "", about: BUILT_IN, source: "" }, heldAt) }];
-  return namesIn(cell).map((name) => ({ family: familyOf(name), row: rowOf(cell, { ...aboutFunction(name), about: `${NAMESPACE}.${name}: ${aboutFunction(name).about}` }, heldAt) })); // prettier-ignore
+function rowsOf(cell: FormulaCell, forms: RecordedForms): FamilyRow[] {
+  if (cell.calls.length === 0) return [{ family: familyOf(undefined), row: rowOf(cell, { unit: "", about: BUILT_IN, source: "" }, forms) }];
+  return namesIn(cell).map((name) => ({ family: familyOf(name), row: rowOf(cell, { ...aboutFunction(name), about: `${NAMESPACE}.${name}: ${aboutFunction(name).about}` }, forms) })); // prettier-ignore
 }
+
+const byName: ReadonlyMap<string, (typeof everyFunction)[number]> = new Map(everyFunction.map((one) => [one.name, one]));
 
 /** The functions of ours that a cell calls, each once. */
 export const namesIn = ({ calls }: Pick<FormulaCell, "calls">): string[] => [...new Set(calls.map(({ name }) => name))];
 
 /** What a function is, and the unit of its answer. */
 export function aboutFunction(name: string): Pick<RecordRow, "unit" | "about" | "source"> {
-  const definition = everyFunction.find((one) => one.name === name);
+  const definition = byName.get(name);
   return { unit: definition?.result.unit ?? "", about: definition?.summary ?? NOT_LISTED, source: definition?.source ?? "" };
 }
 
-function rowOf(cell: FormulaCell, { unit, about, source }: Pick<RecordRow, "unit" | "about" | "source">, heldAt: HeldAt): RecordRow {
-  const { text: builtIn, isArray } = builtInForm(cell, heldAt);
+function rowOf(cell: FormulaCell, { unit, about, source }: Pick<RecordRow, "unit" | "about" | "source">, forms: RecordedForms): RecordRow {
+  const { text: builtIn, isArray } = forms.builtIn(cell);
   return {
-    ...{ cells: cell.filledDown ?? cell.area.range, label: cell.label, typed: asTyped(cell.formula), value: firstValue(cell) },
+    ...{ cells: cell.filledDown ?? cell.area.range, label: cell.label, typed: forms.typed(cell), value: firstValue(cell) },
     ...{ unit, about: `${cell.filledDown === undefined ? "" : FILLED_DOWN}${about}`, source, builtIn, ...(isArray && { enteredAs: "array" }) },
   };
 }
-
-/** The cell formula with every Retort call under the name a person types, whatever form the workbook stores it in. */
-export const asTyped = (cellFormula: string): string =>
-  findCalls(cellFormula).reduceRight(
-    (text, { name, start, bracket }) => `${text.slice(0, start)}${NAMESPACE}.${name}${text.slice(bracket)}`,
-    cellFormula,
-  );

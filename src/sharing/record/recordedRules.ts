@@ -1,7 +1,7 @@
 import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
 import { nameStays, RULE_KINDS, takenOutBecause } from "../../problems/sharing/sharedCopyWords";
 import type { RulesPut } from "../plain/plainRules";
-import { asTyped } from "./recordRows";
+import { asTyped } from "./asTyped";
 
 /** A rule or name that calls us or read a sheet that went, as a record lists it. */
 export interface RecordedRule {

@@ -17,9 +17,12 @@ const MOST_INPUTS = 16;
 const MOST_OF_A_RANGE = 12;
 const MOST_CELLS = 5000;
 
-/** The numbers and texts that went into a formula, those of its own sheet: "C12 = 262.85, C13:C19 = 258.92, 256.88 and 5 blank". */
-export function workedWith(formula: string, valueAt: ValueAt): string {
-  const ranges = tokenize(formula).flatMap(({ type, value }) => (type === tokenTypes.REF_RANGE && !value.includes("!") ? [value.replaceAll("$", "").toUpperCase()] : [])); // prettier-ignore
+/** The ranges of its own sheet that a formula refers to, without dollar signs. */
+export const rangesIn = (formula: string): readonly string[] =>
+  tokenize(formula).flatMap(({ type, value }) => (type === tokenTypes.REF_RANGE && !value.includes("!") ? [value.replaceAll("$", "").toUpperCase()] : [])); // prettier-ignore
+
+/** The numbers and texts that went into a formula, by the ranges that it refers to: "C12 = 262.85, C13:C19 = 258.92, 256.88 and 5 blank". */
+export function workedWith(ranges: readonly string[], valueAt: ValueAt): string {
   const inputs = [...new Set(ranges)].flatMap((range) => {
     const area = cellArea(range);
     return area === undefined || area.rows * area.columns > MOST_CELLS ? [] : [`${range} ${held(cellsOfArea(area).flat().map(valueAt))}`];

@@ -74,8 +74,12 @@ export class WorkbookPackage {
     await readCells(this.parts, part, { texts: this.texts, names: await this.names() }, take);
   }
 
-  /** Changes cells of a sheet and nothing else of it. @throws WorkbookProblem where one of them cannot be changed alone; nothing is changed then */
-  changeCells(sheet: string, changes: readonly CellChange[]): Promise<void> {
+  /**
+   * Changes cells of a sheet and nothing else of it.
+   * @param heights in points, by rows from 0 that do not stand in the sheet yet
+   * @throws WorkbookProblem where one of them cannot be changed alone; nothing is changed then
+   */
+  changeCells(sheet: string, changes: readonly CellChange[], heights: ReadonlyMap<number, number> = new Map()): Promise<void> {
     return this.parts.whole(async () => {
       if (changes.length === 0) return;
       const listed = await this.sheetNamed(sheet);
@@ -87,6 +91,7 @@ export class WorkbookPackage {
         sheet,
         names: await this.names(),
         spillMark: mark,
+        heights,
       });
       await this.parts.edit(part, edits);
       if (hasOtherFormulas) await dropCalculationChain(this.parts, await workbookOutline(this.parts));

@@ -62,5 +62,8 @@ const isWide = ([first, second]: Uint8Array): boolean => first === 0xff && secon
 
 const withoutPrefix = (name: string): string => name.slice(name.indexOf(":") + 1);
 
-const named = (attributes: Readonly<Record<string, string>>): Attributes =>
-  Object.fromEntries(Object.entries(attributes).map(([name, value]) => [withoutPrefix(name), value]));
+function named(attributes: Attributes): Attributes {
+  for (const name in attributes)
+    if (name.includes(":")) return Object.fromEntries(Object.entries(attributes).map(([written, value]) => [withoutPrefix(written), value]));
+  return attributes;
+}

@@ -1,3 +1,4 @@
+import { areaNamed } from "../../workbook/areaNamed";
 import type { PlannedCell, SheetPlan } from "../../workbook/SheetPlan";
 import { storedFormula } from "../formulas/storedFormula";
 import { namesForSeveral, worksOnRanges } from "../formulas/worksOnRanges";
@@ -8,25 +9,41 @@ import type { ForPlans } from "./plannedFile";
 // The file library takes a tenth of a millisecond and two kilobytes for each cell, which is felt above this.
 const MANY = 2000;
 
-/** A long sheet without all but one cell of each look, and the cells left out. A short one has none left out. */
-export function withoutRepeats(plan: SheetPlan): { readonly short: SheetPlan; readonly left: readonly PlannedCell[] } {
-  if (plan.cells.length <= MANY) return { short: plan, left: [] };
+/** What is left out of a long sheet. */
+export interface LeftOut {
+  readonly cells: readonly PlannedCell[];
+  /** In points, by rows from 0, of rows without any of the cells that stay. */
+  readonly heights: ReadonlyMap<number, number>;
+}
+
+/** A long sheet without all but one cell of each look and without the heights of other rows, and what is left out. A short one has nothing left out. */
+export function withoutRepeats(plan: SheetPlan): { readonly short: SheetPlan; readonly left: LeftOut } {
+  if (plan.cells.length <= MANY) return { short: plan, left: { cells: [], heights: new Map() } };
   const [first, left] = [new Map<string, PlannedCell>(), [] as PlannedCell[]];
   for (const cell of plan.cells) {
     const look = lookOf(cell);
     if (first.has(look)) left.push(cell);
     else first.set(look, cell);
   }
-  return { short: { ...plan, cells: [...first.values()] }, left };
+  const cells = [...first.values()];
+  // A break stands in the row before it.
+  const stay = new Set([...cells.map(({ cell }) => areaNamed(cell).row + 1), ...(plan.print?.breaksBefore ?? []).map((row) => row - 1)]);
+  const rowHeights = (plan.rowHeights ?? []).flatMap(({ from, to, height }) => rows(from, to).map((row) => ({ from: row, to: row, height })));
+  const heights = new Map(rowHeights.flatMap(({ from, height }) => (stay.has(from) ? [] : [[from - 1, height] as const])));
+  return { short: { ...plan, cells, rowHeights: rowHeights.filter(({ from }) => stay.has(from)) }, left: { cells: left, heights } };
 }
 
-const lookOf = ({ style, format, heavyLeft }: PlannedCell): string => JSON.stringify([style, format, heavyLeft]);
+const rows = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
+
+/** Most sheets have a dozen looks. */
+const lookOf = ({ style, format, heavyLeft }: PlannedCell): string =>
+  format === undefined && heavyLeft === undefined ? (style ?? "") : JSON.stringify([style, format, heavyLeft]);
 
 /** Puts cells that were left out into their sheet, each with the look of the one that stands there. */
 export async function putRepeats(
   file: WorkbookPackage,
   plan: SheetPlan,
-  left: readonly PlannedCell[],
+  { cells: left, heights }: LeftOut,
   { answer, names = [] }: ForPlans,
 ): Promise<void> {
   if (left.length === 0) return;
@@ -44,7 +61,7 @@ export async function putRepeats(
     const content = contentOf(planned, value, (formula) => worksOnRanges(formula, several));
     return { cell: planned.cell, content, ...(look === undefined || look === 0 ? {} : { look }) };
   });
-  await file.changeCells(plan.name, changes);
+  await file.changeCells(plan.name, changes, heights);
 }
 
 function contentOf({ cell, content, formula }: PlannedCell, value: FileValue, isOverArrays: (formula: string) => boolean): CellChange["content"] {

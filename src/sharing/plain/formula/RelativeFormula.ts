@@ -26,7 +26,8 @@ export function relativeFormula(formula: string, row: number): RelativeFormula |
   let isFar = false;
   const moved = formula.replace(REFERENCE, (whole, column: string, number: string) => {
     const offset = Number(number) - row;
-    if (Number(number) >= FIRST || Math.abs(offset) > LAST - HERE) isFar = true;
+    // No cell's row begins with 0.
+    if (number.startsWith("0") || Number(number) >= FIRST || Math.abs(offset) > LAST - HERE) isFar = true;
     return isFar ? whole : `${column.toUpperCase()}${HERE + offset}`;
   });
   return isFar ? undefined : { formula: moved, row: HERE };

@@ -1,6 +1,7 @@
 import type { EditableParts } from "../parts/EditableParts";
 import { attributeOf, escapedText, readMarkup, withAttributes, type Tag } from "../parts/markup";
 import type { Edit } from "../parts/partText";
+import { withoutCells } from "./withoutCells";
 
 /** Where parts hold formulas: cells, rules of entry and of colour, charts, small charts, columns of tables, names. */
 const FORMULA = /^(f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)$/;
@@ -9,8 +10,8 @@ const PARTS = /^xl\/(worksheets|charts|tables|chartsheets|pivotcache)\/[^/]*\.xm
 
 export const holdsFormulas = (part: string): boolean => PARTS.test(part);
 
-/** Where a sheet keeps its cells, whose formulas are no rules. */
-const CELLS = "sheetData";
+/** The beginning of an element that a cell may hold its formula in. A sheet whose cells hold values is not gone through cell by cell. */
+const CELL_FORMULA = /[<:]f[\s/>]/;
 
 /**
  * Puts other formulas in place of those that no cell holds, of rules and charts, where they hold a word.
@@ -31,18 +32,15 @@ export async function mendFormulas(
   const text = await parts.text(part);
   const edits: Edit[] = [];
   let open: Tag | undefined;
-  let isCells = false;
   let said = "";
-  readMarkup(part, text, {
+  readMarkup(part, withCells && CELL_FORMULA.test(text) ? text : withoutCells(text), {
     open: (tag) => {
-      if (tag.name === CELLS && !tag.isEmpty) isCells = true;
-      open = FORMULA.test(tag.name) && (withCells || !isCells) ? tag : undefined;
+      open = FORMULA.test(tag.name) ? tag : undefined;
       said = "";
       edits.push(...named(text, tag, mend, mendSheet));
     },
     text: (more) => void (said += more),
     close: (name, { start }) => {
-      if (name === CELLS) isCells = false;
       if (open?.name !== name || open.isEmpty || said === "") return;
       const mended = mend(said);
       if (mended !== said) edits.push({ from: open.end, to: start, text: escapedText(mended) });

@@ -17,9 +17,10 @@ export const isBlank = (content: NewContent): boolean => content.kind === "kept"
 /** By row, then by column. */
 export function inOrder(changes: readonly CellChange[], sheet: string): WantedCell[] {
   const wanted = changes.map((change): WantedCell => {
-    const { row, column, rows, columns } = areaNamed(change.cell);
-    if (rows * columns > 1) throw new WorkbookProblem(notACellRange(change.cell));
-    return { ...change, row, column };
+    const { cell, content, look } = change;
+    const { row, column, rows, columns } = areaNamed(cell);
+    if (rows * columns > 1) throw new WorkbookProblem(notACellRange(cell));
+    return look === undefined ? { cell, content, row, column } : { cell, content, look, row, column };
   });
   wanted.sort((one, other) => one.row - other.row || one.column - other.column);
   const twice = wanted.find(({ row, column }, index) => wanted[index + 1]?.row === row && wanted[index + 1]?.column === column);

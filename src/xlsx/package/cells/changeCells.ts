@@ -22,6 +22,8 @@ interface Around {
   /** The workbook's defined names in capitals. */
   readonly names: ReadonlySet<string>;
   readonly spillMark: number | undefined;
+  /** In points, by rows from 0 that do not stand in the part yet. */
+  readonly heights: ReadonlyMap<number, number>;
 }
 
 interface OpenRow {
@@ -66,11 +68,13 @@ class SheetChange {
   private sheetData: Tag | undefined;
   private dimension: Tag | undefined;
   private next = 0;
+  private nextHeight = 0;
   private rowBefore = -1;
   private columnBefore = -1;
   private row: OpenRow | undefined;
   private cell: OpenCell | undefined;
   private hasOtherFormulas = false;
+  private readonly heights: readonly (readonly [row: number, height: number])[];
 
   constructor(
     private readonly source: string,
@@ -78,6 +82,7 @@ class SheetChange {
     private readonly around: Around,
   ) {
     this.shared = new SharedFormulas(around.names);
+    this.heights = [...around.heights].sort(([one], [other]) => one - other);
   }
 
   readonly open = (tag: Tag, depth: number): void => {
@@ -123,6 +128,7 @@ class SheetChange {
     this.lines.row(row, tag);
     const rows = this.rowsBefore(row);
     if (rows !== "") this.edits.push({ from: tag.start, to: tag.start, text: rows });
+    if (this.heights[this.nextHeight]?.[0] === row) this.nextHeight++;
     const from = this.next;
     while (this.wanted[this.next]?.row === row) this.next++;
     const left = this.wanted.slice(from, this.next);
@@ -132,13 +138,20 @@ class SheetChange {
   /** Rows that do not stand in the part, of what is to be put before this one. */
   private rowsBefore(row: number): string {
     const rows: string[] = [];
-    for (let first = this.wanted[this.next]; first !== undefined && first.row < row; first = this.wanted[this.next]) {
-      const cells: string[] = [];
-      for (let one = this.wanted[this.next]; one?.row === first.row; one = this.wanted[++this.next]) cells.push(this.put(one));
-      const inside = cells.join("");
-      if (inside !== "") rows.push(`<${this.prefix}row r="${first.row + 1}">${inside}</${this.prefix}row>`);
+    for (let first = this.nextRow(); first < row; first = this.nextRow()) {
+      let inside = "";
+      for (let one = this.wanted[this.next]; one?.row === first; one = this.wanted[++this.next]) inside += this.put(one);
+      const height = this.heights[this.nextHeight]?.[0] === first ? this.heights[this.nextHeight++]?.[1] : undefined;
+      const said = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
+      if (inside !== "") rows.push(`<${this.prefix}row r="${first + 1}"${said}>${inside}</${this.prefix}row>`);
+      else if (height !== undefined) rows.push(`<${this.prefix}row r="${first + 1}"${said}/>`);
     }
     return rows.join("");
+  }
+
+  /** The next row with anything to be put into it or said of it. */
+  private nextRow(): number {
+    return Math.min(this.wanted[this.next]?.row ?? Infinity, this.heights[this.nextHeight]?.[0] ?? Infinity);
   }
 
   private cellBegins(tag: Tag): void {

@@ -65,7 +65,11 @@ export async function readCells(parts: PartSource, part: string, { texts, names 
     const { row, column } = places;
     const kind = formula === undefined ? "none" : t === "shared" || t === "array" || t === "dataTable" ? t : "plain";
     take({
-      ...{ row, column, cell: cellAt(row, column), formulaKind: kind, spills: kind === "array" && attributes.cm !== undefined },
+      row,
+      column,
+      cell: cellAt(row, column),
+      formulaKind: kind,
+      spills: kind === "array" && attributes.cm !== undefined,
       formula: formula === undefined ? "" : kind === "shared" ? formulaAt(formula.text, si) : formula.text,
       fills: kind === "array" || kind === "dataTable" ? ref : "",
       value: isError ? { error: String(content) } : content,

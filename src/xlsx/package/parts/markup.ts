@@ -84,8 +84,12 @@ export const childNamed = ({ children }: Element, name: string): Element | undef
 export const childrenNamed = ({ children }: Element, name: string): Element[] => children.filter((child) => child.name === name);
 
 /** The value of an attribute, whatever its prefix. */
-export const attributeOf = ({ attributes }: Pick<Tag, "attributes">, name: string): string | undefined =>
-  attributes[name] ?? Object.entries(attributes).find(([written]) => written.slice(written.indexOf(":") + 1) === name)?.[1];
+export function attributeOf({ attributes }: Pick<Tag, "attributes">, name: string): string | undefined {
+  const own = attributes[name];
+  if (own !== undefined) return own;
+  for (const written in attributes) if (written.endsWith(name) && written.slice(written.indexOf(":") + 1) === name) return attributes[written];
+  return undefined;
+}
 
 /** Puts markup behind the last thing in an element; an empty element gets an end tag. */
 export function append(text: string, tag: Tag, closeStart: number, markup: string): Edit {

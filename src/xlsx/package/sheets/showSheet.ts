@@ -1,6 +1,7 @@
 import type { EditableParts } from "../parts/EditableParts";
 import { attributeOf, childNamed, readMarkup, withAttributes } from "../parts/markup";
 import type { Edit } from "../parts/partText";
+import { withoutCells } from "../besideCells/withoutCells";
 import { workbookOutline, type ListedSheet } from "../workbookOutline";
 
 /** Makes a sheet the one in view, and the only one chosen: sheets chosen together are changed together. */
@@ -18,7 +19,7 @@ export async function showSheet(parts: EditableParts, { name }: ListedSheet): Pr
 async function choose(parts: EditableParts, part: string, isChosen: boolean): Promise<void> {
   const text = await parts.text(part);
   const edits: Edit[] = [];
-  readMarkup(part, text, {
+  readMarkup(part, withoutCells(text), {
     open: (tag) => {
       if (tag.name !== "sheetView") return;
       const said = attributeOf(tag, "tabSelected");

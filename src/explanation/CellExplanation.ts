@@ -43,9 +43,11 @@ export interface CallExplanation {
   readonly result: string;
   readonly table?: ExplainedTable;
   readonly problem?: ExplainedProblem;
+  /** Why the formula does not work this call out: which branch is taken in its place. Then nothing is said of an answer. */
+  readonly passedOver?: string;
   /** True where the cell shows nothing yet, so that a problem only says what is still missing. */
   readonly waiting: boolean;
-  /** Which row of a whole column is explained: "row 3 of 12"; "" for one value. */
+  /** Which row of a whole column is explained: "row 3 of 12", or "all 12 rows" where another function takes them; "" for one value. */
   readonly extent: string;
   readonly source: string;
   readonly caution: string;
@@ -60,6 +62,10 @@ export interface CellExplanation {
   readonly cellFormula: string;
   /** As the sheet shows it. */
   readonly shown: string;
+  /** What the formula chose between, and by what: a sentence each. */
+  readonly ways: readonly string[];
+  /** The formula around its calls with the numbers put in, "0.7*100 = 70"; "" where a call is all of it, or it cannot be told. */
+  readonly around: string;
   /** Outermost call first. */
   readonly calls: readonly CallExplanation[];
   /** Left out where the cell is not a calculated one of a run sheet. */

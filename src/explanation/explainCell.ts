@@ -3,6 +3,9 @@ import { NAMESPACE } from "../functions/catalogue";
 import type { CellValue } from "../inputs/CellValue";
 import {
   calculatedByRun,
+  callPassedOver,
+  callsByName,
+  choiceMade,
   CALLS_NO_FUNCTION,
   differsFromCell,
   firstCallsOnly,
@@ -17,20 +20,26 @@ import type { CellAddress, CellLook, CellReading, WantedCells, Workbook } from "
 import type { CallExplanation, CellExplanation } from "./CellExplanation";
 import { explainCall } from "./explainCall";
 import { definitionOf } from "./formula/calledFunction";
-import type { Position } from "./formula/Cells";
+import { isSingle, type BlankForm, type Cells, type Position } from "./formula/Cells";
 import { isTooDeep } from "./formula/everyPart";
-import { evaluate, type Surroundings } from "./formula/evaluate";
 import { expressionOf, givesTheValue } from "./formula/expressionOf";
-import { cellsOfReferences, referredAmong } from "./formula/readReferences";
+import { cellsOfReferences } from "./formula/readReferences";
 import { finalReading, formulaOf, type FinalReading, type Pause } from "./finalReading";
 import { nameNotes } from "./nameNotes";
 import { explainRunCell } from "./runSheet/explainRunCell";
 import { sheetCells, RUN_SHEET_AREA } from "./runSheet/RunCells";
 import { isRounded } from "./saved/isAsSaved";
-import { agrees, type CallInCell } from "./workOut";
+import { argumentsOf, timeOf, tracesOf, type InputsAround, type Trace } from "./tracing/callsTraced";
+import { putInFormula } from "./tracing/putInFormula";
+import { fateKey, type Source } from "./tracing/Traced";
+import { namesUsed, NO_NAMES, type NamesKnown } from "./tracing/namesUsed";
+import { agrees } from "./workOut";
+
+/** What of a workbook an explanation asks; without what stands beside its cells, defined names stay what only the spreadsheet knows. */
+type Asked = Pick<Workbook, "readInputs"> & Partial<Pick<Workbook, "cellsBeside">>;
 
 /** What stands in a cell, in words; looks at it first. @throws WorkbookProblem when the workbook cannot be read */
-export async function explainCell(workbook: Pick<Workbook, "look" | "readInputs">, address?: CellAddress, pause?: Pause): Promise<CellExplanation> {
+export async function explainCell(workbook: Asked & Pick<Workbook, "look">, address?: CellAddress, pause?: Pause): Promise<CellExplanation> {
   return explainLook(workbook, await workbook.look(address), pause);
 }
 
@@ -39,17 +48,19 @@ export async function explainCell(workbook: Pick<Workbook, "look" | "readInputs"
  * not final.
  * @throws WorkbookProblem when the workbook cannot be read
  */
-export async function explainLook(workbook: Pick<Workbook, "readInputs">, look: CellLook, pause?: Pause): Promise<CellExplanation> {
+export async function explainLook(workbook: Asked, look: CellLook, pause?: Pause): Promise<CellExplanation> {
   const { value, error, isFromBefore } = look.reading;
-  if (isFromBefore === true) return { ...explanation({ look, references: [], ranges: [], notes: [] }), calls: [], notes: [FROM_BEFORE] };
-  const found = findCalls(formulaOf(look));
+  const nothingRead = { look, references: [], ranges: [], notes: [] };
+  if (isFromBefore === true) return { ...explanation(nothingRead, NO_NAMES), calls: [], ways: [], notes: [FROM_BEFORE] };
+  const names = await namesUsed(workbook, formulaOf(look), look.address.sheet);
+  const found = [{ formula: formulaOf(look) }, ...names.sources].flatMap(({ formula }) => findCalls(formula));
   const run = runSheetAround(look);
   if (found.length === 0 && (run === undefined || (formulaOf(look) === "" && value === null && error === "")))
-    return explanation({ look, references: [], ranges: [], notes: [] });
-  const { refusal, ...reading } = await finalReading(workbook, look, pause, run);
-  const explained = explanation(reading);
+    return explanation(nothingRead, NO_NAMES);
+  const { refusal, ...reading } = await finalReading(workbook, look, pause, run, names.references);
+  const explained = explanation(reading, names);
   if (found.length === 0 && explained.ofRun === undefined) return explained;
-  return refusal === undefined ? explained : { ...explanation({ ...reading, around: undefined }), calls: [], notes: [refusal] };
+  return refusal === undefined ? explained : { ...explanation({ ...reading, around: undefined }, names), calls: [], ways: [], notes: [refusal] };
 }
 
 /** What is read to see whether the cell is one of a run sheet: nothing where none can lie. */
@@ -63,35 +74,41 @@ function runSheetAround({ address, anchor }: CellLook): WantedCells | undefined 
 const MOST_EXPLAINED = 50;
 
 /** A cell with its inputs, read once and for all. */
-function explanation({ look, references, ranges, notes: more, around: area }: FinalReading): CellExplanation {
+function explanation({ look, references, ranges, notes: more, around: area }: FinalReading, names: NamesKnown): CellExplanation {
   const { address, reading, anchor } = look;
   const cellFormula = formulaOf(look);
   const found = findCalls(cellFormula);
-  const known = found.filter(({ name }) => definitionOf(`${NAMESPACE}.${name}`) !== undefined);
+  const known = found.filter(({ name }) => definitionOf(`${NAMESPACE}.${name}`) !== undefined).map((call): PlacedCall => ({ call, source: HERE }));
   const position = anchor === undefined ? { row: 0, column: 0 } : placeFrom(anchor.cell, reading.cell);
-  const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
   const whole = expressionOf(cellFormula);
-  const worked = ([0, null] as const)
-    .map((blankAs) => valueHere(whole, { referred: referredAmong(around.cells, address.sheet), position, blankAs }))
-    .filter((value) => value !== undefined);
+  const around = { cells: cellsOfReferences(references, ranges), homeSheet: address.sheet, position };
+  const byName = names.sources.flatMap((source) => findCalls(source.formula).map((call): PlacedCall => ({ call, source })));
+  const traces = found.length + byName.length === 0 ? [] : tracesOf(cellFormula, whole, around, names);
+  const inCell: FormulaInCell = { cellFormula, whole, reading, traces, around };
+  // Of calls in names those are told that this formula makes.
+  const made = byName.filter(({ call, source }) => likelyTrace(inCell)?.traced.fates.has(fateKey(source, call.end)) === true);
   const run = area === undefined ? undefined : sheetCells(address.sheet, area);
   const ofRun = run && explainRunCell(run, reading);
-  const inCell: FormulaInCell = { cellFormula, whole, reading, worked, waiting: isEmpty(reading) && worked.length === 0, around };
   return {
     address,
     opening:
       ofRun === undefined || reading.formula === ""
-        ? openingOf(reading, known.length, found.length - known.length, anchor?.cell)
+        ? known.length === 0 && made.length > 0
+          ? callsByName(reading.cell, [...new Set(made.map(({ source }) => source.name))])
+          : openingOf(reading, known.length, found.length - known.length, anchor?.cell)
         : calculatedByRun(reading.cell, ofRun.ofRun.name),
     cellFormula,
     shown: reading.shown,
-    calls: known.slice(0, MOST_EXPLAINED).flatMap((call) => explained(call, inCell)),
+    // A run sheet tells its own choices and arithmetic in words.
+    ways: ofRun === undefined ? (likelyTrace(inCell)?.traced.choices.map(choiceMade) ?? []) : [],
+    around: ofRun === undefined ? aroundCalls(inCell) : "",
+    calls: [...known, ...made].slice(0, MOST_EXPLAINED).flatMap((call) => explained(call, inCell)),
     ...(ofRun === undefined ? {} : { ofRun: ofRun.ofRun }),
     notes: [
       ...more,
       ...(ofRun?.notes ?? []),
       ...(known.length > MOST_EXPLAINED ? [firstCallsOnly(MOST_EXPLAINED, known.length)] : []),
-      ...notes(found, inCell, ofRun !== undefined),
+      ...notes(found.length + made.length, inCell, ofRun !== undefined),
     ],
   };
 }
@@ -101,42 +118,94 @@ function placeFrom(anchor: string, cell: string): Position {
   return first === undefined || here === undefined ? { row: 0, column: 0 } : { row: here.row - first.row, column: here.column - first.column };
 }
 
+/** A call of ours and the formula that it stands in. */
+interface PlacedCall {
+  readonly call: RetortCall;
+  readonly source: Source;
+}
+
+const HERE: Source = { name: "", formula: "" };
+
 interface FormulaInCell {
   readonly cellFormula: string;
   readonly whole: AstExpression | undefined;
   readonly reading: CellReading;
-  /** What the whole cell formula gives, for each form of a blank cell; none where only the spreadsheet can tell. */
-  readonly worked: readonly CellValue[];
-  /** True where the cell shows nothing because its formula tests for inputs first. */
-  readonly waiting: boolean;
-  readonly around: Pick<CallInCell, "cells" | "homeSheet" | "position">;
+  /** The formula worked out, for each form of a blank cell; none of one that cannot be read or is nested too deeply. */
+  readonly traces: readonly Trace[];
+  readonly around: InputsAround;
+}
+
+/** What the whole cell formula gives in the selected cell, for each form of a blank cell; none where only the spreadsheet can tell. */
+const workedIn = ({ traces, around }: FormulaInCell): readonly CellValue[] =>
+  traces.map(({ traced: { value } }) => value && valueIn(value, around.position)).filter((value) => value !== undefined);
+
+const valueIn = (cells: Cells, { row, column }: Position): CellValue | undefined => cells[row]?.[column];
+
+/** The form of a blank cell that agrees with what the cell shows, the usual one where none does or both do. */
+const likelyTrace = ({ traces, reading, around }: FormulaInCell): Trace | undefined =>
+  traces.find(({ traced: { value } }) => value !== undefined && agrees(valueIn(value, around.position), reading)) ?? traces[0];
+
+/** The formula with the numbers put in, where more stands in it than a call of ours; "" where the cell shows otherwise. */
+function aroundCalls(inCell: FormulaInCell): string {
+  const { whole, cellFormula, reading, around } = inCell;
+  const likely = likelyTrace(inCell);
+  const value = likely?.traced.value && valueIn(likely.traced.value, around.position);
+  if (whole === undefined || likely === undefined || value === undefined || !agrees(value, reading)) return "";
+  return putInFormula(whole, cellFormula, likely.traced, value);
 }
 
 const isEmpty = ({ value, error }: CellReading): boolean => (value ?? "") === "" && error === "";
 
-function explained(call: RetortCall, { whole, reading, waiting, around }: FormulaInCell): CallExplanation[] {
+function explained({ call, source }: PlacedCall, inCell: FormulaInCell): CallExplanation[] {
   const definition = definitionOf(`${NAMESPACE}.${call.name}`);
   if (definition === undefined) return [];
-  const shownIn = !waiting && givesTheValue(whole, call.start, call.end) ? { shownIn: reading } : {};
-  return [explainCall({ ...around, definition, argumentTexts: call.argumentTexts, waiting, ...shownIn })];
+  const { whole, reading, around } = inCell;
+  const likely = likelyTrace(inCell);
+  const fate = likely?.traced.fates.get(fateKey(source, call.end));
+  const waiting = isEmpty(reading) && (fate?.passedOver !== undefined || workedIn(inCell).length === 0);
+  const isShown = !waiting && fate?.passedOver === undefined && source.name === "" && givesTheValue(whole, call.start, call.end);
+  const number = timeOf(fate?.made.length ?? 0, likely?.traced.value, around.position);
+  const given = (blankAs: BlankForm) =>
+    argumentsOf(
+      call,
+      inCell.traces.find((one) => one.blankAs === blankAs)?.traced.fates.get(fateKey(source, call.end))?.made[number],
+      around,
+      blankAs,
+    );
+  const { value } = likely?.traced ?? {};
+  return [
+    explainCall({
+      definition,
+      argumentTexts: call.argumentTexts,
+      homeSheet: around.homeSheet,
+      position: around.position,
+      given,
+      blankAs: likely?.blankAs ?? 0,
+      waiting,
+      // What gives one value in the end has taken every row together.
+      isByCell: fate === undefined || (fate.isByCell && !(value !== undefined && isSingle(value))),
+      ...(fate?.passedOver && { passedOver: callPassedOver(fate.passedOver) }),
+      ...(source.name !== "" && { inName: source.name }),
+      ...(fate !== undefined && fate.made.length > 1 && { time: { number: number + 1, gave: fate.made.map(({ answer }) => answer) } }),
+      ...(isShown ? { shownIn: reading } : {}),
+    }),
+  ];
 }
 
-function notes(found: readonly RetortCall[], { cellFormula, whole, reading, worked, waiting }: FormulaInCell, isOfRun: boolean): string[] {
+function notes(calls: number, inCell: FormulaInCell, isOfRun: boolean): string[] {
+  const { cellFormula, whole, reading } = inCell;
   const onNames = nameNotes(cellFormula, reading.error);
   const hostNote = hostErrorNote(reading.error);
   if (hostNote !== undefined) return onNames.length > 0 && reading.error === "#NAME?" ? onNames : [...onNames, hostNote];
-  if (found.length === 0) return onNames;
+  if (calls === 0) return onNames;
+  const worked = workedIn(inCell);
   if (worked.length > 0 && !worked.some((value) => agrees(value, reading) || (reading.error === "" && isRounded(value, reading.value))))
     return [...onNames, differsFromCell(reading.shown || "nothing")];
   if (whole !== undefined && isTooDeep(whole)) return [...onNames, NESTED_TOO_DEEPLY];
   // A run sheet names the very boxes that are waited for.
+  const isPassedOver = [...(likelyTrace(inCell)?.traced.fates.values() ?? [])].some(({ passedOver }) => passedOver !== undefined);
+  const waiting = isEmpty(reading) && (isPassedOver || worked.length === 0);
   return waiting && !isOfRun ? [...onNames, WAITS_FOR_INPUTS] : onNames;
-}
-
-/** What the whole cell formula gives in the selected cell, or undefined where only the spreadsheet can tell. */
-function valueHere(whole: AstExpression | undefined, around: Surroundings & { readonly position: Position }): CellValue | undefined {
-  const value = whole && evaluate(whole, around);
-  return value?.[around.position.row]?.[around.position.column];
 }
 
 /**

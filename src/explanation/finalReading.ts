@@ -30,6 +30,7 @@ const waited: Pause = (milliseconds) => new Promise((resolve) => setTimeout(reso
  * be calculated. While something is, a host goes on showing the values from before.
  * @param look at the cell
  * @param area of its sheet, to be read in the same request
+ * @param further cells that the names of its formula refer to
  * @returns the reading, or with it, in `refusal`, why its values may be from before
  */
 export async function finalReading(
@@ -37,10 +38,11 @@ export async function finalReading(
   look: CellLook,
   pause: Pause = waited,
   area?: WantedCells,
+  further: readonly RangeReference[] = [],
 ): Promise<FinalReading & { readonly refusal?: string }> {
   let seen = look;
   for (let looks = 1; ; looks++) {
-    const references = referencesOf(seen);
+    const references = distinctReferences([...referencesOf(seen), ...further]);
     const { again, ranges, around } = await readTogether(workbook, seen.address, references, area);
     const notes = references.flatMap(({ range }, index) => (ranges[index] === undefined ? [inputTooLarge(range)] : []));
     const reading = { look: again, references, ranges, notes, around };
@@ -60,6 +62,6 @@ export async function finalReading(
 /** The formula that fills the cell: its own, or that of the cell whose spill it stands in. */
 export const formulaOf = ({ reading, anchor }: CellLook): string => anchor?.formula ?? reading.formula;
 
-const referencesOf = (look: CellLook): RangeReference[] => distinctReferences(referencesIn(expressionOf(formulaOf(look)), look.address.sheet));
+const referencesOf = (look: CellLook): RangeReference[] => referencesIn(expressionOf(formulaOf(look)), look.address.sheet);
 
 const contentsOf = ({ reading, anchor }: CellLook): string => JSON.stringify([reading, anchor]);

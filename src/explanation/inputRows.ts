@@ -6,7 +6,8 @@ import type { Input } from "../inputs/Input";
 import { isNothing } from "../inputs/number";
 import { AS_LEFT_OUT, LEFT_OUT, WORKED_OUT_IN_CELL, type InputRow } from "./CellExplanation";
 import { isSingle, valueAt, type Position } from "./formula/Cells";
-import { parseReference } from "./formula/references";
+import { parseReference, type RangeReference } from "./formula/references";
+import { STANDS_FOR } from "./tracing/Traced";
 import { columnText, valueText } from "./valueText";
 import { isUnknown, type Argument } from "./workOut";
 
@@ -55,12 +56,23 @@ function countsAsLeftOut(input: Input<unknown>, value: CellValue): boolean {
 
 function origin(argument: Argument | undefined, homeSheet: string, position: Position | undefined): string {
   if (isLeftOut(argument)) return "";
-  if (argument.expression?.type === "Literal") return "typed in the formula";
-  if (argument.expression?.type !== "ReferenceIdentifier") return argument.text;
-  const reference = parseReference(argument.expression.value, homeSheet);
-  if (reference === undefined) return argument.text;
+  const { expression, text, named, place } = argument;
+  if (expression?.type === "Literal") return "typed in the formula";
+  const isPlace = expression?.type === "ReferenceIdentifier" && named === undefined;
+  const reference = place ?? (isPlace ? parseReference(expression.value, homeSheet) : undefined);
+  if (reference === undefined || reference.spill) return named ?? text;
   const range = position === undefined ? reference.range : cellIn(reference.range, position);
-  return reference.sheet === homeSheet ? range : `${reference.sheet}!${range}`;
+  const at = reference.sheet.toLowerCase() === homeSheet.toLowerCase() ? range : `${reference.sheet}!${range}`;
+  if (named !== undefined) return namedAt(named, reference, at, homeSheet);
+  return isPlace ? at : `${at}, by ${text}`;
+}
+
+/** "vessel = B5": of a name that stands for cells the very cell, without a sheet that is this one. */
+function namedAt(named: string, { sheet, range }: RangeReference, at: string, homeSheet: string): string {
+  const mark = named.lastIndexOf(STANDS_FOR);
+  const meant = parseReference(named.slice(mark + STANDS_FOR.length), homeSheet);
+  const isSame = meant?.range === range && meant.sheet.toLowerCase() === sheet.toLowerCase();
+  return isSame ? `${named.slice(0, mark)}${STANDS_FOR}${at}` : `${named}, here ${at}`;
 }
 
 /** The one cell of a range that serves a row and column of the answer. */

@@ -5,9 +5,7 @@ import { CellError, type CellValue } from "../inputs/CellValue";
 import type { CellReading } from "../workbook/Workbook";
 import { answerOf } from "./formula/calledFunction";
 import { handedOver, type BlankForm, type Cells, type Position } from "./formula/Cells";
-import { evaluate } from "./formula/evaluate";
-import { expressionOf } from "./formula/expressionOf";
-import { referredAmong, type ReadCells } from "./formula/readReferences";
+import type { RangeReference } from "./formula/references";
 
 /** One argument of a call, read from the cell formula. */
 export interface Argument {
@@ -16,6 +14,10 @@ export interface Argument {
   readonly expression: AstExpression | undefined;
   /** Its values; undefined where it is left out or only the spreadsheet can work it out. */
   readonly cells: Cells | undefined;
+  /** Where these stand, left out for what stands nowhere or as typed. */
+  readonly place?: RangeReference | undefined;
+  /** What a name stands for: "vessel = B5". */
+  readonly named?: string | undefined;
 }
 
 /** True for an argument that is there but whose value only the spreadsheet knows. */
@@ -26,11 +28,22 @@ export interface CallInCell {
   readonly definition: CellFunction;
   readonly argumentTexts: readonly string[];
   readonly homeSheet: string;
-  readonly cells: ReadCells;
+  /** Its arguments, for each form of a blank cell. */
+  readonly given: (blankAs: BlankForm) => readonly Argument[];
+  /** The form of a blank cell that the cell's own value speaks for. */
+  readonly blankAs: BlankForm;
   /** The selected cell's place in the spill, from 0. */
   readonly position: Position;
   /** True where the cell shows nothing because its formula tests for inputs first. */
   readonly waiting: boolean;
+  /** False where another function takes all of its answer, so that no row of it is that of the selected cell. */
+  readonly isByCell: boolean;
+  /** Why it is not worked out, where a choice of the formula goes another way. */
+  readonly passedOver?: string | undefined;
+  /** The defined name that it stands in; left out for one that stands in the cell itself. */
+  readonly inName?: string | undefined;
+  /** Which time it is, from 1, of several that the formula works it out, with what each gave. */
+  readonly time?: { readonly number: number; readonly gave: readonly (Cells | undefined)[] } | undefined;
   /** The selected cell, where its value is the value of this call. */
   readonly shownIn?: CellReading;
 }
@@ -45,18 +58,15 @@ export interface Worked {
 
 /** Works the call out as the host would. Where the host's form of a blank cell matters, the one that agrees with the cell is taken. */
 export function workOut(call: CallInCell): Worked {
-  const withZeros = workOutWith(call, 0);
+  const likely = workOutWith(call, call.blankAs);
   const { shownIn } = call;
-  if (shownIn === undefined || agrees(answerAt(withZeros.answer, call.position), shownIn)) return withZeros;
-  const withNulls = workOutWith(call, null);
-  return agrees(answerAt(withNulls.answer, call.position), shownIn) ? withNulls : withZeros;
+  if (shownIn === undefined || agrees(answerAt(likely.answer, call.position), shownIn)) return likely;
+  const other = workOutWith(call, call.blankAs === 0 ? null : 0);
+  return agrees(answerAt(other.answer, call.position), shownIn) ? other : likely;
 }
 
-function workOutWith({ definition, argumentTexts, homeSheet, cells }: CallInCell, blankAs: BlankForm): Worked {
-  const given = argumentTexts.map((text): Argument => {
-    const expression = text === "" ? undefined : expressionOf(text);
-    return { text, expression, cells: expression && evaluate(expression, { referred: referredAmong(cells, homeSheet), blankAs }) };
-  });
+function workOutWith({ definition, given: givenAs }: CallInCell, blankAs: BlankForm): Worked {
+  const given = givenAs(blankAs);
   return { given, blankAs, answer: given.some(isUnknown) ? undefined : answerOf(definition, rawArguments({ given, blankAs })) };
 }
 

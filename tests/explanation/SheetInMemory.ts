@@ -1,4 +1,4 @@
-import type { CellsBeside } from "../../src/workbook/CellsBeside";
+import type { CellsBeside, DefinedName } from "../../src/workbook/CellsBeside";
 import type { FirstScreen } from "../../src/workbook/OutOfView";
 import { fromCol, parseA1Range, toCol } from "@borgar/fx";
 import { readTwice } from "../../src/workbook/readTwice";
@@ -31,6 +31,9 @@ export class SheetInMemory implements Workbook {
   drawsCharts = false;
   selected: CellAddress;
   readonly asked: string[] = [];
+  /** Sheets whose names were asked for. */
+  readonly askedBeside: string[] = [];
+  names: readonly DefinedName[] = [];
   unfinished: readonly UnfinishedSheet[] = [];
   /** Whether something may stand on an unfinished sheet that is the user's. */
   asksFirst = false;
@@ -95,7 +98,10 @@ export class SheetInMemory implements Workbook {
 
   firstScreen = async (): Promise<FirstScreen> => ({ hiddenRows: [], hiddenColumns: [], merged: [], sheetNames: [] });
 
-  cellsBeside = async (): Promise<CellsBeside> => ({ names: [], rules: [], unread: [] });
+  cellsBeside = async (sheet: string): Promise<CellsBeside> => {
+    this.askedBeside.push(sheet);
+    return { names: this.names.filter((one) => one.sheet === undefined || one.sheet === sheet), rules: [], unread: [] };
+  };
   readSettled = (sheet: string, asShown: boolean): Promise<SettledReading> => readTwice(this, sheet, asShown);
 
   writeFormula = async ({ sheet, cell }: CellAddress, formula: string): Promise<void> => {

@@ -252,17 +252,17 @@ describe("explainCell(workbook, address) on calls inside other formulas", () => 
   });
 
   test("leaves to the cell an argument that only the spreadsheet can work out", async () => {
-    const formula = "=RETORT.VOLATILEFRACTION(MIN(B5:B6),B6,B7)";
+    const formula = "=RETORT.VOLATILEFRACTION(OFFSET(B4,1,0),B6,B7)";
     const explained = await explain({ B5: 25, B6: 35, B7: 28, B9: { formula, value: 0.7 } }, "B9");
     const call = onlyCall(explained);
-    expect(call.inputs[0]).toMatchObject({ value: "worked out in the cell", from: "MIN(B5:B6)" });
+    expect(call.inputs[0]).toMatchObject({ value: "worked out in the cell", from: "OFFSET(B4,1,0)" });
     expect(call.result).toBe("0.7 (as the cell shows it)");
     expect(call.working).toEqual([]);
     expect(explained.notes).toEqual([]);
   });
 
   test("takes the cell's own value for a guarded call whose arguments it cannot work out", async () => {
-    const formula = '=IF(COUNT(B5:B7)<3,"",RETORT.VOLATILEFRACTION(MIN(B5:B6),B6,B7))';
+    const formula = '=IF(COUNT(B5:B7)<3,"",RETORT.VOLATILEFRACTION(OFFSET(B4,1,0),B6,B7))';
     const explained = await explain({ B5: 25, B6: 35, B7: 28, B9: { formula, value: 0.7 } }, "B9");
     expect(onlyCall(explained)).toMatchObject({ result: "0.7 (as the cell shows it)", waiting: false });
     expect(explained.notes).toEqual([]);
@@ -270,7 +270,7 @@ describe("explainCell(workbook, address) on calls inside other formulas", () => 
 
   test("gives the sentence that the cell itself keeps when the call cannot be worked out here", async () => {
     const shown = {
-      formula: "=RETORT.VOLATILEFRACTION(MIN(B5:B6),B6,B7)",
+      formula: "=RETORT.VOLATILEFRACTION(OFFSET(B4,1,0),B6,B7)",
       error: "#VALUE!",
       message: "after: nothing here (blank or 0). Give grams.",
     };

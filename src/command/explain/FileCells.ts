@@ -1,5 +1,6 @@
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellArea, cellAt, covers, wholeLines, type CellArea } from "../../workbook/cellArea";
+import type { CellsBeside } from "../../workbook/CellsBeside";
 import type { CellAddress, CellLook, CellReading, InputCell, InputsReading, WantedCells } from "../../workbook/Workbook";
 import { sheetCalled, type Book, type BookSheet } from "../book/Book";
 
@@ -11,7 +12,7 @@ const MOST_CELLS = 2_000_000;
 export class FileCells {
   private readonly known = new Map<string, ReadonlyMap<string, CellReading>>();
 
-  constructor(private readonly book: Pick<Book, "sheets">) {}
+  constructor(private readonly book: Pick<Book, "sheets" | "names">) {}
 
   look({ sheet, cell }: CellAddress): CellLook {
     const found = sheetCalled(this.book, sheet);
@@ -27,6 +28,11 @@ export class FileCells {
 
   readInputs(address: CellAddress, wanted: readonly WantedCells[]): Promise<InputsReading> {
     return Promise.resolve({ again: this.look(address), ranges: wanted.map((cells) => this.range(cells)) });
+  }
+
+  /** Defined names alone: rules are of no matter to what a cell says. */
+  cellsBeside(): Promise<CellsBeside> {
+    return Promise.resolve({ names: this.book.names, rules: [], unread: ["colouring", "entry"] });
   }
 
   private range({ sheet, range, spill }: WantedCells): InputCell[][] | undefined {

@@ -38,7 +38,7 @@ export const explainCommand = (terminal: Terminal): Command =>
       const cells = new FileCells(book);
       refuseUncalculated(book, found, place.cell, cells);
       const explained = await explainCell(
-        { look: async () => cells.look(address), readInputs: (at, wanted) => cells.readInputs(at, wanted) },
+        { look: async () => cells.look(address), readInputs: (at, wanted) => cells.readInputs(at, wanted), cellsBeside: () => cells.cellsBeside() },
         address,
       );
       terminal.answer(json ? `${JSON.stringify(explained, undefined, 2)}\n` : `${printable(explanationLines(explained).join("\n"))}\n`);

@@ -1,18 +1,35 @@
+import { aroundCalls } from "../../problems/workbook/cellNotes";
 import type { CallExplanation, CellExplanation, RunCellExplanation } from "../../explanation/CellExplanation";
 
 /** A cell's explanation as lines of text. */
-export const explanationLines = ({ address, opening, cellFormula, shown, calls, ofRun, notes }: CellExplanation): string[] => [
+export const explanationLines = ({ address, opening, cellFormula, shown, calls, ways, around, ofRun, notes }: CellExplanation): string[] => [
   `${address.cell} on "${address.sheet}": ${shown === "" ? "shows nothing" : shown}`,
   opening,
   ...(cellFormula === "" ? [] : [`Cell formula: ${cellFormula}`]),
+  ...ways,
+  ...(around === "" ? [] : [aroundCalls(around)]),
   ...calls.flatMap(callLines),
   ...(ofRun === undefined ? [] : runLines(ofRun)),
   ...notes.map((note) => `Note: ${note}`),
 ];
 
-const callLines = ({ name, summary, inputs, working, resultAbout, result, problem, table, extent, source, caution }: CallExplanation): string[] => [
+const callLines = ({
+  name,
+  summary,
+  inputs,
+  working,
+  resultAbout,
+  result,
+  problem,
+  table,
+  extent,
+  source,
+  caution,
+  passedOver,
+}: CallExplanation): string[] => [
   "",
   `${name}: ${summary}`,
+  ...(passedOver === undefined ? [] : [`  ${passedOver}`]),
   ...(extent === "" ? [] : [`  For ${extent}`]),
   ...inputs.map(({ name: input, value, from, about }) => `  ${input} = ${value}${from === "" ? "" : ` (${from})`}: ${about}`),
   ...working.map((line) => `  ${line}`),

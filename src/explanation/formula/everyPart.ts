@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx";
 import { partsOf as everyPartOf, type Part } from "../../sharing/plain/formula/parts";
+import { lambdaCalled } from "../../sharing/plain/formula/parts";
 
 /**
  * Every part of an expression in the order written, the whole first. No recursion: a sum of thousands of terms is as deep as
@@ -20,8 +21,23 @@ export function* everyPart(
   }
 }
 
-const partsOf = (part: AstExpression): readonly (AstExpression | null)[] =>
-  part.type === "UnaryExpression" || part.type === "BinaryExpression" || part.type === "CallExpression" ? part.arguments : [];
+function partsOf(part: AstExpression): readonly (AstExpression | null)[] {
+  switch (part.type) {
+    case "UnaryExpression":
+    case "BinaryExpression":
+      return part.arguments;
+    case "CallExpression": {
+      const lambda = lambdaCalled(part);
+      return lambda === undefined ? part.arguments : [lambda, ...part.arguments];
+    }
+    case "LetExpression":
+      return [...part.declarations.map(({ init }) => init), part.body];
+    case "LambdaExpression":
+      return [part.body];
+    default:
+      return [];
+  }
+}
 
 export type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
 

@@ -5,7 +5,8 @@ import { valueAt, type Cells } from "./Cells";
 type Operation = (...values: readonly CellValue[]) => CellValue;
 
 const NOT_A_NUMBER = new CellError("#VALUE!");
-const NO_SUCH_CELL = new CellError("#N/A");
+/** Where one block of cells reaches further than the other. */
+export const NO_SUCH_CELL = new CellError("#N/A");
 const PERCENT = 100;
 
 /** The operators worked out here, as a spreadsheet works them: blank counts as 0, errors pass through. */

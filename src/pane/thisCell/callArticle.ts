@@ -8,6 +8,7 @@ export const callArticle = (call: CallExplanation): HTMLElement =>
     { class: "call" },
     element("h3", {}, call.name),
     element("p", { class: "hint" }, call.summary),
+    ...(call.passedOver === undefined ? [] : [element("p", { class: "note" }, call.passedOver)]),
     ...(call.problem === undefined ? [] : [problemBox(call.problem, call.waiting)]),
     ...(call.result === "" ? [] : [answerLine(call)]),
     ...(call.table === undefined ? [] : [tableBlock(call.table)]),

@@ -3,6 +3,7 @@ import { explainCell, explainLook } from "../../explanation/explainCell";
 import type { CellLook, Workbook } from "../../workbook/Workbook";
 import { callArticle } from "./callArticle";
 import { runCellArticle } from "./runCellArticle";
+import { aroundCalls } from "../../problems/workbook/cellNotes";
 import { runCellWords } from "../../problems/paneProblems";
 import { element, typedFormula } from "../element";
 import { Messages } from "../Messages";
@@ -51,7 +52,7 @@ export function thisCellTab(workbook: Workbook): Tab {
   return { id: "cell", label: "This cell", panel, onShow: watch };
 }
 
-const explanationParts = ({ address, cellFormula, shown, calls, notes, opening, ofRun }: CellExplanation): HTMLElement[] => [
+const explanationParts = ({ address, cellFormula, shown, calls, ways, around, notes, opening, ofRun }: CellExplanation): HTMLElement[] => [
   element("h2", {}, address.cell, element("small", {}, ` on sheet "${address.sheet}"`)),
   element("p", {}, opening),
   ...(cellFormula === "" || ofRun !== undefined ? [] : [element("p", {}, typedFormula(cellFormula))]),
@@ -59,6 +60,8 @@ const explanationParts = ({ address, cellFormula, shown, calls, notes, opening, 
   ...notes.map((note) => element("p", { class: "note" }, note)),
   ...(ofRun === undefined ? [] : [runCellArticle(ofRun)]),
   ...(cellFormula === "" || ofRun === undefined ? [] : [formulaBehind(cellFormula)]),
+  ...ways.map((way) => element("p", { class: "hint" }, way)),
+  ...(around === "" ? [] : [element("p", { class: "hint" }, aroundCalls(around))]),
   ...calls.map(callArticle),
 ];
 
@@ -73,6 +76,7 @@ export function explanationSummary({ address, calls, opening, notes, shown, ofRu
   if (call === undefined) return [opening, ...notes].join(" ");
   if (call.waiting) return [`${address.cell}, ${call.name}:`, ...notes].join(" ");
   if (call.problem !== undefined) return `${address.cell}, ${call.name}: ${call.problem.message}`;
+  if (call.passedOver !== undefined) return `${address.cell} shows ${shown === "" ? "nothing" : shown}. ${call.passedOver}`;
   if (call.result === "") return `${address.cell} shows ${shown === "" ? "nothing" : shown}; ${call.name} is explained below.`;
   return `${address.cell}, ${call.name}: ${call.resultAbout} ${call.result.replace(/\.$/, "")}.`;
 }

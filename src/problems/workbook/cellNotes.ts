@@ -73,6 +73,57 @@ export function noSuchFunction(name: string, nearest: readonly string[]): string
 
 export const CALLS_NO_FUNCTION = "calls a function that this version of Retort does not have.";
 
+/** A choice of a formula, as its explanation tells it. */
+export interface ChoiceTold {
+  /** "IF" */
+  readonly by: string;
+  /** Of many rows that ask each for itself. */
+  readonly row?: number;
+  /** What it asks, as written. */
+  readonly asked: string;
+  /** What that comes to, "" where it is no matter. */
+  readonly found: string;
+  /** "B5 = 3" */
+  readonly among: readonly string[];
+  /** As written; "" for a part that the formula does not have. */
+  readonly taken: string;
+  readonly left: readonly string[];
+}
+
+/** What a choice of the formula came to: "IF asks B5>0, which is TRUE with B5 = 3. Taken: A1*2. Not taken: A1*3." */
+export function choiceMade({ by, row, asked, found, among, taken, left }: ChoiceTold): string {
+  const [what, way, others] = [longPart(asked), longPart(taken), left.map(longPart).join("; ")];
+  const holds = among.length === 0 || among.some((one) => one === `${asked} = ${found}`) ? "" : ` with ${among.join(", ")}`;
+  if (by.startsWith("IFE") || by === "IFNA")
+    return found === ""
+      ? `${by}: ${way} gives no error, so it is taken. Not taken: ${others}.`
+      : `${by}: ${what} gives ${found}, so ${way} is taken.`;
+  const comes = asked === found ? "" : `, which is ${found}${holds}${row === undefined ? "" : ` in row ${row}`}`;
+  // Where nothing is written for an answer of FALSE, IF gives that; an error in what it asks is its answer.
+  const wayTaken =
+    way !== "" ? `Taken: ${way}.` : found.startsWith("#") ? "So the error is the answer." : "Nothing is written for that, so it gives FALSE.";
+  return `${by} asks ${what}${comes}. ${wayTaken}${others === "" ? "" : ` Not taken: ${others}.`}`;
+}
+
+// A branch is told by its beginning and its end.
+const LONGEST_PART = 120;
+const longPart = (text: string): string =>
+  text.length <= LONGEST_PART ? text : `${text.slice(0, LONGEST_PART / 2)} … ${text.slice(-LONGEST_PART / 2)}`;
+
+/** Said of a call in a branch that is not taken. */
+export const callPassedOver = (choice: ChoiceTold): string => `Not worked out in this cell: ${choiceMade(choice)}`;
+
+export const allRows = (rows: number): string => (rows === 1 ? "the one row" : `all ${plainNumber(rows)} rows, taken together`);
+export const inRow = (row: number, line: string): string => `row ${row}: ${line}`;
+export const furtherRows = (rows: number): string => `and so on for ${plainNumber(rows)} more ${rows === 1 ? "row" : "rows"}`;
+export const inName = (name: string): string => `the call in the name ${name}`;
+/** @param gave what each time gave */
+export function timeText(number: number, gave: readonly string[]): string {
+  const shown = gave.length <= MOST_TIMES_TOLD ? gave.join(", ") : `${gave.slice(0, MOST_TIMES_TOLD - 1).join(", ")} … ${gave.at(-1) ?? ""}`;
+  return `time ${plainNumber(number)} of ${plainNumber(gave.length)}, which gave ${shown}`;
+}
+const MOST_TIMES_TOLD = 6;
+
 /** Said of the value a cell shows. */
 export const REFERS_TO_ITSELF = "This formula refers to its own cell, so what the cell shows cannot be right. Point it at other cells.";
 
@@ -91,3 +142,10 @@ export const gridErrorNote = (code: string): string | undefined => GRID_ERRORS[c
 /** Said of a formula that the local workbook does not work out. */
 export const formulaBeyondGrid = (brackets: number, operators: number, characters: number): string =>
   `This formula is not worked out here: it has more than ${plainNumber(brackets)} brackets within one another, ${plainNumber(operators)} operators or ${plainNumber(characters)} characters. Write it in several cells.`;
+
+/** Said of a cell whose only calls stand in defined names. */
+export const callsByName = (cell: string, names: readonly string[]): string =>
+  `${cell} calls a Retort function by the ${names.length === 1 ? "name" : "names"} ${names.join(", ")}.`;
+
+/** @param put the formula around its calls with the numbers put in */
+export const aroundCalls = (put: string): string => `With the numbers put in: ${put}`;

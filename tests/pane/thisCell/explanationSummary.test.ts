@@ -20,6 +20,8 @@ const cell = (parts: Partial<CellExplanation>): CellExplanation => ({
   opening: "B7 is blank.",
   cellFormula: "",
   shown: "",
+  ways: [],
+  around: "",
   calls: [],
   notes: [],
   ...parts,

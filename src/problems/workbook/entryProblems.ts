@@ -27,6 +27,10 @@ export const wordBeyondCell = (characters: number, most: number): string =>
 export const filledByFormula = (cell: string, by: string, area: string): string =>
   `Not entered: the formula in ${by} fills ${area}, and no part of that can be changed alone. Change the formula in ${by}, or type beside ${area}. ${cell} stays as it was.`;
 
+/** The same for what is pasted, dragged, filled or shifted there. */
+export const filledNotChanged = (cell: string, by: string, area: string): string =>
+  `Nothing was changed: the formula in ${by} fills ${area}, and no part of that can be changed or moved alone. Choose cells beside ${area}, or all of ${area}. ${cell} stays as it was.`;
+
 /** Nothing of what was copied goes in, so that no cell holds half of it. */
 export const nothingPasted = (why: string): string => `Nothing was pasted. ${why.replace(/^Not entered: t/, "T").replace(/^Not entered: a/, "A")}`;
 

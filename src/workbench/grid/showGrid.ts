@@ -10,6 +10,8 @@ import { boundEntries } from "./boundEntries";
 import { focusCells } from "./cellEditing";
 import { takeCurrentSuggestions } from "./currentSuggestions";
 import { keepSpills } from "./keepSpills";
+import { keepSpillsFromPaste } from "./keepSpillsFromPaste";
+import { keepSpillsWhole } from "./keepSpillsWhole";
 import { nameControls } from "./nameControls";
 import { pasteText } from "./pasteText";
 import { tellUnread } from "./tellUnread";
@@ -48,6 +50,8 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   takeCurrentSuggestions(engine);
   boundEntries(engine, container, say);
   keepSpills(engine, say);
+  keepSpillsWhole(engine, say);
+  keepSpillsFromPaste(engine, say);
   tellUnread(engine, say);
   // Behind what measures the text.
   pasteText(engine, container);

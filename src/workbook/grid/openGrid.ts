@@ -11,6 +11,7 @@ import { bracketNames } from "./engine/bracketNames";
 import { calculateMovedCells } from "./engine/calculateMovedCells";
 import { calculateWhatDepends } from "./engine/calculateWhatDepends";
 import { checkEntriesAnew } from "./engine/checkEntriesAnew";
+import { followNames } from "./engine/followNames";
 import { calculationWatch } from "./calculationWatch";
 import { ErrorMessages } from "./calling/ErrorMessages";
 import { executorFor } from "./calling/executorFor";
@@ -88,6 +89,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   bracketNames(injector);
   calculateMovedCells(injector);
   calculateWhatDepends(injector);
+  followNames(injector);
   rememberFormulas(injector);
   keepDependencies(injector);
   answerPlainRules(injector);

@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { Dimension } from "@univerjs/core";
+import { MoveRangeCommand, ReorderRangeCommand } from "@univerjs/sheets";
 import { Workbook as FileWorkbook } from "exceljs";
 import { buildRunSheet } from "../../../src/runsheet/buildRunSheet";
 import { gridSheet, insertGridSheet } from "../../../src/workbook/grid/writing/GridSheet";
 import type { OpenedFile, SavedInPlace } from "../../../src/workbench/xlsx/inPlace/OpenedFile";
 import { openFile, openXlsx } from "../../../src/workbench/xlsx/openXlsx";
+import { saveXlsx } from "../../../src/workbench/xlsx/saveXlsx";
 import { partsDiffering, partsIn, textOf, withoutCells } from "../../xlsx/package/partsIn";
 import { openHeadlessWorkbook, type HeadlessWorkbook } from "../headlessWorkbook";
 import { packageOf } from "./packageOf";
@@ -238,14 +241,44 @@ describe("a change in the grid", () => {
   });
 });
 
+const MOVED = 'Rows, columns or cells of sheet "Kiln" were put in, taken out or moved.';
+
+const move = (params: object): unknown =>
+  open.engine.api.executeCommand(MoveRangeCommand.id, { fromRange: areaOf(0, 0), toRange: areaOf(7, 5), fromSubUnitId: idNamed("Kiln"), ...params });
+const idNamed = (name: string): string => sheetNamed(name).getSheetId();
+const areaOf = (row: number, column: number) => ({ startRow: row, endRow: row, startColumn: column, endColumn: column });
+
+/** Every way in which cells of a sheet come into other places. */
+const MOVES: readonly [what: string, move: () => unknown][] = [
+  ["a row put in", () => sheetNamed("Kiln").insertRows(0, 1)],
+  ["a row taken out", () => sheetNamed("Kiln").deleteRows(0, 1)],
+  ["a column put in", () => sheetNamed("Kiln").insertColumns(0, 1)],
+  ["a column taken out", () => sheetNamed("Kiln").deleteColumns(0, 1)],
+  ["a row dragged", () => sheetNamed("Kiln").moveRows(sheetNamed("Kiln").getRange(0, 0, 1, 5), 3)],
+  ["a column dragged", () => sheetNamed("Kiln").moveColumns(sheetNamed("Kiln").getRange(0, 0, 5, 1), 3)],
+  ["cells put in", () => sheetNamed("Kiln").getRange(0, 0, 1, 1).insertCells(Dimension.ROWS)],
+  ["cells taken out", () => sheetNamed("Kiln").getRange(0, 0, 1, 1).deleteCells(Dimension.COLUMNS)],
+  ["cells cut and pasted, or dragged", () => move({})],
+  [
+    "cells cut and pasted on another sheet",
+    () => {
+      const other = open.engine.book.insertSheet("Other");
+      return move({ toSubUnitId: other.getSheetId() });
+    },
+  ],
+  [
+    "rows in another order",
+    () => {
+      const range = { startRow: 0, endRow: 1, startColumn: 0, endColumn: 4 };
+      const order = { 0: 1, 1: 0 };
+      return open.engine.api.executeCommand(ReorderRangeCommand.id, { unitId: open.engine.book.getId(), subUnitId: idNamed("Kiln"), range, order });
+    },
+  ],
+];
+
 describe("what cannot be changed in the file", () => {
-  test.each<[string, () => void | Promise<void>, string]>([
-    ["a row put in", () => void sheetNamed("Kiln").insertRows(0, 1), 'Rows, columns or cells of sheet "Kiln" were put in, taken out or moved.'],
-    [
-      "a column taken out",
-      () => void sheetNamed("Kiln").deleteColumns(0, 1),
-      'Rows, columns or cells of sheet "Kiln" were put in, taken out or moved.',
-    ],
+  test.each<[string, () => unknown, string]>([
+    ...MOVES.map(([what, move]): [string, () => unknown, string] => [what, move, MOVED]),
     [
       "cells merged",
       () => void sheetNamed("Kiln").getRange("A1:B2").merge(),
@@ -262,6 +295,43 @@ describe("what cannot be changed in the file", () => {
     await change();
     await open.settled();
     expect(await file.saved()).toEqual({ because });
+  });
+
+  test.each(MOVES)("is so no longer once it is taken back, and again once it is done again: %s", async (_what, moves) => {
+    const content = small();
+    const file = await opened(content);
+    open.engine.book.setActiveSheet(sheetNamed("Kiln"));
+    await moves();
+    await open.settled();
+    expect([await file.saved(), file.origins().moved]).toEqual([{ because: MOVED }, ["Kiln"]]);
+    open.engine.book.undo();
+    await open.settled();
+    expect(file.origins().moved).toEqual([]);
+    if (open.engine.book.getSheets().length === 1)
+      expect(await partsDiffering(content, contentOf(await file.saved()))).toEqual({ changed: [], added: [], gone: [] });
+    open.engine.book.redo();
+    await open.settled();
+    expect(await file.saved()).toEqual({ because: MOVED });
+  });
+
+  test("what was moved before the file was saved anew and is taken back afterwards is moved in the file, even if something else is moved then", async () => {
+    let file = await opened(small());
+    sheetNamed("Kiln").insertRows(0, 1);
+    await open.settled();
+    file = file.after(await saveXlsx(open.engine), []);
+    expect(contentOf(await file.saved()).length).toBeGreaterThan(0);
+    open.engine.book.undo();
+    await open.settled();
+    expect(await file.saved()).toEqual({ because: MOVED });
+    open.engine.book.redo();
+    await open.settled();
+    expect(file.origins().moved).toEqual([]);
+    open.engine.book.undo();
+    sheetNamed("Kiln").insertRows(4, 1);
+    await open.settled();
+    expect(await file.saved()).toEqual({ because: MOVED });
+    open.engine.book.undo();
+    expect(file.origins().moved).toEqual(["Kiln"]);
   });
 
   test("a heading of a table, of which formulas name the column, is said", async () => {

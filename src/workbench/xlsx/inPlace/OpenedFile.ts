@@ -13,13 +13,11 @@ import { DamagedFile } from "../../../xlsx/parts/FileParts";
 import { chartsOn, sheetsFile } from "../saveXlsx";
 import { cellDifferences } from "./cellDifferences";
 import type { KeptFormulas } from "../kept/KeptFormulas";
+import { MovedSheets } from "./MovedSheets";
 import { sheetStates, type SheetState } from "./SheetState";
 
 /** The file saved, or why it cannot be saved so that everything in it stays. */
 export type SavedInPlace = { readonly content: Uint8Array<ArrayBuffer>; readonly wasSigned: boolean } | { readonly because: string };
-
-/** Changes that move cells: what else the file has on them would stay where it was. */
-const MOVES = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|move-rows|move-columns|move-range|reorder-range)$/;
 
 interface Read {
   readonly unknown?: ReadonlyMap<string, ReadonlySet<number>>;
@@ -39,8 +37,7 @@ export class OpenedFile {
   /** Those that came with the file, readable or not. */
   readonly formulas: ReadonlySet<string>;
   private readonly names: string;
-  private readonly moved = new Set<string>();
-  private readonly stop: { dispose(): void };
+  private readonly moved: MovedSheets;
 
   /** Its formulas that the grid cannot calculate; undefined for a file that was written by the grid. */
   readonly kept: KeptFormulas | undefined;
@@ -54,12 +51,10 @@ export class OpenedFile {
     kept: ((isMoved: () => boolean) => KeptFormulas) | KeptFormulas | undefined,
   ) {
     this.formulas = new Set(states.flatMap(({ cells }) => [...cells.values()].map(({ formula }) => formula)));
-    const isMoved = (): boolean => this.moved.size > 0;
+    this.moved = new MovedSheets(engine);
+    const isMoved = (): boolean => this.moved.ids.length > 0;
     this.kept = typeof kept === "function" ? kept(isMoved) : kept?.goOn(isMoved);
     this.names = JSON.stringify(namesIn(engine));
-    this.stop = engine.api.addEvent(engine.api.Event.CommandExecuted, ({ id, params }) => {
-      if (MOVES.test(id)) this.moved.add((params as { readonly subUnitId?: string } | undefined)?.subUnitId ?? "");
-    });
   }
 
   /**
@@ -88,7 +83,7 @@ export class OpenedFile {
     const inFile = (id: string): string | null => this.states.find((state) => state.id === id)?.name ?? null;
     return {
       sheets: this.engine.book.getSheets().map((sheet) => inFile(sheet.getSheetId())),
-      moved: [...this.moved].map(inFile).filter((name) => name !== null),
+      moved: this.moved.ids.map(inFile).filter((name) => name !== null),
     };
   }
 
@@ -114,7 +109,7 @@ export class OpenedFile {
 
   /** The same file after it was saved. */
   after(content: Uint8Array<ArrayBuffer>, notShown = this.notShown): OpenedFile {
-    this.stop.dispose();
+    this.moved.stop();
     // What was from before is so still; the file says so itself.
     const kept = notShown.length === 0 ? undefined : this.kept;
     return OpenedFile.of(this.engine, content, notShown, kept && { kept });

@@ -19,6 +19,8 @@ export function calculateWhatDepends(injector: Injector): void {
   const edit = injector.get(IFormulaCurrentConfigService);
   if (typeof generator._generateTreeList !== "function") throw new Error("the engine has no list of formulas to shorten");
   const original = generator._generateTreeList.bind(generator);
+  // As it is before followNames asks for more.
+  const changedNames = edit.getDirtyDefinedNameMap.bind(edit);
   // Whether a sheet's formulas look beyond it, as found when it was last touched.
   const looksBeyond = new Map<string, boolean>();
   generator._generateTreeList = (cells, others, sheets) => {
@@ -31,7 +33,7 @@ export function calculateWhatDepends(injector: Injector): void {
     ].flatMap(sheetsIn);
     const touched = new Set([...edit.getDirtyRanges().map(({ sheetId }) => sheetId), ...changed]);
     touched.forEach((sheet) => looksBeyond.delete(sheet));
-    if (edit.isForceCalculate() || touched.size === 0 || [edit.getDirtyDefinedNameMap(), edit.getDirtySuperTableMap()].some(holdsAny)) {
+    if (edit.isForceCalculate() || touched.size === 0 || [changedNames(), edit.getDirtySuperTableMap()].some(holdsAny)) {
       looksBeyond.clear();
       return original(cells, others, sheets);
     }

@@ -77,6 +77,7 @@ function noteOnce(manager: Manager): void {
   const add = manager.addDependencyRTreeCache.bind(manager);
   manager.addDependencyRTreeCache = ({ treeId, rangeList }) => {
     if (isSame(noted.get(treeId), rangeList)) return;
+    takeOut(treeId);
     add({ treeId, rangeList });
     // The engine empties its list when the calculation is over.
     noted.set(treeId, [...rangeList]);

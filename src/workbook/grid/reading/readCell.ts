@@ -97,7 +97,8 @@ export function spillsOver(engine: GridEngine, sheetId: string): SpillAt {
   return (row, column) => byRow.get(row)?.find((area) => covers(area, row, column));
 }
 
-function spillAreas(engine: GridEngine, sheetId: string): CellArea[] {
+/** Every area that the formula in its first cell fills, or would fill if nothing stood in its way. */
+export function spillAreas(engine: GridEngine, sheetId: string): CellArea[] {
   const onSheet = engine.spills.getArrayFormulaRange()[engine.book.getId()]?.[sheetId] ?? {};
   return Object.values(onSheet).flatMap((inRow) =>
     (Object.values(inRow ?? {}) as (IRange | null)[]).flatMap((range) => {

@@ -30,6 +30,8 @@ export const headWords = {
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",
+    // Char that is ash cannot be fired again.
+    charUnproven: 'All weighed; charring was not shown finished, and the char is ash: "At least" stays',
   },
   answer: {
     nothing: "No answer yet: nothing has been weighed.",
@@ -65,7 +67,7 @@ export const headWords = {
     noUncertainty: (step: Expression, repeatability: Expression) =>
       text`No answer: nothing has a ± without the balance's step in ${step}, and its repeatability in ${repeatability} as a number or left blank.`,
     inDoubt: "? In doubt: ",
-    doubtedCounted: " Doubts counted.",
+    doubtedCounted: " Samples in doubt count too.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
     unsaid: (at: Expression, what: string, shares: Expression) =>
       text`? Repeats or different? Say it in ${at}. Till then no common answer. ${what}: ${shares}.`,

@@ -304,6 +304,8 @@ export const checkWords = {
       doubted(text`Sample ${sample}: ${grams} g dry, ${planned} g planned: the ± will be about ${percent} %. Start with more.`),
     belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
       doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
+    toDry: (percent: Expression, grams: Expression) =>
+      doubted(text`± ${percent} %, more than wanted, by ${grams} g that may yet dry off. Dry longer before charring; if charred, next time.`),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
   },
   range: {

@@ -155,7 +155,7 @@ describe("A run sheet filled in weighing by weighing", () => {
     await sheet.type(sheet.sheet.settings.limit, 0.1);
     expect((await sheet.read(sheet.sheet.drying.steady(1))).message).toMatch(/^limit: 0\.1 /);
     expect((await sheet.check("dryness"))[1]).toBe(
-      `? Sample 1: cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${placeOf(sheet.sheet.drying.steady(1))}.`,
+      `? ${placeOf(sheet.sheet.settings.limit).replaceAll("$", "")} is over 4 %, so no sample is judged. Percent typed? Type 0.1 % as 0.001, or choose readability.`,
     );
   });
 

@@ -97,7 +97,7 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [workings.steadyRound, meaningWords.steady],
       [workings.steadyFiring, meaningWords.steady],
       [workings.proving, meaningWords.proving],
-      [workings.weighingsLeft, meaningWords.weighingsLeft],
+      [workings.yetToDry, meaningWords.yetToDry],
       [workings.contradiction, meaningWords.contradiction],
       [workings.vessel, meaningWords.vessel],
       [workings.corrected, meaningWords.counted],

@@ -1,6 +1,6 @@
 import { all, firstOf, isNumber, NOTHING, when } from "../expressions/choices";
 import { cell, fn, is, type Expression } from "../expressions/Expression";
-import { percent } from "../formulas/sentences/answer";
+import { percent } from "../formulas/percent";
 import { equationOf, isGiven, isUnreadHere, onlyWater, residueMassOf, startMassOf, theoryOf, watersByTheory } from "../formulas/salt";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";

@@ -1,7 +1,9 @@
 import { any, when, type Condition } from "../expressions/choices";
 import { range, cell, fixed, is, type Cell, type Expression } from "../expressions/Expression";
 import { isAbsent, verdictsMissing } from "../formulas/sentences/absence";
-import { answerOf, checksSay, coversSay, type ChecksAt } from "../formulas/sentences/answer";
+import { answerOf } from "../formulas/sentences/answer";
+import { checksSay, type ChecksAt } from "../formulas/sentences/checksSay";
+import { coversSay } from "../formulas/sentences/coversSay";
 import { openlySays } from "../formulas/sentences/openly";
 import { productsSay } from "../formulas/sentences/productsSay";
 import { saltSays } from "../formulas/sentences/saltSays";

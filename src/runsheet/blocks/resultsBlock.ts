@@ -3,7 +3,9 @@ import { cell, fixed, fn, is, type Cell, type Expression } from "../expressions/
 import { isAbsent } from "../formulas/sentences/absence";
 import { AGREEMENT, agreementOf } from "../formulas/agreement";
 import { plusMinusOf, shareOf, studentFactor, togetherOf, togetherSays } from "../formulas/results";
+import { grams } from "../formulas/sentences/rowSays";
 import { stageName } from "../formulas/stages";
+import { isYetToDry } from "../formulas/yetToDry";
 import { CLOCK, LABEL } from "../sheet/Columns";
 import type { CheckName, ShareName } from "../sheet/layout";
 import { isLedgerShare, isStageShare, judgedBy, sharesOf, type LedgerShare, type StageShare } from "../sheet/sharesOf";
@@ -64,9 +66,14 @@ export function resultsBlock(sheet: RunSheet): Block {
   );
 }
 
-function footOf({ options, working: { inUse } }: RunSheet): Expression {
-  if (options.replicates === 1) return resultWords.footOfOne;
-  return when(is(inUse, "<", 2), resultWords.footOfOne, resultWords.foot(fn("FIXED", studentFactor(inUse), 2, true), inUse));
+function footOf(sheet: RunSheet): Expression {
+  const { options, working, across } = sheet;
+  const toCome = grams(sheet, fn("MAX", across(working.yetToDry)));
+  const of = (usual: Expression, drying: Expression): Expression => when(isYetToDry(sheet), drying, usual);
+  const ofOne = of(resultWords.footOfOne, resultWords.footDryingOfOne(toCome));
+  if (options.replicates === 1) return ofOne;
+  const factor = fn("FIXED", studentFactor(working.inUse), 2, true);
+  return when(is(working.inUse, "<", 2), ofOne, of(resultWords.foot(factor, working.inUse), resultWords.footDrying(toCome, factor, working.inUse)));
 }
 
 /** Where a check of that name has its verdict. */

@@ -3,7 +3,7 @@ import { is, range } from "../expressions/Expression";
 import { startOfClock } from "../formulas/clock";
 import { contradictionOf } from "../formulas/slips/contradiction";
 import { crosswiseIn } from "../formulas/crosswise";
-import { weighingsLeft } from "../formulas/prediction";
+import { yetToDry } from "../formulas/yetToDry";
 import { SAMPLES_ARE } from "../options/RunSheetOptions";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
@@ -46,8 +46,8 @@ export function setupBlock(sheet: RunSheet): Block {
       working(own.start, startOfClock(sheet), "0.0000"),
       ...(isSeveral ? [working(own.crosswise, crosswiseIn(sheet, drying), "0")] : []),
       ...(isSeveral && fired[0] !== undefined ? [working(own.crosswiseFired, crosswiseIn(sheet, fired[0]), "0")] : []),
-      workingLabel(sheet, material, sheetWords.workings.weighingsLeft),
-      ...samples.map((sample) => working(own.weighingsLeft(sample), weighingsLeft(sheet, sample))),
+      workingLabel(sheet, material, sheetWords.workings.yetToDry),
+      ...samples.map((sample) => working(own.yetToDry(sample), yetToDry(sheet, sample), sheet.formats.reckoned)),
       workingLabel(sheet, samplesRow, sheetWords.workings.contradiction),
       ...samples.map((sample) => working(own.contradiction(sample), orNothing(contradictionOf(sheet, sample)))),
     ),

@@ -9,6 +9,8 @@ import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { weighingWords } from "../words/weighingWords";
 import { step, type Check } from "./Check";
+import { limitRefused } from "./limitRefused";
+import { unjudgedStep } from "./unjudgedStep";
 
 const words = checkWords.dryness;
 const { verdicts, unjudged } = weighingWords;
@@ -36,7 +38,8 @@ export function drynessCheck(sheet: RunSheet): Check {
     ),
     unjudgedWhile: isAbsent(sheet),
     steps: [
-      ...samples.map((sample) => step(any(fn("ISERROR", drying.steady(sample))), words.unjudged(sample, nameOf(drying.steady(sample))))),
+      ...limitRefused(sheet, drying, (sample) => reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)))),
+      unjudgedStep(sheet, drying),
       step(is(saying(unjudged.settingsMissing), ">", 0), words.settings(fn("ROW", settings.readability), fn("ROW", settings.limit))),
       step(isWide, words.tooWide(nameOf(settings.limit))),
       step(is(saying(verdicts.tooCoarse), ">", 0), words.tooCoarse(nameOf(settings.limit))),

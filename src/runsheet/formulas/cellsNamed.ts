@@ -22,6 +22,10 @@ export const numberOf = (block: Cell | Range): Expression => reckon(reckon(fn("R
 export const cellNumbered = (number: Expression): Joined =>
   joined(fn("CHAR", reckon(BEFORE_A, "+", fn("MOD", number, PER_ROW))), fn("INT", reckon(number, "/", PER_ROW)));
 
+/** The name of the cell so many columns to the right of another. */
+export const nameAlong = (at: Cell, columns: Expression): Joined =>
+  joined(fn("CHAR", reckon(reckon(BEFORE_A, "+", fn("COLUMN", at)), "+", columns)), fn("ROW", at));
+
 /** The row of the last such cell. */
 export const lastRowWhere = (holds: Expression, block: Range): Expression => fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", fn("ROW", block))));
 

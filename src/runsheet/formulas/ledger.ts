@@ -5,6 +5,7 @@ import type { LedgerShare } from "../sheet/sharesOf";
 import type { RunSheet } from "../sheet/RunSheet";
 import { weighingWords } from "../words/weighingWords";
 import { gainVariance } from "./vesselAgain";
+import { offByDrying } from "./yetToDry";
 import { countOf, isGapless, latest } from "./weighings";
 
 const PERCENT = 100;
@@ -127,7 +128,7 @@ export function ledgerPlusMinus(sheet: RunSheet, caught: Caught, name: LedgerSha
     unaccounted: () => sum(ofReadings(difference, dry), ...ofGain(dry), square(product(share, moist))),
     closure: () => sum(ofReadings(difference, fed), ...ofGain(fed)),
   }[name]();
-  return onceNumbers([share, sheet.working.u], reckon(2, "*", fn("SQRT", variance)));
+  return onceNumbers([share, sheet.working.u], sum(reckon(2, "*", fn("SQRT", variance)), offByDrying(sheet, name, sample)));
 }
 
 /** Readings in a net mass: that of the vessel too, unless the balance was tared. */

@@ -13,6 +13,7 @@ import { byTheory, byTheoryPlusMinus, isByTheory } from "./salt";
 import { stagePlusMinus, stageShare } from "./stages";
 import { gainVariance } from "./vesselAgain";
 import { countWithUncertainty, withUncertainty } from "./withUncertainty";
+import { offByDrying } from "./yetToDry";
 
 /** What is left of one sample at each stage, g without the vessel. */
 interface Nets {
@@ -88,11 +89,11 @@ export function shareOf(sheet: RunSheet, name: ShareName, sample: number): Expre
 const isOfDrying = (name: ShareName): boolean => name === "moistureWet" || name === "moistureDry";
 
 /**
- * ± 95 % of a share by weighing alone: 2 u(y), with y = after / before and u of one zeroed weighing. Where one vessel weighing serves
+ * ± 95 % of a share by weighing, and by what was still to dry off: 2 u(y), with y = after / before and u of one zeroed weighing. Where one vessel weighing serves
  * both, u(y) = u / before sqrt(1 + y^2 + (1 - y)^2); on a tared balance no vessel weighing comes in, sqrt(1 + y^2), both as
  * LOSSFRACTION.U; where the vessel was weighed again, each mass has two weighings of its own, sqrt(2 (1 + y^2)); of char without its
  * ash, whose own weighing stands in both, the first, and twice its square. What the vessel gained adds its own variance (gainVariance). On the dry basis U = 1/y - 1, so u(U) = u(y) / y^2 (GUM, JCGM 100:2008,
- * 5.1.2).
+ * 5.1.2). What was still to dry off shifts the share one way and does not average out, so it is added whole to the ± (F.2.4.5 from memory).
  */
 export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): Expression {
   if (sheet.caught !== undefined && isLedgerShare(name)) return ledgerPlusMinus(sheet, sheet.caught, name, sample);
@@ -117,7 +118,8 @@ export function plusMinusOf(sheet: RunSheet, name: ShareName, sample: number): E
   const scale = isOfDrying(name) || sheet.end === undefined ? [] : [gainVariance(sheet, sample, isAshedLater ? "half" : "all")];
   const variance = sum(ofWeighing, ...scale, ...moisture);
   const plusMinus = reckon(reckon(2, "*", fn("SQRT", variance)), "/", before);
-  return onceNumbers([sheet.share(name, sample), u], gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus);
+  const ofOne = gives === "leftOfRest" ? reckon(plusMinus, "/", square(y)) : plusMinus;
+  return onceNumbers([sheet.share(name, sample), u], sum(ofOne, offByDrying(sheet, name, sample)));
 }
 
 /** What the moisture of a sample fed moist adds to u of a share of its dry part, relative: u(w) / (1 - w). */
@@ -132,9 +134,11 @@ export const studentFactor = (count: Expression): Expression => fn("TINV", recko
 
 /**
  * ± 95 % of all samples together: of one, its weighing; of more, the larger of t s / sqrt(n), which holds the scatter of the
- * weighings too, and weighing / sqrt(n), for samples that happen to agree better than they can be weighed.
+ * weighings too, and weighing / sqrt(n), for samples that happen to agree better than they can be weighed; and besides what was still to dry off,
+ * which is alike in all that dry together and so shows in no scatter.
  */
-export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareName): Expression {
+export function togetherOf(sheet: RunSheet, name: ShareName): Expression {
+  const { share, plusMinus, across } = sheet;
   const [shares, weighing] = [
     across((sample) => share(name, sample)),
     fn(
@@ -145,13 +149,15 @@ export function togetherOf({ share, plusMinus, across }: RunSheet, name: ShareNa
   const count = fn("COUNT", shares);
   const root = fn("SQRT", count);
   const scatter = reckon(reckon(studentFactor(count), "*", fn("STDEV", shares)), "/", root);
+  const ofSample = sheet.samples.map((sample) => fn("IFERROR", offByDrying(sheet, name, sample), 0));
+  const together = fn("MAX", scatter, reckon(weighing, "/", root));
   return firstOf(
     [
       [is(count, "=", 0), NOTHING],
       [is(weighing, "=", 0), NOTHING],
       [is(count, "=", 1), weighing],
     ],
-    fn("MAX", scatter, reckon(weighing, "/", root)),
+    sum(together, fn("MAX", ...ofSample)),
   );
 }
 

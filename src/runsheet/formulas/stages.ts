@@ -7,6 +7,7 @@ import { resultWords } from "../words/resultWords";
 import { isTared } from "./ledger";
 import { correctionFor } from "./strip";
 import { gainVariance } from "./vesselAgain";
+import { offByDrying } from "./yetToDry";
 import { block, countOf, isGapless, latest } from "./weighings";
 
 /** A stage's place, from 1, whatever is put in above. */
@@ -98,7 +99,8 @@ export function stagePlusMinus(sheet: RunSheet, table: Fired, name: StageShare, 
   const again = end && when(isNumber(end.vessel(sample)), reckon(2, "/", square(countOf(table, sample))), 0);
   const scale = end && gainVariance(sheet, sample, { share: reckon(1, "/", countOf(table, sample)) });
   const variance = sum(reckon(square(u), "*", again === undefined ? ofReadings : sum(ofReadings, again)), ...(scale === undefined ? [] : [scale]));
-  return onceNumbers([r, u], reckon(reckon(2, "*", fn("SQRT", variance)), "/", sheet.drying.net(sample)));
+  const ofWeighing = reckon(reckon(2, "*", fn("SQRT", variance)), "/", sheet.drying.net(sample));
+  return onceNumbers([r, u], sum(ofWeighing, offByDrying(sheet, name, sample)));
 }
 
 /** What a stage is called: its number, and what the person says left in it, or the temperature it was heated to. */

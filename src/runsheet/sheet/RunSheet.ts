@@ -73,7 +73,8 @@ export interface Working {
   /** The last clock box that holds no time, and the last for minutes held that holds none, as numbers; 0 for none. */
   readonly wrongClock: Cell;
   readonly wrongHeld: Cell;
-  weighingsLeft(sample: number): Cell;
+  /** What may still dry off a sample that was shown dry, g. */
+  yetToDry(sample: number): Cell;
   /** What contradicts in a sample's weights, "" for nothing. */
   contradiction(sample: number): Cell;
   /** ± 95 % of all samples together: on a sheet of one sample that of its weighing. */
@@ -136,7 +137,7 @@ export function runSheet(options: CheckedOptions): RunSheet {
       crosswiseFired: work(setup.date, 3),
       wrongClock: work(timesRow),
       wrongHeld: work(timesRow, 2),
-      weighingsLeft: (sample) => work(setup.material, sample),
+      yetToDry: (sample) => work(setup.material, sample),
       contradiction: (sample) => work(setup.samples, sample),
       agreement: (name) => work(results.shares[judgedBy(name)] ?? 0, 2),
       together: (name) => (options.replicates === 1 ? plusMinus(name, 1) : work(results.shares[name] ?? 0)),

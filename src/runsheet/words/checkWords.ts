@@ -156,13 +156,22 @@ export const checkWords = {
   dryness: {
     charredBefore: (sample: number, row: Expression, last: Expression) =>
       doubted(ofSample(sample, text`charred, row ${row}, before it was shown dry. A slip in ${last} or above? If not, no share follows.`)),
-    unjudged: (sample: number, at: Expression) =>
-      doubted(ofSample(sample, text`cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${at}.`)),
+    unjudged: (sample: Expression, at: Expression) =>
+      doubted(text`Sample ${sample}: cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on ${at}.`),
     unknownCriterion: (at: Expression) => doubted(text`${at} is none of the criteria. Choose one from its list, such as readability.`),
     settings: (first: Expression, last: Expression) =>
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>
       doubted(text`${limit} lets pass more than 0.2 % of the moist sample, or than is wanted; no ± holds it. Take 2 display steps.`),
+    /** Limits that no weighing is judged by. */
+    refused: {
+      /** In steps of the balance or in grams. */
+      mass: (limit: Expression) => doubted(text`${limit} lets pass over 4 % of a sample, so none is judged. Take 2 display steps, or more sample.`),
+      share: (limit: Expression) =>
+        doubted(text`${limit} is over 4 %, so no sample is judged. Percent typed? Type 0.1 % as 0.001, or choose readability.`),
+      steps: (limit: Expression) =>
+        doubted(text`${limit} is less than 2 display steps, which rounding alone makes up: no sample is judged. Type 2 or more.`),
+    },
     tooCoarse: (limit: Expression) =>
       doubted(text`The balance is too coarse for the limit in ${limit}. Allow two display steps, or take more sample.`),
   },
@@ -171,7 +180,7 @@ export const checkWords = {
   opened: {
     unseen: (row: Expression) =>
       joined(unseen, text`Not told of row ${row}: without the times of quiet and opened nobody knows whether it was cold. Type them.`),
-    noSetting: (at: Expression) => joined(unseen, text`${at} is blank: how long the vessel stays closed is not judged.`),
+    noSetting: (at: Expression) => joined(unseen, text`${at} is blank: type how many minutes closed are enough, as 60.`),
     stageTooEarly: (at: Expression, minutes: Expression, least: Expression) =>
       doubted(text`${at}: opened ${minutes} min after the vent fell quiet, sooner than ${least} min. Warm, it reads light, and air gets in.`),
     oneUndated: (row: Expression) =>
@@ -295,6 +304,8 @@ export const checkWords = {
       doubted(text`Sample ${sample}: ${grams} g dry, ${planned} g planned: the ± will be about ${percent} %. Start with more.`),
     belowPlan: (sample: number, grams: Expression, planned: Expression, percent: Expression) =>
       doubted(ofSample(sample, text`${grams} g is less than the ${planned} g planned: the ± will be about ${percent} %. Weigh out more.`)),
+    toDry: (percent: Expression, grams: Expression) =>
+      doubted(text`± ${percent} %, more than wanted, by ${grams} g that may yet dry off. Dry longer before charring; if charred, next time.`),
     plusMinus: (percent: Expression) => doubted(text`Weighing alone gives ± ${percent} %, more than wanted: take more sample, or a finer balance.`),
   },
   range: {

@@ -30,6 +30,8 @@ export const headWords = {
     vesselAgain: (row: Expression) => text`► Next: weigh the empty vessels again, row ${row}`,
     absent: "► What is next is not judged here",
     complete: "Run complete: all weighings are in",
+    // Char that is ash cannot be fired again.
+    charUnproven: 'All weighed; charring was not shown finished, and the char is ash: "At least" stays',
   },
   answer: {
     nothing: "No answer yet: nothing has been weighed.",
@@ -65,7 +67,7 @@ export const headWords = {
     noUncertainty: (step: Expression, repeatability: Expression) =>
       text`No answer: nothing has a ± without the balance's step in ${step}, and its repeatability in ${repeatability} as a number or left blank.`,
     inDoubt: "? In doubt: ",
-    doubtedCounted: " Doubts counted.",
+    doubtedCounted: " Samples in doubt count too.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
     unsaid: (at: Expression, what: string, shares: Expression) =>
       text`? Repeats or different? Say it in ${at}. Till then no common answer. ${what}: ${shares}.`,
@@ -89,18 +91,21 @@ export const headWords = {
     before: (isSeveral: boolean) =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never how well the samples stand for the whole heap.`,
     beforeEach: "The ± will cover the weighings of each sample; never how well they stand for their heaps.",
-    alone: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings alone${rounding}, not the scatter of repeats, how the heap was sampled, ${others}.`,
-    each: (rounding: Expression, others: string) =>
-      text`The ± covers the weighings of each sample${rounding}, not how each heap was sampled, ${others}.`,
-    scatter: (count: Expression, times: Expression, others: string) =>
-      text`The ± covers weighing and scatter of ${count} samples${times}, not how the heap was sampled, ${others}.`,
-    /** What else the ± does not cover, of a run that chars, dries only, or heats in stages. */
-    others: {
-      charring: "air, tar or loss yet to come",
-      drying: "what else left or loss yet to come",
-      stages: "spitting, damp or loss yet to come",
+    alone: (what: Expression, rounding: Expression, others: Expression) =>
+      text`The ± covers ${what}${rounding}, not the scatter of repeats, how the heap was sampled, ${others}.`,
+    each: (what: Expression, rounding: Expression, others: Expression) =>
+      text`The ± covers ${what} of each sample${rounding}, not how each heap was sampled, ${others}.`,
+    scatter: (what: Expression, count: Expression, times: Expression, others: Expression) =>
+      text`The ± covers ${what} scatter of ${count} samples${times}, not how the heap was sampled, ${others}.`,
+    /** What it covers, and what it does where something had yet to dry off when a sample was taken for dry. */
+    what: {
+      alone: { weighed: "the weighings alone", drying: "weighing and drying to come" },
+      each: { weighed: "the weighings", drying: "weighing and drying to come" },
+      scatter: { weighed: "weighing and", drying: "weighing, drying and" },
     },
+    /** What else it does not cover, of a run that chars, dries only, or heats in stages. */
+    others: { charring: "air, tar or ", drying: "what else left or ", stages: "spitting, damp or " },
+    toCome: { weighed: "loss yet to come", drying: "more loss" },
     times: (times: Expression) => text` (range ${times} times a weighing ±)`,
     roundingOnly: " (rounding only)",
   },

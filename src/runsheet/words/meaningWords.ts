@@ -11,7 +11,7 @@ const MASS_SHARES = "Shares by mass, as in ISO 18134 and EN 13183-1 for moisture
 const STAGE_SHARES = "Share by mass of the dry sample, from differences of two weighings in one vessel.";
 const BY_ITS_CHECK = "Own convention: the sheet marks what its checks put in doubt.";
 const WEIGHING_ALONE =
-  "The ± covers the weighings alone: 2 u, two standard uncertainties, about 95 %. Of products it holds too how far typed percentages may be off. It holds nothing of how samples differ or stand for the heap.";
+  "The ± covers the weighings, 2 u, two standard uncertainties, about 95 %, and what may yet have dried off, added whole. Of products it holds too how far typed percentages may be off. It holds nothing of how samples differ or stand for the heap.";
 const LEDGER = "Conservation of mass over feed, char, liquids and gas, as RETORT.PRODUCT.LEDGER.";
 const OPEN_FIRE = "Mass balance of complete burning, as RETORT.BURN.COMPARE gives it; its own explanation stands below.";
 
@@ -70,20 +70,20 @@ export const meaningWords = {
     source: "Own convention: waters in formulas are whole, halves, thirds or sixths.",
   },
   plusMinus: {
-    about: "How far this share may be off by weighing alone.",
+    about: "How far this share may be off by weighing, and by what may yet have dried off a sample taken for dry.",
     plusMinus: WEIGHING_ALONE,
-    source: "Propagation of uncertainty, GUM (JCGM 100:2008), equation 10 and 5.1.2; a weighing that stands in both masses is counted once.",
+    source: "Propagation of uncertainty, GUM (JCGM 100:2008), equation 10 and 5.1.2; a weighing that stands in both masses is counted once. What may yet have dried off is an effect of one sign, added whole: F.2.4.5, from memory.",
   },
   together: {
     about: "What all samples say together: the mean and its ±, or why there is none.",
     plusMinus:
-      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
+      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±. What may yet have dried off is alike in all and added whole.",
     source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t; 7.2.6 for the figures. That the larger of the two counts is our own convention.",
   },
   togetherWorking: {
     about: "The ± of all samples together, as a fraction.",
     plusMinus:
-      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±.",
+      "95 %. For several samples the larger of t s / sqrt(n), the scatter between them with Student's t for n samples, and the weighing ± / sqrt(n); for one sample its weighing ±. What may yet have dried off is alike in all and added whole.",
     source: "GUM (JCGM 100:2008), 4.2.3 and G.3 for t. That the larger of the two counts is our own convention.",
   },
   agreement: {
@@ -194,7 +194,12 @@ export const meaningWords = {
       "Minutes since round 1, or held at temperature so far, of ash on from its char; a bare clock time counts on past midnight, a firing without its minutes counts 1.",
     source: "Own convention: the shortest time that the clock allows.",
   },
-  weighingsLeft: { about: "How many more rounds the drying curve foretells.", source: "RETORT.DRYING.END; its own explanation stands below." },
+  yetToDry: {
+    about:
+      "What may still dry off a sample that was shown dry, as its last rounds foretell: the ± holds it. 0 where it is less than a quarter of u, or where less than 8 u was lost in all.",
+    source:
+      "Geometric series of a loss by one rate, b / (a / b - 1): b lost since a round, a over as long before it, with 2 u of a difference. A slower tail that has not shown is not foretold.",
+  },
   contradiction: {
     about: "What cannot be in this sample's weights, by more than two readings explain; blank while nothing contradicts.",
     source: "Conservation of mass: what is heated only loses. How far apart two weights are taken for kilograms or milligrams is our own bound.",

@@ -54,6 +54,10 @@ export const resultWords = {
   foot: (factor: Expression, count: Expression) =>
     text`± per sample: the weighings alone (2 u). ± together: the larger of that and the scatter between samples (factor ${factor} for ${count}).`,
   footOfOne: "± per sample: the weighings alone (2 u, about 95 %).",
+  /** The same where samples were taken for dry with something yet to come. */
+  footDrying: (grams: Expression, factor: Expression, count: Expression) =>
+    text`± per sample: weighings (2 u) and ${grams} g that may yet dry off. ± together: that, or scatter if larger (factor ${factor} for ${count}).`,
+  footDryingOfOne: (grams: Expression) => text`± per sample: the weighings (2 u) and ${grams} g that may yet dry off, together about 95 %.`,
   /** "34.80 % ± 0.26 %" of two numbers of percent. */
   withUncertainty: (percent: Expression, uncertainty: Expression) => text`${percent} % ± ${uncertainty} %`,
   /** "5.01 ± 0.04" of two numbers. */

@@ -67,12 +67,12 @@ export const saltWords = {
     before: (isSeveral: boolean): string =>
       `The ± will cover the weighings${isSeveral ? " and the scatter between samples" : ""}; never what else is in it or left with the loss.`,
     beforeEach: "The ± will cover the weighings of each sample; never what else is in it or left with the loss.",
-    alone: (rounding: Expression) =>
-      text`The ± covers the weighings alone${rounding}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
-    each: (rounding: Expression) =>
-      text`The ± covers the weighings of each sample${rounding}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
-    scatter: (count: Expression, times: Expression) =>
-      text`The ± covers weighing and scatter of ${count} samples${times}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
+    alone: (what: Expression, rounding: Expression) =>
+      text`The ± covers ${what}${rounding}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
+    each: (what: Expression, rounding: Expression) =>
+      text`The ± covers ${what} of each sample${rounding}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
+    scatter: (what: Expression, count: Expression, times: Expression) =>
+      text`The ± covers ${what} scatter of ${count} samples${times}. Surface water, other substances and spitting count as loss; what had yet to leave does not.`,
   },
   says: {
     waits: "The comparison with theory waits for the answer above.",

@@ -17,7 +17,7 @@ export const sheetWords = {
     wrongBoxes: "last clock box without a time (row × 100 + column, 0 for none); last box of minutes held without a number",
     start: "round 1 was at (days); samples crosswise while drying, 0 for nowhere, -1 not looked for; the same after a fire",
     steadyRound: "steady since round, each and all",
-    weighingsLeft: "more rounds, by the curve",
+    yetToDry: "may still dry off once dry, g",
     contradiction: "weights that contradict",
     vessel: "empty vessel counted, g",
     corrected: "counted, g with the vessel",

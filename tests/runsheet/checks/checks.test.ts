@@ -467,7 +467,26 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a limit typed as percent",
       all(plum, setting("criterion", "of last"), setting("limit", 0.1)),
-      "? Sample 1: cannot be judged: a weight, time or setting of it cannot be used. More: This cell, on L5.",
+      "? B82 is over 4 %, so no sample is judged. Percent typed? Type 0.1 % as 0.001, or choose readability.",
+    ],
+    ["the same an hour", all(plum, setting("criterion", "per hour"), setting("limit", 0.1)), "? B82 is over 4 %, so no sample is judged."],
+    ["4 % itself is judged", all(plum, setting("criterion", "of total loss"), setting("limit", 0.04)), "? B82 lets pass more than 0.2 %"],
+    // 4 % of 40.20 g is 1.608 g: 160 steps of 0.01 g, and 161 are more.
+    [
+      "161 display steps",
+      all(plum, setting("limit", 161)),
+      "? B82 lets pass over 4 % of a sample, so none is judged. Take 2 display steps, or more sample.",
+    ],
+    ["160 of them", all(plum, setting("limit", 160)), "? B82 lets pass more than 0.2 % of the moist sample"],
+    [
+      "2 g, absolute, while still drying",
+      all(weighed(25, 65.2, 55.31), setting("criterion", "absolute"), setting("limit", 2)),
+      "? B82 lets pass over 4 % of a sample, so none is judged.",
+    ],
+    [
+      "one display step",
+      all(plum, setting("limit", 1)),
+      "? B82 is less than 2 display steps, which rounding alone makes up: no sample is judged. Type 2 or more.",
     ],
   ],
   opened: [
@@ -548,7 +567,7 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     [
       "a blank least time",
       all(setting("closed", null), fired(1, { quiet: clock(14), opened: clock(15) })),
-      "· B86 is blank: how long the vessel stays closed is not judged.",
+      "· B86 is blank: type how many minutes closed are enough, as 60.",
     ],
     [
       "another least time",

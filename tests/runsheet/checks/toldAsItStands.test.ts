@@ -77,7 +77,7 @@ test("of repeats of which one is in doubt, the sentence of what left at least sa
     return String(run.head()[1]);
   };
   const sentence = "At least 70.0 % of the dry sample has left as vapour so far; charring is not shown finished.";
-  expect(begun("white edges")).toBe(`? In doubt: ${sentence} Doubts counted.`);
+  expect(begun("white edges")).toBe(`? In doubt: ${sentence} Samples in doubt count too.`);
   expect(begun("black throughout")).toBe(sentence);
   // Of one sample the doubt is of all that is told.
   expect(begun("white edges", 1)).toBe(`? In doubt: ${sentence.replace("70.0", "70.1")}`);
@@ -141,4 +141,24 @@ describe("A sample fed moist with its moisture typed", () => {
     // 28.5 g with 8 %: dry 26.22 g, water 2.28 g, 8.7 of 100 g dry; 7.53 + 11 + 9.97 g make 28.5 g
     expect(run.head()[4]).toBe("Of 100 g dry and 8.7 g water fed: 28.7 g char, 42.0 g liquids, 38.0 g gas by difference, every leak with it.");
   });
+});
+
+test("once char that was not shown finished is ash, the next step says that it stays so, and not that the run is complete", () => {
+  const next = (replicates: number, char: readonly number[], ash: readonly number[]): readonly unknown[] => {
+    const run = plainRun({ kind: "ashing", replicates, samplesAre: "repeats" });
+    for (const sample of run.sheet.samples) {
+      run.vessel(40, sample);
+      run.weigh([70.12, 60.01, 60], sample);
+      run.fire("charring", char, sample);
+      run.fire("ashing", ash, sample);
+      if (run.sheet.end) run.type(run.sheet.end.vessel(sample), 40);
+    }
+    const [said, answer] = run.head();
+    return [said, String(answer).replace("? In doubt: ", "").slice(0, 8), run.value(run.sheet.working.next)];
+  };
+  const stays = 'All weighed; charring was not shown finished, and the char is ash: "At least" stays';
+  for (const replicates of [1, 3]) {
+    expect(next(replicates, [46.2, 46], [40.41, 40.4])).toEqual([stays, "At least", 0]);
+    expect(next(replicates, [46.01, 46], [40.41, 40.4])).toEqual(["Run complete: all weighings are in", "70.000 %", 0]);
+  }
 });

@@ -1,6 +1,6 @@
 import { isNumber, NOTHING, when } from "../../expressions/choices";
 import { cell, fixed, fn, is, reckon } from "../../expressions/Expression";
-import { checksSay } from "../../formulas/sentences/answer";
+import { checksSay } from "../../formulas/sentences/checksSay";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange } from "../../formulas/balance/history";
 import { watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";

@@ -1,6 +1,6 @@
-import { all, any, isNumber, noNumber, when, type Condition } from "../../expressions/choices";
+import { all, any, anyWhere, isNumber, noNumber, when, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
-import { nameBelow, nameOf } from "../../expressions/formulaText";
+import { nameBelow } from "../../expressions/formulaText";
 import { isAbsent } from "../../formulas/sentences/absence";
 import { isUnproven } from "../../formulas/proving";
 import { isFull } from "../../formulas/sentences/rowSays";
@@ -11,8 +11,10 @@ import { checkWords } from "../../words/checkWords";
 import { weighingWords } from "../../words/weighingWords";
 import { column } from "./fireOrder";
 import { step, type Check, type Step } from "../Check";
+import { limitRefused } from "../limitRefused";
+import { unjudgedStep } from "../unjudgedStep";
 
-const { fired, dryness } = checkWords;
+const { fired } = checkWords;
 const { unjudged, verdicts } = weighingWords;
 const TOLD_ELSEWHERE = [verdicts.gain, unjudged.notDry, unjudged.weightIsText, unjudged.rowMissing];
 const PHASE = { Charring: "charring", Ashing: "ashing", Heating: "heating" } as const;
@@ -36,7 +38,7 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
   const isAnyOpen = any(...samples.map(isOpen));
   const cannot = (reason: string): Condition => is(fn("COUNTIF", steady, reason), ">", 0);
   const reasons = [unjudged.settingsMissing, unjudged.heldMissing] as const;
-  const isUnjudged = any(...reasons.map(cannot), ...samples.map((sample) => fn("ISERROR", table.steady(sample))));
+  const isUnjudged = any(...reasons.map(cannot), anyWhere(fn("ISERROR", steady)));
   return {
     silentWhile: any(
       noNumber(block(sheet, table)),
@@ -49,7 +51,10 @@ function firedCheck(sheet: RunSheet, table: Fired, after: Fired | undefined, wha
     unjudgedWhile: isAbsent(sheet),
     steps: [
       ...reasons.map((reason) => step(cannot(reason), fired.unjudged(what, reason))),
-      ...samples.map((sample) => step(any(fn("ISERROR", table.steady(sample))), dryness.unjudged(sample, nameOf(table.steady(sample))))),
+      ...limitRefused(sheet, table, (sample) =>
+        reckon(fn("N", fixed(sheet.columns.working(table.rows.heading, sample))), "-", fn("N", table.vessel(sample))),
+      ),
+      unjudgedStep(sheet, table),
       ...unprovenSteps(sheet, table, what),
       ...samples.map((sample) => {
         const isStillLosing = any(says(sample, verdicts.notYet), says(sample, verdicts.tooSoon));

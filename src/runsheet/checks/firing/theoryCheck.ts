@@ -1,7 +1,7 @@
 import { all, isNumber, noNumber, when } from "../../expressions/choices";
 import { fn, is, reckon, type Cell, type Expression } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
-import { percent } from "../../formulas/sentences/answer";
+import { percent } from "../../formulas/percent";
 import { isGiven, isUnreadHere } from "../../formulas/salt";
 import { isVesselDoubtful } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";

@@ -4,7 +4,7 @@ import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
-import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../sentences/answer";
+import { counted, isMarked, restsOnTypedOver, type ChecksAt } from "../sentences/checksSay";
 import { areWrong } from "../wrongBoxes";
 import { FEWEST_BEFORE, FEWEST_FOR_PLUS_MINUS } from "./history";
 import { grams } from "./roundSays";

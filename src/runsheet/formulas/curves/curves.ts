@@ -1,8 +1,9 @@
-import { all, isNumber, orNothing, when } from "../../expressions/choices";
+import { all, countWhere, isNumber, orNothing, when, type Condition } from "../../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, retort, type Call, type Cell, type Expression, type Range } from "../../expressions/Expression";
 import { CLOCK } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Weighed } from "../../sheet/Weighed";
+import { weighingsLeft } from "../prediction";
 import { block, countOf, vesselGiven } from "../weighings";
 
 // CONSTANTWEIGHT.STEPS gives headings in its first row and the limit in g in this column.
@@ -95,13 +96,24 @@ export function bandEnds(sheet: RunSheet, cells: CurveCells): readonly [from: Ex
 }
 
 /** The final sample that the falling-rate curve foretells, g with the vessel; the latest weighing while nothing can be foretold. */
-export function foretoldPoint({ drying, settings, vessel, working }: RunSheet, { latest }: CurveCells, sample: number): Expression {
+export function foretoldPoint({ drying, settings, vessel }: RunSheet, cells: CurveCells, sample: number): Expression {
   const { readability, limit, criterion } = settings;
   const end = retort("DRYING.END", drying.minutes, drying.counted(sample), vesselGiven(vessel(sample)), readability, limit, criterion);
   const final = reckon(vessel(sample), "+", fn("INDEX", end, ...FINAL_SAMPLE));
-  return when(isNumber(working.weighingsLeft(sample)), fn("IFERROR", final, latest(sample)), latest(sample));
+  const latest = cells.latest(sample);
+  return when(isForetold(cells, sample), fn("IFERROR", final, latest), latest);
 }
 
 /** When it will be dry by the curve, minutes since round 1; when the latest round was while nothing can be foretold. */
-export const foretoldMinutes = ({ working, settings }: RunSheet, { latestAt }: CurveCells, sample: number): Expression =>
-  reckon(latestAt(sample), "+", reckon(fn("N", working.weighingsLeft(sample)), "*", fn("N", settings.interval)));
+export const foretoldMinutes = (sheet: RunSheet, { latestAt }: CurveCells, sample: number): Expression =>
+  reckon(latestAt(sample), "+", fn("IFERROR", reckon(weighingsLeft(sheet, sample), "*", fn("N", sheet.settings.interval)), 0));
+
+const isForetold = ({ latestAt, foretoldAt }: CurveCells, sample: number): Condition => is(foretoldAt(sample), ">", latestAt(sample));
+
+/** Whether an end is foretold for so many samples, and how many more rounds the last of them then needs. */
+export function roundsToCome(sheet: RunSheet): { readonly isFor: (samples: Expression) => Condition; readonly rounds: Expression } {
+  const { latestAt, foretoldAt } = curveCells(sheet);
+  const [now, then] = [sheet.across(latestAt), sheet.across(foretoldAt)];
+  const most = fn("SUMPRODUCT", fn("MAX", reckon(then, "-", now)));
+  return { isFor: (samples) => is(countWhere(is(then, ">", now)), "=", samples), rounds: fn("ROUND", reckon(most, "/", sheet.settings.interval), 0) };
+}

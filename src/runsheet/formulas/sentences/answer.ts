@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, sum, when } from "../../expressions/choices";
 import { fixed, fn, is, joined, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import type { ShareName } from "../../sheet/layout";
@@ -8,56 +8,16 @@ import { headWords } from "../../words/headWords";
 import { resultWords } from "../../words/resultWords";
 import { isAbsent } from "./absence";
 import { saltWords } from "../../words/saltWords";
-import { areKeptApart, areRepeats, areUnsaid, haveNoCommonValue, spreadOf, weighingOf, WORTH_SAYING } from "../agreement";
+import { areKeptApart, areUnsaid, haveNoCommonValue } from "../agreement";
 import { headline } from "../headline";
 import { aboveTheory, lossSays } from "./saltAnswer";
 import { lastRowWhere } from "../cellsNamed";
+import { percent } from "../percent";
 import { block, isNotDry } from "../weighings";
+import { counted, doubts, restsOnTypedOver, type ChecksAt } from "./checksSay";
 
 const words = headWords.answer;
 const { verdicts } = checkWords;
-
-/** Where the checks stand that the head tells of. */
-export interface ChecksAt {
-  readonly verdicts: Range;
-  readonly findings: Range;
-  readonly count: number;
-  /** Undefined on a sheet of one sample. */
-  readonly agree: Cell | undefined;
-  /** It marks the comparison with open burning only. Undefined for a run that ends with drying. */
-  readonly analysis: Cell | undefined;
-  /** Those that mark the product ledger only. Left out where there is none. */
-  readonly ledger?: readonly Cell[];
-  /** How the samples agree in the rows that bear on the answer, all but those of the ledger. Left out where there is no ledger or one sample. */
-  readonly agreedBesideLedger?: Range;
-  /** That of the theoretical loss. Left out where no salt is heated. */
-  readonly theory?: Cell;
-  /** That of what was typed over: wrong where the answer is calculated from it, in doubt where it is not. */
-  readonly typedOver: Cell;
-}
-
-export const percent = (fraction: Expression, decimals = 1): Expression => fn("FIXED", reckon(100, "*", fraction), decimals, true);
-
-export const counted = ({ verdicts: every }: ChecksAt, verdict: string): Expression => fn("COUNTIF", every, verdict);
-
-/** How many checks that bear on the answer are in doubt; those on the analysis, the ledger and the formulas of a salt do not. */
-const doubts = (checks: ChecksAt): Expression => {
-  const beside = [...[checks.analysis, checks.theory].flatMap((at) => at ?? []), ...(checks.ledger ?? [])].map((at) => is(at, "=", verdicts.doubt));
-  return [...beside, ...disagreeInLedger(checks)].reduce<Expression>(
-    (so, isBeside) => reckon(so, "-", when(isBeside, 1, 0)),
-    counted(checks, verdicts.doubt),
-  );
-};
-
-/** Whether samples disagree in rows of the ledger only, on a sheet that has one. */
-export const disagreeInLedger = ({ agree, agreedBesideLedger }: ChecksAt): Condition[] =>
-  agree === undefined || agreedBesideLedger === undefined ? [] : [all(is(agree, "=", verdicts.doubt), is(fn("SUM", agreedBesideLedger), "=", 0))];
-
-/** Whether the answer is marked. By the checks, not by the mark it begins with: a spreadsheet may read "?" as any one character. */
-export const isMarked = (checks: ChecksAt): Condition => any(is(counted(checks, verdicts.contradiction), ">", 0), is(doubts(checks), ">", 0));
-
-/** Whether a cell that the answer is calculated from was typed over. */
-export const restsOnTypedOver = ({ typedOver }: ChecksAt): Condition => is(typedOver, "=", verdicts.contradiction);
 
 /** The answer in a sentence, as far as the run has come. @param together the words of the headline's and of the other share together */
 export function answerOf(sheet: RunSheet, checks: ChecksAt): Expression {
@@ -216,64 +176,4 @@ function settled(sheet: RunSheet, checks: ChecksAt): Expression {
   // Without a step, or with a text for the repeatability, nothing has a ±.
   const hasNone = is(fn("COUNT", working.together(headline(sheet))), "=", 0);
   return when(hasNone, words.noUncertainty(nameOf(readability), nameOf(repeatability)), marked(checks, sentence));
-}
-
-/** How the checks stand: all in order, some waiting, or how many fail with what the gravest found first says. */
-export function checksSay(checks: ChecksAt): Expression {
-  const { verdicts: every, findings, count } = checks;
-  const [wrong, doubted, waiting] = [counted(checks, verdicts.contradiction), counted(checks, verdicts.doubt), counted(checks, verdicts.notYet)];
-  const gravest = when(is(wrong, ">", 0), verdicts.contradiction, verdicts.doubt);
-  // What was typed over explains whatever else contradicts, and is looked at last.
-  const finding = fn("INDEX", findings, when(restsOnTypedOver(checks), count, fn("MATCH", gravest, every, 0)));
-  return firstOf(
-    [
-      [
-        is(reckon(wrong, "+", doubted), ">", 0),
-        headWords.checks.failed(fn("LEFT", finding, 1), reckon(wrong, "+", doubted), count, withoutMark(finding)),
-      ],
-      [is(waiting, ">", 0), headWords.checks.some(counted(checks, verdicts.inOrder), waiting)],
-    ],
-    headWords.checks.all(count),
-  );
-}
-
-const MARK_LENGTH = 2;
-// Longer than any finding, in characters.
-const ALL_OF_IT = 255;
-
-/** The mark stands before the count, so it is left out of the finding. */
-const withoutMark = (finding: Expression): Expression => fn("MID", finding, 1 + MARK_LENGTH, ALL_OF_IT);
-
-/** What the ± covers and what it does not. */
-export function coversSay(sheet: RunSheet, checks: ChecksAt): Expression {
-  const { share, across, options, working, settings } = sheet;
-  const name = headline(sheet);
-  const covers = { ...headWords.covers, ...(sheet.salt === undefined ? {} : saltWords.covers) };
-  const shares = across((sample) => share(name, sample));
-  const [spread, weighing] = [spreadOf(sheet, name), weighingOf(sheet, name)];
-  const times = when(
-    is(spread, ">", reckon(WORTH_SAYING, "*", weighing)),
-    covers.times(fn("FIXED", reckon(spread, "/", weighing), 0, true)),
-    NOTHING,
-  );
-  const rounding = when(isNumber(settings.repeatability), NOTHING, covers.roundingOnly);
-  const others = covers.others[sheet.charring !== undefined ? "charring" : sheet.stages !== undefined ? "stages" : "drying"];
-  const several = [
-    [all(is(working.inUse, ">", 1), areRepeats(sheet), is(fn("COUNT", shares), ">", 1)), covers.scatter(working.inUse, times, others)],
-    [is(working.inUse, ">", 1), covers.each(rounding, others)],
-  ] as const;
-  const [table] = sheet.fired;
-  // While the answer has no ±: withheld, not judged, unfinished, or waiting for a sample.
-  const hasNone = any(
-    is(counted(checks, verdicts.contradiction), ">", 0),
-    isAbsent(sheet),
-    isNotDry(sheet),
-    is((table ?? sheet.drying).allSteady, "=", 0),
-    is(fn("COUNT", shares), "<", fn("MAX", 1, working.inUse)),
-    is(fn("COUNT", working.together(name)), "=", 0),
-  );
-  const disagree = checks.agree === undefined ? [] : ([[haveNoCommonValue(sheet, name), covers.each(rounding, others)]] as const);
-  const isSeveral = options.replicates > 1;
-  const before = isSeveral ? when(areKeptApart(sheet), covers.beforeEach, covers.before(true)) : covers.before(false);
-  return firstOf([[hasNone, before], ...(isSeveral ? [...disagree, ...several] : [])], covers.alone(rounding, others));
 }

@@ -145,7 +145,9 @@ export function nextSays(sheet: RunSheet, cannotBe: Condition): Expression {
       said,
     );
   };
-  const ended = end === undefined ? words.complete : when(areVesselsLacking(sheet, end), words.vesselAgain(working.next), words.complete);
+  const complete =
+    charring === undefined || ashing === undefined ? words.complete : when(is(charring.allSteady, "=", 0), words.charUnproven, words.complete);
+  const ended = end === undefined ? complete : when(areVesselsLacking(sheet, end), words.vesselAgain(working.next), complete);
   return firstOf(
     [
       [needsVessels(sheet), words.vessels(working.next)],

@@ -4,7 +4,8 @@ import { nameOf } from "../../expressions/formulaText";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
-import { isMarked, percent, type ChecksAt } from "./answer";
+import { percent } from "../percent";
+import { isMarked, type ChecksAt } from "./checksSay";
 import { isAbsent } from "./absence";
 import { compared, hasFormula, isAnalysed } from "../burning";
 

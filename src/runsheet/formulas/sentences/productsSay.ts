@@ -6,7 +6,7 @@ import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { headWords } from "../../words/headWords";
 import { isAbsent } from "./absence";
-import { disagreeInLedger, isMarked, type ChecksAt } from "./answer";
+import { disagreeInLedger, isMarked, type ChecksAt } from "./checksSay";
 
 const words = headWords.ledger;
 

@@ -7,6 +7,7 @@ import type { Fired, Weighed } from "../../sheet/Weighed";
 import { saltWords } from "../../words/saltWords";
 import { weighingWords } from "../../words/weighingWords";
 import { isAbsent } from "./absence";
+import { roundsToCome } from "../curves/curves";
 import { isColder, isShort } from "../proving";
 import { isMoreThanScale } from "../vesselAgain";
 import { block, isNotDry } from "../weighings";
@@ -101,8 +102,8 @@ export const isFull = (sheet: RunSheet, table: Weighed): Condition => {
 };
 
 export function drySays(sheet: RunSheet): Expression {
-  const { drying, across, working, caught, salt } = sheet;
-  const left = across(working.weighingsLeft);
+  const { drying, working, caught, salt } = sheet;
+  const { isFor, rounds } = roundsToCome(sheet);
   return firstOf(
     [
       [is(fn("COUNT", block(sheet, drying)), "=", 0), NOTHING],
@@ -111,7 +112,7 @@ export function drySays(sheet: RunSheet): Expression {
       ...(caught === undefined ? [] : ([[is(isNotDry(sheet), "=", false), totals.fedMoist]] as const)),
       ...(salt === undefined ? [] : ([[is(isNotDry(sheet), "=", false), saltWords.asWeighed]] as const)),
       [isFull(sheet, drying), totals.full],
-      [all(is(working.inUse, ">", 0), is(fn("COUNT", left), "=", working.inUse), is(fn("MAX", left), ">", 0)), totals.more(fn("MAX", left))],
+      [all(is(working.inUse, ">", 0), isFor(working.inUse)), totals.more(rounds)],
     ],
     totals.notDry,
   );

@@ -4,7 +4,7 @@ import { nameOf } from "../../expressions/formulaText";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { saltWords } from "../../words/saltWords";
-import type { ChecksAt } from "./answer";
+import type { ChecksAt } from "./checksSay";
 
 const { contradiction } = checkWords.verdicts;
 

@@ -7,7 +7,8 @@ import { saltWords } from "../../words/saltWords";
 import type { ShareName } from "../../sheet/layout";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { areKeptApart } from "../agreement";
-import { isMarked, percent, type ChecksAt } from "./answer";
+import { percent } from "../percent";
+import { isMarked, type ChecksAt } from "./checksSay";
 import { isUnreadHere } from "../salt";
 
 const { says } = saltWords;

@@ -6,7 +6,8 @@ import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { headWords } from "../../words/headWords";
 import { isAbsent } from "./absence";
-import { isMarked, percent, type ChecksAt } from "./answer";
+import { percent } from "../percent";
+import { isMarked, type ChecksAt } from "./checksSay";
 import { block } from "../weighings";
 
 const words = headWords.stages;

@@ -1,6 +1,5 @@
 import type { AstExpression } from "@borgar/fx";
-import { partsOf as everyPartOf, type Part } from "../../sharing/plain/formula/parts";
-import { lambdaCalled } from "../../sharing/plain/formula/parts";
+import { partsOf, type Part } from "../../sharing/plain/formula/parts";
 
 /**
  * Every part of an expression in the order written, the whole first. No recursion: a sum of thousands of terms is as deep as
@@ -11,33 +10,19 @@ export function* everyPart(
   whole: AstExpression | null | undefined,
   isClosed: (part: AstExpression) => boolean = () => false,
 ): Generator<AstExpression> {
-  const ahead = [whole];
+  const ahead: Part[] = [whole];
   while (ahead.length > 0) {
     const part = ahead.pop();
     if (part === null || part === undefined) continue;
     yield part;
-    const inside = isClosed(part) ? [] : partsOf(part);
+    const inside = isClosed(part) ? [] : inOrderWritten(part);
     for (let last = inside.length - 1; last >= 0; last--) ahead.push(inside[last]);
   }
 }
 
-function partsOf(part: AstExpression): readonly (AstExpression | null)[] {
-  switch (part.type) {
-    case "UnaryExpression":
-    case "BinaryExpression":
-      return part.arguments;
-    case "CallExpression": {
-      const lambda = lambdaCalled(part);
-      return lambda === undefined ? part.arguments : [lambda, ...part.arguments];
-    }
-    case "LetExpression":
-      return [...part.declarations.map(({ init }) => init), part.body];
-    case "LambdaExpression":
-      return [part.body];
-    default:
-      return [];
-  }
-}
+// The body of a LET is written behind its values.
+const inOrderWritten = (part: AstExpression): readonly Part[] =>
+  part.type === "LetExpression" ? [...part.declarations.map(({ init }) => init), part.body] : partsOf(part);
 
 export type Binary = Extract<AstExpression, { readonly type: "BinaryExpression" }>;
 
@@ -62,7 +47,7 @@ export function isTooDeep(whole: AstExpression): boolean {
     const [part, depth] = next;
     if (part === null || part === undefined) continue;
     if (depth > DEEPEST) return true;
-    const [first, ...others] = everyPartOf(part);
+    const [first, ...others] = partsOf(part);
     if (first !== undefined) ahead.push([first, part.type === "BinaryExpression" ? depth : depth + 1]);
     for (const other of others) ahead.push([other, depth + 1]);
   }

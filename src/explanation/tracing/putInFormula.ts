@@ -31,12 +31,12 @@ export function putInFormula(whole: AstExpression, formula: string, { choices, v
   for (let next: AstExpression | undefined = leaf; next !== undefined;) {
     leaf = next;
     next = undefined;
-    if (leaf.type === "LetExpression") next = leaf.body;
+    if (leaf.type === "LetExpression") next = leaf.body ?? undefined;
     else if (leaf.type === "CallExpression") {
       const { arguments: given } = leaf;
       const name = nameCalled(leaf).toUpperCase();
       const choice = choices.find((one) => one.by === name && one.row === undefined && given.some((part) => written(part) === one.asked));
-      next = given.find((part) => part !== null && written(part) === choice?.taken);
+      next = given.find((part) => part !== null && written(part) === choice?.taken) ?? undefined;
     }
   }
   const isAlone = leaf.type === "ReferenceIdentifier" || leaf.type === "Literal" || givesItsOwn(leaf);

@@ -30,6 +30,8 @@ export interface BalanceWorking {
   /** The change that two readings explain, g. */
   readonly explained: Cell;
   readonly next: Cell;
+  /** The row of the round that lies apart from all the others, 0 for none. */
+  readonly apart: Cell;
   /** The ends of the chart's lines: at the first round and at the last row, mean less 2 s, mean, mean and 2 s. */
   readonly limits: readonly { readonly at: Cell; readonly low: Cell; readonly mean: Cell; readonly high: Cell }[];
 }
@@ -86,6 +88,7 @@ export function balanceSheet(options: CheckedOptions): BalanceSheet {
       count: work(head.answer, 3),
       explained: work(head.checks, 2),
       next: work(head.checks, 1),
+      apart: work(head.checks, 3),
       limits: [head.covers, head.openly].map((row) => ({
         at: fixed(cell(row, at.elapsed)),
         low: work(row, 1),

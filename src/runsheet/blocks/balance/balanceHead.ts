@@ -2,7 +2,7 @@ import { isNumber, NOTHING, when } from "../../expressions/choices";
 import { cell, fixed, fn, is, reckon } from "../../expressions/Expression";
 import { checksSay } from "../../formulas/sentences/checksSay";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
-import { explainedChange } from "../../formulas/balance/history";
+import { explainedChange, roundApart } from "../../formulas/balance/history";
 import { watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../../sheet/Columns";
@@ -41,6 +41,7 @@ export function balanceHead(sheet: BalanceSheet): Block {
     workingLabel(sheet, head.checks, workings.next),
     working(own.next, nextRound(sheet)),
     working(own.explained, explainedChange(sheet), formats.uncertainty),
+    working(own.apart, roundApart(sheet)),
     workingLabel(sheet, head.covers, workings.limits),
     workingLabel(sheet, head.openly, workings.limits),
     ...[low, high].flatMap((end, index) =>

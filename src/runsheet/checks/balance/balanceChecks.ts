@@ -1,10 +1,10 @@
 import { all, any, anyWhere, isNumber, noNumber, notNumber, product, sum, when, type Condition } from "../../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
+import { cell, fixed, fn, is, joined, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import { gap, hasGap, lastCellWhere } from "../../formulas/cellsNamed";
 import { FIRST_DATE } from "../../formulas/clock";
-import { hasCentre, isBeyond, isOtherWeight } from "../../formulas/balance/history";
-import { grams } from "../../formulas/balance/roundSays";
+import { centresDiffer, climb, hasCentre, isBeyond, isClimbing, isOtherLoad, isOtherWeight } from "../../formulas/balance/history";
+import { grams, offBy } from "../../formulas/balance/roundSays";
 import { PLACES, type BalanceCheck } from "../../sheet/balanceRows";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { balanceCheckWords as words } from "../../words/balance/balanceCheckWords";
@@ -56,10 +56,17 @@ function givenCheck(sheet: BalanceSheet): Check {
   };
 }
 
-function datesCheck({ dates, readings }: BalanceSheet): Check {
+// A check weight is taken out at least so often; a year typed wrong is off by more. Own bound, days.
+const THREE_YEARS = 1100;
+
+function datesCheck({ dates, readings, setup }: BalanceSheet): Check {
   const later = shifted(dates, 1);
   const isNone = sum(reckon(fn("ISTEXT", dates), "*", 1), product(fn("ISNUMBER", dates), is(dates, "<", FIRST_DATE)));
   const isBefore = product(fn("ISNUMBER", later), fn("ISNUMBER", dates), is(later, "<", dates));
+  const isBegun = isNumber(setup.date);
+  const beforeBegun = product(fn("ISNUMBER", dates), is(fn("INT", fn("N", setup.date)), ">", dates));
+  const isFarOff = product(fn("ISNUMBER", later), fn("ISNUMBER", dates), is(later, ">", reckon(dates, "+", THREE_YEARS)));
+  const firstFarOff = all(isBegun, isNumber(dates.from), is(fn("N", dates.from), ">", reckon(fn("N", setup.date), "+", THREE_YEARS)));
   const undated = reckon(fn("ISNUMBER", readings), "*", notNumber(dates));
   const isText = reckon(fn("ISTEXT", dates), "*", 1);
   return {
@@ -67,7 +74,10 @@ function datesCheck({ dates, readings }: BalanceSheet): Check {
     silentWhile: all(is(fn("COUNTA", dates), "=", 0), noNumber(readings)),
     steps: [
       step(anyWhere(isNone), words.dates.noDate(lastCellWhere(isNone, dates))),
-      step(anyWhere(isBefore), words.dates.before(lastCellWhere(isBefore, later))),
+      step(anyWhere(isBefore), words.dates.before(lastCellWhere(isBefore, later), lastCellWhere(isBefore, dates))),
+      step(when(isBegun, anyWhere(beforeBegun), false), words.dates.begun(lastCellWhere(beforeBegun, dates), nameOf(setup.date))),
+      step(firstFarOff, words.dates.farOff(nameOf(dates.from))),
+      step(anyWhere(isFarOff), words.dates.farOff(lastCellWhere(isFarOff, later))),
       step(anyWhere(undated), words.dates.missing(lastCellWhere(undated, dates))),
     ],
   };
@@ -123,16 +133,28 @@ function newestCheck(sheet: BalanceSheet): Check {
   const [apart, expected] = [newestOf(sheet, first.apart.column), newestOf(sheet, first.expected.column)];
   const { warning, action } = isBeyond(sheet, apart, expected, reckon(working.count, "-", 1));
   const at = nameBelow(first.reading, reckon(working.count, "-", 1));
-  const off = grams(sheet, fn("N", apart), 1);
+  const off = offBy(sheet, fn("N", apart), 1);
+  const climbed = climb(sheet);
   return {
     silentWhile: is(when(is(working.count, ">", 0), isNumber(apart), false), "=", false),
-    steps: [step(action, words.newest.action(at, off)), step(warning, words.newest.warning(at, off))],
+    steps: [
+      step(is(working.apart, ">", 0), words.newest.apart(nameBelow(first.reading, reckon(working.apart, "-", fn("ROW", first.reading))))),
+      step(action, words.newest.action(at, off)),
+      step(
+        isClimbing(sheet),
+        words.newest.climbs(
+          joined(when(is(climbed, ">", 0), words.newest.climb, words.newest.fall), " ", grams(sheet, fn("ABS", climbed), 1)),
+          working.count,
+        ),
+      ),
+      step(warning, words.newest.warning(at, off)),
+    ],
   };
 }
 
 function biasCheck(sheet: BalanceSheet): Check {
   const { value, plusMinus } = sheet.finding("bias");
-  const off = grams(sheet, fn("N", value), 1);
+  const off = offBy(sheet, fn("N", value), 1);
   return {
     silentWhile: is(fn("COUNT", value, plusMinus), "<", 2),
     steps: [step(is(fn("ABS", fn("N", value)), ">", plusMinus), words.bias.off(off, grams(sheet, fn("N", plusMinus), 1)))],
@@ -168,9 +190,18 @@ function cornersCheck(sheet: BalanceSheet): Check {
         words.slip.units(lastCellWhere(is(boxes, "=", fn("MIN", boxes)), boxes), lastCellWhere(is(boxes, "=", fn("MAX", boxes)), boxes)),
       ),
       step(is(hasCentre(sheet), "=", false), words.corners.noCentre(nameOf(corner("centre").box))),
+      step(isOtherLoad(sheet, boxes), words.corners.otherLoad(lastCellWhere(isLargest, boxes), offBy(sheet, fn("N", largestOff)))),
+      step(
+        centresDiffer(sheet),
+        words.corners.centres(
+          nameOf(corner("centre").box),
+          nameOf(corner("centreAgain").box),
+          grams(sheet, fn("ABS", reckon(fn("N", corner("centre").box), "-", fn("N", corner("centreAgain").box)))),
+        ),
+      ),
       step(
         is(fn("ABS", fn("N", largestOff)), ">", working.explained),
-        words.corners.off(lastCellWhere(isLargest, boxes), grams(sheet, fn("N", largestOff))),
+        words.corners.off(lastCellWhere(isLargest, boxes), offBy(sheet, fn("N", largestOff))),
       ),
     ],
   };

@@ -36,12 +36,15 @@ export function nextSays(sheet: BalanceSheet): Expression {
 export function balanceAnswer(sheet: BalanceSheet, checks: ChecksAt): Expression {
   const { working, setup, finding } = sheet;
   const { value: off, plusMinus } = finding("bias");
-  const shows = words.shows(
-    grams(sheet, fn("ABS", fn("N", off)), 1),
-    when(is(fn("N", off), ">=", 0), words.more, words.less),
-    grams(sheet, fn("N", plusMinus), 1),
-    working.count,
+  const size = grams(sheet, fn("ABS", fn("N", off)), 1);
+  const what = firstOf(
+    [
+      [is(size, "=", grams(sheet, 0, 1)), words.itsValue],
+      [is(fn("N", off), ">", 0), words.more(size)],
+    ],
+    words.less(size),
   );
+  const shows = words.shows(what, grams(sheet, fn("N", plusMinus), 1), working.count);
   return firstOf(
     [
       [is(working.count, "=", 0), words.nothing],

@@ -1,6 +1,7 @@
-import { all, any, isNumber, NOTHING, onceNumbers, product, square, sum, when, type Condition } from "../../expressions/choices";
+import { all, any, countWhere, isNumber, NOTHING, onceNumbers, product, square, sum, when, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Call, type Expression, type Range } from "../../expressions/Expression";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
+import { lastRowWhere } from "../cellsNamed";
 import { studentFactor } from "../results";
 
 /** Rounds before one that judge it: fewer have no scatter to speak of. Own choice, no source. */
@@ -72,6 +73,62 @@ export const isBeyond = ({ setup }: BalanceSheet, apart: Expression, expected: E
   return { warning: beyond(fn("N", expected)), action: beyond(far) };
 };
 
+// Two-sided: what ISO 5725-2:1994, 7.3, calls an outlier and not a straggler.
+const OUTLIER = reckon(1, "/", 100);
+
+/**
+ * The row of the round that lies apart from all the others, 0 for none. One slip among the rounds widens every limit worked out from
+ * them, so that it and all that follow look in order; Grubbs' test finds the one farthest off the mean: G = |x - mean| / s beyond
+ * (n - 1) / sqrt(n) sqrt(t^2 / (n - 2 + t^2)), Student's t at 1 % / n, two-sided, with n - 2 degrees of freedom (Grubbs 1969, from memory;
+ * ISO 5725-2). s holds the rounding of the readings beside their scatter, so that readings all alike but one step are not told apart.
+ */
+export const roundApart = (sheet: BalanceSheet): Expression => {
+  const { working, readings, setup } = sheet;
+  const { mean, scatter, count } = working;
+  const t = fn("TINV", reckon(OUTLIER, "/", count), reckon(count, "-", 2));
+  const beyond = reckon(
+    reckon(reckon(count, "-", 1), "/", fn("SQRT", count)),
+    "*",
+    fn("SQRT", reckon(square(t), "/", sum(reckon(count, "-", 2), square(t)))),
+  );
+  const far = fn("MAX", reckon(fn("MAX", readings), "-", mean), reckon(mean, "-", fn("MIN", readings)));
+  const within = fn("MAX", product(beyond, fn("SQRT", sum(square(scatter), square(rounding(sheet))))), reckon(2, "*", fn("N", setup.step)));
+  const isFarthest = product(fn("ISNUMBER", readings), is(fn("ABS", reckon(fn("N", mean), "-", readings)), ">=", reckon(far, "-", BINARY)));
+  return when(is(count, ">", FEWEST_BEFORE), when(is(far, ">", sum(within, BINARY)), lastRowWhere(isFarthest, readings), 0), 0);
+};
+
+/**
+ * How far the readings climb from the first round to the last by a straight line through all, g; below 0 where they fall.
+ * b (n - 1), b = sum (i - mean i) x / (n (n^2 - 1) / 12) for rounds i.
+ */
+export const climb = ({ readings, working }: BalanceSheet): Expression => {
+  const { mean, count } = working;
+  const places = fn("ROW", readings);
+  const together = reckon(fn("SUMPRODUCT", readings, places), "-", reckon(mean, "*", countOf(places, readings)));
+  return reckon(reckon(12, "*", together), "/", product(count, sum(count, 1)));
+};
+
+const countOf = (places: Expression, readings: Range): Expression => countWhere(product(fn("ISNUMBER", readings), places));
+
+/**
+ * Whether the readings climb or fall from round to round more than chance has them do, 1 in 100: the correlation r of reading and round
+ * beyond t / sqrt(n - 2 + t^2), Student's t with n - 2 degrees of freedom (test of a slope, any statistics text), and the climb more than
+ * two display steps. b^2 (n^2 - 1) n / 12 = r^2 (n - 1) s^2.
+ */
+export const isClimbing = (sheet: BalanceSheet): Condition => {
+  const { working, setup } = sheet;
+  const { count, scatter } = working;
+  const t = fn("TINV", OUTLIER, reckon(count, "-", 2));
+  // r^2 (n - 2 + t^2) > t^2, with r^2 = climb^2 n (n + 1) / (12 (n - 1)^2 s^2).
+  const explained = product(square(climb(sheet)), count, sum(count, 1), sum(reckon(count, "-", 2), square(t)));
+  const chance = product(12, square(reckon(count, "-", 1)), square(scatter), square(t));
+  return when(
+    is(count, ">", FEWEST_BEFORE),
+    all(is(fn("ABS", climb(sheet)), ">", sum(reckon(2, "*", fn("N", setup.step)), BINARY)), is(explained, ">", chance)),
+    false,
+  );
+};
+
 // A reading further off the weight's value than this share of it, 1 in 100, is of another weight; own bound, no source.
 const SAME_WEIGHT = 100;
 
@@ -111,5 +168,17 @@ export const farthest = (of: Range): Expression =>
 
 /** The centre, weighed before the corners and where possible after them. */
 export const centre = ({ corner }: BalanceSheet): Expression => fn("AVERAGE", corner("centre").box, corner("centreAgain").box);
+
+/** Whether the centre read otherwise after the corners than before them: then the zero wandered, and no corner can be judged. */
+export const centresDiffer = ({ corner, working }: BalanceSheet): Condition => {
+  const [one, other] = [corner("centre").box, corner("centreAgain").box];
+  return when(all(isNumber(one), isNumber(other)), is(fn("ABS", reckon(fn("N", one), "-", fn("N", other))), ">", working.explained), false);
+};
+
+/** Whether a place is off by more than corners ever are, a hundredth of the load and ten steps (own bound): another load, or a slip. */
+export const isOtherLoad = ({ largestOff, setup }: BalanceSheet, boxes: Range): Condition => {
+  const off = fn("ABS", fn("N", largestOff));
+  return all(is(reckon(off, "*", SAME_WEIGHT), ">", fn("MAX", boxes)), is(off, ">", reckon(10, "*", fn("N", setup.step))));
+};
 
 export const hasCentre = ({ corner }: BalanceSheet): Condition => any(isNumber(corner("centre").box), isNumber(corner("centreAgain").box));

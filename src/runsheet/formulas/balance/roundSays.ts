@@ -5,13 +5,21 @@ import { decimalsOf } from "../../sheet/massFormats";
 import type { Place } from "../../sheet/balanceRows";
 import { balanceWords } from "../../words/balance/balanceWords";
 import { weighingWords } from "../../words/weighingWords";
-import { isBeyond, isOtherWeight } from "./history";
+import { balanceCheckWords } from "../../words/balance/balanceCheckWords";
+import { centresDiffer, isBeyond, isOtherWeight } from "./history";
 
 const { says } = balanceWords.rounds;
 
 /** Grams in a sentence: one figure more than the balance shows, as a mean has. */
 export const grams = ({ options }: BalanceSheet, mass: Expression, more = 0): Expression =>
   fn("FIXED", mass, decimalsOf(options.readability) + more, true);
+
+/** "0.03 g below": how far something lies above or below what the sentence names next. */
+export const offBy = (sheet: BalanceSheet, mass: Expression, more = 0): Expression => {
+  const { above, below } = balanceCheckWords.offBy;
+  const size = grams(sheet, fn("ABS", mass), more);
+  return when(is(mass, "<", 0), below(size), above(size));
+};
 
 /** What the sheet says of a round. */
 export function roundSays(sheet: BalanceSheet, row: number): Expression {
@@ -25,6 +33,8 @@ export function roundSays(sheet: BalanceSheet, row: number): Expression {
       [fn("ISTEXT", reading), weighingWords.says.notANumber],
       [is(fn("COUNT", date), "=", 0), says.date],
       [when(isNumber(off), isOtherWeight(sheet, off), false), says.slip],
+      [is(sheet.working.apart, "=", fn("ROW", reading)), says.apart],
+      [all(isNumber(apart), is(sheet.working.apart, ">", 0)), says.waits(sheet.working.apart)],
       [action, says.farBeyond],
       [warning, says.beyond],
       [isZeroOff, says.zero(grams(sheet, zero))],
@@ -37,7 +47,8 @@ export function roundSays(sheet: BalanceSheet, row: number): Expression {
 export function cornerSays(sheet: BalanceSheet, place: Place): Expression {
   const { off } = sheet.corner(place);
   const words = balanceWords.corners.says;
-  return when(isNumber(off), when(is(fn("ABS", fn("N", off)), ">", sheet.working.explained), words.off, words.inOrder), NOTHING);
+  const judged = when(is(fn("ABS", fn("N", off)), ">", sheet.working.explained), words.off, words.inOrder);
+  return when(isNumber(off), when(centresDiffer(sheet), words.notJudged, judged), NOTHING);
 }
 
 export const roundsSay = ({ working }: BalanceSheet): Expression =>

@@ -61,6 +61,13 @@ export const balanceMeanings: readonly (readonly [name: string, meaning: Meaning
     "change two explain",
     { about: "The change that two readings explain by themselves: 2 sqrt(2) s, at least two display steps.", source: meaningWords.explained.source },
   ],
+  [
+    "row of the round apart from the others",
+    {
+      about: "The row of a round so far off all the others that chance has it so once in 100 such histories; 0 for none.",
+      source: "Grubbs' test at 1 %, two-sided (ISO 5725-2:1994, 7.3; Grubbs 1969, from memory), with rounding in its s.",
+    },
+  ],
   ...workings.limits.split("; ").map((name) => [name, { about: "An end of a line in the chart: the mean of all rounds, and 2 s, at least one step, below or above it.", source: CHART_LINES }] as const), // prettier-ignore
 ];
 
@@ -73,10 +80,10 @@ export const saysOfCorner: Meaning = {
 /** What each check of a balance check looks at. */
 export const balanceCheckMeanings: Readonly<Record<BalanceCheck, string>> = {
   given: "Whether the weight's value and the display step are given, and the weight is known well enough to judge this balance by.",
-  dates: "Whether dates are such, follow one another, and stand beside each reading.",
+  dates: "Whether dates are such, follow one another and the day it was begun by no more than three years, and stand beside each reading.",
   rows: "Whether every reading is a number and no round is left out above a filled one.",
   slip: "Whether every reading is of this weight: within a hundredth of its value (own bound).",
-  newest: "Whether the newest round lies where the rounds before it lead one to expect.",
+  newest: "Whether no round lies apart from all others, the newest lies where those before lead one to expect, and none climb or fall all along.",
   bias: "Whether the mean is off the weight's value by no more than its ±.",
   zero: "Whether the newest zero, once the weight was off, is one that readings explain.",
   corners: "Whether every place of the pan reads as the centre does.",

@@ -57,6 +57,8 @@ export const balanceWords = {
       beyond: "look again: 1 in 20 is",
       farBeyond: "? look again: 1 in 370 is",
       zero: (grams: Expression) => text`? zero off by ${grams} g`,
+      apart: "? apart from all others",
+      waits: (row: Expression) => text`judged once row ${row} is`,
       inOrder: "in order",
       count: (count: Expression) => text`${count} rounds`,
     },
@@ -78,7 +80,7 @@ export const balanceWords = {
       about:
         "One load of about a third of what the balance carries, half way from the centre to each corner; zero before each. Once in a while, and after a move.",
     },
-    says: { inOrder: "in order", off: "? look again", about: "load: about a third of the most" },
+    says: { inOrder: "in order", off: "? look again", notJudged: "not judged: centres differ", about: "load: about a third of the most" },
   },
   notes: {
     heading: "3 NOTES",
@@ -107,7 +109,7 @@ export const balanceWords = {
   },
   workings: {
     history: "mean of all rounds, g; s of all rounds, g; number of rounds",
-    next: "row of the next box; change two explain, g",
+    next: "row of the next box; change two explain, g; row of the round apart from the others, 0 for none",
     limits: "lower line of the chart, g; middle line of the chart, g; upper line of the chart, g",
   },
   chart: { title: "Check weight", x: "round", y: "check weight, g", readings: "reading", low: "mean - 2 s", mean: "mean", high: "mean + 2 s" },
@@ -125,10 +127,11 @@ export const balanceWords = {
     lookAgain: "? Look again: ",
     inOrder: "In order: ",
     begun: "Begun: ",
-    shows: (grams: Expression, word: Expression, plusMinus: Expression, count: Expression) =>
-      text`the balance shows ${grams} g ${word} than the weight's value, ± ${plusMinus} g (95 %), mean of ${count} rounds.`,
-    more: "more",
-    less: "less",
+    shows: (what: Expression, plusMinus: Expression, count: Expression) =>
+      text`the balance shows ${what}, ± ${plusMinus} g (95 %), mean of ${count} rounds.`,
+    more: (grams: Expression) => text`${grams} g more than the weight's value`,
+    less: (grams: Expression) => text`${grams} g less than the weight's value`,
+    itsValue: "the weight's value",
     judgedFrom: (round: number) => ` Judged from round ${round} on.`,
     coversBefore: "The ± will cover the scatter of the rounds, rounding and the weight's own ±: for this load on these days.",
     covers: "The ± covers the scatter of the rounds, rounding and the weight's own ±: for this load on these days, not for others.",

@@ -32,6 +32,8 @@ export interface Checked {
   readonly isHidden?: (sheet: string, row: number) => boolean;
   /** The what-if tables on its sheets. */
   readonly whatIf?: readonly WhatIfTable[];
+  /** True where formulas were calculated just now, so that what-if tables alone may be from before. */
+  readonly areTablesAlone?: boolean;
   /** True for a workbook in which every cell that a formula fills holds something, as in files. */
   readonly areFilled?: boolean;
 }
@@ -52,7 +54,7 @@ export const notGiven = (book: PlainReading, checked: Checked = {}): readonly Ce
 
 /** The same, and the cells of which it cannot be told. */
 export function lookedAt(book: PlainReading, checked: Checked = {}, areUncheckedAsked = true): LookedAt {
-  const { spills = () => false, areOverArrays = () => false, areFilled = false, whatIf = [] } = checked;
+  const { spills = () => false, areOverArrays = () => false, areFilled = false, whatIf = [], areTablesAlone = false } = checked;
   const sheets = new ReadSheets(book);
   const names = book.names ?? [];
   const nameOf = namesOf(names);
@@ -67,7 +69,7 @@ export function lookedAt(book: PlainReading, checked: Checked = {}, areUnchecked
   const own = new Map(book.sheets.filter(({ sheet }) => wanted.has(sheet)).map((one) => [one.sheet, new Set(ownFormulas(one))]));
   const isOurs = ({ reading }: ReadFormula): boolean => mayBeOurs(reading.formula) || usesOne(reading.formula);
   const [found, untold]: [CellNotGiven[], ReadFormula[]] = [[], []];
-  for (const formula of sheets.formulas) {
+  for (const formula of areTablesAlone ? [] : sheets.formulas) {
     const { sheet, reading } = formula;
     if (!wanted.has(sheet)) continue;
     const around = { sheets, spills, areFilled, isOverArrays: areOverArrays(sheet, reading.cell) || worksOverArrays(reading.formula) };
@@ -104,7 +106,7 @@ const mayBeOurs = (formula: string): boolean => /retort[._]/i.test(formula);
 
 /** Whether a formula uses a name that stands for a call of ours, be it through other names. */
 function usesNameOfOurs(names: readonly NameReading[]): (formula: string) => boolean {
-  let holdsOne = (_: string): boolean => false;
+  let holdsOne: (formula: string) => boolean = () => false;
   for (let left = names; ;) {
     const before = holdsOne;
     const now = left.filter(({ formula }) => mayBeOurs(formula) || before(formula));

@@ -1,6 +1,6 @@
 import type { FormulaSources } from "../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
-import type { NameReading, PlainReading } from "../../sharing/plain/reading/PlainReading";
+import type { PlainReading } from "../../sharing/plain/reading/PlainReading";
 import { CellError } from "../../inputs/CellValue";
 import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
 import { areaNamed } from "../../workbook/areaNamed";
@@ -11,6 +11,7 @@ import { SavedCells } from "./SavedCells";
 import { SavedFormula } from "./SavedFormula";
 import { calculatedFromOurs, everySource } from "./calculatedFromOurs";
 import { runCellsNotGiven } from "./runCellsNotGiven";
+import { mayBeOurs, usesNameOfOurs } from "./usesNameOfOurs";
 import { whatIfAnswers, type WhatIfTable } from "./whatIfTables";
 
 /** A cell whose value is not what its formula gives, and its sheet. */
@@ -101,23 +102,6 @@ export function provenFormulas(book: PlainReading, isOverArrays: (formula: ReadF
 }
 
 type FormulaOf = ReturnType<typeof SavedFormula.in>;
-
-const mayBeOurs = (formula: string): boolean => /retort[._]/i.test(formula);
-
-/** Whether a formula uses a name that stands for a call of ours, be it through other names. */
-function usesNameOfOurs(names: readonly NameReading[]): (formula: string) => boolean {
-  let holdsOne: (formula: string) => boolean = () => false;
-  for (let left = names; ;) {
-    const before = holdsOne;
-    const now = left.filter(({ formula }) => mayBeOurs(formula) || before(formula));
-    if (now.length === 0) return holdsOne;
-    left = left.filter((one) => !now.includes(one));
-    const any = new RegExp(`(?<!${IN_NAME})(?:${now.map(({ name }) => name.replace(/[^\p{L}\p{N}_]/gu, "\\$&")).join("|")})(?!${IN_NAME})`, "iu");
-    holdsOne = (formula) => before(formula) || any.test(formula);
-  }
-}
-
-const IN_NAME = "[\\p{L}\\p{N}_.\\\\?]";
 
 // What programs without arrays that fill cells do not have is over arrays wherever it stands.
 const worksOverArrays = (formula: string): boolean => /ANCHORARRAY\(|LAMBDA\(|[A-Z]\$?\d+#/i.test(formula);

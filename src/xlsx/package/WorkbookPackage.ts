@@ -81,7 +81,7 @@ export class WorkbookPackage {
    */
   changeCells(sheet: string, changes: readonly CellChange[], heights: ReadonlyMap<number, number> = new Map()): Promise<void> {
     return this.parts.whole(async () => {
-      if (changes.length === 0) return;
+      if (changes.length === 0 && heights.size === 0) return;
       const listed = await this.sheetNamed(sheet);
       const { part } = listed;
       await keepHeadings(this.parts, listed, changes);

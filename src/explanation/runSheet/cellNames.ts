@@ -84,7 +84,7 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   const [own, label, block] = [textAt(cells, row, columns.workingLabel), textAt(cells, row, LABEL), blockOf(cells, row)];
   // What is told of cells typed over stands beside its label, however far that reaches.
   const watched = own === sheetWords.workings.typedOver ? own.split("; ")[place - 1] : undefined;
-  if (watched !== undefined) return named(place === 1 ? watched : cellNameWords.watched(watched), "", "", "", block);
+  if (watched !== undefined) return named(watched, place === 1 ? "" : label, "", "", block);
   const isAll = column === columns.elapsed;
   if (column > columns.elapsed && own === sheetWords.workings.steadyFiring) return named(sheetWords.workings.proving, "", "", "", block);
   if (column > columns.elapsed) return drawnName(cells, row, column, block);

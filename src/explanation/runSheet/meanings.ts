@@ -84,7 +84,7 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map(
       [shares.leftAtEnd, meaningWords.leftAtEnd],
       [cellNameWords.note, meaningWords.note],
       [cellNameWords.beside, meaningWords.beside],
-      ...workings.typedOver.split("; ").flatMap((name) => [name, cellNameWords.watched(name)].map((one) => [one, meaningWords.typedOver] as const)),
+      ...workings.typedOver.split("; ").map((name) => [name, meaningWords.typedOver] as const),
       ...workings.wrongBoxes.split("; ").map((name) => [name, meaningWords.wrongBox] as const),
       ...Object.values(openFireWords.compared).map((name) => [name, meaningWords.compared] as const),
       [u, meaningWords.u],

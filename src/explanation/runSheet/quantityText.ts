@@ -33,6 +33,9 @@ function placeText(cells: SheetCells, place: Cell | Range): string {
 /** What a condition compares, in words: cells by name, what is done with them, and what that comes to with its unit. */
 export function quantityText(cells: SheetCells, of: Expression, asked: Asked): string {
   const settled = chosen(cells, of);
+  const [condition] = isCall(of, "IF") ? of.given : [];
+  if (typeof settled === "number" && condition !== undefined)
+    return choiceWords.chosenNumber(inWorking(settled), asked(condition), Boolean(evaluate(condition, cells.at)));
   const words = wordsOf(cells, settled, asked);
   if (typeof settled !== "object" || isPlace(settled) || isCall(settled, "ROW")) return words;
   const isTimeOfDay = isCall(settled, "MOD") && settled.given[1] === 1;

@@ -25,8 +25,6 @@ export const cellNameWords = {
   note: "Note",
   verdict: "Verdict",
   finding: "Finding",
-  /** What is told of cells typed over, after how many they are. */
-  watched: (what: string): string => `typed over, ${what}`,
   /** Columns of one table, by their headings. */
   columns: (first: string, last: string): string => `columns "${first}" to "${last}"`,
   fromTo: (first: string, last: string): string => `${first} to ${last}`,

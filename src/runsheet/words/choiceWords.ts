@@ -41,6 +41,7 @@ export const choiceWords = {
   hasNoDate: (what: string): string => `${what} has no date`,
   hasDate: (what: string): string => `${what} has its date`,
   hasLateDate: (what: string): string => `${what} has a date from the year 2000 on`,
+  chosenNumber: (number: string, asked: string, holds: boolean): string => `(${asked}: ${holds ? "yes" : "no"}, so ${number})`,
   timeOfDay: (of: string): string => `the time of day of ${of}`,
   row: (row: string): string => `row ${row}`,
 } as const;

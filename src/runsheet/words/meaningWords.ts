@@ -72,7 +72,8 @@ export const meaningWords = {
   plusMinus: {
     about: "How far this share may be off by weighing, and by what may yet have dried off a sample taken for dry.",
     plusMinus: WEIGHING_ALONE,
-    source: "Propagation of uncertainty, GUM (JCGM 100:2008), equation 10 and 5.1.2; a weighing that stands in both masses is counted once. What may yet have dried off is an effect of one sign, added whole: F.2.4.5, from memory.",
+    source:
+      "Propagation of uncertainty, GUM (JCGM 100:2008), equation 10 and 5.1.2; a weighing that stands in both masses is counted once. What may yet have dried off is an effect of one sign, added whole: F.2.4.5, from memory.",
   },
   together: {
     about: "What all samples say together: the mean and its ±, or why there is none.",

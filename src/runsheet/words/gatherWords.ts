@@ -74,6 +74,7 @@ export const gatherWords = {
       cells.length === 1
         ? `the formula of ${cells[0] ?? ""} is not the sheet's own: mend it there, and gather again`
         : `the formulas of ${cells[0] ?? ""} and ${cells.length - 1} more are not the sheet's own: mend them there, and gather again`,
+    columnsMoved: "a column, or cells, were put in, taken out or moved: undo that, and gather again",
     noShares: "no table of shares was found on it",
     demo: "demo data: its notes say that every weighing is made up; clear them to have it counted",
     heldAgain: (other: string): string => `all its weighings stand on "${other}" too, as after adding a sample: counted there`,

@@ -36,7 +36,6 @@ export function sheetNow({ rows }: RangeReading, made: SheetPlan, steps: readonl
 const LOOKS = /ISFORMULA\((\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)\)/gi;
 
 /** The cells that a formula asks whether they hold one. */
-const lookedForBy = (formula: string): string[] =>
-  [...formula.matchAll(LOOKS)].flatMap(([, asked = ""]) => cellsOfArea(areaNamed(asked)).flat());
+const lookedForBy = (formula: string): string[] => [...formula.matchAll(LOOKS)].flatMap(([, asked = ""]) => cellsOfArea(areaNamed(asked)).flat());
 
 export const isBox = ({ style }: PlannedCell): boolean => style?.startsWith("runBox") === true;

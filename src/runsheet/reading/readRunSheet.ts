@@ -39,6 +39,8 @@ export function readRunSheet(reading: RangeReading): ReadRunSheet {
   if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
   const outOfPlace = recordAside(record.at, options);
   if (outOfPlace !== undefined) return { is: "rearranged", ...outOfPlace };
+  const besideA = headingsBesideA(marked(options), texts);
+  if (besideA !== undefined) return { is: "rearranged", ...besideA };
   const { options: now, marks } = withRowsPutIn(options, texts);
   const lost = marks.find(({ at, content }) => !saysLabel(texts.get(at), content));
   if (lost !== undefined) return { is: "rearranged", missing: lost.content, cell: lost.at };
@@ -70,6 +72,14 @@ function optionsIn(record: string): CheckedOptions | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The first heading, where not one stands in column A any more and it stands in another column of its row. */
+function headingsBesideA({ marks }: Marked, texts: ReadonlyMap<string, CellContent>): Aside | undefined {
+  const [first] = marks;
+  if (first === undefined || marks.some(({ at, content }) => saysLabel(texts.get(at), content))) return undefined;
+  const stands = [...texts].find(([cell, value]) => value === first.content && cell.replace(/\D/g, "") === String(first.row))?.[0];
+  return stands === undefined ? undefined : { missing: first.content, cell: first.at, stands };
 }
 
 /** Counts of rows that a table can grow by. */
@@ -105,6 +115,7 @@ function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellC
 const LANDMARKS = ["runBand", "runLightBand", "runTotal"];
 
 interface Landmark {
+  readonly row: number;
   readonly at: string;
   readonly content: string;
 }

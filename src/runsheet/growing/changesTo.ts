@@ -77,8 +77,11 @@ function onFormula(
 /** What somebody typed: a formula that names no cell is a sum of theirs, such as =84.17-31.42. */
 const isTyped = ({ formula }: CellNow): boolean => formula === "" || !/[A-Z]\$?\d|#REF!/i.test(formula);
 
-/** Cells that are asked one by one whether they hold a formula cannot count a row put in by hand; as many as there are, they ask the same. */
-const askedOnce = (formula: string): string => formula.replace(/ISFORMULA\([^(),]*\)(?:,ISFORMULA\([^(),]*\))+/g, "ISFORMULA(A1)");
+/** Cells and rows that are asked one by one cannot count a row put in by hand; as many as there are, they ask the same. */
+const askedOnce = (formula: string): string =>
+  formula
+    .replace(/ISFORMULA\([^(),]*\)(?:,ISFORMULA\([^(),]*\))+/g, "ISFORMULA(A1)")
+    .replace(/ROWS\([^(),]*\)(?:\+ROWS\([^(),]*\))+/g, "ROWS(A1:B1)");
 
 /** Numbers in a label count rounds, samples and checks, and change with them. */
 const isOurText = ({ formula, value }: CellNow, { content }: Pick<PlannedCell, "content">): boolean =>

@@ -359,6 +359,8 @@ export const checkWords = {
     one: (at: Expression) => text`${at} was typed over: its formula is gone. ${MEND}`,
     several: (cells: Expression) => text`${cells} were typed over: their formulas are gone. ${MEND}`,
     more: (count: Expression) => text` and ${count} more`,
+    columns: "A column was put in, moved or taken out. Undo that. To leave a sample out, clear its boxes.",
+    row: "A row of boxes was deleted. Undo that. To leave a reading out, clear its box.",
     within: (blocks: Expression) => text`Something was typed over within ${blocks}: its formula is gone. ${MEND}`,
   },
 } as const;

@@ -132,7 +132,7 @@ describe("gatherRuns(workbook)", () => {
     sheetNamed("Kiln 2").insertRows(results - 1, 2);
     open.engine.book.deleteSheet(sheetNamed("Kiln 1"));
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", "▲ gone: its sheet was deleted"]);
+    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", "▲ gone: sheet deleted, or \"!\" in its name"]);
     expect(row(8).slice(0, 5)).toEqual(["Kiln 2", "✓", "sample 1", "50.00%", "72.00%"]);
     expect(row(10).slice(2, 5)).toEqual(["Asha", "50.00%", "71.30%"]);
     expect(row(3)[0]).toMatch(/Not counted: 2 of 6 rows\.$/);

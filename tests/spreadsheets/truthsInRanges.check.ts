@@ -15,8 +15,11 @@ import { PROGRAMS, recalculatedBy } from "./recalculated";
 jest.setTimeout(900_000);
 
 const [SHEET, WORKINGS] = ["Tray", "Workings"];
-/** What stands in one argument of each row, the last as it should be: typed, worked out, and worked out from such a cell. */
-const AMONG = [true, { formula: "1<2" }, false, { formula: "$A$1" }, undefined] as const;
+/**
+ * What stands in one argument of each row, the first as it should be: typed, worked out, and worked out from such a cell. LibreOffice shows 0 for a text
+ * below an error of FIXED, so that no good row stands there.
+ */
+const AMONG = [undefined, true, { formula: "1<2" }, false, { formula: "$A$1" }] as const;
 const ANSWER_COLUMN = 20;
 const COUNT_COLUMN = 22;
 const EVERY_ROWS = AMONG.length + 1;

@@ -11,16 +11,17 @@ import { numberText } from "./numberText";
  * error where the cell shows one. IF and comparisons alone, which work on each cell of a range in an array formula, as AND and OR do not.
  * A blank cell is told from a 0, which a cell formula can and most hosts cannot.
  * @param cell one operand: a reference, a range, or an expression in brackets; it is written several times
+ * @param truths of a range, two cells that hold 1 and 0 where such numbers among its cells are truths
  * @returns "" where nothing is refused; undefined where no cell formula can say it
  */
-export function refusedInCells(input: CellInput<unknown>, cell: string): string | undefined {
+export function refusedInCells(input: CellInput<unknown>, cell: string, truths?: string): string | undefined {
   const { takes } = input;
   const isBlankTaken = answerTo(input, BLANK) !== "refused";
   switch (takes?.kind) {
     case "number":
-      return numberRefused(takes.rule, takes.word, cell, isBlankTaken, answerTo(input, 0));
+      return numberRefused(takes.rule, takes.word, { cell, truths }, isBlankTaken, answerTo(input, 0));
     case "choice":
-      return wordRefused(takes.words, cell, isBlankTaken);
+      return wordRefused(takes.words, { cell, truths }, isBlankTaken);
     case "truth":
       return isBlankTaken ? `IF(ISLOGICAL(${cell}),0,IF(${isNumberInCells(cell)},${cell}<>0,TRIM(${cell})<>""))` : `1-ISLOGICAL(${cell})`;
     case "anything":
@@ -52,11 +53,22 @@ function answerOf(input: CellInput<unknown>, value: CellValue): Answer {
   }
 }
 
-function numberRefused({ bounds = [] }: NumberRule, word: string | undefined, cell: string, isBlankTaken: boolean, zero: Answer): string {
+interface Operand {
+  readonly cell: string;
+  readonly truths: string | undefined;
+}
+
+function numberRefused(
+  { bounds = [] }: NumberRule,
+  word: string | undefined,
+  { cell, truths }: Operand,
+  isBlankTaken: boolean,
+  zero: Answer,
+): string {
   const wrongNumber = outOfBounds(bounds, cell, zero).join("+");
   const words = [...(isBlankTaken ? [""] : []), ...(word === undefined ? [] : [word])];
   const wrongText = words.length === 0 ? "1" : words.map((one) => `(${isNoWord(cell, one)})`).join("*");
-  return `IF(${isNumberInCells(cell)},${wrongNumber},${wrongText})`;
+  return `IF(${isNumberInCells(cell, truths)},${wrongNumber},${wrongText})`;
 }
 
 /** The same for one number of a series: a condition on a cell that holds a number. @param isZeroBlank true where a 0 is refused as blank */
@@ -108,10 +120,10 @@ const edgesInCells = ({ above, from, upTo, below }: Omit<Bound, "says">, cell: s
     ] as const
   ).flatMap(([sign, bound]) => (bound === undefined ? [] : [`(${cell}${sign}${bound < 0 ? `(${numberText(bound)})` : numberText(bound)})`]));
 
-function wordRefused(words: readonly string[], cell: string, isBlankTaken: boolean): string {
+function wordRefused(words: readonly string[], { cell, truths }: Operand, isBlankTaken: boolean): string {
   const none = words.map((word) => `(${isNoWord(cell, word)})`).join("*");
   return isBlankTaken
-    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumberInCells(cell)},${cell}<>0,ISLOGICAL(${cell})+ISERROR(${cell})))`
+    ? `IF(ISTEXT(${cell}),(TRIM(${cell})<>"")*${none},IF(${isNumberInCells(cell, truths)},${cell}<>0,${truths === undefined ? "" : `ISNUMBER(${cell})+`}ISLOGICAL(${cell})+ISERROR(${cell})))`
     : `IF(ISTEXT(${cell}),${none},1)`;
 }
 
@@ -119,8 +131,12 @@ function wordRefused(words: readonly string[], cell: string, isBlankTaken: boole
  * A condition: the cell holds a number. A truth in a cell is a number to some spreadsheets, though not to Excel; of a number in the formula
  * itself some say that it is a truth. What hands on a cell as it is, such as IF, hands on its truth too.
  */
-export const isNumberInCells = (cell: string): string =>
-  /^[("{\d.+-]/.test(cell) && !handsOnCell(cell) ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
+export const isNumberInCells = (cell: string, truths?: string): string =>
+  truths !== undefined || (/^[("{\d.+-]/.test(cell) && !handsOnCell(cell)) ? isNumberOf(cell, truths) : `ISNUMBER(${cell})>ISLOGICAL(${cell})`;
+
+/** The same where it is known which numbers are truths; ISNUMBER alone where none can be. */
+export const isNumberOf = (cell: string, truths: string | undefined): string =>
+  truths === undefined ? `ISNUMBER(${cell})` : `ISNUMBER(${cell})>ISNUMBER(MATCH(${cell},${truths},0))`;
 
 /** TRIM closes gaps between words, which the reader does not; SEARCH finds the word as it stands. */
 const isNoWord = (cell: string, word: string): string =>

@@ -1,3 +1,4 @@
+import { columnsMoved } from "../problems/runsheet/growingProblems";
 import { readRunSheet } from "../runsheet/reading/readRunSheet";
 import type { RangeReading } from "../workbook/Workbook";
 import { calculationsReport } from "./calculationsReport";
@@ -14,7 +15,7 @@ import { reportWords } from "./words/reportWords";
  */
 export function reportHtml(reading: RangeReading, extras: ReportExtras): string {
   const read = readRunSheet(reading);
-  const { older, rearranged } = reportWords.calculations;
+  const { older, rearranged, columnsMoved: moved } = reportWords.calculations;
   switch (read.is) {
     case "whole":
     case "balance":
@@ -22,7 +23,11 @@ export function reportHtml(reading: RangeReading, extras: ReportExtras): string 
     case "older":
       return calculationsReport(reading, extras, older);
     case "rearranged":
-      return calculationsReport(reading, extras, rearranged(read.missing, read.cell));
+      return calculationsReport(
+        reading,
+        extras,
+        read.stands === undefined ? rearranged(read.missing, read.cell) : moved(columnsMoved(read.missing, read.cell, read.stands)),
+      );
     case "other":
       return calculationsReport(reading, extras);
   }

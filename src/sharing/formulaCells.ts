@@ -61,10 +61,14 @@ export function everyFormulaCell(used: RangeReading): readonly FormulaCell[] {
 /** Of a file the cells alone are read, without the range that they cover. */
 function withRange(used: RangeReading): RangeReading {
   if (used.range !== "" || used.rows.length === 0) return used;
-  const areas = used.rows.flat().map(({ cell }) => areaNamed(cell));
-  const last = areas.reduce((so, { row, column }) => ({ row: Math.max(so.row, row), column: Math.max(so.column, column) }), { row: 0, column: 0 });
-  const [top] = areas;
-  return { ...used, range: `A${(top?.row ?? 0) + 1}:${cellAt(last.row, last.column)}` };
+  let [top, bottom, right] = [-1, 0, 0];
+  for (const line of used.rows)
+    for (const { cell } of line) {
+      const { row, column } = areaNamed(cell);
+      if (top === -1) top = row;
+      [bottom, right] = [Math.max(bottom, row), Math.max(right, column)];
+    }
+  return { ...used, range: `A${Math.max(top, 0) + 1}:${cellAt(bottom, right)}` };
 }
 
 function formulaCell(reading: CellReading, label: string, readings: ReadonlyMap<string, CellReading>): FormulaCell {

@@ -126,6 +126,7 @@ test("why a call is shared as its value", () => {
     newerFunction: "it uses a function newer than Excel 2016",
     severalSheets: "it works on several sheets at once",
     notShared: "it refers to a sheet that is not shared",
+    connection: "it reads through a connection, and the file carries none",
     circular: "it is calculated from itself",
     unseen: "it refers to cells that its text does not show",
     ruleForm: "it has no form in one formula as a rule may hold it",

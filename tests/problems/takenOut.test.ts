@@ -1,6 +1,6 @@
 import { rulesLines } from "../../src/command/words/shareWords";
 import { WHY_FIXED } from "../../src/problems/sharing/plainCellProblems";
-import { takenOutAlone, whatTaken } from "../../src/problems/sharing/sharedCopyWords";
+import { takenOutAlone, takenOutConnected, whatTaken } from "../../src/problems/sharing/sharedCopyWords";
 import { isSignedFile, signatureGone } from "../../src/problems/files/signatureWords";
 
 test("what needs a sheet that is not in the file is told by its cells", () => {
@@ -12,6 +12,20 @@ test("what needs a sheet that is not in the file is told by its cells", () => {
   expect(takenOutAlone(cells)).toBe(
     "Taken out, because they read or lead to sheets that are not in the file: Tray!H1 (small chart in a cell), Tray!H2 (small chart in a cell), Tray!H3 (small chart in a cell) and 1 more.",
   );
+});
+
+test("what reads through a connection is told apart", () => {
+  expect(takenOutConnected([])).toBe("");
+  expect(takenOutConnected([whatTaken("Tray!A1:B9", "query")])).toBe(
+    "Taken out, because it reads through a connection, and the file carries none: Tray!A1:B9 (query). What it showed stays as values.",
+  );
+  expect(takenOutConnected([whatTaken("Tray!A1:B9", "query"), whatTaken("Tray", "slicer")])).toBe(
+    "Taken out, because they read through a connection, and the file carries none: Tray!A1:B9 (query), Tray (slicer or timeline). What they showed stays as values.",
+  );
+  expect(rulesLines({ rewritten: 0, takenOut: [{ what: "query", where: "Tray!A1:B9", why: WHY_FIXED.connection }] })).toEqual([
+    "1 reads through a connection and was taken out:",
+    "  Tray!A1:B9 (query): it reads through a connection, and the file carries none",
+  ]);
 });
 
 test("the command line tells it apart from what calls Retort", () => {

@@ -72,7 +72,7 @@ export function refuseDoubts({ isCalculatedHere }: Pick<Book, "isCalculatedHere"
       "on its way": onTheirWay(cells, codes, isCalculatedHere),
       "not loaded": notLoaded(cells, isCalculatedHere),
       "half filled": halfFilled(lacking, cells, isCalculatedHere),
-      "from before": notWhatFormulasGive(cells),
+      "from before": notWhatFormulasGive(cells, isCalculatedHere),
     };
     throw new Refusal(said[why]);
   }
@@ -102,7 +102,9 @@ export const otherThanGiven = (book: Omit<BookInDoubt, "colouring">, sheets: rea
 /** The same, and the cells of which it cannot be told. What goes round in a circle gives something else each time, and is shared so by choice alone. */
 export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonly BookSheet[], areUncheckedAsked = true): Found {
   const { isCalculatedHere, goesRound, roundsAsShown, names, tables } = book;
-  if (isCalculatedHere || goesRound || roundsAsShown || sheets.length === 0) return { doubts: [], unchecked: [] };
+  const whatIf = book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => whatIfTableAt(name, one) ?? []));
+  const isNothingAsked = sheets.length === 0 || (isCalculatedHere && whatIf.length === 0);
+  if (isNothingAsked || roundsAsShown) return { doubts: [], unchecked: [] };
   const all = book.sheets.map(({ reading }) => reading);
   const cellsOf = (isSuch: (cell: BookSheet["cells"][number]) => boolean): ReadonlySet<string> =>
     new Set(book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => (isSuch(one) ? [nameOnSheet(name, one.cell)] : []))));
@@ -116,7 +118,9 @@ export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonl
       sheets: sheets.map(({ name }) => name),
       spills: isAmong(cellsOf(({ spills }) => spills)),
       areOverArrays: isAmong(cellsOf(({ formulaKind }) => formulaKind === "array")),
-      whatIf: book.sheets.flatMap(({ name, cells }) => cells.flatMap((one) => whatIfTableAt(name, one) ?? [])),
+      whatIf,
+      // The values of what-if tables stay as the file has them.
+      areTablesAlone: isCalculatedHere,
       isHidden: (sheet, row) => hidden.size > 0 && hidden.has(`${sheet}!${row}`),
       areFilled: true,
     },
@@ -124,6 +128,8 @@ export function foundAmong(book: Omit<BookInDoubt, "colouring">, sheets: readonl
   );
   if (found.notGiven.length + found.unchecked.length === 0) return { doubts: [], unchecked: [] };
   const around = new Set(circles(all, { names, tables }).map(({ sheet, cell }) => nameOnSheet(sheet, cell)));
+  // Until circles have settled, what is calculated from them lags behind.
+  if (goesRound && around.size > 0) return { doubts: [], unchecked: [] };
   const isStraight = ({ sheet, cell }: Place): boolean => !around.has(nameOnSheet(sheet, cell));
   return {
     doubts: found.notGiven

@@ -131,7 +131,9 @@ function changedCells(
   const found = [...readings.filter((was) => !isSame(was, now.get(was.cell))), ...added];
   for (const { cell } of found) {
     const { row, column } = areaNamed(cell);
-    columns.set(column, [...(columns.get(column) ?? []), row]);
+    const here = columns.get(column);
+    if (here === undefined) columns.set(column, [row]);
+    else here.push(row);
   }
   for (const rows of columns.values()) rows.sort((one, other) => one - other);
   return { cells: new FilledCells(columns), count: found.length };

@@ -1,6 +1,6 @@
 import { WHY_FIXED } from "../../problems/sharing/plainCellProblems";
 import type { PlainSheets } from "../../sharing/plain/plainSheets";
-import type { HeldCells } from "../../xlsx/handedOn/HeldCells";
+import type { HeldCell, HeldCells } from "../../xlsx/handedOn/HeldCells";
 import { leavePlainCells } from "../../xlsx/handedOn/plainFile";
 import type { BookSheet } from "../book/Book";
 import type { OpenBook } from "../book/openBook";
@@ -64,13 +64,12 @@ const hiddenIn = ({ workings, flags }: PlainSheets): string[] => [
 
 /** What the cells hold, what was calculated here before what the file says. */
 function heldBy({ cells, reading }: BookSheet): HeldCells {
-  const inFile = new Map(cells.map((one) => [one.cell, one]));
-  const now = new Map(reading.rows.flat().map((one) => [one.cell, one]));
-  return new Map(
-    [...new Set([...inFile.keys(), ...now.keys()])].map((cell) => {
-      const { value = null, look = 0, formulaKind = "none" } = inFile.get(cell) ?? {};
-      const found = now.get(cell);
-      return [cell, { value: found === undefined ? value : fileValue(found), look, isArray: formulaKind === "array" }];
-    }),
-  );
+  const held = new Map<string, HeldCell>();
+  for (const { cell, value, look, formulaKind } of cells) held.set(cell, { value, look, isArray: formulaKind === "array" });
+  for (const row of reading.rows)
+    for (const now of row) {
+      const { look = 0, isArray = false } = held.get(now.cell) ?? {};
+      held.set(now.cell, { value: fileValue(now), look, isArray });
+    }
+  return held;
 }

@@ -17,12 +17,16 @@ const OPEN_AND_SAVE = "Open the workbook in the spreadsheet with the add-in, let
 /** @param isRecalculated true where --recalculate was given and was of no help */
 const openAndSave = (isRecalculated: boolean): string => (isRecalculated ? `${OPEN_AND_SAVE}.` : `${OPEN_AND_SAVE}, or give --recalculate.`);
 
-export const notWhatFormulasGive = (cells: readonly string[]): string =>
-  `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${openAndSave(false)}`;
+export const notWhatFormulasGive = (cells: readonly string[], isRecalculated = false): string =>
+  `The file holds another value in ${cellsNamed(cells)} than the cell ${cells.length === 1 ? "formula gives" : "formulas give"} from the inputs beside ${cells.length === 1 ? "it" : "them"}, so ${cells.length === 1 ? "it is" : "they are"} from before. ${openAndSave(isRecalculated)}`;
 
-/** Cells whose formulas are worked out here neither by rule nor by the grid. */
-export const notCheckedHere = (cells: readonly string[]): string =>
-  `Whether the file holds in ${cellsNamed(cells)} what the cell ${cells.length === 1 ? "formula gives" : "formulas give"} cannot be checked here, and ${cells.length === 1 ? "it is" : "they are"} calculated from a Retort function. Give --recalculate; or let the spreadsheet with the add-in calculate and save the workbook, and give --keep-errors to share what it saved as it is.`;
+/** Cells whose formulas are worked out here neither by rule nor by the grid. @param isRecalculated true where --recalculate was given and was of no help */
+export const notCheckedHere = (cells: readonly string[], isRecalculated = false): string => {
+  const isOne = cells.length === 1;
+  const keep = `let the spreadsheet with the add-in calculate and save the workbook, and give --keep-errors to share ${isOne ? "that value" : "those values"} as saved`;
+  const remedy = isRecalculated ? `${keep.charAt(0).toUpperCase()}${keep.slice(1)}.` : `Give --recalculate, or ${keep}.`;
+  return `Whether ${cellsNamed(cells)} ${isOne ? "holds what its cell formula gives" : "hold what their cell formulas give"} cannot be checked here, and ${isOne ? "it is" : "they are"} calculated from a Retort function, so what the file holds may be from before. ${remedy}`;
+};
 
 export const staleBook = `The file says that it is to be calculated when it is opened, so its values may be from before. ${openAndSave(false)}`;
 

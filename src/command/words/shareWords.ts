@@ -41,7 +41,7 @@ export const rulesLines = ({ rewritten, guarded = 0, takenOut }: RulesSaid): str
         `${counted(guarded, "rule")} for colouring or entries ${guarded === 1 ? "holds" : "hold"} for nothing once a cell that ${guarded === 1 ? "it reads" : "they read"} is fixed`,
       ]),
   ...takenLines(
-    takenOut.filter(({ why }) => why !== WHY_FIXED.notShared && why !== WHY_FIXED.ruleStale),
+    takenOut.filter(({ why }) => ![WHY_FIXED.notShared, WHY_FIXED.connection, WHY_FIXED.ruleStale].some((apart) => apart === why)),
     "calls Retort, has no plain form",
     "call Retort, have no plain form",
   ),
@@ -49,6 +49,11 @@ export const rulesLines = ({ rewritten, guarded = 0, takenOut }: RulesSaid): str
     takenOut.filter(({ why }) => why === WHY_FIXED.notShared),
     "reads or leads to a sheet that is not in the file",
     "read or lead to sheets that are not in the file",
+  ),
+  ...takenLines(
+    takenOut.filter(({ why }) => why === WHY_FIXED.connection),
+    "reads through a connection",
+    "read through a connection",
   ),
   ...takenLines(
     takenOut.filter(({ why }) => why === WHY_FIXED.ruleStale),

@@ -2,7 +2,7 @@ import { type Call, type Cell, type Expression, type Infix, type Range } from ".
 import { workingWords } from "../../runsheet/words/workingWords";
 import { nameOf } from "./cellNames";
 import { placeName, rangeName } from "./rangeNames";
-import { inWorking } from "./plainText";
+import { inWorking, plainText } from "./plainText";
 import { isPlace, partsOf, placesIn } from "../../runsheet/expressions/parts";
 import { isError, isTable } from "./Plain";
 import type { SheetCells } from "./RunCells";
@@ -27,7 +27,11 @@ export class ArithmeticLines {
 
   /** The whole in a line; its steps stand in `lines` before it. */
   text(): string {
-    return this.put(this.whole);
+    if (!asksForFormulas(this.whole)) return this.put(this.whole);
+    // How many cells hold no formula: term by term that is a long sum of nothings.
+    const value = this.valueOf(this.whole);
+    this.line(`${workingWords.withoutFormula(placesIn(this.whole).map((place) => placeName(this.cells, place)))} = ${value}`);
+    return value;
   }
 
   /** An expression with its numbers, fit to stand beside a sign of arithmetic. */
@@ -38,6 +42,7 @@ export class ArithmeticLines {
       case "bracketed":
         return this.put(expression.inner);
       case "cell":
+        return this.ofCell(expression);
       case "range":
       case "joined":
         return this.valueOf(expression);
@@ -73,6 +78,16 @@ export class ArithmeticLines {
   /** What a function gives, told in a line of its own. */
   private step(call: Call): string {
     const value = this.valueOf(call);
+    const [alone] = call.given;
+    // The largest, smallest or sum of one number is that number.
+    if (
+      call.given.length === 1 &&
+      alone !== undefined &&
+      ["MAX", "MIN", "SUM"].includes(call.name) &&
+      !isPlace(alone) &&
+      !isTable(evaluate(alone, this.cells.at))
+    )
+      return this.put(alone);
     // What is worked out cell by cell has no numbers to put in: its ranges stand among the inputs.
     if (this.isOfCells(call)) return this.toldOfCells(call, value);
     const [first, second] = call.given;
@@ -162,6 +177,14 @@ export class ArithmeticLines {
     return typeof value === "number" ? inWorking(value) : typeof value === "boolean" ? (value ? "1" : "0") : `"${value}"`;
   }
 
+  /** What a cell holds; arithmetic takes a clock as a part of a day. */
+  private ofCell(at: Cell): string {
+    const [value, held] = [this.valueOf(at), this.cells.at(at.row, at.column)];
+    const planned = this.cells.planned(at.row, at.column);
+    if (planned?.format === "hh:mm" && typeof held === "number" && held > 0) this.line(workingWords.clock(plainText(held, "", planned), value));
+    return value;
+  }
+
   private line(text: string): void {
     if (!this.lines.includes(text)) this.lines.push(text);
   }
@@ -175,6 +198,9 @@ export class ArithmeticLines {
     for (const part of partsOf(expression)) this.count(part);
   }
 }
+
+const asksForFormulas = (one: Expression): boolean =>
+  typeof one === "object" && ((one.kind === "call" && one.name === "ISFORMULA") || partsOf(one).some(asksForFormulas));
 
 /** A table that a function of ours gives, or takes, is told by the name of the function. */
 const isOurs = (one: Expression): boolean => typeof one === "object" && one.kind === "call" && one.name.startsWith("RETORT.");

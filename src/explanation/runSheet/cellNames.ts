@@ -67,7 +67,7 @@ function printedName(cells: SheetCells, at: Cell): CellName {
     const rule = cells.ruleOver(row, column);
     // A box of a table is told from the others of its rule by its row.
     const isOfTable = rule?.over.kind === "range" && rule.over.from.row < rule.over.to.row;
-    return named(rule?.promptTitle ?? label, isOfTable ? label : "", sample, unitIn(own) || unitIn(label), block);
+    return named(rule?.promptTitle ?? label, isOfTable ? label : "", sample, unitOfTime(own) ?? (unitIn(own) || unitIn(label)), block);
   }
   // A figure with its words to the right of it, the total of a table, or one of the columns that a table has.
   const beside = column >= columns.reckoned(1, 1).column && column < columns.verdict ? constantAt(cells, row, columns.verdict) : "";
@@ -91,14 +91,16 @@ function workingName(cells: SheetCells, { row, column }: Cell): CellName {
   if (isAll && isBalance(cells.sheet)) return named(balanceNameWords.number, label, "", "", block);
   const isOfAll = own.includes(cellNameWords.eachAndAll) || own === stageWords.workings.done;
   // The minutes before the first firing stand beside the heading of its table.
-  if (isAll && !isOfAll) return named(sheetWords.elapsed, isBand(cells, row) ? own : label, "", unitIn(sheetWords.elapsed), block);
+  if (isAll && !isOfAll) return named(sheetWords.elapsed, isBand(cells, row) || label === "" ? own : label, "", unitIn(sheetWords.elapsed), block);
   const hasSeveral = options.replicates > 1 && cells.planned(row, columns.working(row, 2).column)?.formula !== undefined;
   const sample = isAll ? cellNameWords.allSamples : hasSeveral && place <= options.replicates ? sheetWords.sample(place) : "";
   if (own === "") return named(sheetWords.workings.corrected, label, sample, "g", block);
   const parts = own.split("; ");
   const part = parts[place - 1] ?? own;
   const ofShare = own === sheetWords.workings.together ? label : "";
-  if (parts.length > 1) return named(part, ofShare, "", unitIn(part), block);
+  // A share without a format of its own is a fraction all the same.
+  const isShare = own === sheetWords.workings.together && place === 1;
+  if (parts.length > 1) return named(part, ofShare, "", isShare ? "fraction" : unitIn(part), block);
   return named(own.replace(cellNameWords.eachAndAll, ""), "", sample, unitIn(own), block);
 }
 
@@ -130,6 +132,8 @@ export const joinedName = (...parts: readonly string[]): string =>
 
 const UNIT = /, (g|min|%|°C|°F)(?=$| with)| \((min|days)\)$/;
 const unitIn = (text: string): string => (text === "g" ? "g" : (UNIT.exec(text)?.slice(1).find(Boolean) ?? ""));
+/** The unit of a time in a table whose rows are weighings: none of a clock. */
+const unitOfTime = (heading: string): string | undefined => (/^minutes$/i.test(heading) ? "min" : /^clock$/i.test(heading) ? "" : undefined);
 /** What is printed, without its unit and the number of a check. */
 export const withoutUnit = (text: string): string => text.replace(UNIT, "").replace(/^\d+ {2}/, "");
 

@@ -92,9 +92,11 @@ function inFull(cells: SheetCells, at: Cell, name: CellName, reading: CellReadin
   const last = way.choices.at(-1)?.condition;
   const of = placesIn(leaf);
   // A sum of choices, such as how many samples are under way, reads what they ask about.
-  const places = of.length > 0 ? of : placesIn(last ?? way.leaf);
   const meaning = meaningIn(cells, name);
   const check = checkOf(cells, at);
+  // A finding that is blank has looked at all that its conditions name, not at what the last of them asks.
+  const isBlankFinding = check !== undefined && showsNothing;
+  const places = of.length > 0 ? of : isBlankFinding ? [] : placesIn(last ?? way.leaf);
   const isNothingFound = check !== undefined && check.found === checkFound.inOrder;
   return {
     ...plainly(cells, at, name, reading),
@@ -109,9 +111,19 @@ function inFull(cells: SheetCells, at: Cell, name: CellName, reading: CellReadin
 }
 
 /** In words, each once: what is asked of several reasons or rows may read alike. */
-function choicesOf(cells: SheetCells, { choices }: Way): RunCellExplanation["choices"] {
-  const told = choices.map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds }));
+function choicesOf(cells: SheetCells, { choices, leaf }: Way): RunCellExplanation["choices"] {
+  const told = [...choices, ...choicesWithin(leaf, cells)].map(({ condition, holds }) => ({ asked: conditionText(cells, condition), holds }));
   return told.filter(({ asked, holds }, index) => told.findIndex((one) => one.asked === asked && one.holds === holds) === index).slice(-MOST_CHOICES);
+}
+
+/** What the terms of a sum ask that count something, 1 or 0 each. */
+function choicesWithin(leaf: Expression, cells: SheetCells): Way["choices"] {
+  if (typeof leaf !== "object" || leaf.kind !== "infix") return [];
+  if (leaf.operator !== "+") return [];
+  return [leaf.left, leaf.right].flatMap((term) => {
+    const isChoice = typeof term === "object" && term.kind === "call" && term.name === "IF";
+    return isChoice ? wayThrough(term, cells.at).choices : choicesWithin(term, cells);
+  });
 }
 
 /** A number of its own, or a sentence that names one: what is withheld has none. */
@@ -126,10 +138,14 @@ function inputOf(cells: SheetCells, place: ReturnType<typeof placesIn>[number]):
   const { text, unit } = rangeName(cells, place);
   const values: string[] = [];
   const { from: first, to: last } = plannedPart(cells, place);
+  const isOfOneKind = nameOf(cells, first).core === nameOf(cells, last).core;
   for (let row = first.row; row <= last.row; row++)
     for (let column = first.column; column <= last.column; column++) {
       const value = cells.at(row, column);
-      if (value !== null && value !== "") values.push(plainText(value, unit, cells.planned(row, column)));
+      if (value === null || value === "") continue;
+      // What stands beside or below may be of another unit.
+      const own = isOfOneKind ? unit : nameOf(cells, cell(row, column)).unit;
+      values.push(plainText(value, own, cells.planned(row, column)));
     }
   return { name: text, value: values.length === 0 ? "all blank" : listed(values), from };
 }
@@ -144,6 +160,9 @@ function resultText(cells: SheetCells, { row, column }: Cell, { unit }: CellName
   return typeof value === "number" ? plainText(value, unit, cells.planned(row, column)) : shown;
 }
 
+// A sign and a space.
+const MARK_LENGTH = 2;
+
 /** What a check looks at, what it found and what to do: the first sentence of its finding and the others. */
 function checkOf(cells: SheetCells, at: Cell): RunCellExplanation["check"] {
   const found = checkAt(cells, at);
@@ -153,6 +172,9 @@ function checkOf(cells: SheetCells, at: Cell): RunCellExplanation["check"] {
   const looksAt = isBalance ? balanceCheckMeanings[found.check as BalanceCheck] : checkMeanings[found.check as CheckName];
   if (typeof finding !== "string" || finding === "")
     return { looksAt, found: verdict === checkWords.verdicts.notYet ? checkFound.notYet : checkFound.inOrder, remedy: "" };
-  const end = finding.search(/[.?!] /);
-  return end === -1 ? { looksAt, found: finding, remedy: "" } : { looksAt, found: finding.slice(0, end + 1), remedy: finding.slice(end + 2) };
+  // The mark before a finding ends no sentence.
+  const begin = /^\S /.test(finding) ? MARK_LENGTH : 0;
+  const end = finding.slice(begin).search(/[.?!] /);
+  if (end === -1) return { looksAt, found: finding, remedy: "" };
+  return { looksAt, found: finding.slice(0, begin + end + 1), remedy: finding.slice(begin + end + 2) };
 }

@@ -16,7 +16,7 @@ export function plainText(value: Plain, unit: string, planned: BlockCell | undef
   if (value === null || value === "") return "blank";
   if (typeof value !== "number") return quoted(value);
   const format = planned?.format ?? "";
-  if (format.includes("%")) return valueText(value, "fraction");
+  if (format.includes("%") || unit === "fraction") return valueText(value, "fraction");
   if (format === "hh:mm") return clockText(value);
   if (format.includes("yyyy")) return dateText(value);
   return `${inWorking(value)}${unit === "" ? "" : ` ${unit}`}`;

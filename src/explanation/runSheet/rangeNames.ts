@@ -29,6 +29,9 @@ export function rangeName(cells: SheetCells, of: Range): CellName {
   const samples = one.sample === "" ? "" : between(one.sample, other.sample.replace(cellNameWords.sample, ""));
   const sample = one.sample === other.sample ? one.sample : samples;
   if (one.core === other.core) return { ...one, text: joinedName(one.core, between(one.row, other.row), sample) };
+  // Several columns of one table have their rows in common.
+  if (from.column !== to.column && one.row !== "" && other.row !== "")
+    return { ...one, text: joinedName(between(one.row, other.row), cellNameWords.columns(one.core, other.core), sample) };
   const rows = between(one.row === "" ? one.core : one.row, other.row === "" ? other.core : other.row);
   return { ...one, text: joinedName(rows, sample) };
 }

@@ -30,6 +30,11 @@ function ownLines(cells: SheetCells, at: Cell): readonly string[] {
   // What the cell shows may have been typed over; then it is an input as it stands.
   if (!isSameNumber(workOut(formula, cells.at), cells.at(at.row, at.column))) return [];
   const leaf = resolved(wayThrough(formula, cells.at).leaf, cells.at);
+  // What comes to nothing is told as that: how, this cell tells on the working itself.
+  if (cells.at(at.row, at.column) === 0 && !isPlace(leaf)) {
+    const { core, unit } = nameOf(cells, at);
+    return [`${core} (${placeName(cells, at)}) = ${plainText(0, unit, cells.planned(at.row, at.column))}`];
+  }
   return isPlace(leaf) ? [] : linesOf(cells, at, leaf);
 }
 

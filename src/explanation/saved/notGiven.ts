@@ -1,6 +1,6 @@
 import type { FormulaSources } from "../../sharing/plain/change/FormulaSources";
 import { namesOf, ReadSheets, type ReadFormula } from "../../sharing/plain/reading/ReadSheets";
-import type { NameReading, PlainReading } from "../../sharing/plain/reading/PlainReading";
+import type { PlainReading } from "../../sharing/plain/reading/PlainReading";
 import { CellError } from "../../inputs/CellValue";
 import { ownFormulas } from "../../runsheet/reading/formulasNotOwn";
 import { areaNamed } from "../../workbook/areaNamed";
@@ -11,6 +11,7 @@ import { SavedCells } from "./SavedCells";
 import { SavedFormula } from "./SavedFormula";
 import { calculatedFromOurs, everySource } from "./calculatedFromOurs";
 import { runCellsNotGiven } from "./runCellsNotGiven";
+import { mayBeOurs, usesNameOfOurs } from "./usesNameOfOurs";
 import { whatIfAnswers, type WhatIfTable } from "./whatIfTables";
 
 /** A cell whose value is not what its formula gives, and its sheet. */
@@ -32,6 +33,8 @@ export interface Checked {
   readonly isHidden?: (sheet: string, row: number) => boolean;
   /** The what-if tables on its sheets. */
   readonly whatIf?: readonly WhatIfTable[];
+  /** True where formulas were calculated just now, so that what-if tables alone may be from before. */
+  readonly areTablesAlone?: boolean;
   /** True for a workbook in which every cell that a formula fills holds something, as in files. */
   readonly areFilled?: boolean;
 }
@@ -52,7 +55,7 @@ export const notGiven = (book: PlainReading, checked: Checked = {}): readonly Ce
 
 /** The same, and the cells of which it cannot be told. */
 export function lookedAt(book: PlainReading, checked: Checked = {}, areUncheckedAsked = true): LookedAt {
-  const { spills = () => false, areOverArrays = () => false, areFilled = false, whatIf = [] } = checked;
+  const { spills = () => false, areOverArrays = () => false, areFilled = false, whatIf = [], areTablesAlone = false } = checked;
   const sheets = new ReadSheets(book);
   const names = book.names ?? [];
   const nameOf = namesOf(names);
@@ -67,7 +70,7 @@ export function lookedAt(book: PlainReading, checked: Checked = {}, areUnchecked
   const own = new Map(book.sheets.filter(({ sheet }) => wanted.has(sheet)).map((one) => [one.sheet, new Set(ownFormulas(one))]));
   const isOurs = ({ reading }: ReadFormula): boolean => mayBeOurs(reading.formula) || usesOne(reading.formula);
   const [found, untold]: [CellNotGiven[], ReadFormula[]] = [[], []];
-  for (const formula of sheets.formulas) {
+  for (const formula of areTablesAlone ? [] : sheets.formulas) {
     const { sheet, reading } = formula;
     if (!wanted.has(sheet)) continue;
     const around = { sheets, spills, areFilled, isOverArrays: areOverArrays(sheet, reading.cell) || worksOverArrays(reading.formula) };
@@ -99,23 +102,6 @@ export function provenFormulas(book: PlainReading, isOverArrays: (formula: ReadF
 }
 
 type FormulaOf = ReturnType<typeof SavedFormula.in>;
-
-const mayBeOurs = (formula: string): boolean => /retort[._]/i.test(formula);
-
-/** Whether a formula uses a name that stands for a call of ours, be it through other names. */
-function usesNameOfOurs(names: readonly NameReading[]): (formula: string) => boolean {
-  let holdsOne = (_: string): boolean => false;
-  for (let left = names; ;) {
-    const before = holdsOne;
-    const now = left.filter(({ formula }) => mayBeOurs(formula) || before(formula));
-    if (now.length === 0) return holdsOne;
-    left = left.filter((one) => !now.includes(one));
-    const any = new RegExp(`(?<!${IN_NAME})(?:${now.map(({ name }) => name.replace(/[^\p{L}\p{N}_]/gu, "\\$&")).join("|")})(?!${IN_NAME})`, "iu");
-    holdsOne = (formula) => before(formula) || any.test(formula);
-  }
-}
-
-const IN_NAME = "[\\p{L}\\p{N}_.\\\\?]";
 
 // What programs without arrays that fill cells do not have is over arrays wherever it stands.
 const worksOverArrays = (formula: string): boolean => /ANCHORARRAY\(|LAMBDA\(|[A-Z]\$?\d+#/i.test(formula);

@@ -6,7 +6,7 @@ import { definitionOf } from "../formula/calledFunction";
 import { isSingle, type Cells } from "../formula/Cells";
 import { everyPart } from "../formula/everyPart";
 import { HELPED } from "./helped";
-import type { Traced } from "./Traced";
+import type { Arguments, ChoiceMade, Traced } from "./Traced";
 
 // Longer lines say less than the cells themselves.
 const LONGEST_LINE = 300;
@@ -28,15 +28,17 @@ function blockText(cells: Cells): string {
 export function putInFormula(whole: AstExpression, formula: string, { choices, values }: Traced, value: CellValue): string {
   const written = (part: AstExpression | null | undefined): string => (part?.loc === undefined ? "" : formula.slice(part.loc[0], part.loc[1]));
   let leaf: AstExpression = whole;
-  for (let next: AstExpression | undefined = leaf; next !== undefined;) {
+  for (let next: AstExpression | null | undefined = leaf; next;) {
     leaf = next;
     next = undefined;
-    if (leaf.type === "LetExpression") next = leaf.body ?? undefined;
+    if (leaf.type === "LetExpression") next = leaf.body;
     else if (leaf.type === "CallExpression") {
-      const { arguments: given } = leaf;
-      const name = nameCalled(leaf).toUpperCase();
-      const choice = choices.find((one) => one.by === name && one.row === undefined && given.some((part) => written(part) === one.asked));
-      next = given.find((part) => part !== null && written(part) === choice?.taken) ?? undefined;
+      const given: Arguments = leaf.arguments;
+      const name: string = nameCalled(leaf).toUpperCase();
+      const choice: ChoiceMade | undefined = choices.find(
+        (one) => one.by === name && one.row === undefined && given.some((part) => written(part) === one.asked),
+      );
+      next = given.find((part) => part !== null && written(part) === choice?.taken);
     }
   }
   const isAlone = leaf.type === "ReferenceIdentifier" || leaf.type === "Literal" || givesItsOwn(leaf);

@@ -1,8 +1,9 @@
-import { growthUnderWay, grownBy, otherFormulas } from "../../problems/runsheet/growingProblems";
+import { columnsMoved, growthUnderWay, grownBy, otherFormulas } from "../../problems/runsheet/growingProblems";
 import { growRunSheet, mendRunSheet } from "../../runsheet/growing/growRunSheet";
 import { calledOn, GROWTHS, hasUseFor, type Growth } from "../../runsheet/growing/growths";
 import { recorded, underWay } from "../../runsheet/growing/record";
 import { formulasNotOwn } from "../../runsheet/reading/formulasNotOwn";
+import { readRunSheet } from "../../runsheet/reading/readRunSheet";
 import type { Workbook } from "../../workbook/Workbook";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
@@ -52,7 +53,9 @@ export function growBlock(workbook: Workbook, changed: () => void): { block: HTM
       if (options !== undefined) one.textContent = addOne(calledOn(options, growth));
     }
     broken.textContent = begun === undefined ? "" : growthUnderWay;
-    const said = otherFormulas(formulasNotOwn(reading));
+    const read = readRunSheet(reading);
+    const isMoved = read.is === "rearranged" && read.stands !== undefined;
+    const said = isMoved ? columnsMoved(read.missing, read.cell, read.stands) : otherFormulas(formulasNotOwn(reading));
     // A live region is written only when its words change, so that nothing is announced twice.
     if (others.textContent !== said) others.textContent = said;
     block.hidden = false;

@@ -37,6 +37,8 @@ export interface RunPlanSection {
   hush(): void;
   /** What goes on the sheet, once the plan was carried into the form. @throws where an entry of the plan is in its way */
   carried(): CarriedPlan | undefined;
+  /** Whether something was typed into the plan that was neither carried nor left out. */
+  waits(): boolean;
 }
 
 /**
@@ -87,13 +89,16 @@ export function runPlanSection(shared: () => Shared, carry: (weighIns: number) =
     if ("problem" in outcome) throw new Error(outcome.problem);
     carry(outcome.plan.weighIns);
     leave.hidden = false;
+    isTyped = false;
     return `Weigh-ins in the form are now ${outcome.plan.weighIns}. The sheet will hold the plan: ${plainNumber(outcome.plan.moistGrams)}\u00a0g moist in each vessel, and what else is known.`;
   };
   const leftOut = async (): Promise<string> => {
     leave.hidden = true;
+    isTyped = false;
     return "The sheet will hold nothing of the plan but what stands in the form.";
   };
 
+  let isTyped = false;
   const block = element(
     "details",
     { class: "planner" },
@@ -108,9 +113,14 @@ export function runPlanSection(shared: () => Shared, carry: (weighIns: number) =
     leave,
     messages.region,
   );
+  block.addEventListener("input", () => {
+    isTyped = true;
+  });
   return {
     block,
     check,
+    // What was carried before is read anew when the sheet is made.
+    waits: () => isTyped && leave.hidden === true,
     hush: () => messages.tell(""),
     carried: () => {
       if (leave.hidden) return undefined;

@@ -1,6 +1,7 @@
 import { has } from "../../runsheet/kinds";
 import { cautions } from "../../runsheet/words/cautions";
 import type { Workbook } from "../../workbook/Workbook";
+import { planNotCarried } from "../../problems/paneProblems";
 import { button, element } from "../element";
 import { Messages } from "../Messages";
 import type { Tab } from "../tabs";
@@ -132,7 +133,8 @@ function runSheetFormBlock(workbook: Workbook): { readonly block: HTMLFormElemen
     const outcome = check();
     if ("problem" in outcome) throw new Error(outcome.problem);
     const plan = planner.carried();
-    return insertRunSheet(workbook, plan === undefined ? outcome.options : { ...outcome.options, plan });
+    const said = await insertRunSheet(workbook, plan === undefined ? outcome.options : { ...outcome.options, plan });
+    return planner.waits() && !planner.block.hidden ? `${said}${planNotCarried}` : said;
   };
 
   form.addEventListener("input", () => {

@@ -10,6 +10,7 @@ import {
   plainFileMade,
   rulesStillCall,
   takenOutAlone,
+  takenOutConnected,
   takenOutStale,
   takenOutToo,
   valuesFileMade,
@@ -61,12 +62,13 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
     const asked = { ...wanted, ...lookingAt(workbook, wanted, others), sheets, date: today() };
     const { fileName, cells, fixed, takenOut, wasSigned, whereItIs } = await shareInFile(workbook, files, asked);
     const made = wanted.as === "values" ? valuesFileMade(fileName, cells) : plainFileMade(fileName, cells, fixed);
-    const isApart = (why: WhyFixed): boolean => why === "notShared" || why === "ruleStale";
+    const isApart = (why: WhyFixed): boolean => why === "notShared" || why === "connection" || why === "ruleStale";
     const named = (isSo: (why: WhyFixed) => boolean): string[] =>
       takenOut.filter(({ why }) => isSo(why)).map(({ where, what }) => whatTaken(where, what));
     const gone = [
       takenOutToo(named((why) => !isApart(why))),
       takenOutAlone(named((why) => why === "notShared")),
+      takenOutConnected(named((why) => why === "connection")),
       takenOutStale(named((why) => why === "ruleStale")),
     ];
     const further = [...gone, wasSigned === true ? signatureGone : "", whereItIs, ...others];

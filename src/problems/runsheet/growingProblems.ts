@@ -26,6 +26,20 @@ export const rearrangedRunSheet = (missing: string, cell: string): string =>
     ? `The record of what this run sheet was made with was changed (${missing}…), so it cannot be grown from here. Undo that change, or insert a copy of the last round above the total by hand and type over it.`
     : `This run sheet was rearranged: "${missing}" does not stand in ${cell}, so nothing was done. Undo what moved it, or insert a copy of the last round above the total by hand and type over it.`;
 
+/**
+ * What became of a sheet whose columns or cells were put in, taken out or moved, and what to do.
+ * @param missing what stands elsewhere; "" for the formula of the cell @param cell where it belongs @param stands where it is
+ */
+export const columnsMoved = (missing: string, cell: string, stands: string): string =>
+  `A column, or cells, of this run sheet were put in, taken out or moved: ${missing === "" ? "its formula" : `"${missing}"`} belongs in ${cell} and stands in ${stands}. Undo that. To leave a sample out, clear its boxes; notes have rows of their own.`;
+
+/** The same where the sheet was to be changed. */
+export const nothingDone = (why: string): string => `Nothing was done. ${why}`;
+
+/** @param cells that hold something typed, where formulas would be put and none of the sheet's own formulas looks for one */
+export const noPlaceOfFormulas = (cells: readonly string[]): string =>
+  `Nothing was done: ${someCells(cells)} ${cells.length === 1 ? "holds" : "hold"} something typed, and the sheet's own formulas expect none there, as after columns were moved. Undo that. If it is not to be kept, clear it, then press again.`;
+
 export const mostOnASheet = (by: GrownBy, most: number): string =>
   `A run sheet holds at most ${most} ${grownBy[by].many}, and this one has them. Insert another run sheet to go on.`;
 

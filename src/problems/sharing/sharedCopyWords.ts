@@ -35,6 +35,7 @@ export const rulesOfSheet = {
 export const RULE_KINDS = {
   ...{ colouring: "colours cells", entry: "checks entries", name: "defined name" },
   ...{ link: "link", smallChart: "small chart in a cell", series: "series of a chart", chart: "chart", pivot: "pivot table" },
+  ...{ slicer: "slicer or timeline", query: "query" },
 } as const;
 export const takenOutBecause = (why: string): string => `taken out: ${why}`;
 
@@ -54,6 +55,12 @@ export const takenOutAlone = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
     : `Taken out, because ${taken.length === 1 ? "it reads or leads to a sheet that is" : "they read or lead to sheets that are"} not in the file: ${firstFew(taken)}.`;
+
+/** @param taken as takenOutToo has it */
+export const takenOutConnected = (taken: readonly string[]): string =>
+  taken.length === 0
+    ? ""
+    : `Taken out, because ${taken.length === 1 ? "it reads" : "they read"} through a connection, and the file carries none: ${firstFew(taken)}. What ${taken.length === 1 ? "it" : "they"} showed stays as values.`;
 
 /** @param taken as takenOutToo has it */
 export const takenOutStale = (taken: readonly string[]): string =>

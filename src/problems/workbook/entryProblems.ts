@@ -31,6 +31,10 @@ export const filledByFormula = (cell: string, by: string, area: string): string 
 export const filledNotChanged = (cell: string, by: string, area: string): string =>
   `Nothing was changed: the formula in ${by} fills ${area}, and no part of that can be changed or moved alone. Choose cells beside ${area}, or all of ${area}. ${cell} stays as it was.`;
 
+/** Said after a sheet was copied: a name has one meaning here, where other spreadsheets give the copy names of its own. */
+export const copyKeepsNames = (copy: string, original: string, names: readonly string[]): string =>
+  `Formulas on ${quoted(copy)} go on reading cells of ${quoted(original)} through ${names.length === 1 ? "the name" : "the names"} ${names.join(", ")}: a copied sheet gets no names of its own here. Name the cells themselves in those formulas, such as B2 in place of ${names[0] ?? ""}, where the copy's own are meant.`;
+
 /** Nothing of what was copied goes in, so that no cell holds half of it. */
 export const nothingPasted = (why: string): string => `Nothing was pasted. ${why.replace(/^Not entered: t/, "T").replace(/^Not entered: a/, "A")}`;
 

@@ -55,5 +55,7 @@ export const reportWords = {
     older: "A run sheet of an earlier version: the report lists its calculations one by one.",
     rearranged: (missing: string, cell: string): string =>
       `A run sheet whose parts do not stand where they were made (looked for "${missing}"${cell === "" ? "" : ` in ${cell}`}): the report lists its calculations one by one.`,
+    /** @param why what became of its columns, as whole sentences */
+    columnsMoved: (why: string): string => `${why} Till then the report lists the calculations of the sheet one by one.`,
   },
 } as const;

@@ -11,7 +11,7 @@ import { stagesSay } from "../formulas/sentences/stagesSay";
 import { nextRow, nextSays, samplesInUse } from "../formulas/sentences/nextStep";
 import { allSteady, steadyRound } from "../formulas/weighings";
 import { changeExplained } from "../formulas/sentences/changeExplained";
-import { watchingTheChecks, watchingTheHead } from "../formulas/slips/typedOver";
+import { isRearranged, watchingTheChecks, watchingTheHead } from "../formulas/slips/typedOver";
 import { weighingUncertainty } from "../formulas/weighingUncertainty";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet, Sheet } from "../sheet/RunSheet";
@@ -82,7 +82,7 @@ export function headBlock(sheet: RunSheet): Block {
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
     calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet, cannotBe(sheet))), "runStrong"),
-    calculated(cell(head.answer, LABEL), answerOf(sheet, checks), "runAnswer"),
+    calculated(cell(head.answer, LABEL), when(isRearranged(sheet), headWords.answer.rearranged, answerOf(sheet, checks)), "runAnswer"),
     calculated(cell(head.checks, LABEL), watchingTheHead(sheet, when(isAbsent(sheet), headWords.checks.absent, checksSay(checks))), "runStrong"),
     calculated(cell(head.covers, LABEL), coversSay(sheet, checks), "runLine"),
     calculated(cell(head.openly, LABEL), lastLine(sheet, checks), "runLine"),

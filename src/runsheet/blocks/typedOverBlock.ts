@@ -6,6 +6,7 @@ import {
   firstWithoutFormula,
   MOST_LOTS,
   namesWithoutFormula,
+  unlessRearranged,
   watchCells,
   withoutFormula,
   type Watched,
@@ -52,7 +53,10 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const every = calculatedAreas(earlier);
   const told = ofCells(
     workingLabel(sheet, watch.row, sheetWords.workings.typedOver),
-    working(watch.feeding, withoutFormula(feeding, totals, lotsSay(own))),
+    working(
+      watch.feeding,
+      unlessRearranged(...landmarks(sheet, block.cells), withoutFormula(feeding, totals, lotsSay(own))),
+    ),
     working(watch.others, withoutFormula(others, totals, lotsSay(further))),
     ...watch.first.map((at, index) => working(at, firstWithoutFormula(every, totals, watch.first[index - 1] ?? 0))),
     ...watch.lots.map((at, index): BlockCell =>
@@ -63,6 +67,17 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const all = together(block, told, ofCells(working(watch.head, namesWithoutFormula(ofHead))));
   const words = wordAreas(all.cells, sheet.columns.verdict + 1);
   return together(all, { cells: [], entryRules: [...calculatedAreas(all.cells).map(calculatedRule), ...words.map(wordsRule)] });
+}
+
+/** A row of headings, how wide the sheet is with its workings, and the rows of boxes but those of notes. */
+function landmarks({ columns }: Sheet, cells: readonly BlockCell[]): [heading: number, width: number, rows: readonly number[]] {
+  const rowsOf = (of: readonly BlockCell[]): ReadonlySet<number> => new Set(of.map(({ at }) => at.row));
+  const isBox = ({ style }: BlockCell): boolean => style.startsWith("runBox");
+  const reckoned = rowsOf(cells.filter(({ formula }) => formula !== undefined));
+  const apart = rowsOf(cells.filter((one) => one.at.column <= CLOCK && (one.formula !== undefined || (one.at.column === LABEL && isBox(one)))));
+  const headings = cells.filter(({ at, style }) => style.includes("Band") && !reckoned.has(at.row)).map(({ at }) => at.row);
+  const boxes = [...rowsOf(cells.filter(isBox))].filter((row) => !apart.has(row));
+  return [Math.min(...headings), columns.elapsed + 1, boxes.sort((one, other) => one - other)];
 }
 
 /** The check of what was typed over, the marks in the results that follow from the checks, and the lines at the top. */

@@ -9,6 +9,7 @@ import type { RunSheet } from "../sheet/RunSheet";
 import { checkWords } from "../words/checkWords";
 import { weighingWords } from "../words/weighingWords";
 import { step, type Check } from "./Check";
+import { coarseWeights } from "./coarseWeights";
 import { limitRefused } from "./limitRefused";
 import { unjudgedStep } from "./unjudgedStep";
 
@@ -32,6 +33,7 @@ export function drynessCheck(sheet: RunSheet): Check {
   const waits = all(notDry, is(onTheWay, ">=", working.inUse));
   const isWide = letsPass(sheet);
   return {
+    first: [coarseWeights(sheet)],
     silentWhile: any(
       noNumber(block(sheet, drying)),
       all(isCharred === undefined ? waits : all(waits, is(fn("COUNT", block(sheet, heated ?? drying)), "=", 0)), is(isWide, "=", false)),

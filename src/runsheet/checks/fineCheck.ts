@@ -6,7 +6,6 @@ import { isWantedKnown } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
 import { grams } from "../formulas/sentences/rowSays";
-import { isYetToDry, offByDrying } from "../formulas/yetToDry";
 import { optionBounds } from "../options/optionBounds";
 import type { CarriedPlan } from "../options/RunSheetOptions";
 import { decimalsOf } from "../sheet/massFormats";
@@ -32,8 +31,7 @@ export function fineCheck(sheet: RunSheet): Check {
   const moistOf = (sample: number) => reckon(fn("N", moistCell(sheet, sample)), "-", fn("N", vessel(sample)));
   const unweighed = samples.length === 1 ? lacksNumber(vessel(1), moistCell(sheet, 1)) : noneWeighedIn(sheet);
   const unplanned = plan === undefined ? undefined : offPlan(sheet, plan, moistOf);
-  const ofSample = (sample: number): Expression => reckon(plusMinus(headline(sheet), sample), "-", offByDrying(sheet, headline(sheet), sample));
-  const weighed = samples.map((sample) => fn("IFERROR", ofSample(sample), 0));
+  const toCome = across(working.yetToDry);
   // What was pasted there passes no entry rule.
   const isNoWanted = all(is(fn("LEN", settings.wanted), ">", 0), is(isWantedKnown(sheet), "=", false));
   const nothingYet = unplanned === undefined ? unweighed : all(unweighed, is(unplanned.isOff, "=", false));
@@ -42,13 +40,8 @@ export function fineCheck(sheet: RunSheet): Check {
     steps: [
       step(isNoWanted, words.noWanted(nameOf(settings.wanted), optionBounds.wanted.atMost * 100)),
       step(
-        all(
-          is(fn("COUNT", known), ">", 0),
-          isYetToDry(sheet),
-          is(fn("MAX", known), ">", settings.wanted),
-          is(fn("MAX", ...weighed), "<=", settings.wanted),
-        ),
-        words.toDry(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true), grams(sheet, fn("MAX", across(working.yetToDry)))),
+        all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted), is(fn("MAX", toCome), ">", fn("N", working.explained))),
+        words.toDry(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true), grams(sheet, fn("MAX", toCome))),
       ),
       step(
         all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted)),

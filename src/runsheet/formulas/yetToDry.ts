@@ -21,9 +21,8 @@ const PER_U = 2;
 /**
  * What may still dry off a sample that was shown dry, g: of a loss that falls by one rate, with b lost from a round to the latest and a over
  * as long before it, b (b/a) + b (b/a)^2 + … = b / (a/b - 1) is to come. The round is the latest one after which something was lost that counts, or
- * the first one after the fall, but none in the first half of the time. Where rounds lie unevenly the time before is the shorter, so that more
- * is foretold. One rate through the last rounds: a slower tail that has not shown is not foretold. By plain arithmetic, so that it follows the
- * weights where Retort is not at hand.
+ * the first one after the fall. Where the time before is the shorter, more is foretold. One rate through the last rounds: a slower tail that has not
+ * shown is not foretold. By plain arithmetic, so that it follows the weights where Retort is not at hand.
  */
 export function yetToDry({ drying, working }: RunSheet, sample: number): Expression {
   const { u } = working;
@@ -33,9 +32,7 @@ export function yetToDry({ drying, working }: RunSheet, sample: number): Express
   const latest = weight(count);
   const roundsBefore = (time: Expression): Expression => countWhere(product(fn("ISNUMBER", counted), is(minutes, "<", time)));
   const roundsAbove = (loss: number): Expression => countWhere(product(fn("ISNUMBER", counted), is(counted, ">=", sum(latest, product(loss, u)))));
-  const half = reckon(sum(minute(1), minute(count)), "/", 2);
-  const after = fn("MAX", roundsAbove(FALLS_U), roundsBefore(half));
-  const from = fn("MIN", reckon(count, "-", 1), fn("MAX", roundsAbove(COUNTS_U), sum(after, 1)));
+  const from = fn("MIN", reckon(count, "-", 1), fn("MAX", roundsAbove(COUNTS_U), sum(roundsAbove(FALLS_U), 1)));
   const before = fn("MIN", reckon(from, "-", 1), sum(roundsBefore(reckon(product(2, minute(from)), "-", minute(count))), 1));
   const lost = sum(reckon(weight(from), "-", latest), reckon(product(MARGIN_U, u), "/", TENTHS));
   const slowed = reckon(reckon(reckon(weight(before), "-", weight(from)), "/", lost), "-", 1);

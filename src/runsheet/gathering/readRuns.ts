@@ -19,6 +19,9 @@ import type { LeftOut, RunRow, RunsRead } from "./RunRow";
 export function readRuns(sheets: readonly RangeReading[]): RunsRead {
   const read = sheets.map((reading): readonly RunRow[] | LeftOut => {
     const { sheet } = reading;
+    if (sheet.includes("!")) return { sheet, why: gatherWords.leftOut.unreadName };
+    const whole = readRunSheet(reading);
+    if (whole.is === "rearranged" && whole.stands !== undefined) return { sheet, why: gatherWords.leftOut.columnsMoved };
     const held = new HeldCells(reading);
     const rows = ofEachSample(reading, readRun(sheet, held)) ?? readOlderRun(sheet, held) ?? [];
     if (recorded(reading)?.kind === "balance") return { sheet, why: gatherWords.leftOut.balance };

@@ -10,6 +10,8 @@ export interface Changes {
   readonly typedOver: readonly string[];
   /** Cells that the larger sheet needs and that hold something of the user's, as they stand now. */
   readonly inTheWay: readonly string[];
+  /** Cells that hold something typed, where mending would put a formula and none of the sheet's formulas looks for one, as they stand now. */
+  readonly unlookedFor: readonly string[];
 }
 
 export interface Manner {
@@ -21,7 +23,7 @@ export interface Manner {
   readonly moves: boolean;
 }
 
-type Verdict = "write" | "leave" | "typedOver" | "inTheWay";
+type Verdict = "write" | "leave" | "typedOver" | "inTheWay" | "unlookedFor";
 
 export function changesTo(plan: SheetPlan, now: SheetNow, manner: Manner): Changes {
   const judged = plan.cells.map((planned) => ({ planned, verdict: verdictOn(planned, now, manner), now: now.held.get(planned.cell)?.now ?? "" }));
@@ -30,10 +32,11 @@ export function changesTo(plan: SheetPlan, now: SheetNow, manner: Manner): Chang
     written: which("write").map(({ planned }) => planned),
     typedOver: which("typedOver").map(({ planned }) => planned.cell),
     inTheWay: which("inTheWay").map(({ now: cell }) => cell),
+    unlookedFor: which("unlookedFor").map(({ now: cell }) => cell),
   };
 }
 
-function verdictOn(planned: PlannedCell, { held, made }: SheetNow, manner: Manner): Verdict {
+function verdictOn(planned: PlannedCell, { held, made, lookedFor }: SheetNow, manner: Manner): Verdict {
   const [there, before] = [held.get(planned.cell), made.get(planned.cell)];
   const somebodys: Verdict = manner.isBegun ? "leave" : "inTheWay";
   if (isBox(planned)) {
@@ -41,7 +44,11 @@ function verdictOn(planned: PlannedCell, { held, made }: SheetNow, manner: Manne
     if (there === undefined) return planned.content === undefined ? "leave" : "write";
     return there.value === planned.content ? "leave" : somebodys;
   }
-  if (planned.formula !== undefined) return onFormula(planned.formula, there, before, manner, somebodys);
+  if (planned.formula !== undefined) {
+    const verdict = onFormula(planned.formula, there, before, manner, somebodys);
+    const isTypedOver = verdict === "write" && there !== undefined && isTyped(there) && !isOurText(there, before ?? {});
+    return isTypedOver && lookedFor?.has(planned.cell) === false ? "unlookedFor" : verdict;
+  }
   if (planned.content === undefined) return before === undefined && there !== undefined ? somebodys : "leave";
   if (there === undefined) return "write";
   if (there.value === planned.content) return "leave";
@@ -67,11 +74,17 @@ function onFormula(
   return before === undefined ? somebodys : "typedOver";
 }
 
-/** Cells that are asked one by one whether they hold a formula cannot count a row put in by hand; as many as there are, they ask the same. */
-const askedOnce = (formula: string): string => formula.replace(/ISFORMULA\([^(),]*\)(?:,ISFORMULA\([^(),]*\))+/g, "ISFORMULA(A1)");
+/** What somebody typed: a formula that names no cell is a sum of theirs, such as =84.17-31.42. */
+const isTyped = ({ formula }: CellNow): boolean => formula === "" || !/[A-Z]\$?\d|#REF!/i.test(formula);
+
+/** Cells and rows that are asked one by one cannot count a row put in by hand; as many as there are, they ask the same. */
+const askedOnce = (formula: string): string =>
+  formula
+    .replace(/ISFORMULA\([^(),]*\)(?:,ISFORMULA\([^(),]*\))+/g, "ISFORMULA(A1)")
+    .replace(/ROWS\([^(),]*\)(?:\+ROWS\([^(),]*\))+/g, "ROWS(A1:B1)");
 
 /** Numbers in a label count rounds, samples and checks, and change with them. */
-const isOurText = ({ formula, value }: CellNow, { content }: PlannedCell): boolean =>
+const isOurText = ({ formula, value }: CellNow, { content }: Pick<PlannedCell, "content">): boolean =>
   formula === "" && typeof value === "string" && typeof content === "string" && saysLabel(unnumbered(value), unnumbered(content));
 
 const unnumbered = (text: string): string => text.replace(/\d+/g, "#");

@@ -1,6 +1,7 @@
 import {
   carriedOver,
   cellsInTheWay,
+  columnsMoved,
   finishedGrowth,
   grew,
   grewWhenComplete,
@@ -9,9 +10,11 @@ import {
   keptTyped,
   mendedCells,
   mostOnASheet,
+  noPlaceOfFormulas,
   noRunSheet,
   noUseFor,
   notAllFormulas,
+  nothingDone,
   olderRunSheet,
   rearrangedRunSheet,
   rearrangedWhileGrowing,
@@ -24,6 +27,7 @@ import { WorkbookProblem, type RangeReading, type Workbook } from "../../workboo
 import { buildRunSheet } from "../buildRunSheet";
 import { optionBounds } from "../options/optionBounds";
 import type { CheckedOptions } from "../options/RunSheetOptions";
+import { movedAside, recordAside, type Aside } from "../reading/movedAside";
 import { readRunSheet } from "../reading/readRunSheet";
 import { columns } from "../sheet/Columns";
 import { layout } from "../sheet/layout";
@@ -31,7 +35,7 @@ import { headWords } from "../words/headWords";
 import { carryOver } from "./carryOver";
 import { calledOn, hasUseFor, withOneMore, isAtLimit, type Growth } from "./growths";
 import { planGrowth, type PlannedGrowth } from "./planGrowth";
-import { underWay, type UnderWay } from "./record";
+import { isRecord, underWay, type UnderWay } from "./record";
 import { rewordedSheet } from "./rewordedSheet";
 import { rowsPutIn } from "./rowsPutIn";
 import { stepsDone } from "./stepsDone";
@@ -71,6 +75,8 @@ export async function mendRunSheet(workbook: Workbook, sheet: string): Promise<s
 }
 
 async function finish(workbook: Workbook, reading: RangeReading, begun: UnderWay, mends: boolean): Promise<string> {
+  const at = reading.rows[0]?.find(({ value }) => typeof value === "string" && isRecord({ content: value }))?.cell ?? "";
+  refuseAside(recordAside(at, begun.from));
   const steps = rowsPutIn(layout(begun.from), layout(begun.to));
   const done = stepsDone(reading, buildRunSheet(begun.from), steps);
   if (done === undefined) throw new WorkbookProblem(rearrangedWhileGrowing);
@@ -81,15 +87,25 @@ async function finish(workbook: Workbook, reading: RangeReading, begun: UnderWay
 function optionsOf(reading: RangeReading): CheckedOptions {
   const read = readRunSheet(reading);
   if (read.is === "whole" || read.is === "balance") return read.sheet.options;
+  if (read.is === "rearranged" && read.stands !== undefined) refuseAside({ ...read, stands: read.stands });
   const reworded = read.is === "rearranged" ? rewordedSheet(reading) : undefined;
-  if (reworded !== undefined) return reworded;
+  if (reworded !== undefined) {
+    refuseAside(movedAside(reading, reworded));
+    return reworded;
+  }
   if (read.is === "rearranged") throw new WorkbookProblem(rearrangedRunSheet(read.missing, read.cell));
   throw new WorkbookProblem(read.is === "older" ? olderRunSheet : noRunSheet);
 }
 
+/** @throws WorkbookProblem where something stands aside of its place */
+function refuseAside(aside: Aside | undefined): void {
+  if (aside !== undefined) throw new WorkbookProblem(nothingDone(columnsMoved(aside.missing, aside.cell, aside.stands)));
+}
+
 /** Grows the sheet and looks whether all that was typed stands and all formulas are there. @returns what is to be said besides */
 async function carryOut(workbook: Workbook, sheet: string, planned: PlannedGrowth): Promise<string> {
-  const { growth, typedOver, inTheWay } = planned;
+  const { growth, typedOver, inTheWay, unlookedFor } = planned;
+  if (unlookedFor.length > 0) throw new WorkbookProblem(noPlaceOfFormulas(unlookedFor));
   if (inTheWay.length > 0) throw new WorkbookProblem(cellsInTheWay(inTheWay));
   const { kept } = await workbook.growSheet(sheet, growth).catch((problem: unknown) => brokenOff(workbook, planned, problem));
   const seen = await workbook.readUsed(sheet).catch((problem: unknown) => Promise.reject(new WorkbookProblem(grownUnseen(wordsOf(problem)))));

@@ -11,7 +11,7 @@ import { isRecord, recordUnderWay, type UnderWay } from "./record";
 import { rowsPutIn } from "./rowsPutIn";
 import { sheetNow, type SheetNow } from "./SheetNow";
 
-export interface PlannedGrowth extends Pick<Changes, "typedOver" | "inTheWay"> {
+export interface PlannedGrowth extends Pick<Changes, "typedOver" | "inTheWay" | "unlookedFor"> {
   readonly growth: SheetGrowth;
   /** Calculated cells that get their formula back, where nothing else is done. */
   readonly formulas: readonly string[];
@@ -30,13 +30,14 @@ export function planGrowth(reading: RangeReading, underWay: UnderWay, mends: boo
   const all = rowsPutIn(layout(from), layout(to));
   const steps = all.slice(done ?? 0);
   const now = sheetNow(reading, before, steps, all);
-  const { written, typedOver, inTheWay } = changesTo(plan, now, { mends, isBegun: done !== undefined, moves: steps.length > 0 });
+  const { written, typedOver, inTheWay, unlookedFor } = changesTo(plan, now, { mends, isBegun: done !== undefined, moves: steps.length > 0 });
   const record = plan.cells.find(isRecord);
   const isTheSame = before.cells.find(isRecord)?.content === record?.content;
   const overwritten = new Set(written.map(({ cell }) => cell));
   return {
     typedOver,
     inTheWay,
+    unlookedFor,
     formulas: written.filter(({ formula }) => formula !== undefined).map(({ cell }) => cell),
     stays: new Map(
       [...typedCells(reading)].flatMap(([cell, typed]) => {

@@ -11,6 +11,7 @@ import { runSheet, type RunSheet } from "../sheet/RunSheet";
 import { olderSheets, saysLabel } from "../words/olderSheets";
 import { setupWords } from "../words/setupWords";
 import { sheetWords } from "../words/sheetWords";
+import { movedAside, recordAside, type Aside } from "./movedAside";
 
 /** What a sheet of the workbook is. */
 export type ReadRunSheet =
@@ -18,8 +19,11 @@ export type ReadRunSheet =
   | { readonly is: "balance"; readonly sheet: BalanceSheet }
   /** A run sheet of an earlier version, which says nowhere what it was made with. */
   | { readonly is: "older" }
-  /** A run sheet whose blocks do not stand where they were made; `missing` is the first heading that is not found, in `cell`. */
-  | { readonly is: "rearranged"; readonly missing: string; readonly cell: string }
+  /**
+   * A run sheet whose blocks do not stand where they were made; `missing` is the first heading that is not found, in `cell`. Where columns
+   * or cells were put in, taken out or moved, it `stands` elsewhere; "" is missing where it is the formula of `cell` that does.
+   */
+  | ({ readonly is: "rearranged" } & (Omit<Aside, "stands"> & Partial<Pick<Aside, "stands">>))
   | { readonly is: "other" };
 
 /**
@@ -31,11 +35,17 @@ export function readRunSheet(reading: RangeReading): ReadRunSheet {
   const record = recordIn(reading);
   if (record === undefined)
     return { is: [...texts.values()].some((text) => text === setupWords.legend || text === olderSheets.legend) ? "older" : "other" };
-  const options = optionsIn(record);
+  const options = optionsIn(record.text);
   if (options === undefined) return { is: "rearranged", missing: sheetWords.workings.madeWith.trim(), cell: "" };
+  const outOfPlace = recordAside(record.at, options);
+  if (outOfPlace !== undefined) return { is: "rearranged", ...outOfPlace };
+  const besideA = headingsBesideA(marked(options), texts);
+  if (besideA !== undefined) return { is: "rearranged", ...besideA };
   const { options: now, marks } = withRowsPutIn(options, texts);
   const lost = marks.find(({ at, content }) => !saysLabel(texts.get(at), content));
   if (lost !== undefined) return { is: "rearranged", missing: lost.content, cell: lost.at };
+  const aside = movedAside(reading, now);
+  if (aside !== undefined) return { is: "rearranged", ...aside };
   return now.kind === "balance" ? { is: "balance", sheet: balanceSheet(now) } : { is: "whole", sheet: runSheet(now) };
 }
 
@@ -44,11 +54,14 @@ function textsOf({ range, rows }: RangeReading): ReadonlyMap<string, CellContent
   return new Map(cellArea(range) === undefined ? [] : rows.flatMap((row) => row.map(({ cell, value }) => [cell, value] as const)));
 }
 
-function recordIn({ range, rows }: RangeReading): string | undefined {
-  if (cellArea(range)?.row !== 0) return undefined;
+/** The record, and where it stands: a row put in above the sheet moves it down. */
+function recordIn({ range, rows }: RangeReading): { readonly text: string; readonly at: string } | undefined {
+  if (cellArea(range) === undefined) return undefined;
   const { madeWith } = sheetWords.workings;
-  const held = rows[0]?.find(({ value }) => typeof value === "string" && value.startsWith(madeWith))?.value;
-  return typeof held === "string" ? held.slice(madeWith.length) : undefined;
+  for (const row of rows)
+    for (const { cell, value } of row)
+      if (typeof value === "string" && value.startsWith(madeWith)) return { text: value.slice(madeWith.length), at: cell };
+  return undefined;
 }
 
 /** Undefined where the record was changed so that no sheet comes of it. */
@@ -59,6 +72,14 @@ function optionsIn(record: string): CheckedOptions | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The first heading, where not one stands in column A any more and it stands in another column of its row. */
+function headingsBesideA({ marks }: Marked, texts: ReadonlyMap<string, CellContent>): Aside | undefined {
+  const [first] = marks;
+  if (first === undefined || marks.some(({ at, content }) => saysLabel(texts.get(at), content))) return undefined;
+  const stands = [...texts].find(([cell, value]) => value === first.content && cell.replace(/\D/g, "") === String(first.row))?.[0];
+  return stands === undefined ? undefined : { missing: first.content, cell: first.at, stands };
 }
 
 /** Counts of rows that a table can grow by. */
@@ -94,6 +115,7 @@ function withRowsPutIn(options: CheckedOptions, texts: ReadonlyMap<string, CellC
 const LANDMARKS = ["runBand", "runLightBand", "runTotal"];
 
 interface Landmark {
+  readonly row: number;
   readonly at: string;
   readonly content: string;
 }

@@ -25,5 +25,7 @@ export const cellNameWords = {
   note: "Note",
   verdict: "Verdict",
   finding: "Finding",
+  /** Columns of one table, by their headings. */
+  columns: (first: string, last: string): string => `columns "${first}" to "${last}"`,
   fromTo: (first: string, last: string): string => `${first} to ${last}`,
 } as const;

@@ -8,7 +8,7 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
   gain: "Whether any weighing is heavier than the one before it by more than two readings explain; and whether two samples stand crosswise.",
   order: "Whether vessel, char, dry and moist weights stand in the order in which they can be.",
   dryness:
-    "Whether each sample can be judged and was shown dry before it was charred, by a limit that lets pass no more than 0.2 % of the moist sample (own bound).",
+    "Whether each sample can be judged and was shown dry before it was charred, by a limit that lets pass no more than 0.2 % of the moist sample (own bound); and whether weights have all the figures that the balance shows.",
   opened:
     "Whether lit, quiet and opened are in order, and the vessel stayed closed as long as the settings ask; not yet while a firing that was weighed lacks its times.",
   charDone: "Whether the last two weighings of the char agree within the limit, after a firing as hot as before and held.",

@@ -163,6 +163,8 @@ export const checkWords = {
       doubted(text`A setting is blank, rows ${first} to ${last}: step, rounds apart, criterion or limit. Type it.`),
     tooWide: (limit: Expression) =>
       doubted(text`${limit} lets pass more than 0.2 % of the moist sample, or than is wanted; no ± holds it. Take 2 display steps.`),
+    coarse: (grams: Expression, step: Expression) =>
+      doubted(text`All weights are whole ${grams} g; ${step} says the balance shows more. Set the true step, or type every figure.`),
     /** Limits that no weighing is judged by. */
     refused: {
       /** In steps of the balance or in grams. */
@@ -357,6 +359,8 @@ export const checkWords = {
     one: (at: Expression) => text`${at} was typed over: its formula is gone. ${MEND}`,
     several: (cells: Expression) => text`${cells} were typed over: their formulas are gone. ${MEND}`,
     more: (count: Expression) => text` and ${count} more`,
+    columns: "A column was put in, moved or taken out. Undo that. To leave a sample out, clear its boxes.",
+    row: "A row of boxes was deleted. Undo that. To leave a reading out, clear its box.",
     within: (blocks: Expression) => text`Something was typed over within ${blocks}: its formula is gone. ${MEND}`,
   },
 } as const;

@@ -45,7 +45,7 @@ export const gatherWords = {
   demoNote: "Invented: the community orchard, its kiln and every weighing here are made up, to try Retort on.",
   marks: {
     counted: "counted",
-    gone: "▲ gone: its sheet was deleted",
+    gone: '▲ gone: sheet deleted, or "!" in its name',
     error: "? an error on its sheet",
     withheld: "▲ withheld: not counted",
     unfinished: "· not finished: not counted",
@@ -74,6 +74,9 @@ export const gatherWords = {
       cells.length === 1
         ? `the formula of ${cells[0] ?? ""} is not the sheet's own: mend it there, and gather again`
         : `the formulas of ${cells[0] ?? ""} and ${cells.length - 1} more are not the sheet's own: mend them there, and gather again`,
+    // The local workbook reads a reference up to the first "!" as the name of a sheet.
+    unreadName: 'its name holds "!", which not every spreadsheet reads in a formula: rename the sheet, then gather again',
+    columnsMoved: "a column, or cells, were put in, taken out or moved: undo that, and gather again",
     noShares: "no table of shares was found on it",
     demo: "demo data: its notes say that every weighing is made up; clear them to have it counted",
     heldAgain: (other: string): string => `all its weighings stand on "${other}" too, as after adding a sample: counted there`,

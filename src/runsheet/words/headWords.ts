@@ -39,6 +39,7 @@ export const headWords = {
     oneRound: "Drying. One round weighed: no answer yet.",
     roundMissing: "Drying. A sample has no weight in one of the rounds: no answer yet.",
     withheld: "▲ Answer withheld: two weights contradict each other. Put right what the next line names.",
+    rearranged: "▲ Answer withheld: a row or a column of this sheet was moved or taken out, or a column put in. Undo as the next line says.",
     typedOver: "▲ Answer withheld: a cell that it is calculated from was typed over. Put right what the next line names.",
     drying: (percent: Expression) => text`Drying. Lost so far ${percent} % of the moist weight, and not shown dry: no answer yet.`,
     dryingTogether: (percent: Expression) =>

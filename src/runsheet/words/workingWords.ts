@@ -20,5 +20,7 @@ export const workingWords = {
   call: (name: string, given: readonly string[]): string => `${name}(${given.join(", ")})`,
   cellByCell: (places: readonly string[]): string => `worked out cell by cell from ${several(places)}`,
   formulaIn: (places: readonly string[]): string => `a formula in ${several(places)}, 1 for yes`,
+  withoutFormula: (places: readonly string[]): string => `how many cells without their formula in ${several(places)}`,
+  clock: (time: string, days: string): string => `${time} counts as ${days} of a day`,
   written: (number: string): string => `written ${number}`,
 } as const;

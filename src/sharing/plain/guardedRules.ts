@@ -25,7 +25,12 @@ export function guardedRules(
   sheets: readonly string[],
 ): (rule: RuleReading) => PlainRule | undefined {
   const guarded = new Map<string, CellArea[]>();
-  for (const { sheet, area, isGuarded } of cells) if (isGuarded === true) guarded.set(sheet, [...(guarded.get(sheet) ?? []), areaNamed(area)]);
+  for (const { sheet, area, isGuarded } of cells) {
+    if (isGuarded !== true) continue;
+    const here = guarded.get(sheet);
+    if (here === undefined) guarded.set(sheet, [areaNamed(area)]);
+    else here.push(areaNamed(area));
+  }
   const flagSheetOf = new Map(flags.map(({ of, name }) => [of.toLowerCase(), name]));
   const nameOf = namesOf(names);
   const mayBeStale = (sheet: string, area: CellArea): boolean =>

@@ -31,7 +31,7 @@ export interface RulesPut {
 }
 
 export interface TakenOut {
-  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "chart" | "pivot";
+  readonly what: RuleReading["kind"] | "name" | "link" | "smallChart" | "series" | "chart" | "pivot" | "slicer" | "query";
   /** "Tray!D1:D9", or a defined name. */
   readonly where: string;
   readonly why: WhyFixed;

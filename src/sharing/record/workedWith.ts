@@ -8,7 +8,8 @@ export type ValueAt = (cell: string) => CellContent;
 
 /** What the cells of a sheet hold; an empty text counts as blank. */
 export function valuesOf(rows: RangeReading["rows"]): ValueAt {
-  const held = new Map(rows.flatMap((row) => row.map(({ cell, value }) => [cell, value === "" ? null : value] as const)));
+  const held = new Map<string, CellContent>();
+  for (const row of rows) for (const { cell, value } of row) if (value !== "" && value !== null) held.set(cell, value);
   return (cell) => held.get(cell) ?? null;
 }
 

@@ -14,6 +14,7 @@ import { keepSpillsFromPaste } from "./keepSpillsFromPaste";
 import { keepSpillsWhole } from "./keepSpillsWhole";
 import { nameControls } from "./nameControls";
 import { pasteText } from "./pasteText";
+import { tellCopiedNames } from "./tellCopiedNames";
 import { tellUnread } from "./tellUnread";
 import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
@@ -52,6 +53,7 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   keepSpills(engine, say);
   keepSpillsWhole(engine, say);
   keepSpillsFromPaste(engine, say);
+  tellCopiedNames(engine, say);
   tellUnread(engine, say);
   // Behind what measures the text.
   pasteText(engine, container);

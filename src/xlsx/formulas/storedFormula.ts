@@ -16,7 +16,10 @@ export function storedFormula(cellFormula: string): string {
 
 /** True where a name in it may be stored otherwise. Taking a formula apart takes most of the time of a long file. */
 function mayDiffer(cellFormula: string): boolean {
-  for (const [name] of cellFormula.matchAll(/[\w.]+/g)) {
+  for (const [called] of cellFormula.matchAll(/[\w.]+\(?/g)) {
+    // A variable stands in a call of LET or LAMBDA.
+    if (!called.endsWith("(")) continue;
+    const name = called.slice(0, -1);
     const capitals = name.toUpperCase();
     const isOwn = capitals === "LET" || capitals === "LAMBDA" || catalogueName(name) !== undefined;
     if (isOwn || WORKSHEET_FUNCTIONS.has(capitals) || NEWER_FUNCTIONS.has(capitals)) return true;

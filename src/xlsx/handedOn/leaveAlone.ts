@@ -1,7 +1,7 @@
 import { formulaNamed } from "../../sharing/plain/writing/named";
 import { namesOf } from "../../sharing/plain/reading/ReadSheets";
 import { cellsReferred } from "../../sharing/plain/formula/reference";
-import type { RulesPut } from "../../sharing/plain/plainRules";
+import type { RulesPut, TakenOut } from "../../sharing/plain/plainRules";
 import type { PlainOptions } from "../../sharing/plain/reading/Surroundings";
 import type { FileValue } from "../package/cells/CellChange";
 import type { WorkbookPackage } from "../package/WorkbookPackage";
@@ -17,9 +17,20 @@ export async function leaveAlone(file: WorkbookPackage, kept: readonly string[],
   const put = await putRules(file, kept, options, going);
   if (going === undefined) return put;
   const taken = await file.standAlone(kept, (formula) => valuesGoing(formula, around));
-  const others = taken.map(({ what, sheet, cell }) => ({ what, where: cell === "" ? sheet : `${sheet}!${cell}`, why: "notShared" as const }));
-  return { ...put, others };
+  return { ...put, others: taken.map(({ what, sheet, cell, why }) => ({ what, where: placeOn(sheet, cell), why })) };
 }
+
+/** Makes the data of queries on some sheets data like any others. @returns the same, with what was taken out */
+export async function leaveQueries(file: WorkbookPackage, kept: readonly string[], put: RulesPut): Promise<RulesPut> {
+  const taken: TakenOut[] = [];
+  for (const sheet of kept)
+    taken.push(
+      ...(await file.takeQueries(sheet)).map((cell) => ({ what: "query" as const, where: placeOn(sheet, cell), why: "connection" as const })),
+    );
+  return taken.length === 0 ? put : { ...put, others: [...(put.others ?? []), ...taken] };
+}
+
+const placeOn = (sheet: string, cell: string): string => (cell === "" ? sheet : `${sheet}!${cell}`);
 
 /** The values of a range on a sheet that goes, row by row, be it told by a name. */
 function valuesGoing(formula: string, { names, going }: BookAround): readonly FileValue[] | undefined {

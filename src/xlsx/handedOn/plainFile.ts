@@ -65,8 +65,11 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
     read.push({ reading: asInFile(reading, held), held });
   }
   const rules = await leaveAlone(file, recorded, {}, around);
+  const sheetsBefore = (await file.sheets()).length;
   await file.keepSheets(recorded);
+  const isAlone = (await file.sheets()).length < sheetsBefore;
   const { plain, put } = await leavePlainCells(file, read, { date, recorded, alone: { around, rules }, ...(between && { between }) });
+  if (isAlone) await file.forgetOtherSheets();
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
   const wasSigned = await file.isSigned();

@@ -1,6 +1,7 @@
-import { findCalls } from "../../sharing/findCalls";
+import { holdsCall } from "../../sharing/findCalls";
 import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import type { PlainCell, PlainSheets } from "../../sharing/plain/plainSheets";
+import { relativeFormula } from "../../sharing/plain/formula/RelativeFormula";
 import { plannedBeside } from "../../sharing/plain/plannedBeside";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, cellsOfArea } from "../../workbook/cellArea";
@@ -60,21 +61,24 @@ async function changeSheet(file: WorkbookPackage, { sheet, cells, held, several 
   const marked = bases.length === 0 ? [] : await file.addLooks(bases.map((base) => [base, FIXED_LOOK]));
   const markOf = new Map(bases.map((base, index) => [base, marked[index]]));
   const changes: CellChange[] = [];
-  for (const cell of cells) for (const change of changesFor(cell, held, { markOf, several })) changes.push(change);
+  const putting = { markOf, several, known: new Map<string, boolean>() };
+  for (const cell of cells) for (const change of changesFor(cell, held, putting)) changes.push(change);
   await file.changeCells(sheet, changes);
 }
 
 interface Putting {
   readonly markOf: ReadonlyMap<number, number | undefined>;
   readonly several: NamesForSeveral;
+  /** What was found of formulas that are filled down. */
+  readonly known: Map<string, boolean>;
 }
 
-function changesFor(plain: PlainCell, held: HeldCells, { markOf, several }: Putting): CellChange[] {
+function changesFor(plain: PlainCell, held: HeldCells, { markOf, several, known }: Putting): CellChange[] {
   const { kind, area: range, formulas } = plain;
   const area = areaNamed(range);
   const valueAt = (cell: string): FileValue => held.get(cell)?.value ?? null;
   const isSeveral = area.rows * area.columns > 1;
-  const isOverArrays = kind !== "fixed" && isReadOverArrays(plain, held, several);
+  const isOverArrays = kind !== "fixed" && isReadOverArrays(plain, held, { several, known });
   return cellsOfArea(area).flatMap((row, down) =>
     row.map((cell, across): CellChange => {
       const value = valueAt(cell);
@@ -95,6 +99,14 @@ function changesFor(plain: PlainCell, held: HeldCells, { markOf, several }: Putt
  * True where the formula worked over arrays before: the file says so, or it calls one of ours, which only programs with arrays everywhere calculate.
  * In the file its plain form would take one cell of each range.
  */
-function isReadOverArrays({ cell, before }: PlainCell, held: HeldCells, several: NamesForSeveral): boolean {
-  return held.get(cell)?.isArray === true || (findCalls(before).length > 0 && worksOnRangesWrittenOut(before, several));
+function isReadOverArrays({ cell, before }: PlainCell, held: HeldCells, { several, known }: Pick<Putting, "several" | "known">): boolean {
+  if (held.get(cell)?.isArray === true) return true;
+  if (!holdsCall(before)) return false;
+  // References to single cells stay such in every row; a name may look like a cell, and a range may be one cell in some rows alone.
+  const relative = several.size > 0 || before.includes(":") ? undefined : relativeFormula(before, areaNamed(cell).row + 1)?.formula;
+  const told = relative === undefined ? undefined : known.get(relative);
+  if (told !== undefined) return told;
+  const found = worksOnRangesWrittenOut(before, several);
+  if (relative !== undefined) known.set(relative, found);
+  return found;
 }

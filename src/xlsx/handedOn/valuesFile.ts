@@ -13,7 +13,7 @@ import { addPlanned } from "../planned/addPlanned";
 import { boxLooks } from "./boxLooks";
 import { bannerPlaceIn, putBanner } from "./putBanner";
 import { bookAround } from "./bookAround";
-import { leaveAlone, underNames } from "./leaveAlone";
+import { leaveAlone, leaveQueries, underNames } from "./leaveAlone";
 
 export type Handed = Pick<FileMade, "content" | "cells" | "fixed" | "takenOut" | "wasSigned">;
 
@@ -70,7 +70,7 @@ export async function leaveValues(
   const kept = sheets.map(({ reading }) => reading.sheet);
   // A copy takes no entries.
   for (const sheet of kept) await file.takeEntryRules(sheet);
-  const alone = await leaveAlone(file, kept, {}, await bookAround(file, kept));
+  const alone = await leaveQueries(file, kept, await leaveAlone(file, kept, {}, await bookAround(file, kept)));
   const put = underNames(alone, new Map(sheets.map(({ reading: { sheet }, copy }) => [sheet, copy])));
   await file.keepSheets(kept);
   const printed = await boxLooks(file);
@@ -96,7 +96,7 @@ export async function leaveValues(
   await addPlanned(file, records);
   await file.takePivots();
   await file.forgetNamesAndPeople();
-  await file.forgetOtherWorkbooks();
+  await file.forgetOtherSheets();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));
   if (made[0] !== undefined) await file.show(made[0].copy);

@@ -17,6 +17,9 @@ import { forgetPeople } from "./forgetting/people";
 import { forgetUnusedNames } from "./forgetting/unusedNames";
 import { keepSheets, takeNames } from "./sheets/keepSheets";
 import { mendBesideCells } from "./besideCells/mendFormulas";
+import { forgetOtherSheets } from "./forgetting/otherSheets";
+import { forgetPivotCharts } from "./forgetting/pivotCharts";
+import { takeQueries } from "./forgetting/queries";
 import { forgetOtherWorkbooks } from "./forgetting/otherWorkbooks";
 import { outOfView } from "./sheets/outOfView";
 import { lineLooksIn, type LineLooks } from "./cells/LineLooks";
@@ -81,7 +84,7 @@ export class WorkbookPackage {
    */
   changeCells(sheet: string, changes: readonly CellChange[], heights: ReadonlyMap<number, number> = new Map()): Promise<void> {
     return this.parts.whole(async () => {
-      if (changes.length === 0) return;
+      if (changes.length === 0 && heights.size === 0) return;
       const listed = await this.sheetNamed(sheet);
       const { part } = listed;
       await keepHeadings(this.parts, listed, changes);
@@ -223,19 +226,29 @@ export class WorkbookPackage {
     });
   }
 
-  /** Takes out links to other workbooks that nothing reads, and what the file keeps of those. */
-  forgetOtherWorkbooks(): Promise<void> {
-    return this.parts.whole(() => forgetOtherWorkbooks(this.parts));
+  /**
+   * Takes out whatever else the file keeps that may be of other sheets than those it has, and links to other workbooks that nothing reads: once other
+   * sheets were taken out, or to hand on what these show.
+   */
+  forgetOtherSheets(): Promise<void> {
+    return this.parts.whole(async () => {
+      await forgetOtherSheets(this.parts);
+      await forgetOtherWorkbooks(this.parts);
+    });
+  }
+
+  /** Makes the data of queries on a sheet data like any others. @returns the areas that they filled */
+  async takeQueries(sheet: string): Promise<readonly string[]> {
+    const { part } = await this.sheetNamed(sheet);
+    return this.parts.whole(() => takeQueries(this.parts, part));
   }
 
   /** Leaves the values of pivot tables and takes the tables and the data behind them out of the file. */
   takePivots(): Promise<void> {
-    return this.parts.whole(async () =>
-      takePivots(
-        this.parts,
-        (await workbookOutline(this.parts)).sheets.map(({ part }) => part),
-      ),
-    );
+    return this.parts.whole(async () => {
+      await takePivots(this.parts, (await workbookOutline(this.parts)).sheets);
+      await forgetPivotCharts(this.parts);
+    });
   }
 
   /** Makes a template the workbook that somebody opens from it, which is what other programs take the ending .xlsx for. */

@@ -21,7 +21,9 @@ export async function addPlanned(file: WorkbookPackage, plans: readonly SheetPla
 
 /** Planned sheets as a whole new file, charts and all. */
 export async function newFileOf(plans: readonly SheetPlan[], around: ForPlans = {}): Promise<Uint8Array<ArrayBuffer>> {
-  const file = await WorkbookPackage.of(await plannedFile(plans, around));
+  const written = plans.map((plan) => ({ plan, ...withoutRepeats(plan) }));
+  const file = await WorkbookPackage.of(await plannedFile(written.map(({ short }) => short), around)); // prettier-ignore
+  for (const { plan, left } of written) await putRepeats(file, plan, left, around);
   for (const { name, charts } of plans) await addCharts(file, name, charts ?? []);
   return file.bytes();
 }

@@ -46,7 +46,7 @@ export async function putRepeats(
   { cells: left, heights }: LeftOut,
   { answer, names = [] }: ForPlans,
 ): Promise<void> {
-  if (left.length === 0) return;
+  if (left.length === 0 && heights.size === 0) return;
   const looks = new Map<string, number>();
   await file.readCells(plan.name, ({ cell, look }) => void looks.set(cell, look));
   const firsts = new Map<string, number>();

@@ -27,6 +27,8 @@ const NAMES: readonly NameReading[] = [
   { name: "doubled", formula: `=LET(w,RETORT.MOISTURE.WET(Tray!$A$1,Tray!$B$1,Tray!$C$1),w*2)` },
   { name: "WETOF", formula: "=LAMBDA(moist,dry,RETORT.MOISTURE.WET(25,moist,dry))" },
   { name: "again", formula: "=doubled" },
+  // A damaged file may hold any name.
+  { name: "a-b€(", formula: `=${ONE}` },
   { name: "noEnd", formula: "=LAMBDA(x,noEnd(x)+noEnd(x))" },
 ];
 const TABLES = [

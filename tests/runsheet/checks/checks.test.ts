@@ -453,6 +453,24 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       all(weighed(25, 65.2, 55.31), (run) => run.fire("charring", [30])),
       "? Sample 1: charred, row 26, before it was shown dry. A slip in C13 or above? If not, no share follows.",
     ],
+    // With its vessel four weights in tens of the step, once in 10,000 by chance; without it five, once in 100,000.
+    ["three and the vessel in tens", weighed(25.1, 65.2, 55.3, 52.1), "? All weights are whole 0.1 g; B77 says the balance shows more."],
+    ["two and the vessel", weighed(25.1, 65.2, 55.3), NOT_YET],
+    ["two of which the last is weighed again", weighed(25.1, 65.2, 52.1, 52.1, 52.1), FINE],
+    ["four, the vessel with all its figures", weighed(25.13, 65.2, 55.3, 52.1, 51.2), NOT_YET],
+    ["five", weighed(25.13, 65.2, 55.3, 52.1, 51.2, 51.1), "? All weights are whole 0.1 g;"],
+    ["one among them with all its figures", weighed(25.1, 65.2, 55.3, 52.13, 51.2, 51.1), NOT_YET],
+    ["a step as coarse as they are", all(weighed(25.1, 65.2, 55.3, 52.1), setting("readability", 0.1)), NOT_YET],
+    // What was weighed out on a tared balance may be round on purpose.
+    ["five on a tared balance", weighed("tared", 40, 30.3, 27.1, 26.2, 26.1), NOT_YET],
+    ["six of them", weighed("tared", 40, 30.3, 27.1, 26.2, 26.1, 25.8), "? All weights are whole 0.1 g;"],
+    ["five in fives", weighed(25.13, 65.25, 55.35, 52.1, 51.2, 51.15), NOT_YET],
+    [
+      "seven in fives",
+      weighed(25.13, 65.25, 55.35, 52.1, 51.2, 51.15, 51.05, 50.95),
+      "? All weights are whole 0.05 g; B77 says the balance shows more. Set the true step, or type every figure.",
+    ],
+    ["char too", all(weighed(25.13, 65.2, 52.1, 52.1), (run) => run.fire("charring", [32.9, 32.5, 32.3])), "? All weights are whole 0.1 g;"],
     ["a blank limit", all(plum, setting("limit", null)), "? A setting is blank, rows 77 to 82: step, rounds apart, criterion or limit. Type it."],
     [
       "a blank criterion",

@@ -80,14 +80,14 @@ describe("gatherRuns(workbook)", () => {
   });
 
   it("follows a weighing corrected afterwards, a name and a material typed afterwards", async () => {
-    await fire("charring", 45 - 20 * 0.71);
+    await fire("charring", 45.03 - 20 * 0.71);
     await open.type("It's (a) b", placeOf(plumCells.setup.name(3)), "Ben");
     const row = await rowsShown(open, gathered.sheet);
     expect(row(9).slice(2, 6)).toEqual(["plum 1", "50.00%", "71.00%", "29.00%"]);
     expect(row(11)[2]).toBe("Ben");
     // 71.0, 71.0, 71.3, 71.4 and 72.0: 1.4826 * 0.3
     expect(row(2)[0]).toMatch(/^Median 71\.30 % .* scatter 0\.44 %/);
-    await fire("charring", 45 - 20 * 0.712);
+    await fire("charring", 45.03 - 20 * 0.712);
   });
 
   it("withholds what its run withholds, and counts it no more", async () => {
@@ -132,7 +132,7 @@ describe("gatherRuns(workbook)", () => {
     sheetNamed("Kiln 2").insertRows(results - 1, 2);
     open.engine.book.deleteSheet(sheetNamed("Kiln 1"));
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", "▲ gone: its sheet was deleted"]);
+    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", "▲ gone: sheet deleted, or \"!\" in its name"]);
     expect(row(8).slice(0, 5)).toEqual(["Kiln 2", "✓", "sample 1", "50.00%", "72.00%"]);
     expect(row(10).slice(2, 5)).toEqual(["Asha", "50.00%", "71.30%"]);
     expect(row(3)[0]).toMatch(/Not counted: 2 of 6 rows\.$/);

@@ -24,7 +24,13 @@ type Typed = readonly (readonly [at: Cell, content: string | number])[];
 /** Boxes of a run of one sample or more, dried in three rounds and fired twice, with the vessel weighed again. */
 export function weighed(sheet: RunSheet, samples: readonly Weighed[]): Typed {
   const { drying, charring, ashing, end, rows, columns } = sheet;
-  return samples.flatMap(({ vessel, moist, dry, char, ash }, index): Typed => {
+  // All figures of a balance of 0.01 g; what is left of a sample is the same.
+  const shown = (grams: number): number => Number((grams + 0.03).toFixed(5));
+  const every = samples.map(({ vessel, moist, dry, char, ash }) => ({
+    ...{ vessel: shown(vessel), moist: shown(moist), dry: shown(dry) },
+    ...{ char: char === undefined ? undefined : shown(char), ash: ash === undefined ? undefined : shown(ash) },
+  }));
+  return every.flatMap(({ vessel, moist, dry, char, ash }, index): Typed => {
     const sample = index + 1;
     const phases = [
       [charring, char],

@@ -4,9 +4,12 @@ import { checksSay } from "../../formulas/sentences/checksSay";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange, roundApart } from "../../formulas/balance/history";
 import { watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
+import { explainedChange } from "../../formulas/balance/history";
+import { isRearranged, watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../../sheet/Columns";
 import { balanceWords } from "../../words/balance/balanceWords";
+import { headWords } from "../../words/headWords";
 import { kindWords } from "../../words/kindWords";
 import { sheetWords } from "../../words/sheetWords";
 import { calculated, ofCells, working, workingLabel, type Block } from "../Block";
@@ -28,7 +31,7 @@ export function balanceHead(sheet: BalanceSheet): Block {
   return ofCells(
     { at: cell(head.title, LABEL), content: kindWords[options.kind].title, style: "runTitle" },
     calculated(cell(head.title, NEXT), watchingTheChecks(sheet, nextSays(sheet)), "runStrong"),
-    calculated(cell(head.answer, LABEL), balanceAnswer(sheet, checks), "runAnswer"),
+    calculated(cell(head.answer, LABEL), when(isRearranged(sheet), headWords.answer.rearranged, balanceAnswer(sheet, checks)), "runAnswer"),
     calculated(cell(head.checks, LABEL), watchingTheHead(sheet, checksSay(checks)), "runStrong"),
     calculated(cell(head.covers, LABEL), balanceCovers(sheet), "runLine"),
     calculated(cell(head.openly, LABEL), runsSay(sheet, checks), "runLine"),

@@ -1,8 +1,9 @@
-import { all, any, isNumber, NOTHING, when, type Condition } from "../../expressions/choices";
+import { all, any, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
 import { cell, fixed, fn, is, joined, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { LABEL, type Columns } from "../../sheet/Columns";
 import { checkWords, MARKS } from "../../words/checkWords";
+import { headWords } from "../../words/headWords";
 import { cellNumbered, numberOf } from "../cellsNamed";
 
 const words = checkWords.typedOver;
@@ -41,6 +42,31 @@ export function watchCells({ columns, rows }: Watched) {
     lots: Array.from({ length: MOST_LOTS }, (_, index) => at(7 + index)),
   };
 }
+
+/** In place of the count of cells typed over: where a row of boxes was deleted, and where a column was put in, moved or taken out. */
+export const REARRANGED = { row: 1_000_000, columns: 2_000_000 } as const;
+
+/**
+ * What is told where the sheet was rearranged, else the count. References follow what they name: one to a deleted row is an error, and a
+ * column that stands elsewhere has another number. Rows put in by hand change neither.
+ * @param heading a row without formulas, as nothing may rest on itself @param width of the sheet with its workings @param rows of boxes
+ */
+export function unlessRearranged(heading: number, width: number, rows: readonly number[], count: Expression): Expression {
+  // Over two columns, so that one that is taken out leaves the row where it is.
+  const line = (row: number): Expression => fn("ROWS", range(cell(row, LABEL), cell(row, LABEL + 1)));
+  const inPlace = Array.from({ length: width }, (_, column) => is(fn("COLUMN", fixed(cell(heading, column))), "=", column + 1));
+  return when(
+    fn("ISERROR", sum(...[heading, ...rows].map(line))),
+    REARRANGED.row,
+    when(is(fn("IFERROR", all(...inPlace), false), "=", false), REARRANGED.columns, count),
+  );
+}
+
+/** Whether the sheet was rearranged; also where what tells it was taken out itself. */
+export const isRearranged = (sheet: Watched): Condition => fn("IFERROR", is(watchCells(sheet).feeding, ">=", REARRANGED.row), true);
+
+const rearrangedSays = (sheet: Watched): Expression =>
+  fn("IFERROR", when(is(watchCells(sheet).feeding, "=", REARRANGED.row), words.row, words.columns), words.columns);
 
 /**
  * How many cells of some areas hold no formula. ISFORMULA of an area is an error in Gnumeric, which takes single cells alone.
@@ -125,7 +151,8 @@ export function watchingTheHead(sheet: Watched, line: Expression): Expression {
   const answer = fixed(cell(sheet.rows.head.answer, LABEL));
   const says = when(is(countOf(head), "=", 1), words.one(fn("MID", head, 2, fn("LEN", head))), words.several(fewOf(head)));
   const mark = when(fn("ISFORMULA", answer), MARKS.doubt, MARKS.contradiction);
-  return when(is(fn("LEFT", head, 1), "=", COMMA), joined(mark, says), line);
+  const told = when(is(fn("LEFT", head, 1), "=", COMMA), joined(mark, says), line);
+  return when(isRearranged(sheet), joined(MARKS.contradiction, rearrangedSays(sheet)), told);
 }
 
 /** The next step, which first tells whether the line of the checks was typed over, or what that watches by. */
@@ -134,5 +161,6 @@ export function watchingTheChecks(sheet: Watched, step: Expression): Expression 
   const holds = (at: Cell): Condition => fn("ISFORMULA", at);
   const one = words.one(when(holds(line), nameOf(watch), nameOf(line)));
   const both = words.several(joined(nameOf(line), `${COMMA} `, nameOf(watch)));
-  return when(all(holds(line), holds(watch)), step, joined(MARKS.doubt, when(any(holds(line), holds(watch)), one, both)));
+  const told = when(all(holds(line), holds(watch)), step, joined(MARKS.doubt, when(any(holds(line), holds(watch)), one, both)));
+  return when(isRearranged(sheet), headWords.next.mend, told);
 }

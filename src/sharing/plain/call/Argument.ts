@@ -8,7 +8,14 @@ import type { Size } from "../writing/sizeOf";
 /** One argument: left out or typed, which is decided here and now, or asked of a cell each time the sheet calculates. */
 export type Argument =
   | { readonly kind: "settled"; readonly value: CellValue; readonly text: string }
-  | { readonly kind: "asked"; readonly text: string; readonly size: Size; readonly held: () => Held | undefined };
+  | {
+      readonly kind: "asked";
+      readonly text: string;
+      readonly size: Size;
+      readonly held: () => Held | undefined;
+      /** Of several cells, where it is told which of their numbers are truths. */
+      readonly truths?: string;
+    };
 
 /** What the cells of a reference, or a name that stands for a value, held when the workbook was read. */
 export interface Held extends Size {

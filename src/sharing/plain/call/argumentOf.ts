@@ -13,6 +13,7 @@ import { settled, type Argument, type Held } from "./Argument";
 import { constantNamed } from "./constantNamed";
 import { settledValue } from "./settledValue";
 import { isTruth } from "./isTruth";
+import { truthsAmong } from "./truthsAmong";
 import type { WritingTo } from "./WritingTo";
 
 /** An argument as the call writes it: in its place, or, where it is long and written several times, in a cell of its own on the sheet of workings. */
@@ -43,11 +44,13 @@ export function argumentOf(part: Part, input: Input<unknown>, scope: Scope, to: 
     }
   }
   if (!isRepeatable && usesAny(part, RANDOM, scope)) throw new CannotWrite("random");
+  const truths = !isOne(size) && input.shape === "cell" && input.takes?.kind !== "truth" ? truthsAmong(part, scope, to) : undefined;
   return {
     kind: "asked",
     text: !asTruth && isRepeatable && isOfCells(part, scope) ? text : `(${text})`,
     size,
     held: () => (asTruth ? undefined : heldBy(part, scope)),
+    ...(truths !== undefined && { truths }),
   };
 }
 
@@ -82,7 +85,7 @@ function kept(known: Map<string, string>, text: string, put: () => string): stri
 function isOfCells(part: Part, scope: Scope): boolean {
   if (part?.type !== "ReferenceIdentifier" || part.kind !== "name") return true;
   const variable = scope.variables.get(part.value.toLowerCase());
-  if (variable !== undefined) return variable.given === undefined && isOfCells(variable.value, variable.scope);
+  if (variable !== undefined) return variable.given !== undefined || isOfCells(variable.value, variable.scope);
   const named = namedFormula(scope.tree.textOf(part), scope);
   const { root } = named.tree;
   return (root.type === "ReferenceIdentifier" || (root.type === "UnaryExpression" && root.operator === "#")) && isOfCells(root, named);

@@ -2,7 +2,7 @@ import { takesRanges, type CellFunction } from "../../../functions/cellFunction"
 import type { TableInCells, Workings } from "../../../functions/inCells/Workings";
 import { problemInCells, refusal } from "../../../functions/inCells/problemInCells";
 import type { CellInput, Input } from "../../../inputs/Input";
-import { answerTo, refusedInCells } from "../../../inputs/refusedInCells";
+import { answerTo, isNumberOf, refusedInCells } from "../../../inputs/refusedInCells";
 import { ArgumentProblem } from "../../../problems/ArgumentProblem";
 import { refusedInputs } from "../../../problems/sharing/plainCellProblems";
 import { CannotWrite } from "../writing/CannotWrite";
@@ -30,13 +30,18 @@ export function guardedForm({ definition, inputs, scope, to }: AskedCall, given:
 export const askedOf = (inputs: readonly NamedInput[], given: readonly Argument[]): Asked[] =>
   inputs.flatMap(([name, input], index) => {
     const one = given[index] as Argument;
-    return one.kind === "asked" && input.shape === "cell" ? [{ name, input, text: one.text, size: one.size }] : [];
+    return one.kind === "asked" && input.shape === "cell" ? [{ name, input, text: one.text, size: one.size, truths: one.truths }] : [];
   });
 
 /** A settled input that reads as left out is handed on as left out. */
 function textFor(input: Input<unknown>, given: Argument): string {
-  if (given.kind === "asked") return given.text;
+  if (given.kind === "asked") return input.shape === "cell" && input.takes?.kind === "anything" ? namedAsTruth(given) : given.text;
   return input.shape === "cell" && input.optional && input.read(given.value, "") === undefined ? "" : given.text;
+}
+
+/** What takes anything is handed a text for a truth that is a number to the program. */
+function namedAsTruth({ text, truths }: Extract<Argument, { readonly kind: "asked" }>): string {
+  return truths === undefined ? text : `IF(ISNUMBER(MATCH(${text},${truths},0)),"TRUE",${text})`;
 }
 
 function inManyCells(definition: CellFunction, texts: Readonly<Record<string, string>>, scope: Scope, to: WritingTo): string | TableInCells {
@@ -56,11 +61,12 @@ interface Asked {
   readonly input: CellInput<unknown>;
   readonly text: string;
   readonly size: Size;
+  readonly truths: string | undefined;
 }
 
 function unlessRefused(asked: readonly Asked[], text: string): string {
   const looked = asked.flatMap((one) => {
-    const refused = refusedInCells(one.input, one.text);
+    const refused = refusedInCells(one.input, one.text, one.truths);
     if (refused === undefined) throw new CannotWrite("argumentForm");
     return refused === "" ? [] : [{ ...one, refused }];
   });
@@ -86,9 +92,10 @@ export function unlessUnfilled(asked: readonly Asked[], definition: CellFunction
   const awaited = asked.filter(({ input, size }) => !input.optional && !isOne(size));
   if (awaited.length === 0) return text;
   const isZeroBlank = (one: Asked): boolean => answerTo(one.input, 0) !== "value" || one.input.isBlank(0);
-  const nothing = awaited.map((one) => `IF(ISNUMBER(${one.text}),${one.text}=0,TRIM(${one.text})="")`);
+  const isNumber = ({ text: cells, truths }: Asked): string => isNumberOf(cells, truths);
+  const nothing = awaited.map((one) => `IF(${isNumber(one)},${one.text}=0,TRIM(${one.text})="")`);
   const blanks = awaited.every(isZeroBlank)
     ? []
-    : [`(${awaited.map((one) => `IF(ISNUMBER(${one.text}),${isZeroBlank(one) ? `${one.text}=0` : "0"},TRIM(${one.text})="")`).join("+")}>0)`];
+    : [`(${awaited.map((one) => `IF(${isNumber(one)},${isZeroBlank(one) ? `${one.text}=0` : "0"},TRIM(${one.text})="")`).join("+")}>0)`];
   return `IF(${[...nothing, ...blanks].join("*")},"",${text})`;
 }

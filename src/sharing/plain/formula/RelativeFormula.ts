@@ -16,7 +16,7 @@ const REFERENCE = /(?<![\w.$])(\$?[A-Z]{1,3})(\d+)(?![\w.(!])/gi;
 const FAR_DOWN = /(?<![\w.])(\$?[A-Z]{1,3})(9[89]\d{4})(?!\d)/g;
 // Quoted names, texts with digits, lists, tables, spills, sheets from one to another, and names with a backslash or letters of other alphabets may hold
 // what looks like a cell.
-const UNCLEAR = /['[\]{}#@\\]|:\w+!|[^\x00-\x7f][A-Z]{1,3}\d|\d[^\x00-\x7f]/i;
+const UNCLEAR = /['[\]{}#@\\]|:\w+!|[^\n\r\t -~][A-Z]{1,3}\d|\d[^\n\r\t -~]/i;
 const isUnclear = (formula: string): boolean =>
   UNCLEAR.test(formula) || (formula.includes('"') && formula.split('"').some((text, index) => index % 2 === 1 && /\d/.test(text)));
 

@@ -4,6 +4,9 @@ import type { GridEngine } from "../GridEngine";
 /** The pieces of work that are being done, by workbook. */
 const underWay = new Map<string, OneStep>();
 
+/** True while a piece of work of several commands is being done. */
+export const isUnderWay = ({ book }: GridEngine): boolean => underWay.has(book.getId());
+
 let isReady = false;
 
 /** Lets steps be gathered; before the engine first asks for its history, whose methods it keeps from then on. */

@@ -1,4 +1,5 @@
 import { relationshipsOf } from "../../parts/relationships";
+import { cellLinks } from "../besideCells/cellLinks";
 import type { EditableParts } from "../parts/EditableParts";
 import { attributeOf, elementsOf, removal, withAttributes, type Element } from "../parts/markup";
 import type { Edit } from "../parts/partText";
@@ -13,7 +14,7 @@ const LINKS: readonly string[] = ["hlinkClick", "hlinkHover"];
  */
 export async function stillDrawing(parts: EditableParts, part: string, isGone: (formula: string) => boolean): Promise<number> {
   const text = await parts.text(part);
-  if (!/ textlink=|hlink(?:Click|Hover)/.test(text)) return 0;
+  if (!/ (?:textlink|cellRange)=|hlink(?:Click|Hover)/.test(text)) return 0;
   const outside = new Map((await relationshipsOf(parts, part)).map(({ id, target }) => [id, target]));
   const edits: Edit[] = [];
   let links = 0;
@@ -24,7 +25,8 @@ export async function stillDrawing(parts: EditableParts, part: string, isGone: (
       links++;
       return;
     }
-    if (isGone(attributeOf(element, "textlink") ?? "")) edits.push(withAttributes(text, element, { textlink: undefined }));
+    const gone = cellLinks(element).filter((name) => isGone(element.attributes[name] ?? ""));
+    if (gone.length > 0) edits.push(withAttributes(text, element, Object.fromEntries(gone.map((name) => [name, undefined]))));
     element.children.forEach(walk);
   };
   walk(elementsOf(part, text));

@@ -2,11 +2,12 @@ import type { EditableParts } from "../parts/EditableParts";
 import { attributeOf, escapedText, readMarkup, withAttributes, type Tag } from "../parts/markup";
 import type { Edit } from "../parts/partText";
 import { withoutCells } from "./withoutCells";
+import { cellLinks } from "./cellLinks";
 
 /** Where parts hold formulas: cells, rules of entry and of colour, charts, small charts, columns of tables, names. */
 const FORMULA = /^(f|formula|formula1|formula2|calculatedColumnFormula|totalsRowFormula|definedName)$/;
 
-const PARTS = /^xl\/(worksheets|charts|tables|chartsheets|pivotcache)\/[^/]*\.xml$/i;
+const PARTS = /^xl\/(worksheets|charts|tables|chartsheets|pivotcache|drawings|ctrlprops)\/[^/]*\.xml$/i;
 
 export const holdsFormulas = (part: string): boolean => PARTS.test(part);
 
@@ -50,12 +51,18 @@ export async function mendFormulas(
   await parts.edit(part, edits);
 }
 
-/** A link to a place of the file, and what a pivot table reads, name a sheet in an attribute. */
+/** What names a sheet alone: what a pivot table or a consolidation reads. */
+const SOURCES: readonly string[] = ["worksheetSource", "rangeSet", "dataRef"];
+
+/** A link to a place of the file, what a pivot table reads, and shapes and controls that show a cell name a sheet in an attribute. */
 function named(text: string, tag: Tag, mend: (formula: string) => string, mendSheet: ((sheet: string) => string) | undefined): Edit[] {
   if (mendSheet === undefined) return [];
-  const [name, given] =
-    tag.name === "hyperlink" ? (["location", mend] as const) : tag.name === "worksheetSource" ? (["sheet", mendSheet] as const) : [];
-  const said = name === undefined ? undefined : attributeOf(tag, name);
-  const mended = said === undefined || given === undefined ? said : given(said);
-  return name === undefined || mended === said ? [] : [withAttributes(text, tag, { [name]: mended })];
+  const wanted: (readonly [name: string, mended: (said: string) => string])[] = cellLinks(tag).map((name) => [name, mend]);
+  if (tag.name === "hyperlink") wanted.push(["location", mend]);
+  if (SOURCES.includes(tag.name)) wanted.push(["sheet", mendSheet]);
+  const now = wanted.flatMap(([name, mended]) => {
+    const said = attributeOf(tag, name);
+    return said === undefined || mended(said) === said ? [] : [[name, mended(said)] as const];
+  });
+  return now.length === 0 ? [] : [withAttributes(text, tag, Object.fromEntries(now))];
 }

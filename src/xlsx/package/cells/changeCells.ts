@@ -26,6 +26,8 @@ interface Around {
   readonly heights: ReadonlyMap<number, number>;
 }
 
+const MOST_PIECES = 1000;
+
 interface OpenRow {
   readonly tag: Tag;
   /** What is still to be put into it, by column. */
@@ -137,7 +139,7 @@ class SheetChange {
 
   /** Rows that do not stand in the part, of what is to be put before this one. */
   private rowsBefore(row: number): string {
-    const rows: string[] = [];
+    const [rows, whole]: [string[], string[]] = [[], []];
     for (let first = this.nextRow(); first < row; first = this.nextRow()) {
       let inside = "";
       for (let one = this.wanted[this.next]; one?.row === first; one = this.wanted[++this.next]) inside += this.put(one);
@@ -145,8 +147,10 @@ class SheetChange {
       const said = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
       if (inside !== "") rows.push(`<${this.prefix}row r="${first + 1}"${said}>${inside}</${this.prefix}row>`);
       else if (height !== undefined) rows.push(`<${this.prefix}row r="${first + 1}"${said}/>`);
+      // Joined now and then, because pieces of a text take many times the room that the text does.
+      if (rows.length > MOST_PIECES) whole.push(rows.splice(0).join(""));
     }
-    return rows.join("");
+    return [...whole, ...rows].join("");
   }
 
   /** The next row with anything to be put into it or said of it. */

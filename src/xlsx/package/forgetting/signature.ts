@@ -1,7 +1,7 @@
 import { relationshipsOf, type Relationship } from "../../parts/relationships";
 import type { PartSource } from "../../parts/FileParts";
 import type { EditableParts } from "../parts/EditableParts";
-import { reachable, removeParts, unname } from "../parts/namedParts";
+import { sweepUnreachable, unname } from "../parts/namedParts";
 
 /** What names the signatures of a file (ECMA-376 Part 2, 10.4.2). */
 const signedBy = async (parts: PartSource): Promise<readonly Relationship[]> =>
@@ -14,8 +14,5 @@ export const isSigned = async (parts: PartSource): Promise<boolean> => (await si
 export async function dropSignatures(parts: EditableParts): Promise<void> {
   const origins = await signedBy(parts);
   if (origins.length === 0) return;
-  const before = await reachable(parts);
-  await unname(parts, "", new Set(origins.map(({ id }) => id)));
-  const after = await reachable(parts);
-  await removeParts(parts, [...before].filter((one) => !after.has(one))); // prettier-ignore
+  await sweepUnreachable(parts, () => unname(parts, "", new Set(origins.map(({ id }) => id))));
 }

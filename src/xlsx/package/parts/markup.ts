@@ -83,6 +83,12 @@ export function elementsOf(part: string, text: string): Element {
 export const childNamed = ({ children }: Element, name: string): Element | undefined => children.find((child) => child.name === name);
 export const childrenNamed = ({ children }: Element, name: string): Element[] => children.filter((child) => child.name === name);
 
+/** Every element that is so, from this one inwards. */
+export const elementsThat = (element: Element, isSo: (element: Element) => boolean): Element[] => [
+  ...(isSo(element) ? [element] : []),
+  ...element.children.flatMap((child) => elementsThat(child, isSo)),
+];
+
 /** The value of an attribute, whatever its prefix. */
 export function attributeOf({ attributes }: Pick<Tag, "attributes">, name: string): string | undefined {
   const own = attributes[name];
@@ -158,6 +164,10 @@ const UNHELD = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc
 /** Text for the content of an element that takes no numbers of characters: a formula or a name. */
 export const escapedText = (text: string): string =>
   text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/\r/g, "&#13;").replace(UNHELD, "\ufffd"); // prettier-ignore
+
+const WRITTEN: Readonly<Record<string, string>> = { "&lt;": "<", "&gt;": ">", "&quot;": '"', "&apos;": "'", "&#39;": "'", "&amp;": "&" };
+/** The text that escaped text stands for, for what no reader of markup reads. */
+export const unescapedText = (text: string): string => text.replace(/&(?:lt|gt|quot|apos|#39|amp);/g, (written) => WRITTEN[written] ?? written);
 
 export const escapedAttribute = (text: string): string =>
   escapedText(text).replace(/"/g, "&quot;").replace(/\n/g, "&#10;").replace(/\t/g, "&#9;"); // prettier-ignore

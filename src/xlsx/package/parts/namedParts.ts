@@ -68,3 +68,11 @@ export async function reachable(parts: EditableParts): Promise<Set<string>> {
   }
   return found;
 }
+
+/** Takes out every part that nothing names any more once the work is done. */
+export async function sweepUnreachable(parts: EditableParts, work: () => Promise<void>): Promise<void> {
+  const before = await reachable(parts);
+  await work();
+  const after = await reachable(parts);
+  await removeParts(parts, [...before].filter((one) => !after.has(one))); // prettier-ignore
+}

@@ -100,8 +100,15 @@ async function listSheet(
   const space = outline.isStrict ? inStrict(RELATIONSHIPS) : RELATIONSHIPS;
   const x = root.prefix;
   const entry = `<${x}sheet xmlns:r="${space}" name="${escapedAttribute(sheet.name)}" sheetId="${number}" r:id="${id}"/>`;
-  await parts.edit(part, [appendTo(text, list, entry), ...nameEdits(outline, outline.sheets.length, sheet.names)]);
+  const names = outline.sheets.some((one) => FORBIDDEN_NAME.test(one.name)) ? [] : sheet.names;
+  await parts.edit(part, [appendTo(text, list, entry), ...nameEdits(outline, outline.sheets.length, names)]);
 }
+
+/**
+ * Names that Excel and LibreOffice forbid for a sheet, and other programs write. LibreOffice leaves such a sheet out and counts on without it; it then
+ * does not open a file that has a name of its own for the last sheet.
+ */
+const FORBIDDEN_NAME = /[[\]*?:/\\]|^'|'$/;
 
 /** What stands in the workbook's part before its names (ECMA-376 Part 1, 18.2.27). */
 const BEFORE_NAMES = [

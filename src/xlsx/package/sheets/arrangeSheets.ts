@@ -1,5 +1,7 @@
 import type { EditableParts } from "../parts/EditableParts";
-import { attributeOf, childNamed, withAttributes } from "../parts/markup";
+import { placeInFile } from "../alone/placeInFile";
+import { FORMULAS_OF_SHAPES } from "../besideCells/cellLinks";
+import { attributeOf, childNamed, elementsOf, escapedText, unescapedText, withAttributes } from "../parts/markup";
 import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
 import { withSheetsRenamed } from "./namedSheets";
 import { workbookOutline } from "../workbookOutline";
@@ -13,6 +15,31 @@ export async function renameSheets(parts: EditableParts, names: ReadonlyMap<stri
   const byCapitals = new Map([...names].map(([old, now]) => [old.toUpperCase(), now]));
   const mend = (formula: string): string => withSheetsRenamed(formula, byCapitals);
   for (const one of [part, ...parts.names().filter(holdsFormulas)]) await mendFormulas(parts, one, mend, (sheet) => names.get(sheet) ?? sheet);
+  await mendPlaces(parts, mend);
+}
+
+const LINKS_OF = /^xl\/(worksheets|drawings|charts)\/_rels\/[^/]*\.rels$/i;
+const OLDER_SHAPES = /^xl\/drawings\/[^/]*\.vml$/i;
+
+/** Links of shapes to places of the file, and what shapes of the older kind read. */
+async function mendPlaces(parts: EditableParts, mend: (formula: string) => string): Promise<void> {
+  for (const list of parts.names().filter((name) => LINKS_OF.test(name))) {
+    const text = await parts.text(list);
+    const links = text.includes('"#') ? elementsOf(list, text).children : [];
+    const edits = links.flatMap((link) => {
+      const place = placeInFile(link.attributes.Target ?? "");
+      return place === undefined || mend(place) === place ? [] : [withAttributes(text, link, { Target: `#${encodeURI(mend(place))}` })];
+    });
+    await parts.edit(list, edits);
+  }
+  for (const shapes of parts.names().filter((name) => OLDER_SHAPES.test(name))) {
+    const edits = [...(await parts.text(shapes)).matchAll(FORMULAS_OF_SHAPES)].flatMap(({ 0: whole, 3: said = "", index }) => {
+      const from = index + whole.lastIndexOf(`${said}</`);
+      const formula = unescapedText(said);
+      return mend(formula) === formula ? [] : [{ from, to: from + said.length, text: escapedText(mend(formula)) }];
+    });
+    await parts.edit(shapes, edits);
+  }
 }
 
 /** Puts the sheets into another order. @param names every sheet's, in the order wanted */

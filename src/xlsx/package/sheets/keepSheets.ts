@@ -5,10 +5,12 @@ import type { CellChange } from "../cells/CellChange";
 import type { EditableParts } from "../parts/EditableParts";
 import { attributeOf, childNamed, elementsOf, readMarkup, removal, withAttributes } from "../parts/markup";
 import { holdsFormulas, mendFormulas } from "../besideCells/mendFormulas";
-import { reachable, removeParts, unname } from "../parts/namedParts";
+import { reachable, sweepUnreachable, unname } from "../parts/namedParts";
 import { goneWith } from "../alone/goneWith";
+import { goneSources } from "../alone/takePivotsOfGone";
 import { readsGone, withoutGone, type Gone } from "./namedSheets";
 import type { Edit } from "../parts/partText";
+import { takeChoosers } from "../forgetting/choosers";
 import { forgetPivotData } from "../forgetting/pivots";
 import type { WorkbookPackage } from "../WorkbookPackage";
 import { workbookOutline, type ListedSheet, type Outline } from "../workbookOutline";
@@ -28,13 +30,14 @@ export async function keepSheets(file: Pick<WorkbookPackage, "parts" | "readCell
   if (outline.hasMacros) throw new WorkbookProblem(macrosNameSheets);
   const gone = goneWith(outline, going);
   const frozen = await freeze(file, kept, gone);
-  const before = await reachable(parts);
-  await unname(parts, outline.part, new Set(going.map(({ id }) => id)));
-  await parts.edit(outline.part, workbookEdits(outline, kept, gone));
-  const after = await reachable(parts);
-  await removeParts(parts, [...before].filter((part) => !after.has(part))); // prettier-ignore
-  for (const part of after) if (holdsFormulas(part)) await mendFormulas(parts, part, (formula) => withoutGone(formula, gone));
-  await forgetPivotData(parts);
+  const isSourceGone = await goneSources(parts, (source) => readsGone(source, gone), (name) => wanted.has(name.toLowerCase())); // prettier-ignore
+  await sweepUnreachable(parts, async () => {
+    await unname(parts, outline.part, new Set(going.map(({ id }) => id)));
+    await parts.edit(outline.part, workbookEdits(outline, kept, gone));
+  });
+  for (const part of await reachable(parts)) if (holdsFormulas(part)) await mendFormulas(parts, part, (formula) => withoutGone(formula, gone));
+  await takeChoosers(parts, (await workbookOutline(parts)).sheets);
+  await forgetPivotData(parts, isSourceGone);
   await forgetTexts(parts, outline, kept);
   await forgetTitles(parts);
   await dropCalculationChain(parts, await workbookOutline(parts));

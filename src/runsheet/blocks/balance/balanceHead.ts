@@ -3,8 +3,6 @@ import { cell, fixed, fn, is, reckon } from "../../expressions/Expression";
 import { checksSay } from "../../formulas/sentences/checksSay";
 import { balanceAnswer, balanceCovers, nextRound, nextSays, runsSay } from "../../formulas/balance/answer";
 import { explainedChange, roundApart } from "../../formulas/balance/history";
-import { watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
-import { explainedChange } from "../../formulas/balance/history";
 import { isRearranged, watchingTheChecks, watchingTheHead } from "../../formulas/slips/typedOver";
 import type { BalanceSheet } from "../../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../../sheet/Columns";

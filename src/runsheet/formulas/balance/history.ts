@@ -104,7 +104,7 @@ export const roundApart = (sheet: BalanceSheet): Expression => {
 export const climb = ({ readings, working }: BalanceSheet): Expression => {
   const { mean, count } = working;
   const places = fn("ROW", readings);
-  const together = reckon(fn("SUMPRODUCT", readings, places), "-", reckon(mean, "*", countOf(places, readings)));
+  const together = reckon(countWhere(product(readings, places)), "-", reckon(mean, "*", countOf(places, readings)));
   return reckon(reckon(12, "*", together), "/", product(count, sum(count, 1)));
 };
 
@@ -122,8 +122,9 @@ export const isClimbing = (sheet: BalanceSheet): Condition => {
   // r^2 (n - 2 + t^2) > t^2, with r^2 = climb^2 n (n + 1) / (12 (n - 1)^2 s^2).
   const explained = product(square(climb(sheet)), count, sum(count, 1), sum(reckon(count, "-", 2), square(t)));
   const chance = product(12, square(reckon(count, "-", 1)), square(scatter), square(t));
+  // A reading that is text, told by the check of the rows, would make an error of the sum.
   return when(
-    is(count, ">", FEWEST_BEFORE),
+    all(is(count, ">", FEWEST_BEFORE), is(fn("COUNTA", sheet.readings), "=", count)),
     all(is(fn("ABS", climb(sheet)), ">", sum(reckon(2, "*", fn("N", setup.step)), BINARY)), is(explained, ">", chance)),
     false,
   );

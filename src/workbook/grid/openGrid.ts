@@ -23,6 +23,7 @@ import { keepLineLooks } from "./engine/keepLineLooks";
 import { keepDependencies } from "./engine/keepDependencies";
 import { answerWhateverIsTyped, compareWhatCellsHold, keepRulesOffTheSheet, readNumberLiterals, sortACopy } from "./engine/mendEngine";
 import { compareAsSpreadsheets, keepAreasApart, mendFunctions } from "./engine/mendFunctions";
+import { loseSheets } from "./engine/loseSheets";
 import { moveReferences } from "./engine/moveReferences";
 import { giveZeroForBlank, keepEmptyTexts, linkNumbers, refuseTextConditions } from "./engine/readAsSpreadsheets";
 import { readSigns } from "./engine/readSigns";
@@ -90,6 +91,7 @@ export function openGrid(setup: GridSetup): GridEngine {
   calculateMovedCells(injector);
   calculateWhatDepends(injector);
   followNames(injector);
+  loseSheets(injector);
   rememberFormulas(injector);
   keepDependencies(injector);
   answerPlainRules(injector);

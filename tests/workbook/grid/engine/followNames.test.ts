@@ -2,7 +2,7 @@ import { DataValidationStatus, Dimension, RANGE_TYPE } from "@univerjs/core";
 import { IDefinedNamesService } from "@univerjs/engine-formula";
 import { MoveRangeCommand, SetDefinedNameCommand } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import { replaceNames } from "../../../../src/workbook/grid/writing/definedNames";
+import { namesIn, replaceNames } from "../../../../src/workbook/grid/writing/definedNames";
 import type { CellContent } from "../../../../src/workbook/Workbook";
 import { FIRST_SHEET, openHeadlessWorkbook, type HeadlessWorkbook } from "../../../workbench/headlessWorkbook";
 
@@ -118,6 +118,29 @@ test("a sheet that names stand for is taken away: their formulas are #REF!, unti
   open.engine.book.undo();
   open.engine.book.redo();
   expect(await shown()).toEqual(expected(25, 70, 61));
+});
+
+test("so are those that stand for more than cells of that sheet, and nothing else", async () => {
+  await open.workbook.addSheet(bare("It's gone"));
+  const names = [
+    "Sheet1!$B$2+'It''s gone'!$A$1",
+    "SUM('It''s gone'!$A:$A)",
+    "'It''s gone'!$A$1:$A$3",
+    "SUM(Sheet1!$B$2,'It''s gone'!$A$2)",
+    '"It\'s gone!A1"&1',
+  ];
+  replaceNames(open.engine, names.map((refersTo, place) => ({ name: `name_${place}`, refersTo }))); // prettier-ignore
+  for (const [row, formula] of ["=name_0", "=name_1", "=SUM(name_2)", "=name_3", "=name_4", "=IFERROR(name_0,-1)"].entries())
+    await open.type("Answers", `B${row + 1}`, formula);
+  await open.type("It's gone", "A1", 5);
+  const before = [30, 5, 5, 25, "It's gone!A11", 30];
+  expect(await shown("B1:B6")).toEqual(before);
+  for (const change of [() => open.engine.book.deleteSheet(sheet("It's gone")), () => open.engine.book.redo()]) {
+    change();
+    expect(await shown("B1:B6")).toEqual(["#REF!", "#REF!", "#REF!", "#REF!", "It's gone!A11", -1]);
+    open.engine.book.undo();
+    expect([await shown("B1:B6"), namesIn(open.engine).map(({ refersTo }) => refersTo)]).toEqual([before, names]);
+  }
 });
 
 test("cells cut to another sheet take their names along", async () => {

@@ -9,6 +9,7 @@ import {
   FROM_BEFORE,
   hostErrorNote,
   NESTED_TOO_DEEPLY,
+  restsOnCircle,
   WAITS_FOR_INPUTS,
 } from "../problems/workbook/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
@@ -40,8 +41,9 @@ export async function explainCell(workbook: Pick<Workbook, "look" | "readInputs"
  * @throws WorkbookProblem when the workbook cannot be read
  */
 export async function explainLook(workbook: Pick<Workbook, "readInputs">, look: CellLook, pause?: Pause): Promise<CellExplanation> {
-  const { value, error, isFromBefore } = look.reading;
+  const { value, error, isFromBefore, circle } = look.reading;
   if (isFromBefore === true) return { ...explanation({ look, references: [], ranges: [], notes: [] }), calls: [], notes: [FROM_BEFORE] };
+  if (circle !== undefined) return { ...explanation({ look, references: [], ranges: [], notes: [] }), calls: [], notes: [restsOnCircle(circle)] };
   const found = findCalls(formulaOf(look));
   const run = runSheetAround(look);
   if (found.length === 0 && (run === undefined || (formulaOf(look) === "" && value === null && error === "")))

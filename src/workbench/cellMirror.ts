@@ -2,6 +2,8 @@ import type { GridEngine } from "../workbook/grid/GridEngine";
 import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { entryPrompt } from "../workbook/grid/writing/entryRules";
 import type { CellAddress } from "../workbook/Workbook";
+import { restsOnCircle } from "../problems/workbook/cellNotes";
+import { withCircles } from "./grid/tellCircles";
 import { whatIsWrong } from "./whatIsWrong";
 
 /**
@@ -13,6 +15,7 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
   const tell = async (address: CellAddress): Promise<void> => {
     const mine = ++turn.latest;
     const cell = (await workbook.read(address.sheet, address.cell)).rows[0]?.[0];
+    const circle = (await withCircles(workbook, engine).look(address)).reading.circle;
     if (cell === undefined || mine !== turn.latest) return;
     const prompt = entryPrompt(engine, address);
     root.replaceChildren(
@@ -20,7 +23,7 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
       ...line("formula", cell.formula),
       ...line("shown", cell.shown === "" ? "blank" : cell.shown),
       ...line("spill", cell.spill === "" ? "" : `fills ${cell.spill}`),
-      ...line("message", whatIsWrong(cell, address.sheet)),
+      ...line("message", whatIsWrong(cell, address.sheet) || (circle === undefined ? "" : restsOnCircle(circle))),
       ...line("prompt", [prompt.title, prompt.text].filter((text) => text !== "").join(": ")),
     );
   };

@@ -12,6 +12,7 @@ import { takeCurrentSuggestions } from "./currentSuggestions";
 import { keepSpills } from "./keepSpills";
 import { nameControls } from "./nameControls";
 import { pasteText } from "./pasteText";
+import { tellCircles } from "./tellCircles";
 import { tellUnread } from "./tellUnread";
 import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
@@ -49,6 +50,7 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   boundEntries(engine, container, say);
   keepSpills(engine, say);
   tellUnread(engine, say);
+  tellCircles(engine, say);
   // Behind what measures the text.
   pasteText(engine, container);
 }

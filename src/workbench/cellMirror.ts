@@ -15,7 +15,6 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
   const tell = async (address: CellAddress): Promise<void> => {
     const mine = ++turn.latest;
     const cell = (await workbook.read(address.sheet, address.cell)).rows[0]?.[0];
-    const circle = (await withCircles(workbook, engine).look(address)).reading.circle;
     if (cell === undefined || mine !== turn.latest) return;
     const prompt = entryPrompt(engine, address);
     root.replaceChildren(
@@ -23,9 +22,13 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
       ...line("formula", cell.formula),
       ...line("shown", cell.shown === "" ? "blank" : cell.shown),
       ...line("spill", cell.spill === "" ? "" : `fills ${cell.spill}`),
-      ...line("message", whatIsWrong(cell, address.sheet) || (circle === undefined ? "" : restsOnCircle(circle))),
+      ...line("message", whatIsWrong(cell, address.sheet)),
       ...line("prompt", [prompt.title, prompt.text].filter((text) => text !== "").join(": ")),
     );
+    // What takes longer is told behind.
+    const { circle } = (await withCircles(workbook, engine).look(address)).reading;
+    if (circle === undefined || mine !== turn.latest || whatIsWrong(cell, address.sheet) !== "") return;
+    root.append(...line("message", restsOnCircle(circle)));
   };
   await workbook.onSelection(({ address }) => void tell(address));
   await tell(await workbook.selectedCell());

@@ -1,5 +1,6 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { sourcesOf } from "../../sharing/plain/change/precedents";
+import type { Precedent } from "../../sharing/plain/change/FormulaSources";
 import { namesOf } from "../../sharing/plain/reading/ReadSheets";
 import { areaNamed } from "../../workbook/areaNamed";
 import { cellAt, covers, rangeOf, type CellArea } from "../../workbook/cellArea";
@@ -18,6 +19,8 @@ interface Node {
 
 // What somebody waits for at each press of a key; a longer way back is not gone to its end.
 const MOST_FORMULAS = 2000;
+// Of a few large sheets.
+const MOST_KNOWN = 20_000;
 // Smaller areas are gone through cell by cell.
 const SMALL = 1000;
 
@@ -62,12 +65,14 @@ const nodeAt = (sheet: FWorksheet, row: number, column: number): Node => ({ key:
 /** Tells the cells with formulas that one reads. */
 function formulasRead(engine: GridEngine, start: Node, typed: string | undefined): (node: Node) => Node[] {
   const sheets = engine.book.getSheets().map((one) => one.getSheetName());
-  const nameOf = namesOf(namesIn(engine).map(({ name, sheet, refersTo }) => ({ name, formula: `=${refersTo}`, ...(sheet === undefined ? {} : { sheet }) }))); // prettier-ignore
+  const names = namesIn(engine).map(({ name, sheet, refersTo }) => ({ name, formula: `=${refersTo}`, ...(sheet === undefined ? {} : { sheet }) }));
+  const nameOf = namesOf(names);
+  const known = knownFor(engine, JSON.stringify([sheets, names]));
   const spills = new Map<string, SpillAt>();
   const spillsOn = (sheet: FWorksheet): SpillAt => {
-    const known = spills.get(sheet.getSheetId()) ?? spillsOver(engine, sheet.getSheetId());
-    spills.set(sheet.getSheetId(), known);
-    return known;
+    const found = spills.get(sheet.getSheetId()) ?? spillsOver(engine, sheet.getSheetId());
+    spills.set(sheet.getSheetId(), found);
+    return found;
   };
   const spillOf = (name: string, cell: string): string | undefined => {
     const sheet = engine.book.getSheetByName(name);
@@ -84,7 +89,11 @@ function formulasRead(engine: GridEngine, start: Node, typed: string | undefined
     const cell = cellAt(node.row, node.column);
     const around = { sheet: node.sheet.getSheetName(), cell, area: cell, nameOf, spillOf, tableOf: () => undefined };
     const found = new Map<string, Node>();
-    for (const { sheet: name, area } of sourcesOf(formula, around, sheets).precedents) {
+    const key = `${node.key} ${formula}`;
+    // The size of a spill changes with what it is calculated from.
+    const precedents = (formula.includes("#") ? undefined : known.get(key)) ?? sourcesOf(formula, around, sheets).precedents;
+    known.set(key, precedents);
+    for (const { sheet: name, area } of precedents) {
       const sheet = engine.book.getSheetByName(name);
       if (!sheet) continue;
       for (const [row, column] of filledIn(sheet, area)) {
@@ -97,6 +106,19 @@ function formulasRead(engine: GridEngine, start: Node, typed: string | undefined
     }
     return [...found.values()];
   };
+}
+
+type Known = Map<string, readonly Precedent[]>;
+
+/** What formulas read, by their cell and text: long ones take a while to take apart, and somebody looks at one cell after another. */
+const KNOWN = new WeakMap<GridEngine, { readonly around: string; readonly formulas: Known }>();
+
+function knownFor(engine: GridEngine, around: string): Known {
+  const before = KNOWN.get(engine);
+  if (before?.around === around && before.formulas.size < MOST_KNOWN) return before.formulas;
+  const formulas: Known = new Map();
+  KNOWN.set(engine, { around, formulas });
+  return formulas;
 }
 
 /** The cells of an area that hold anything, those that formulas of other cells fill among them. */

@@ -1,3 +1,4 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { formulaTree } from "../../sharing/plain/formula/formulaTree";
 import { anyPart, nameCalled, variablesIn, type Part } from "../../sharing/plain/formula/parts";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
@@ -31,7 +32,10 @@ export function answersDoubted(engine: GridEngine, { sheets, names, from1904 }: 
       const formula = engine.spills.getFormulaStringByCell(row, column, there.getSheetId(), engine.book.getId()) ?? "";
       if (formula === "") continue;
       const differs = others.has(answer);
-      const isOther = (differs && isDoubted(formula, knows)) || isOtherDay?.({ formula, sheet: sheet.name, row, column, differs }) === true;
+      // A call of ours that keeps its value would stay a call in a file of plain cells.
+      const isOther =
+        (differs && isDoubted(formula, knows)) ||
+        (!holdsCall(formula) && isOtherDay?.({ formula, sheet: sheet.name, row, column, differs }) === true);
       if (!isOther) continue;
       found.set(sheet.name, (found.get(sheet.name) ?? new Set()).add(placeOf(row, column)));
     }

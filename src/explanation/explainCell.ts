@@ -12,6 +12,7 @@ import {
   FROM_BEFORE,
   hostErrorNote,
   NESTED_TOO_DEEPLY,
+  restsOnCircle,
   WAITS_FOR_INPUTS,
 } from "../problems/workbook/cellNotes";
 import { findCalls, type RetortCall } from "../sharing/findCalls";
@@ -49,9 +50,10 @@ export async function explainCell(workbook: Asked & Pick<Workbook, "look">, addr
  * @throws WorkbookProblem when the workbook cannot be read
  */
 export async function explainLook(workbook: Asked, look: CellLook, pause?: Pause): Promise<CellExplanation> {
-  const { value, error, isFromBefore } = look.reading;
+  const { value, error, isFromBefore, circle } = look.reading;
   const nothingRead = { look, references: [], ranges: [], notes: [] };
-  if (isFromBefore === true) return { ...explanation(nothingRead, NO_NAMES), calls: [], ways: [], notes: [FROM_BEFORE] };
+  const untold = isFromBefore === true ? FROM_BEFORE : circle === undefined ? undefined : restsOnCircle(circle);
+  if (untold !== undefined) return { ...explanation(nothingRead, NO_NAMES), calls: [], ways: [], notes: [untold] };
   const names = await namesUsed(workbook, formulaOf(look), look.address.sheet);
   const found = [{ formula: formulaOf(look) }, ...names.sources].flatMap(({ formula }) => findCalls(formula));
   const run = runSheetAround(look);

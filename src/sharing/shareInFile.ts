@@ -66,15 +66,19 @@ export async function shareInFile(workbook: Workbook, files: OwnFiles, wanted: S
   for (const [index, sheet] of sheets.entries()) {
     await stepTo(wanted, readingSheet(sheet, index + 1, sheets.length));
     const reading = await finalValues(workbook, sheet, wanted);
+    await between();
     formulaCellsOf(reading, wanted.withErrors);
     readings.push(reading);
   }
+  await between();
   await wanted.looked?.(readings);
   await stepTo(wanted, writingFile);
   const made = await files.make({ as, sheets: readings, date, between });
   // The file holds what stood there when it was written, which has to be what was read.
-  for (const reading of readings)
+  for (const reading of readings) {
+    await between();
     if (!holdsTheSame(reading, await workbook.readUsed(reading.sheet))) throw new WorkbookProblem(changedWhileCopied(reading.sheet));
+  }
   await between();
   return { ...made, whereItIs: await files.handOut(made) };
 }

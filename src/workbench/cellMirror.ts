@@ -2,6 +2,8 @@ import type { GridEngine } from "../workbook/grid/GridEngine";
 import type { GridWorkbook } from "../workbook/grid/GridWorkbook";
 import { entryPrompt } from "../workbook/grid/writing/entryRules";
 import type { CellAddress } from "../workbook/Workbook";
+import { restsOnCircle } from "../problems/workbook/cellNotes";
+import { withCircles } from "./grid/tellCircles";
 import { whatIsWrong } from "./whatIsWrong";
 
 /**
@@ -23,6 +25,10 @@ export async function cellMirror(workbook: GridWorkbook, engine: GridEngine, roo
       ...line("message", whatIsWrong(cell, address.sheet)),
       ...line("prompt", [prompt.title, prompt.text].filter((text) => text !== "").join(": ")),
     );
+    // What takes longer is told behind.
+    const { circle } = (await withCircles(workbook, engine).look(address)).reading;
+    if (circle === undefined || mine !== turn.latest || whatIsWrong(cell, address.sheet) !== "") return;
+    root.append(...line("message", restsOnCircle(circle)));
   };
   await workbook.onSelection(({ address }) => void tell(address));
   await tell(await workbook.selectedCell());

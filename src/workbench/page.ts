@@ -12,6 +12,7 @@ import { CustomFunctionsHost } from "./functionsHost/CustomFunctionsHost";
 import { demo, opensAt } from "./demo/demo";
 import type { FunctionsMetadata } from "./functionsHost/FunctionsMetadata";
 import { calculateBeforeDrawn, calculatingParts } from "./grid/calculatingParts";
+import { withCircles } from "./grid/tellCircles";
 import { withDoubts, type Doubts } from "./withDoubts";
 import type { WorkbenchWindow } from "./WorkbenchWindow";
 
@@ -34,7 +35,7 @@ async function start(): Promise<void> {
   calculateBeforeDrawn(engine);
   const doubts: Doubts = { kept: undefined, lacking: [] };
   const grid = new GridWorkbook(engine);
-  const workbook = withDoubts(grid, doubts);
+  const workbook = withCircles(withDoubts(grid, doubts), engine);
   await replaceSheets(
     engine,
     demo.map((plan) => gridSheet(plan, plan.name)),

@@ -31,6 +31,8 @@ export interface CellReading {
   readonly spills?: boolean;
   /** True where the workbook cannot calculate the cell, or something on the way to it, and what that is calculated from has changed. */
   readonly isFromBefore?: boolean;
+  /** The cells of a circle that it is calculated from, where one was looked for and found. */
+  readonly circle?: readonly string[];
 }
 
 /** A rectangle of cells, row by row. */

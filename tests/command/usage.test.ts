@@ -104,3 +104,29 @@ test("report writes a page of the calculated sheet, and only where there is some
   expect(page).toContain("0.35");
   expect((await ran("report", book, "-o", files.at("r.txt"))).code).toBe(2);
 });
+
+test.each([
+  ["share", ["--as", "values"], "x.xlsx"],
+  ["record", [], "x.xlsx"],
+  ["report", [], "x.html"],
+])("%s tells a slip in a sheet's name before it looks where its answer would go", async (command, options, output) => {
+  const book = files.put("long.xlsx", await longBook(2));
+  const there = files.put(output, "there");
+  const { code, notes } = await ran(command, book, ...options, "--sheet", "Tryas", "-o", there);
+  expect({ code, notes }).toEqual({ code: 1, notes: expect.stringContaining("Tryas") as string });
+  expect(notes).not.toContain(output);
+  expect((await ran(command, book, ...options, "--sheet", "trays", "-o", there)).notes).toContain(output);
+});
+
+test("sheets whose names differ in capitals alone are a damaged file", async () => {
+  const cells = '<sheetData><row r="1"><c r="A1"><f>_xldudf_RETORT_MOLARMASS("H2O")</f><v>18.015</v></c></row></sheetData>';
+  const book = files.put("two.xlsx", await bookOf([["Run", cells], ["run", cells]])); // prettier-ignore
+  for (const words of [
+    ["share", book, "--as", "values"],
+    ["explain", book, "A1"],
+    ["record", book],
+  ]) {
+    const { code, notes } = await ran(...words);
+    expect({ code, notes }).toEqual({ code: 1, notes: expect.stringContaining("two sheets are called run") as string });
+  }
+});

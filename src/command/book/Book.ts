@@ -130,8 +130,12 @@ function cellReading({ cell, formula, formulaKind, fills, spills, value }: CellI
   };
 }
 
+/** The sheets of a workbook file, whose cells are not looked at. @throws Refusal as readBook does */
+export const sheetsOf = async (content: Uint8Array<ArrayBuffer>): Promise<readonly Pick<BookSheet, "name">[]> =>
+  (await (await opened(content)).sheets()).filter(({ kind }) => kind === "worksheet");
+
 /** @throws Refusal naming the sheets that there are */
-export function sheetCalled(book: Pick<Book, "sheets">, name: string): BookSheet {
+export function sheetCalled<S extends Pick<BookSheet, "name">>(book: { readonly sheets: readonly S[] }, name: string): S {
   const found = book.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
   if (found !== undefined) return found;
   throw new Refusal(noSuchSheet(name, book.sheets.map((sheet) => sheet.name))); // prettier-ignore

@@ -11,7 +11,7 @@ import { refuseUnfinished } from "../book/refuseUnfinished";
 import { checkTarget, writeWhole } from "../files/writeWhole";
 import { Refusal, WrongUsage } from "../Refusal";
 import { severalNames } from "../severalNames";
-import { sharedSheets } from "../share/sharedSheets";
+import { refuseUnknownSheets, sharedSheets } from "../share/sharedSheets";
 import { printable, type Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, RECALCULATE, recordHelp } from "../words/helpWords";
 import { recordLines } from "../words/recordWords";
@@ -50,6 +50,7 @@ async function record(terminal: Terminal, path: string, { output, sheet, overwri
   if (output === undefined && overwrite) throw new WrongUsage(OVERWRITE_WITH_OUTPUT);
   const target = output === undefined ? undefined : { file: output, inputs: [path], overwrite };
   if (target !== undefined && !target.file.toLowerCase().endsWith(".xlsx")) throw new WrongUsage(wantsEnding(target.file, ".xlsx"));
+  await refuseUnknownSheets(path, sheet);
   if (target !== undefined) await checkTarget(target);
   const book = await openBook(terminal, path, { recalculate, wanted: (of) => sharedSheets(of, sheet, "record") });
   const sheets = sharedSheets(book, sheet, "record");

@@ -9,7 +9,7 @@ import { refuseUnfinished } from "../book/refuseUnfinished";
 import { sheetsNeeded } from "../../explanation/saved/sheetsNeeded";
 import { checkTarget, writeWhole } from "../files/writeWhole";
 import { WrongUsage } from "../Refusal";
-import { sharedSheets } from "../share/sharedSheets";
+import { refuseUnknownSheets, sharedSheets } from "../share/sharedSheets";
 import type { Terminal } from "../Terminal";
 import { BOOK, exampleLines, JSON_ANSWER, KEEP_ERRORS, OUTPUT, OVERWRITE, reportHelp } from "../words/helpWords";
 import { wantsEnding, written } from "../words/refusals";
@@ -38,6 +38,7 @@ export const reportCommand = (terminal: Terminal): Command =>
     .action(async (path: string, { output, sheet, overwrite, recalculate, keepErrors, json }: ReportOptions) => {
       if (!/\.html?$/i.test(output)) throw new WrongUsage(wantsEnding(output, ".html"));
       const target = { file: output, inputs: [path], overwrite };
+      await refuseUnknownSheets(path, sheet === undefined ? [] : [sheet]);
       await checkTarget(target);
       const wanted = (of: Pick<Book, "sheets">): readonly BookSheet[] => sharedSheets(of, sheet === undefined ? [] : [sheet], "report").slice(0, 1);
       const book = await openBook(terminal, path, { recalculate, wanted, asSaved: "give --no-recalculate" });

@@ -17,7 +17,7 @@ import { fixedCells, NEWER_WITH_PLAIN, PLAIN_FILE, rulesLines, sizedCells, SHEET
 import { asPlainCells } from "./asPlainCells";
 import { asValues } from "./asValues";
 import { rulesOutcome, type RulesOutcome } from "./rulesOutcome";
-import { hasCalls, sharedSheets, withCalls } from "./sharedSheets";
+import { hasCalls, refuseUnknownSheets, sharedSheets, withCalls } from "./sharedSheets";
 
 interface ShareOptions {
   readonly as: "values" | "plain-cells";
@@ -52,6 +52,7 @@ async function share(terminal: Terminal, path: string, options: ShareOptions): P
   if (!isPlain && newerFunctions) throw new WrongUsage(NEWER_WITH_PLAIN);
   const output = options.output ?? besideFile(path, isPlain ? PLAIN_FILE : VALUES_FILE, endingBeside(path));
   const target = { file: output, inputs: [path], overwrite };
+  await refuseUnknownSheets(path, options.sheet);
   await checkTarget(target);
   const wanted = isPlain ? {} : { wanted: (of: Pick<Book, "sheets">) => sharedSheets(of, options.sheet) };
   const book = await openBook(terminal, path, { recalculate, ...wanted });

@@ -1,6 +1,7 @@
 import { holdsCall } from "../../sharing/findCalls";
 import type { BookSheet } from "../book/Book";
-import { sheetCalled } from "../book/Book";
+import { sheetCalled, sheetsOf } from "../book/Book";
+import { contentOf } from "../files/bookFile";
 import { Refusal } from "../Refusal";
 import { DONE, noCallsAtAll, noCallsOfOurs } from "../words/refusals";
 
@@ -21,6 +22,16 @@ export function sharedSheets(
   const found = book.sheets.filter((sheet) => !sheet.isHidden && hasCalls(sheet));
   if (found.length === 0) throw new Refusal(noCallsOfOurs(DONE[command]));
   return found;
+}
+
+/**
+ * Looks first of all whether the sheets named are there: what else is wrong may come of a slip in the name.
+ * @throws Refusal
+ */
+export async function refuseUnknownSheets(path: string, named: readonly string[]): Promise<void> {
+  if (named.length === 0) return;
+  const sheets = await sheetsOf(await contentOf(path));
+  for (const name of named) sheetCalled({ sheets }, name);
 }
 
 /** Every sheet with a call of ours, hidden ones too. @throws Refusal where there is none */

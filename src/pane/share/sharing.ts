@@ -23,6 +23,7 @@ import { circles } from "../../sharing/circles";
 import type { Patience } from "../../sharing/finalValues";
 import { readBeside } from "../../sharing/besideCopy";
 import { rulesCalling } from "../../sharing/callingBeside";
+import { goOnLater, type Progress } from "../../sharing/progress";
 import { takenOut } from "../../sharing/plain/plainRules";
 import { shareAsPlainCells } from "../../sharing/shareAsPlainCells";
 import { shareAsValues, type CopyShared, type WithErrors } from "../../sharing/shareAsValues";
@@ -81,9 +82,10 @@ export async function share(workbook: Workbook, wanted: Wanted): Promise<Told> {
 }
 
 /** A host keeps the values that a file came with until something changes. */
-const lookingAt = (workbook: Workbook, { asShown }: Wanted, others: string[]): WithErrors => ({
+const lookingAt = (workbook: Workbook, { asShown, ...progress }: Wanted, others: string[]): WithErrors => ({
   looked: async (sheets) => {
-    const unfollowed = asShown === true ? "" : await refuseStale(workbook, sheets);
+    const unfollowed = asShown === true ? "" : await refuseStale(workbook, sheets, progress);
+    await goOnLater(progress);
     others.splice(0, others.length, ...sheets.flatMap(saidOfFormulas), ...(unfollowed === "" ? [] : [unfollowed]));
   },
 });
@@ -95,10 +97,12 @@ function saidOfFormulas(reading: RangeReading): string[] {
 }
 
 /** @returns what is to be said where not all could be followed @throws StaysPending */
-async function refuseStale(workbook: Workbook, sheets: readonly RangeReading[]): Promise<string> {
+async function refuseStale(workbook: Workbook, sheets: readonly RangeReading[], progress: Progress): Promise<string> {
   refuseNotGiven(sheets);
+  await goOnLater(progress);
   const [{ sheet }] = sheets as [RangeReading];
   const { names } = await readBeside(workbook, sheet);
+  await goOnLater(progress);
   // What cannot be read elsewhere is no reason to keep anybody from sharing what can.
   const elsewhere = await staleElsewhere(workbook, sheets, names).catch(() => undefined);
   const [first] = elsewhere?.cells ?? [];

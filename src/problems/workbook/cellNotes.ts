@@ -127,6 +127,21 @@ const MOST_TIMES_TOLD = 6;
 /** Said of the value a cell shows. */
 export const REFERS_TO_ITSELF = "This formula refers to its own cell, so what the cell shows cannot be right. Point it at other cells.";
 
+// As many as a message can hold.
+const MOST_IN_CIRCLE = 4;
+const around = (cells: readonly string[]): string =>
+  cells.length <= MOST_IN_CIRCLE ? cells.join(", ") : `${cells.slice(0, MOST_IN_CIRCLE).join(", ")} and ${cells.length - MOST_IN_CIRCLE} more`;
+
+/** Said when a formula is entered. @param cells of the circle, this one among them */
+export const typedInCircle = (cell: string, cells: readonly string[]): string =>
+  cells.length === 1
+    ? `${cell}: this formula refers to its own cell, so what the cell shows need not be right and changes with each calculation. Point it at other cells.`
+    : `${cell}: this formula is calculated in a circle, from its own cell by way of others (${around(cells)}). What these show need not be right and changes with each calculation. Point one of them at other cells.`;
+
+/** Said of the value a cell shows. @param cells of the circle that it is calculated from */
+export const restsOnCircle = (cells: readonly string[]): string =>
+  `This value is calculated from ${cells.length === 1 ? "a cell that is calculated from itself" : "cells that are calculated in a circle"} (${around(cells)}), so it need not be right and changes with each calculation. Point ${cells.length === 1 ? "that cell" : "one of them"} at other cells.`;
+
 /** What is said below the grid of the local workbook when a cell shows an error that no Retort function made, under its code. */
 const GRID_ERRORS: Readonly<Record<string, string>> = {
   "#NAME?": "A name in this formula is not known here. Check its spelling; Retort's functions begin with RETORT. and text stands in double quotes.",

@@ -15,6 +15,7 @@ import { keepSpillsWhole } from "./keepSpillsWhole";
 import { nameControls } from "./nameControls";
 import { pasteText } from "./pasteText";
 import { tellCopiedNames } from "./tellCopiedNames";
+import { tellCircles } from "./tellCircles";
 import { tellUnread } from "./tellUnread";
 import { countPadding, drawChoicesWhole } from "./wholeTexts";
 
@@ -55,6 +56,7 @@ export async function showGrid(engine: GridEngine, container: HTMLElement, say: 
   keepSpillsFromPaste(engine, say);
   tellCopiedNames(engine, say);
   tellUnread(engine, say);
+  tellCircles(engine, say);
   // Behind what measures the text.
   pasteText(engine, container);
 }

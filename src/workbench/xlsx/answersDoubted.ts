@@ -1,9 +1,11 @@
+import { holdsCall } from "../../sharing/findCalls";
 import { formulaTree } from "../../sharing/plain/formula/formulaTree";
 import { anyPart, nameCalled, variablesIn, type Part } from "../../sharing/plain/formula/parts";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
 import { knowsFunction } from "../../workbook/grid/knowsFunction";
 import { spillsOver } from "../../workbook/grid/reading/readCell";
 import { answersOtherwise, UNKNOWN_FUNCTION } from "./answersInFile";
+import { countedOtherwise } from "./daysFrom1904";
 import { placeOf } from "./inPlace/heldCells";
 import type { ReadWorkbook } from "./readWorkbook";
 
@@ -11,21 +13,30 @@ import type { ReadWorkbook } from "./readWorkbook";
 type Places = ReadonlyMap<string, ReadonlySet<number>>;
 
 /**
- * Cells of an opened file of which it holds another answer than the grid gives, by a formula that the grid cannot read as other spreadsheets do. It is
- * they that are right, and not to be calculated here. What differs by a formula that reads alike everywhere was from before in the file.
+ * Cells of an opened file of which it holds another answer than the grid gives, by a formula that the grid cannot read as other spreadsheets do, or that
+ * may count days from another day than the file. It is they that are right, and not to be calculated here. What differs by a formula that reads alike everywhere was from before in the file.
  */
-export function answersDoubted(engine: GridEngine, { sheets, names }: Pick<ReadWorkbook, "sheets" | "names">): Places {
+export function answersDoubted(engine: GridEngine, { sheets, names, from1904 }: Pick<ReadWorkbook, "sheets" | "names" | "from1904">): Places {
   const knows = { function: knowsFunction(engine), names: new Map(names.map(({ name, refersTo }) => [name.toLowerCase(), refersTo])) };
+  const isOtherDay = from1904 ? countedOtherwise(engine) : undefined;
   const found = new Map<string, Set<number>>();
   for (const { sheet, answers } of sheets) {
     const there = engine.book.getSheetByName(sheet.name);
     if (!there) continue;
     const spillAt = spillsOver(engine, there.getSheetId());
-    for (const answer of answersOtherwise(engine, there, answers)) {
+    const differing = answersOtherwise(engine, there, answers);
+    const others = new Set(differing);
+    for (const answer of isOtherDay === undefined ? differing : answers) {
       if (answer.content === UNKNOWN_FUNCTION) continue;
       const { row, column } = spillAt(answer.row, answer.column) ?? answer;
       const formula = engine.spills.getFormulaStringByCell(row, column, there.getSheetId(), engine.book.getId()) ?? "";
-      if (formula === "" || !isDoubted(formula, knows)) continue;
+      if (formula === "") continue;
+      const differs = others.has(answer);
+      // A call of ours that keeps its value would stay a call in a file of plain cells.
+      const isOther =
+        (differs && isDoubted(formula, knows)) ||
+        (!holdsCall(formula) && isOtherDay?.({ formula, sheet: sheet.name, row, column, differs }) === true);
+      if (!isOther) continue;
       found.set(sheet.name, (found.get(sheet.name) ?? new Set()).add(placeOf(row, column)));
     }
   }

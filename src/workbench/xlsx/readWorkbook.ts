@@ -31,6 +31,8 @@ export interface ReadWorkbook {
   readonly findings: Findings;
   /** True where the file itself says that its values may be from before. */
   readonly isStale: boolean;
+  /** True where the file counts days from 1904, and the grid from 1900. */
+  readonly from1904: boolean;
 }
 
 // The grid takes about 4 s for 100,000 cells of which a tenth are formulas, and three times that for three times as many, on two cores.
@@ -95,7 +97,7 @@ async function readParts(
   for (const entry of entries) sheets.push(await readSheet(parts, entry, { ...around, texts, looks, from1904, cells }));
   if (from1904) findings.note(datesMoved);
   if (await isSigned(parts)) findings.note(isSignedFile);
-  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings, isStale: workbook.isStale };
+  return { sheets, names: names.flatMap((name) => nameHeld(name, tables, findings)), findings, isStale: workbook.isStale, from1904 };
 }
 
 function nameHeld({ name, refersTo, sheet }: NameEntry, tables: readonly Table[], findings: Findings): GridName[] {

@@ -58,17 +58,23 @@ export async function plainFile(content: Uint8Array<ArrayBuffer>, { sheets, date
   // A file of its own is named .xlsx, as which programs open none with macros.
   if (await file.hasMacros()) throw new WorkbookProblem(macrosNameSheets);
   const recorded = sheets.map(({ sheet }) => sheet);
+  await between?.();
   const around = await bookAround(file, recorded);
+  await between?.();
   const read: PlainSheet[] = [];
   for (const reading of sheets) {
     const held = await heldCells(file, reading.sheet);
     read.push({ reading: asInFile(reading, held), held });
+    await between?.();
   }
   const rules = await leaveAlone(file, recorded, {}, around);
   const sheetsBefore = (await file.sheets()).length;
+  await between?.();
   await file.keepSheets(recorded);
+  await between?.();
   const isAlone = (await file.sheets()).length < sheetsBefore;
   const { plain, put } = await leavePlainCells(file, read, { date, recorded, alone: { around, rules }, ...(between && { between }) });
+  await between?.();
   if (isAlone) await file.forgetOtherSheets();
   await file.show(recorded[0] ?? "");
   const count = (wanted: string): number => plain.cells.filter(({ kind }) => kind === wanted).length;
@@ -89,6 +95,7 @@ export async function leavePlainCells(
   const plain = plainSheets({ sheets: sheets.map(({ reading }) => reading), ...around }, { date, newerFunctions });
   await between();
   await putPlain(file, plain, new Map(sheets.map(({ reading, held }) => [reading.sheet, held])), around.names);
+  await between();
   for (const sheet of new Set(around.tables.map((table) => table.sheet)))
     if (around.going?.isGone(sheet) !== true) await keepColumnFormulas(file, sheet);
   const withoutGuards = alone?.rules ?? (await rulesPut(file, sheets, plain, around, newerFunctions));

@@ -50,6 +50,7 @@ export interface ValuesWanted {
  */
 export async function valuesFile(content: Uint8Array<ArrayBuffer>, { sheets, date, between }: Omit<FileWanted, "as">): Promise<Handed> {
   const file = await WorkbookPackage.of(content);
+  await between?.();
   const { made, put } = await leaveValues(file, sheets.map((reading) => ({ reading, copy: reading.sheet })), { date, ...(between && { between }) }); // prettier-ignore
   const wasSigned = await file.isSigned();
   return { content: await file.bytes(), wasSigned, cells: made.reduce((sum, { formulas }) => sum + formulas, 0), fixed: 0, takenOut: takenOut(put) };
@@ -71,8 +72,10 @@ export async function leaveValues(
   // A copy takes no entries.
   for (const sheet of kept) await file.takeEntryRules(sheet);
   const alone = await leaveQueries(file, kept, await leaveAlone(file, kept, {}, await bookAround(file, kept)));
+  await between();
   const put = underNames(alone, new Map(sheets.map(({ reading: { sheet }, copy }) => [sheet, copy])));
   await file.keepSheets(kept);
+  await between();
   const printed = await boxLooks(file);
   for (const { reading } of sheets) {
     await freeze(file, reading.sheet, printed);
@@ -94,9 +97,12 @@ export async function leaveValues(
   }
   // All at once: each time goes through the looks of the whole file.
   await addPlanned(file, records);
+  await between();
   await file.takePivots();
   await file.forgetNamesAndPeople();
+  await between();
   await file.forgetOtherSheets();
+  await between();
   await file.orderSheets(made.flatMap(({ copy, record }) => [copy, record]));
   await file.unhide(made.map(({ copy }) => copy));
   if (made[0] !== undefined) await file.show(made[0].copy);

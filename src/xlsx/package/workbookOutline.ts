@@ -47,6 +47,11 @@ export async function workbookOutline(parts: EditableParts): Promise<Outline> {
   const related = new Map((await relationshipsOf(parts, part)).map((one) => [one.id, one]));
   const list = childNamed(root, "sheets");
   const sheets = list === undefined ? [] : childrenNamed(list, "sheet");
+  const names = sheets.map((element) => attributeOf(element, "name") ?? "");
+  const letters = names.map((name) => name.toLowerCase());
+  const twice = names.find((_, place) => letters.indexOf(letters[place] ?? "") !== place);
+  // Programs take names that differ in capitals alone for one.
+  if (twice !== undefined) throw new DamagedFile(`two sheets are called ${twice}`, part);
   const properties = childNamed(root, "workbookPr");
   return {
     part,

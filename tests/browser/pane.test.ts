@@ -440,7 +440,9 @@ describe("Plan a run, in the Run sheet tab", () => {
     expect(await toldBy("run").textContent()).toContain(notCarried);
     await page.getByRole("button", { name: "Carry into the form" }).click();
     await insert.click();
-    await toldBy("run").getByText(/^Inserted/).waitFor();
+    await toldBy("run")
+      .getByText(/^Inserted/)
+      .waitFor();
     expect(await toldBy("run").textContent()).not.toContain(notCarried);
   });
 

@@ -47,7 +47,9 @@ function differences(cells: ReadonlyMap<string, Held>, plan: ReturnType<typeof b
     // Rows before and after cannot both reach to the total, below which stand headings: where their counts differ the check says that it did
     // not look for samples crosswise (tests/runsheet/checks/checks.test.ts), till the pane takes the row up.
     const isCrosswise = formula?.includes(CROSSWISE) === true && formula.endsWith(",0-1)") && held.endsWith(",0-1)");
-    return formula === undefined || isByCells || isCrosswise || isSameFormula(rowsOnce(held), rowsOnce(formula)) ? [] : [`${cell}: ${held} for ${formula}`];
+    return formula === undefined || isByCells || isCrosswise || isSameFormula(rowsOnce(held), rowsOnce(formula))
+      ? []
+      : [`${cell}: ${held} for ${formula}`];
   });
 }
 

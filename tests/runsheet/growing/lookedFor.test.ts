@@ -11,7 +11,10 @@ const options = checkOptions({ kind: "charring", weighIns: 6, intervalMinutes: 2
 const plan = buildRunSheet(options);
 
 /** The sheet as planned, its formulas written otherwise, and something typed over two of them. */
-function mended(formulaOf: (formula: string) => string, typed: Readonly<Record<string, { value?: number | string; formula?: string }>>): PlannedGrowth {
+function mended(
+  formulaOf: (formula: string) => string,
+  typed: Readonly<Record<string, { value?: number | string; formula?: string }>>,
+): PlannedGrowth {
   const held = new Map(
     plan.cells.map(({ cell, content = null, formula }) => [cell, { value: content, formula: formula === undefined ? "" : formulaOf(formula) }]),
   );

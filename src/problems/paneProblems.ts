@@ -103,5 +103,4 @@ export const notAClockInForm = (label: string, why: string): string => `${label}
 export const planInTheWay = (problem: string): string => `Plan a run: ${problem} Mend it there, or press "Leave the plan out".`;
 
 /** Behind what was inserted, where something was typed into the plan and neither carried nor left out. */
-export const planNotCarried =
-  ' It holds nothing of the plan typed above. To have the plan on it, press "Carry into the form" and insert again.';
+export const planNotCarried = ' It holds nothing of the plan typed above. To have the plan on it, press "Carry into the form" and insert again.';

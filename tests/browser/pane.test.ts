@@ -427,6 +427,26 @@ describe("Plan a run, in the Run sheet tab", () => {
     expect(await page.getAttribute("#plan-expectedLoss", "aria-invalid")).toBe("false");
   });
 
+  test("says at Insert that a plan that was typed and neither carried nor left out is not on the sheet", async () => {
+    const insert = page.getByRole("button", { name: "Insert blank run sheet" });
+    const notCarried = ' It holds nothing of the plan typed above. To have the plan on it, press "Carry into the form" and insert again.';
+    await insert.click();
+    await toldBy("run").waitFor();
+    expect(await toldBy("run").textContent()).not.toContain(notCarried);
+    await page.locator(".planner > summary").click();
+    await fillPlan({ dryingHours: "10" });
+    await insert.click();
+    await toldBy("run").waitFor();
+    expect(await toldBy("run").textContent()).toContain(notCarried);
+    await page.getByRole("button", { name: "Carry into the form" }).click();
+    // What was said before goes with the next entry, and the plan goes onto the sheet as it stands then.
+    await fillPlan({ dryingHours: "11" });
+    await insert.click();
+    await toldBy("run").waitFor();
+    expect(await toldBy("run").textContent()).toMatch(/^Inserted/);
+    expect(await toldBy("run").textContent()).not.toContain(notCarried);
+  });
+
   test("puts the carried plan on the sheet as it stands then, stops where it no longer stands, and leaves it out on request", async () => {
     const insert = page.getByRole("button", { name: "Insert blank run sheet" });
     const planned = () =>

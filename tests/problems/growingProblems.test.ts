@@ -15,6 +15,19 @@ test.each([
     "The record of what this run sheet was made with was changed (Retort run sheet 1…), so it cannot be grown from here. Undo that change, or insert a copy of the last round above the total by hand and type over it.",
   ],
   [
+    words.nothingDone(words.columnsMoved("Sample 2", "D10", "E10")),
+    'Nothing was done. A column, or cells, of this run sheet were put in, taken out or moved: "Sample 2" belongs in D10 and stands in E10. Undo that. To leave a sample out, clear its boxes; notes have rows of their own.',
+  ],
+  [
+    words.columnsMoved("", "I14", "J14"),
+    "A column, or cells, of this run sheet were put in, taken out or moved: a formula belongs in I14 and stands in J14. Undo that. To leave a sample out, clear its boxes; notes have rows of their own.",
+  ],
+  [words.headElsewhere, "This run sheet does not begin in A1: a column or a row was put in before it. Undo that."],
+  [
+    words.noPlaceOfFormulas(["F13", "F14"]),
+    "Nothing was done: F13 and F14 hold something typed, and the sheet's own formulas expect none there, as after columns were moved. Undo that. If it is not to be kept, clear it, then press again.",
+  ],
+  [
     words.rearrangedWhileGrowing,
     "This run sheet grew half-way, and then its rows were moved, so it cannot be finished from here. Undo what moved them, then press again; all that was typed stands.",
   ],

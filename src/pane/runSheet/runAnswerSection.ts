@@ -1,3 +1,4 @@
+import { headElsewhere } from "../../problems/runsheet/growingProblems";
 import { readHead } from "../../runsheet/reading/readHead";
 import { olderSheets } from "../../runsheet/words/olderSheets";
 import { setupWords } from "../../runsheet/words/setupWords";
@@ -73,5 +74,6 @@ const ANSWER = 1;
 /** Only a sheet that holds the one text of every run sheet is read, and of it five rows. */
 async function headOf(workbook: Workbook, sheet: string): Promise<readonly string[]> {
   if (!(await workbook.holdsText(sheet, setupWords.legend)) && !(await workbook.holdsText(sheet, olderSheets.legend))) return [];
-  return readHead(await workbook.read(sheet, "A1:D5"));
+  const lines = readHead(await workbook.read(sheet, "A1:D5"));
+  return lines.length > 0 ? lines : [headElsewhere];
 }

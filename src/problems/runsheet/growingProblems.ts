@@ -31,7 +31,10 @@ export const rearrangedRunSheet = (missing: string, cell: string): string =>
  * @param missing what stands elsewhere; "" for the formula of the cell @param cell where it belongs @param stands where it is
  */
 export const columnsMoved = (missing: string, cell: string, stands: string): string =>
-  `A column, or cells, of this run sheet were put in, taken out or moved: ${missing === "" ? "its formula" : `"${missing}"`} belongs in ${cell} and stands in ${stands}. Undo that. To leave a sample out, clear its boxes; notes have rows of their own.`;
+  `A column, or cells, of this run sheet were put in, taken out or moved: ${missing === "" ? "a formula" : `"${missing}"`} belongs in ${cell} and stands in ${stands}. Undo that. To leave a sample out, clear its boxes; notes have rows of their own.`;
+
+/** Beside a run sheet whose first lines are not found. */
+export const headElsewhere = "This run sheet does not begin in A1: a column or a row was put in before it. Undo that.";
 
 /** The same where the sheet was to be changed. */
 export const nothingDone = (why: string): string => `Nothing was done. ${why}`;

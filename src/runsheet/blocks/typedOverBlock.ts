@@ -53,10 +53,7 @@ export function watched(sheet: Sheet & Watched, block: Block, { totals, isAside,
   const every = calculatedAreas(earlier);
   const told = ofCells(
     workingLabel(sheet, watch.row, sheetWords.workings.typedOver),
-    working(
-      watch.feeding,
-      unlessRearranged(...landmarks(sheet, block.cells), withoutFormula(feeding, totals, lotsSay(own))),
-    ),
+    working(watch.feeding, unlessRearranged(...landmarks(sheet, block.cells), withoutFormula(feeding, totals, lotsSay(own)))),
     working(watch.others, withoutFormula(others, totals, lotsSay(further))),
     ...watch.first.map((at, index) => working(at, firstWithoutFormula(every, totals, watch.first[index - 1] ?? 0))),
     ...watch.lots.map((at, index): BlockCell =>
@@ -76,7 +73,8 @@ function landmarks({ columns }: Sheet, cells: readonly BlockCell[]): [heading: n
   const reckoned = rowsOf(cells.filter(({ formula }) => formula !== undefined));
   const apart = rowsOf(cells.filter((one) => one.at.column <= CLOCK && (one.formula !== undefined || (one.at.column === LABEL && isBox(one)))));
   const headings = cells.filter(({ at, style }) => style.includes("Band") && !reckoned.has(at.row)).map(({ at }) => at.row);
-  const boxes = [...rowsOf(cells.filter(isBox))].filter((row) => !apart.has(row));
+  const labelled = rowsOf(cells.filter(({ at, content }) => at.column === LABEL && content !== undefined));
+  const boxes = [...rowsOf(cells.filter(isBox))].filter((row) => labelled.has(row) && !apart.has(row));
   return [Math.min(...headings), columns.elapsed + 1, boxes.sort((one, other) => one - other)];
 }
 

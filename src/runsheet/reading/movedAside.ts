@@ -67,12 +67,15 @@ function headingAside({ rows }: RangeReading, cells: readonly BlockCell[]): Asid
       .filter((to) => to.value === content && planned.get(nameOf(to)) !== content && (to.row === from.row || to.column === from.column))
       .map((to): Found => ({ content, from, to })),
   );
-  const aside = sideways(found, planned) ?? upOrDown(found);
+  const aside = sideways(found, planned, texts) ?? upOrDown(found);
   return aside && { missing: aside.content, cell: nameOf(aside.from), stands: nameOf(aside.to) };
 }
 
-/** One heading over another's column may be a heading in the words of another; several as far aside, or one where none belongs, were moved. */
-function sideways(found: readonly Found[], planned: ReadonlyMap<string, string>): Found | undefined {
+/**
+ * One heading over another's column may be a heading in the words of another. Several as far aside, one where none belongs, or one that left
+ * its own place blank, were moved.
+ */
+function sideways(found: readonly Found[], planned: ReadonlyMap<string, string>, texts: ReadonlyMap<string, string>): Found | undefined {
   const beside = found.filter(({ from, to }) => from.row === to.row);
   const distance = ({ from, to }: Found): number => to.column - from.column;
   const inRow = (row: number): Found[] => beside.filter(({ from }) => from.row === row);
@@ -84,6 +87,7 @@ function sideways(found: readonly Found[], planned: ReadonlyMap<string, string>)
   return beside.find(
     (one) =>
       !planned.has(nameOf(one.to)) ||
+      !texts.has(nameOf(one.from)) ||
       (!areExchanged(one.from.row) && inRow(one.from.row).filter((other) => distance(other) === distance(one)).length > 1) ||
       beside.some(({ from, to }) => from.row !== one.from.row && from.column === one.from.column && to.column === one.to.column),
   );

@@ -32,7 +32,8 @@ export const checkMeanings: Readonly<Record<keyof (typeof checkWords)["names"], 
   analysis: "Whether the analysis with the ash adds up to the dry sample, within 3 %, or the formula can be read.",
   zeros: "Whether each row has both pan zeros or neither.",
   warmth: "Whether samples were as cold as the room when weighed.",
-  typedOver: "Whether every calculated cell still holds its formula. One that the answer is calculated from withholds it, any other marks it.",
+  typedOver:
+    "Whether no row of boxes was deleted, no column moved, and every calculated cell still holds its formula. One that the answer is calculated from withholds it, any other marks it.",
 };
 
 /** What a check found that found nothing. */

@@ -45,7 +45,7 @@ export const gatherWords = {
   demoNote: "Invented: the community orchard, its kiln and every weighing here are made up, to try Retort on.",
   marks: {
     counted: "counted",
-    gone: '▲ gone: sheet deleted, or "!" in its name',
+    gone: '▲ gone, or its name holds "!"',
     error: "? an error on its sheet",
     withheld: "▲ withheld: not counted",
     unfinished: "· not finished: not counted",

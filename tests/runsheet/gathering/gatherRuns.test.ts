@@ -35,6 +35,15 @@ describe("gatherRuns(workbook) without a run", () => {
     await expect(gatherRuns(open.workbook)).rejects.toThrow('No run sheet can be gathered: "Charring run", no table of shares was found on it.');
     open.engine.book.deleteSheet(sheetNamed(name));
   });
+
+  it("leaves out a sheet with an exclamation mark in its name, which a formula cannot name here, and says so", async () => {
+    const name = await open.workbook.addSheet(buildRunSheet(charring));
+    sheetNamed(name).setName("oak!");
+    await expect(gatherRuns(open.workbook)).rejects.toThrow(
+      'No run sheet can be gathered: "oak!", its name holds "!", which not every spreadsheet reads in a formula: rename the sheet, then gather again.',
+    );
+    open.engine.book.deleteSheet(sheetNamed("oak!"));
+  });
 });
 
 const PLUM: RunSheetOptions = { ...charring, kind: "ashing", replicates: 3, ashFirings: 2 };
@@ -132,7 +141,7 @@ describe("gatherRuns(workbook)", () => {
     sheetNamed("Kiln 2").insertRows(results - 1, 2);
     open.engine.book.deleteSheet(sheetNamed("Kiln 1"));
     const row = await rowsShown(open, gathered.sheet);
-    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", "▲ gone: sheet deleted, or \"!\" in its name"]);
+    expect(row(7)).toEqual(["Kiln 1", "", "", "", "", "", "", "", '▲ gone, or its name holds "!"']);
     expect(row(8).slice(0, 5)).toEqual(["Kiln 2", "✓", "sample 1", "50.00%", "72.00%"]);
     expect(row(10).slice(2, 5)).toEqual(["Asha", "50.00%", "71.30%"]);
     expect(row(3)[0]).toMatch(/Not counted: 2 of 6 rows\.$/);

@@ -116,10 +116,10 @@ describe("A gathered row", () => {
     [
       "a run whose sheet is gone",
       run(refused, { heading: refused, trust: refused, plusMinus: refused, name: refused }),
-      "▲ gone: sheet deleted, or \"!\" in its name",
+      '▲ gone, or its name holds "!"',
     ],
     ["a drying run", { trust: "✓", water: 0.5, plusMinus: 0.0003 }, "water only: no vapour share"],
-    ["a drying run whose sheet is gone", { trust: refused, water: refused, heading: refused }, "▲ gone: sheet deleted, or \"!\" in its name"],
+    ["a drying run whose sheet is gone", { trust: refused, water: refused, heading: refused }, '▲ gone, or its name holds "!"'],
     ["a drying run with an error", { trust: refused, water: 0.5 }, "? an error on its sheet"],
   ])("of %s says so", (_, one, mark) => {
     const gathered = plainGathered([one, run(0.71), run(0.72), run(0.715)]);

@@ -87,5 +87,6 @@ export const balanceCheckMeanings: Readonly<Record<BalanceCheck, string>> = {
   bias: "Whether the mean is off the weight's value by no more than its ±.",
   zero: "Whether the newest zero, once the weight was off, is one that readings explain.",
   corners: "Whether every place of the pan reads as the centre does.",
-  typedOver: "Whether every calculated cell still holds its formula. One that the answer is calculated from withholds it, any other marks it.",
+  typedOver:
+    "Whether no row of boxes was deleted, no column moved, and every calculated cell still holds its formula. One that the answer is calculated from withholds it, any other marks it.",
 };

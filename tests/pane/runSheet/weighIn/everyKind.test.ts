@@ -157,6 +157,17 @@ test("staged heating refuses to fall unasked, and ends where the person says so"
   expect(weighIn.rest).toBe("Run complete: all weighings are in");
 });
 
+test("staged heating asks for no notes any more once the sheet says that all weighings are in", async () => {
+  await opened({ kind: "staged", stages: 2, readability: 0.001 });
+  await dried("21.5", "26.504", "26.5", "26.5");
+  await walk("-", "120", toWeighing, "25.78", "-", "-", "250", toWeighing, "25.06");
+  expect(next()).toBe("what left, stage 2");
+  await open.type(name, `C${(await place("Empty vessel again, g")).row}`, 21.5);
+  await open.settled();
+  await weighIn.look(name);
+  expect([next(), weighIn.rest]).toEqual(["", "Run complete: all weighings are in"]);
+});
+
 test("a table that is full and not dry says what to do, and a round added from the pane is the next box", async () => {
   await opened({ kind: "drying", weighIns: 3 });
   await dried("25", "65", "55", "48");

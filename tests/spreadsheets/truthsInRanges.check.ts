@@ -54,8 +54,8 @@ function truthsBook(): { readonly file: Workbook; readonly asked: readonly Asked
       const last = cellAt(row - 1, COUNT_COLUMN - 1);
       const sum = plainFormula(`=COUNT(${call})`, { ...here, cell: last, area: last }, {}, workings);
       if (plain.kind !== "formula" || sum.kind !== "formula") throw new Error(`${call} has no form over ranges.`);
-      sheet.fillFormula(area, storedFormula(plain.formula), undefined, "array");
-      sheet.fillFormula(`${last}:${last}`, storedFormula(sum.formula), undefined, "array");
+      sheet.getCell(first).value = { formula: storedFormula(plain.formula), shareType: "array", ref: area };
+      sheet.getCell(last).value = { formula: storedFormula(sum.formula), shareType: "array", ref: last };
       const meant = rows.map((values) => values.map((value) => (typeof value === "object" && value !== null ? true : value)));
       asked.push({ call, row, rows: meant.map((values) => ([callCellFunction(definition, values)] as unknown[][][]).flat(2)[0]) });
     }

@@ -59,6 +59,10 @@ function matches(value: Plain, wanted: Plain): boolean {
   return ends.has(text.length);
 }
 
+/** The same of a criterion that may begin with <>, which all else meets. */
+const meets = (value: Plain, wanted: Plain): boolean =>
+  typeof wanted === "string" && wanted.startsWith("<>") ? !matches(value, wanted.slice(2)) : !isError(value) && matches(value, wanted);
+
 const MINUTES_PER_DAY = 1440;
 const minutesOf = (time: number): number => Math.floor((time - Math.floor(time)) * MINUTES_PER_DAY + 1e-6);
 
@@ -81,6 +85,10 @@ export const builtIn: Readonly<Record<Worked, (...values: (Plain | Table)[]) => 
   COUNT: (...values) => numbersIn(values).length,
   COUNTA: (...values) => all(values).filter((value) => value !== null).length,
   COUNTIF: (range = [], wanted = null) => all([range]).filter((value) => !isError(value) && matches(value, wanted as Plain)).length,
+  COUNTIFS: (...pairs) => {
+    const tests = pairs.flatMap((range, index) => (index % 2 === 0 ? [all([range]).map((value) => meets(value, pairs[index + 1] as Plain))] : []));
+    return (tests[0] ?? []).filter((_, place) => tests.every((test) => test[place] === true)).length;
+  },
   INDEX: (table = [], row = null, column = 1) => {
     if (!isTable(table)) return table;
     const [down, right] = [Number(row), Number(column)];

@@ -1,7 +1,9 @@
 import { BALANCE_CHECKED } from "../checks/balance/balanceChecks";
 import { findingOf, verdictOf, type Check } from "../checks/Check";
 import { CHECKS } from "../checks/everyCheck";
+import { lastTruth } from "../checks/truths";
 import { cell } from "../expressions/Expression";
+import { withTruth } from "../formulas/truths";
 import { wrongClock, wrongHeld } from "../formulas/wrongBoxes";
 import type { BalanceSheet } from "../sheet/BalanceSheet";
 import { CLOCK, LABEL } from "../sheet/Columns";
@@ -18,7 +20,7 @@ export const checksBlock = (sheet: RunSheet): Block =>
     checkLines(sheet, sheet.rows.checks, checkWords.names, (check) => CHECKS[check](sheet)),
     ofCells(
       workingLabel(sheet, sheet.working.wrongClock.row, sheetWords.workings.wrongBoxes),
-      working(sheet.working.wrongClock, wrongClock(sheet)),
+      working(sheet.working.wrongClock, withTruth(wrongClock(sheet), lastTruth(sheet))),
       ...(sheet.fired.length === 0 ? [] : [working(sheet.working.wrongHeld, wrongHeld(sheet))]),
     ),
   );

@@ -4,6 +4,7 @@ import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Ra
 import { nameOf } from "../expressions/formulaText";
 import { cellNumbered, lastCellWhere } from "../formulas/cellsNamed";
 import { stripCell } from "../formulas/strip";
+import { isTruthHeld, truthOf } from "../formulas/truths";
 import { areWrong, firesBoxes, numberOfWrong, type Least } from "../formulas/wrongBoxes";
 import { block } from "../formulas/weighings";
 import { inDegrees } from "../options/degrees";
@@ -27,6 +28,8 @@ const { boxes: settingsWords } = settingWords;
  * Entry rules refuse such entries, and what is pasted passes them.
  */
 export const BOXES_FIRST: Readonly<Partial<Record<CheckName, (sheet: RunSheet) => readonly Step[]>>> = {
+  // The first of the checks, so that it is the one that the head tells.
+  vessel: (sheet) => [step(isTruthHeld(sheet), words.truth(cellNumbered(truthOf(sheet))))],
   times: ofTimes,
   rows: ofWeights,
   dryness: (sheet) => {

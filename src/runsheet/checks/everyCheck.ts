@@ -1,3 +1,5 @@
+import { any } from "../expressions/choices";
+import { isTruthHeld } from "../formulas/truths";
 import type { CheckName } from "../sheet/layout";
 import type { RunSheet } from "../sheet/RunSheet";
 import { agreeCheck } from "./agreeCheck";
@@ -60,7 +62,9 @@ export const CHECKS = Object.fromEntries(
     name,
     (sheet) => {
       const check = looked(sheet);
-      return check && { ...check, first: [...(BOXES_FIRST[name]?.(sheet) ?? []), ...(check.first ?? [])] };
+      // What is reckoned with a truth as a number accuses boxes that are right.
+      const silentWhile = check && any(check.silentWhile, isTruthHeld(sheet));
+      return check && silentWhile && { ...check, silentWhile, first: [...(BOXES_FIRST[name]?.(sheet) ?? []), ...(check.first ?? [])] };
     },
   ]),
 ) as Readonly<Record<CheckName, Looked>>;

@@ -66,6 +66,7 @@ export type BuiltIn =
       | "COUNT"
       | "COUNTA"
       | "COUNTIF"
+      | "COUNTIFS"
     )
   | (
       | "SUM"

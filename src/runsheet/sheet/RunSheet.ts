@@ -70,7 +70,10 @@ export interface Working {
   /** Where two samples stand crosswise while drying, and in the first table after a fire, as numbers; on a sheet of several. */
   readonly crosswise: Cell;
   readonly crosswiseFired: Cell;
-  /** The last clock box that holds no time, and the last for minutes held that holds none, as numbers; 0 for none. */
+  /**
+   * The last clock box that holds no time, and the last for minutes held that holds none, as numbers; 0 for none. The first is below 0 where a box
+   * holds a truth (formulas/truths).
+   */
   readonly wrongClock: Cell;
   readonly wrongHeld: Cell;
   /** What may still dry off a sample that was shown dry, g. */

@@ -56,6 +56,8 @@ export const checkWords = {
   wanted: {
     least: { any: "no number", "0": "no number of 0 or more", "above 0": "no number above 0" },
     noNumber: (at: Expression, none: string, remedy: string) => doubted(text`${at} holds ${none}. ${remedy}`),
+    truth: (at: Expression) =>
+      joined(contradiction, text`${at} holds TRUE or FALSE, or a formula for 1 or 0, which look alike here. Type the number itself.`),
     fire: "Type degrees as a plain number, such as 480.",
     held: "Type minutes as a plain number, such as 30.",
     degrees: "Type degrees as a plain number, such as 21.",

@@ -262,7 +262,8 @@ export const meaningWords = {
   note: { about: "What the figures above rest on, or what is wrong with what was given.", source: "Own convention." },
   beside: { about: "What follows from the boxes of this row, in words.", source: "Own convention." },
   wrongBox: {
-    about: "The last box that holds no time, or no minutes, as row × 100 + column; 0 for none.",
+    about:
+      "The last box that holds no time, or no minutes, as row × 100 + column; 0 for none. Below 0, in millions, the last with a truth that counts as a number.",
     source: "Own convention: what is pasted passes entry rules.",
   },
   typedOver: {

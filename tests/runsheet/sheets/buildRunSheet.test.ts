@@ -59,6 +59,7 @@ const BUILT_IN = [
     "COUNT",
     "COUNTA",
     "COUNTIF",
+    "COUNTIFS",
   ],
   ...[
     "SUM",

@@ -122,6 +122,8 @@ describe("workOut(expression)", () => {
     [2, fn("COUNT", row)],
     [4, fn("COUNTA", row)],
     [1, fn("COUNTIF", row, "words")],
+    [1, fn("COUNTIFS", row, "w*", row, "<>x*")],
+    [0, fn("COUNTIFS", row, "w*", row, "<>*s")],
     [3.125, fn("SUM", row)],
     [3, fn("MAX", row)],
     [0, fn("MAX", blank, empty)],

@@ -5,6 +5,7 @@ import { dryPartFedMoist } from "../../formulas/ledger";
 import { drySays, lostSince, roundSays } from "../../formulas/sentences/rowSays";
 import { asWeighed } from "../../formulas/salt";
 import { correctionFor, countedWeighing } from "../../formulas/strip";
+import { unlessTruth } from "../../formulas/truths";
 import { dryNet, vesselCounted } from "../../formulas/weighings";
 import { CLOCK, LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
@@ -51,7 +52,11 @@ export function dryingBlock(sheet: RunSheet): Block {
         { at: cell(vessel, columns.verdict), content: beside, style: "runBeside" },
         workingLabel(sheet, vessel, workings.vessel),
         ...samples.map((sample) =>
-          working(sheet.vessel(sample), vesselCounted(columns.box(vessel, sample), correctionFor(sheet, strip, "vessel")), formats.reckoned),
+          working(
+            sheet.vessel(sample),
+            unlessTruth(sheet, vesselCounted(columns.box(vessel, sample), correctionFor(sheet, strip, "vessel"))),
+            formats.reckoned,
+          ),
         ),
         ...rounds.flatMap((row) => roundRow(sheet, row)),
         { at: cell(total, LABEL), content: sheet.salt === undefined ? weighingWords.dry : saltWords.before, style: "runTotal" },

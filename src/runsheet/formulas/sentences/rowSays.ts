@@ -6,6 +6,7 @@ import { decimalsOf } from "../../sheet/massFormats";
 import type { Fired, Weighed } from "../../sheet/Weighed";
 import { saltWords } from "../../words/saltWords";
 import { weighingWords } from "../../words/weighingWords";
+import { isTruthHeld } from "../truths";
 import { isAbsent } from "./absence";
 import { roundsToCome } from "../curves/curves";
 import { isColder, isShort } from "../proving";
@@ -56,6 +57,7 @@ export function roundSays(sheet: RunSheet, row: number): Expression {
   return firstOf(
     [
       ...begun,
+      [isTruthHeld(sheet), NOTHING],
       [is(fn("COUNT", lost), "<", working.inUse), says.rowAbove],
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(drying.allSteady, ">", 0), is(place(drying, row), ">=", drying.allSteady)), says.nothing],
@@ -80,6 +82,7 @@ export function firingSays(sheet: RunSheet, table: Fired, row: number): Expressi
       [is(fn("COUNTA", boxes), "=", 0), when(isNext(sheet, table.box(row, 1)), says.next, NOTHING)],
       [anyWhere(fn("ISTEXT", boxes)), says.notANumber],
       [is(fn("COUNT", boxes), "<", working.inUse), says.oneToWeigh],
+      [isTruthHeld(sheet), NOTHING],
       [is(fn("COUNT", lost), "<", working.inUse), row === table.rows.first ? NOTHING : says.rowAbove],
       [is(fn("MIN", lost), "<", reckon(0, "-", fn("N", working.explained))), says.gained(grams(sheet, reckon(0, "-", fn("MIN", lost))))],
       [all(is(table.allSteady, ">", 0), is(place(table, row), ">=", table.allSteady)), says.nothing],

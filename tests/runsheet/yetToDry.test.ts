@@ -168,3 +168,11 @@ test.each([
   // What is common to both does not average out.
   expect(together).toBeCloseTo(alone / Math.SQRT2 + TO_COME / 30, 12);
 });
+
+test("a sample that lost a little in its first round and nothing after is foretold next to nothing", () => {
+  const run = plainRun({ kind: "charring", weighIns: 3, intervalMinutes: APART });
+  run.vessel(30);
+  run.weigh([40.1, 40, 40]);
+  // b = 0 + 2.8 u of the last round, a = 0.1 of the one before it, u = 0.01 / sqrt(6): 0.011431 / (0.1 / 0.011431 - 1) = 0.00147, in halves of u
+  expect(Number(run.value(run.sheet.working.yetToDry(1)))).toBeCloseTo(0.01 / Math.sqrt(6) / 2, 9);
+});

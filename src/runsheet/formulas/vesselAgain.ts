@@ -48,5 +48,6 @@ export const isVesselDoubtful = (sheet: RunSheet, end: End, sample: number): Con
 export function isOtherVessel({ drying }: RunSheet, end: End, sample: number): Condition {
   const [gain, dry] = [end.gain(sample), drying.net(sample)];
   const isFar = is(reckon(fn("ABS", fn("N", gain)), "*", DRY_PER_OTHER), ">", fn("N", dry));
-  return all(is(fn("COUNT", gain, dry), "=", 2), isFar);
+  // A dry mass of 0 or less has a slip of its own, and accuses no vessel.
+  return all(is(fn("COUNT", gain, dry), "=", 2), is(fn("N", dry), ">", 0), isFar);
 }

@@ -149,6 +149,8 @@ export const checkWords = {
       text`what is left, ${left}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     receiverLighter: (after: Expression, before: Expression) =>
       text`receiver lighter with its liquid, ${after}, than empty, ${before}. Swapped? Weigh again.`,
+    waterAboveAll: (at: Expression) => text`${at} is above 100 %: more water than liquids cannot be. Type percent, such as 70, or clear it.`,
+    fedAllWater: (at: Expression) => text`${at} is 100 % or more: nothing dry would be left. Type percent of the moist weight, such as 12.`,
     productsAboveFed: (found: Expression, fed: Expression) =>
       text`products, ${found} g, exceed the ${fed} g fed by more than the weighing ±. Weigh all again.`,
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
@@ -251,6 +253,9 @@ export const checkWords = {
   },
   ledger: {
     percent: (at: Expression) => doubted(text`${at}: typed as a fraction? Type percent, such as 70 for 0.70.`),
+    mostlyWater: (at: Expression, most: number) => doubted(text`${at}: a sample of more than ${most} % water is none that is charred. A slip?`),
+    hardlyKnown: (at: Expression, most: number) =>
+      doubted(text`${at}: percent known to no more than ± ${most} % tell nothing. Type percentage points, such as 1.`),
     driedBefore: (fed: Expression, at: Expression) =>
       doubted(text`${fed} is taken off ${at}, though it lost water while drying before. Clear ${fed}, or dry on till steady.`),
     dryAndMoist: (at: Expression) => doubted(text`${at} says fed moist, and the sample was shown dry. Clear one: the dried sample counts.`),

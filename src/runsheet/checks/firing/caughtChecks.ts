@@ -4,7 +4,7 @@ import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
 import { block, countOf, isGapless, lastWeighed, latest } from "../../formulas/weighings";
 import type { Caught } from "../../sheet/Caught";
-import { APPARATUS } from "../../sheet/caughtRows";
+import { APPARATUS, MOST_PERCENT } from "../../sheet/caughtRows";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
@@ -73,6 +73,16 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
     ),
     steps: [
       step(anyWhere(fractions), ledger.percent(lastCellWhere(fractions, percentages))),
+      ...(
+        [
+          ["fed", ledger.mostlyWater],
+          ["known", ledger.hardlyKnown],
+        ] as const
+      ).map(([name, said]) => {
+        const boxes = range(fixed(caught.box(name, 1)), fixed(caught.box(name, options.replicates)));
+        const isOver = product(fn("ISNUMBER", boxes), is(boxes, ">", MOST_PERCENT[name]));
+        return step(anyWhere(isOver), said(lastCellWhere(isOver, boxes), MOST_PERCENT[name]));
+      }),
       ...samples.flatMap((sample) => ofSample(sheet, caught, sample)),
     ],
   };

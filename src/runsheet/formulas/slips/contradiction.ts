@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, sum, unlessError, when, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import type { Caught } from "../../sheet/Caught";
@@ -36,6 +36,7 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
     [
       [is(fn("COUNT", vessel(sample), moist), "<", 2), NOTHING],
       ...slips,
+      ...(caught === undefined ? [] : percentsAboveAll(caught, sample)),
       [is(fn("MIN", drying.counted(sample)), "<=", vessel(sample)), words.belowVessel(lowestName(sheet, sample), nameOf(box))],
       ...ofDrying(sheet, sample),
       ...(caught === undefined ? [] : caught.parts.slice(APPARATUS.length).map((part) => lostByReceiver(sheet, caught, part, sample))),
@@ -47,6 +48,15 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
     ],
     NOTHING,
   );
+}
+
+/** More water than liquids, or a feed that is nothing but water: the percentage is the slip, whatever else follows from it. */
+function percentsAboveAll(caught: Caught, sample: number): Told[] {
+  const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
+  return [
+    [unlessError(is(fn("SUM", water), ">", 100)), words.waterAboveAll(nameOf(water))],
+    [unlessError(is(fn("SUM", fed), ">=", 100)), words.fedAllWater(nameOf(fed))],
+  ];
 }
 
 function ofDrying(sheet: RunSheet, sample: number): Told[] {

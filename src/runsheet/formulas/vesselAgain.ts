@@ -1,6 +1,7 @@
 import { all, any, isNumber, square, sum, when, type Condition } from "../expressions/choices";
 import { fn, is, reckon, type Expression } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
+import { explainedBy } from "./explained";
 
 // More than this share of the dry sample, 1 in 200, is more often char left inside than scale, and moves the answer by half of a usual
 // wanted ±; own bound, no source.
@@ -20,22 +21,24 @@ type End = NonNullable<RunSheet["end"]>;
  * readings explain is none, and their uncertainty is counted already.
  * @param part of the gain taken off: all of it from the last table, half from one before it, or a share that is worked out
  */
-export function gainVariance({ working, end }: RunSheet, sample: number, part: "all" | "half" | { readonly share: Expression }): Expression {
+export function gainVariance(sheet: RunSheet, sample: number, part: "all" | "half" | { readonly share: Expression }): Expression {
+  const { end } = sheet;
   if (end === undefined) return 0;
   const gain = fn("N", end.gain(sample));
   const middle = reckon(1, "/", RECTANGLE);
   const factor =
     part === "all" ? reckon(4, "/", RECTANGLE) : part === "half" ? middle : sum(middle, square(reckon(reckon(1, "/", 2), "-", part.share)));
-  return when(is(fn("ABS", gain), ">", fn("N", working.explained)), reckon(square(gain), "*", factor), 0);
+  return when(is(fn("ABS", gain), ">", explainedBy(sheet)), reckon(square(gain), "*", factor), 0);
 }
 
 /** Whether a vessel weighed again lost more than two readings explain. */
-export const isLighter = ({ working }: RunSheet, end: End, sample: number): Condition =>
-  is(fn("N", end.gain(sample)), "<", reckon(0, "-", fn("N", working.explained)));
+export const isLighter = (sheet: RunSheet, end: End, sample: number): Condition =>
+  is(fn("N", end.gain(sample)), "<", reckon(0, "-", explainedBy(sheet)));
 
 /** Whether it gained more than scale. */
-export function isMoreThanScale({ working, drying }: RunSheet, end: End, sample: number): Condition {
-  const [gain, explained, dry] = [fn("N", end.gain(sample)), fn("N", working.explained), drying.net(sample)];
+export function isMoreThanScale(sheet: RunSheet, end: End, sample: number): Condition {
+  const { drying } = sheet;
+  const [gain, explained, dry] = [fn("N", end.gain(sample)), explainedBy(sheet), drying.net(sample)];
   const isMuch = is(reckon(gain, "*", DRY_PER_SCALE), ">", fn("MAX", fn("N", dry), reckon(explained, "*", DRY_PER_SCALE)));
   return all(isNumber(dry), isMuch);
 }

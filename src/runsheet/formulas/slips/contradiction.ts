@@ -6,6 +6,7 @@ import { APPARATUS } from "../../sheet/caughtRows";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
+import { explainedBy } from "../explained";
 import { balanceOff } from "../ledger";
 import { moistCell } from "../results";
 import { grams } from "../sentences/rowSays";
@@ -60,8 +61,8 @@ function percentsAboveAll(caught: Caught, sample: number): Told[] {
 }
 
 function ofDrying(sheet: RunSheet, sample: number): Told[] {
-  const { drying, vessel, working } = sheet;
-  const [moist, dry, explained] = [moistCell(sheet, sample), drying.net(sample), fn("N", working.explained)];
+  const { drying, vessel } = sheet;
+  const [moist, dry, explained] = [moistCell(sheet, sample), drying.net(sample), explainedBy(sheet)];
   const said = words.dryAboveMoist(lastWeighed(drying, sample), nameOf(drying.box(drying.rows.first, sample)));
   const weighedIn = reckon(moist, "-", vessel(sample));
   const excess = reckon(fn("N", latest(drying, sample, 0)), "-", moist);
@@ -72,8 +73,8 @@ function ofDrying(sheet: RunSheet, sample: number): Told[] {
 }
 
 function ofFired(sheet: RunSheet, sample: number): Told[] {
-  const { drying, charring, ashing, caught, stages, heating, vessel, working, rows, columns } = sheet;
-  const explained = fn("N", working.explained);
+  const { drying, charring, ashing, caught, stages, heating, vessel, rows, columns } = sheet;
+  const explained = explainedBy(sheet);
   const [box, dry] = [columns.box(rows.drying.vessel, sample), drying.net(sample)];
   const dryName = lastWeighed(drying, sample);
   const isAbove = (one: Expression, other: Expression) =>
@@ -125,9 +126,9 @@ const counts = (table: Fired, sample: number): Range => {
 };
 
 /** A receiver that is lighter than it was empty; what a trap or a tube lost is doubtful, and told by its check. */
-function lostByReceiver({ working }: RunSheet, caught: Caught, part: number, sample: number): readonly [Condition, Expression] {
+function lostByReceiver(sheet: RunSheet, caught: Caught, part: number, sample: number): readonly [Condition, Expression] {
   const [before, after] = [caught.before(part, sample), caught.after(part, sample)];
-  const isLighter = is(fn("N", after), "<", reckon(fn("N", before), "-", fn("N", working.explained)));
+  const isLighter = is(fn("N", after), "<", reckon(fn("N", before), "-", explainedBy(sheet)));
   return [all(is(fn("COUNT", before, after), "=", 2), isLighter), words.receiverLighter(nameOf(after), nameOf(before))];
 }
 
@@ -135,7 +136,7 @@ function lostByReceiver({ working }: RunSheet, caught: Caught, part: number, sam
 function productsAboveFed(sheet: RunSheet, caught: Caught, sample: number): readonly [Condition, Expression] {
   const [fed, found] = [caught.fed(sample), caught.found(sample)];
   const isAbove = is(reckon(fn("N", found), "-", fn("N", fed)), ">", balanceOff(sheet, caught, sample));
-  return [all(is(fn("COUNT", fed, found), "=", 2), isAbove), words.productsAboveFed(grams(sheet, found), grams(sheet, fed))];
+  return [all(is(fn("COUNT", fed, found, sheet.working.u), "=", 3), isAbove), words.productsAboveFed(grams(sheet, found), grams(sheet, fed))];
 }
 
 function lowestName({ drying }: RunSheet, sample: number): Expression {

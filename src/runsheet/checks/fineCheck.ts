@@ -6,6 +6,7 @@ import { isWantedKnown } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
 import { grams } from "../formulas/sentences/rowSays";
+import { isAnyVesselDoubtful } from "../formulas/vesselAgain";
 import { isYetToDry, offByDrying } from "../formulas/yetToDry";
 import { optionBounds } from "../options/optionBounds";
 import type { CarriedPlan } from "../options/RunSheetOptions";
@@ -36,11 +37,15 @@ export function fineCheck(sheet: RunSheet): Check {
   const weighed = samples.map((sample) => fn("IFERROR", ofSample(sample), 0));
   // What was pasted there passes no entry rule.
   const isNoWanted = all(is(fn("LEN", settings.wanted), ">", 0), is(isWantedKnown(sheet), "=", false));
+  const vesselDoubtful = isAnyVesselDoubtful(sheet);
   const nothingYet = unplanned === undefined ? unweighed : all(unweighed, is(unplanned.isOff, "=", false));
   return {
     silentWhile: all(is(isNoWanted, "=", false), any(lacksNumber(working.u, settings.wanted), nothingYet)),
     steps: [
       step(isNoWanted, words.noWanted(nameOf(settings.wanted), optionBounds.wanted.atMost * 100)),
+      ...(vesselDoubtful === undefined
+        ? []
+        : [step(all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted), vesselDoubtful), checkWords.vesselAgain.waits)]),
       step(
         all(
           is(fn("COUNT", known), ">", 0),

@@ -43,6 +43,22 @@ export function isMoreThanScale(sheet: RunSheet, end: End, sample: number): Cond
   return all(isNumber(dry), isMuch);
 }
 
+// Of the dry sample a tenth is a third of a usual char: nobody leaves so much inside; own bound, no source.
+const DRY_PER_INSIDE = 10;
+
+/** Whether it gained more than scale and char left inside can. */
+export function isMoreThanInside(sheet: RunSheet, end: End, sample: number): Condition {
+  const dry = fn("N", sheet.drying.net(sample));
+  const isFar = is(reckon(fn("N", end.gain(sample)), "*", DRY_PER_INSIDE), ">", dry);
+  return all(isMoreThanScale(sheet, end, sample), isFar);
+}
+
+/** Whether that of any sample can be doubted, whose gain is in what all of them together give. */
+export const isAnyVesselDoubtful = (sheet: RunSheet): Condition | undefined => {
+  const { end, samples } = sheet;
+  return end && any(...samples.map((sample) => isVesselDoubtful(sheet, end, sample)));
+};
+
 /** Whether the vessel at the end can be doubted, so that what follows from it can be. */
 export const isVesselDoubtful = (sheet: RunSheet, end: End, sample: number): Condition =>
   any(isLighter(sheet, end, sample), isMoreThanScale(sheet, end, sample));

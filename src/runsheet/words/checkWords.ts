@@ -273,21 +273,31 @@ export const checkWords = {
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: more than scale, or char left inside. Brush out, weigh again.`)),
+    farHeavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: a slip in one, a lid left off, another vessel? Weigh it again.`)),
+    /** Of what follows from a vessel in doubt, whose gain is in every ±. */
+    waits: joined(unseen, "Waits for the vessel at the end: its gain is in every ±, and is to be put right first."),
   },
   agree: {
+    unfinished: (sample: Expression, finished: Expression) =>
+      joined(unseen, text`Waits for sample ${sample}, not shown finished as ${finished} others are. Fire it again and weigh.`),
+    oneApart: (sample: Expression) =>
+      doubted(text`Sample ${sample} stands apart from the others at 95 %, as one run in 20 has by chance. Look for a slip.`),
     copied: (column: Expression) =>
       doubted(text`Column ${column} repeats another sample's in every box: copied? Type what this one weighed, or clear it.`),
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     notInList: (at: Expression) => doubted(text`${at} holds neither repeats nor different, so nothing is averaged. Choose one from its list.`),
-    unexplained: (percent: Expression, times: Expression, wanted: Expression, apart: Expression) =>
-      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}. Find out why, or type in ${wanted} how close is close enough.`),
+    /** Of how far repeats lie apart: what it begins with, and what to do. */
+    ranged: (opening: Expression, percent: Expression, times: Expression, apart: Expression, ending: Expression) =>
+      doubted(text`${opening} ${percent} %, ${times} times a weighing ±${apart}${ending}`),
+    range: "Range",
+    together: (together: Expression) => text`Together ± ${together} %, more than wanted: range`,
+    /** What is wanted is not known; together they scatter by more than that; and where there is no common answer, there is no ± of it. */
+    unexplained: (wanted: Expression) => text`. Find out why, or type in ${wanted} how close is close enough.`,
+    differ: ". Take more.",
+    farApart: ": no one answer. Find out why, or take more.",
     rowUnexplained: (row: Expression, wanted: Expression) =>
       doubted(text`${row}: apart by more than weighing explains. Find out why, or type in ${wanted} what is close enough.`),
-    differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: range ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
-    /** Where there is no common answer, there is no ± of it. */
-    farApart: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}: no one answer. Find out why, or take more.`),
     rowApart: (row: Expression, together: Expression) =>
       doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
     rowWide: (row: Expression, together: Expression) =>

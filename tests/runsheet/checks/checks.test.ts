@@ -658,6 +658,17 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       all(charred, again(25.52)),
       "? Sample 1: C48 is 0.52 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
     ],
+    // 1 in 10 of 26.21 g dry: 2.621 g
+    [
+      "as much as char left inside may be",
+      all(charred, again(27.62)),
+      "? Sample 1: C48 is 2.62 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
+    ],
+    [
+      "more, as with the lid left off before",
+      all(charred, again(27.63)),
+      "? Sample 1: C48 is 2.63 g heavier than C11: a slip in one, a lid left off, another vessel? Weigh it again.",
+    ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
     [
       "one of three not weighed again",
@@ -710,6 +721,34 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? B9 holds neither repeats nor different, so nothing is averaged. Choose one from its list.",
       { replicates: 2 },
     ]),
+    [
+      "a vessel in doubt, whose gain sets its sample apart",
+      all(tins(0.7, 0.7005, 0.701), again(43, 40, 40)),
+      "· Waits for the vessel at the end: its gain is in every ±, and is to be put right first.",
+      { replicates: 3 },
+    ],
+    ["a vessel in doubt of samples that agree", all(tins(0.7, 0.7005, 0.701), again(40.11, 40.11, 40.11)), FINE, { replicates: 3 }],
+    ...[0.65, 0.3].map((third): Row => [
+      `one of three fired once, ${third} left so far`,
+      all(tins(0.7, 0.7005), (run) => {
+        run.vessel(40, 3);
+        run.weigh([70, 60, 60], 3);
+        run.fire("charring", [60 - 20 * third], 3);
+      }),
+      "· Waits for sample 3, not shown finished as 2 others are. Fire it again and weigh.",
+      { replicates: 3 },
+    ]),
+    // r10 = 0.0149 / 0.0206 = 0.723 above the critical 0.628; s = 0.0074, 2.571 * 0.0074 / sqrt 6 = 0.0078 within the wanted 0.01
+    [
+      "one of six apart, together within what is wanted",
+      tins(0.7146, 0.7203, 0.7175, 0.719, 0.716, 0.6997),
+      "? Sample 6 stands apart from the others at 95 %, as one run in 20 has by chance. Look for a slip.",
+      { replicates: 6 },
+    ],
+    // (0.7146 - 0.7065) / (0.7203 - 0.7065) = 0.587
+    ["one of six farther, not apart by that ratio", tins(0.7146, 0.7203, 0.7175, 0.719, 0.716, 0.7065), FINE, { replicates: 6 }],
+    ["one of six apart by what weighing explains", tins(0.7, 0.7001, 0.7002, 0.7003, 0.7004, 0.7014), FINE, { replicates: 6 }],
+    ["two alike", tins(0.7, 0.7005), FINE, { replicates: 2 }],
     ["different materials", tins(0.6, 0.7, 0.8), NOT_YET, { replicates: 3, samplesAre: "different" }],
     [
       "nothing said of them",
@@ -727,6 +766,11 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["within it", all(tins(0.7, 0.702, 0.703), setting("methodScatter", 0.001)), FINE, { replicates: 3 }],
   ],
   fine: [
+    [
+      "a ± that a vessel in doubt makes wide",
+      all(charred, again(27.63)),
+      "· Waits for the vessel at the end: its gain is in every ±, and is to be put right first.",
+    ],
     ...([1, 5, 0.5, 0.101] as const).map((wanted): Row => [
       `${String(wanted)} wanted`,
       setting("wanted", wanted),

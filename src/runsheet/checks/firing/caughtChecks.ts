@@ -68,6 +68,8 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
   // The two rows stand one below the other.
   const percentages = range(fixed(caught.box("water", 1)), fixed(caught.box("fed", options.replicates)));
   const fractions = product(fn("ISNUMBER", percentages), is(percentages, "<", FRACTION));
+  const feds = range(fixed(caught.box("fed", 1)), fixed(caught.box("fed", options.replicates)));
+  const dryAndMoist = product(fn("ISNUMBER", feds), fn("ISNUMBER", sheet.across(sheet.drying.steady)));
   return {
     silentWhile: noNumber(
       block(sheet, charring),
@@ -85,6 +87,7 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
         const isOver = product(fn("ISNUMBER", boxes), is(boxes, ">", MOST_PERCENT[name]));
         return step(anyWhere(isOver), said(lastCellWhere(isOver, boxes), MOST_PERCENT[name]));
       }),
+      step(anyWhere(dryAndMoist), ledger.dryAndMoist(lastCellWhere(dryAndMoist, feds))),
       ...samples.flatMap((sample) => ofSample(sheet, caught, sample)),
     ],
   };
@@ -98,7 +101,6 @@ function ofSample(sheet: RunSheet, caught: Caught, sample: number): Step[] {
   const off = fn("N", known);
   const allowed = fn("MAX", fn("N", plusMinus("unaccounted", sample)), fn("N", settings.wanted));
   return [
-    step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
     step(all(isNumber(fed), hasLost(sheet, sample)), ledger.driedBefore(nameOf(fed), lastWeighed(drying, sample))),
     step(all(isNumber(formed), isNumber(known), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
     step(

@@ -133,6 +133,7 @@ export const checkWords = {
     of: (sample: number, finding: Expression, others: readonly Expression[]) => joined(contradiction, ofSample(sample, finding), ...others),
     units: (one: Expression, other: Expression) =>
       text`${one} and ${other} cannot both be grams. Kilograms or milligrams in one, or swapped? ${TYPE_GRAMS}`,
+    belowZero: (at: Expression) => text`${at} is below 0, which no weight is. A dash typed before it? ${TYPE_GRAMS}`,
     alsoSample: (sample: number): string => ` Also sample ${sample}.`,
     belowVessel: (at: Expression, vessel: Expression) => text`${at} is not above the empty vessel, ${vessel}. Weigh both again, cold.`,
     dryAboveMoist: (dry: Expression, moist: Expression) => text`dry, ${dry}, is above moist, ${moist}. Swapped? Weigh again, cold.`,

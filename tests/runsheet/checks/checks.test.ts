@@ -149,6 +149,22 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       weighed(25, 25),
       "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again.",
     ],
+    ...[-65.2, -0.01].map((moist): Row => [
+      `a moist weight of ${moist}`,
+      weighed(25, moist, 51.22),
+      "▲ Sample 1: C12 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ]),
+    [
+      "a dash before a later weight",
+      weighed(25, 65.2, -51.22),
+      "▲ Sample 1: C13 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ],
+    [
+      "a dash before a char, on a tared balance",
+      all(weighed("tared", 40.2, 26.22, 26.21), (run) => run.fire("charring", [-7.54])),
+      "▲ Sample 1: C26 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ],
+    ["0 on a tared balance", weighed("tared", 40.2, 26.22, 26.21), FINE],
     ["moist below the vessel", weighed(25, 24.9), "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again."],
     // 0.25 g in 25 g: one part in a hundred
     ["moist just enough above it", weighed(25, 25.25), FINE],

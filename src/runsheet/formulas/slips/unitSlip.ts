@@ -8,7 +8,7 @@ import { checkWords } from "../../words/checkWords";
 import { lastCellWhere, lastRowWhere } from "../cellsNamed";
 import { block, pairsOf } from "../weighings";
 
-const { units } = checkWords.order;
+const { units, belowZero } = checkWords.order;
 
 // Nothing that is heated is so many times heavier than before, nor lighter than its vessel; a point shifted by one place gives 10. Own bound.
 const TOO_FAR = 20;
@@ -39,6 +39,7 @@ export function unitSlips(sheet: RunSheet, sample: number): readonly Told[] {
   const empty = columns.box(rows.drying.vessel, sample);
   const first = drying.box(drying.rows.first, sample);
   return [
+    [is(least, "<", 0), belowZero(nameOfWeight(tables, sample, least))],
     [isBeyond(vessel(sample), TOO_FAR, least), units(nameOfWeight(tables, sample, least), nameOf(empty))],
     [isBeyond(most, TOO_FAR, fn("N", first)), units(nameOf(first), nameOfWeight(tables, sample, most))],
     ...tables.map((table): Told => risenIn(table, sample)),

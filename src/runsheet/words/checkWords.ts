@@ -107,6 +107,12 @@ export const checkWords = {
     theTime: "the time",
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. Look at both; if right, type its date too.`),
+    farInMinutes: (at: Expression, minutes: Expression, planned: Expression) =>
+      doubted(text`${at} comes ${minutes} min after the round before; planned ${planned} min. Seconds typed? If right, weigh once more.`),
+    /** The day of the run, in its box and in round 1. */
+    dateOld: (at: Expression) => doubted(text`${at} lies before the year 2000: a slip in the year? Type the day of the run, such as 21 Nov 2026.`),
+    dateOther: (date: Expression, first: Expression) =>
+      doubted(text`${date} and ${first} give two days for round 1, and that in ${first} counts. Put the wrong one right.`),
     longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),
     minutesAsText: (at: Expression) => doubted(text`${at} is no number. Type minutes since round 1, such as 30.`),
     clockForMinutes: (at: Expression) => doubted(text`${at} is a clock time, and this sheet counts minutes. Type minutes since round 1, such as 30.`),
@@ -208,9 +214,9 @@ export const checkWords = {
     notHere: joined(unseen, "Formulas are not read here, which takes Retort: theory is not judged. Weights and shares are."),
     residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
     unread: (at: Expression, working: Expression) =>
-      doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits. More: This cell, on ${working}.`),
+      doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits, commas. More: This cell, on ${working}.`),
     notFrom: (at: Expression, formula: Expression, working: Expression) =>
-      doubted(text`${at} cannot be read, holds what ${formula} lacks, or leaves a metal out. More: This cell, on ${working}.`),
+      doubted(text`${at}: swapped with ${formula}? Or unread, with more than ${formula} has, or a metal left out. More: This cell, on ${working}.`),
     nothingLeaves: (formula: Expression, at: Expression) => doubted(text`By ${formula} and ${at} nothing would leave. Put the formulas right.`),
     above: (sample: number, percent: Expression, theory: Expression) =>
       joined(

@@ -78,6 +78,10 @@ const tins =
       run.weigh([70, 60, 60], index + 1);
       run.fire("charring", [60 - 20 * share, 60 - 20 * share], index + 1);
     });
+const onDay =
+  (date: number): Fill =>
+  (run) =>
+    run.type(run.sheet.setup.date, date);
 const box = (run: PlainRun, round: number, sample = 1) => run.sheet.drying.box(run.sheet.rows.drying.first + round - 1, sample);
 
 test("a check is silent until it can judge, then says the first thing it finds, and nothing where all is in order", () => {
@@ -252,6 +256,33 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ],
     ["the same with the run's date given", all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))), FINE],
     ["minutes that rise", clocks(0, 30, 60), FINE, { timing: "minutes" }],
+    [
+      "seconds for minutes",
+      clocks(0, 1800, 3600),
+      "? B14 comes 1800 min after the round before; planned 30 min. Seconds typed? If right, weigh once more.",
+      { timing: "minutes" },
+    ],
+    // Four times 30 min and an hour: 180 min.
+    ["a pause of three hours", clocks(0, 30, 210), FINE, { timing: "minutes" }],
+    [
+      "one minute more",
+      clocks(0, 30, 211),
+      "? B14 comes 181 min after the round before; planned 30 min. Seconds typed? If right, weigh once more.",
+      { timing: "minutes" },
+    ],
+    ["a night, then a round as planned", clocks(0, 30, 900, 930), FINE, { timing: "minutes" }],
+    ...[9_824, 36_525].map((date): Row => [
+      `the date of a day before 2000, ${date}`,
+      all(plum, onDay(date)),
+      "? B7 lies before the year 2000: a slip in the year? Type the day of the run, such as 21 Nov 2026.",
+    ]),
+    ["the first day of 2000", all(plum, onDay(36_526)), FINE],
+    ["round 1 dated as the run", all(plum, onDay(46_352), clocks(46_352 + clock(9), 46_352 + clock(9, 30), 46_352 + clock(10))), FINE],
+    ...[46_346, 46_353, 59_000].map((date): Row => [
+      `round 1 of another day than the run, ${date}`,
+      all(weighed(25, 65.2), onDay(date), clocks(46_352 + clock(9))),
+      "? B7 and B12 give two days for round 1, and that in B12 counts. Put the wrong one right.",
+    ]),
     ["minutes, and a firing over midnight", all(clocks(0, 30, 60), fired(1, { lit: clock(23, 50), opened: clock(2) })), FINE, { timing: "minutes" }],
     [
       "minutes, and a bare number for the clock of a firing",

@@ -275,3 +275,22 @@ describe.each([
     expect(String(finding).length).toBeLessThanOrEqual(108);
   });
 });
+
+describe("The next step once what was caught is weighed", () => {
+  const next = (...weights: Parameters<typeof parts>): unknown => {
+    const run = plainRun({ kind: "liquids" });
+    [dried, charred, parts(...weights), again(25)].forEach((fill) => fill(run));
+    return run.head()[0];
+  };
+
+  it("asks for no second weight where only a first one lacks, which its check tells", () => {
+    expect(next([null, null], [null, null], [null, 130.25])).toBe("Run complete: all weighings are in");
+    expect(next([55.2, 55.41], [80.11, 81.02], [null, 130.25])).toBe("Run complete: all weighings are in");
+  });
+
+  it("asks for the second weights that lack", () => {
+    expect(next([55.2, null], [80.11, 81.02], [null, 130.25])).toBe("► Next: weigh what was caught, row 48 on");
+    expect(next([55.2, 55.41], [80.11, 81.02], [120.5, null])).toBe("► Next: weigh what was caught, row 48 on");
+    expect(next([null, null], [null, null], [null, null])).toBe("► Next: weigh what was caught, row 48 on");
+  });
+});

@@ -1,8 +1,8 @@
-import { anyWhere, noNumber, product, type Condition } from "../expressions/choices";
+import { all, anyWhere, noNumber, product, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
-import { explainedBy } from "../formulas/explained";
+import { explainedBy, isExplainedKnown } from "../formulas/explained";
 import { block } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import type { Fired, Weighed } from "../sheet/Weighed";
@@ -61,7 +61,7 @@ const crosswiseIn = ({ working, samples, fired }: RunSheet): Cell[] =>
 const crosswiseSteps = (sheet: RunSheet): Step[] =>
   crosswiseIn(sheet).map((at) => {
     const [one, other] = crosswiseNames(fn("N", at));
-    return step(is(fn("N", at), ">", 0), checkWords.gain.crosswise(one, other));
+    return step(all(isExplainedKnown(sheet), is(fn("N", at), ">", 0)), checkWords.gain.crosswise(one, other));
   });
 
 /** The same between stages, where what is left is a share of the dry sample, carried on over what is not weighed. */

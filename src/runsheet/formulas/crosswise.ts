@@ -1,8 +1,7 @@
-import { product, sum, when } from "../expressions/choices";
+import { product, sum } from "../expressions/choices";
 import { fixed, fn, is, joined, range, reckon, type Expression, type Joined, type Range } from "../expressions/Expression";
 import type { RunSheet } from "../sheet/RunSheet";
 import type { Weighed } from "../sheet/Weighed";
-import { isExplainedKnown } from "./explained";
 
 // Exchanged, two weights lie so many times nearer to those before them; a gain alone, or two, never comes to that. Own bound.
 const TIMES_NEARER = 4;
@@ -20,8 +19,7 @@ const NOT_LOOKED_FOR = reckon(0, "-", 1);
  * looked for: where |b' - a| + |a' - b|, exchanged, is less than a quarter of |a' - a| + |b' - b|, as they stand, with a and b before and a'
  * and b' after, beyond what two readings explain. Samples that only lose cannot: for them the first sum is no less than the second.
  */
-export function crosswiseIn(sheet: RunSheet, table: Weighed): Expression {
-  const { samples, working } = sheet;
+export function crosswiseIn({ samples, working }: RunSheet, table: Weighed): Expression {
   const { first, total } = table.rows;
   const down = (sample: number, from: number, to: number): Range => range(fixed(table.box(from, sample)), fixed(table.box(to, sample)));
   const pairs = samples.flatMap((one) => samples.slice(one).map((other) => [one, other] as const));
@@ -40,7 +38,7 @@ export function crosswiseIn(sheet: RunSheet, table: Weighed): Expression {
     const columns = table.box(first, one).column * PER_COLUMN + table.box(first, other).column + PER_COLUMN + 1;
     return fn("SUMPRODUCT", fn("MAX", reckon(holds, "*", sum(reckon(reckon(ROWS, "-", fn("ROW", aLater)), "*", PER_ROW), columns))));
   });
-  return when(isExplainedKnown(sheet), fn("IFERROR", fn("MAX", 0, ...each), NOT_LOOKED_FOR), 0);
+  return fn("IFERROR", fn("MAX", 0, ...each), NOT_LOOKED_FOR);
 }
 
 /** The names of the two cells that such a number stands for. */

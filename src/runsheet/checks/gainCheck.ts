@@ -30,7 +30,8 @@ const gainedIn = (sheet: RunSheet, table: Weighed, boxes: Range): Expression => 
 export function hasGained(sheet: RunSheet, table: Weighed, sample: number): Condition {
   const { total } = table.rows;
   const [lost, boxes] = [table.lost, table.box].map((at) => range(fixed(at(firstLoss(table), sample)), fixed(at(total, sample)))) as [Range, Range];
-  const isGain = is(lost, "<", reckon(0, "-", explainedBy(sheet)));
+  // Asked only while the check of gains is in doubt, so that the limit is known.
+  const isGain = is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained)));
   return anyWhere(product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), isGain));
 }
 

@@ -38,7 +38,8 @@ export const isLighter = (sheet: RunSheet, end: End, sample: number): Condition 
 /** Whether it gained more than scale. */
 export function isMoreThanScale(sheet: RunSheet, end: End, sample: number): Condition {
   const { drying } = sheet;
-  const [gain, explained, dry] = [fn("N", end.gain(sample)), explainedBy(sheet), drying.net(sample)];
+  // With no limit known a share of the dry sample is asked for all the same.
+  const [gain, explained, dry] = [fn("N", end.gain(sample)), fn("N", sheet.working.explained), drying.net(sample)];
   const isMuch = is(reckon(gain, "*", DRY_PER_SCALE), ">", fn("MAX", fn("N", dry), reckon(explained, "*", DRY_PER_SCALE)));
   return all(isNumber(dry), isMuch);
 }

@@ -101,10 +101,14 @@ describe("A hydrate, worked out by hand", () => {
       return run.head()[4];
     };
     // ± 2 u × 1.24 / 5 g = 0.020 is ± 0.44 of a water: of all n 88 % lie so near to a whole one.
-    expect(coarse(0.1, 3.2)).toBe("n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 fits, and by chance 88 % of all n do: no claim, weigh more of it.");
+    expect(coarse(0.1, 3.2)).toBe(
+      "n = 4.98 ± 0.44 (95 %) H2O per CuSO4: 5 is the only one that fits, but 88 % of all n would by chance: no claim yet, weigh more of it.",
+    );
     expect(coarse(0.01, 3.196)).toBe("n = 5.001 ± 0.044 (95 %) H2O per CuSO4: only 5 fits (9 % by chance).");
     // 2.3 of 5 g, n = 2.02 ± 0.15 with 0.1 g: 2 alone, but 4 × 0.15 of all n lie so near to a whole or a half.
-    expect(coarse(0.05, 4.07)).toMatch(/^n = 2\.02 ± 0\.1\d \(95 %\) H2O per CuSO4: 2 fits, and by chance \d\d % of all n do: no claim/);
+    expect(coarse(0.05, 4.07)).toMatch(
+      /^n = 2\.02 ± 0\.1\d \(95 %\) H2O per CuSO4: 2 is the only one that fits, but \d\d % of all n would by chance: no claim/,
+    );
     // 1.7 of 5 g, n = 4.56 ± 0.21: neither whole nor a usual half.
     expect(coarse(0.05, 3.3)).toBe("n = 4.56 ± 0.21 (95 %) H2O per CuSO4: no usual hydrate within the ±: look again (all water? other gas?).");
     // 1.2 of 5 g, n = 2.80 ± 0.33: 2 1/2 and 3.
@@ -193,18 +197,18 @@ describe("What is wrong with a salt's formulas or weights is said", () => {
     [
       "a residue that cannot come from it",
       { formula: "CaCO3", residue: "MgO" },
-      "? B12 cannot be read, holds what B11 lacks, or leaves a metal out. More: This cell, on L11.",
+      "? B12: swapped with B11? Or unread, with more than B11 has, or a metal left out. More: This cell, on L11.",
     ],
     [
       "a formula that is none",
       { formula: "CaCo3", residue: "CaO" },
-      "? The formula in B11 cannot be read: look at capitals, brackets, digits. More: This cell, on M11.",
+      "? The formula in B11 cannot be read: look at capitals, brackets, digits, commas. More: This cell, on M11.",
     ],
     ["no residue", { formula: "CaCO3" }, "? B12 is blank: type what stays, and theory can be told."],
     [
       "a residue that is none",
       { residue: "lime" },
-      "? The formula in B12 cannot be read: look at capitals, brackets, digits. More: This cell, on M12.",
+      "? The formula in B12 cannot be read: look at capitals, brackets, digits, commas. More: This cell, on M12.",
     ],
     ["nothing that leaves", { formula: "CaO", residue: "CaO" }, "? By B11 and B12 nothing would leave. Put the formulas right."],
   ])("%s", (_, given, finding) => {

@@ -1,14 +1,16 @@
-import { all, any, firstOf, NOTHING, when } from "../expressions/choices";
+import { all, any, anyWhere, firstOf, notNumber, NOTHING, placeWhere, product, when, type Condition } from "../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Expression } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { dixonCritical } from "../../confidence/dixonAssessment";
-import { AGREEMENT, areRepeats, criticalRange, everyAgreement, sharesAcross, spreadOf, weighingOf } from "../formulas/agreement";
+import { AGREEMENT, areRepeats, criticalRange, everyAgreement, sharesAcross, spreadOf, weighingOf, WORTH_SAYING } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
+import { isAnyVesselDoubtful } from "../formulas/vesselAgain";
 import { LABEL } from "../sheet/Columns";
 import type { RunSheet } from "../sheet/RunSheet";
 import type { ShareName } from "../sheet/layout";
 import { optionBounds } from "../options/optionBounds";
 import { sharesOf } from "../sheet/sharesOf";
+import type { Fired } from "../sheet/Weighed";
 import { checkWords } from "../words/checkWords";
 import { step, type Check } from "./Check";
 import { copied } from "./copiedColumns";
@@ -41,6 +43,15 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
   const ash = names.includes("ash") ? names.indexOf("ash") + 1 : undefined;
   const { apart, wide, unexplained } = AGREEMENT;
   const isOther = any(...[apart, wide, unexplained].map(isAnywhere));
+  const vesselDoubtful = isAnyVesselDoubtful(sheet);
+  const fired = sheet.charring ?? sheet.heating;
+  const isHinted = all(
+    areRepeats(sheet),
+    is(agreement, "=", AGREEMENT.agree),
+    is(spread, ">", reckon(WORTH_SAYING, "*", weighingOf(sheet, name))),
+    isOneApart(sheet, name),
+    ...(fired === undefined ? [] : [is(isMixed(sheet, fired), "=", false)]),
+  );
   const [box, wantedBox] = [nameOf(setup.samplesAre), nameOf(settings.wanted)];
   return {
     first: copied(sheet),
@@ -48,9 +59,33 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
     steps: [
       step(all(isUnsaid, is(fn("LEN", setup.samplesAre), ">", 0)), words.notInList(box)),
       step(isUnsaid, words.sayWhich(box)),
-      step(is(agreement, "=", unexplained), words.unexplained(percent, times, wantedBox, standingApart(sheet, name))),
-      step(is(agreement, "=", AGREEMENT.apart), words.farApart(percent, times, standingApart(sheet, name))),
-      step(is(agreement, "=", AGREEMENT.wide), words.differ(together, percent, times, standingApart(sheet, name))),
+      ...(vesselDoubtful === undefined
+        ? []
+        : [step(all(vesselDoubtful, any(isOther, isAnywhere(AGREEMENT.beyondMethod))), checkWords.vesselAgain.waits)]),
+      ...(fired === undefined
+        ? []
+        : [
+            step(
+              all(isMixed(sheet, fired), any(...[unexplained, apart, wide, AGREEMENT.beyondMethod].map((found) => is(agreement, "=", found)))),
+              waitsFor(sheet, fired),
+            ),
+          ]),
+      step(
+        any(...[unexplained, apart, wide].map((found) => is(agreement, "=", found))),
+        words.ranged(
+          when(is(agreement, "=", wide), words.together(together), words.range),
+          percent,
+          times,
+          standingApart(sheet, name),
+          firstOf(
+            [
+              [is(agreement, "=", unexplained), words.unexplained(wantedBox)],
+              [is(agreement, "=", wide), words.differ],
+            ],
+            words.farApart,
+          ),
+        ),
+      ),
       step(is(agreement, "=", AGREEMENT.beyondMethod), words.beyondMethod(percent, percentOf(criticalRange(sheet)), standingApart(sheet, name))),
       ...([apart, wide, unexplained] as const).map((found) => {
         const first = fn("MATCH", found, every, 0);
@@ -65,6 +100,7 @@ export function agreeCheck(sheet: RunSheet): Check | undefined {
         };
         return step(isAnywhere(found), said[found]);
       }),
+      step(isHinted, words.oneApart(sampleApart(sheet, name))),
     ],
   };
 }
@@ -89,19 +125,42 @@ const criticalRatio = (count: Expression): Expression => {
   );
 };
 
-/**
- * The sample that stands apart from the others by Dixon's r10, the gap to its neighbour over the range (Ann. Math. Stat. 22 (1951) 68); none
- * where the range is no more than weighing explains.
- */
-function standingApart(sheet: RunSheet, name: ShareName): Expression {
+/** The ends of the samples' shares, and how far each lies from its neighbour. */
+function endsOf(sheet: RunSheet, name: ShareName) {
   const shares = sharesAcross(sheet, name);
   const [most, least] = [fn("MAX", shares), fn("MIN", shares)];
-  const [above, below] = [reckon(most, "-", fn("LARGE", shares, 2)), reckon(fn("SMALL", shares, 2), "-", least)];
+  return { shares, most, least, above: reckon(most, "-", fn("LARGE", shares, 2)), below: reckon(fn("SMALL", shares, 2), "-", least) };
+}
+
+/**
+ * Whether a sample stands apart from the others by Dixon's r10, the gap to its neighbour over the range (Ann. Math. Stat. 22 (1951) 68); none
+ * where the range is no more than weighing explains.
+ */
+function isOneApart(sheet: RunSheet, name: ShareName): Condition {
+  const { shares, above, below } = endsOf(sheet, name);
   const spread = spreadOf(sheet, name);
   const isApart = all(
-    is(fn("COUNT", shares), ">=", FEWEST_FOR_ONE_APART),
     is(spread, ">", weighingOf(sheet, name)),
     is(reckon(fn("MAX", above, below), "*", PER), ">", reckon(criticalRatio(fn("COUNT", shares)), "*", spread)),
   );
-  return when(isApart, words.apart(fn("MATCH", when(is(above, ">", below), most, least), shares, 0)), NOTHING);
+  // Of fewer there is no second, and the gaps would be errors.
+  return when(is(fn("COUNT", shares), ">=", FEWEST_FOR_ONE_APART), isApart, false);
 }
+
+function sampleApart(sheet: RunSheet, name: ShareName): Expression {
+  const { shares, most, least, above, below } = endsOf(sheet, name);
+  return fn("MATCH", when(is(above, ">", below), most, least), shares, 0);
+}
+
+const standingApart = (sheet: RunSheet, name: ShareName): Expression => when(isOneApart(sheet, name), words.apart(sampleApart(sheet, name)), NOTHING);
+
+/** Which samples have a share and are not shown finished, cell by cell. */
+const unfinishedOf = (sheet: RunSheet, { steady }: Fired): Expression =>
+  product(fn("ISNUMBER", sharesAcross(sheet, headline(sheet))), notNumber(sheet.across(steady)));
+
+/** Whether some samples are shown finished and others not, which lose yet. */
+const isMixed = (sheet: RunSheet, table: Fired): Condition =>
+  all(is(fn("COUNT", sheet.across(table.steady)), ">", 0), anyWhere(unfinishedOf(sheet, table)));
+
+const waitsFor = (sheet: RunSheet, table: Fired): Expression =>
+  words.unfinished(placeWhere(unfinishedOf(sheet, table)), fn("COUNT", sheet.across(table.steady)));

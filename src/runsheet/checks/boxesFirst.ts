@@ -3,6 +3,7 @@ import { all, any, anyWhere, product, unlessError, type Condition } from "../exp
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { nameOf } from "../expressions/formulaText";
 import { cellNumbered, lastCellWhere } from "../formulas/cellsNamed";
+import { FIRST_DATE } from "../formulas/clock";
 import { stripCell } from "../formulas/strip";
 import { isTruthHeld, truthOf } from "../formulas/truths";
 import { areWrong, firesBoxes, numberOfWrong, type Least } from "../formulas/wrongBoxes";
@@ -92,12 +93,17 @@ function ofTimes({ working, setup, drying, options }: RunSheet): Step[] {
   const { first, total } = drying.rows;
   const minutes = range(fixed(cell(first, CLOCK)), fixed(cell(total, CLOCK)));
   const isText = fn("ISTEXT", minutes);
+  const start = cell(first, CLOCK);
+  const isDated = all(is(fn("COUNT", setup.date, start), "=", 2), is(fn("N", start), ">=", FIRST_DATE));
+  const isOtherDay = all(isDated, is(is(fn("INT", fn("N", start)), "=", fn("INT", fn("N", setup.date))), "=", false));
   return [
     step(is(working.wrongClock, ">", 0), times.noTime(cellNumbered(working.wrongClock))),
     ...(options.timing === "minutes"
       ? [step(anyWhere(isText), times.minutesAsText(lastCellWhere(isText, minutes))), numberWanted([minutes], "0", words.minutes)]
       : []),
     numberWanted([setup.date], "0", words.date),
+    step(unlessError(all(is(fn("COUNT", setup.date), "=", 1), is(fn("N", setup.date), "<", FIRST_DATE))), times.dateOld(nameOf(setup.date))),
+    ...(options.timing === "minutes" ? [] : [step(unlessError(isOtherDay), times.dateOther(nameOf(setup.date), nameOf(start)))]),
   ];
 }
 

@@ -6,6 +6,8 @@ import { isWantedKnown } from "../formulas/agreement";
 import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
 import { grams } from "../formulas/sentences/rowSays";
+import { isAnyVesselDoubtful } from "../formulas/vesselAgain";
+import { isYetToDry, offByDrying } from "../formulas/yetToDry";
 import { optionBounds } from "../options/optionBounds";
 import type { CarriedPlan } from "../options/RunSheetOptions";
 import { decimalsOf } from "../sheet/massFormats";
@@ -34,11 +36,15 @@ export function fineCheck(sheet: RunSheet): Check {
   const toCome = across(working.yetToDry);
   // What was pasted there passes no entry rule.
   const isNoWanted = all(is(fn("LEN", settings.wanted), ">", 0), is(isWantedKnown(sheet), "=", false));
+  const vesselDoubtful = isAnyVesselDoubtful(sheet);
   const nothingYet = unplanned === undefined ? unweighed : all(unweighed, is(unplanned.isOff, "=", false));
   return {
     silentWhile: all(is(isNoWanted, "=", false), any(lacksNumber(working.u, settings.wanted), nothingYet)),
     steps: [
       step(isNoWanted, words.noWanted(nameOf(settings.wanted), optionBounds.wanted.atMost * 100)),
+      ...(vesselDoubtful === undefined
+        ? []
+        : [step(all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted), vesselDoubtful), checkWords.vesselAgain.waits)]),
       step(
         all(is(fn("COUNT", known), ">", 0), is(fn("MAX", known), ">", settings.wanted), is(fn("MAX", toCome), ">", fn("N", working.explained))),
         words.toDry(fn("FIXED", reckon(100, "*", fn("MAX", known)), 2, true), grams(sheet, fn("MAX", toCome))),

@@ -1,7 +1,8 @@
-import { anyWhere, noNumber, product, type Condition } from "../expressions/choices";
+import { all, anyWhere, noNumber, product, type Condition } from "../expressions/choices";
 import { fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../expressions/Expression";
 import { lastCellWhere } from "../formulas/cellsNamed";
 import { crosswiseNames } from "../formulas/crosswise";
+import { explainedBy, isExplainedKnown } from "../formulas/explained";
 import { block } from "../formulas/weighings";
 import type { RunSheet } from "../sheet/RunSheet";
 import type { Fired, Weighed } from "../sheet/Weighed";
@@ -22,13 +23,14 @@ const firstLoss = ({ rows }: Weighed): number => ("fire" in rows ? rows.first : 
 const gainedIn = (sheet: RunSheet, table: Weighed, boxes: Range): Expression => {
   const lost = lostIn(sheet, table);
   // The total's mass stands in the column of what was lost, and no box stands beside it.
-  return product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained))));
+  return product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), is(lost, "<", reckon(0, "-", explainedBy(sheet))));
 };
 
 /** The same of one sample. */
 export function hasGained(sheet: RunSheet, table: Weighed, sample: number): Condition {
   const { total } = table.rows;
   const [lost, boxes] = [table.lost, table.box].map((at) => range(fixed(at(firstLoss(table), sample)), fixed(at(total, sample)))) as [Range, Range];
+  // Asked only while the check of gains is in doubt, so that the limit is known.
   const isGain = is(lost, "<", reckon(0, "-", fn("N", sheet.working.explained)));
   return anyWhere(product(fn("ISNUMBER", lost), fn("ISNUMBER", boxes), isGain));
 }
@@ -60,7 +62,7 @@ const crosswiseIn = ({ working, samples, fired }: RunSheet): Cell[] =>
 const crosswiseSteps = (sheet: RunSheet): Step[] =>
   crosswiseIn(sheet).map((at) => {
     const [one, other] = crosswiseNames(fn("N", at));
-    return step(is(fn("N", at), ">", 0), checkWords.gain.crosswise(one, other));
+    return step(all(isExplainedKnown(sheet), is(fn("N", at), ">", 0)), checkWords.gain.crosswise(one, other));
   });
 
 /** The same between stages, where what is left is a share of the dry sample, carried on over what is not weighed. */
@@ -69,7 +71,7 @@ const inStages = (sheet: RunSheet, stages: Fired): Step[] =>
     const left = stages.counted(sample);
     const { first, total, heading } = stages.rows;
     const down = (from: number, to: number): Range => range(fixed({ ...left.from, row: from }), fixed({ ...left.from, row: to }));
-    const [dry, explained] = [fn("N", sheet.drying.net(sample)), fn("N", sheet.working.explained)];
+    const [dry, explained] = [fn("N", sheet.drying.net(sample)), explainedBy(sheet)];
     // Both reach into the row of the total or past it, which are empty here, so that rows put in above the total belong to both.
     const grew = is(reckon(reckon(down(first, total + 1), "-", down(heading, total)), "*", dry), ">", explained);
     const boxes = range(fixed(stages.box(first, sample)), fixed(stages.box(total + 1, sample)));

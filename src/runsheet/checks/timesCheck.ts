@@ -58,7 +58,22 @@ function ofMinutes(sheet: RunSheet): Step[] {
     // Round 1 is the zero of all minutes; another number there is one of a clock more often than of minutes.
     step(is(fn("N", clocks.from), ">", 0), words.firstMinute(nameOf(cell(first, CLOCK)))),
     tooSoon(sheet),
+    farInMinutes(sheet),
   ];
+}
+
+/** From how many minutes between rounds on a slip is asked about. */
+const farFrom = (planned: Expression): Expression =>
+  fn("MAX", fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY), sum(planned, reckon(planned, "/", QUARTER_MORE)));
+
+/** Far more minutes after the round before than planned, as seconds are. One that is followed by a round as planned was a pause. */
+function farInMinutes(sheet: RunSheet): Step {
+  const { first, total } = sheet.drying.rows;
+  const [later, earlier, next] = [down(CLOCK, first + 1, total + 1), down(CLOCK, first, total), down(CLOCK, first + 2, total + 2)];
+  const [gap, planned] = [gaps(sheet), fn("N", sheet.settings.interval)];
+  const far = product(areTimed(later, earlier), is(gap, ">", farFrom(planned)), notNumber(next));
+  const minutes = reckon(fn("INDEX", later, placeWhere(far)), "-", fn("INDEX", earlier, placeWhere(far)));
+  return step(anyWhere(far), words.farInMinutes(nameBelow(cell(first + 1, CLOCK), before(placeWhere(far))), minutes, planned));
 }
 
 /** Round by round, 1 where both it and the one before have a time: one that is left out stands where it was planned, and tells of no other. */
@@ -98,11 +113,7 @@ function ofClock(sheet: RunSheet): Step[] {
     const millionths = (per: number): Expression => reckon(apart(per), "*", ROUNDING_PER_MILLION);
     return all(is(of, ">", 0), is(of, "<", 1), is(millionths(TYPED_DECIMALS), "<", 1), is(millionths(QUARTERS), ">", 1));
   };
-  const far = fn(
-    "MAX",
-    fn("MIN", sum(reckon(INTERVALS, "*", planned), MINUTES_PER_HOUR), HALF_A_DAY),
-    sum(planned, reckon(planned, "/", QUARTER_MORE)),
-  );
+  const far = farFrom(planned);
   const second = cell(first + 1, CLOCK);
   const offPlan = is(fn("ABS", reckon(gap, "-", planned)), ">", reckon(planned, "/", 2));
   const at = (holds: Expression): Expression => nameBelow(second, before(placeWhere(holds)));

@@ -6,6 +6,8 @@ import type { Rows } from "./Rows";
 export const APPARATUS = ["tube", "trap"] as const;
 /** What is typed below the weighings: the gas, and what the ledger's water rests on. */
 export const LEDGER_BOXES = ["gas", "water", "fed", "known"] as const;
+/** A feed of more water than this, %, is none that is charred; percent known no better than this tell nothing. Own bounds. */
+export const MOST_PERCENT = { fed: 90, known: 20 } as const;
 export type LedgerBox = (typeof LEDGER_BOXES)[number];
 
 /** The apparatus before the fire and after it, part by part, the receivers last. */

@@ -109,6 +109,12 @@ export const checkWords = {
     theTime: "the time",
     farOff: (at: Expression, hours: Expression, minutes: Expression, planned: Expression) =>
       doubted(text`${at} comes ${hours} h ${minutes} min after the round before; planned ${planned} min. Look at both; if right, type its date too.`),
+    farInMinutes: (at: Expression, minutes: Expression, planned: Expression) =>
+      doubted(text`${at} comes ${minutes} min after the round before; planned ${planned} min. Seconds typed? If right, weigh once more.`),
+    /** The day of the run, in its box and in round 1. */
+    dateOld: (at: Expression) => doubted(text`${at} lies before the year 2000: a slip in the year? Type the day of the run, such as 21 Nov 2026.`),
+    dateOther: (date: Expression, first: Expression) =>
+      doubted(text`${date} and ${first} give two days for round 1, and that in ${first} counts. Put the wrong one right.`),
     longAfter: (at: Expression) => doubted(text`${at} lies more than a month after the round before. Look at its date.`),
     minutesAsText: (at: Expression) => doubted(text`${at} is no number. Type minutes since round 1, such as 30.`),
     clockForMinutes: (at: Expression) => doubted(text`${at} is a clock time, and this sheet counts minutes. Type minutes since round 1, such as 30.`),
@@ -135,6 +141,7 @@ export const checkWords = {
     of: (sample: number, finding: Expression, others: readonly Expression[]) => joined(contradiction, ofSample(sample, finding), ...others),
     units: (one: Expression, other: Expression) =>
       text`${one} and ${other} cannot both be grams. Kilograms or milligrams in one, or swapped? ${TYPE_GRAMS}`,
+    belowZero: (at: Expression) => text`${at} is below 0, which no weight is. A dash typed before it? ${TYPE_GRAMS}`,
     alsoSample: (sample: number): string => ` Also sample ${sample}.`,
     belowVessel: (at: Expression, vessel: Expression) => text`${at} is not above the empty vessel, ${vessel}. Weigh both again, cold.`,
     dryAboveMoist: (dry: Expression, moist: Expression) => text`dry, ${dry}, is above moist, ${moist}. Swapped? Weigh again, cold.`,
@@ -151,6 +158,8 @@ export const checkWords = {
       text`what is left, ${left}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
     receiverLighter: (after: Expression, before: Expression) =>
       text`receiver lighter with its liquid, ${after}, than empty, ${before}. Swapped? Weigh again.`,
+    waterAboveAll: (at: Expression) => text`${at} is above 100 %: more water than liquids cannot be. Type percent, such as 70, or clear it.`,
+    fedAllWater: (at: Expression) => text`${at} is 100 % or more: nothing dry would be left. Type percent of the moist weight, such as 12.`,
     productsAboveFed: (found: Expression, fed: Expression) =>
       text`products, ${found} g, exceed the ${fed} g fed by more than the weighing ±. Weigh all again.`,
     ashBelowVessel: (ash: Expression, vessel: Expression) => text`ash, ${ash}, is below the empty vessel, ${vessel}. Weigh both again, cold.`,
@@ -209,9 +218,9 @@ export const checkWords = {
     notHere: joined(unseen, "Formulas are not read here, which takes Retort: theory is not judged. Weights and shares are."),
     residueMissing: (at: Expression) => doubted(text`${at} is blank: type what stays, and theory can be told.`),
     unread: (at: Expression, working: Expression) =>
-      doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits. More: This cell, on ${working}.`),
+      doubted(text`The formula in ${at} cannot be read: look at capitals, brackets, digits, commas. More: This cell, on ${working}.`),
     notFrom: (at: Expression, formula: Expression, working: Expression) =>
-      doubted(text`${at} cannot be read, holds what ${formula} lacks, or leaves a metal out. More: This cell, on ${working}.`),
+      doubted(text`${at}: swapped with ${formula}? Or unread, with more than ${formula} has, or a metal left out. More: This cell, on ${working}.`),
     nothingLeaves: (formula: Expression, at: Expression) => doubted(text`By ${formula} and ${at} nothing would leave. Put the formulas right.`),
     above: (sample: number, percent: Expression, theory: Expression) =>
       joined(
@@ -255,6 +264,9 @@ export const checkWords = {
   },
   ledger: {
     percent: (at: Expression) => doubted(text`${at}: typed as a fraction? Type percent, such as 70 for 0.70.`),
+    mostlyWater: (at: Expression, most: number) => doubted(text`${at}: a sample of more than ${most} % water is none that is charred. A slip?`),
+    hardlyKnown: (at: Expression, most: number) =>
+      doubted(text`${at}: percent known to no more than ± ${most} % tell nothing. Type percentage points, such as 1.`),
     driedBefore: (fed: Expression, at: Expression) =>
       doubted(text`${fed} is taken off ${at}, though it lost water while drying before. Clear ${fed}, or dry on till steady.`),
     dryAndMoist: (at: Expression) => doubted(text`${at} says fed moist, and the sample was shown dry. Clear one: the dried sample counts.`),
@@ -272,21 +284,31 @@ export const checkWords = {
       doubted(ofSample(sample, text`${at} is ${grams} g lighter than ${before}: a slip in one, another vessel, scale lost. Weigh it again.`)),
     heavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
       doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: more than scale, or char left inside. Brush out, weigh again.`)),
+    farHeavier: (sample: number, at: Expression, grams: Expression, before: Expression) =>
+      doubted(ofSample(sample, text`${at} is ${grams} g heavier than ${before}: a slip in one, a lid left off, another vessel? Weigh it again.`)),
+    /** Of what follows from a vessel in doubt, whose gain is in every ±. */
+    waits: joined(unseen, "Waits for the vessel at the end: its gain is in every ±, and is to be put right first."),
   },
   agree: {
+    unfinished: (sample: Expression, finished: Expression) =>
+      joined(unseen, text`Waits for sample ${sample}, not shown finished as ${finished} others are. Fire it again and weigh.`),
+    oneApart: (sample: Expression) =>
+      doubted(text`Sample ${sample} stands apart from the others at 95 %, as one run in 20 has by chance. Look for a slip.`),
     copied: (column: Expression) =>
       doubted(text`Column ${column} repeats another sample's in every box: copied? Type what this one weighed, or clear it.`),
     sayWhich: (at: Expression) => doubted(text`Say in ${at} whether the samples are repeats or different.`),
     notInList: (at: Expression) => doubted(text`${at} holds neither repeats nor different, so nothing is averaged. Choose one from its list.`),
-    unexplained: (percent: Expression, times: Expression, wanted: Expression, apart: Expression) =>
-      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}. Find out why, or type in ${wanted} how close is close enough.`),
+    /** Of how far repeats lie apart: what it begins with, and what to do. */
+    ranged: (opening: Expression, percent: Expression, times: Expression, apart: Expression, ending: Expression) =>
+      doubted(text`${opening} ${percent} %, ${times} times a weighing ±${apart}${ending}`),
+    range: "Range",
+    together: (together: Expression) => text`Together ± ${together} %, more than wanted: range`,
+    /** What is wanted is not known; together they scatter by more than that; and where there is no common answer, there is no ± of it. */
+    unexplained: (wanted: Expression) => text`. Find out why, or type in ${wanted} how close is close enough.`,
+    differ: ". Take more.",
+    farApart: ": no one answer. Find out why, or take more.",
     rowUnexplained: (row: Expression, wanted: Expression) =>
       doubted(text`${row}: apart by more than weighing explains. Find out why, or type in ${wanted} what is close enough.`),
-    differ: (together: Expression, percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Together ± ${together} %, more than wanted: range ${percent} %, ${times} times a weighing ±${apart}. Take more.`),
-    /** Where there is no common answer, there is no ± of it. */
-    farApart: (percent: Expression, times: Expression, apart: Expression) =>
-      doubted(text`Range ${percent} %, ${times} times a weighing ±${apart}: no one answer. Find out why, or take more.`),
     rowApart: (row: Expression, together: Expression) =>
       doubted(text`${row}: the samples lie too far apart for one value (± ${together} % together). Look for a slip or a cause, or take more.`),
     rowWide: (row: Expression, together: Expression) =>

@@ -87,7 +87,8 @@ export const saltWords = {
     asFormula: ", as the formula says",
     claimed: (n: Expression, chance: Expression) => text`only ${n} fits (${chance} % by chance)`,
     noWater: "no water is told from none",
-    fits: (n: Expression, chance: Expression) => text`${n} fits, and by chance ${chance} % of all n do: no claim, weigh more of it`,
+    fits: (n: Expression, chance: Expression) =>
+      text`${n} is the only one that fits, but ${chance} % of all n would by chance: no claim yet, weigh more of it`,
     open: "several numbers fit: weigh more of it",
     formulaFits: (n: Expression) => text`the formula's ${n} fits, no usual number otherwise`,
     between: "no usual hydrate within the ±: look again (all water? other gas?)",

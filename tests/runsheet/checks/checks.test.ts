@@ -78,6 +78,10 @@ const tins =
       run.weigh([70, 60, 60], index + 1);
       run.fire("charring", [60 - 20 * share, 60 - 20 * share], index + 1);
     });
+const onDay =
+  (date: number): Fill =>
+  (run) =>
+    run.type(run.sheet.setup.date, date);
 const box = (run: PlainRun, round: number, sample = 1) => run.sheet.drying.box(run.sheet.rows.drying.first + round - 1, sample);
 
 test("a check is silent until it can judge, then says the first thing it finds, and nothing where all is in order", () => {
@@ -149,6 +153,22 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       weighed(25, 25),
       "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again.",
     ],
+    ...[-65.2, -0.01].map((moist): Row => [
+      `a moist weight of ${moist}`,
+      weighed(25, moist, 51.22),
+      "▲ Sample 1: C12 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ]),
+    [
+      "a dash before a later weight",
+      weighed(25, 65.2, -51.22),
+      "▲ Sample 1: C13 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ],
+    [
+      "a dash before a char, on a tared balance",
+      all(weighed("tared", 40.2, 26.22, 26.21), (run) => run.fire("charring", [-7.54])),
+      "▲ Sample 1: C26 is below 0, which no weight is. A dash typed before it? Type grams.",
+    ],
+    ["0 on a tared balance", weighed("tared", 40.2, 26.22, 26.21), FINE],
     ["moist below the vessel", weighed(25, 24.9), "▲ Sample 1: C12 is not above the empty vessel, C11. Typed without it, or swapped? Weigh again."],
     // 0.25 g in 25 g: one part in a hundred
     ["moist just enough above it", weighed(25, 25.25), FINE],
@@ -236,6 +256,33 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ],
     ["the same with the run's date given", all((run) => run.type(run.sheet.setup.date, 46_347), clocks(clock(9), 46_347 + clock(9, 30))), FINE],
     ["minutes that rise", clocks(0, 30, 60), FINE, { timing: "minutes" }],
+    [
+      "seconds for minutes",
+      clocks(0, 1800, 3600),
+      "? B14 comes 1800 min after the round before; planned 30 min. Seconds typed? If right, weigh once more.",
+      { timing: "minutes" },
+    ],
+    // Four times 30 min and an hour: 180 min.
+    ["a pause of three hours", clocks(0, 30, 210), FINE, { timing: "minutes" }],
+    [
+      "one minute more",
+      clocks(0, 30, 211),
+      "? B14 comes 181 min after the round before; planned 30 min. Seconds typed? If right, weigh once more.",
+      { timing: "minutes" },
+    ],
+    ["a night, then a round as planned", clocks(0, 30, 900, 930), FINE, { timing: "minutes" }],
+    ...[9_824, 36_525].map((date): Row => [
+      `the date of a day before 2000, ${date}`,
+      all(plum, onDay(date)),
+      "? B7 lies before the year 2000: a slip in the year? Type the day of the run, such as 21 Nov 2026.",
+    ]),
+    ["the first day of 2000", all(plum, onDay(36_526)), FINE],
+    ["round 1 dated as the run", all(plum, onDay(46_352), clocks(46_352 + clock(9), 46_352 + clock(9, 30), 46_352 + clock(10))), FINE],
+    ...[46_346, 46_353, 59_000].map((date): Row => [
+      `round 1 of another day than the run, ${date}`,
+      all(weighed(25, 65.2), onDay(date), clocks(46_352 + clock(9))),
+      "? B7 and B12 give two days for round 1, and that in B12 counts. Put the wrong one right.",
+    ]),
     ["minutes, and a firing over midnight", all(clocks(0, 30, 60), fired(1, { lit: clock(23, 50), opened: clock(2) })), FINE, { timing: "minutes" }],
     [
       "minutes, and a bare number for the clock of a firing",
@@ -676,6 +723,17 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       all(charred, again(25.52)),
       "? Sample 1: C48 is 0.52 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
     ],
+    // 1 in 10 of 26.21 g dry: 2.621 g
+    [
+      "as much as char left inside may be",
+      all(charred, again(27.62)),
+      "? Sample 1: C48 is 2.62 g heavier than C11: more than scale, or char left inside. Brush out, weigh again.",
+    ],
+    [
+      "more, as with the lid left off before",
+      all(charred, again(27.63)),
+      "? Sample 1: C48 is 2.63 g heavier than C11: a slip in one, a lid left off, another vessel? Weigh it again.",
+    ],
     ["lighter", all(charred, again(24.9)), "? Sample 1: C48 is 0.10 g lighter than C11: a slip in one, another vessel, scale lost. Weigh it again."],
     [
       "one of three not weighed again",
@@ -728,6 +786,34 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
       "? B9 holds neither repeats nor different, so nothing is averaged. Choose one from its list.",
       { replicates: 2 },
     ]),
+    [
+      "a vessel in doubt, whose gain sets its sample apart",
+      all(tins(0.7, 0.7005, 0.701), again(43, 40, 40)),
+      "· Waits for the vessel at the end: its gain is in every ±, and is to be put right first.",
+      { replicates: 3 },
+    ],
+    ["a vessel in doubt of samples that agree", all(tins(0.7, 0.7005, 0.701), again(40.11, 40.11, 40.11)), FINE, { replicates: 3 }],
+    ...[0.65, 0.3].map((third): Row => [
+      `one of three fired once, ${third} left so far`,
+      all(tins(0.7, 0.7005), (run) => {
+        run.vessel(40, 3);
+        run.weigh([70, 60, 60], 3);
+        run.fire("charring", [60 - 20 * third], 3);
+      }),
+      "· Waits for sample 3, not shown finished as 2 others are. Fire it again and weigh.",
+      { replicates: 3 },
+    ]),
+    // r10 = 0.0149 / 0.0206 = 0.723 above the critical 0.628; s = 0.0074, 2.571 * 0.0074 / sqrt 6 = 0.0078 within the wanted 0.01
+    [
+      "one of six apart, together within what is wanted",
+      tins(0.7146, 0.7203, 0.7175, 0.719, 0.716, 0.6997),
+      "? Sample 6 stands apart from the others at 95 %, as one run in 20 has by chance. Look for a slip.",
+      { replicates: 6 },
+    ],
+    // (0.7146 - 0.7065) / (0.7203 - 0.7065) = 0.587
+    ["one of six farther, not apart by that ratio", tins(0.7146, 0.7203, 0.7175, 0.719, 0.716, 0.7065), FINE, { replicates: 6 }],
+    ["one of six apart by what weighing explains", tins(0.7, 0.7001, 0.7002, 0.7003, 0.7004, 0.7014), FINE, { replicates: 6 }],
+    ["two alike", tins(0.7, 0.7005), FINE, { replicates: 2 }],
     ["different materials", tins(0.6, 0.7, 0.8), NOT_YET, { replicates: 3, samplesAre: "different" }],
     [
       "nothing said of them",
@@ -745,6 +831,11 @@ const FINDINGS: Readonly<Record<Exclude<CheckName, OfKinds>, readonly Row[]>> = 
     ["within it", all(tins(0.7, 0.702, 0.703), setting("methodScatter", 0.001)), FINE, { replicates: 3 }],
   ],
   fine: [
+    [
+      "a ± that a vessel in doubt makes wide",
+      all(charred, again(27.63)),
+      "· Waits for the vessel at the end: its gain is in every ±, and is to be put right first.",
+    ],
     ...([1, 5, 0.5, 0.101] as const).map((wanted): Row => [
       `${String(wanted)} wanted`,
       setting("wanted", wanted),

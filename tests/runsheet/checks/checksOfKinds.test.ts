@@ -102,6 +102,33 @@ const LIQUIDS: readonly Row[] = [
     [dried, charred, caught, ledger({ water: 0.68 })],
     "? C53: typed as a fraction? Type percent, such as 70 for 0.70.",
   ],
+  ["order", "nothing but water in the liquids", [dried, charred, caught, ledger({ water: 100 })], FINE],
+  ...([101, 120, 1e4] as const).map((water): Row => [
+    "order",
+    `${water} % water in the liquids`,
+    [dried, charred, caught, ledger({ water })],
+    "▲ Sample 1: C53 is above 100 %: more water than liquids cannot be. Type percent, such as 70, or clear it.",
+  ]),
+  // With D = (1 - 1.2) 40.2 g below 0 the vessel, 25 g twice, is not to blame.
+  ...([100, 120] as const).map((fed): Row => [
+    "order",
+    `fed with ${fed} % water`,
+    [(run) => run.vessel(25), (run) => run.weigh([65.2]), charred, caught, again(25), ledger({ fed })],
+    "▲ Sample 1: C54 is 100 % or more: nothing dry would be left. Type percent of the moist weight, such as 12.",
+  ]),
+  [
+    "ledger",
+    "fed with more water than is charred",
+    [(run) => run.vessel(25), (run) => run.weigh([65.2]), ledger({ fed: 90.5 })],
+    "? C54: a sample of more than 90 % water is none that is charred. A slip?",
+  ],
+  ["ledger", "percent known to 20 %", [dried, charred, caught, ledger({ water: 60, known: 20 })], FINE],
+  ...([21, 200] as const).map((known): Row => [
+    "ledger",
+    `percent known to ${known} %`,
+    [dried, charred, caught, ledger({ water: 60, known })],
+    "? C55: percent known to no more than ± 20 % tell nothing. Type percentage points, such as 1.",
+  ]),
   [
     "ledger",
     "dried, and said to be fed moist",
@@ -246,5 +273,24 @@ describe.each([
     const isQuiet = says === NOT_YET || says === FINE;
     expect([verdict, finding]).toEqual(isQuiet ? [says, ""] : [says.startsWith("▲") ? "▲ wrong" : "? doubt", says]);
     expect(String(finding).length).toBeLessThanOrEqual(108);
+  });
+});
+
+describe("The next step once what was caught is weighed", () => {
+  const next = (...weights: Parameters<typeof parts>): unknown => {
+    const run = plainRun({ kind: "liquids" });
+    [dried, charred, parts(...weights), again(25)].forEach((fill) => fill(run));
+    return run.head()[0];
+  };
+
+  it("asks for no second weight where only a first one lacks, which its check tells", () => {
+    expect(next([null, null], [null, null], [null, 130.25])).toBe("Run complete: all weighings are in");
+    expect(next([55.2, 55.41], [80.11, 81.02], [null, 130.25])).toBe("Run complete: all weighings are in");
+  });
+
+  it("asks for the second weights that lack", () => {
+    expect(next([55.2, null], [80.11, 81.02], [null, 130.25])).toBe("► Next: weigh what was caught, row 48 on");
+    expect(next([55.2, 55.41], [80.11, 81.02], [120.5, null])).toBe("► Next: weigh what was caught, row 48 on");
+    expect(next([null, null], [null, null], [null, null])).toBe("► Next: weigh what was caught, row 48 on");
   });
 });

@@ -2,7 +2,7 @@ import { cell, range } from "../../expressions/Expression";
 import { boxSays, caughtTotalSays, partSays } from "../../formulas/sentences/caughtSays";
 import { fedOf, foundOf, gainOf, liquidsOf, pairsWeighed } from "../../formulas/ledger";
 import type { Caught } from "../../sheet/Caught";
-import { APPARATUS, LEDGER_BOXES, type LedgerBox } from "../../sheet/caughtRows";
+import { APPARATUS, LEDGER_BOXES, MOST_PERCENT, type LedgerBox } from "../../sheet/caughtRows";
 import { LABEL } from "../../sheet/Columns";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { massWords } from "../../words/BoxWords";
@@ -12,12 +12,12 @@ import { weighingWords } from "../../words/weighingWords";
 import { band, calculated, overSamples, working, workingLabel, type Allowed, type Block, type BlockCell, type BoxRule } from "../Block";
 import { box, boxRule, masses, numbers } from "../entries";
 
-// Percentages below 1 are fractions, and a feed above 90 % water is none that is charred; g of gas as of any weight. Own bounds.
+// Percentages below 1 are fractions; g of gas as of any weight. Own bounds.
 const BOUNDS: Readonly<Record<LedgerBox, Allowed>> = {
   gas: numbers({ atLeast: 0, atMost: 1_000_000 }),
   water: numbers({ atLeast: 1, atMost: 100 }),
-  fed: numbers({ atLeast: 1, atMost: 90 }),
-  known: numbers({ atLeast: 0, atMost: 20 }),
+  fed: numbers({ atLeast: 1, atMost: MOST_PERCENT.fed }),
+  known: numbers({ atLeast: 0, atMost: MOST_PERCENT.known }),
 };
 
 /** What receivers, trap, tube and lid weigh before the fire and after it, the gas, and what the ledger's water rests on. */

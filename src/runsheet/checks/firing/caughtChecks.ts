@@ -2,9 +2,10 @@ import { all, any, anyWhere, isNumber, noNumber, product, sum, type Condition } 
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { lastCellWhere } from "../../formulas/cellsNamed";
+import { explainedBy } from "../../formulas/explained";
 import { block, countOf, isGapless, lastWeighed, latest } from "../../formulas/weighings";
 import type { Caught } from "../../sheet/Caught";
-import { APPARATUS } from "../../sheet/caughtRows";
+import { APPARATUS, MOST_PERCENT } from "../../sheet/caughtRows";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
@@ -42,17 +43,18 @@ export function caughtCheck(sheet: RunSheet): Check | undefined {
   };
 }
 
-function lighter({ working }: RunSheet, caught: Caught, part: number, sample: number): Step {
+function lighter(sheet: RunSheet, caught: Caught, part: number, sample: number): Step {
   const gain = caught.gain(part, sample);
-  const isLighter = all(isNumber(gain), is(fn("N", gain), "<", reckon(0, "-", fn("N", working.explained))));
+  const isLighter = all(isNumber(gain), is(fn("N", gain), "<", reckon(0, "-", explainedBy(sheet))));
   return step(isLighter, words.lighter(nameOf(caught.after(part, sample))));
 }
 
 /** Whether a sample that is fed moist lost by drying before, by more than two readings explain. */
-function hasLost({ drying, working }: RunSheet, sample: number): Condition {
+function hasLost(sheet: RunSheet, sample: number): Condition {
+  const { drying } = sheet;
   const { from } = drying.counted(sample);
   const lost = reckon(fn("N", from), "-", fn("N", latest(drying, sample, 0)));
-  return all(is(countOf(drying, sample), ">", 1), isGapless(drying, sample), is(lost, ">", fn("N", working.explained)));
+  return all(is(countOf(drying, sample), ">", 1), isGapless(drying, sample), is(lost, ">", explainedBy(sheet)));
 }
 
 const PERCENT = 100;
@@ -66,6 +68,8 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
   // The two rows stand one below the other.
   const percentages = range(fixed(caught.box("water", 1)), fixed(caught.box("fed", options.replicates)));
   const fractions = product(fn("ISNUMBER", percentages), is(percentages, "<", FRACTION));
+  const feds = range(fixed(caught.box("fed", 1)), fixed(caught.box("fed", options.replicates)));
+  const dryAndMoist = product(fn("ISNUMBER", feds), fn("ISNUMBER", sheet.across(sheet.drying.steady)));
   return {
     silentWhile: noNumber(
       block(sheet, charring),
@@ -73,6 +77,17 @@ export function ledgerCheck(sheet: RunSheet): Check | undefined {
     ),
     steps: [
       step(anyWhere(fractions), ledger.percent(lastCellWhere(fractions, percentages))),
+      ...(
+        [
+          ["fed", ledger.mostlyWater],
+          ["known", ledger.hardlyKnown],
+        ] as const
+      ).map(([name, said]) => {
+        const boxes = range(fixed(caught.box(name, 1)), fixed(caught.box(name, options.replicates)));
+        const isOver = product(fn("ISNUMBER", boxes), is(boxes, ">", MOST_PERCENT[name]));
+        return step(anyWhere(isOver), said(lastCellWhere(isOver, boxes), MOST_PERCENT[name]));
+      }),
+      step(anyWhere(dryAndMoist), ledger.dryAndMoist(lastCellWhere(dryAndMoist, feds))),
       ...samples.flatMap((sample) => ofSample(sheet, caught, sample)),
     ],
   };
@@ -82,14 +97,14 @@ function ofSample(sheet: RunSheet, caught: Caught, sample: number): Step[] {
   const { share, plusMinus, settings, drying } = sheet;
   const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
   const [formed, vapour, lost] = [share("waterFormed", sample), share("volatile", sample), share("unaccounted", sample)];
-  const off = fn("N", plusMinus("waterFormed", sample));
+  const known = plusMinus("waterFormed", sample);
+  const off = fn("N", known);
   const allowed = fn("MAX", fn("N", plusMinus("unaccounted", sample)), fn("N", settings.wanted));
   return [
-    step(all(isNumber(fed), isNumber(drying.steady(sample))), ledger.dryAndMoist(nameOf(fed))),
     step(all(isNumber(fed), hasLost(sheet, sample)), ledger.driedBefore(nameOf(fed), lastWeighed(drying, sample))),
-    step(all(isNumber(formed), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
+    step(all(isNumber(formed), isNumber(known), is(sum(fn("N", formed), off), "<", 0)), ledger.waterNegative(sample, nameOf(water))),
     step(
-      all(isNumber(formed), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),
+      all(isNumber(formed), isNumber(known), isNumber(vapour), is(reckon(fn("N", formed), "-", off), ">", fn("N", vapour))),
       ledger.waterOverVapour(sample, nameOf(water)),
     ),
     step(

@@ -3,7 +3,7 @@ import { fn, is, reckon } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { areDifferent } from "../../formulas/agreement";
 import { grams } from "../../formulas/sentences/rowSays";
-import { isLighter, isMoreThanScale } from "../../formulas/vesselAgain";
+import { isLighter, isMoreThanInside, isMoreThanScale } from "../../formulas/vesselAgain";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { checkWords } from "../../words/checkWords";
 import { step, type Check, type Step } from "../Check";
@@ -21,6 +21,7 @@ export function vesselAgainCheck(sheet: RunSheet): Check | undefined {
         const [gain, at, before] = [fn("N", end.gain(sample)), nameOf(end.vessel(sample)), nameOf(columns.box(rows.drying.vessel, sample))];
         return [
           step(isLighter(sheet, end, sample), words.lighter(sample, at, grams(sheet, reckon(0, "-", gain)), before)),
+          step(isMoreThanInside(sheet, end, sample), words.farHeavier(sample, at, grams(sheet, gain), before)),
           step(isMoreThanScale(sheet, end, sample), words.heavier(sample, at, grams(sheet, gain), before)),
         ];
       })

@@ -2,6 +2,7 @@ import { all, any, firstOf, NOTHING, noNumber, when } from "../../expressions/ch
 import { fn, is, reckon, type Expression } from "../../expressions/Expression";
 import type { Caught } from "../../sheet/Caught";
 import type { LedgerBox } from "../../sheet/caughtRows";
+import { explainedBy } from "../explained";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { caughtWords } from "../../words/caughtWords";
 import { weighingWords } from "../../words/weighingWords";
@@ -21,7 +22,7 @@ export function partSays(sheet: RunSheet, caught: Caught, part: number): Express
       [noNumber(before), when(is(fn("COUNT", after), ">", 0), says.notBefore, NOTHING)],
       [noNumber(after), NOTHING],
       [any(is(fn("COUNT", gains), "<", fn("COUNT", before)), is(fn("COUNT", gains), "<", fn("COUNT", after))), weighingWords.says.oneToWeigh],
-      [is(fn("MIN", gains), "<", reckon(0, "-", explained)), says.lighter],
+      [is(fn("MIN", gains), "<", reckon(0, "-", explainedBy(sheet))), says.lighter],
       [is(fn("MAX", gains), "<=", explained), says.none],
     ],
     sheet.options.replicates === 1

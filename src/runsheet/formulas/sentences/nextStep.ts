@@ -12,7 +12,7 @@ import {
   when,
   type Condition,
 } from "../../expressions/choices";
-import { cell, fixed, fn, is, range, reckon, type Cell, type Expression } from "../../expressions/Expression";
+import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
 import { nameOf } from "../../expressions/formulaText";
 import { optionBounds } from "../../options/optionBounds";
 import { APPARATUS } from "../../sheet/caughtRows";
@@ -86,9 +86,14 @@ function caughtSteps(sheet: RunSheet): Readonly<Record<"before" | "after", { rea
   if (caught === undefined || charring === undefined) return undefined;
   const empty = across((sample) => caught.before(FIRST_RECEIVER, sample));
   const isUnfired = is(fn("COUNT", block(sheet, charring)), "=", 0);
+  // What was weighed after the fire and never before it gives no gain, which its check tells: of the others one must lack its second weight.
+  const every = (of: (sample: number) => Range): Range => range(of(1).from, of(sheet.options.replicates).to);
+  const [befores, afters] = [fn("COUNT", every(caught.befores)), fn("COUNT", every(caught.afters))];
+  const pairs = fn("SUM", across(caught.pairs));
+  const isAfterDue = all(is(fn("COUNT", across(caught.liquids)), "<", working.inUse), any(is(befores, ">", pairs), is(afters, "=", pairs)));
   return {
     before: { due: all(isUnfired, is(fn("COUNT", empty), "<", working.inUse)), row: fn("ROW", caught.before(0, 1)) },
-    after: { due: is(fn("COUNT", across(caught.liquids)), "<", working.inUse), row: fn("ROW", caught.after(0, 1)) },
+    after: { due: isAfterDue, row: fn("ROW", caught.after(0, 1)) },
   };
 }
 

@@ -1,5 +1,6 @@
 import { all, any, anyWhere, firstOf, lacksNumber, NOTHING, noNumber, when, type Condition } from "../../expressions/choices";
 import { cell, fixed, fn, is, range, reckon, type Cell, type Expression, type Range } from "../../expressions/Expression";
+import { explainedBy, isExplainedKnown } from "../explained";
 import type { RunSheet } from "../../sheet/RunSheet";
 import { CLOCK } from "../../sheet/Columns";
 import { decimalsOf } from "../../sheet/massFormats";
@@ -134,7 +135,7 @@ export const firedSays = (sheet: RunSheet, table: Fired): Expression =>
 /** What the empty vessels weigh more than before, and what the sheet makes of it. */
 export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>): Expression {
   const gains = sheet.across(end.gain);
-  const explained = fn("N", sheet.working.explained);
+  const explained = explainedBy(sheet);
   return firstOf(
     [
       [is(fn("COUNT", gains), "=", 0), when(isNext(sheet, end.vessel(1)), says.next, NOTHING)],
@@ -142,6 +143,6 @@ export function vesselSays(sheet: RunSheet, end: NonNullable<RunSheet["end"]>): 
       [any(...sheet.samples.map((sample) => isMoreThanScale(sheet, end, sample))), endWords.moreThanScale],
       [is(fn("MAX", gains), ">", explained), endWords.scale],
     ],
-    endWords.unchanged,
+    when(isExplainedKnown(sheet), endWords.unchanged, NOTHING),
   );
 }

@@ -1,4 +1,4 @@
-import { all, any, firstOf, isNumber, NOTHING, sum, when, type Condition } from "../../expressions/choices";
+import { all, any, firstOf, isNumber, NOTHING, sum, unlessError, when, type Condition } from "../../expressions/choices";
 import { fixed, fn, is, range, reckon, type Expression, type Range } from "../../expressions/Expression";
 import { nameBelow, nameOf } from "../../expressions/formulaText";
 import type { Caught } from "../../sheet/Caught";
@@ -6,6 +6,7 @@ import { APPARATUS } from "../../sheet/caughtRows";
 import type { RunSheet } from "../../sheet/RunSheet";
 import type { Fired } from "../../sheet/Weighed";
 import { checkWords } from "../../words/checkWords";
+import { explainedBy } from "../explained";
 import { balanceOff } from "../ledger";
 import { moistCell } from "../results";
 import { grams } from "../sentences/rowSays";
@@ -36,6 +37,7 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
     [
       [is(fn("COUNT", vessel(sample), moist), "<", 2), NOTHING],
       ...slips,
+      ...(caught === undefined ? [] : percentsAboveAll(caught, sample)),
       [is(fn("MIN", drying.counted(sample)), "<=", vessel(sample)), words.belowVessel(lowestName(sheet, sample), nameOf(box))],
       ...ofDrying(sheet, sample),
       ...(caught === undefined ? [] : caught.parts.slice(APPARATUS.length).map((part) => lostByReceiver(sheet, caught, part, sample))),
@@ -49,9 +51,18 @@ export function contradictionOf(sheet: RunSheet, sample: number): Expression {
   );
 }
 
+/** More water than liquids, or a feed that is nothing but water: the percentage is the slip, whatever else follows from it. */
+function percentsAboveAll(caught: Caught, sample: number): Told[] {
+  const [water, fed] = [caught.box("water", sample), caught.box("fed", sample)];
+  return [
+    [unlessError(is(fn("SUM", water), ">", 100)), words.waterAboveAll(nameOf(water))],
+    [unlessError(is(fn("SUM", fed), ">=", 100)), words.fedAllWater(nameOf(fed))],
+  ];
+}
+
 function ofDrying(sheet: RunSheet, sample: number): Told[] {
-  const { drying, vessel, working } = sheet;
-  const [moist, dry, explained] = [moistCell(sheet, sample), drying.net(sample), fn("N", working.explained)];
+  const { drying, vessel } = sheet;
+  const [moist, dry, explained] = [moistCell(sheet, sample), drying.net(sample), explainedBy(sheet)];
   const said = words.dryAboveMoist(lastWeighed(drying, sample), nameOf(drying.box(drying.rows.first, sample)));
   const weighedIn = reckon(moist, "-", vessel(sample));
   const excess = reckon(fn("N", latest(drying, sample, 0)), "-", moist);
@@ -62,8 +73,8 @@ function ofDrying(sheet: RunSheet, sample: number): Told[] {
 }
 
 function ofFired(sheet: RunSheet, sample: number): Told[] {
-  const { drying, charring, ashing, caught, stages, heating, vessel, working, rows, columns } = sheet;
-  const explained = fn("N", working.explained);
+  const { drying, charring, ashing, caught, stages, heating, vessel, rows, columns } = sheet;
+  const explained = explainedBy(sheet);
   const [box, dry] = [columns.box(rows.drying.vessel, sample), drying.net(sample)];
   const dryName = lastWeighed(drying, sample);
   const isAbove = (one: Expression, other: Expression) =>
@@ -115,9 +126,9 @@ const counts = (table: Fired, sample: number): Range => {
 };
 
 /** A receiver that is lighter than it was empty; what a trap or a tube lost is doubtful, and told by its check. */
-function lostByReceiver({ working }: RunSheet, caught: Caught, part: number, sample: number): readonly [Condition, Expression] {
+function lostByReceiver(sheet: RunSheet, caught: Caught, part: number, sample: number): readonly [Condition, Expression] {
   const [before, after] = [caught.before(part, sample), caught.after(part, sample)];
-  const isLighter = is(fn("N", after), "<", reckon(fn("N", before), "-", fn("N", working.explained)));
+  const isLighter = is(fn("N", after), "<", reckon(fn("N", before), "-", explainedBy(sheet)));
   return [all(is(fn("COUNT", before, after), "=", 2), isLighter), words.receiverLighter(nameOf(after), nameOf(before))];
 }
 
@@ -125,7 +136,7 @@ function lostByReceiver({ working }: RunSheet, caught: Caught, part: number, sam
 function productsAboveFed(sheet: RunSheet, caught: Caught, sample: number): readonly [Condition, Expression] {
   const [fed, found] = [caught.fed(sample), caught.found(sample)];
   const isAbove = is(reckon(fn("N", found), "-", fn("N", fed)), ">", balanceOff(sheet, caught, sample));
-  return [all(is(fn("COUNT", fed, found), "=", 2), isAbove), words.productsAboveFed(grams(sheet, found), grams(sheet, fed))];
+  return [all(is(fn("COUNT", fed, found, sheet.working.u), "=", 3), isAbove), words.productsAboveFed(grams(sheet, found), grams(sheet, fed))];
 }
 
 function lowestName({ drying }: RunSheet, sample: number): Expression {

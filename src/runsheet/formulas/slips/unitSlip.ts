@@ -8,7 +8,7 @@ import { checkWords } from "../../words/checkWords";
 import { lastCellWhere, lastRowWhere } from "../cellsNamed";
 import { block, pairsOf } from "../weighings";
 
-const { units } = checkWords.order;
+const { units, belowZero } = checkWords.order;
 
 // Nothing that is heated is so many times heavier than before, nor lighter than its vessel; a point shifted by one place gives 10. Own bound.
 const TOO_FAR = 20;
@@ -39,6 +39,7 @@ export function unitSlips(sheet: RunSheet, sample: number): readonly Told[] {
   const empty = columns.box(rows.drying.vessel, sample);
   const first = drying.box(drying.rows.first, sample);
   return [
+    [is(least, "<", 0), belowZero(nameOfWeight(tables, sample, least))],
     [isBeyond(vessel(sample), TOO_FAR, least), units(nameOfWeight(tables, sample, least), nameOf(empty))],
     [isBeyond(most, TOO_FAR, fn("N", first)), units(nameOf(first), nameOfWeight(tables, sample, most))],
     ...tables.map((table): Told => risenIn(table, sample)),
@@ -127,7 +128,7 @@ export function isKilogram(sheet: RunSheet, table: Weighed): Condition {
   const isLone = all(isNot(isWhole(least, step, 1)), isBeyond(fn("MEDIAN", weights), FAR_FROM_OTHERS, least));
   const isFiner = any(isNot(isWhole(least, step, TENTH)), isLone);
   const isLight = is(least, "<", reckon(STEPS_OF_KILOGRAMS, "*", step));
-  return when(all(is(fn("N", step), ">", 0), is(least, ">", 0)), all(isLight, isWhole(least, step, PER_KILOGRAM), isFiner), false);
+  return when(all(is(fn("SUM", step), ">", 0), is(least, ">", 0)), all(isLight, isWhole(least, step, PER_KILOGRAM), isFiner), false);
 }
 
 /** The name of the lightest weight of a table. */
@@ -143,7 +144,7 @@ export function isMilligram(sheet: RunSheet): Condition {
   const steps = reckon(reckon(most, "/", step), "/", PER_KILOGRAM);
   const isThousands = is(reckon(fn("ABS", reckon(steps, "-", fn("ROUND", steps, 0))), "*", PARTS_OF_A_STEP), "<", 1);
   const isMany = is(most, ">", reckon(MOST_STEPS, "*", step));
-  return when(all(is(fn("N", step), ">", 0), is(most, ">", LEAST_OF_THEM)), all(isMany, isThousands), false);
+  return when(all(is(fn("SUM", step), ">", 0), is(most, ">", LEAST_OF_THEM)), all(isMany, isThousands), false);
 }
 
 export const heaviestOf = (sheet: RunSheet): Expression => {

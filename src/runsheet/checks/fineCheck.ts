@@ -7,7 +7,6 @@ import { headline } from "../formulas/headline";
 import { moistCell } from "../formulas/results";
 import { grams } from "../formulas/sentences/rowSays";
 import { isAnyVesselDoubtful } from "../formulas/vesselAgain";
-import { isYetToDry, offByDrying } from "../formulas/yetToDry";
 import { optionBounds } from "../options/optionBounds";
 import type { CarriedPlan } from "../options/RunSheetOptions";
 import { decimalsOf } from "../sheet/massFormats";

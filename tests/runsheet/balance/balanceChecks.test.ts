@@ -18,6 +18,7 @@ const dates =
   (...days: Plain[]): Fill =>
   (run) =>
     days.forEach((day, index) => run.type(run.sheet.round(run.sheet.rows.rounds.first + index).date, day));
+const begun = (day: number): Fill => (run) => run.type(run.sheet.setup.date, day); // prettier-ignore
 const corners = (centre: Plain, backLeft: Plain, again: Plain = null): Fill => (run) => run.corners({ centre, backLeft, centreAgain: again }); // prettier-ignore
 
 const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string, fills: readonly Fill[], says: string])[]>> = {
@@ -47,7 +48,31 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
       "? B14 is no date. Type it as 21 Nov 2026; a bare number such as 21.11 is none.",
     ],
     ["text", [valued, read(200), dates("Saturday")], "? B13 is no date. Type it as 21 Nov 2026; a bare number such as 21.11 is none."],
-    ["a day before the round above", [valued, read(200, 200), dates(46340, 46339)], "? B14 is before the round above it. Put the dates right."],
+    [
+      "a day before the round above",
+      [valued, read(200, 200), dates(46340, 46339)],
+      "? B14 is before B13, the round above it: one of the two is wrong. Put it right.",
+    ],
+    [
+      "a year typed wrong in an older round",
+      [valued, read(200, 200, 200), dates(46340, 59171, 46354)],
+      "? B15 is before B14, the round above it: one of the two is wrong. Put it right.",
+    ],
+    [
+      "a year typed wrong in the newest",
+      [valued, read(200, 200), dates(46340, 59171)],
+      "? B14 is more than three years after the date before it: is the year right?",
+    ],
+    [
+      "a day before the history begins",
+      [valued, read(200), dates(46340), begun(46341)],
+      "? B13 is before B7, the day this history begins. Put right the one that is wrong.",
+    ],
+    [
+      "a first round years after it",
+      [valued, read(200), dates(46340), begun(44000)],
+      "? B13 is more than three years after the date before it: is the year right?",
+    ],
     ["no date", [valued, read(200, 200), dates(46340, null)], "? B14 is blank beside a reading. Type the day of that round."],
   ],
   rows: [
@@ -71,13 +96,33 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     ["the sixth in order", [valued, read(...FIVE, 200.02)], FINE],
     // mean 200.008, s 0.0083666: t s sqrt(1 + 1/5) is 0.0254 g at 1 in 20 and 0.0607 g at 1 in 370
     ["beyond 2 s, as one in seven is by chance", [valued, read(...FIVE, 200.03)], FINE],
-    ["as one in twenty is", [valued, read(...FIVE, 199.98)], "? C18 is -0.028 g off the mean before: by chance one round in twenty is. Weigh again."],
+    [
+      "as one in twenty is",
+      [valued, read(...FIVE, 199.98)],
+      "? C18 is 0.028 g below the mean before: by chance one round in twenty is. Weigh again.",
+    ],
     [
       "as one in 370 is",
       [valued, read(...FIVE, 199.94)],
-      "? C18 is -0.068 g off the mean; by chance 1 in 370 is. Level, clean, weigh again; then have it adjusted.",
+      "? C18 is 0.068 g below the mean; by chance 1 in 370 is. Level, clean, weigh again; then have it adjusted.",
     ],
     ["back in order after that", [valued, read(...FIVE, 199.98, 200.01)], FINE],
+    // Eight rounds, mean 200.1425, s 0.3462: G = 0.8575 / 0.3462 = 2.477; Grubbs' critical value for 8 at 1 %, two-sided, is 2.274 (tables)
+    [
+      "a slip among the rounds, which would hide itself and all that follow",
+      [valued, read(200, 200.01, 200, 201, 199.99, 200.01, 200, 200.09)],
+      "? C16 lies apart from all other rounds: a slip? Put it right, or clear it; till then no round can be judged.",
+    ],
+    ["the same in the first round", [valued, read(201, 200.01, 200, 200, 199.99, 200.01)], "? C13 lies apart from all other rounds: a slip? Put it right, or clear it; till then no round can be judged."], // prettier-ignore
+    ["all alike but two steps", [valued, read(200, 200, 200.02, 200, 200, 200, 200)], FINE],
+    [
+      "readings that climb by a step a round",
+      [valued, read(199.98, 199.99, 200, 200.01, 200.02, 200.03, 200.04, 200.05)],
+      "? The readings climb 0.070 g over 8 rounds, which chance rarely makes them do. Clean the weight; have it adjusted.",
+    ],
+    // Slope -0.19 / 17.5 = -0.010857 g a round, over five; r = -0.19 / sqrt(17.5 * 0.0023333) = -0.940, beyond 0.917 for 6 rounds at 1 % (tables)
+    ["readings that fall", [valued, read(200.05, 200.02, 200.03, 200.01, 200, 199.99)], "? The readings fall 0.054 g over 6 rounds, which chance rarely makes them do. Clean the weight; have it adjusted."], // prettier-ignore
+    ["readings that wander", [valued, read(200, 200.02, 200.01, 200.03, 200.01, 200.02, 200, 200.02)], FINE],
   ],
   bias: [
     ["one round", [valued, read(200)], NOT_YET],
@@ -86,7 +131,7 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     [
       "a mean beyond its ±",
       [valued, known(0.01), read(200.03, 200.03, 200.03, 200.03, 200.03)],
-      "? The mean is 0.030 g off the value, more than its ± 0.013 g. Adjust the balance, or check the weight.",
+      "? The mean is 0.030 g above the value, more than its ± 0.013 g. Adjust the balance, or check the weight.",
     ],
   ],
   zero: [
@@ -101,8 +146,14 @@ const FINDINGS: Readonly<Record<BalanceCheck, readonly (readonly [title: string,
     [
       "three steps",
       [valued, corners(70, 69.97)],
-      "? C28 is -0.03 g off the centre. Level the balance, look under the pan; weigh in the middle till mended.",
+      "? C28 is 0.03 g below the centre. Level the balance, look under the pan; weigh in the middle till mended.",
     ],
+    [
+      "the centre otherwise after them",
+      [valued, corners(70, 70.02, 70.09)],
+      "? C25 and C30, the centre twice, differ by 0.09 g: the zero wandered. Zero it, and weigh all corners again.",
+    ],
+    ["another load", [valued, corners(70, 50)], "? C28 is 20.00 g below the centre, more than corners are: another load, or a slip. Weigh it again."],
     ["no centre", [corners(null, 70)], "? C25 is blank: the corners are held against the centre. Weigh it."],
     ["text", [corners(70, "off")], "? C28 is text, not a weight. Type grams as a plain number."],
   ],

@@ -186,8 +186,8 @@ describe("explainCell(workbook, address) on a run sheet", () => {
     // By hand: u = sqrt(2) 0.01 / sqrt(12) = 0.00408 g; y = 7.53 / 26.21 = 0.28730; 2 u sqrt(1 + y^2 + (1 - y)^2) / 26.21 = 0.000393.
     expect(ofRun?.working).toEqual([
       "u of one weighing (L2) = sqrt(0^2 + 0.01^2 / 6) = 0.004082483 g",
-      "7.53 / 26.21 = 0.2872949",
       "may still dry off once dry (L8) = 0 g",
+      "7.53 / 26.21 = 0.2872949",
       "± 95 % (F42) = 2 × sqrt(0.004082483^2 × (1 + 0.2872949^2 + (1 - 0.2872949)^2)) / 26.21 + 0 × (1 - 0.7127051) / 26.21 = 0.0003928732 (0.03929 %)",
     ]);
     expect(ofRun?.plusMinus).toBe(meaningWords.plusMinus.plusMinus);

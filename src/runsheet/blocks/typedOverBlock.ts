@@ -85,8 +85,10 @@ function restsOnTheCheck({ rows, columns }: Sheet & Watched, { at, style }: Bloc
   return isHead || (style === "runMark" && at.column === CLOCK) || at.row === watchCells({ rows, columns }).row;
 }
 
-// A cell holds 8,192 characters, a function takes 255 arguments (Excel specifications and limits).
-const LONGEST = 7500;
+// A cell holds 8,192 characters, a function takes 255 arguments (Excel specifications and limits). In a file the name of ISFORMULA is longer, as of
+// every function newer than the format (ECMA-376 files by Excel), and what holds cells to that length there reads the longer one.
+const LONGEST = 8100;
+const STORED = "_xlfn.ISFORMULA";
 const MOST_CELLS = 250;
 
 /** Areas in as many lots as cells are needed to ask for each of their cells. */
@@ -94,7 +96,7 @@ function inLots(areas: readonly Range[]): Range[][] {
   const lots: Range[][] = [];
   let room = 0;
   for (const area of areas.flatMap(ofFewRows)) {
-    const length = formulaText(areasWithoutFormula([area])).length;
+    const length = formulaText(areasWithoutFormula([area])).replaceAll("ISFORMULA", STORED).length;
     if (length > room) {
       lots.push([]);
       room = LONGEST;

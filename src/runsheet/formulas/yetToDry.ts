@@ -32,8 +32,9 @@ export function yetToDry({ drying, working }: RunSheet, sample: number): Express
   const latest = weight(count);
   const roundsBefore = (time: Expression): Expression => countWhere(product(fn("ISNUMBER", counted), is(minutes, "<", time)));
   const roundsAbove = (loss: number): Expression => countWhere(product(fn("ISNUMBER", counted), is(counted, ">=", sum(latest, product(loss, u)))));
-  // A round before it is wanted: INDEX takes place 0 for all of them.
-  const from = fn("MIN", reckon(count, "-", 1), fn("MAX", 2, roundsAbove(COUNTS_U), sum(roundsAbove(FALLS_U), 1)));
+  // From the middle round on, the second for three: there is as long before it, however many rounds showed nothing lost.
+  const middle = fn("INT", reckon(sum(count, 1), "/", 2));
+  const from = fn("MIN", reckon(count, "-", 1), fn("MAX", middle, roundsAbove(COUNTS_U), sum(roundsAbove(FALLS_U), 1)));
   const before = fn("MIN", reckon(from, "-", 1), sum(roundsBefore(reckon(product(2, minute(from)), "-", minute(count))), 1));
   const lost = sum(reckon(weight(from), "-", latest), reckon(product(MARGIN_U, u), "/", TENTHS));
   const slowed = reckon(reckon(reckon(weight(before), "-", weight(from)), "/", lost), "-", 1);

@@ -109,7 +109,7 @@ export const balanceWords = {
   },
   workings: {
     history: "mean of all rounds, g; s of all rounds, g; number of rounds",
-    next: "row of the next box; change two explain, g; row of the round apart from the others, 0 for none",
+    next: "row of the next box; change two explain, g; row of the round apart from the others",
     limits: "lower line of the chart, g; middle line of the chart, g; upper line of the chart, g",
   },
   chart: { title: "Check weight", x: "round", y: "check weight, g", readings: "reading", low: "mean - 2 s", mean: "mean", high: "mean + 2 s" },

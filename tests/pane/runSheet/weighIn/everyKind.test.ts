@@ -219,7 +219,9 @@ test("a balance check: the weight, its rounds on their days, zeros after, and th
   const week = new Date(2026, 10, 28, 9, 5);
   expect(await enter("100", week)).toMatchObject({ doubt: expect.stringContaining("another weight, or a slip. Weigh again") as string });
   expect(await enter("200", week, "27.11.")).toEqual({ refused: "Type the day as 21 Nov 2026 or 2026-11-21. Left blank, it is today.", of: "time" });
-  expect(await enter("200", week, "20 Nov 2026")).toMatchObject({ doubt: expect.stringContaining("B14 is before B13, the round above it") as string });
+  expect(await enter("200", week, "20 Nov 2026")).toMatchObject({
+    doubt: expect.stringContaining("B14 is before B13, the round above it") as string,
+  });
   expect(await enter("200", week, "27 Nov 2026")).toMatchObject({
     told: expect.stringContaining("200.00 g on 2026-11-27, in C14. As the weight's value.") as string,
   });

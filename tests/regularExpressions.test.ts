@@ -64,6 +64,13 @@ function madeBy(file: string, use: (module: unknown) => void = () => undefined):
 
 /** Modules that make one only when asked. */
 const ASKED: Readonly<Record<string, (module: unknown) => void>> = {
+  "explanation/saved/usesNameOfOurs.ts": (module) => {
+    const { usesNameOfOurs } = module as { usesNameOfOurs: (names: readonly object[]) => unknown };
+    usesNameOfOurs([
+      { name: "dry.\\1", formula: "RETORT.AIRLEFT(1)" },
+      { name: "größe", formula: "2*RETORT.AIRLEFT(1)" },
+    ]);
+  },
   "workbench/grid/engineStandIns.ts": (module) => {
     const { letters, punctuations, all: both } = module as Record<string, () => { toRegExp(): RegExp }>;
     for (const make of [letters, punctuations, both]) make?.().toRegExp();

@@ -8,7 +8,7 @@ import { WorkingsSheet } from "../../sharing/plain/WorkingsSheet";
 import { seenSources } from "./seenSources";
 
 /** Reads cells of another workbook, which no file of this one tells to be from before. */
-const READS_ELSEWHERE = /\[[^\]]+\][^[\]"]*!|\[\d+\]!/;
+const READS_ELSEWHERE = /\[[^[\]]+\][^[\]"!]*!/;
 
 // A name that is not known refers to no cell of this workbook.
 const REFERS_UNSEEN = /\b(?:INDIRECT|OFFSET)\(/i;

@@ -104,3 +104,17 @@ test("a what-if table keeps what the file holds when formulas are calculated her
   expect(await everyWay(await put(table(wet, 0.7)), "--recalculate")).toEqual(Array(3).fill(notWhatFormulasGive(["Tray!F5"], true)));
   expect((await everyWay(await put(table(`${wet}+0*NOW()`, 0.7)), "--recalculate"))[0]).toBe(notCheckedHere(["Tray!F5"], true));
 });
+
+describe("what cannot be calculated here beside a call of ours", () => {
+  test.each(['GETPIVOTDATA("x",A1)', "MYUDF(A1)", "FORECAST.ETS(A1,B1:B3,C1:C3)", 'CUBEVALUE("x",A1)', 'RTD("x",,"y")'])(
+    "%s is handed on by choice alone, calculated anew or not, and what needs it too",
+    async (strange) => {
+      const cell = formula("E1", `${strange}+_xldudf_RETORT_MOISTURE_WET(A1,B1,C1)`, 0.5);
+      const book = await put(tray({ 1: cell + formula("F1", "E1*2", 1) }));
+      for (const says of await everyWay(book)) expect(says).toBe(notCheckedHere(["Tray!E1"]));
+      expect(await everyWay(book, "--keep-errors")).toEqual(["done", "done", "done"]);
+      for (const says of await everyWay(book, "--recalculate")) expect(says).toBe(notCheckedHere(["Tray!E1"], true));
+      expect(await everyWay(book, "--recalculate", "--keep-errors")).toEqual(["done", "done", "done"]);
+    },
+  );
+});

@@ -1,4 +1,5 @@
 import { notAWorkbookFile, otherFile } from "../../problems/files/fileProblems";
+import type { Place } from "../../explanation/saved/calculatedFromThese";
 import { plainNumber } from "../../problems/quoted";
 import type { NameReading } from "../../sharing/plain/reading/PlainReading";
 import type { RuleReading } from "../../sharing/plain/reading/RuleReading";
@@ -38,6 +39,8 @@ export interface Book {
   readonly isStale: boolean;
   /** True where the values are not those of the file, but what its formulas come to here. */
   readonly isCalculatedHere: boolean;
+  /** Calculated from a call of ours, kept as saved where all else was calculated here, and not shown to be right. */
+  readonly uncheckedHere?: readonly Place[];
   /** True where the file says that formulas may go round in a circle until they settle. */
   readonly goesRound: boolean;
   /** True where the file says that numbers are rounded as they are shown before anything is calculated from them. */

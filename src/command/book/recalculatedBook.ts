@@ -9,6 +9,7 @@ import type { Book, BookSheet } from "./Book";
 import { calculatedFromThese, type Place, type Reader } from "../../explanation/saved/calculatedFromThese";
 import type { Calculated } from "./recalculate";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
+import { foundAmong } from "./doubts";
 import { isSame, refuseDoubtful, refuseMisread, type CalculatedHere } from "./refuseDoubtful";
 
 export interface RecalculatedHere {
@@ -41,10 +42,26 @@ export function recalculatedBook(book: Book, calculated: Calculated, { reader, f
     wasCalculated: (sheet, cell) => isCalculatedHere(calculated.get(sheet)?.get(cell)),
   };
   refuseDoubtful(book, sheets, here);
-  const now = { ...book, sheets, isStale: false, isCalculatedHere: true };
+  const now = { ...book, sheets, isStale: false, isCalculatedHere: true, uncheckedHere: uncheckedAmongKept(book, here) };
   // A day and a number that counts days cannot be told apart in every cell.
   if (!from1904) refuseMisread(book, now, here);
   return now;
+}
+
+/**
+ * Cells with a call of ours that keep the value in the file since they cannot be calculated here, and of which it cannot be told whether their formulas
+ * give it. What merely reads a call is believed as long as that comes to what was saved.
+ */
+function uncheckedAmongKept(before: Book, { isLookedAt, wasCalculated }: CalculatedHere): readonly Place[] {
+  const sheets = before.sheets.filter(({ name }) => isLookedAt(name));
+  const kept = new Set(
+    sheets.flatMap(({ name, reading }) =>
+      reading.rows.flatMap((row) =>
+        row.flatMap(({ cell, formula }) => (holdsCall(formula) && !wasCalculated(name, cell) ? [nameOnSheet(name, cell)] : [])),
+      ),
+    ),
+  );
+  return kept.size === 0 ? [] : foundAmong(before, sheets).unchecked.filter(({ sheet, cell }) => kept.has(nameOnSheet(sheet, cell)));
 }
 
 /**

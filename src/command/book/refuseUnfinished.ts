@@ -7,6 +7,7 @@ import { Refusal } from "../Refusal";
 import { inCircle, inError, neverCalculated, notLoaded, onTheirWay, staleBook } from "../words/refusals";
 import type { Book, BookSheet } from "./Book";
 import { refuseUnchecked } from "./refuseUnchecked";
+import { calculatedFromThese } from "../../explanation/saved/calculatedFromThese";
 import { nameOnSheet } from "../../workbook/nameOnSheet";
 import { foundAmong, foundReadFrom, NOT_LOADED, refuseDoubts, type BookInDoubt } from "./doubts";
 
@@ -22,7 +23,7 @@ interface Allowed {
   readonly keepUnchecked?: boolean;
 }
 
-type BookToShare = BookInDoubt & Pick<Book, "isStale" | "content" | "file">;
+type BookToShare = BookInDoubt & Pick<Book, "isStale" | "content" | "file" | "uncheckedHere">;
 
 /**
  * Nothing is shared or recorded that may not be so: values from before, cells that were never calculated or not to the end, calls of ours
@@ -57,7 +58,9 @@ export async function refuseUnfinished(
   refuseDoubts(book, own.doubts);
   const others = foundReadFrom(book, sheets);
   refuseDoubts(book, others.doubts);
-  if (!keepUnchecked) await refuseUnchecked(book, [...own.unchecked, ...others.unchecked]);
+  if (keepUnchecked) return;
+  const kept = calculatedFromThese(book, { sheets: sheets.map(({ name }) => name) }, book.uncheckedHere ?? []);
+  await refuseUnchecked(book, [...own.unchecked, ...others.unchecked, ...kept]);
 }
 
 const circlesAmong = (sheets: readonly BookSheet[], { names, tables }: Pick<Book, "names" | "tables">): readonly CellInCircle[] =>

@@ -68,7 +68,7 @@ export const headWords = {
     noUncertainty: (step: Expression, repeatability: Expression) =>
       text`No answer: nothing has a ± without the balance's step in ${step}, and its repeatability in ${repeatability} as a number or left blank.`,
     inDoubt: "? In doubt: ",
-    doubtedCounted: " Samples in doubt count too.",
+    doubtedCounted: " All counted.",
     disagree: (shares: Expression, what: string) => text`? Samples disagree: ${shares} ${what}. No common answer.`,
     unsaid: (at: Expression, what: string, shares: Expression) =>
       text`? Repeats or different? Say it in ${at}. Till then no common answer. ${what}: ${shares}.`,

@@ -139,7 +139,7 @@ describe.each([1, 3, 6])("of %i samples, the last firing", (replicates) => {
     }
     expect(last).toBe(says.includes("colder") ? "colder: fire again as hot" : "short: fire again as long");
     expect(run.head()[0]).not.toBe(COMPLETE);
-    const counted = replicates === 1 ? "" : " Samples in doubt count too.";
+    const counted = replicates === 1 ? "" : " All counted.";
     expect(run.head()[1]).toBe(`? In doubt: At least 71.2 % of the dry sample has left as vapour so far; charring is not shown finished.${counted}`);
     expect(run.value(run.sheet.share("volatile", 1))).toBeCloseTo(1 - 7.5 / 26, 12);
   });

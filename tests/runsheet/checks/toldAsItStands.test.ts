@@ -77,7 +77,7 @@ test("of repeats of which one is in doubt, the sentence of what left at least sa
     return String(run.head()[1]);
   };
   const sentence = "At least 70.0 % of the dry sample has left as vapour so far; charring is not shown finished.";
-  expect(begun("white edges")).toBe(`? In doubt: ${sentence} Samples in doubt count too.`);
+  expect(begun("white edges")).toBe(`? In doubt: ${sentence} All counted.`);
   expect(begun("black throughout")).toBe(sentence);
   // Of one sample the doubt is of all that is told.
   expect(begun("white edges", 1)).toBe(`? In doubt: ${sentence.replace("70.0", "70.1")}`);

@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { quotedSheet } from "./quotedSheet";
+import { quotedSheet, unquotedSheet } from "./quotedSheet";
 
 const REFERENCES: readonly string[] = [
   ...[tokenTypes.REF_RANGE, tokenTypes.REF_BEAM, tokenTypes.REF_TERNARY, tokenTypes.REF_NAMED, tokenTypes.REF_STRUCT],
@@ -24,4 +24,4 @@ function withSheetAs(formula: string, from: string, after: string): string {
     .join("");
 }
 
-const sheetIn = (prefix: string): string => (prefix.startsWith("'") ? prefix.slice(1, -1).replaceAll("''", "'") : prefix).toLowerCase();
+const sheetIn = (prefix: string): string => unquotedSheet(prefix).toLowerCase();

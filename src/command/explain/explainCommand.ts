@@ -1,3 +1,4 @@
+import { unquotedSheet } from "../../workbook/quotedSheet";
 import { Command } from "commander";
 import { explainCell } from "../../explanation/explainCell";
 import { cellArea, COLUMNS_OF_A_SHEET, ROWS_OF_A_SHEET } from "../../workbook/cellArea";
@@ -51,7 +52,7 @@ function placeAsked(asked: string, sheet: string | undefined): { readonly cell: 
   const { row = 0, column = 0, rows = 0, columns = 0 } = cellArea(cell) ?? {};
   if (rows !== 1 || columns !== 1 || row >= ROWS_OF_A_SHEET || column >= COLUMNS_OF_A_SHEET) throw new WrongUsage(notACell(asked));
   const written = mark === -1 ? undefined : asked.slice(0, mark);
-  const inCell = written?.startsWith("'") === true ? written.slice(1, -1).replaceAll("''", "'") : written;
+  const inCell = written === undefined ? undefined : unquotedSheet(written);
   if (inCell !== undefined && sheet !== undefined && inCell.toLowerCase() !== sheet.toLowerCase())
     throw new WrongUsage(sheetNamedTwice(inCell, sheet));
   return { cell, sheet: inCell ?? sheet };

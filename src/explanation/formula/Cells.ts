@@ -7,6 +7,9 @@ export const oneCell = (value: CellValue): Cells => [[value]];
 
 export const isSingle = (cells: Cells): boolean => cells.length === 1 && cells[0]?.length === 1;
 
+/** The value of one cell; undefined for none and for several. */
+export const onlyValue = (cells: Cells | undefined): CellValue | undefined => (cells !== undefined && isSingle(cells) ? cells[0]?.[0] : undefined);
+
 /** Which row and column of an answer is meant, from 0. */
 export interface Position {
   readonly row: number;

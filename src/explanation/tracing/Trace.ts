@@ -1,3 +1,4 @@
+import type { ChoiceTold } from "../../problems/workbook/cellNotes";
 import type { AstExpression } from "@borgar/fx";
 import { lambdaCalled, nameCalled, type Lambda } from "../../sharing/plain/formula/parts";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
@@ -18,7 +19,6 @@ import {
   type Arguments,
   type At,
   type Bound,
-  type ChoiceMade,
   type Fate,
   type Traced,
   type TracingSurroundings,
@@ -44,7 +44,7 @@ export function traced(whole: AstExpression, formula: string, around: TracingSur
 
 class Trace implements UnderWay {
   readonly fates = new Map<string, Fate>();
-  readonly choices: ChoiceMade[] = [];
+  readonly choices: ChoiceTold[] = [];
   readonly values = new Map<number, Cells>();
   private readonly names = new Map<string, Valued | undefined>();
   private times = 0;
@@ -92,7 +92,7 @@ class Trace implements UnderWay {
     return this.around.position;
   }
 
-  passOver(part: AstExpression | null | undefined, choice: ChoiceMade, at: At, isHere: boolean): void {
+  passOver(part: AstExpression | null | undefined, choice: ChoiceTold, at: At, isHere: boolean): void {
     if (at.isAside) return;
     for (const one of everyPart(part)) {
       if (one.type !== "CallExpression" || definitionOf(nameCalled(one)) === undefined) continue;

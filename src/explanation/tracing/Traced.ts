@@ -1,3 +1,4 @@
+import type { ChoiceTold } from "../../problems/workbook/cellNotes";
 import type { AstExpression } from "@borgar/fx";
 import type { Lambda } from "../../sharing/plain/formula/parts";
 import type { BlankForm, Cells, Position } from "../formula/Cells";
@@ -54,25 +55,7 @@ export interface Fate {
   /** True where each cell of its answer goes into a cell of the formula's; false where another function takes the answer as a whole. */
   readonly isByCell: boolean;
   /** Why it is not worked out, where a choice goes another way. */
-  readonly passedOver?: ChoiceMade;
-}
-
-/** A choice that a formula makes. */
-export interface ChoiceMade {
-  /** "IF" */
-  readonly by: string;
-  /** The row, from 1, of many that ask each for itself; left out for one that asks once. */
-  readonly row?: number;
-  /** What it asks, as written: "B5>0". */
-  readonly asked: string;
-  /** What that comes to: "TRUE", "2". */
-  readonly found: string;
-  /** What stood in single cells that it asks about: "B5 = 3". */
-  readonly among: readonly string[];
-  /** The part whose value is given, as written; "" where there is none. */
-  readonly taken: string;
-  /** The parts that are not, as written. */
-  readonly left: readonly string[];
+  readonly passedOver?: ChoiceTold;
 }
 
 /** A formula with its calls: that of the cell, or of a defined name. */
@@ -91,7 +74,7 @@ export interface Traced {
   readonly value: Cells | undefined;
   /** Under fateKey of each call. */
   readonly fates: ReadonlyMap<string, Fate>;
-  readonly choices: readonly ChoiceMade[];
+  readonly choices: readonly ChoiceTold[];
   /** What references, names and calls of the cell's own formula come to, by the offset behind each. */
   readonly values: ReadonlyMap<number, Cells>;
 }
@@ -111,7 +94,7 @@ export interface At {
 
 /** A formula while it is worked out, as functions that choose or call a LAMBDA see it. */
 export interface UnderWay {
-  readonly choices: ChoiceMade[];
+  readonly choices: ChoiceTold[];
   /** @param part null for an argument left out, which counts as blank */
   value(part: AstExpression | null, at: At): Valued | undefined;
   /** As typed. */
@@ -119,7 +102,7 @@ export interface UnderWay {
   /** The cell that is asked about within what the formula fills, from 0. */
   readonly position: Position;
   /** Marks every call of ours within a part that a choice passes over. @param isHere true of one that other cells take */
-  passOver(part: AstExpression | null | undefined, choice: ChoiceMade, at: At, isHere: boolean): void;
+  passOver(part: AstExpression | null | undefined, choice: ChoiceTold, at: At, isHere: boolean): void;
   /** What a LAMBDA gives. @param written what each of its parameters stands for, as written */
   applied(lambda: NonNullable<Valued["lambda"]>, given: readonly (Valued | undefined)[], written: readonly string[], at: At): Valued | undefined;
 }

@@ -1,20 +1,17 @@
+import type { ChoiceTold } from "../../problems/workbook/cellNotes";
 import type { AstExpression } from "@borgar/fx";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import { quoted } from "../../problems/quoted";
-import { isSingle, oneCell, valueAt, type Cells } from "../formula/Cells";
+import { isSingle, oneCell, valueAt, type Cells, onlyValue } from "../formula/Cells";
 import { everyPart } from "../formula/everyPart";
 import { certainOrder, certainTruth } from "../saved/sure/certain";
-import type { Arguments, At, ChoiceMade, UnderWay, Valued } from "./Traced";
+import type { Arguments, At, UnderWay, Valued } from "./Traced";
 
 /** How a function that gives one of its parts is worked out; the parts that it does not give are passed over. */
 export type Chooser = (trace: UnderWay, name: string, given: Arguments, at: At) => Valued | undefined;
 
 /** One way that a choice can go. */
 type Way = AstExpression | null | undefined;
-
-/** The one value of a part that is asked. */
-const singleOf = (value: Valued | undefined): CellValue | undefined =>
-  value !== undefined && isSingle(value.cells) ? value.cells[0]?.[0] : undefined;
 
 const shown = (value: CellValue): string => (value === BLANK ? "blank" : value instanceof CellError ? value.code : quoted(value));
 
@@ -24,7 +21,7 @@ function amongAsked(trace: UnderWay, asked: Way, at: At): string[] {
   for (const part of everyPart(asked)) {
     if (part.type !== "ReferenceIdentifier") continue;
     const value = trace.value(part, at);
-    const single = singleOf(value);
+    const single = onlyValue(value?.cells);
     if (single !== undefined && value?.lambda === undefined) found.add(`${trace.written(part, at)} = ${shown(single)}`);
   }
   return [...found].slice(0, MOST_AMONG);
@@ -48,7 +45,7 @@ const MOST_CHOICES = 20;
 
 /** Keeps what a choice came to, and passes over the ways that it does not take. @param isHere true of ways that other cells take */
 function keep(trace: UnderWay, { by, asked, found, taken, left, row }: Came, at: At, isHere = false): void {
-  const choice: ChoiceMade = {
+  const choice: ChoiceTold = {
     by,
     found,
     ...(row !== undefined && { row }),
@@ -103,7 +100,7 @@ const unless =
   (trace, name, [first = null, second], at) => {
     const value = trace.value(first, at);
     if (value === undefined) return everyWay(trace, [second ?? null], at);
-    const single = singleOf(value);
+    const single = onlyValue(value?.cells);
     if (single === undefined) {
       const isAny = value.cells.some((row) => row.some((one) => one instanceof CellError && isSuch(one.code)));
       return isAny ? everyWay(trace, [second ?? null], at) : value;
@@ -118,7 +115,7 @@ const unless =
 const IF: Chooser = (trace, name, [asked = null, then = null, otherwise], at) => {
   const condition = trace.value(asked, at);
   if (condition !== undefined && !isSingle(condition.cells)) return ofCells(trace, { by: name, asked }, condition.cells, [then, otherwise], at);
-  const truth = truthOf(singleOf(condition));
+  const truth = truthOf(onlyValue(condition?.cells));
   if (truth === undefined) return everyWay(trace, [then, otherwise ?? null], at);
   if (truth instanceof CellError) {
     keep(trace, { by: name, asked, found: truth.code, taken: undefined, left: [then, otherwise] }, at);
@@ -132,7 +129,7 @@ const IF: Chooser = (trace, name, [asked = null, then = null, otherwise], at) =>
 const IFS: Chooser = (trace, name, given, at) => {
   for (let place = 0; place + 1 < given.length; place += 2) {
     const condition = given[place] ?? null;
-    const truth = truthOf(singleOf(trace.value(condition, at)));
+    const truth = truthOf(onlyValue(trace.value(condition, at)?.cells));
     if (truth === undefined) return everyWay(trace, given.slice(place + 1), at);
     if (truth instanceof CellError) return { cells: oneCell(truth) };
     const values = given.filter((_, index) => index % 2 === 1);
@@ -146,7 +143,7 @@ const IFS: Chooser = (trace, name, given, at) => {
 };
 
 const SWITCH: Chooser = (trace, name, [what = null, ...given], at) => {
-  const wanted = singleOf(trace.value(what, at));
+  const wanted = onlyValue(trace.value(what, at)?.cells);
   if (wanted === undefined) return everyWay(trace, given, at);
   if (wanted instanceof CellError) return { cells: oneCell(wanted) };
   const ways = given.filter((_, index) => index % 2 === 1 || (index === given.length - 1 && index % 2 === 0));
@@ -154,7 +151,7 @@ const SWITCH: Chooser = (trace, name, [what = null, ...given], at) => {
     take(trace, { by: name, asked: what, found: shown(wanted), taken, left: ways.filter((one) => one !== taken) }, at);
   for (let place = 0; place + 1 < given.length; place += 2) {
     const one = given[place];
-    const against = singleOf(trace.value(one ?? null, at));
+    const against = onlyValue(trace.value(one ?? null, at)?.cells);
     const order = against === undefined ? undefined : certainOrder(wanted, against, true);
     if (order === undefined) return everyWay(trace, given.slice(place + 1), at);
     if (order === 0) return chosen(given[place + 1]);
@@ -163,7 +160,7 @@ const SWITCH: Chooser = (trace, name, [what = null, ...given], at) => {
 };
 
 const CHOOSE: Chooser = (trace, name, [which = null, ...choices], at) => {
-  const place = singleOf(trace.value(which, at));
+  const place = onlyValue(trace.value(which, at)?.cells);
   if (place instanceof CellError) return { cells: oneCell(place) };
   if (typeof place !== "number") return everyWay(trace, choices, at);
   const taken = choices[Math.floor(place) - 1];

@@ -1,4 +1,4 @@
-import { oneCell, type Cells } from "../formula/Cells";
+import { oneCell, type Cells, onlyValue } from "../formula/Cells";
 import type { Arguments, At, UnderWay, Valued } from "./Traced";
 
 /** Functions that call a LAMBDA for each cell, row or column. */
@@ -13,11 +13,9 @@ function takenApart(trace: UnderWay, given: Arguments, at: At) {
   return { before, lambda, written: given.map((one) => trace.written(one, at)) };
 }
 
-const single = (value: Valued | undefined) => (value?.cells.length === 1 && value.cells[0]?.length === 1 ? value.cells[0][0] : undefined);
-
 /** A block made of single values; undefined as soon as one is not known. */
 const block = (rows: readonly (readonly (Valued | undefined)[])[]): Valued | undefined => {
-  const cells = rows.map((row) => row.map(single));
+  const cells = rows.map((row) => row.map((value) => onlyValue(value?.cells)));
   return cells.every((row) => row.every((value) => value !== undefined)) ? { cells: cells as Cells } : undefined;
 };
 

@@ -1,3 +1,4 @@
+import { unquotedSheet } from "../../workbook/quotedSheet";
 import type { AstExpression } from "@borgar/fx";
 import { nameCalled, variablesIn } from "../../sharing/plain/formula/parts";
 import { namesOf } from "../../sharing/plain/reading/ReadSheets";
@@ -28,7 +29,7 @@ function nameParts(text: string): { readonly sheet: string | undefined; readonly
   const mark = text.lastIndexOf("!");
   if (mark === -1) return { sheet: undefined, name: text };
   const before = text.slice(0, mark);
-  return { sheet: before.startsWith("'") ? before.slice(1, -1).replaceAll("''", "'") : before, name: text.slice(mark + 1) };
+  return { sheet: unquotedSheet(before), name: text.slice(mark + 1) };
 }
 
 /** Names that neither LET nor LAMBDA gives. Spreadsheets write their own functions in capitals, so that others are names of LAMBDAs. */

@@ -1,3 +1,4 @@
+import type { ChoiceTold } from "../../problems/workbook/cellNotes";
 import type { AstExpression } from "@borgar/fx";
 import { BLANK, CellError, type CellValue } from "../../inputs/CellValue";
 import { quoted } from "../../problems/quoted";
@@ -6,7 +7,7 @@ import { definitionOf } from "../formula/calledFunction";
 import { isSingle, type Cells } from "../formula/Cells";
 import { everyPart } from "../formula/everyPart";
 import { HELPED } from "./helped";
-import type { Arguments, ChoiceMade, Traced } from "./Traced";
+import type { Arguments, Traced } from "./Traced";
 
 // Longer lines say less than the cells themselves.
 const LONGEST_LINE = 300;
@@ -35,7 +36,7 @@ export function putInFormula(whole: AstExpression, formula: string, { choices, v
     else if (leaf.type === "CallExpression") {
       const given: Arguments = leaf.arguments;
       const name: string = nameCalled(leaf).toUpperCase();
-      const choice: ChoiceMade | undefined = choices.find(
+      const choice: ChoiceTold | undefined = choices.find(
         (one) => one.by === name && one.row === undefined && given.some((part) => written(part) === one.asked),
       );
       next = given.find((part) => part !== null && written(part) === choice?.taken);

@@ -73,20 +73,21 @@ export function noSuchFunction(name: string, nearest: readonly string[]): string
 
 export const CALLS_NO_FUNCTION = "calls a function that this version of Retort does not have.";
 
-/** A choice of a formula, as its explanation tells it. */
+/** A choice that a formula makes, as its explanation tells it. */
 export interface ChoiceTold {
   /** "IF" */
   readonly by: string;
-  /** Of many rows that ask each for itself. */
+  /** The row, from 1, of many that ask each for itself; left out for one that asks once. */
   readonly row?: number;
-  /** What it asks, as written. */
+  /** What it asks, as written: "B5>0". */
   readonly asked: string;
-  /** What that comes to, "" where it is no matter. */
+  /** What that comes to: "TRUE", "2"; "" where it is no matter. */
   readonly found: string;
-  /** "B5 = 3" */
+  /** What stood in single cells that it asks about: "B5 = 3". */
   readonly among: readonly string[];
-  /** As written; "" for a part that the formula does not have. */
+  /** The part whose value is given, as written; "" where there is none. */
   readonly taken: string;
+  /** The parts that are not, as written. */
   readonly left: readonly string[];
 }
 

@@ -1,3 +1,4 @@
+import { areaOfRange } from "../../workbook/grid/areaOfRange";
 import type { IRange } from "@univerjs/core";
 import { filledNotChanged } from "../../problems/workbook/entryProblems";
 import { cellAt, covers, overlap, rangeOf, type CellArea } from "../../workbook/cellArea";
@@ -20,7 +21,7 @@ export interface CellsTouched {
 export function whyNotInPart(engine: GridEngine, touched: readonly CellsTouched[]): string | undefined {
   for (const { sheetId, written = [], moved = [] } of touched) {
     const sheet = engine.book.getSheetBySheetId(sheetId);
-    const [to, from] = [written, moved].map((ranges) => ranges.map(areaOf)) as [CellArea[], CellArea[]];
+    const [to, from] = [written, moved].map((ranges) => ranges.map(areaOfRange)) as [CellArea[], CellArea[]];
     for (const filled of sheet ? spillAreas(engine, sheetId) : []) {
       if ([...to, ...from].some((area) => covers(area, filled.row, filled.column))) continue;
       const reached = [...to, ...from].find((area) => overlap(area, filled));
@@ -31,10 +32,3 @@ export function whyNotInPart(engine: GridEngine, touched: readonly CellsTouched[
   }
   return undefined;
 }
-
-const areaOf = ({ startRow: row, startColumn: column, endRow, endColumn }: IRange): CellArea => ({
-  row,
-  column,
-  rows: endRow - row + 1,
-  columns: endColumn - column + 1,
-});

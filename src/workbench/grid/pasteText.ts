@@ -1,3 +1,4 @@
+import { areaOfRange } from "../../workbook/grid/areaOfRange";
 import { IEditorBridgeService } from "@univerjs/preset-sheets-core";
 import { SheetDataValidationModel } from "@univerjs/sheets-data-validation";
 import type { GridEngine } from "../../workbook/grid/GridEngine";
@@ -32,8 +33,7 @@ function selected({ book }: GridEngine): Selected | undefined {
   const sheet = book.getActiveSheet();
   const range = sheet.getSelection()?.getActiveRange()?.getRange();
   if (!range) return undefined;
-  const { startRow: row, startColumn: column, endRow, endColumn } = range;
-  return { sheetId: sheet.getSheetId(), row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+  return { sheetId: sheet.getSheetId(), ...areaOfRange(range) };
 }
 
 function reachesBoxes({ book, injector }: GridEngine, { sheetId, row, column }: Selected, block: readonly (readonly string[])[]): boolean {

@@ -1,3 +1,4 @@
+import { areaOfRange } from "../../workbook/grid/areaOfRange";
 import { BooleanNumber, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { CellErrorValue, CellValue, PageSetup, Workbook as FileWorkbook, Worksheet as FileSheet } from "exceljs";
@@ -136,14 +137,6 @@ const resultOf = ({ error, value }: CellReading): string | number | boolean | Ce
 
 function writeRules(sheet: FWorksheet, written: FileSheet): void {
   for (const { rule } of sheet.getDataValidations()) {
-    for (const range of rule.ranges) {
-      const area = {
-        row: range.startRow,
-        column: range.startColumn,
-        rows: range.endRow - range.startRow + 1,
-        columns: range.endColumn - range.startColumn + 1,
-      };
-      written.dataValidations.add(rangeOf(area), fileRule(rule));
-    }
+    for (const range of rule.ranges) written.dataValidations.add(rangeOf(areaOfRange(range)), fileRule(rule));
   }
 }

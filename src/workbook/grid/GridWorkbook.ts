@@ -1,3 +1,4 @@
+import { areaOfRange } from "./areaOfRange";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import {
   cellNotBlank,
@@ -163,9 +164,7 @@ export class GridWorkbook implements Workbook {
       merged: found
         .getMergeData()
         .filter(({ startRow }) => startRow < FIRST_SCREEN.rows)
-        .map(({ startRow: row, startColumn: column, endRow, endColumn }) =>
-          rangeOf({ row, column, rows: endRow - row + 1, columns: endColumn - column + 1 }),
-        ),
+        .map((range) => rangeOf(areaOfRange(range))),
     };
   }
 

@@ -1,3 +1,4 @@
+import { areaOfRange } from "./areaOfRange";
 import { DataValidationType, type IDataValidationRule, type IRange } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { rangeOf } from "../cellArea";
@@ -25,9 +26,7 @@ const isFormula = (held: string | undefined): held is string => held?.startsWith
 function ruleIn(rule: IDataValidationRule): SheetRule | undefined {
   const formulas = FORMULAS.map((name) => rule[name]).filter(isFormula);
   if (formulas.length === 0) return undefined;
-  const areas = rule.ranges.map(({ startRow: row, startColumn: column, endRow, endColumn }: IRange) =>
-    rangeOf({ row, column, rows: endRow - row + 1, columns: endColumn - column + 1 }),
-  );
+  const areas = rule.ranges.map((range: IRange) => rangeOf(areaOfRange(range)));
   return { kind: "entry", areas, formulas, ...(rule.type === DataValidationType.LIST && { isList: true }) };
 }
 

@@ -1,5 +1,5 @@
 import { CellError, type CellValue } from "../../../inputs/CellValue";
-import type { Cells } from "../../formula/Cells";
+import { onlyValue, type Cells } from "../../formula/Cells";
 import type { Certain } from "./certain";
 
 /** An argument as a built-in function gets it. */
@@ -15,10 +15,7 @@ export type SureFunction = (...given: readonly Given[]) => Certain<CellValue>;
 export const valuesOf = ({ cells }: Given): readonly CellValue[] => cells.flat();
 
 /** The one value of an argument; undefined for one that is left out, or that has several. */
-export const valueOf = (given: Given | undefined): Certain<CellValue> => {
-  const [row] = given?.cells ?? [];
-  return given?.cells.length === 1 && row?.length === 1 ? row[0] : undefined;
-};
+export const valueOf = (given: Given | undefined): Certain<CellValue> => onlyValue(given?.cells);
 
 export const firstError = (given: readonly Given[]): CellError | undefined =>
   given.flatMap(valuesOf).find((value): value is CellError => value instanceof CellError);

@@ -1,3 +1,4 @@
+import { ROWS_OF_A_SHEET } from "../../../workbook/cellArea";
 import { BLANK, CellError, type CellValue } from "../../../inputs/CellValue";
 import { isSingle, oneCell, type Cells } from "../../formula/Cells";
 import { each } from "../../formula/workedOut";
@@ -173,9 +174,6 @@ const inLine =
     return isAcross ? [values] : values.map((value) => [value]);
   };
 
-// As many as a sheet has rows; own bound.
-const MOST_MADE = 1_048_576;
-
 /** Functions that give arrays, or look at the size of one. */
 export const sureArrays: Readonly<Record<string, SureArray>> = {
   ...{ SORT, SORTBY, FILTER, UNIQUE, TAKE: cut(true), DROP: cut(false), CHOOSEROWS: chosen(false), CHOOSECOLS: chosen(true) },
@@ -192,7 +190,7 @@ export const sureArrays: Readonly<Record<string, SureArray>> = {
   SEQUENCE: (down, across, from, by) => {
     const [rows, columns, first, step] = [whole(down, 1), whole(across, 1), whole(from, 1), whole(by, 1)];
     if (rows === undefined || columns === undefined || first === undefined || step === undefined) return undefined;
-    if (rows < 1 || columns < 1 || rows * columns > MOST_MADE) return undefined;
+    if (rows < 1 || columns < 1 || rows * columns > ROWS_OF_A_SHEET) return undefined;
     return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => first + (row * columns + column) * step));
   },
   ROWS: (array) => array && oneCell(array.cells.length),

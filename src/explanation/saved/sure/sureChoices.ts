@@ -1,13 +1,11 @@
 import type { AstExpression } from "@borgar/fx";
 import { CellError, type CellValue } from "../../../inputs/CellValue";
-import { isSingle, oneCell, valueAt, type Cells } from "../../formula/Cells";
+import { isSingle, oneCell, valueAt, type Cells, onlyValue } from "../../formula/Cells";
 import { each, type Arguments } from "../../formula/workedOut";
 import { certainOrder, certainTruth, type Certain } from "./certain";
 
 type Worked = (part: AstExpression | null) => Certain<Cells>;
 type Choice = (given: Arguments, worked: Worked, isOverArrays: boolean) => Certain<Cells>;
-
-const single = (cells: Certain<Cells>): Certain<CellValue> => (cells !== undefined && isSingle(cells) ? cells[0]?.[0] : undefined);
 
 /** What the first part gives, or the second where it is such an error, cell by cell. */
 const unless =
@@ -41,7 +39,7 @@ export const CHOICES: Readonly<Record<string, Choice>> = {
   IF: ([condition = null, then = null, otherwise], worked, isOverArrays) => {
     const conditions = worked(condition);
     if (conditions !== undefined && !isSingle(conditions)) return isOverArrays ? eachWay(conditions, then, otherwise, worked) : undefined;
-    const value = single(conditions);
+    const value = onlyValue(conditions);
     if (value === undefined || value instanceof CellError) return value && oneCell(value);
     const holds = certainTruth(value);
     if (holds === undefined) return undefined;
@@ -49,7 +47,7 @@ export const CHOICES: Readonly<Record<string, Choice>> = {
   },
   IFS: (given, worked) => {
     for (let at = 0; at + 1 < given.length; at += 2) {
-      const value = single(worked(given[at] ?? null));
+      const value = onlyValue(worked(given[at] ?? null));
       if (value === undefined || value instanceof CellError) return value && oneCell(value);
       const holds = certainTruth(value);
       if (holds === undefined) return undefined;
@@ -58,10 +56,10 @@ export const CHOICES: Readonly<Record<string, Choice>> = {
     return oneCell(new CellError("#N/A"));
   },
   SWITCH: ([of = null, ...given], worked) => {
-    const value = single(worked(of));
+    const value = onlyValue(worked(of));
     if (value === undefined || value instanceof CellError) return value && oneCell(value);
     for (let at = 0; at + 1 < given.length; at += 2) {
-      const other = single(worked(given[at] ?? null));
+      const other = onlyValue(worked(given[at] ?? null));
       const order = other === undefined ? undefined : typeof other === typeof value ? certainOrder(value, other, true) : 1;
       if (order === undefined) return undefined;
       if (order === 0) return worked(given[at + 1] ?? null);
@@ -71,7 +69,7 @@ export const CHOICES: Readonly<Record<string, Choice>> = {
   IFERROR: unless(() => true),
   IFNA: unless((code) => code === "#N/A"),
   CHOOSE: ([which = null, ...choices], worked) => {
-    const value = single(worked(which));
+    const value = onlyValue(worked(which));
     if (value instanceof CellError) return oneCell(value);
     const chosen = typeof value === "number" && Number.isInteger(value) ? choices[value - 1] : undefined;
     return chosen === undefined ? undefined : worked(chosen);

@@ -1,5 +1,5 @@
 import type { AstExpression } from "@borgar/fx";
-import { isSingle, type Cells } from "../../formula/Cells";
+import { type Cells, onlyValue } from "../../formula/Cells";
 import { each, type Arguments } from "../../formula/workedOut";
 import { builtInSurely } from "./builtInSurely";
 import type { Certain } from "./certain";
@@ -18,8 +18,7 @@ type Counted = (part: AstExpression, areHiddenLeft: boolean) => Certain<Cells>;
 export function subtotal(name: string, given: Arguments, worked: (part: AstExpression | null) => Certain<Cells>, counted: Counted): Certain<Cells> {
   const isAggregate = name === "AGGREGATE";
   const numbers = each(given.slice(0, isAggregate ? 2 : 1), (part) => {
-    const cells = worked(part);
-    const value = cells !== undefined && isSingle(cells) ? cells[0]?.[0] : undefined;
+    const value = onlyValue(worked(part));
     return typeof value === "number" && Number.isInteger(value) ? value : undefined;
   });
   const [which, option] = numbers ?? [];

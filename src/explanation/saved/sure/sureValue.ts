@@ -2,7 +2,7 @@ import type { AstExpression } from "@borgar/fx";
 import { CellError, BLANK, type CellValue } from "../../../inputs/CellValue";
 import { nameCalled, type Call, type Let } from "../../../sharing/plain/formula/parts";
 import { cellsOfCall, definitionOf } from "../../formula/calledFunction";
-import { isSingle, oneCell, valueAt, type Cells } from "../../formula/Cells";
+import { isSingle, oneCell, valueAt, type Cells, onlyValue } from "../../formula/Cells";
 import { isTooDeep } from "../../formula/everyPart";
 import { each, workedOut, type Arguments, type Rules } from "../../formula/workedOut";
 import type { Certain } from "./certain";
@@ -35,7 +35,7 @@ export const sureValue = (expression: AstExpression, around: SureSurroundings): 
 /** @param isOverArrays false where a range behind an operator may be taken for one of its cells */
 const rulesIn = (around: SureSurroundings, isOverArrays: boolean): Rules => ({
   referred: (text, isSpill) => referred(text, isSpill, around),
-  element: (part) => single(workedOut(part, rulesIn(around, false))),
+  element: (part) => onlyValue(workedOut(part, rulesIn(around, false))),
   unary: (operator, of) => byCells(SURE_UNARY[operator], [of], isOverArrays),
   binary: (operator, left, right) => byCells(SURE_BINARY[operator], [left, right], isOverArrays),
   called: (name, given, call) => called(name, given, call, around, isOverArrays),
@@ -121,7 +121,6 @@ function isReference(part: AstExpression | null | undefined, around: SureSurroun
 }
 
 /** The single value of a part. */
-const single = (cells: Certain<Cells>): Certain<CellValue> => (cells !== undefined && isSingle(cells) ? cells[0]?.[0] : undefined);
 
 /** Of cells, the one in the row or column of the formula; of what a function gives, the first. */
 function intersected(part: AstExpression, around: SureSurroundings, isOverArrays: boolean): Certain<Cells> {

@@ -1,3 +1,4 @@
+import { areaOfRange } from "../../../workbook/grid/areaOfRange";
 import type { ICellData, IRange, IStyleData, IWorkbookData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { COLUMNS_OF_A_SHEET, rangeOf } from "../../../workbook/cellArea";
@@ -63,7 +64,7 @@ export function heldCells(
   return held;
 }
 
-function spillOf({ startRow, startColumn, endRow, endColumn }: IRange): string {
-  const area = { row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 };
+function spillOf(range: IRange): string {
+  const area = areaOfRange(range);
   return area.rows * area.columns === 1 ? "" : rangeOf(area);
 }

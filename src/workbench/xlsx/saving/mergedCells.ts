@@ -1,3 +1,4 @@
+import { areaOfRange } from "../../../workbook/grid/areaOfRange";
 import type { IRange } from "@univerjs/core";
 import type { Worksheet as FileSheet } from "exceljs";
 import { rangeOf } from "../../../workbook/cellArea";
@@ -7,9 +8,7 @@ import { rangeOf } from "../../../workbook/cellArea";
  * areas from the cells that it has emptied; so it is given the list instead, when everything else of the sheet has been written.
  */
 export function writeMerged(areas: readonly IRange[], written: FileSheet): void {
-  const mergeCells = areas.map(({ startRow, startColumn, endRow, endColumn }) =>
-    rangeOf({ row: startRow, column: startColumn, rows: endRow - startRow + 1, columns: endColumn - startColumn + 1 }),
-  );
+  const mergeCells = areas.map((area) => rangeOf(areaOfRange(area)));
   const model = Object.defineProperty(written.model, "mergeCells", { get: () => mergeCells, set: () => undefined });
   Object.defineProperty(written, "model", { value: model });
 }

@@ -1,3 +1,4 @@
+import { unquotedSheet } from "../../quotedSheet";
 import type { IMutationInfo, Injector } from "@univerjs/core";
 import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import { IDefinedNamesService, SetDefinedNameMutation } from "@univerjs/engine-formula";
@@ -46,5 +47,5 @@ function sheetOf(reference: string): string | undefined {
   const mark = reference.lastIndexOf("!");
   if (mark === -1) return undefined;
   const written = reference.slice(0, mark);
-  return (written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written).toUpperCase();
+  return unquotedSheet(written).toUpperCase();
 }

@@ -1,3 +1,4 @@
+import { areaOfRange } from "../areaOfRange";
 import { CellValueType, numfmt, type ICellData, type IRange } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { cellAt, covers, rangeOf, type CellArea } from "../../cellArea";
@@ -103,8 +104,7 @@ export function spillAreas(engine: GridEngine, sheetId: string): CellArea[] {
   return Object.values(onSheet).flatMap((inRow) =>
     (Object.values(inRow ?? {}) as (IRange | null)[]).flatMap((range) => {
       if (range === null) return [];
-      const { startRow: row, startColumn: column, endRow, endColumn } = range;
-      const area = { row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+      const area = areaOfRange(range);
       return area.rows * area.columns > 1 ? [area] : [];
     }),
   );

@@ -1,5 +1,5 @@
 import { tokenize, tokenTypes } from "@borgar/fx";
-import { quotedSheet } from "../../../workbook/quotedSheet";
+import { quotedSheet, unquotedSheet } from "../../../workbook/quotedSheet";
 
 const NO_SUCH_CELL = "#REF!";
 
@@ -29,7 +29,7 @@ function sheetsIn(reference: string): string[] {
   const mark = reference.lastIndexOf("!");
   if (mark === -1) return [];
   const written = reference.slice(0, mark);
-  const plain = written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
+  const plain = unquotedSheet(written);
   return plain.includes("[") ? [] : plain.toUpperCase().split(":");
 }
 
@@ -44,7 +44,7 @@ export function withSheetsRenamed(formula: string, names: ReadonlyMap<string, st
       const sheets = isReference ? sheetsIn(value) : [];
       if (!sheets.some((sheet) => names.has(sheet))) return value;
       const written = value.slice(0, mark);
-      const plain = (written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written).split(":");
+      const plain = unquotedSheet(written).split(":");
       return `${quotedSheets(plain.map((sheet) => names.get(sheet.toUpperCase()) ?? sheet))}!${value.slice(mark + 1)}`;
     })
     .join("")
